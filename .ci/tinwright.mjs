@@ -1,0 +1,8 @@
+// `npm run --silent tinwright -- …`: the installed command, built first if a source changed.
+import { pathToFileURL } from 'node:url';
+import { join } from 'node:path';
+import { ready, root } from './ready.mjs';
+
+ready();
+const { main } = await import(pathToFileURL(join(root, 'packages', 'cli', 'dist', 'index.js')).href);
+process.exitCode = await main(process.argv.slice(2));

@@ -1,0 +1,68 @@
+import { fail } from '../errors/problem.js';
+import { radians } from '../units/angle.js';
+import { foldedFlat } from './folded-flat.js';
+import {
+  type BendInput,
+  type BendRule,
+  type BendTerms,
+  workingNumber as n,
+  outsideSetback,
+  termsFromAllowance,
+} from './rule.js';
+
+const SOURCE = 'DIN 6935';
+const LEAST_RATIO = 0.05; // k reaches zero at r/s = 0.05 and turns negative below
+
+/** Factor k of DIN 6935: 0.65 + 0.5·log10(r/s), 1 above r/s = 5. K = k/2. */
+export function dinFactor(ratio: number): number {
+  return ratio > 5 ? 1 : 0.65 + 0.5 * Math.log10(ratio);
+}
+
+/**
+ * Flat-length correction by DIN 6935. With the opening angle β = 180° − A:
+ * β ≤ 90°: v = 2(r+s) − π·A/180·(r + s·k/2), legs to the outer tangent;
+ * β ≤ 165°: v = 2(r+s)·tan(A/2) − π·A/180·(r + s·k/2); β > 165°: v = 0.
+ * A closed hem (r = 0, 180°) lies outside the standard: it takes the closed-hem figure and says so.
+ */
+export const din6935: BendRule = {
+  name: 'din-6935',
+  title: 'DIN 6935',
+  source: SOURCE,
+  compensates: true,
+  terms: (bend) => {
+    const { thickness: s, insideRadius: r, angle } = bend;
+    if (r === 0 && angle === 180) return foldedFlat(bend);
+    if (r / s < LEAST_RATIO)
+      return fail(
+        'din-6935-range',
+        ['insideRadius'],
+        `r/s = ${n(r / s)} given; DIN 6935 can be used from r/s = ${LEAST_RATIO}`,
+        `Use an inside radius of at least ${n(LEAST_RATIO * s)} mm or another rule`,
+      );
+    return angle < 15 ? nearlyFlat(bend) : corrected(bend);
+  },
+};
+
+function nearlyFlat(bend: BendInput): BendTerms {
+  return termsFromAllowance(
+    bend,
+    2 * outsideSetback(bend),
+    [`β = ${n(180 - bend.angle)}° > 165°: v = 0`],
+    SOURCE,
+  );
+}
+
+function corrected(bend: BendInput): BendTerms {
+  const { thickness: s, insideRadius: r, angle } = bend;
+  const k = dinFactor(r / s);
+  const allowance = radians(angle) * (r + (s * k) / 2);
+  return termsFromAllowance(
+    bend,
+    allowance,
+    [
+      r / s > 5 ? 'k = 1 (r/s > 5)' : `k = 0.65 + 0.5 × log10(${n(r / s)}) = ${n(k)}`,
+      `BA = π/180 × ${n(angle)}° × (${n(r)} + ${n(s)} × ${n(k)}/2) = ${n(allowance)}`,
+    ],
+    SOURCE,
+  );
+}

@@ -1,0 +1,22 @@
+import {
+  allowanceAtK,
+  type BendInput,
+  type BendTerms,
+  workingNumber as n,
+  termsFromAllowance,
+} from './rule.js';
+
+/**
+ * Folding flat for rules whose own formula ends before it: K = 0.5 with no inside radius (a closed hem then
+ * takes 0.43 T), K = 0.45 with one (an open hem at R = T/2 then takes about nothing, which is why the trade
+ * allows a hem its own width).
+ * Source: common practice; both figures from memory, the open one agrees with the Steelworker manual's
+ * "hem allowance = hem width".
+ */
+export function foldedFlat(bend: BendInput): BendTerms {
+  const k = bend.insideRadius === 0 ? 0.5 : 0.45;
+  const allowance = allowanceAtK(bend, k);
+  const { thickness: T, insideRadius: R, angle: A } = bend;
+  const working = `folded flat: BA = π/180 × ${n(A)}° × (${n(R)} + ${k} × ${n(T)}) = ${n(allowance)}`;
+  return termsFromAllowance(bend, allowance, [working], 'hem figures: common practice, no source');
+}

@@ -1,0 +1,39 @@
+import * as z from 'zod/mini';
+import { din6935 } from './din-6935.js';
+import { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './handbook.js';
+import { kFactor } from './k-factor.js';
+import { type RuleKind, ruleKind } from './kind.js';
+import { linear } from './linear.js';
+import { nominal } from './nominal.js';
+
+/** Every rule a job can name, in the order help shows them. A new rule is its file and an entry here. */
+export const RULE_KINDS: readonly RuleKind[] = [
+  ruleKind({
+    name: 'k-factor',
+    summary: 'BA = π/180·A·(R + K·T); k from the material when left out',
+    constants: { k: z.optional(z.number().check(z.gt(0), z.lte(1))) },
+    make: ({ k }, stock) => (k === undefined ? kFactor(stock.k, stock.kSource) : kFactor(k)),
+  }),
+  ruleKind({
+    name: 'din-6935',
+    summary: 'k from r/s by the standard; not below r/s = 0.05',
+    constants: {},
+    make: () => din6935,
+  }),
+  ruleKind({
+    name: 'handbook',
+    summary: 'L = c·T + 1.57·R at 90°, group soft, medium or hard',
+    constants: { group: z.enum(Object.keys(HANDBOOK_GROUPS) as HandbookGroup[]) },
+    make: ({ group }) => handbook(group),
+  }),
+  ruleKind({
+    name: 'linear',
+    summary: 'v = perRadius·R + perThickness·T at 90°, × A/90 otherwise',
+    constants: {
+      perRadius: z.number().check(z.gte(0), z.lte(2)),
+      perThickness: z.number().check(z.gte(0), z.lte(3)),
+    },
+    make: ({ perRadius, perThickness }) => linear(perRadius, perThickness),
+  }),
+  ruleKind({ name: 'nominal', summary: 'no compensation', constants: {}, make: () => nominal }),
+];

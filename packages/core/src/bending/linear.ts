@@ -1,0 +1,34 @@
+import { fail } from '../errors/problem.js';
+import { foldedFlat } from './folded-flat.js';
+import { type BendRule, workingNumber as n, outsideSetback, termsFromAllowance } from './rule.js';
+
+/**
+ * Linear deduction v = a·R + b·T for 90°, × A/90 otherwise.
+ * A fold of 180° or more is a hem and takes the folded-flat figure: v × 2 would eat more than the metal there.
+ * @param perRadius a, 0 to 2
+ * @param perThickness b, 0 to 3
+ */
+export function linear(perRadius: number, perThickness: number): BendRule {
+  const source = 'linear deduction given in the job';
+  return {
+    name: 'linear',
+    title: `linear, v = ${n(perRadius)}·R + ${n(perThickness)}·T at 90°`,
+    source,
+    compensates: true,
+    terms: (bend) => {
+      const { thickness: T, insideRadius: R, angle: A } = bend;
+      if (A >= 180) return foldedFlat(bend);
+      const v = ((perRadius * R + perThickness * T) * A) / 90;
+      const allowance = 2 * outsideSetback(bend) - v;
+      if (allowance <= 0)
+        return fail(
+          'linear-range',
+          [],
+          `v = ${n(v)} mm at ${n(A)}°, R ${n(R)}, T ${n(T)}: more than both setbacks (${n(2 * outsideSetback(bend))} mm) leave`,
+          'Use smaller constants, or the k-factor rule for this angle',
+        );
+      const working = `v = (${n(perRadius)} × ${n(R)} + ${n(perThickness)} × ${n(T)}) × ${n(A)}/90 = ${n(v)}`;
+      return termsFromAllowance(bend, allowance, [working, `BA = 2 × SB − v = ${n(allowance)}`], source);
+    },
+  };
+}

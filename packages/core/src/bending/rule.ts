@@ -1,0 +1,79 @@
+import { radians } from '../units/angle.js';
+
+/** One bend. mm and degrees; `angle` is bent through from flat, 0 < angle ≤ 270, without sign. */
+export interface BendInput {
+  readonly thickness: number;
+  readonly insideRadius: number;
+  readonly angle: number;
+}
+
+/** What a bend costs on the flat, with the working. Lengths mm. */
+export interface BendTerms {
+  /** Flat length between the two tangent lines. */
+  readonly allowance: number;
+  /** From the mould line (outer tangent above 90°) back to a tangent line. */
+  readonly setback: number;
+  /** What the two outside legs shrink by: 2·setback − allowance. */
+  readonly deduction: number;
+  /** The formula with its numbers, one step a line, for people to follow. */
+  readonly working: readonly string[];
+  /** Where the figures come from. */
+  readonly source: string;
+}
+
+/** A bend rule: asked for a bend, it gives its terms. The kernel never knows which rule it is. */
+export interface BendRule {
+  /** Name in a job file. */
+  readonly name: string;
+  /** What it is and with which constants, in one line. */
+  readonly title: string;
+  readonly source: string;
+  /** False when formed sizes are not expected to equal the sizes asked for. */
+  readonly compensates: boolean;
+  /** @throws JobError where the rule must not be used */
+  readonly terms: (bend: BendInput) => BendTerms;
+}
+
+/**
+ * Outside setback: tan(A/2)·(R+T) up to 90°, R+T above (legs to the outer tangent, as DIN 6935 measures).
+ * The two agree at 90°. Source: FAA-H-8083-31 ch. 4 and AC 43.13-1B table 4-7; DIN 6935 above 90°.
+ */
+export function outsideSetback({ thickness, insideRadius, angle }: BendInput): number {
+  return (angle <= 90 ? Math.tan(radians(angle) / 2) : 1) * (insideRadius + thickness);
+}
+
+/** Bend allowance for a neutral axis at K thicknesses from the inside: (π/180)·A·(R + K·T). */
+export function allowanceAtK({ thickness, insideRadius, angle }: BendInput, k: number): number {
+  return radians(angle) * (insideRadius + k * thickness);
+}
+
+/** Number as it stands in a line of working: up to four decimals. */
+export function workingNumber(v: number): string {
+  return String(Math.round(v * 1e4) / 1e4);
+}
+
+const n = workingNumber;
+
+/** Terms from an allowance: setback and deduction follow by the identities. */
+export function termsFromAllowance(
+  bend: BendInput,
+  allowance: number,
+  working: readonly string[],
+  source: string,
+): BendTerms {
+  const setback = outsideSetback(bend);
+  const deduction = 2 * setback - allowance;
+  const sum = bend.insideRadius + bend.thickness;
+  const how = bend.angle <= 90 ? `tan(${n(bend.angle)}°/2) × ${n(sum)}` : `R + T (outer tangent)`;
+  return {
+    allowance,
+    setback,
+    deduction,
+    working: [
+      ...working,
+      `SB = ${how} = ${n(setback)}`,
+      `BD = 2 × ${n(setback)} − ${n(allowance)} = ${n(deduction)}`,
+    ],
+    source,
+  };
+}

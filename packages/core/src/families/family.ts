@@ -1,0 +1,65 @@
+import * as z from 'zod/mini';
+import type { Problem } from '../errors/problem.js';
+import { fold } from '../fold/build.js';
+import type { Part } from '../fold/part.js';
+import type { Sheet, Step } from '../fold/tree.js';
+import type { ParamKit, Shape } from './kit.js';
+
+/** Words and an example of a family, for help, starter jobs and pictures. */
+export interface Description {
+  /** What the part is, a short noun phrase. */
+  readonly title: string;
+  /** One or two sentences: what it is for, its frame. */
+  readonly summary: string;
+  /** One line for every parameter by its path, `hem.length`. */
+  readonly sizes: Readonly<Record<string, string>>;
+  /** Parameters of a sensible example, mm. */
+  readonly example: Readonly<Record<string, unknown>>;
+}
+
+/** A parametric kind of part; `P` are its parameters as `check` and `build` get them: mm, defaults filled in. */
+export interface Family<P = never> {
+  /** Name in a job file: lower case, words joined by hyphens. */
+  readonly name: string;
+  readonly params: (kit: ParamKit) => Shape<P>;
+  /**
+   * Sizes that cannot be made, each with the size that would work; a problem's `path` starts at the parameter.
+   * Only called with parameters the schemas accept.
+   */
+  readonly check: (params: P, sheet: Sheet) => readonly Problem[];
+  /** The verbs that build the part; no flat coordinates. Only called when `check` found nothing. */
+  readonly build: (params: P, sheet: Sheet) => readonly Step[];
+  readonly describe: Description;
+}
+
+/** A family with its parameters' type put aside, as lists and jobs hold it. */
+export interface AnyFamily {
+  readonly name: string;
+  readonly describe: Description;
+  /** The parameters' schema as one strict object: unknown names are refused. */
+  readonly schema: (kit: ParamKit) => z.ZodMiniObject<z.core.$ZodLooseShape, z.core.$strict>;
+  /** Check parameters that went through `schema`. */
+  readonly check: (params: unknown, sheet: Sheet) => readonly Problem[];
+  /** Build a part from parameters that `check` let pass. @throws JobError when corners leave nothing of a panel */
+  readonly part: (params: unknown, sheet: Sheet) => Part;
+}
+
+const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
+
+/**
+ * Define a family. It gets schema, help, errors, verification and the test kit as the built-in ones do.
+ * @throws RangeError when the name is not lower-case words joined by hyphens
+ */
+export function defineFamily<P>(family: Family<P>): AnyFamily {
+  const { name, describe } = family;
+  if (!NAME.test(name))
+    throw new RangeError(`family name "${name}" given, lower-case words joined by hyphens allowed`);
+  return {
+    name,
+    describe,
+    schema: (kit) => z.strictObject(family.params(kit)),
+    // what arrives here went through the schema above, which gives a P
+    check: (params, sheet) => family.check(params as P, sheet),
+    part: (params, sheet) => fold(sheet, ...family.build(params as P, sheet)),
+  };
+}

@@ -1,0 +1,27 @@
+import { square } from '../../fold/corners/square.js';
+import { rectangle } from '../../fold/outline.js';
+import type { Sheet, Step } from '../../fold/tree.js';
+import { asked, corners, flange, hem, panel } from '../../fold/verbs.js';
+import { type AnyFamily, defineFamily } from '../family.js';
+import { describe } from './describe.js';
+import { check, type HandleParams, params } from './params.js';
+
+const SIDES = ['north', 'south'] as const;
+const ENDS = ['west', 'east'] as const;
+
+function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
+  return [
+    panel('base', rectangle(p.span, p.width)),
+    ...SIDES.map((side) => flange(side, ['base', side], { height: p.sideDepth })),
+    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
+    ...ENDS.map((end) => flange(`tab-${end}`, ['base', end], { height: p.tabs.length, angle: -90 })),
+    corners(['base'], square(p.tabs.gap)),
+    asked('span', p.span, 'x'),
+    asked('width', p.width, 'y'),
+    asked('sideDepth', p.sideDepth, 'z', { panels: ['base', 'north', 'hem-north'] }),
+    asked('tabs.length', p.tabs.length, 'z', { panels: ['base', 'tab-west'] }),
+    ...(p.hem === null ? [] : [asked('hem.length', p.hem.length, 'z', { panels: ['hem-north'] })]),
+  ];
+}
+
+export const handle: AnyFamily = defineFamily({ name: 'handle', params, check, build, describe });

@@ -1,0 +1,96 @@
+import * as z from 'zod/mini';
+import type { HemSpec } from '../bending/hem.js';
+import { formatLength } from '../units/format.js';
+import { parseLength, type Unit } from '../units/length.js';
+
+/** Longest size that is read, mm: ten metres. */
+export const LONGEST = 10_000;
+
+/** Range of a size, mm. */
+export interface SizeRange {
+  /** Least size allowed; without it anything above 0. */
+  readonly min?: number;
+  /** Default ten metres. */
+  readonly max?: number;
+}
+
+/** Schema that gives a `T`, whatever it reads. */
+export type Gives<T> = z.ZodMiniType<T, unknown>;
+
+/** The building blocks of family parameters, for one unit. */
+export interface ParamKit {
+  readonly unit: Unit;
+  /** A length: a number in the job's unit, or text with its own. Gives mm. */
+  readonly size: (range?: SizeRange) => Gives<number>;
+  /** Degrees bent through. */
+  readonly angle: (least: number, most: number) => Gives<number>;
+  /** A hem: `{type, length, gap?}`; null for `{type: none}`. */
+  readonly hem: () => Gives<HemSpec | null>;
+  readonly oneOf: <T extends string>(words: readonly T[]) => Gives<T>;
+  /** A value that may be left out: null then. */
+  readonly maybe: <T>(schema: Gives<T>) => Gives<T | null>;
+  /** A value that may be left out: `value` then. */
+  readonly or: <T>(schema: Gives<T>, value: T) => Gives<T>;
+  readonly list: <T>(schema: Gives<T>, least: number, most: number) => Gives<readonly T[]>;
+  /** Named values; unknown names are refused. */
+  readonly group: <P>(shape: Shape<P>) => Gives<P>;
+  /** The first schema that accepts the value. */
+  readonly either: <A, B>(a: Gives<A>, b: Gives<B>) => Gives<A | B>;
+}
+
+/** A schema for every parameter of `P`. */
+export type Shape<P> = { readonly [K in keyof P]-?: Gives<P[K]> };
+
+export function paramKit(unit: Unit): ParamKit {
+  const size = (range: SizeRange = {}) => sizeSchema(unit, range);
+  const fallback = <T>(schema: Gives<T>, value: T): Gives<T> =>
+    z.pipe(
+      z.optional(schema),
+      z.transform((v) => (v === undefined ? value : v)),
+    ) as Gives<T>;
+  return {
+    unit,
+    size,
+    angle: (least, most) => z.number().check(z.gte(least), z.lte(most)),
+    hem: () => hemSchema(size),
+    oneOf: (words) => z.enum(words),
+    maybe: <T>(schema: Gives<T>) => fallback<T | null>(schema, null),
+    or: fallback,
+    list: (schema, least, most) => z.array(schema).check(z.minLength(least), z.maxLength(most)),
+    group: <P>(shape: Shape<P>) => z.strictObject(shape) as unknown as Gives<P>,
+    either: (a, b) => z.union([a, b]),
+  };
+}
+
+function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number> {
+  const say = (mm: number) => formatLength(mm, unit);
+  return z.pipe(
+    z.union([z.number(), z.string()]),
+    z.transform((value, context) => {
+      const refuse = (message: string) => {
+        context.issues.push({ code: 'custom', input: value, message });
+        return z.NEVER;
+      };
+      const read = parseLength(value, unit);
+      if (!read.ok) return refuse(read.why);
+      const low = min === undefined ? read.mm <= 0 : read.mm < min - 1e-9;
+      if (!low && read.mm <= max + 1e-9) return read.mm;
+      return refuse(
+        `${say(read.mm)} given, ${min === undefined ? 'more than 0' : say(min)} to ${say(max)} allowed`,
+      );
+    }),
+  );
+}
+
+function hemSchema(size: ParamKit['size']): Gives<HemSpec | null> {
+  const folded = z.discriminatedUnion('type', [
+    z.strictObject({ type: z.literal('closed'), length: size() }),
+    z.strictObject({ type: z.literal('open'), length: size(), gap: z.optional(size()) }),
+    z.strictObject({ type: z.literal('teardrop'), length: size(), gap: z.optional(size()) }),
+    z.strictObject({ type: z.literal('none') }),
+  ]);
+  return z.pipe(
+    folded,
+    z.transform((hem): HemSpec | null => (hem.type === 'none' ? null : hem)),
+  );
+}

@@ -1,0 +1,77 @@
+import type { CornerStyle, Relief } from '../../fold/corner-style.js';
+import { lap } from '../../fold/corners/lap.js';
+import { reliefHole, reliefSlot } from '../../fold/corners/relief.js';
+import { square } from '../../fold/corners/square.js';
+import { rectangle } from '../../fold/outline.js';
+import type { Sheet, Step } from '../../fold/tree.js';
+import { asked, corners, flange, hem, panel } from '../../fold/verbs.js';
+import { type AnyFamily, defineFamily } from '../family.js';
+import { describe } from './describe.js';
+import { boxSizes, check, type OpenBoxParams, params, rimDepth, SIDES, type Side } from './params.js';
+
+const ENDS = ['west', 'east'] as const;
+
+function build(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
+  const box = boxSizes(p, sheet);
+  const tabbed = p.corner === 'tabbed';
+  const inset = (side: Side): readonly [number, number] =>
+    tabbed && (side === 'north' || side === 'south')
+      ? [sheet.thickness + p.gap, sheet.thickness + p.gap]
+      : [0, 0];
+  return [
+    panel('base', rectangle(box.length, box.width)),
+    ...SIDES.map((side) =>
+      flange(side, ['base', side], { height: box.wall(side).height, inset: inset(side) }),
+    ),
+    ...SIDES.flatMap((side) => rim(p, side, sheet)),
+    ...(tabbed ? cornerTabs(p, sheet) : []),
+    corners(['base', ...(tabbed ? ['north', 'south'] : [])], cornerStyle(p, sheet)),
+    asked('length', box.length, 'x', { panels: ['base', 'east', 'west'] }),
+    asked('width', box.width, 'y', { panels: ['base', 'north', 'south'] }),
+    ...SIDES.filter((s) => s === 'north' || p.heights !== null).map((side) =>
+      asked(side === 'north' ? 'height' : `heights.${side}`, box.wall(side).height, 'z', {
+        panels: ['base', side, `return-${side}`, ...(p.flangeReturn === null ? [`hem-${side}`] : [])],
+      }),
+    ),
+  ];
+}
+
+/** The return, then the hem, on a wall's rim. */
+function rim(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Step[] {
+  const spec = boxSizes(p, sheet).wall(side).hem;
+  const fold =
+    p.flangeReturn === null ? [] : [flange(`return-${side}`, [side, 'far'], { height: p.flangeReturn })];
+  const on = p.flangeReturn === null ? side : `return-${side}`;
+  return [...fold, ...(spec === null ? [] : [hem(`hem-${side}`, [on, 'far'], spec)])];
+}
+
+/** Tabs at the ends of the north and south walls, inside the other two, below their rims. */
+function cornerTabs(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
+  const box = boxSizes(p, sheet);
+  return (['north', 'south'] as const).flatMap((side) =>
+    ENDS.map((end) => {
+      const { height } = box.wall(side);
+      const over = height - (box.wall(end).height - rimDepth(p, end, sheet));
+      const top = Math.max(over > 0 || rimDepth(p, end, sheet) > 0 ? over + p.gap : 0, 0);
+      // a tab's x runs up the wall where its corner at the base is the low end
+      const up = (side === 'north') === (end === 'west');
+      return flange(`tab-${side}-${end}`, [side, end], {
+        height: p.tabs.length,
+        inset: up ? [0, top] : [top, 0],
+      });
+    }),
+  );
+}
+
+function cornerStyle(p: OpenBoxParams, { thickness, insideRadius }: Sheet): CornerStyle {
+  const reliefs: Readonly<Record<typeof p.relief, Relief | null>> = {
+    none: null,
+    hole: reliefHole(thickness, insideRadius),
+    slot: reliefSlot(thickness),
+  };
+  return p.corner === 'lap'
+    ? lap(['north', 'south'], p.gap, reliefs[p.relief])
+    : square(p.gap, reliefs[p.relief]);
+}
+
+export const openBox: AnyFamily = defineFamily({ name: 'open-box', params, check, build, describe });

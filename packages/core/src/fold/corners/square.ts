@@ -1,0 +1,17 @@
+import type { CornerStyle, Relief } from '../corner-style.js';
+
+/**
+ * Square notch: both flanges end straight, half the gap past the neighbour's tangent line; a tab that would lie
+ * over a flange of the host starts above it.
+ * Source of its purpose: NAVEDTRA 14251 (square notch for boxes).
+ */
+export function square(gap: number, relief: Relief | null = null): CornerStyle {
+  return {
+    name: 'square',
+    gap,
+    meet: 'butt',
+    root: 'apex',
+    relief,
+    cuts: ({ start }) => [{ t: 1, d: 0, c: start + gap / 2 }],
+  };
+}

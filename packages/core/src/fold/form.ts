@@ -1,0 +1,97 @@
+import { loopArea } from '../plane/loop.js';
+import type { Point } from '../plane/point.js';
+import { radians } from '../units/angle.js';
+import { boxOfPieces } from './extent.js';
+import type { Formed, FormedBend, FormedPanel } from './formed.js';
+import { axisHeight, bentPose } from './hinge.js';
+import type { Part, PartPanel } from './part.js';
+import { add3, compose3, HOME, type Pose, scale3, sub3 } from './space.js';
+
+/**
+ * Fold a part: every panel's pose and every bend as a piece of a hollow cylinder, with the extent they fill.
+ * Units mm. Frame: the first panel's, unmarked face at z = 0, marked face at z = T.
+ */
+export function form(part: Part): Formed {
+  const { thickness } = part.sheet;
+  const poses = new Map<string, Pose>();
+  const bends: FormedBend[] = [];
+  const panels = part.panels.map((p): FormedPanel => {
+    const pose = poseOf(p, poses, thickness);
+    poses.set(p.id, pose);
+    if (p.hang !== null) bends.push(bendPiece(p, poses, thickness));
+    return {
+      id: p.id,
+      pose,
+      shape: p.shape.map((e) => e.from),
+      edges: p.shape.map((e) => e.name),
+      holes: p.holes,
+    };
+  });
+  const box = boxOfPieces(panels, bends, thickness);
+  return {
+    thickness,
+    panels,
+    bends,
+    box,
+    size: sub3(box.max, box.min),
+    volume: volumeOf(panels, bends, thickness),
+    faceArea: faceAreaOf(panels, bends),
+  };
+}
+
+function poseOf({ hang }: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: number): Pose {
+  if (hang === null) return HOME;
+  const { bend, hinge } = hang;
+  const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.terms.setback };
+  return bentPose(poses.get(bend.parent) as Pose, hinge, turn, thickness);
+}
+
+function bendPiece(p: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: number): FormedBend {
+  const { bend, hinge, zone } = p.hang as NonNullable<PartPanel['hang']>;
+  const up = bend.angle > 0;
+  const { origin, x, y } = hinge.frame;
+  const flat: Pose = {
+    origin: [origin[0], origin[1], 0],
+    x: [x[0], x[1], 0],
+    y: [y[0], y[1], 0],
+    z: [0, 0, 1],
+  };
+  const edge = compose3(poses.get(bend.parent) as Pose, flat);
+  // on the axis: the parent's tangent line lies straight below it for an up bend, straight above for a down bend
+  const axis: Pose = {
+    origin: add3(
+      edge.origin,
+      add3(scale3(edge.y, -bend.terms.setback), scale3(edge.z, axisHeight(bend, thickness))),
+    ),
+    x: edge.x,
+    y: up ? scale3(edge.z, -1) : edge.z,
+    z: edge.y,
+  };
+  return {
+    id: p.id,
+    parent: bend.parent,
+    frame: axis,
+    sweep: radians(Math.abs(bend.angle)),
+    insideRadius: bend.insideRadius,
+    outsideRadius: bend.insideRadius + thickness,
+    low: [zone.parentSide[0], zone.childSide[0]],
+    high: [zone.parentSide[1], zone.childSide[1]],
+  };
+}
+
+const area = (shape: readonly Point[]) => loopArea(shape.map((at) => ({ at, bulge: 0 })));
+const holeArea = ({ holes }: FormedPanel) => holes.reduce((s, h) => s + (Math.PI * h.diameter ** 2) / 4, 0);
+const midLength = (b: FormedBend) => (b.high[0] - b.low[0] + b.high[1] - b.low[1]) / 2;
+
+function volumeOf(panels: readonly FormedPanel[], bends: readonly FormedBend[], thickness: number): number {
+  const flat = panels.reduce((s, p) => s + (area(p.shape) - holeArea(p)) * thickness, 0);
+  return bends.reduce((s, b) => {
+    const ring = (b.outsideRadius ** 2 - b.insideRadius ** 2) / 2;
+    return s + ring * b.sweep * midLength(b);
+  }, flat);
+}
+
+function faceAreaOf(panels: readonly FormedPanel[], bends: readonly FormedBend[]): number {
+  const flat = panels.reduce((s, p) => s + 2 * (area(p.shape) - holeArea(p)), 0);
+  return bends.reduce((s, b) => s + (b.insideRadius + b.outsideRadius) * b.sweep * midLength(b), flat);
+}

@@ -1,0 +1,62 @@
+import type { Frame } from '../plane/frame.js';
+import { add, distance, outward, type Point, scale, sub, unit } from '../plane/point.js';
+import { radians } from '../units/angle.js';
+import { compose3, type Pose } from './space.js';
+import type { Outline } from './tree.js';
+
+/**
+ * The edge a flange hangs on, in the parent's frame: the flange's x axis runs along it from `origin`, its y axis
+ * points away from the parent. `length` is the edge's length on the mould line.
+ */
+export interface Hinge {
+  readonly frame: Frame;
+  readonly length: number;
+}
+
+/** Hinge along the edge with index `i`. The flange's x runs against the parent's counter-clockwise sense. */
+export function hingeAt(outline: Outline, i: number): Hinge {
+  const from = (outline[i] as { from: Point }).from;
+  const to = (outline[(i + 1) % outline.length] as { from: Point }).from;
+  const along = unit(sub(to, from));
+  return { frame: { origin: to, x: scale(along, -1), y: outward(along) }, length: distance(from, to) };
+}
+
+/** Frame of the flange on the flat: its mould line lies one deduction inside the parent's. */
+export function flatFrame(hinge: Hinge, deduction: number): Frame {
+  const { origin, x, y } = hinge.frame;
+  return { origin: add(origin, scale(y, -deduction)), x, y };
+}
+
+/** A bend as the pose of a flange needs it; mm, degrees, angle signed. */
+export interface Turn {
+  readonly angle: number;
+  readonly insideRadius: number;
+  readonly setback: number;
+}
+
+/** Height of the bend's axis over the unmarked face: above the marked face for up, below the unmarked for down. */
+export function axisHeight(turn: Pick<Turn, 'angle' | 'insideRadius'>, thickness: number): number {
+  return turn.angle > 0 ? thickness + turn.insideRadius : -turn.insideRadius;
+}
+
+/** Pose of the flange in space, from the parent's. */
+export function bentPose(parent: Pose, hinge: Hinge, turn: Turn, thickness: number): Pose {
+  const a = radians(turn.angle);
+  const [c, s] = [Math.cos(a), Math.sin(a)];
+  const [h, sb] = [axisHeight(turn, thickness), turn.setback];
+  // in the hinge frame: slide the flange's tangent line to the axis, turn, slide to the parent's tangent line
+  const folded: Pose = {
+    origin: [0, -sb * c + h * s - sb, -sb * s - h * c + h],
+    x: [1, 0, 0],
+    y: [0, c, s],
+    z: [0, -s, c],
+  };
+  const { origin, x, y } = hinge.frame;
+  const edge: Pose = {
+    origin: [origin[0], origin[1], 0],
+    x: [x[0], x[1], 0],
+    y: [y[0], y[1], 0],
+    z: [0, 0, 1],
+  };
+  return compose3(parent, compose3(edge, folded));
+}

@@ -1,0 +1,67 @@
+import { suggestion } from '../errors/nearest.js';
+import { fail } from '../errors/problem.js';
+import { distance, type Point, SAME } from '../plane/point.js';
+import type { Edge, Outline } from './tree.js';
+
+/** Keep the points where x·`x` + y·`y` ≥ `c`. */
+export interface HalfPlane {
+  readonly x: number;
+  readonly y: number;
+  readonly c: number;
+}
+
+/**
+ * Rectangle from the origin, edges named by the compass: south y = 0, north y = `width`, west x = 0,
+ * east x = `length`. mm, both above 0.
+ */
+export function rectangle(length: number, width: number): Outline {
+  return [
+    { name: 'south', from: [0, 0] },
+    { name: 'east', from: [length, 0] },
+    { name: 'north', from: [length, width] },
+    { name: 'west', from: [0, width] },
+  ];
+}
+
+/** Outline from corner points, counter-clockwise; `names[i]` is the edge from point i to the next. */
+export function polygon(points: readonly Point[], names: readonly string[]): Outline {
+  return points.map((from, i) => ({ name: names[i] ?? `edge-${i + 1}`, from }));
+}
+
+/** Index of a named edge. @throws JobError `edge-unknown` naming the edges there are */
+export function edgeIndex(outline: Outline, name: string): number {
+  const i = outline.findIndex((e) => e.name === name);
+  if (i >= 0) return i;
+  const names = outline.map((e) => e.name);
+  return fail('edge-unknown', [], `there is no edge "${name}"`, suggestion(name, names));
+}
+
+/** The part of the outline in a half plane; a new edge along the cut is called `name`. Empty when nothing stays. */
+export function clip(outline: Outline, half: HalfPlane, name: string): Outline {
+  const size = Math.hypot(half.x, half.y);
+  const depth = (p: Point) => (half.x * p[0] + half.y * p[1] - half.c) / size;
+  const depths = outline.map((e) => depth(e.from));
+  if (depths.every((d) => d >= -SAME)) return outline;
+  const kept: Edge[] = [];
+  outline.forEach((edge, i) => {
+    const j = (i + 1) % outline.length;
+    const [a, b] = [depths[i] as number, depths[j] as number];
+    const [p, q] = [edge.from, (outline[j] as Edge).from];
+    const at = (): Point => [p[0] + ((q[0] - p[0]) * a) / (a - b), p[1] + ((q[1] - p[1]) * a) / (a - b)];
+    if (a >= -SAME) {
+      kept.push(edge);
+      if (b < -SAME) kept.push({ name, from: a < SAME ? p : at() });
+    } else if (b >= SAME) kept.push({ name: edge.name, from: at() });
+  });
+  const tidy = kept.filter((e, i) => distance(e.from, (kept[(i + 1) % kept.length] as Edge).from) >= SAME);
+  return tidy.length < 3 ? [] : tidy;
+}
+
+/** Half plane on the material side of an edge, moved in by `inset`. */
+export function inside(outline: Outline, i: number, inset: number): HalfPlane {
+  const p = (outline[i] as Edge).from;
+  const q = (outline[(i + 1) % outline.length] as Edge).from;
+  const l = distance(p, q);
+  const n: Point = [-(q[1] - p[1]) / l, (q[0] - p[0]) / l];
+  return { x: n[0], y: n[1], c: n[0] * p[0] + n[1] * p[1] + inset };
+}

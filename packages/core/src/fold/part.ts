@@ -1,0 +1,38 @@
+import type { Point } from '../plane/point.js';
+import type { Hinge } from './hinge.js';
+import type { Asked, Bend, Hole, Mark, Outline, Sheet } from './tree.js';
+
+/** The bend zone between a panel and its parent. Both sides in the flange's own x, mm. */
+export interface Zone {
+  /** Ends of the bent material on the parent's tangent line. */
+  readonly parentSide: readonly [number, number];
+  /** Ends of the bent material on the flange's tangent line. */
+  readonly childSide: readonly [number, number];
+}
+
+/** A panel with its corners resolved: `shape` is the flat region between tangent lines, trimmed. */
+export interface PartPanel {
+  readonly id: string;
+  /** As authored, bend edges on mould lines. */
+  readonly outline: Outline;
+  readonly shape: Outline;
+  /** Where it hangs; null for the first panel. */
+  readonly hang: { readonly bend: Bend; readonly hinge: Hinge; readonly zone: Zone } | null;
+  readonly holes: readonly Hole[];
+  readonly marks: readonly Mark[];
+}
+
+/** A round hole at the root of a notch: at a corner of this panel's shape. */
+export interface RootHole {
+  readonly panel: string;
+  readonly at: Point;
+  readonly diameter: number;
+}
+
+/** A part ready to be seen flat or formed. Frozen; parents come before children, the first panel stays put. */
+export interface Part {
+  readonly sheet: Sheet;
+  readonly panels: readonly PartPanel[];
+  readonly rootHoles: readonly RootHole[];
+  readonly asked: readonly Asked[];
+}

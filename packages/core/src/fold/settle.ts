@@ -1,0 +1,159 @@
+import { fail } from '../errors/problem.js';
+import { distance, dot, type Point, SAME, sub } from '../plane/point.js';
+import { type BendEnd, type CornerWork, cornerWork, type PanelCut, type Scene } from './corner-cuts.js';
+import { bentPose, type Hinge, hingeAt } from './hinge.js';
+import { type Lookup, lookupOf } from './lookup.js';
+import { clip, edgeIndex, inside } from './outline.js';
+import type { Part, PartPanel, RootHole, Zone } from './part.js';
+import { HOME, type Pose } from './space.js';
+import type { Bend, CornerRequest, Draft, Edge, Outline, Panel } from './tree.js';
+
+const LEAST_BEND = 0.1; // mm; less bent material than this is a slip of the cuts, not a bend
+
+interface Worked extends CornerWork {
+  readonly request: CornerRequest;
+}
+
+/**
+ * Resolve a draft: cut every corner from the formed truth, set bend edges back to their tangent lines, and find
+ * where bent material starts and ends.
+ * @throws JobError `panel-vanishes` when the cuts leave nothing of a panel or of a bend
+ */
+export function settle(draft: Draft): Part {
+  const lookup = lookupOf(draft);
+  const poses = mouldPoses(draft);
+  const scene: Scene = { lookup, pose: (id) => poses.get(id) as Pose, thickness: draft.sheet.thickness };
+  const work: readonly Worked[] = draft.corners.flatMap((request) =>
+    cornerWork(scene, lookup.panel(request.panel), request.style).map((w) => ({ ...w, request })),
+  );
+  const shapes = new Map<string, Outline>();
+  for (const p of draft.panels) {
+    const own = work.filter((w) => w.request.panel === p.id);
+    shapes.set(
+      p.id,
+      own.reduce(
+        slotted,
+        shapeOf(
+          lookup,
+          p,
+          work.flatMap((w) => w.cuts),
+        ),
+      ),
+    );
+  }
+  const toRoot = work.flatMap((w) => w.toRoot);
+  return {
+    sheet: draft.sheet,
+    panels: draft.panels.map((p) => settlePanel(lookup, p, shapes, toRoot)),
+    rootHoles: work.flatMap(rootHole),
+    asked: draft.asked,
+  };
+}
+
+function mouldPoses(draft: Draft): ReadonlyMap<string, Pose> {
+  const poses = new Map<string, Pose>();
+  const outlines = new Map(draft.panels.map((p) => [p.id, p.outline]));
+  for (const { id, bend } of draft.panels) {
+    if (bend === null) poses.set(id, HOME);
+    else {
+      const hinge = hingeOf(outlines.get(bend.parent) as Outline, bend);
+      poses.set(id, bentPose(poses.get(bend.parent) as Pose, hinge, bend, draft.sheet.thickness));
+    }
+  }
+  return poses;
+}
+
+const hingeOf = (parent: Outline, bend: Bend): Hinge => hingeAt(parent, edgeIndex(parent, bend.edge));
+
+/** The authored outline less the corner cuts, bend edges moved in to their tangent lines. */
+function shapeOf(lookup: Lookup, panel: Panel, cuts: readonly PanelCut[]): Outline {
+  const { id, outline, bend } = panel;
+  const trimmed = cuts
+    .filter((c) => c.panel === id)
+    .reduce<Outline>((o, { half }) => clip(o, half, 'cut'), outline);
+  const setBack = outline.reduce<Outline>((shape, edge, i) => {
+    const terms = edge.name === 'near' ? bend?.terms : lookup.on(id, edge.name)?.bend?.terms;
+    return terms === undefined ? shape : clip(shape, inside(outline, i, terms.setback), edge.name);
+  }, trimmed);
+  if (setBack.length === 0)
+    return vanishes(`nothing is left of panel "${id}" between its bends and corner cuts`);
+  return setBack;
+}
+
+/** A relief slot: a square bite into the panel at the root of the notch. */
+function slotted(shape: Outline, { root, request }: Worked): Outline {
+  const { relief } = request.style;
+  if (root === null || relief?.kind !== 'slot') return shape;
+  const i = shape.findIndex((e) => distance(e.from, root) < SAME);
+  if (i < 0) return shape;
+  const n = shape.length;
+  const towards = (q: Point): Point => {
+    const l = distance(root, q);
+    return [((q[0] - root[0]) / l) * relief.depth, ((q[1] - root[1]) / l) * relief.depth];
+  };
+  const u = towards((shape[(i + n - 1) % n] as Edge).from);
+  const w = towards((shape[(i + 1) % n] as Edge).from);
+  const bite: Outline = [
+    { name: 'relief', from: [root[0] + u[0], root[1] + u[1]] },
+    { name: 'relief', from: [root[0] + u[0] + w[0], root[1] + u[1] + w[1]] },
+    { name: (shape[i] as Edge).name, from: [root[0] + w[0], root[1] + w[1]] },
+  ];
+  return [...shape.slice(0, i), ...bite, ...shape.slice(i + 1)];
+}
+
+function rootHole({ root, request }: Worked): readonly RootHole[] {
+  const { relief } = request.style;
+  if (root === null || relief?.kind !== 'hole') return [];
+  return [{ panel: request.panel, at: root, diameter: relief.diameter }];
+}
+
+function settlePanel(
+  lookup: Lookup,
+  panel: Panel,
+  shapes: ReadonlyMap<string, Outline>,
+  toRoot: readonly BendEnd[],
+): PartPanel {
+  const { id, outline, bend, holes, marks } = panel;
+  const shape = shapes.get(id) as Outline;
+  if (bend === null) return { id, outline, shape, hang: null, holes, marks };
+  const hinge = hingeOf(lookup.panel(bend.parent).outline, bend);
+  const ends = (end: BendEnd['end']) => toRoot.some((b) => b.panel === id && b.end === end);
+  const zone = zoneOf(id, shapes.get(bend.parent) as Outline, shape, hinge, bend, ends);
+  return { id, outline, shape, hang: { bend, hinge, zone }, holes, marks };
+}
+
+/** Bent material runs where both tangent lines have some; an end `toRoot` slants to the parent's corner. */
+function zoneOf(
+  id: string,
+  parent: Outline,
+  child: Outline,
+  hinge: Hinge,
+  bend: Bend,
+  toRoot: (end: BendEnd['end']) => boolean,
+): Zone {
+  // the parent's edge runs against the flange's x
+  const [b, a] = edgeEnds(parent, bend.edge).map((p) => dot(sub(p, hinge.frame.origin), hinge.frame.x)) as [
+    number,
+    number,
+  ];
+  const [childLow, childHigh] = edgeEnds(child, 'near').map((p) => p[0]) as [number, number];
+  const [low, high] = [Math.max(a, childLow), Math.min(b, childHigh)];
+  if (!(high - low >= LEAST_BEND))
+    return vanishes(`nothing is left to bend at "${id}" between the corner cuts`);
+  return { parentSide: [toRoot('low') ? a : low, toRoot('high') ? b : high], childSide: [low, high] };
+}
+
+function edgeEnds(outline: Outline, name: string): readonly [Point, Point] {
+  const i = outline.findIndex((e) => e.name === name);
+  if (i < 0) return vanishes(`the corner cuts remove the whole edge "${name}"`);
+  return [(outline[i] as Edge).from, (outline[(i + 1) % outline.length] as Edge).from];
+}
+
+function vanishes(message: string): never {
+  return fail(
+    'panel-vanishes',
+    [],
+    message,
+    'Make the panel larger, or its neighbours at the corner smaller',
+  );
+}

@@ -1,0 +1,49 @@
+/** A point or vector in space, mm. */
+export type Vec3 = readonly [number, number, number];
+
+export const add3 = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+export const sub3 = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+export const scale3 = (a: Vec3, k: number): Vec3 => [a[0] * k, a[1] * k, a[2] * k];
+export const dot3 = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+export const cross3 = (a: Vec3, b: Vec3): Vec3 => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+export const length3 = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
+export const unit3 = (a: Vec3): Vec3 => scale3(a, 1 / length3(a));
+
+/** Where a panel stands: its frame's origin (on the unmarked face) and axes in space. */
+export interface Pose {
+  readonly origin: Vec3;
+  readonly x: Vec3;
+  readonly y: Vec3;
+  readonly z: Vec3;
+}
+
+export const HOME: Pose = { origin: [0, 0, 0], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] };
+
+/** Turn a vector of the panel's frame into space. */
+export function turn3(pose: Pose, v: Vec3): Vec3 {
+  const { x, y, z } = pose;
+  return [
+    x[0] * v[0] + y[0] * v[1] + z[0] * v[2],
+    x[1] * v[0] + y[1] * v[1] + z[1] * v[2],
+    x[2] * v[0] + y[2] * v[1] + z[2] * v[2],
+  ];
+}
+
+/** Bring a point of the panel's frame into space. */
+export function place3(pose: Pose, p: Vec3): Vec3 {
+  return add3(pose.origin, turn3(pose, p));
+}
+
+/** First `inner`, then `outer`. */
+export function compose3(outer: Pose, inner: Pose): Pose {
+  return {
+    origin: place3(outer, inner.origin),
+    x: turn3(outer, inner.x),
+    y: turn3(outer, inner.y),
+    z: turn3(outer, inner.z),
+  };
+}

@@ -1,0 +1,93 @@
+import type { BendRule, BendTerms } from '../bending/rule.js';
+import type { Point } from '../plane/point.js';
+import type { CornerStyle } from './corner-style.js';
+
+/** The sheet a part is folded from. mm. */
+export interface Sheet {
+  readonly thickness: number;
+  /** Inside radius of every bend that does not say otherwise. */
+  readonly insideRadius: number;
+  readonly rule: BendRule;
+}
+
+/** A straight edge of a panel: starts at `from`, ends where the next edge starts. */
+export interface Edge {
+  readonly name: string;
+  readonly from: Point;
+}
+
+/**
+ * Outline of a panel in its own frame, counter-clockwise seen from the marked face, bend edges on their mould
+ * lines. A panel that hangs on another has its own bend along y = 0, edge `near`, and grows towards +y.
+ */
+export type Outline = readonly Edge[];
+
+/** How a panel hangs on its parent. */
+export interface Bend {
+  readonly parent: string;
+  /** Edge of the parent it hangs on. */
+  readonly edge: string;
+  /** Bent through from flat, degrees; positive up, towards the marked face. */
+  readonly angle: number;
+  readonly insideRadius: number;
+  readonly terms: BendTerms;
+  /** Setback of the formed bend, mm: the terms' own under every rule that compensates. */
+  readonly setback: number;
+  /** Set for the fold of a hem. */
+  readonly hem: 'closed' | 'open' | 'teardrop' | null;
+}
+
+/** A round hole through a panel, in the panel's frame, mm. */
+export interface Hole {
+  readonly at: Point;
+  readonly diameter: number;
+}
+
+/** A point marked on a panel's face, in the panel's frame, mm. */
+export interface Mark {
+  readonly kind: string;
+  readonly at: Point;
+  readonly joint: string;
+}
+
+/** A flat region of the part, as authored. */
+export interface Panel {
+  readonly id: string;
+  readonly outline: Outline;
+  readonly bend: Bend | null;
+  readonly holes: readonly Hole[];
+  readonly marks: readonly Mark[];
+}
+
+/** Finish these corners of a panel this way. */
+export interface CornerRequest {
+  readonly panel: string;
+  readonly style: CornerStyle;
+}
+
+/** A finished size the author asked for, to be found again on the formed part and shown on its picture. */
+export interface Asked {
+  /** Path of the parameter in the family's words, `hem.length`. */
+  readonly name: string;
+  readonly value: number;
+  /** Measured as an extent along this axis of the first panel's frame, z across it. */
+  readonly axis: 'x' | 'y' | 'z';
+  readonly over: Measured;
+}
+
+/** What a size is measured over: all of the part, some panels with their bends, or single edges of panels. */
+export type Measured =
+  | 'all'
+  | { readonly panels: readonly string[] }
+  | { readonly edges: readonly (readonly [panel: string, edge: string])[] };
+
+/** A part while verbs build it: panels in the order they were added, parents before children. */
+export interface Draft {
+  readonly sheet: Sheet;
+  readonly panels: readonly Panel[];
+  readonly corners: readonly CornerRequest[];
+  readonly asked: readonly Asked[];
+}
+
+/** A verb applied to its arguments: takes a draft, gives the next one. */
+export type Step = (draft: Draft) => Draft;

@@ -1,0 +1,162 @@
+import { compose, type Frame, place, STAY } from '../plane/frame.js';
+import { contains, distanceToLoop } from '../plane/inside.js';
+import {
+  boxOf,
+  circleLoop,
+  type Loop,
+  loopArea,
+  loopBox,
+  loopLength,
+  tidy,
+  type Vertex,
+} from '../plane/loop.js';
+import { distance, mix, type Point } from '../plane/point.js';
+import { biteHole, type Circle, outOfHole } from './bite-hole.js';
+import type { FlatBend, FlatPattern, Line } from './flat.js';
+import { flatFrame } from './hinge.js';
+import type { Part, PartPanel } from './part.js';
+import type { Edge } from './tree.js';
+
+type Hung = PartPanel & { readonly hang: NonNullable<PartPanel['hang']> };
+
+/** Panels of a part with their frames on the flat, with the first panel's frame given. */
+interface Laid {
+  readonly frames: ReadonlyMap<string, Frame>;
+  readonly on: ReadonlyMap<string, Hung>;
+  readonly reliefs: readonly Circle[];
+}
+
+/**
+ * Lay a part flat: panels in one plane, each bend replaced by its allowance.
+ * Units mm, degrees. Frame: origin at the outline's lower left corner, marked face up, axes of the first panel.
+ * The outline is walked panel by panel, so it is exact; `verifyFlat` checks that it is simple.
+ */
+export function unfold(part: Part): FlatPattern {
+  const [first] = part.panels as [PartPanel];
+  const rough = lay(part, STAY);
+  const [x, y] = boxOf(
+    part.panels.flatMap((p) => p.shape.map((e) => place(rough.frames.get(p.id) as Frame, e.from))),
+  ).min;
+  const laid = lay(part, { ...STAY, origin: [-x, -y] });
+  const at = (id: string, p: Point) => place(laid.frames.get(id) as Frame, p);
+  const outline = outlineOf(part, laid);
+  const holes = part.panels.flatMap((p) => p.holes.map((h) => circleLoop(at(p.id, h.at), h.diameter / 2)));
+  return {
+    thickness: part.sheet.thickness,
+    outline,
+    holes,
+    bends: part.panels.filter(isHung).map((p) => flatBend(laid, p)),
+    marks: part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, at: at(p.id, m.at), panel: p.id }))),
+    panels: part.panels.map((p) => ({
+      id: p.id,
+      frame: laid.frames.get(p.id) as Frame,
+      shape: p.shape.map((e) => at(p.id, e.from)),
+    })),
+    blank: { min: [0, 0], max: loopBox(outline).max },
+    area: loopArea(outline) - holes.reduce((sum, h) => sum + loopArea(h), 0),
+    cutLength: loopLength(outline) + holes.reduce((sum, h) => sum + loopLength(h), 0),
+    base: at(first.id, clearPoint(first)),
+  };
+}
+
+/** The first panel's outline with everything that hangs on it, bitten by the round reliefs. */
+function outlineOf(part: Part, laid: Laid): Loop {
+  const [first] = part.panels as [PartPanel];
+  const path = walk(laid, first, 0, first.shape.length).map((at): Vertex => ({ at, bulge: 0 }));
+  return tidy(laid.reliefs.reduce<Loop>(biteHole, path));
+}
+
+const isHung = (p: PartPanel): p is Hung => p.hang !== null;
+
+function lay(part: Part, start: Frame): Laid {
+  const frames = new Map<string, Frame>();
+  const on = new Map<string, Hung>();
+  for (const p of part.panels) {
+    if (!isHung(p)) frames.set(p.id, start);
+    else {
+      const { bend, hinge } = p.hang;
+      const parent = frames.get(bend.parent) as Frame;
+      frames.set(p.id, compose(parent, flatFrame(hinge, bend.terms.deduction)));
+      on.set(`${bend.parent}\n${bend.edge}`, p);
+    }
+  }
+  const reliefs = part.rootHoles.map(({ panel, at, diameter }) => ({
+    centre: place(frames.get(panel) as Frame, at),
+    radius: diameter / 2,
+  }));
+  return { frames, on, reliefs };
+}
+
+/** `count` edges of a panel's shape from edge `start` on, with everything that hangs on them, on the flat. */
+function walk(laid: Laid, panel: PartPanel, start: number, count: number): readonly Point[] {
+  const frame = laid.frames.get(panel.id) as Frame;
+  return Array.from({ length: count }, (_, k) => {
+    const edge = panel.shape[(start + k) % panel.shape.length] as Edge;
+    const child = laid.on.get(`${panel.id}\n${edge.name}`);
+    const from = place(frame, edge.from);
+    return child === undefined ? [from] : [from, ...round(laid, frame, child)];
+  }).flat();
+}
+
+/** Out along one end of the bend, round the flange, and back along the other end. */
+function round(laid: Laid, parent: Frame, child: Hung): readonly Point[] {
+  const [[low, high], [tailLow, tailHigh]] = tangentEnds(child, parent, laid.frames.get(child.id) as Frame);
+  const near = child.shape.findIndex((e) => e.name === 'near');
+  const rest = walk(laid, child, near + 1, child.shape.length - 1);
+  const frame = laid.frames.get(child.id) as Frame;
+  const back = place(frame, (child.shape[near] as Edge).from);
+  return [high, tailHigh, ...rest, back, tailLow, low];
+}
+
+/** Corners of the bent material, low and high end: on the parent's tangent line, then on the flange's. */
+function tangentEnds(child: Hung, parent: Frame, own: Frame): readonly [Line, Line] {
+  const { bend, hinge, zone } = child.hang;
+  const s = bend.terms.setback;
+  const edge = compose(parent, hinge.frame);
+  const at = (frame: Frame, y: number, [low, high]: readonly [number, number]): Line => [
+    place(frame, [low, y]),
+    place(frame, [high, y]),
+  ];
+  return [at(edge, -s, zone.parentSide), at(own, s, zone.childSide)];
+}
+
+function flatBend(laid: Laid, child: Hung): FlatBend {
+  const { bend } = child.hang;
+  const tangents = tangentEnds(
+    child,
+    laid.frames.get(bend.parent) as Frame,
+    laid.frames.get(child.id) as Frame,
+  );
+  const [[a, b], [c, d]] = tangents;
+  const middle: Line = [mix(a, c, 0.5), mix(b, d, 0.5)];
+  return {
+    id: child.id,
+    parent: bend.parent,
+    angle: Math.abs(bend.angle),
+    direction: bend.angle > 0 ? 'up' : 'down',
+    insideRadius: bend.insideRadius,
+    terms: bend.terms,
+    hem: bend.hem,
+    line: laid.reliefs.reduce(outOfHole, middle),
+    tangents,
+    zone: bend.terms.allowance,
+  };
+}
+
+/** A point on the panel, 1 mm clear of its edges and holes where there is one: the middle, else nearest to it. */
+function clearPoint(panel: PartPanel): Point {
+  const shape = panel.shape.map((e) => ({ at: e.from, bulge: 0 }));
+  const corners = shape.map((v) => v.at);
+  const sum = corners.reduce<Point>((s, p) => [s[0] + p[0], s[1] + p[1]], [0, 0]);
+  const middle: Point = [sum[0] / corners.length, sum[1] / corners.length];
+  const clear = (p: Point) =>
+    contains(shape, p) &&
+    distanceToLoop(p, shape) > 1 &&
+    panel.holes.every((h) => distance(p, h.at) > h.diameter / 2 + 1);
+  const ring = (t: number) =>
+    corners.flatMap((c, i) => {
+      const next = corners[(i + 1) % corners.length] as Point;
+      return [mix(middle, c, t), mix(middle, mix(c, next, 0.5), t)];
+    });
+  return [middle, ...[0.25, 0.5, 0.75, 0.9].flatMap(ring)].find(clear) ?? middle;
+}

@@ -1,0 +1,126 @@
+import { type HemSpec, hemFold } from '../bending/hem.js';
+import { outsideSetback } from '../bending/rule.js';
+import { suggestion } from '../errors/nearest.js';
+import { fail } from '../errors/problem.js';
+import type { CornerStyle } from './corner-style.js';
+import { hingeAt } from './hinge.js';
+import { edgeIndex } from './outline.js';
+import type { Asked, Bend, Draft, Edge, Hole, Mark, Measured, Outline, Panel, Step } from './tree.js';
+
+/** Panel and edge a flange hangs on. */
+export type On = readonly [panel: string, edge: string];
+
+/** Start a part with a flat panel; it stays put while the others fold. Its frame is the part's frame. */
+export function panel(id: string, outline: Outline): Step {
+  return (draft) => add(draft, { id, outline, bend: null, holes: [], marks: [] });
+}
+
+/** Size and bend of a flange. mm, degrees. */
+export interface FlangeSpec {
+  /** Outside leg: from the mould line (outer tangent above 90°) to the free edge or the next mould line. */
+  readonly height: number;
+  /** Bent through, positive up. Default 90. */
+  readonly angle?: number;
+  /** Default: the sheet's. */
+  readonly insideRadius?: number;
+  /** Shorter than the edge it hangs on, by so much at the start and the end of its x axis. */
+  readonly inset?: readonly [number, number];
+}
+
+/**
+ * Fold a rectangular flange on an edge. Its edges: `near` (the bend), `far`, and the two ends, which are called
+ * after the parent's edges beside them (`inner` where that is the parent's own bend).
+ */
+export function flange(id: string, on: On, spec: FlangeSpec): Step {
+  return (draft) => {
+    const parent = panelOf(draft, on[0]);
+    const i = edgeIndex(parent.outline, on[1]);
+    const { length } = hingeAt(parent.outline, i);
+    const [west, east] = spec.inset ?? [0, 0];
+    const n = parent.outline.length;
+    const before = (parent.outline[(i + n - 1) % n] as Edge).name;
+    const after = (parent.outline[(i + 1) % n] as Edge).name;
+    const end = (name: string) => (name === 'near' ? 'inner' : name);
+    const outline: Outline = [
+      { name: 'near', from: [west, 0] },
+      { name: end(before), from: [length - east, 0] },
+      { name: 'far', from: [length - east, spec.height] },
+      { name: end(after), from: [west, spec.height] },
+    ];
+    const bend = bendOf(draft, on, spec.angle ?? 90, spec.insideRadius ?? draft.sheet.insideRadius, null);
+    return add(draft, { id, outline, bend, holes: [], marks: [] });
+  };
+}
+
+/** Fold a hem on an edge, up (over the marked face) or down. `spec.length` is its finished width. */
+export function hem(id: string, on: On, spec: HemSpec, side: 'up' | 'down' = 'up'): Step {
+  return (draft) => {
+    const fold = hemFold(spec, draft.sheet.thickness);
+    const angle = side === 'up' ? fold.angle : -fold.angle;
+    const flat = flange(id, on, { height: fold.leg, angle, insideRadius: fold.insideRadius })(draft);
+    const made = flat.panels.at(-1) as Panel & { bend: Bend };
+    return { ...flat, panels: [...draft.panels, { ...made, bend: { ...made.bend, hem: spec.type } }] };
+  };
+}
+
+/** Finish the corners of these panels, where two of their edges are bent, in this style. */
+export function corners(panels: readonly string[], style: CornerStyle): Step {
+  return (draft) => ({
+    ...draft,
+    corners: [...draft.corners, ...panels.map((id) => ({ panel: panelOf(draft, id).id, style }))],
+  });
+}
+
+/** Cut a round hole through a panel; `at` in the panel's frame. */
+export function hole(id: string, at: Hole): Step {
+  return (draft) => change(draft, id, (p) => ({ ...p, holes: [...p.holes, at] }));
+}
+
+/** Mark a point on a panel; `at` in the panel's frame. */
+export function mark(id: string, at: Mark): Step {
+  return (draft) => change(draft, id, (p) => ({ ...p, marks: [...p.marks, at] }));
+}
+
+/** Say which finished size was asked for; `verifyForm` looks for it on the formed part. */
+export function asked(name: string, value: number, axis: Asked['axis'], over: Measured = 'all'): Step {
+  return (draft) => ({ ...draft, asked: [...draft.asked, { name, value, axis, over }] });
+}
+
+function bendOf(
+  draft: Draft,
+  [parent, edge]: On,
+  angle: number,
+  insideRadius: number,
+  hem: Bend['hem'],
+): Bend {
+  const input = { thickness: draft.sheet.thickness, insideRadius, angle: Math.abs(angle) };
+  if (!(input.angle > 0 && input.angle <= 270))
+    return fail('bend-angle-range', ['angle'], `${angle} deg given, -270 to 270 and not 0 allowed`);
+  return {
+    parent,
+    edge,
+    angle,
+    insideRadius,
+    terms: draft.sheet.rule.terms(input),
+    setback: outsideSetback(input),
+    hem,
+  };
+}
+
+function panelOf(draft: Draft, id: string): Panel {
+  const found = draft.panels.find((p) => p.id === id);
+  if (found !== undefined) return found;
+  const known = draft.panels.map((p) => p.id);
+  return fail('panel-unknown', [], `there is no panel "${id}"`, suggestion(id, known));
+}
+
+function add(draft: Draft, panel: Panel): Draft {
+  if (draft.panels.some((p) => p.id === panel.id))
+    return fail('panel-twice', [], `panel "${panel.id}" is there already`);
+  return { ...draft, panels: [...draft.panels, panel] };
+}
+
+function change(draft: Draft, id: string, make: (panel: Panel) => Panel): Draft {
+  const before = panelOf(draft, id);
+  return { ...draft, panels: draft.panels.map((p) => (p === before ? make(p) : p)) };
+}

@@ -1,0 +1,151 @@
+import { contains, distanceToLoop } from '../plane/inside.js';
+import {
+  boxOf,
+  type Loop,
+  loopArea,
+  loopBox,
+  reach,
+  type Segment,
+  segmentLength,
+  segments,
+} from '../plane/loop.js';
+import { meetings } from '../plane/meet.js';
+import { cross, distance, mix, type Point, SAME, sub } from '../plane/point.js';
+import type { FlatBend, FlatPattern, Line } from './flat.js';
+
+/** Something wrong with a result: a bug or sizes that cannot be. */
+export interface Flaw {
+  readonly code: string;
+  readonly message: string;
+}
+
+const NEAR = 1e-6; // mm
+
+/**
+ * Check a flat pattern without knowing how it was made: outline closed, simple, counter-clockwise; holes inside
+ * and apart; every bend on material, as wide as its allowance, from edge to edge; panels and bend zones together
+ * as large as the outline; each deduction two setbacks less the allowance. Empty when all holds.
+ */
+export function verifyFlat(flat: FlatPattern): readonly Flaw[] {
+  const shape = [...numbers(flat), ...simple(flat.outline)];
+  if (shape.length > 0) return shape; // the rest would only repeat it
+  return [...turns(flat), ...holes(flat), ...flat.bends.flatMap((b) => bend(flat, b)), ...sums(flat)];
+}
+
+const text = (p: Point) => `(${p[0].toFixed(3)}, ${p[1].toFixed(3)})`;
+
+function numbers(flat: FlatPattern): readonly Flaw[] {
+  const bad = flat.outline.find(
+    (v) => !(Number.isFinite(v.at[0]) && Number.isFinite(v.at[1]) && Number.isFinite(v.bulge)),
+  );
+  return bad === undefined
+    ? []
+    : [{ code: 'flat-number', message: 'the outline holds something that is not a number' }];
+}
+
+/** No crossing, touching or repeated stretch: only neighbours meet, in their shared end. */
+function simple(loop: Loop): readonly Flaw[] {
+  const list = segments(loop);
+  if (list.length < 2) return [{ code: 'flat-open', message: 'the outline has fewer than two segments' }];
+  const short = list.find((s) => segmentLength(s) < SAME);
+  if (short !== undefined)
+    return [{ code: 'flat-zero', message: `a cut of no length at ${text(short.from)}` }];
+  const boxes = list.map((s) => boxOf(reach(s)));
+  const flaws: Flaw[] = [];
+  for (let i = 0; i < list.length; i++)
+    for (let j = i + 1; j < list.length; j++) {
+      const [a, b] = [boxes[i], boxes[j]];
+      if (a === undefined || b === undefined || apart(a, b)) continue;
+      const shared = sharedEnds(list[i] as Segment, list[j] as Segment);
+      const wrong = meetings(list[i] as Segment, list[j] as Segment).find((p) =>
+        shared.every((q) => distance(p, q) > 1e-5),
+      );
+      if (wrong !== undefined)
+        flaws.push({ code: 'flat-crosses', message: `the outline meets itself at ${text(wrong)}` });
+    }
+  return flaws;
+}
+
+type Boxed = ReturnType<typeof boxOf>;
+const apart = (a: Boxed, b: Boxed) =>
+  a.min[0] > b.max[0] + SAME ||
+  b.min[0] > a.max[0] + SAME ||
+  a.min[1] > b.max[1] + SAME ||
+  b.min[1] > a.max[1] + SAME;
+
+function sharedEnds(a: Segment, b: Segment): readonly Point[] {
+  return [a.from, a.to].filter((p) => distance(p, b.from) < SAME || distance(p, b.to) < SAME);
+}
+
+function turns(flat: FlatPattern): readonly Flaw[] {
+  const area = loopArea(flat.outline);
+  return area > 0
+    ? []
+    : [{ code: 'flat-turn', message: `the outline runs clockwise (area ${area.toFixed(3)} mm²)` }];
+}
+
+function holes({ outline, holes: list }: FlatPattern): readonly Flaw[] {
+  return list.flatMap((hole, i) => {
+    const at = (hole[0] as { at: Point }).at;
+    const clear = (other: Loop) =>
+      segments(hole).every((s) => segments(other).every((t) => meetings(s, t).length === 0));
+    if (!clear(outline) || !contains(outline, at))
+      return [{ code: 'flat-hole', message: `the hole near ${text(at)} reaches over the outline` }];
+    const other = list
+      .slice(i + 1)
+      .find((o) => !clear(o) || contains(o, at) || contains(hole, (o[0] as { at: Point }).at));
+    return other === undefined ? [] : [{ code: 'flat-holes', message: `two holes overlap near ${text(at)}` }];
+  });
+}
+
+function bend(flat: FlatPattern, b: FlatBend): readonly Flaw[] {
+  const flaws: Flaw[] = [];
+  const say = (code: string, message: string) => flaws.push({ code, message: `bend ${b.id}: ${message}` });
+  const { setback, allowance, deduction } = b.terms;
+  if (Math.abs(2 * setback - allowance - deduction) > NEAR)
+    say('bend-terms', 'deduction is not two setbacks less allowance');
+  const [p, q] = b.line;
+  for (const end of b.line)
+    if (distanceToLoop(end, flat.outline) > NEAR)
+      say('bend-end', `the line ends at ${text(end)}, not on an edge`);
+  if (![0.02, 0.5, 0.98].every((t) => contains(flat.outline, mix(p, q, t))))
+    say('bend-off', 'the line leaves the material');
+  const [near, far] = b.tangents.map((t) => offset(t, p, q));
+  if (near === undefined || far === undefined || Math.abs(Math.abs(far - near) - b.zone) > NEAR)
+    say(
+      'bend-zone',
+      `tangent lines lie ${Math.abs((far ?? 0) - (near ?? 0)).toFixed(4)} mm apart, the zone says ${b.zone.toFixed(4)}`,
+    );
+  return flaws;
+}
+
+/** Signed distance of a parallel line from the line p q; NaN when it is not parallel. */
+function offset([a, b]: Line, p: Point, q: Point): number {
+  const d = sub(q, p);
+  const l = Math.hypot(d[0], d[1]);
+  const [u, v] = [cross(d, sub(a, p)) / l, cross(d, sub(b, p)) / l];
+  return Math.abs(u - v) < NEAR ? u : Number.NaN;
+}
+
+/** Panels and bend zones fill the outline, but for holes at the roots of notches; the blank is its box. */
+function sums(flat: FlatPattern): readonly Flaw[] {
+  const polygon = (points: readonly Point[]) => loopArea(points.map((at) => ({ at, bulge: 0 })));
+  const panels = flat.panels.reduce((s, p) => s + polygon(p.shape), 0);
+  const zones = flat.bends.reduce((s, b) => {
+    const [[a0, a1], [b0, b1]] = b.tangents;
+    return s + Math.abs(polygon([a0, a1, b1, b0]));
+  }, 0);
+  const area = loopArea(flat.outline);
+  const missing = panels + zones - area;
+  const round = segments(flat.outline).some((s) => s.bulge !== 0);
+  const { min, max } = loopBox(flat.outline);
+  const flaws: Flaw[] = [];
+  if (missing < -NEAR * area || (!round && missing > NEAR * area))
+    flaws.push({
+      code: 'flat-sum',
+      message: `panels and bends make ${(panels + zones).toFixed(3)} mm², the outline ${area.toFixed(3)}`,
+    });
+  if (distance(max, flat.blank.max) > NEAR || distance(min, [0, 0]) > NEAR)
+    flaws.push({ code: 'flat-blank', message: 'the blank is not the box of the outline' });
+  return flaws;
+}

@@ -1,0 +1,71 @@
+import { measuredBox } from './extent.js';
+import type { Formed, FormedBend } from './formed.js';
+import { convexPrisms, overlapDepth, type Prism } from './prism.js';
+import { dot3, place3, sub3 } from './space.js';
+import type { Asked } from './tree.js';
+import type { Flaw } from './verify-flat.js';
+
+const NEAR = 1e-6; // mm
+const AXES = { x: 0, y: 1, z: 2 } as const;
+
+/**
+ * Check a formed part: every size asked for is there (when the bend rule compensates), every bend starts on its
+ * parent and ends on its flange, and no two panels pass through each other. Empty when all holds.
+ */
+export function verifyForm(formed: Formed, asked: readonly Asked[]): readonly Flaw[] {
+  return [
+    ...asked.flatMap((a) => size(formed, a)),
+    ...formed.bends.flatMap((b) => joins(formed, b)),
+    ...clashes(formed),
+  ];
+}
+
+function size(formed: Formed, { name, value, axis, over }: Asked): readonly Flaw[] {
+  const box = measuredBox(formed, over);
+  const found = box.max[AXES[axis]] - box.min[AXES[axis]];
+  if (Math.abs(found - value) <= NEAR) return [];
+  return [
+    {
+      code: 'form-size',
+      message: `${name} comes out at ${found.toFixed(6)} mm, ${value.toFixed(6)} mm asked`,
+    },
+  ];
+}
+
+/** At turn 0 the outer and inner face of a bend lie on its parent's faces, at the full turn on its flange's. */
+function joins(formed: Formed, b: FormedBend): readonly Flaw[] {
+  return (
+    [
+      [0, b.parent],
+      [b.sweep, b.id],
+    ] as const
+  ).flatMap(([phi, id]) => {
+    const pose = formed.panels.find((p) => p.id === id)?.pose;
+    const heights = [b.insideRadius, b.outsideRadius].map((r) => {
+      const at = place3(b.frame, [0, r * Math.cos(phi), r * Math.sin(phi)]);
+      return pose === undefined ? Number.NaN : dot3(sub3(at, pose.origin), pose.z);
+    });
+    const [low, high] = heights.toSorted((x, y) => x - y) as [number, number];
+    const fits = Math.abs(low) < NEAR && Math.abs(high - formed.thickness) < NEAR;
+    return fits ? [] : [{ code: 'form-join', message: `bend ${b.id} does not join panel ${id}` }];
+  });
+}
+
+function clashes(formed: Formed): readonly Flaw[] {
+  const prisms: readonly (readonly Prism[])[] = formed.panels.map((p) => convexPrisms(p, formed.thickness));
+  return formed.panels.flatMap((a, i) =>
+    formed.panels.slice(i + 1).flatMap((b, j) => {
+      const depth = Math.max(
+        0,
+        ...(prisms[i] ?? []).flatMap((p) => (prisms[i + 1 + j] ?? []).map((q) => overlapDepth(p, q))),
+      );
+      if (depth <= NEAR) return [];
+      return [
+        {
+          code: 'form-clash',
+          message: `panels ${a.id} and ${b.id} pass through each other, ${depth.toFixed(3)} mm deep`,
+        },
+      ];
+    }),
+  );
+}

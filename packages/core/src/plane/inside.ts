@@ -1,0 +1,48 @@
+import { arcOf, type Loop, type Segment, segments } from './loop.js';
+import { cross, distance, type Point, sub } from './point.js';
+
+/** Exact distance from a point to a line or arc segment, mm. */
+export function distanceToSegment(p: Point, s: Segment): number {
+  if (s.bulge !== 0) {
+    const { centre, radius, start, sweep } = arcOf(s);
+    const full = 2 * Math.PI;
+    const turn = (((Math.atan2(p[1] - centre[1], p[0] - centre[0]) - start) % full) + full) % full;
+    const on = (sweep > 0 ? turn : full - turn) <= Math.abs(sweep) || turn === 0;
+    if (on) return Math.abs(distance(p, centre) - radius);
+    return Math.min(distance(p, s.from), distance(p, s.to));
+  }
+  const d = sub(s.to, s.from);
+  const l2 = d[0] * d[0] + d[1] * d[1];
+  const t =
+    l2 === 0 ? 0 : Math.max(0, Math.min(1, ((p[0] - s.from[0]) * d[0] + (p[1] - s.from[1]) * d[1]) / l2));
+  return distance(p, [s.from[0] + d[0] * t, s.from[1] + d[1] * t]);
+}
+
+/** Exact distance from a point to a loop's line, mm. */
+export function distanceToLoop(p: Point, loop: Loop): number {
+  return Math.min(...segments(loop).map((s) => distanceToSegment(p, s)));
+}
+
+/**
+ * True when `p` lies strictly inside the loop. Exact for arcs: the polygon of chords is corrected by the
+ * circular segments. Points on the line itself may go either way; ask `distanceToLoop` first.
+ */
+export function contains(loop: Loop, p: Point): boolean {
+  let odd = false;
+  for (const s of segments(loop)) {
+    const [a, b] = [s.from, s.to];
+    if (a[1] > p[1] !== b[1] > p[1] && p[0] < ((b[0] - a[0]) * (p[1] - a[1])) / (b[1] - a[1]) + a[0])
+      odd = !odd;
+    if (s.bulge !== 0 && inSegmentOfCircle(s, p)) odd = !odd;
+  }
+  return odd;
+}
+
+/** Between an arc and its chord. */
+function inSegmentOfCircle(s: Segment, p: Point): boolean {
+  const { centre, radius } = arcOf(s);
+  if (distance(p, centre) >= radius) return false;
+  // a counter-clockwise arc bulges to the right of its chord
+  const side = cross(sub(s.to, s.from), sub(p, s.from));
+  return s.bulge > 0 ? side < 0 : side > 0;
+}
