@@ -1,3 +1,6 @@
+/** Way to a value in a job: keys and indices. */
+export type Path = readonly (string | number)[];
+
 /**
  * Something that stops a job: it cannot be read, or the object cannot exist.
  * `path` leads to the value in the job (`['parts', 0, 'hem', 'length']`); an empty path is the job itself.
@@ -5,7 +8,7 @@
 export interface Problem {
   /** Stable name of the kind of problem, for programs. */
   readonly code: string;
-  readonly path: readonly (string | number)[];
+  readonly path: Path;
   /** What is wrong, as a sentence without a full stop. */
   readonly message: string;
   /** What would be accepted, or how to mend it; '' when the message says it all. */
@@ -26,7 +29,7 @@ export class JobError extends Error {
 }
 
 /** `parts[0].hem.length`, as a person would point at it. */
-export function pathText(path: readonly (string | number)[]): string {
+export function pathText(path: Path): string {
   return path.reduce<string>((text, step) => {
     if (typeof step === 'number') return `${text}[${step}]`;
     return text === '' ? step : `${text}.${step}`;
@@ -41,12 +44,12 @@ export function problemText(problem: Problem): string {
 }
 
 /** Throw a single problem. */
-export function fail(code: string, path: readonly (string | number)[], message: string, fix = ''): never {
+export function fail(code: string, path: Path, message: string, fix = ''): never {
   throw new JobError([{ code, path, message, fix }]);
 }
 
 /** Run `work`; problems it throws get `path` put before their own. */
-export function within<T>(path: readonly (string | number)[], work: () => T): T {
+export function within<T>(path: Path, work: () => T): T {
   try {
     return work();
   } catch (error) {

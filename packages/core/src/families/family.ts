@@ -1,4 +1,4 @@
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 import type { Problem } from '../errors/problem.js';
 import { fold } from '../fold/build.js';
 import type { Part } from '../fold/part.js';
@@ -36,9 +36,9 @@ export interface Family<P = never> {
 export interface AnyFamily {
   readonly name: string;
   readonly describe: Description;
-  /** The parameters' schema as one strict object: unknown names are refused. */
-  readonly schema: (kit: ParamKit) => z.ZodMiniObject<z.core.$ZodLooseShape, z.core.$strict>;
-  /** Check parameters that went through `schema`. */
+  /** A schema for every parameter. */
+  readonly params: (kit: ParamKit) => z.core.$ZodLooseShape;
+  /** Check parameters that went through the schemas. */
   readonly check: (params: unknown, sheet: Sheet) => readonly Problem[];
   /** Build a part from parameters that `check` let pass. @throws JobError when corners leave nothing of a panel */
   readonly part: (params: unknown, sheet: Sheet) => Part;
@@ -57,8 +57,8 @@ export function defineFamily<P>(family: Family<P>): AnyFamily {
   return {
     name,
     describe,
-    schema: (kit) => z.strictObject(family.params(kit)),
-    // what arrives here went through the schema above, which gives a P
+    params: family.params,
+    // what arrives below went through those schemas, which give a P
     check: (params, sheet) => family.check(params as P, sheet),
     part: (params, sheet) => fold(sheet, ...family.build(params as P, sheet)),
   };

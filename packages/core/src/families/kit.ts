@@ -32,8 +32,12 @@ export interface ParamKit {
   /** A value that may be left out: `value` then. */
   readonly or: <T>(schema: Gives<T>, value: T) => Gives<T>;
   readonly list: <T>(schema: Gives<T>, least: number, most: number) => Gives<readonly T[]>;
+  /** A whole number. */
+  readonly count: (least: number, most: number) => Gives<number>;
   /** Named values; unknown names are refused. */
   readonly group: <P>(shape: Shape<P>) => Gives<P>;
+  /** One of several groups, told apart by the literal text under `key`. */
+  readonly byName: (key: string, options: readonly Gives<unknown>[]) => Gives<unknown>;
   /** The first schema that accepts the value. */
   readonly either: <A, B>(a: Gives<A>, b: Gives<B>) => Gives<A | B>;
 }
@@ -51,15 +55,37 @@ export function paramKit(unit: Unit): ParamKit {
   return {
     unit,
     size,
-    angle: (least, most) => z.number().check(z.gte(least), z.lte(most)),
+    angle: (least, most) => ranged(z.number(), least, most, ' deg'),
     hem: () => hemSchema(size),
     oneOf: (words) => z.enum(words),
+    count: (least, most) => ranged(z.int(), least, most, ''),
     maybe: <T>(schema: Gives<T>) => fallback<T | null>(schema, null),
     or: fallback,
-    list: (schema, least, most) => z.array(schema).check(z.minLength(least), z.maxLength(most)),
-    group: <P>(shape: Shape<P>) => z.strictObject(shape) as unknown as Gives<P>,
+    list: (schema, least, most) => {
+      const error = (issue: { input: unknown }) =>
+        `${(issue.input as readonly unknown[]).length} entries given, ${least} to ${most} allowed`;
+      return z.array(schema).check(z.minLength(least, { error }), z.maxLength(most, { error }));
+    },
+    group: <P>(shape: Shape<P>) => strictGroup(shape) as unknown as Gives<P>,
+    byName: (key, options) => z.discriminatedUnion(key, options as [Group, ...Group[]]),
     either: (a, b) => z.union([a, b]),
   };
+}
+
+type Group = z.ZodMiniObject<z.core.$ZodLooseShape, z.core.$strict>;
+
+/** Named values. An unknown name is refused; the message lists the names there are, for the suggestion. */
+export function strictGroup(shape: z.core.$ZodLooseShape): Group {
+  const known = Object.keys(shape).join(', ');
+  return z.strictObject(shape, {
+    error: (issue) => (issue.code === 'unrecognized_keys' ? known : undefined),
+  });
+}
+
+function ranged(schema: z.ZodMiniNumber<number>, least: number, most: number, unit: string): Gives<number> {
+  const error = (issue: { input: unknown }) =>
+    `${issue.input}${unit} given, ${least} to ${most}${unit} allowed`;
+  return schema.check(z.gte(least, { error }), z.lte(most, { error }));
 }
 
 function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number> {
@@ -84,13 +110,13 @@ function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number
 
 function hemSchema(size: ParamKit['size']): Gives<HemSpec | null> {
   const folded = z.discriminatedUnion('type', [
-    z.strictObject({ type: z.literal('closed'), length: size() }),
-    z.strictObject({ type: z.literal('open'), length: size(), gap: z.optional(size()) }),
-    z.strictObject({ type: z.literal('teardrop'), length: size(), gap: z.optional(size()) }),
-    z.strictObject({ type: z.literal('none') }),
+    strictGroup({ type: z.literal('closed'), length: size() }),
+    strictGroup({ type: z.literal('open'), length: size(), gap: z.optional(size()) }),
+    strictGroup({ type: z.literal('teardrop'), length: size(), gap: z.optional(size()) }),
+    strictGroup({ type: z.literal('none') }),
   ]);
   return z.pipe(
     folded,
-    z.transform((hem): HemSpec | null => (hem.type === 'none' ? null : hem)),
+    z.transform((hem): HemSpec | null => (hem.type === 'none' ? null : (hem as unknown as HemSpec))),
   );
 }

@@ -1,7 +1,7 @@
 import { type HemSpec, hemFold } from '../bending/hem.js';
 import { outsideSetback } from '../bending/rule.js';
 import { suggestion } from '../errors/nearest.js';
-import { fail } from '../errors/problem.js';
+import { fail, within } from '../errors/problem.js';
 import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
 import { edgeIndex } from './outline.js';
@@ -101,7 +101,7 @@ function bendOf(
     edge,
     angle,
     insideRadius,
-    terms: draft.sheet.rule.terms(input),
+    terms: within(['bending'], () => draft.sheet.rule.terms(input)),
     setback: outsideSetback(input),
     hem,
   };

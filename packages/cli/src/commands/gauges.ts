@@ -1,0 +1,49 @@
+import { GAUGE_SYSTEMS, type GaugeSystem, MM_PER_INCH, plainNumber, suggestion } from '@tinwright/core';
+import { type Host, table } from '../console.js';
+import { EXIT, type ExitCode } from '../failure.js';
+import { type AnyCommand, command } from './command.js';
+
+interface Options {
+  readonly system: string | undefined;
+  readonly json: boolean;
+}
+
+export const gauges: AnyCommand = command<Options>({
+  usage: 'gauges [system]',
+  summary: 'list gauge numbers and what they mean in four systems',
+  options: (y) =>
+    y
+      .positional('system', { type: 'string', describe: 'steel, galvanised, stainless or aluminium' })
+      .option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
+  examples: [['$0 gauges galvanised', 'one system, with its source']],
+  run,
+});
+
+async function run({ system, json }: Options, host: Host): Promise<ExitCode> {
+  const chosen = system === undefined ? GAUGE_SYSTEMS : GAUGE_SYSTEMS.filter((s) => s.name === system);
+  if (chosen.length === 0) {
+    host.err(
+      `gauges: "${system}" given. ${suggestion(
+        system ?? '',
+        GAUGE_SYSTEMS.map((s) => s.name),
+      )}.\n`,
+    );
+    return EXIT.unreadable;
+  }
+  if (json) host.out(`${JSON.stringify(chosen, null, 2)}\n`);
+  else
+    host.out(
+      `${table(gaugeRows(chosen))}${chosen.map((s) => `${s.name}: ${s.title}. ${s.source}\n`).join('')}`,
+    );
+  return EXIT.done;
+}
+
+function gaugeRows(systems: readonly GaugeSystem[]): readonly (readonly string[])[] {
+  const numbers = Object.keys(systems[0]?.inches ?? {});
+  const cell = (inches: number | undefined) =>
+    inches === undefined ? '' : `${plainNumber(inches, 6)} in = ${plainNumber(inches * MM_PER_INCH, 3)} mm`;
+  return [
+    ['gauge', ...systems.map((s) => s.name)],
+    ...numbers.map((n) => [n, ...systems.map((s) => cell(s.inches[Number(n)]))]),
+  ];
+}

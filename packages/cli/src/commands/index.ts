@@ -1,0 +1,21 @@
+import { bend } from './bend.js';
+import { check } from './check.js';
+import type { AnyCommand } from './command.js';
+import { explain } from './explain.js';
+import { families } from './families.js';
+import { gauges } from './gauges.js';
+import { make } from './make.js';
+import { materials } from './materials.js';
+import { starter } from './starter.js';
+
+/** Every verb, in the order help shows them. A new one is its file and a line here. */
+export const COMMANDS: readonly AnyCommand[] = [
+  make,
+  check,
+  explain,
+  starter,
+  families,
+  bend,
+  materials,
+  gauges,
+];

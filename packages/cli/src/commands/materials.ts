@@ -1,0 +1,46 @@
+import { MATERIALS, plainNumber } from '@tinwright/core';
+import { table } from '../console.js';
+import { EXIT } from '../failure.js';
+import { type AnyCommand, command } from './command.js';
+
+interface Options {
+  readonly json: boolean;
+}
+
+export const materials: AnyCommand = command<Options>({
+  usage: 'materials',
+  summary: 'list sheet materials with their values and sources',
+  options: (y) =>
+    y.option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
+  examples: [['$0 materials', 'density, strength, K and least radius']],
+  run: async ({ json }, host) => {
+    const rows = MATERIALS.map((m) => ({
+      ...m,
+      leastRadiusAt1mm: m.leastRadius.at(1),
+      leastRadiusSource: m.leastRadius.source,
+    }));
+    if (json)
+      host.out(
+        `${JSON.stringify(
+          rows.map(({ leastRadius: _, ...m }) => m),
+          null,
+          2,
+        )}\n`,
+      );
+    else {
+      const head = ['name', 'kg/m³', 'Rm N/mm²', 'yield', 'E GPa', 'K', 'least R at 1 mm', 'source'];
+      const body = rows.map((m) => [
+        m.name,
+        String(m.density),
+        m.tensile.join('-'),
+        String(m.yield),
+        String(m.modulus),
+        plainNumber(m.k, 3),
+        `${plainNumber(m.leastRadiusAt1mm, 2)} mm`,
+        m.source,
+      ]);
+      host.out(table([head, ...body]));
+    }
+    return EXIT.done;
+  },
+});

@@ -1,0 +1,97 @@
+import { type AnyFamily, FAMILIES, suggestion } from '@tinwright/core';
+import type { Host } from '../console.js';
+import { EXIT, type ExitCode } from '../failure.js';
+import { type AnyCommand, command } from './command.js';
+
+interface Options {
+  readonly family: string | undefined;
+  readonly schema: boolean;
+}
+
+const SCHEMA_FILE = 'tinwright.schema.json';
+
+export const starter: AnyCommand = command<Options>({
+  usage: 'starter [family]',
+  summary: 'print a commented job to start from, or the schema for editors',
+  options: (y) =>
+    y
+      .positional('family', { type: 'string', describe: 'a family' })
+      .option('schema', {
+        type: 'boolean',
+        default: false,
+        describe: `print the JSON Schema of job files (save it as ${SCHEMA_FILE})`,
+      }),
+  examples: [
+    ['$0 starter hemmed-channel > channel.yaml', 'a job that runs unchanged'],
+    [`$0 starter --schema > ${SCHEMA_FILE}`, 'names and words for your editor'],
+  ],
+  run,
+});
+
+async function run({ family, schema }: Options, host: Host): Promise<ExitCode> {
+  if (schema) {
+    const { jobJsonSchema } = await import('@tinwright/core');
+    host.out(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
+    return EXIT.done;
+  }
+  const chosen = FAMILIES.find((f) => f.name === family);
+  if (chosen !== undefined) {
+    host.out(starterText(chosen));
+    return EXIT.done;
+  }
+  const names = FAMILIES.map((f) => f.name);
+  host.err(
+    `starter: ${family === undefined ? 'no family' : `"${family}"`} given. ${suggestion(family ?? '', names)}.\n`,
+  );
+  return EXIT.unreadable;
+}
+
+/** A job with one part, every value with its meaning beside it. */
+export function starterText({ name, describe }: AnyFamily): string {
+  const lines = [
+    `# yaml-language-server: $schema=${SCHEMA_FILE}`,
+    `# A ${describe.title}. tinwright make THIS-FILE --out FOLDER`,
+    ...commented([
+      ['units: mm', 'mm or in; a single length may carry its own: "15 1/2 in"'],
+      ['stock:', ''],
+      ['  material: galvanised-steel', 'see: tinwright materials'],
+      ['  thickness: 1.0', 'or gauge: 20; see: tinwright gauges'],
+      ['bending:', ''],
+      ['  rule: k-factor', 'k-factor, din-6935, handbook, linear or nominal'],
+      ['  k: 0.42', 'leave out for the value of the material'],
+      ['  insideRadius: 1.0', 'of every bend; the thickness when left out'],
+      ['parts:', ''],
+      ['  - name: sample', 'letters, digits, - and _'],
+      [`    family: ${name}`, ''],
+      ['    quantity: 1', ''],
+      ...entries(describe.example, '', '    ', describe.sizes),
+    ]),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+type Line = readonly [text: string, comment: string];
+
+function entries(
+  values: Readonly<Record<string, unknown>>,
+  path: string,
+  indent: string,
+  words: Readonly<Record<string, string>>,
+): readonly Line[] {
+  return Object.entries(values).flatMap(([key, value]): readonly Line[] => {
+    const at = path === '' ? key : `${path}.${key}`;
+    const group = typeof value === 'object' && value !== null && !Array.isArray(value);
+    const own: Line = [
+      `${indent}${key}:${group ? '' : ` ${Array.isArray(value) ? `[${value.join(', ')}]` : String(value)}`}`,
+      words[at] ?? '',
+    ];
+    return group
+      ? [own, ...entries(value as Readonly<Record<string, unknown>>, at, `${indent}  `, words)]
+      : [own];
+  });
+}
+
+function commented(lines: readonly Line[]): readonly string[] {
+  const width = Math.max(...lines.map(([text]) => text.length)) + 2;
+  return lines.map(([text, comment]) => (comment === '' ? text : `${text.padEnd(width)}# ${comment}`));
+}

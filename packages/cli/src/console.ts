@@ -1,0 +1,49 @@
+/** Where a command prints, and what it may know of the place it runs in. Tests hand in their own. */
+export interface Host {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  /** Colour may be used on stdout. */
+  readonly colour: boolean;
+  readonly stdin: () => Promise<Uint8Array>;
+}
+
+/** The process's own streams. Colour only on a terminal and without NO_COLOR. */
+export function processHost(): Host {
+  const { stdout, stderr, stdin, env } = process;
+  return {
+    out: (text) => void stdout.write(text),
+    err: (text) => void stderr.write(text),
+    colour: stdout.isTTY === true && (env.NO_COLOR ?? '') === '' && env.TERM !== 'dumb',
+    stdin: async () => {
+      const chunks: Buffer[] = [];
+      let size = 0;
+      for await (const chunk of stdin) {
+        chunks.push(chunk as Buffer);
+        size += (chunk as Buffer).length;
+        if (size > 2_000_000) break; // longer than any job; refused by its length
+      }
+      return Buffer.concat(chunks);
+    },
+  };
+}
+
+const CODES = { bold: 1, red: 31, yellow: 33, blue: 34 } as const;
+
+/** Text in a colour or bold, where the host shows it. */
+export function paint(host: Host, style: keyof typeof CODES, text: string): string {
+  return host.colour ? `\u001B[${CODES[style]}m${text}\u001B[0m` : text;
+}
+
+/** Rows as aligned columns, two spaces apart; numbers of columns may differ by row. */
+export function table(rows: readonly (readonly string[])[]): string {
+  const widths: number[] = [];
+  for (const row of rows)
+    for (const [i, cell] of row.entries()) widths[i] = Math.max(widths[i] ?? 0, [...cell].length);
+  const line = (row: readonly string[]) =>
+    row
+      .map((cell, i) =>
+        i === row.length - 1 ? cell : cell + ' '.repeat((widths[i] ?? 0) - [...cell].length),
+      )
+      .join('  ');
+  return `${rows.map((r) => line(r).trimEnd()).join('\n')}\n`;
+}

@@ -1,0 +1,60 @@
+import { type JobError, type Problem, pathText, problemText } from '@tinwright/core';
+import type { Host } from './console.js';
+import type { JobText, Place, TextError } from './job-text.js';
+
+/** Exit status of the command. */
+export const EXIT = { done: 0, findings: 1, unreadable: 2, unwritable: 3 } as const;
+export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
+
+/** Files could not be written; the old ones are untouched. */
+export class WriteError extends Error {
+  override readonly name = 'WriteError';
+}
+
+/** A problem with its place in the file, as `--json` gives it. */
+export interface PlacedProblem {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+  readonly code: string;
+  readonly path: string;
+  readonly message: string;
+  readonly fix: string;
+}
+
+/** Problems of a job with their places, in the order of the file. */
+export function placedProblems(
+  error: JobError | TextError,
+  file: string,
+  text: JobText | null,
+): readonly PlacedProblem[] {
+  const place = (p: Problem): Place => {
+    if ('place' in p) return p.place as Place;
+    return text === null ? { line: 1, column: 1 } : text.locate(p);
+  };
+  return error.problems
+    .map((p) => ({
+      file,
+      ...place(p),
+      code: p.code,
+      path: pathText(p.path),
+      message: p.message,
+      fix: p.fix,
+      problem: p,
+    }))
+    .toSorted((a, b) => a.line - b.line || a.column - b.column)
+    .map(({ problem: _, ...rest }) => rest);
+}
+
+/** Print problems: one a line on stderr, or as JSON on stdout. */
+export function printProblems(host: Host, problems: readonly PlacedProblem[], json: boolean): void {
+  if (json) {
+    host.out(`${JSON.stringify({ problems }, null, 2)}\n`);
+    return;
+  }
+  for (const p of problems) host.err(`${p.file}:${p.line}:${p.column}: ${sentence(p)}\n`);
+}
+
+function sentence({ path, message, fix }: PlacedProblem): string {
+  return problemText({ code: '', path: path === '' ? [] : [path], message, fix });
+}

@@ -1,0 +1,54 @@
+import { open } from 'node:fs/promises';
+import { JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import type { Host } from './console.js';
+import { EXIT, type ExitCode, placedProblems, printProblems } from './failure.js';
+import { type JobText, LONGEST_JOB, readJobText, TextError } from './job-text.js';
+
+/** A job file that was read and planned, or the exit status after its problems were printed. */
+export type Opened = { readonly plan: JobPlan } | { readonly exit: ExitCode };
+
+/** Read and plan the job in a file, `-` for standard input; problems are printed with their places. */
+export async function openJob(host: Host, file: string, json: boolean): Promise<Opened> {
+  const label = file === '-' ? '(standard input)' : file;
+  let text: JobText | null = null;
+  try {
+    text = readJobText(file === '-' ? await host.stdin() : await readStart(file));
+    return { plan: planJob(readJob(text.data)) };
+  } catch (error) {
+    const known = error instanceof JobError || error instanceof TextError ? error : unreadable(error);
+    printProblems(host, placedProblems(known, label, text), json);
+    return { exit: EXIT.unreadable };
+  }
+}
+
+/** The file's bytes, but not much more than a job may have. */
+async function readStart(path: string): Promise<Uint8Array> {
+  const handle = await open(path);
+  try {
+    const { size } = await handle.stat();
+    const buffer = Buffer.alloc(Math.min(Math.max(size, 64 * 1024), 2 * LONGEST_JOB));
+    const { bytesRead } = await handle.read(buffer, 0, buffer.length, 0);
+    if (size > LONGEST_JOB) throw tooLong(size);
+    return buffer.subarray(0, bytesRead);
+  } finally {
+    await handle.close();
+  }
+}
+
+function tooLong(size: number): TextError {
+  const message = `a job file of ${size} bytes given, up to ${LONGEST_JOB} allowed`;
+  return new TextError([{ code: 'too-long', path: [], message, fix: '', place: { line: 1, column: 1 } }]);
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EACCES: 'the file may not be read',
+  EISDIR: 'this is a folder, not a job file',
+};
+
+function unreadable(error: unknown): TextError {
+  const { code } = error as NodeJS.ErrnoException;
+  if (code === undefined) throw error;
+  const message = REASONS[code] ?? `the file cannot be read (${code})`;
+  return new TextError([{ code: 'unreadable', path: [], message, fix: '', place: { line: 1, column: 1 } }]);
+}

@@ -1,0 +1,18 @@
+import type { Finding } from '../errors/finding.js';
+import type { FlatPattern } from '../fold/flat.js';
+import type { Sheet } from '../fold/tree.js';
+import type { Material } from '../stock/materials.js';
+
+/** A planned part as a check sees it. */
+export interface Subject {
+  readonly name: string;
+  readonly sheet: Sheet;
+  readonly material: Material;
+  readonly flat: FlatPattern;
+}
+
+/** A finding before it is told which part it belongs to. */
+export type Remark = Omit<Finding, 'part'>;
+
+/** A rule of good making: looks at one part. */
+export type Check = (subject: Subject) => readonly Remark[];

@@ -1,0 +1,12 @@
+import type { Finding } from '../errors/finding.js';
+import type { Check, Subject } from './check.js';
+import { leastRadius } from './least-radius.js';
+import { noCompensation } from './no-compensation.js';
+
+/** Every check, in the order they run. A new one is its file and a line here. */
+export const CHECKS: readonly Check[] = [leastRadius, noCompensation];
+
+/** All findings about one part. */
+export function findingsOf(subject: Subject): readonly Finding[] {
+  return CHECKS.flatMap((check) => check(subject)).map((remark) => ({ ...remark, part: subject.name }));
+}

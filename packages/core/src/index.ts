@@ -1,0 +1,87 @@
+// The only door of @tinwright/core. Names, no `export *`.
+export { din6935, dinFactor } from './bending/din-6935.js';
+export { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './bending/handbook.js';
+export { type HemFold, type HemSpec, hemFold, leastHemLength } from './bending/hem.js';
+export { kFactor } from './bending/k-factor.js';
+export type { RuleKind, RuleStock } from './bending/kind.js';
+export { RULE_KINDS } from './bending/kinds.js';
+export { linear } from './bending/linear.js';
+export { nominal } from './bending/nominal.js';
+export {
+  allowanceAtK,
+  type BendInput,
+  type BendRule,
+  type BendTerms,
+  outsideSetback,
+  termsFromAllowance,
+} from './bending/rule.js';
+export type { Check, Remark, Subject } from './checks/check.js';
+export { CHECKS, findingsOf } from './checks/index.js';
+export { type Finding, type Severity, sortFindings } from './errors/finding.js';
+export { nearest, suggestion } from './errors/nearest.js';
+export { fail, JobError, type Path, type Problem, pathText, problemText } from './errors/problem.js';
+export { type AnyFamily, type Description, defineFamily, type Family } from './families/family.js';
+export { FAMILIES } from './families/index.js';
+export { type Gives, type ParamKit, paramKit, type Shape, type SizeRange } from './families/kit.js';
+export { atLeast, atMost, CORNER_GAP, hemFits, setback } from './families/limits.js';
+export { fold } from './fold/build.js';
+export type { ArmCut, CornerArm, CornerStyle, Relief } from './fold/corner-style.js';
+export { lap } from './fold/corners/lap.js';
+export { mitre } from './fold/corners/mitre.js';
+export { reliefHole, reliefSlot } from './fold/corners/relief.js';
+export { slant } from './fold/corners/slant.js';
+export { square } from './fold/corners/square.js';
+export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain.js';
+export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
+export { form } from './fold/form.js';
+export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
+export { polygon, rectangle } from './fold/outline.js';
+export type { Part, PartPanel } from './fold/part.js';
+export { type Pose, place3, type Vec3 } from './fold/space.js';
+export type {
+  Asked,
+  Bend,
+  Draft,
+  Edge,
+  Hole,
+  Mark,
+  Measured,
+  Outline,
+  Panel,
+  Sheet,
+  Step,
+} from './fold/tree.js';
+export { unfold } from './fold/unfold.js';
+export { asked, corners, type FlangeSpec, flange, hem, hole, mark, type On, panel } from './fold/verbs.js';
+export { type Flaw, verifyFlat } from './fold/verify-flat.js';
+export { verifyForm } from './fold/verify-form.js';
+export { jobJsonSchema, type SchemaNode } from './job/json-schema.js';
+export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
+export { type Job, type JobPart, readJob } from './job/read.js';
+export { type BendAnswer, readBend } from './job/read-bend.js';
+export { type Frame, place } from './plane/frame.js';
+export {
+  type Arc,
+  arcOf,
+  type Box,
+  circleLoop,
+  type Loop,
+  loopArea,
+  loopBox,
+  loopLength,
+  type Segment,
+  segments,
+  type Vertex,
+} from './plane/loop.js';
+export type { Point } from './plane/point.js';
+export {
+  GAUGE_SYSTEMS,
+  type GaugeSystem,
+  type GaugeSystemName,
+  gaugeMeanings,
+  gaugeThickness,
+} from './stock/gauges.js';
+export type { RadiusRule } from './stock/least-radius.js';
+export { MATERIALS, type Material } from './stock/materials.js';
+export { type Fraction, formatFraction, formatLength, plainNumber } from './units/format.js';
+export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';

@@ -1,0 +1,69 @@
+import * as z from 'zod/mini';
+import { RULE_KINDS } from '../bending/kinds.js';
+import type { BendInput, BendRule, BendTerms } from '../bending/rule.js';
+import { JobError } from '../errors/problem.js';
+import { paramKit, strictGroup } from '../families/kit.js';
+import { MATERIALS, type Material } from '../stock/materials.js';
+import type { Unit } from '../units/length.js';
+import { problemsOf } from './problems.js';
+import { type BendingData, bendingSchema, type StockData, stockSchema } from './schema.js';
+import { thicknessOf } from './thickness.js';
+
+/** One bend computed by itself. mm, degrees */
+export interface BendAnswer {
+  readonly bend: BendInput;
+  readonly rule: BendRule;
+  readonly terms: BendTerms;
+  readonly material: Material;
+  /** Outside legs given, and the flat length of a strip with this bend between each two of them. */
+  readonly legs: readonly number[];
+  readonly flatLength: number | null;
+}
+
+/** What `readBend` is given: stock and bending as in a job file, angle, legs. */
+interface BendData {
+  readonly stock: StockData;
+  readonly bending: BendingData;
+  readonly angle: number;
+  readonly legs: readonly number[];
+}
+
+/**
+ * Compute one bend from plain data: `stock` and `bending` as in a job file, `angle` bent through from 0 to 270
+ * degrees, `legs` outside lengths. @throws JobError
+ */
+export function readBend(data: unknown, units: Unit): BendAnswer {
+  const kit = paramKit(units);
+  const schema = strictGroup({
+    stock: stockSchema(kit),
+    bending: bendingSchema(kit),
+    angle: z.pipe(
+      kit.angle(0, 270),
+      z.transform((a, context) => {
+        if (a > 0) return a;
+        context.issues.push({
+          code: 'custom',
+          input: a,
+          message: '0 deg given, more than 0 to 270 deg allowed',
+        });
+        return z.NEVER;
+      }),
+    ),
+    legs: kit.or(kit.list(kit.size(), 0, 100), []),
+  });
+  const read = schema.safeParse(data);
+  if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
+  return answer(read.data as unknown as BendData);
+}
+
+function answer({ stock, bending, angle, legs }: BendData): BendAnswer {
+  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
+  const thickness = thicknessOf(stock, material);
+  const kind = RULE_KINDS.find((k) => k.name === bending.rule) as (typeof RULE_KINDS)[number];
+  const rule = kind.make(bending, material);
+  const bend: BendInput = { thickness, insideRadius: bending.insideRadius ?? thickness, angle };
+  const terms = rule.terms(bend);
+  const sum = legs.reduce((a, b) => a + b, 0);
+  const flatLength = legs.length < 2 ? null : sum - (legs.length - 1) * terms.deduction;
+  return { bend, rule, terms, material, legs, flatLength };
+}

@@ -1,0 +1,134 @@
+import type * as z from 'zod/mini';
+import { RULE_KINDS } from '../bending/kinds.js';
+import { JobError, type Path, type Problem, within } from '../errors/problem.js';
+import type { AnyFamily } from '../families/family.js';
+import { FAMILIES } from '../families/index.js';
+import { paramKit } from '../families/kit.js';
+import type { Sheet } from '../fold/tree.js';
+import { MATERIALS, type Material } from '../stock/materials.js';
+import type { Unit } from '../units/length.js';
+import { problemsOf } from './problems.js';
+import {
+  type BendingData,
+  envelopeSchema,
+  type JobData,
+  PART_KEYS,
+  type PartData,
+  partSchema,
+} from './schema.js';
+import { thicknessOf } from './thickness.js';
+
+/** A part to make: its family, parameters and sheet. Lengths mm. */
+export interface JobPart {
+  readonly name: string;
+  readonly family: AnyFamily;
+  readonly params: unknown;
+  readonly quantity: number;
+  readonly note: string;
+  readonly material: Material;
+  readonly sheet: Sheet;
+  /** Where it stands in the job, for problems found later. */
+  readonly path: Path;
+  /** Where its bending rule stands: with the part, or with the job. */
+  readonly bendingPath: Path;
+}
+
+/** A job read and checked: every size in mm, every default filled in. */
+export interface Job {
+  readonly units: Unit;
+  readonly name: string;
+  readonly note: string;
+  readonly parts: readonly JobPart[];
+}
+
+const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
+
+/**
+ * Read a job from plain data, as a YAML or JSON parser gives it.
+ * @param families those a part may name; the built-in ones by default
+ * @throws JobError with every problem found, in the order of the job
+ */
+export function readJob(data: unknown, families: readonly AnyFamily[] = FAMILIES): Job {
+  const problems: Problem[] = [];
+  const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
+  const kit = paramKit(units);
+  const head = parse(envelopeSchema(kit), data, [], problems) as JobData | null;
+  const list = (data as { parts?: unknown } | null)?.parts;
+  const schema = partSchema(kit, families);
+  const parts = (Array.isArray(list) ? list : []).flatMap((raw: unknown, i): readonly JobPart[] => {
+    const part = parse(schema, raw, ['parts', i], problems) as PartData | null;
+    if (part === null || head === null) return [];
+    return attempt(problems, () => jobPart(part, head, i, families));
+  });
+  problems.push(...twins(list));
+  const unique = problems.filter((p, i) => problems.findIndex((q) => same(p, q)) === i);
+  if (unique.length > 0 || head === null) throw new JobError(unique);
+  return { units, name: head.name, note: head.note, parts };
+}
+
+const same = (a: Problem, b: Problem) =>
+  a.code === b.code && a.message === b.message && a.path.join('\n') === b.path.join('\n');
+
+function parse(schema: z.ZodMiniType, data: unknown, path: Path, problems: Problem[]): unknown {
+  const read = schema.safeParse(data);
+  if (read.success) return read.data;
+  for (const p of problemsOf(read.error.issues, data)) problems.push({ ...p, path: [...path, ...p.path] });
+  return null;
+}
+
+/** The result in a list, or an empty list and the problems kept. */
+function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
+  try {
+    return [work()];
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    problems.push(...error.problems);
+    return [];
+  }
+}
+
+function jobPart(part: PartData, job: JobData, i: number, families: readonly AnyFamily[]): JobPart {
+  const path: Path = ['parts', i];
+  const family = families.find((f) => f.name === part.family) as AnyFamily;
+  const { stock, stockPath } = part.stock
+    ? { stock: part.stock, stockPath: [...path, 'stock'] }
+    : { stock: job.stock, stockPath: ['stock'] };
+  if (stock === undefined)
+    throw new JobError([
+      {
+        code: 'stock-missing',
+        path,
+        message: 'there is no stock for this part',
+        fix: 'Give stock: with a material and a thickness, for the job or for the part',
+      },
+    ]);
+  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
+  const thickness = within(stockPath, () => thicknessOf(stock, material));
+  const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
+  const kind = RULE_KINDS.find((k) => k.name === bending.rule);
+  const rule = kind?.make(bending, material);
+  if (rule === undefined) throw new RangeError(`rule ${bending.rule} passed the schema but is not listed`);
+  const sheet: Sheet = { thickness, insideRadius: bending.insideRadius ?? thickness, rule };
+  const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
+  const problems = family.check(params, sheet);
+  if (problems.length > 0) throw new JobError(problems.map((p) => ({ ...p, path: [...path, ...p.path] })));
+  const { name, quantity, note } = part;
+  const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
+  return { name, family, params, quantity, note, material, sheet, path, bendingPath };
+}
+
+/** Names that are the same, or would be the same file where case does not count. */
+function twins(list: unknown): readonly Problem[] {
+  if (!Array.isArray(list)) return [];
+  const names = list.map((p: { name?: unknown } | null) =>
+    typeof p?.name === 'string' ? p.name.normalize('NFC').toLowerCase() : null,
+  );
+  return names.flatMap((name, i) => {
+    const first = name === null ? i : names.indexOf(name);
+    if (first === i) return [];
+    const message = `the name "${(list[i] as { name: string }).name}" is taken by parts[${first}]`;
+    return [
+      { code: 'name-twice', path: ['parts', i, 'name'], message, fix: 'Give every part a name of its own' },
+    ];
+  });
+}

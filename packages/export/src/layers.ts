@@ -1,0 +1,41 @@
+/** Layers of a cut file. */
+export type LayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRIBE' | 'NOTE';
+
+/** How a layer looks. */
+export interface LayerStyle {
+  readonly name: LayerName;
+  /** What is on it, for legends and help. */
+  readonly holds: string;
+  /** Okabe–Ito palette (Color Universal Design, 2008): apart for colour-blind readers too. */
+  readonly colour: string;
+  /** Colour number in DXF; only has to be stable and distinct. */
+  readonly number: number;
+  /** Line width in SVG, mm: wide for outlines, narrow for bend lines (ISO 128). */
+  readonly width: number;
+}
+
+/** Every layer, in the order of drawing. */
+export const LAYERS: readonly LayerStyle[] = [
+  { name: 'CUT', holds: 'outlines and holes to cut', colour: '#000000', number: 7, width: 0.35 },
+  {
+    name: 'BEND-UP',
+    holds: 'bend lines towards the marked face',
+    colour: '#0072B2',
+    number: 152,
+    width: 0.18,
+  },
+  {
+    name: 'BEND-DOWN',
+    holds: 'bend lines away from the marked face',
+    colour: '#D55E00',
+    number: 32,
+    width: 0.18,
+  },
+  { name: 'WELD-MARK', holds: 'where fasteners go', colour: '#009E73', number: 106, width: 0.18 },
+  { name: 'SCRIBE', holds: 'lines to scribe only', colour: '#56B4E9', number: 141, width: 0.18 },
+  { name: 'NOTE', holds: 'text', colour: '#CC79A7', number: 223, width: 0.18 },
+];
+
+export function layerStyle(name: LayerName): LayerStyle {
+  return LAYERS.find((l) => l.name === name) as LayerStyle;
+}

@@ -1,0 +1,59 @@
+import type { FlatBend, FlatPattern, Loop, Point } from '@tinwright/core';
+import { arcOf } from '@tinwright/core';
+import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
+import { LAYERS, type LayerName } from '../layers.js';
+
+const CROSS = 3; // mm, half the size of a weld mark
+const LARGEST_TEXT = 8;
+const LEAST_TEXT = 1.5;
+
+/**
+ * The cut file of a part: outline and holes, bend lines, marks, and lines of text near the base point.
+ * Coordinates are the flat pattern's own, mm.
+ */
+export function flatDrawing(flat: FlatPattern, title: string, text: readonly string[]): Drawing {
+  const bends = (direction: FlatBend['direction']) =>
+    flat.bends
+      .filter((b) => b.direction === direction)
+      .map((b): Shape => ({ kind: 'line', from: b.line[0], to: b.line[1] }));
+  const holds: Readonly<Record<LayerName, readonly Shape[]>> = {
+    CUT: [...flat.holes.map(holeShape), { kind: 'loop', loop: flat.outline }], // holes first: the sheet still holds the part
+    'BEND-UP': bends('up'),
+    'BEND-DOWN': bends('down'),
+    'WELD-MARK': flat.marks.flatMap((m) => cross(m.at)),
+    SCRIBE: [],
+    NOTE: notes(flat, text),
+  };
+  const layers = LAYERS.map(({ name }): DrawingLayer => ({ name, shapes: holds[name] }));
+  return { title, layers: layers.filter((l) => l.shapes.length > 0), box: flat.blank };
+}
+
+/** A loop of two half circles is a hole to drill or cut as a circle. */
+function holeShape(loop: Loop): Shape {
+  const [a, b] = loop;
+  if (loop.length !== 2 || a === undefined || b === undefined) return { kind: 'loop', loop };
+  const { centre, radius } = arcOf({ from: a.at, to: b.at, bulge: a.bulge });
+  return { kind: 'circle', centre, radius };
+}
+
+function cross([x, y]: Point): readonly Shape[] {
+  return [
+    { kind: 'line', from: [x - CROSS, y - CROSS], to: [x + CROSS, y + CROSS] },
+    { kind: 'line', from: [x - CROSS, y + CROSS], to: [x + CROSS, y - CROSS] },
+  ];
+}
+
+/** Lines of text round the base point, as large as its panel allows. A character is taken to be one height wide. */
+function notes({ panels, base }: FlatPattern, text: readonly string[]): readonly Shape[] {
+  const shape = panels[0]?.shape ?? [];
+  const [xs, ys] = [shape.map((p) => p[0]), shape.map((p) => p[1])];
+  const longest = Math.max(1, ...text.map((t) => [...t].length));
+  const across = 2 * Math.min(base[0] - Math.min(...xs), Math.max(...xs) - base[0]);
+  const up = 2 * Math.min(base[1] - Math.min(...ys), Math.max(...ys) - base[1]);
+  const fit = Math.min((0.8 * across) / longest, (0.6 * up) / (1.6 * text.length));
+  const height = Math.max(LEAST_TEXT, Math.min(LARGEST_TEXT, fit));
+  return text.map((line, i): Shape => {
+    const at: Point = [base[0] - 0.35 * height * [...line].length, base[1] + (0.2 - 1.6 * i) * height];
+    return { kind: 'text', at, height, text: line };
+  });
+}

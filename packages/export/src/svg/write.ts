@@ -1,0 +1,46 @@
+import type { Point } from '@tinwright/core';
+import type { Drawing, Shape } from '../drawing.js';
+import { layerStyle } from '../layers.js';
+import { coordinate } from '../number.js';
+import { escapeXml } from './escape.js';
+import { pathData } from './path-data.js';
+
+const MARGIN = 5; // mm of white round the drawing
+
+/** A drawing as SVG text at true scale: one user unit is 1 mm, one group a layer. */
+export function toSvg(drawing: Drawing): string {
+  const { min, max } = drawing.box;
+  const origin: Point = [MARGIN - min[0], max[1] + MARGIN]; // of the drawing's axes, on the page
+  const [width, height] = [
+    coordinate(max[0] - min[0] + 2 * MARGIN),
+    coordinate(max[1] - min[1] + 2 * MARGIN),
+  ];
+  const groups = drawing.layers.map(({ name, shapes }) => {
+    const { colour, width: stroke } = layerStyle(name);
+    const paint =
+      name === 'NOTE' ? `fill="${colour}"` : `fill="none" stroke="${colour}" stroke-width="${stroke}"`;
+    return [`<g id="${name}" ${paint}>`, ...shapes.map((s) => element(s, origin)), '</g>'].join('\n');
+  });
+  return `${[
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
+    `<title>${escapeXml(drawing.title)}</title>`,
+    ...groups,
+    '</svg>',
+  ].join('\n')}\n`;
+}
+
+function element(shape: Shape, origin: Point): string {
+  const x = (p: Point) => coordinate(origin[0] + p[0]);
+  const y = (p: Point) => coordinate(origin[1] - p[1]);
+  switch (shape.kind) {
+    case 'line':
+      return `<line x1="${x(shape.from)}" y1="${y(shape.from)}" x2="${x(shape.to)}" y2="${y(shape.to)}"/>`;
+    case 'circle':
+      return `<circle cx="${x(shape.centre)}" cy="${y(shape.centre)}" r="${coordinate(shape.radius)}"/>`;
+    case 'loop':
+      return `<path d="${pathData(shape.loop, origin)}"/>`;
+    case 'text':
+      return `<text x="${x(shape.at)}" y="${y(shape.at)}" font-family="sans-serif" font-size="${coordinate(shape.height * 1.4)}">${escapeXml(shape.text)}</text>`;
+  }
+}
