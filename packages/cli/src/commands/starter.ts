@@ -14,13 +14,11 @@ export const starter: AnyCommand = command<Options>({
   usage: 'starter [family]',
   summary: 'print a commented job to start from, or the schema for editors',
   options: (y) =>
-    y
-      .positional('family', { type: 'string', describe: 'a family' })
-      .option('schema', {
-        type: 'boolean',
-        default: false,
-        describe: `print the JSON Schema of job files (save it as ${SCHEMA_FILE})`,
-      }),
+    y.positional('family', { type: 'string', describe: 'a family' }).option('schema', {
+      type: 'boolean',
+      default: false,
+      describe: `print the JSON Schema of job files (save it as ${SCHEMA_FILE})`,
+    }),
   examples: [
     ['$0 starter hemmed-channel > channel.yaml', 'a job that runs unchanged'],
     [`$0 starter --schema > ${SCHEMA_FILE}`, 'names and words for your editor'],

@@ -1,6 +1,5 @@
 import type { Point } from '../plane/point.js';
 import type { Box3, Formed, FormedBend, FormedPanel } from './formed.js';
-import { place3, type Vec3 } from './space.js';
 import type { Measured } from './tree.js';
 
 /** Box around what a size is measured over; infinite the wrong way round when there is nothing. */
@@ -30,54 +29,55 @@ export function boxOfPieces(
   bends: readonly FormedBend[],
   thickness: number,
 ): Box3 {
-  const range = ([0, 1, 2] as const).map((axis) => {
-    let [min, max] = [Infinity, -Infinity];
-    const see = (v: number) => {
-      if (v < min) min = v;
-      if (v > max) max = v;
+  const min: [number, number, number] = [Infinity, Infinity, Infinity];
+  const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  for (const axis of [0, 1, 2] as const) {
+    const see: See = (v) => {
+      if (v < min[axis]) min[axis] = v;
+      if (v > max[axis]) max[axis] = v;
     };
-    for (const p of panels) for (const v of panelReach(p, thickness, axis)) see(v);
-    for (const b of bends) for (const v of bendReach(b, axis)) see(v);
-    return [min, max] as const;
-  });
-  const pick = (k: 0 | 1): Vec3 => [range[0]?.[k] ?? 0, range[1]?.[k] ?? 0, range[2]?.[k] ?? 0];
-  return { min: pick(0), max: pick(1) };
+    for (const p of panels) panelReach(p, thickness, axis, see);
+    for (const b of bends) bendReach(b, axis, see);
+  }
+  return { min, max };
 }
 
-function* panelReach(p: FormedPanel, thickness: number, axis: 0 | 1 | 2): Generator<number> {
-  const { origin, x, y, z } = p.pose;
-  const step = z[axis] * thickness;
-  for (const [u, v] of p.shape) {
-    const at = origin[axis] + x[axis] * u + y[axis] * v;
-    yield at;
-    yield at + step;
+type Axis = 0 | 1 | 2;
+type See = (value: number) => void;
+
+function panelReach({ shape, pose }: FormedPanel, thickness: number, axis: Axis, see: See): void {
+  const [o, x, y, step] = [pose.origin[axis], pose.x[axis], pose.y[axis], pose.z[axis] * thickness];
+  for (const p of shape) {
+    const at = o + x * p[0] + y * p[1];
+    see(at);
+    see(at + step);
   }
 }
 
 /**
- * Furthest values of a bend along an axis. Along an end the value is s(φ)·x + r·cos(φ − φ0)·h, s straight in φ,
- * so it is greatest at an end of the turn or where sin(φ − φ0) = s'·x / (r·h).
+ * Furthest values of a bend along an axis. Along an end the value is s(φ)·x + r·h·cos(φ − tilt), s straight in φ,
+ * so it is greatest at an end of the turn or where sin(φ − tilt) = s'·x / (r·h).
  */
-function* bendReach(b: FormedBend, axis: 0 | 1 | 2): Generator<number> {
-  const { x, y, z } = b.frame;
-  const tilt = Math.atan2(z[axis], y[axis]);
-  const h = Math.hypot(y[axis], z[axis]);
-  for (const radius of [b.insideRadius, b.outsideRadius])
-    for (const [s0, s1] of [b.low, b.high]) {
-      for (const phi of turns(b.sweep, tilt, ((s1 - s0) / b.sweep) * x[axis], radius * h)) {
-        const s = s0 + ((s1 - s0) * phi) / b.sweep;
-        yield place3(b.frame, [s, radius * Math.cos(phi), radius * Math.sin(phi)])[axis];
+function bendReach(b: FormedBend, axis: Axis, see: See): void {
+  const [o, x, y, z] = [b.frame.origin[axis], b.frame.x[axis], b.frame.y[axis], b.frame.z[axis]];
+  const tilt = Math.atan2(z, y);
+  const h = Math.hypot(y, z);
+  for (const ends of [b.low, b.high]) {
+    const slope = (ends[1] - ends[0]) / b.sweep;
+    for (const radius of [b.insideRadius, b.outsideRadius]) {
+      const at = (phi: number) =>
+        see(o + (ends[0] + slope * phi) * x + radius * (y * Math.cos(phi) + z * Math.sin(phi)));
+      at(0);
+      at(b.sweep);
+      const size = radius * h;
+      if (size < 1e-12 || Math.abs(slope * x) > size) continue;
+      const lean = Math.asin((slope * x) / size);
+      for (const root of [tilt + lean, tilt + Math.PI - lean]) {
+        const phi = ((root % FULL) + FULL) % FULL;
+        if (phi < b.sweep) at(phi);
       }
     }
-}
-
-function* turns(sweep: number, tilt: number, slope: number, size: number): Generator<number> {
-  yield 0;
-  yield sweep;
-  if (size === 0 || Math.abs(slope) > size) return;
-  const a = Math.asin(slope / size);
-  for (const root of [tilt + a, tilt + Math.PI - a]) {
-    const phi = ((root % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
-    if (phi < sweep) yield phi;
   }
 }
+
+const FULL = 2 * Math.PI;

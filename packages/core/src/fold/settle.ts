@@ -3,7 +3,7 @@ import { distance, dot, type Point, SAME, sub } from '../plane/point.js';
 import { type BendEnd, type CornerWork, cornerWork, type PanelCut, type Scene } from './corner-cuts.js';
 import { bentPose, type Hinge, hingeAt } from './hinge.js';
 import { type Lookup, lookupOf } from './lookup.js';
-import { clip, edgeIndex, inside } from './outline.js';
+import { clip, edgeIndex, type HalfPlane, inside } from './outline.js';
 import type { Part, PartPanel, RootHole, Zone } from './part.js';
 import { HOME, type Pose } from './space.js';
 import type { Bend, CornerRequest, Draft, Edge, Outline, Panel } from './tree.js';
@@ -26,20 +26,11 @@ export function settle(draft: Draft): Part {
   const work: readonly Worked[] = draft.corners.flatMap((request) =>
     cornerWork(scene, lookup.panel(request.panel), request.style).map((w) => ({ ...w, request })),
   );
+  const cuts = grouped(work.flatMap((w) => w.cuts));
   const shapes = new Map<string, Outline>();
   for (const p of draft.panels) {
     const own = work.filter((w) => w.request.panel === p.id);
-    shapes.set(
-      p.id,
-      own.reduce(
-        slotted,
-        shapeOf(
-          lookup,
-          p,
-          work.flatMap((w) => w.cuts),
-        ),
-      ),
-    );
+    shapes.set(p.id, own.reduce(slotted, shapeOf(lookup, p, cuts.get(p.id) ?? [])));
   }
   const toRoot = work.flatMap((w) => w.toRoot);
   return {
@@ -48,6 +39,16 @@ export function settle(draft: Draft): Part {
     rootHoles: work.flatMap(rootHole),
     asked: draft.asked,
   };
+}
+
+function grouped(cuts: readonly PanelCut[]): ReadonlyMap<string, readonly HalfPlane[]> {
+  const byPanel = new Map<string, HalfPlane[]>();
+  for (const { panel, half } of cuts) {
+    const list = byPanel.get(panel);
+    if (list === undefined) byPanel.set(panel, [half]);
+    else list.push(half);
+  }
+  return byPanel;
 }
 
 function mouldPoses(draft: Draft): ReadonlyMap<string, Pose> {
@@ -66,11 +67,9 @@ function mouldPoses(draft: Draft): ReadonlyMap<string, Pose> {
 const hingeOf = (parent: Outline, bend: Bend): Hinge => hingeAt(parent, edgeIndex(parent, bend.edge));
 
 /** The authored outline less the corner cuts, bend edges moved in to their tangent lines. */
-function shapeOf(lookup: Lookup, panel: Panel, cuts: readonly PanelCut[]): Outline {
+function shapeOf(lookup: Lookup, panel: Panel, cuts: readonly HalfPlane[]): Outline {
   const { id, outline, bend } = panel;
-  const trimmed = cuts
-    .filter((c) => c.panel === id)
-    .reduce<Outline>((o, { half }) => clip(o, half, 'cut'), outline);
+  const trimmed = cuts.reduce<Outline>((o, half) => clip(o, half, 'cut'), outline);
   const setBack = outline.reduce<Outline>((shape, edge, i) => {
     const terms = edge.name === 'near' ? bend?.terms : lookup.on(id, edge.name)?.bend?.terms;
     return terms === undefined ? shape : clip(shape, inside(outline, i, terms.setback), edge.name);

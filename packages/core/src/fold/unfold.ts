@@ -62,7 +62,8 @@ export function unfold(part: Part): FlatPattern {
 /** The first panel's outline with everything that hangs on it, bitten by the round reliefs. */
 function outlineOf(part: Part, laid: Laid): Loop {
   const [first] = part.panels as [PartPanel];
-  const path = walk(laid, first, 0, first.shape.length).map((at): Vertex => ({ at, bulge: 0 }));
+  const path: Vertex[] = [];
+  walk(laid, first, 0, first.shape.length, (at) => path.push({ at, bulge: 0 }));
   return tidy(laid.reliefs.reduce<Loop>(biteHole, path));
 }
 
@@ -87,25 +88,28 @@ function lay(part: Part, start: Frame): Laid {
   return { frames, on, reliefs };
 }
 
-/** `count` edges of a panel's shape from edge `start` on, with everything that hangs on them, on the flat. */
-function walk(laid: Laid, panel: PartPanel, start: number, count: number): readonly Point[] {
+/** Visit `count` edges of a panel's shape from edge `start` on, with everything that hangs on them, on the flat. */
+function walk(laid: Laid, panel: PartPanel, start: number, count: number, visit: (p: Point) => void): void {
   const frame = laid.frames.get(panel.id) as Frame;
-  return Array.from({ length: count }, (_, k) => {
+  for (let k = 0; k < count; k++) {
     const edge = panel.shape[(start + k) % panel.shape.length] as Edge;
     const child = laid.on.get(`${panel.id}\n${edge.name}`);
-    const from = place(frame, edge.from);
-    return child === undefined ? [from] : [from, ...round(laid, frame, child)];
-  }).flat();
+    visit(place(frame, edge.from));
+    if (child !== undefined) round(laid, frame, child, visit);
+  }
 }
 
 /** Out along one end of the bend, round the flange, and back along the other end. */
-function round(laid: Laid, parent: Frame, child: Hung): readonly Point[] {
-  const [[low, high], [tailLow, tailHigh]] = tangentEnds(child, parent, laid.frames.get(child.id) as Frame);
-  const near = child.shape.findIndex((e) => e.name === 'near');
-  const rest = walk(laid, child, near + 1, child.shape.length - 1);
+function round(laid: Laid, parent: Frame, child: Hung, visit: (p: Point) => void): void {
   const frame = laid.frames.get(child.id) as Frame;
-  const back = place(frame, (child.shape[near] as Edge).from);
-  return [high, tailHigh, ...rest, back, tailLow, low];
+  const [[low, high], [tailLow, tailHigh]] = tangentEnds(child, parent, frame);
+  const near = child.shape.findIndex((e) => e.name === 'near');
+  visit(high);
+  visit(tailHigh);
+  walk(laid, child, near + 1, child.shape.length - 1, visit);
+  visit(place(frame, (child.shape[near] as Edge).from));
+  visit(tailLow);
+  visit(low);
 }
 
 /** Corners of the bent material, low and high end: on the parent's tangent line, then on the flange's. */
@@ -153,10 +157,8 @@ function clearPoint(panel: PartPanel): Point {
     contains(shape, p) &&
     distanceToLoop(p, shape) > 1 &&
     panel.holes.every((h) => distance(p, h.at) > h.diameter / 2 + 1);
-  const ring = (t: number) =>
-    corners.flatMap((c, i) => {
-      const next = corners[(i + 1) % corners.length] as Point;
-      return [mix(middle, c, t), mix(middle, mix(c, next, 0.5), t)];
-    });
-  return [middle, ...[0.25, 0.5, 0.75, 0.9].flatMap(ring)].find(clear) ?? middle;
+  if (clear(middle)) return middle;
+  const towards = corners.flatMap((c, i) => [c, mix(c, corners[(i + 1) % corners.length] as Point, 0.5)]);
+  const candidates = [0.25, 0.5, 0.75, 0.9].flatMap((t) => towards.map((p) => mix(middle, p, t)));
+  return candidates.find(clear) ?? middle;
 }

@@ -126,7 +126,8 @@ export function boxOf(points: readonly Point[]): Box {
 
 /** Exact box around a loop. */
 export function loopBox(loop: Loop): Box {
-  return boxOf(segments(loop).flatMap(reach));
+  const arcs = segments(loop).filter((s) => s.bulge !== 0);
+  return boxOf([...loop.map((v) => v.at), ...arcs.flatMap(reach)]);
 }
 
 /** The loop with every point moved by `move`, which must keep lengths and turn sense. */

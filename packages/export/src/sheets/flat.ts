@@ -53,7 +53,10 @@ function notes({ panels, base }: FlatPattern, text: readonly string[]): readonly
   const fit = Math.min((0.8 * across) / longest, (0.6 * up) / (1.6 * text.length));
   const height = Math.max(LEAST_TEXT, Math.min(LARGEST_TEXT, fit));
   return text.map((line, i): Shape => {
-    const at: Point = [base[0] - 0.35 * height * [...line].length, base[1] + (0.2 - 1.6 * i) * height];
+    const at: Point = [
+      base[0] - 0.35 * height * [...line].length,
+      base[1] + (0.8 * (text.length - 1) - 0.35 - 1.6 * i) * height,
+    ];
     return { kind: 'text', at, height, text: line };
   });
 }

@@ -110,11 +110,10 @@ export function hemStart({ room }: EndTabs, thickness: number): number {
 /** Longest tab on a side before its two end cuts meet: mitre or butt below, hem notch above. */
 function sideRoom(p: HemmedChannelParams, { on, gap }: EndTabs, sheet: Sheet, sloped: boolean): number {
   const bend = setback(sheet);
-  const top =
-    p.hem === null ? 0 : setback(sheet, 180, hemFold(p.hem, sheet.thickness).insideRadius) + gap / 2;
+  const top = p.hem === null ? 0 : setback(sheet, 180, hemFold(p.hem, sheet.thickness).insideRadius);
   const free = p.height - top - sheet.thickness;
   if (!sloped) return on.includes('base') ? free - gap : Infinity;
   // below: the mitre, t = d + gap/√2, or 45° from the bend; above: 45° from the hem
-  const below = on.includes('base') ? gap / Math.SQRT2 : gap / 2;
+  const below = on.includes('base') ? gap / Math.SQRT2 : 0;
   return p.hem === null ? free - below : (free - below + bend) / 2;
 }

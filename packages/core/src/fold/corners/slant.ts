@@ -15,7 +15,7 @@ export function slant(gap: number, room = 0, relief: Relief | null = null): Corn
     relief,
     cuts: ({ start, tangent, angle, meets }) => {
       if (meets) return [{ t: 1, d: 0, c: start }];
-      const from = angle > 90 ? Math.max(start + gap / 2, room) : start + gap / 2;
+      const from = angle > 90 ? Math.max(start, room) : start;
       return [{ t: 1, d: -1, c: from - tangent }];
     },
   };

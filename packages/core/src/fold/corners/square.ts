@@ -1,8 +1,8 @@
 import type { CornerStyle, Relief } from '../corner-style.js';
 
 /**
- * Square notch: both flanges end straight, half the gap past the neighbour's tangent line; a tab that would lie
- * over a flange of the host starts above it.
+ * Square notch: both flanges end straight at the neighbour's tangent line, further back where the gap asks for it;
+ * a tab that would lie over a flange of the host starts above it.
  * Source of its purpose: NAVEDTRA 14251 (square notch for boxes).
  */
 export function square(gap: number, relief: Relief | null = null): CornerStyle {
@@ -12,6 +12,6 @@ export function square(gap: number, relief: Relief | null = null): CornerStyle {
     meet: 'butt',
     root: 'apex',
     relief,
-    cuts: ({ start }) => [{ t: 1, d: 0, c: start + gap / 2 }],
+    cuts: ({ start }) => [{ t: 1, d: 0, c: start }],
   };
 }

@@ -1,0 +1,15 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const SOURCE = '@tinwright/source';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  ssr: { resolve: { conditions: [SOURCE, 'module', 'node', 'development|production'] } },
+  test: {
+    include: ['packages/*/test/**/*.test.ts', 'tests/**/*.test.ts'],
+    setupFiles: ['tests/setup.ts'],
+    testTimeout: 60_000,
+    server: { deps: { inline: [/@tinwright/] } },
+  },
+});
