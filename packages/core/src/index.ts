@@ -32,12 +32,28 @@ export { reliefHole, reliefSlot } from './fold/corners/relief.js';
 export { slant } from './fold/corners/slant.js';
 export { square } from './fold/corners/square.js';
 export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain.js';
+export { measuredBox } from './fold/extent.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export { form } from './fold/form.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
 export { polygon, rectangle } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
-export { type Pose, place3, type Vec3 } from './fold/space.js';
+export { convexPieces } from './fold/prism.js';
+export {
+  add3,
+  compose3,
+  cross3,
+  dot3,
+  HOME,
+  length3,
+  type Pose,
+  place3,
+  scale3,
+  sub3,
+  turn3,
+  unit3,
+  type Vec3,
+} from './fold/space.js';
 export type {
   Asked,
   Bend,

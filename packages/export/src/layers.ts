@@ -1,9 +1,14 @@
 /** Layers of a cut file. */
-export type LayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRIBE' | 'NOTE';
+export type CutLayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRIBE' | 'NOTE';
+
+/** Layers of a picture. */
+export type PictureLayerName = 'EDGE' | 'BEND' | 'DIMENSION' | 'LABEL';
+
+export type LayerName = CutLayerName | PictureLayerName;
 
 /** How a layer looks. */
-export interface LayerStyle {
-  readonly name: LayerName;
+export interface LayerStyle<Name extends LayerName = LayerName> {
+  readonly name: Name;
   /** What is on it, for legends and help. */
   readonly holds: string;
   /** Okabe–Ito palette (Color Universal Design, 2008): apart for colour-blind readers too. */
@@ -14,8 +19,8 @@ export interface LayerStyle {
   readonly width: number;
 }
 
-/** Every layer, in the order of drawing. */
-export const LAYERS: readonly LayerStyle[] = [
+/** Every layer of a cut file, in the order of drawing. */
+export const LAYERS: readonly LayerStyle<CutLayerName>[] = [
   { name: 'CUT', holds: 'outlines and holes to cut', colour: '#000000', number: 7, width: 0.35 },
   {
     name: 'BEND-UP',
@@ -36,6 +41,14 @@ export const LAYERS: readonly LayerStyle[] = [
   { name: 'NOTE', holds: 'text', colour: '#CC79A7', number: 223, width: 0.18 },
 ];
 
+/** Layers of pictures: made for reading, so dark and thin. */
+const PICTURE_LAYERS: readonly LayerStyle<PictureLayerName>[] = [
+  { name: 'EDGE', holds: 'visible edges', colour: '#000000', number: 7, width: 0.3 },
+  { name: 'BEND', holds: 'middle lines of bends', colour: '#000000', number: 7, width: 0.13 },
+  { name: 'DIMENSION', holds: 'dimension lines', colour: '#0072B2', number: 152, width: 0.13 },
+  { name: 'LABEL', holds: 'names of sizes', colour: '#0072B2', number: 152, width: 0.13 },
+];
+
 export function layerStyle(name: LayerName): LayerStyle {
-  return LAYERS.find((l) => l.name === name) as LayerStyle;
+  return [...LAYERS, ...PICTURE_LAYERS].find((l) => l.name === name) as LayerStyle;
 }

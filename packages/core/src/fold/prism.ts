@@ -17,16 +17,27 @@ export function convexPrisms(panel: FormedPanel, thickness: number): readonly Pr
   return convexPieces(panel.shape).map((shape) => prism(panel, shape, thickness));
 }
 
-/** A polygon in convex pieces. */
-export function convexPieces(shape: readonly Point[]): readonly (readonly Point[])[] {
-  const n = shape.length;
-  const at = (i: number) => shape[i % n] as Point;
-  const convex = shape.every((_, i) => cross(sub(at(i + 1), at(i)), sub(at(i + 2), at(i + 1))) >= -1e-9);
-  if (convex) return [shape];
-  const index = earcut(shape.flat());
+/** A polygon less its holes in convex pieces: itself when convex and whole, triangles otherwise. */
+export function convexPieces(
+  shape: readonly Point[],
+  holes: readonly (readonly Point[])[] = [],
+): readonly (readonly Point[])[] {
+  if (holes.length === 0 && isConvex(shape)) return [shape];
+  const points = [...shape, ...holes.flat()];
+  let next = shape.length;
+  const starts = holes.map((hole) => {
+    next += hole.length;
+    return next - hole.length;
+  });
+  const index = earcut(points.flat(), starts);
   return Array.from({ length: index.length / 3 }, (_, k) =>
-    [0, 1, 2].map((j) => at(index[3 * k + j] as number)),
+    [0, 1, 2].map((j) => points[index[3 * k + j] as number] as Point),
   );
+}
+
+function isConvex(shape: readonly Point[]): boolean {
+  const at = (i: number) => shape[i % shape.length] as Point;
+  return shape.every((_, i) => cross(sub(at(i + 1), at(i)), sub(at(i + 2), at(i + 1))) >= -1e-9);
 }
 
 function prism({ pose }: FormedPanel, shape: readonly Point[], thickness: number): Prism {

@@ -1,7 +1,7 @@
 import type { FlatBend, FlatPattern, Loop, Point } from '@tinwright/core';
 import { arcOf } from '@tinwright/core';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
-import { LAYERS, type LayerName } from '../layers.js';
+import { type CutLayerName, LAYERS } from '../layers.js';
 
 const CROSS = 3; // mm, half the size of a weld mark
 const LARGEST_TEXT = 8;
@@ -16,7 +16,7 @@ export function flatDrawing(flat: FlatPattern, title: string, text: readonly str
     flat.bends
       .filter((b) => b.direction === direction)
       .map((b): Shape => ({ kind: 'line', from: b.line[0], to: b.line[1] }));
-  const holds: Readonly<Record<LayerName, readonly Shape[]>> = {
+  const holds: Readonly<Record<CutLayerName, readonly Shape[]>> = {
     CUT: [...flat.holes.map(holeShape), { kind: 'loop', loop: flat.outline }], // holes first: the sheet still holds the part
     'BEND-UP': bends('up'),
     'BEND-DOWN': bends('down'),

@@ -18,7 +18,9 @@ export function toSvg(drawing: Drawing): string {
   const groups = drawing.layers.map(({ name, shapes }) => {
     const { colour, width: stroke } = layerStyle(name);
     const paint =
-      name === 'NOTE' ? `fill="${colour}"` : `fill="none" stroke="${colour}" stroke-width="${stroke}"`;
+      name === 'NOTE' || name === 'LABEL'
+        ? `fill="${colour}"`
+        : `fill="none" stroke="${colour}" stroke-width="${stroke}"`;
     return [`<g id="${name}" ${paint}>`, ...shapes.map((s) => element(s, origin)), '</g>'].join('\n');
   });
   return `${[
@@ -41,6 +43,18 @@ function element(shape: Shape, origin: Point): string {
     case 'loop':
       return `<path d="${pathData(shape.loop, origin)}"/>`;
     case 'text':
-      return `<text x="${x(shape.at)}" y="${y(shape.at)}" font-family="sans-serif" font-size="${coordinate(shape.height * 1.4)}">${escapeXml(shape.text)}</text>`;
+      return textElement(shape, x(shape.at), y(shape.at));
   }
+}
+
+const EM_PER_CAP = 1.4; // font size over the height of capitals, of common sans-serif faces
+
+function textElement(shape: Extract<Shape, { kind: 'text' }>, x: number, y: number): string {
+  const anchor = shape.centred === true ? ' text-anchor="middle"' : '';
+  const turn =
+    shape.rotation === undefined
+      ? `x="${x}" y="${y}"`
+      : `transform="translate(${x} ${y}) rotate(${coordinate(-shape.rotation)})"`;
+  const size = coordinate(shape.height * EM_PER_CAP);
+  return `<text ${turn} font-family="sans-serif" font-size="${size}"${anchor}>${escapeXml(shape.text)}</text>`;
 }

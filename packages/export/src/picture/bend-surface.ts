@@ -1,0 +1,91 @@
+import { type FormedBend, place3, scale3, turn3, type Vec3 } from '@tinwright/core';
+import type { Facet, Surface, SurfaceLine } from './surface.js';
+import { towards, type View } from './view.js';
+
+const STEP = Math.PI / 16; // turn of one flat strip
+
+/**
+ * The bent material of one bend as flat strips, with its end arcs, the line along its middle, and its contour:
+ * where the round face turns away from the viewer.
+ */
+export function bendSurface(bend: FormedBend, view: View): Surface {
+  const contour = contourTurns(bend, view);
+  const turns = stations(bend.sweep, contour);
+  const radii = [...new Set([bend.insideRadius, bend.outsideRadius])].filter((r) => r > 0);
+  return {
+    facets: [...radii.flatMap((r) => strips(bend, turns, r)), ...caps(bend, turns)],
+    lines: [
+      ...radii.flatMap((r) => endArcs(bend, turns, r)),
+      ...radii.map((r) => lineAt(bend, bend.sweep / 2, r, 'bend')),
+      ...contour.flatMap((phi) => radii.map((r) => lineAt(bend, phi, r, 'edge'))),
+    ],
+  };
+}
+
+/** Point of a bend at turn φ and radius r, at its low (0) or high (1) end. */
+function at({ frame, sweep, low, high }: FormedBend, phi: number, r: number, end: 'low' | 'high'): Vec3 {
+  const [a, b] = end === 'low' ? low : high;
+  return place3(frame, [a + ((b - a) * phi) / sweep, r * Math.cos(phi), r * Math.sin(phi)]);
+}
+
+function lineAt(bend: FormedBend, phi: number, r: number, kind: SurfaceLine['kind']): SurfaceLine {
+  return { from: at(bend, phi, r, 'low'), to: at(bend, phi, r, 'high'), kind };
+}
+
+function contourTurns(bend: FormedBend, view: View): readonly number[] {
+  const [y, z] = [towards(view, bend.frame.y), towards(view, bend.frame.z)];
+  if (Math.hypot(y, z) < 1e-9) return [];
+  const zero = Math.atan2(-y, z); // y·cos φ + z·sin φ = 0
+  const full = 2 * Math.PI;
+  return [zero, zero + Math.PI]
+    .map((a) => ((a % full) + full) % full)
+    .filter((a) => a > 1e-6 && a < bend.sweep - 1e-6);
+}
+
+function stations(sweep: number, contour: readonly number[]): readonly number[] {
+  const n = Math.max(2, Math.ceil(sweep / STEP / 2) * 2); // even, so that the middle is one
+  const even = Array.from({ length: n + 1 }, (_, i) => (sweep * i) / n);
+  return [...even.filter((a) => contour.every((c) => Math.abs(c - a) > 1e-6)), ...contour].toSorted(
+    (a, b) => a - b,
+  );
+}
+
+const pairs = (turns: readonly number[]) => turns.slice(1).map((b, i) => [turns[i] as number, b] as const);
+
+function strips(bend: FormedBend, turns: readonly number[], r: number): readonly Facet[] {
+  const outer = r === bend.outsideRadius;
+  return pairs(turns).map(([a, b]) => {
+    const middle = (a + b) / 2;
+    const out = turn3(bend.frame, [0, Math.cos(middle), Math.sin(middle)]);
+    const corners = [
+      at(bend, a, r, 'low'),
+      at(bend, a, r, 'high'),
+      at(bend, b, r, 'high'),
+      at(bend, b, r, 'low'),
+    ];
+    return outer ? { corners: corners.toReversed(), normal: out } : { corners, normal: scale3(out, -1) };
+  });
+}
+
+/** The cut ends of the bent material. */
+function caps(bend: FormedBend, turns: readonly number[]): readonly Facet[] {
+  return pairs(turns).flatMap(([a, b]) =>
+    (['low', 'high'] as const).map((end): Facet => {
+      const corners = [
+        at(bend, a, bend.insideRadius, end),
+        at(bend, a, bend.outsideRadius, end),
+        at(bend, b, bend.outsideRadius, end),
+        at(bend, b, bend.insideRadius, end),
+      ];
+      return { corners, normal: scale3(bend.frame.x, end === 'low' ? -1 : 1) };
+    }),
+  );
+}
+
+function endArcs(bend: FormedBend, turns: readonly number[], r: number): readonly SurfaceLine[] {
+  return pairs(turns).flatMap(([a, b]) =>
+    (['low', 'high'] as const).map(
+      (end): SurfaceLine => ({ from: at(bend, a, r, end), to: at(bend, b, r, end), kind: 'edge' }),
+    ),
+  );
+}
