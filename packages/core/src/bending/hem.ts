@@ -33,29 +33,45 @@ export function hemFold(hem: HemSpec, thickness: number): HemFold {
   return teardrop(hem.length, insideRadius, thickness);
 }
 
+/** Shape of a teardrop by the length s of its straight leg. */
+interface Teardrop {
+  /** Turn past 180°, radians. */
+  readonly past: (s: number) => number;
+  /** Finished width, mm; grows with s. */
+  readonly width: (s: number) => number;
+  /** Shortest straight leg: one thickness, or the inside width where that is more. */
+  readonly least: number;
+}
+
 /**
- * Straight leg s turned past 180° by δ: its inside edge ends `opening` above the face, so with u = tan(δ/2)
- * 2R − 2su = opening·(1 + u²). The finished width R + T + (R + T) sin δ + s cos δ fixes s; solved by bisection,
- * which cannot fail here because the width grows with s.
+ * A leg s turned past 180° by δ ends with its inside edge `opening` above the face, so with u = tan(δ/2):
+ * 2R − 2su = opening·(1 + u²). Its finished width is R + T + (R + T) sin δ + s cos δ.
  */
-function teardrop(length: number, R: number, T: number): HemFold {
+function teardropShape(R: number, T: number): Teardrop {
   const opening = Math.min(TEARDROP_OPENING * T, R);
-  const turn = (s: number) =>
+  const past = (s: number) =>
     2 * Math.atan((2 * R - opening) / (s + Math.sqrt(s * s + opening * (2 * R - opening))));
-  const width = (s: number) => (R + T) * (1 + Math.sin(turn(s))) + s * Math.cos(turn(s));
-  let [low, high] = [R, length + R];
-  for (let i = 0; i < 200 && high - low > 1e-13 * length; i++) {
+  const width = (s: number) => (R + T) * (1 + Math.sin(past(s))) + s * Math.cos(past(s));
+  return { past, width, least: Math.max(T, 2 * R) };
+}
+
+/** The straight leg that gives a finished width, by bisection from the least one. */
+function teardrop(length: number, R: number, T: number): HemFold {
+  const { past, width, least } = teardropShape(R, T);
+  let [low, high] = [least, length + least];
+  for (let i = 0; i < 200 && high - low > 1e-13 * high; i++) {
     const s = (low + high) / 2;
     if (width(s) < length) low = s;
     else high = s;
   }
   const s = (low + high) / 2;
-  return { angle: 180 + degrees(turn(s)), insideRadius: R, leg: s + R + T };
+  return { angle: 180 + degrees(past(s)), insideRadius: R, leg: s + R + T };
 }
 
-/** Least finished width that leaves a straight leg to hold: one thickness, for a teardrop its inside width. mm */
-export function leastHemLength(hem: Pick<HemSpec, 'type' | 'gap'>, thickness: number): number {
-  const { insideRadius: R } = hemFold({ ...hem, length: 100 * thickness }, thickness);
-  const straight = hem.type === 'teardrop' ? Math.max(thickness, 2 * R) : thickness;
-  return R + thickness + straight;
+/** Least finished width that leaves a straight leg to hold, mm: one thickness past the fold, more for a teardrop. */
+export function leastHemLength({ type, gap }: Pick<HemSpec, 'type' | 'gap'>, thickness: number): number {
+  const { insideRadius: R } = hemFold({ type, gap, length: 100 * thickness }, thickness);
+  if (type !== 'teardrop') return R + 2 * thickness;
+  const shape = teardropShape(R, thickness);
+  return shape.width(shape.least);
 }

@@ -1,7 +1,8 @@
 import { fail } from '../errors/problem.js';
-import { bulgeAround, type Loop, type Vertex } from '../plane/loop.js';
+import { distanceToSegment } from '../plane/inside.js';
+import { bulgeAround, type Loop, type Segment, segments, type Vertex } from '../plane/loop.js';
 import { lineCircle } from '../plane/meet.js';
-import { distance, type Point, SAME } from '../plane/point.js';
+import { distance, dot, type Point, SAME, sub } from '../plane/point.js';
 import type { Line } from './flat.js';
 
 /** A round relief on the flat, mm. */
@@ -20,38 +21,79 @@ export function outOfHole(line: Line, circle: Circle): Line {
 }
 
 /**
- * Cut a round hole at a vertex of a counter-clockwise outline: the outline leaves the circle, and comes back to
- * it, where it first crosses it on either side of the vertex; between the two runs the circle, through material.
- * @throws JobError `relief-too-large` when the circle swallows a whole side of the notch
+ * Take a round relief out of a counter-clockwise outline: stretches inside the circle give way to arcs of it.
+ * @throws JobError `relief-too-large` when that would cut the outline in two or meet another relief
  */
-export function biteHole(loop: Loop, { centre, radius }: Circle): Loop {
-  const k = loop.findIndex((v) => distance(v.at, centre) < SAME);
-  if (k < 0) return loop;
-  const n = loop.length;
-  const turned = [...loop.slice(k), ...loop.slice(0, k)];
-  const out = firstOutside(turned, centre, radius);
-  const back = firstOutside([turned[0] as Vertex, ...turned.slice(1).toReversed()], centre, radius);
-  if (out === null || back === null || out.steps + back.steps > n)
-    return fail(
-      'relief-too-large',
-      [],
-      `a relief hole of ${2 * radius} mm swallows the notch it stands in`,
-      'Make it smaller',
-    );
-  const enter: Vertex = { at: back.at, bulge: bulgeAround(centre, back.at, out.at, 'cw') };
-  return [enter, { at: out.at, bulge: 0 }, ...turned.slice(out.steps, n - back.steps + 1)];
+export function biteHole(loop: Loop, circle: Circle): Loop {
+  const kept: Vertex[] = [];
+  const enters: Point[] = [];
+  const exits: Point[] = [];
+  for (const s of segments(loop)) {
+    if (!isIn(s.from, circle)) kept.push({ at: s.from, bulge: s.bulge });
+    for (const { at, way } of crossings(s, circle)) {
+      if (way === 'in') enters.push(at);
+      else exits.push(at);
+      kept.push({ at, bulge: way === 'in' ? MARK : 0 });
+    }
+  }
+  // each way in must lead round the circle to the way out that follows it on the outline
+  const shift = exits.length === enters.length && isIn((loop[0] as Vertex).at, circle) ? 1 : 0;
+  const pairs = enters.map((at, i) => [at, exits[(i + shift) % exits.length] as Point] as const);
+  if (pairs.length === 0 || pairs.length !== exits.length || !pairs.every((p) => follows(p, exits, circle)))
+    return tooLarge(circle);
+  return kept.map((v) => {
+    const pair = v.bulge === MARK ? pairs.find(([at]) => at === v.at) : undefined;
+    return pair === undefined ? v : { at: v.at, bulge: bulgeAround(circle.centre, pair[0], pair[1], 'cw') };
+  });
 }
 
-/** Where the path from its first vertex first leaves the circle, and how many vertices lie inside. */
-function firstOutside(
-  path: readonly Vertex[],
-  centre: Point,
-  radius: number,
-): { at: Point; steps: number } | null {
-  const steps = path.findIndex((v) => distance(v.at, centre) > radius);
-  if (steps < 1) return null;
-  const [from, to] = [(path[steps - 1] as Vertex).at, (path[steps] as Vertex).at];
-  const hits = lineCircle({ from, to, bulge: 0 }, { centre, radius });
-  const at = hits.at(-1); // the farther one along the segment
-  return at === undefined ? null : { at, steps };
+const MARK = Number.POSITIVE_INFINITY; // stands for an arc still to be measured
+
+const isIn = (p: Point, { centre, radius }: Circle) => distance(p, centre) < radius - SAME;
+
+interface Crossing {
+  readonly at: Point;
+  readonly way: 'in' | 'out';
+}
+
+/** Where a straight segment passes into or out of the circle, in its order. */
+function crossings(s: Segment, circle: Circle): readonly Crossing[] {
+  const length = distance(s.from, s.to);
+  const hits = lineCircle(s, circle).filter((p) => {
+    const t = dot(sub(p, s.from), sub(s.to, s.from)) / length;
+    return t > SAME && t < length - SAME;
+  });
+  if (s.bulge !== 0) return hits.length > 0 && nearArc(s, circle) ? tooLarge(circle) : [];
+  const [from, to] = [isIn(s.from, circle), isIn(s.to, circle)];
+  if (from && to) return [];
+  if (hits.length === 2)
+    return [
+      { at: hits[0] as Point, way: 'in' },
+      { at: hits[1] as Point, way: 'out' },
+    ];
+  const at = hits[0];
+  if (at === undefined || from === to) return [];
+  return [{ at, way: from ? 'out' : 'in' }];
+}
+
+const nearArc = (s: Segment, { centre, radius }: Circle) => distanceToSegment(centre, s) < radius;
+
+/** True when the first way out met, going clockwise from the way in, is its own. */
+function follows(
+  [enter, exit]: readonly [Point, Point],
+  exits: readonly Point[],
+  { centre }: Circle,
+): boolean {
+  const turn = (p: Point) => Math.abs(4 * Math.atan(bulgeAround(centre, enter, p, 'cw')));
+  return exits.every((x) => x === exit || turn(x) > turn(exit));
+}
+
+function tooLarge({ radius }: Circle): never {
+  const size = Math.round(2 * radius * 100) / 100;
+  return fail(
+    'relief-too-large',
+    ['relief'],
+    `a relief hole of ${size} mm is too large for the notch it stands in`,
+    'Choose slot or none',
+  );
 }

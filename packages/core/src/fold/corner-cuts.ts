@@ -103,8 +103,10 @@ function beyondFar(scene: Scene, flange: Panel, gap: number): HalfSpace {
 }
 
 function meeting(scene: Scene, arm: Arm): Meeting {
-  const outside = (arm.flange.bend?.angle ?? 0) > 0 ? 0 : scene.thickness;
+  const angle = arm.flange.bend?.angle ?? 0;
+  const outside = angle > 0 ? 0 : scene.thickness;
   return {
+    angle: Math.abs(angle),
     pose: scene.pose(arm.flange.id),
     corner: [arm.end === 'low' ? 0 : arm.length, 0, outside],
     along: [arm.end === 'low' ? 1 : -1, 0, 0],

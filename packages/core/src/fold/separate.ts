@@ -20,6 +20,8 @@ export interface Meeting {
   readonly corner: Vec3;
   /** Direction of the root away from the corner, in the flange's frame. */
   readonly along: Vec3;
+  /** Bent through, degrees, without sign. */
+  readonly angle: number;
 }
 
 /** A half space: keep the points with n·p ≥ c. */
@@ -28,15 +30,18 @@ export interface HalfSpace {
   readonly c: number;
 }
 
+const FOLDED_BACK = 150; // degrees; from here a flange lies over its panel and meets no upright neighbour
 const PARALLEL = 1e-9;
 const IN_PLANE = 1e-6;
 
 /**
  * The pair of half spaces that keep two flanges at a corner `gap` apart along the plane bisecting them: the mitre
  * between flanges that share a plane, else the plane through the line where their outside planes meet.
- * Null when they lie in parallel planes apart, or when one runs along that line: then nothing needs trimming.
+ * Null when they lie in parallel planes apart, or when only one of them is folded back over its panel: then they
+ * do not meet, and only the style's own cuts apply.
  */
 export function bisect(a: Meeting, b: Meeting, gap: number): readonly [HalfSpace, HalfSpace] | null {
+  if (a.angle > FOLDED_BACK !== b.angle > FOLDED_BACK) return null;
   const [na, nb] = [a.pose.z, b.pose.z];
   const [pa, pb] = [place3(a.pose, a.corner), place3(b.pose, b.corner)];
   const [ua, ub] = [turn3(a.pose, a.along), turn3(b.pose, b.along)];

@@ -116,7 +116,9 @@ function settlePanel(
   const shape = shapes.get(id) as Outline;
   if (bend === null) return { id, outline, shape, hang: null, holes, marks };
   const hinge = hingeOf(lookup.panel(bend.parent).outline, bend);
-  const ends = (end: BendEnd['end']) => toRoot.some((b) => b.panel === id && b.end === end);
+  // a bend without width cannot slant
+  const ends = (end: BendEnd['end']) =>
+    bend.terms.allowance > 0 && toRoot.some((b) => b.panel === id && b.end === end);
   const zone = zoneOf(id, shapes.get(bend.parent) as Outline, shape, hinge, bend, ends);
   return { id, outline, shape, hang: { bend, hinge, zone }, holes, marks };
 }
@@ -131,20 +133,19 @@ function zoneOf(
   toRoot: (end: BendEnd['end']) => boolean,
 ): Zone {
   // the parent's edge runs against the flange's x
-  const [b, a] = edgeEnds(parent, bend.edge).map((p) => dot(sub(p, hinge.frame.origin), hinge.frame.x)) as [
-    number,
-    number,
-  ];
-  const [childLow, childHigh] = edgeEnds(child, 'near').map((p) => p[0]) as [number, number];
+  const [b, a] = edgeEnds(parent, bend.edge, bend.parent).map((p) =>
+    dot(sub(p, hinge.frame.origin), hinge.frame.x),
+  ) as [number, number];
+  const [childLow, childHigh] = edgeEnds(child, 'near', id).map((p) => p[0]) as [number, number];
   const [low, high] = [Math.max(a, childLow), Math.min(b, childHigh)];
   if (!(high - low >= LEAST_BEND))
     return vanishes(`nothing is left to bend at "${id}" between the corner cuts`);
   return { parentSide: [toRoot('low') ? a : low, toRoot('high') ? b : high], childSide: [low, high] };
 }
 
-function edgeEnds(outline: Outline, name: string): readonly [Point, Point] {
+function edgeEnds(outline: Outline, name: string, panel: string): readonly [Point, Point] {
   const i = outline.findIndex((e) => e.name === name);
-  if (i < 0) return vanishes(`the corner cuts remove the whole edge "${name}"`);
+  if (i < 0) return vanishes(`the corner cuts remove the whole edge "${name}" of "${panel}"`);
   return [(outline[i] as Edge).from, (outline[(i + 1) % outline.length] as Edge).from];
 }
 

@@ -93,39 +93,41 @@ export function check(p: OpenBoxParams, sheet: Sheet): readonly Problem[] {
     ...atLeast(['length'], box.length, least, 'the bends of both walls need more'),
     ...atLeast(['width'], box.width, least, 'the bends of both walls need more'),
     ...SIDES.flatMap((side) => wallProblems(p, side, sheet)),
+    ...hemProblems(p, sheet),
     ...(p.flangeReturn === null ? [] : returnProblems(p, p.flangeReturn, sheet)),
     ...(p.corner === 'tabbed' ? tabProblems(p, sheet) : []),
   ];
 }
 
 function wallProblems(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Problem[] {
-  const { height, hem } = boxSizes(p, sheet).wall(side);
-  const bend = setback(sheet);
+  const { height } = boxSizes(p, sheet).wall(side);
   const own = (p.heights?.[side] ?? null) !== null;
-  const path = own ? ['heights', side] : ['height'];
-  const least = bend + LEAST_LEG + (p.flangeReturn === null ? 0 : bend);
-  const shared = !own && side !== 'north'; // said once for all walls of the common height
-  return [
-    ...(shared ? [] : atLeast(path, height, least, 'a wall has to stand clear of its bends')),
-    ...(hem === null ? [] : hemRoom(p, side, hem, height, sheet)),
-  ];
+  if (!own && side !== SIDES.find((s) => (p.heights?.[s] ?? null) === null)) return []; // the common height, once
+  const least = setback(sheet) + LEAST_LEG + (p.flangeReturn === null ? 0 : setback(sheet));
+  return atLeast(
+    own ? ['heights', side] : ['height'],
+    height,
+    least,
+    'a wall has to stand clear of its bends',
+  );
 }
 
-function hemRoom(
-  p: OpenBoxParams,
-  side: Side,
-  hem: HemSpec,
-  height: number,
-  sheet: Sheet,
-): readonly Problem[] {
-  const path = p.hems === null ? ['hem'] : ['hems', side];
-  if (p.hems === null && side !== 'north') return [];
+/** Every hem has room on its wall or return; the common one on the lowest wall. */
+function hemProblems(p: OpenBoxParams, sheet: Sheet): readonly Problem[] {
+  const box = boxSizes(p, sheet);
   const bend = setback(sheet);
-  const wall =
+  const on = (height: number) =>
     p.flangeReturn === null
       ? { height, name: 'wall', bend }
       : { height: p.flangeReturn, name: 'return', bend };
-  return hemFits(path, hem, sheet, wall);
+  if (p.hems === null) {
+    const lowest = Math.min(...SIDES.map((s) => box.wall(s).height));
+    return p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, on(lowest));
+  }
+  return SIDES.flatMap((side) => {
+    const { height, hem } = box.wall(side);
+    return hem === null ? [] : hemFits(['hems', side], hem, sheet, on(height));
+  });
 }
 
 function returnProblems(p: OpenBoxParams, depth: number, sheet: Sheet): readonly Problem[] {

@@ -1,0 +1,201 @@
+// Imports run in one direction: packages cli → export → core, layers of core only downward; no cycles, no deep
+// imports into a package, no Node built-ins outside cli, no verifier that imports what it verifies.
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
+import { expect, test } from 'vitest';
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url));
+const PACKAGES = ['core', 'export', 'cli'];
+const LAYERS = [
+  'units',
+  'errors',
+  'plane',
+  'stock',
+  'bending',
+  'fold',
+  'families',
+  'checks',
+  'job',
+  'index.ts',
+];
+/** Verifiers may share records and the plane with what they verify, never its routines. */
+const PRODUCERS = [
+  'unfold',
+  'form',
+  'settle',
+  'separate',
+  'corner-cuts',
+  'corner-arms',
+  'hinge',
+  'bite-hole',
+];
+
+interface Import {
+  readonly from: string;
+  readonly text: string;
+  readonly target: string | null;
+}
+
+const slashed = (path: string) => path.split(sep).join('/');
+
+function sources(dir: string): readonly string[] {
+  return readdirSync(dir, { withFileTypes: true }).flatMap((e) => {
+    const path = join(dir, e.name);
+    if (e.isDirectory()) return e.name === 'node_modules' || e.name === 'dist' ? [] : sources(path);
+    return e.name.endsWith('.ts') && !e.name.endsWith('.d.ts') ? [path] : [];
+  });
+}
+
+/** Static, dynamic, re-exported and type imports of a file. */
+function importsOf(file: string, root: string): readonly Import[] {
+  const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (
+      (ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) &&
+      node.moduleSpecifier &&
+      ts.isStringLiteral(node.moduleSpecifier)
+    )
+      found.push(node.moduleSpecifier.text);
+    if (
+      ts.isCallExpression(node) &&
+      node.expression.kind === ts.SyntaxKind.ImportKeyword &&
+      node.arguments[0] &&
+      ts.isStringLiteral(node.arguments[0])
+    )
+      found.push(node.arguments[0].text);
+    if (
+      ts.isImportTypeNode(node) &&
+      ts.isLiteralTypeNode(node.argument) &&
+      ts.isStringLiteral(node.argument.literal)
+    )
+      found.push(node.argument.literal.text);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found.map((text) => {
+    const target = text.startsWith('.')
+      ? slashed(relative(root, join(dirname(file), text.replace(/\.js$/, '.ts'))))
+      : null;
+    return { from: slashed(relative(root, file)), text, target };
+  });
+}
+
+const packageOf = (path: string) => PACKAGES.indexOf(path.split('/')[1] ?? '');
+const layerOf = (path: string) => LAYERS.indexOf(path.split('/')[3] ?? '');
+
+function faults(root: string): { readonly faults: readonly string[]; readonly files: number } {
+  const files = PACKAGES.map((p) => join(root, 'packages', p, 'src'))
+    .filter((d) => existsSync(d))
+    .flatMap(sources);
+  const imports = files.flatMap((f) => importsOf(f, root));
+  const paths = files.map((f) => slashed(relative(root, f)));
+  const unlisted = paths
+    .filter((p) => packageOf(p) === 0 && layerOf(p) < 0)
+    .map((p) => `${p}: not in a listed layer`);
+  const direct = imports.flatMap((i) => fault(i).map((f) => `${i.from}: ${f} (${i.text})`));
+  return { faults: [...unlisted, ...direct, ...cycles(imports)], files: files.length };
+}
+
+function fault(i: Import): readonly string[] {
+  const own = packageOf(i.from);
+  const named = /^@tinwright\/([a-z]+)(\/.*)?$/.exec(i.text);
+  const found: string[] = [];
+  if (i.text.startsWith('node:') && own < 2) found.push('Node built-in outside cli');
+  if (named?.[2] !== undefined) found.push('reaches past the door of a package');
+  if (named && PACKAGES.indexOf(named[1] ?? '') >= own)
+    found.push('imports a package of its own rank or above');
+  if (i.target !== null && packageOf(i.target) !== own) found.push('relative import into another package');
+  if (i.target !== null && own === 0 && packageOf(i.target) === 0 && layerOf(i.target) > layerOf(i.from))
+    found.push('imports upward');
+  const verifier = /\/verify-[a-z]+\.ts$/.test(i.from);
+  if (verifier && PRODUCERS.some((p) => i.target?.endsWith(`/fold/${p}.ts`)))
+    found.push('verifier imports its producer');
+  return found;
+}
+
+function cycles(imports: readonly Import[]): readonly string[] {
+  const next = new Map<string, string[]>();
+  for (const { from, target } of imports)
+    if (target !== null) next.set(from, [...(next.get(from) ?? []), target]);
+  const state = new Map<string, 'open' | 'done'>();
+  const found: string[] = [];
+  const walk = (node: string, path: readonly string[]): void => {
+    if (state.get(node) === 'done') return;
+    if (state.get(node) === 'open') {
+      found.push(`cycle: ${[...path.slice(path.indexOf(node)), node].join(' -> ')}`);
+      return;
+    }
+    state.set(node, 'open');
+    for (const n of next.get(node) ?? []) walk(n, [...path, node]);
+    state.set(node, 'done');
+  };
+  for (const node of next.keys()) walk(node, []);
+  return found;
+}
+
+test('imports of all packages run downward, without cycles', () => {
+  const result = faults(ROOT);
+  expect(result.files).toBeGreaterThan(80);
+  expect(result.faults).toEqual([]);
+});
+
+/** One fault a file; each must be seen. */
+const SEEDED: Readonly<Record<string, readonly [source: string, expected: string]>> = {
+  'core/src/units/a.ts': ["import { x } from '../fold/x.js';", 'imports upward'],
+  'core/src/units/b.ts': ["import type { x } from '../job/x.js';", 'imports upward'],
+  'core/src/units/c.ts': ["export const x = () => import('../fold/x.js');", 'imports upward'],
+  'core/src/units/d.ts': ["export { x } from '../fold/x.js';", 'imports upward'],
+  'core/src/units/e.ts': ["export type X = import('../fold/x.js').X;", 'imports upward'],
+  'core/src/fold/f.ts': ["import { g } from './g.js';", 'cycle: '],
+  'core/src/fold/g.ts': ["import type { f } from './f.js';", 'cycle: '],
+  'core/src/job/h.ts': ["import { x } from '@tinwright/export';", 'rank or above'],
+  'export/src/i.ts': ["import { x } from '@tinwright/core/dist/fold/x.js';", 'past the door'],
+  'export/src/j.ts': ["import { x } from '../../core/src/index.js';", 'into another package'],
+  'core/src/plane/k.ts': ["import { readFileSync } from 'node:fs';", 'Node built-in'],
+  'core/src/fold/verify-flat.ts': ["import { unfold } from './unfold.js';", 'verifier imports'],
+  'core/src/extra/l.ts': ['export const x = 1;', 'not in a listed layer'],
+};
+
+test('every kind of fault, seeded, is found', () => {
+  const root = mkdtempSync(join(tmpdir(), 'tinwright-arch-'));
+  try {
+    for (const [path, [source]] of Object.entries(SEEDED)) {
+      mkdirSync(dirname(join(root, 'packages', path)), { recursive: true });
+      writeFileSync(join(root, 'packages', path), source);
+    }
+    const { faults: found } = faults(root);
+    for (const [path, [, expected]] of Object.entries(SEEDED))
+      expect(found.filter((f) => f.includes(path)).join('\n'), path).toContain(expected);
+  } finally {
+    rmSync(root, { recursive: true });
+  }
+});
+
+test('no family is named outside its own folder and the list of families', () => {
+  const names = readdirSync(join(ROOT, 'packages/core/src/families'), { withFileTypes: true })
+    .filter((e) => e.isDirectory())
+    .map((e) => e.name);
+  expect(names.length).toBeGreaterThan(4);
+  const shared = PACKAGES.flatMap((p) => sources(join(ROOT, 'packages', p, 'src'))).filter(
+    (f) => !slashed(f).includes('/families/'),
+  );
+  const naming = shared.filter((f) => {
+    const code = ts.transpileModule(readFileSync(f, 'utf8'), {
+      compilerOptions: { removeComments: true, target: ts.ScriptTarget.ES2022 },
+    }).outputText;
+    return names.some((n) => code.includes(`'${n}'`) && n !== 'handle');
+  });
+  expect(naming.map((f) => slashed(relative(ROOT, f)))).toEqual([]);
+});
