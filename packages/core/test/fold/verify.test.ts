@@ -1,0 +1,105 @@
+// Verifiers are shown faults and must name them.
+import { expect, test } from 'vitest';
+import { kFactor } from '../../src/bending/k-factor.js';
+import { fold } from '../../src/fold/build.js';
+import type { FlatPattern } from '../../src/fold/flat.js';
+import { form } from '../../src/fold/form.js';
+import type { Formed } from '../../src/fold/formed.js';
+import { rectangle } from '../../src/fold/outline.js';
+import { unfold } from '../../src/fold/unfold.js';
+import { flange, hole, panel } from '../../src/fold/verbs.js';
+import { verifyFlat } from '../../src/fold/verify-flat.js';
+import { verifyForm } from '../../src/fold/verify-form.js';
+import { circleLoop } from '../../src/plane/loop.js';
+
+const sheet = { thickness: 1, insideRadius: 1, rule: kFactor(0.42) };
+const part = fold(
+  sheet,
+  panel('base', rectangle(60, 40)),
+  flange('north', ['base', 'north'], { height: 20 }),
+  hole('base', { at: [20, 20], diameter: 6 }),
+);
+const flat = unfold(part);
+const formed = form(part);
+const codes = (f: FlatPattern) => verifyFlat(f).map((x) => x.code);
+const bend = flat.bends[0] as FlatPattern['bends'][number];
+
+test('a sound pattern and a sound form have no flaws', () => {
+  expect(verifyFlat(flat)).toEqual([]);
+  expect(verifyForm(formed, [{ name: 'length', value: 60, axis: 'x', over: 'all' }])).toEqual([]);
+});
+
+const move = (f: FlatPattern, i: number, by: readonly [number, number]): FlatPattern => ({
+  ...f,
+  outline: f.outline.map((v, k) => (k === i ? { ...v, at: [v.at[0] + by[0], v.at[1] + by[1]] } : v)),
+});
+
+test.each<[string, FlatPattern, string]>([
+  ['a corner pulled across the pattern', move(flat, 0, [70, 30]), 'flat-crosses'],
+  ['an outline run clockwise', { ...flat, outline: flat.outline.toReversed() }, 'flat-turn'],
+  ['a corner that is not a number', move(flat, 0, [Number.NaN, 0]), 'flat-number'],
+  ['a hole over the edge', { ...flat, holes: [circleLoop([0, 20], 5)] }, 'flat-hole'],
+  ['a hole outside', { ...flat, holes: [circleLoop([-40, 20], 5)] }, 'flat-hole'],
+  [
+    'two holes that overlap',
+    { ...flat, holes: [circleLoop([20, 20], 5), circleLoop([24, 20], 5)] },
+    'flat-holes',
+  ],
+  ['a hole in a hole', { ...flat, holes: [circleLoop([20, 20], 5), circleLoop([20, 20], 2)] }, 'flat-holes'],
+  [
+    'a bend line that stops short',
+    { ...flat, bends: [{ ...bend, line: [bend.line[0], [30, bend.line[1][1]]] }] },
+    'bend-end',
+  ],
+  ['a zone unlike its allowance', { ...flat, bends: [{ ...bend, zone: bend.zone + 0.01 }] }, 'bend-zone'],
+  [
+    'a deduction that does not add up',
+    { ...flat, bends: [{ ...bend, terms: { ...bend.terms, deduction: 1 } }] },
+    'bend-terms',
+  ],
+  [
+    'an edge moved out',
+    {
+      ...flat,
+      outline: flat.outline.map((v) => (v.at[0] > 59 ? { ...v, at: [60.01, v.at[1]] as const } : v)),
+    },
+    'flat-sum',
+  ],
+  [
+    'a blank that is not the box',
+    { ...flat, blank: { ...flat.blank, max: [61, flat.blank.max[1]] } },
+    'flat-blank',
+  ],
+])('%s is named', (_, faulty, code) => {
+  expect(codes(faulty)).toContain(code);
+});
+
+test('a size that did not come out is named with both figures', () => {
+  const [flaw] = verifyForm(formed, [{ name: 'width', value: 41, axis: 'y', over: 'all' }]);
+  expect(flaw).toEqual({ code: 'form-size', message: 'width comes out at 40.000000 mm, 41.000000 mm asked' });
+});
+
+test('a bend torn from its flange is named', () => {
+  const torn: Formed = {
+    ...formed,
+    bends: formed.bends.map((b) => ({ ...b, frame: { ...b.frame, origin: [0, 50, 2] as const } })),
+  };
+  expect(verifyForm(torn, []).map((f) => f.code)).toContain('form-join');
+});
+
+test('a strip that runs into itself is named with its panels', () => {
+  // d hangs from c at 20 mm, its flat from 18 mm down, right through a: 18 mm to pull it out upwards
+  const spiral = fold(
+    sheet,
+    panel('a', rectangle(60, 20)),
+    flange('b', ['a', 'east'], { height: 20 }),
+    flange('c', ['b', 'far'], { height: 30 }),
+    flange('d', ['c', 'far'], { height: 40 }),
+  );
+  expect(verifyForm(form(spiral), [])).toEqual([
+    {
+      code: 'form-clash',
+      message: expect.stringMatching(/^panels a and d pass through each other, 18\.000 mm deep/),
+    },
+  ]);
+});

@@ -1,0 +1,253 @@
+// Folds a pattern from what was written, the cut file and the manifest, with a routine of its own on manifold-3d.
+import Module, { type CrossSection, type Manifold, type ManifoldToplevel, type Mat4 } from 'manifold-3d';
+import { cutLoops } from './cut-layer.js';
+
+/** The entries of a manifest's part that folding needs. */
+export interface WrittenPart {
+  readonly name: string;
+  readonly thickness: number;
+  readonly base: readonly [number, number];
+  readonly bends: readonly {
+    readonly id: string;
+    readonly angle: number;
+    readonly direction: 'up' | 'down';
+    readonly insideRadius: number;
+    readonly line: readonly [readonly [number, number], readonly [number, number]];
+    readonly zone: number;
+  }[];
+}
+
+/** What came out. mm, mm³ */
+export interface Folded {
+  readonly size: readonly [number, number, number];
+  readonly panels: number;
+  /** Volume that two panels share, the worst pair. */
+  readonly shared: number;
+  /** Volume of panels and bends together. */
+  readonly volume: number;
+}
+
+let loaded: Promise<ManifoldToplevel> | null = null;
+
+/** The library, loaded once a test file. */
+export async function manifold(): Promise<ManifoldToplevel> {
+  loaded ??= Module().then((m) => {
+    m.setup();
+    return m;
+  });
+  return loaded;
+}
+
+const SKIN = 0.005; // mm, shaved off panels before they are tested against each other
+const SAG = 0.002; // mm, between a bend and the flat strips it is folded from
+
+type V = readonly [number, number];
+
+/** Column-major 4×4. */
+const multiply = (a: Mat4, b: Mat4): Mat4 =>
+  Array.from({ length: 16 }, (_, i) => {
+    const [row, col] = [i % 4, Math.floor(i / 4)];
+    return [0, 1, 2, 3].reduce((s, k) => s + (a[k * 4 + row] as number) * (b[col * 4 + k] as number), 0);
+  }) as unknown as Mat4;
+
+const move = (x: number, y: number, z: number) =>
+  [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, x, y, z, 1] as unknown as Mat4;
+
+/** Turn about a line through the origin along the unit vector (ux, uy, 0). */
+function spin([ux, uy]: V, radian: number): Mat4 {
+  const [c, s] = [Math.cos(radian), Math.sin(radian)];
+  const v = 1 - c;
+  return [
+    c + ux * ux * v,
+    ux * uy * v,
+    -uy * s,
+    0,
+    ux * uy * v,
+    c + uy * uy * v,
+    ux * s,
+    0,
+    uy * s,
+    -ux * s,
+    c,
+    0,
+    0,
+    0,
+    0,
+    1,
+  ] as unknown as Mat4;
+}
+
+interface Hinge {
+  readonly bend: WrittenPart['bends'][number];
+  readonly start: V;
+  readonly along: V;
+  readonly across: V;
+  readonly length: number;
+}
+
+function hingeOf(bend: WrittenPart['bends'][number]): Hinge {
+  const [p, q] = bend.line;
+  const length = Math.hypot(q[0] - p[0], q[1] - p[1]);
+  const along: V = [(q[0] - p[0]) / length, (q[1] - p[1]) / length];
+  return { bend, start: p, along, across: [-along[1], along[0]], length };
+}
+
+const point = ({ start, along, across }: Hinge, s: number, t: number): [number, number] => [
+  start[0] + along[0] * s + across[0] * t,
+  start[1] + along[1] * s + across[1] * t,
+];
+
+/** Fold one part from its DXF text and manifest entry. */
+export async function foldFiles(part: WrittenPart, dxf: string): Promise<Folded> {
+  const { CrossSection, Manifold } = await manifold();
+  const blank = new CrossSection(cutLoops(dxf), 'EvenOdd');
+  const hinges = part.bends.map(hingeOf);
+  const strip = (h: Hinge, t0: number, t1: number, over: number): CrossSection =>
+    new CrossSection([
+      [
+        point(h, -over, t0),
+        point(h, h.length + over, t0),
+        point(h, h.length + over, t1),
+        point(h, -over, t1),
+      ],
+    ]);
+  // zones can end slanted: reach a little past the line's ends, never into a neighbour's panel
+  const zones = hinges.map((h) => strip(h, -h.bend.zone / 2, h.bend.zone / 2, h.bend.zone));
+  const panels = zones
+    .reduce((rest, z) => rest.subtract(z), blank)
+    .decompose()
+    .filter((p) => p.area() > 0.02);
+  const holds = (at: V) => panels.findIndex((p) => inside(p.toPolygons(), at));
+  const poses = placePanels(part, hinges, panels.length, holds);
+  const T = part.thickness;
+  const bodies = panels.map((p, i) => {
+    const pose = poses[i];
+    if (pose === undefined)
+      throw new Error(`${part.name}: a panel of ${p.area().toFixed(2)} mm² hangs on no bend`);
+    return Manifold.extrude(p, T).transform(pose.matrix);
+  });
+  const bends = poses.flatMap((pose) => {
+    const fold = pose?.fold;
+    return fold === undefined ? [] : bendStrips(Manifold, blank, fold, T, strip);
+  });
+  const pieces = [...bodies, ...bends].map((b) => b.boundingBox());
+  const size = [0, 1, 2].map(
+    (k) =>
+      Math.max(...pieces.map((b) => b.max[k] as number)) - Math.min(...pieces.map((b) => b.min[k] as number)),
+  );
+  const volume = bodies.reduce((s, b) => s + b.volume(), 0) + bends.reduce((s, b) => s + b.volume(), 0);
+  return {
+    size: size as unknown as Folded['size'],
+    panels: panels.length,
+    shared: worstPair(Manifold, panels, poses, T),
+    volume,
+  };
+}
+
+interface Fold {
+  readonly hinge: Hinge;
+  readonly parent: Mat4;
+  readonly side: 1 | -1;
+}
+interface PanelPose {
+  readonly matrix: Mat4;
+  readonly fold?: Fold;
+}
+
+/** Breadth first from the panel that stays put, over every bend once. */
+function placePanels(
+  part: WrittenPart,
+  hinges: readonly Hinge[],
+  count: number,
+  holds: (at: V) => number,
+): (PanelPose | undefined)[] {
+  const poses = new Array<PanelPose | undefined>(count).fill(undefined);
+  const base = holds(part.base);
+  if (base < 0) throw new Error(`${part.name}: the base point lies on no panel`);
+  poses[base] = { matrix: move(0, 0, 0) };
+  const links = hinges.map((hinge) => ({
+    hinge,
+    sides: ([1, -1] as const).map((side) => beside(hinge, side, holds)),
+  }));
+  const queue = [base];
+  for (let i = 0; i < queue.length; i++) {
+    const from = queue[i] as number;
+    for (const { hinge, sides } of links) {
+      const at = sides.indexOf(from);
+      const to = sides[1 - at];
+      if (at < 0 || to === undefined || poses[to] !== undefined) continue;
+      const fold: Fold = { hinge, parent: (poses[from] as PanelPose).matrix, side: at === 0 ? -1 : 1 };
+      poses[to] = { matrix: turned(fold, part.thickness, hinge.bend.zone, 1), fold };
+      queue.push(to);
+    }
+  }
+  return poses;
+}
+
+/** The panel that touches a zone on one side, looked for along its length. */
+function beside(h: Hinge, side: 1 | -1, holds: (at: V) => number): number {
+  const tries = [0.5, 0.25, 0.75, 0.1, 0.9, 0.02, 0.98].map((f) =>
+    holds(point(h, h.length * f, side * (h.bend.zone / 2 + 0.01))),
+  );
+  const found = tries.find((i) => i >= 0);
+  if (found === undefined) throw new Error(`bend ${h.bend.id}: no panel on one side`);
+  return found;
+}
+
+/** Metal that lies `flat` mm past the parent's tangent line, turned through `part` of the bend. */
+function turned({ hinge, parent, side }: Fold, T: number, flat: number, part: number): Mat4 {
+  const { bend, along, across } = hinge;
+  const up = bend.direction === 'up';
+  const out: V = [across[0] * side, across[1] * side];
+  const foot = point(hinge, 0, (-side * bend.zone) / 2);
+  const height = up ? T + bend.insideRadius : -bend.insideRadius;
+  const axis: V = [along[0] * side, along[1] * side]; // along × out points up for side 1
+  const radian = (((up ? 1 : -1) * bend.angle * Math.PI) / 180) * part;
+  const back = move(-out[0] * flat - foot[0], -out[1] * flat - foot[1], -height);
+  return multiply(parent, multiply(move(foot[0], foot[1], height), multiply(spin(axis, radian), back)));
+}
+
+function bendStrips(
+  M: typeof Manifold,
+  blank: CrossSection,
+  fold: Fold,
+  T: number,
+  strip: (h: Hinge, t0: number, t1: number, over: number) => CrossSection,
+): Manifold[] {
+  const { hinge, side } = fold;
+  const { zone, angle, insideRadius } = hinge.bend;
+  const count = Math.max(8, Math.ceil((angle / 57) * Math.sqrt((insideRadius + T) / (8 * SAG))));
+  return Array.from({ length: count }, (_, j) => [j / count, (j + 1) / count] as const).flatMap(([a, b]) => {
+    // off the tangent lines by a hair: a neighbour that ends there would be caught as a sliver
+    const [low, high] = [Math.max(a, 1e-5), Math.min(b, 1 - 1e-5)];
+    const [t0, t1] = side === 1 ? [low - 0.5, high - 0.5] : [0.5 - high, 0.5 - low];
+    const metal = blank.intersect(strip(hinge, t0 * zone, t1 * zone, 0.6 * zone));
+    const matrix = turned(fold, T, ((a + b) / 2) * zone, (a + b) / 2);
+    return metal.decompose().map((p) => M.extrude(p, T).transform(matrix));
+  });
+}
+
+function worstPair(
+  M: typeof Manifold,
+  panels: readonly CrossSection[],
+  poses: readonly (PanelPose | undefined)[],
+  T: number,
+): number {
+  const thin = panels.map((p, i) =>
+    M.extrude(p.offset(-SKIN, 'Miter'), T - 2 * SKIN)
+      .translate([0, 0, SKIN])
+      .transform((poses[i] as PanelPose).matrix),
+  );
+  return Math.max(0, ...thin.flatMap((a, i) => thin.slice(i + 1).map((b) => a.intersect(b).volume())));
+}
+
+function inside(polygons: readonly (readonly (readonly number[])[])[], [x, y]: V): boolean {
+  let odd = false;
+  for (const ring of polygons)
+    ring.forEach((p, i) => {
+      const q = ring[(i + 1) % ring.length] as readonly number[];
+      const [px, py, qx, qy] = [p[0] as number, p[1] as number, q[0] as number, q[1] as number];
+      if (py > y !== qy > y && x < ((qx - px) * (y - py)) / (qy - py) + px) odd = !odd;
+    });
+  return odd;
+}

@@ -1,0 +1,78 @@
+// The written files, folded again by an independent routine on manifold-3d, come out as the manifest says.
+import { FAMILIES, JobError, planJob, readJob } from '@tinwright/core';
+import { jobFiles } from '@tinwright/export';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { bendings, paramsOf, sheets } from './kit/arbitrary.js';
+import { foldFiles, type WrittenPart } from './kit/fold-files.js';
+
+interface Written extends WrittenPart {
+  readonly formed: { readonly x: number; readonly y: number; readonly z: number };
+  readonly files: { readonly dxf: string };
+}
+
+/** Make a job in memory and fold every part of it from its files. */
+async function refold(data: object, dxf: 'r2000' | 'r12'): Promise<void> {
+  const plan = planJob(readJob(data));
+  const files = new Map(jobFiles(plan, { dxf }).map((f) => [f.path, String(f.content)]));
+  const manifest = JSON.parse(files.get('job.json') ?? '') as { parts: Written[] };
+  for (const [i, part] of manifest.parts.entries()) {
+    const folded = await foldFiles(part, files.get(part.files.dxf) ?? '');
+    const what = `${folded.size} ${folded.shared} ${folded.volume} ${JSON.stringify(data)}`;
+    expect(folded.shared, what).toBeLessThan(1e-3);
+    const { x, y, z } = part.formed;
+    for (const [k, v] of [x, y, z].entries()) expect(folded.size[k], what).toBeCloseTo(v, 1.5);
+    const formed = plan.parts[i]?.formed.volume ?? 0;
+    // strips keep the flat length of a bend, so they hold less or more metal than the true ring
+    const stretch = plan.parts[i]?.flat.bends.reduce((s, b) => {
+      const ring = ((b.angle * Math.PI) / 180) * (b.insideRadius + part.thickness / 2);
+      return (
+        s +
+        (b.zone - ring) *
+          Math.hypot(b.line[1][0] - b.line[0][0], b.line[1][1] - b.line[0][1]) *
+          part.thickness
+      );
+    }, formed);
+    expect(folded.volume / (stretch ?? 0), what).toBeCloseTo(1, 2);
+  }
+}
+
+const stock = { material: 'mild-steel', thickness: 1 };
+
+for (const family of FAMILIES)
+  test.each(['r2000', 'r12'] as const)(
+    `${family.name}: the example folds back from its %s file under every rule`,
+    async (dxf) => {
+      for (const bending of bendings)
+        await refold(
+          {
+            units: 'mm',
+            stock,
+            bending,
+            parts: [{ name: 'part', family: family.name, ...family.describe.example }],
+          },
+          dxf,
+        );
+    },
+  );
+
+for (const family of FAMILIES)
+  test(`${family.name}: random parts fold back from their files`, async () => {
+    const makeable = fc.tuple(paramsOf(family), sheets).map(([params, job]) => ({
+      units: 'mm',
+      ...job,
+      parts: [{ name: 'part', family: family.name, ...params }],
+    }));
+    await fc.assert(
+      fc.asyncProperty(makeable, async (data) => {
+        try {
+          planJob(readJob(data));
+        } catch (error) {
+          if (error instanceof JobError) fc.pre(false);
+          throw error;
+        }
+        await refold(data, 'r2000');
+      }),
+      { numRuns: 25 },
+    );
+  });
