@@ -11,6 +11,18 @@ export class WriteError extends Error {
   override readonly name = 'WriteError';
 }
 
+/** Do some writing; when it fails, say so and give the exit status for it. */
+export async function writing(host: Host, write: () => Promise<void>): Promise<ExitCode> {
+  try {
+    await write();
+    return EXIT.done;
+  } catch (error) {
+    if (!(error instanceof WriteError)) throw error;
+    host.err(`${error.message}.\n`);
+    return EXIT.unwritable;
+  }
+}
+
 /** A problem with its place in the file, as `--json` gives it. */
 export interface PlacedProblem {
   readonly file: string;

@@ -12,14 +12,31 @@ const MANIFEST = 'job.json';
  * @throws WriteError, with the old set whole
  */
 export async function writeSet(folder: string, files: readonly OutFile[]): Promise<void> {
+  await explained(folder, async () => write(await real(resolve(folder)), files));
+}
+
+/** Write one file, whole or not at all. @throws WriteError, with an old file whole */
+export async function writeOne(path: string, content: string | Uint8Array): Promise<void> {
+  await explained(path, async () => {
+    const fresh = join(dirname(resolve(path)), `.${basename(path)}.tinwright-new`);
+    try {
+      await rm(fresh, { force: true });
+      await fill(dirname(fresh), [{ path: basename(fresh), content }]);
+      await rename(fresh, resolve(path));
+    } finally {
+      await rm(fresh, { force: true });
+    }
+  });
+}
+
+async function explained(place: string, work: () => Promise<void>): Promise<void> {
   try {
-    await write(await real(resolve(folder)), files);
+    await work();
   } catch (error) {
     if (error instanceof WriteError) throw error;
     const { code, message } = error as NodeJS.ErrnoException;
-    throw new WriteError(
-      `${folder}: cannot be written: ${REASONS[code ?? ''] ?? code ?? message}. Nothing was changed`,
-    );
+    const why = REASONS[code ?? ''] ?? code ?? message;
+    throw new WriteError(`${place}: cannot be written: ${why}. Nothing was changed`);
   }
 }
 

@@ -3,6 +3,7 @@ import type { AnyCommand } from './commands/command.js';
 import { COMMANDS } from './commands/index.js';
 import { type Host, processHost } from './console.js';
 import { EXIT, type ExitCode } from './failure.js';
+import { loadFamilies } from './load-families.js';
 
 export type { Host } from './console.js';
 export type { ExitCode } from './failure.js';
@@ -36,6 +37,12 @@ function base(): Argv {
     .strict()
     .recommendCommands()
     .exitProcess(false)
+    .option('with', {
+      type: 'string',
+      array: true,
+      nargs: 1,
+      describe: 'load part families from a module of your own (it is run)',
+    })
     .completion('completion', 'print a completion script for your shell')
     .locale('en')
     .wrap(100)
@@ -46,7 +53,11 @@ function base(): Argv {
 function register(y: Argv, c: AnyCommand, host: Host, done: (code: ExitCode) => void): Argv {
   const builder = (inner: Argv) =>
     c.examples.reduce((i, [line, does]) => i.example(line, does), c.options(inner));
-  return y.command(c.usage, c.summary, builder, async (options) => done(await c.run(options as never, host)));
+  const handler = async (options: { with?: readonly string[] }) => {
+    const families = await loadFamilies(host, options.with ?? []);
+    done(families === null ? EXIT.unreadable : await c.run(options as never, host, families));
+  };
+  return y.command(c.usage, c.summary, builder, handler as never);
 }
 
 function refusalText(error: Error | string): string {

@@ -1,5 +1,5 @@
 import { open } from 'node:fs/promises';
-import { JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { type AnyFamily, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
 import type { Host } from './console.js';
 import { EXIT, type ExitCode, placedProblems, printProblems } from './failure.js';
 import { type JobText, LONGEST_JOB, readJobText, TextError } from './job-text.js';
@@ -8,12 +8,17 @@ import { type JobText, LONGEST_JOB, readJobText, TextError } from './job-text.js
 export type Opened = { readonly plan: JobPlan } | { readonly exit: ExitCode };
 
 /** Read and plan the job in a file, `-` for standard input; problems are printed with their places. */
-export async function openJob(host: Host, file: string, json: boolean): Promise<Opened> {
+export async function openJob(
+  host: Host,
+  file: string,
+  json: boolean,
+  families: readonly AnyFamily[],
+): Promise<Opened> {
   const label = file === '-' ? '(standard input)' : file;
   let text: JobText | null = null;
   try {
     text = readJobText(file === '-' ? await host.stdin() : await readStart(file));
-    return { plan: planJob(readJob(text.data)) };
+    return { plan: planJob(readJob(text.data, families)) };
   } catch (error) {
     const known = error instanceof JobError || error instanceof TextError ? error : unreadable(error);
     printProblems(host, placedProblems(known, label, text), json);

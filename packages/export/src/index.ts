@@ -13,5 +13,5 @@ export {
 export { toMakerModel } from './maker/to-maker-model.js';
 export { manifestOf, manifestText, type PartFiles } from './manifest.js';
 export { flatDrawing } from './sheets/flat.js';
-export { partPicture } from './sheets/picture.js';
+export { familyPicture, partPicture } from './sheets/picture.js';
 export { toSvg } from './svg/write.js';

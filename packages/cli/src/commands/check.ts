@@ -1,3 +1,4 @@
+import type { AnyFamily } from '@tinwright/core';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
@@ -20,8 +21,8 @@ export const check: AnyCommand = command<Options>({
   run,
 });
 
-async function run({ job, json }: Options, host: Host): Promise<ExitCode> {
-  const opened = await openJob(host, job, json);
+async function run({ job, json }: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
+  const opened = await openJob(host, job, json, families);
   if ('exit' in opened) return opened.exit;
   const { findings, parts } = opened.plan;
   if (json) host.out(`${JSON.stringify({ findings }, null, 2)}\n`);

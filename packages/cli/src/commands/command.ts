@@ -1,3 +1,4 @@
+import type { AnyFamily } from '@tinwright/core';
 import type { Argv } from 'yargs';
 import type { Host } from '../console.js';
 import type { ExitCode } from '../failure.js';
@@ -9,7 +10,8 @@ export interface Command<Options> {
   readonly summary: string;
   readonly options: (yargs: Argv) => Argv<Options>;
   readonly examples: readonly (readonly [command: string, does: string])[];
-  readonly run: (options: Options, host: Host) => Promise<ExitCode>;
+  /** `families`: the built-in ones and those loaded with `--with`. */
+  readonly run: (options: Options, host: Host, families: readonly AnyFamily[]) => Promise<ExitCode>;
 }
 
 /** A command with its options' type put aside, as the list holds it. */

@@ -1,4 +1,11 @@
-import { type BlankDimension, explainBlank, type PartPlan, plainNumber, suggestion } from '@tinwright/core';
+import {
+  type AnyFamily,
+  type BlankDimension,
+  explainBlank,
+  type PartPlan,
+  plainNumber,
+  suggestion,
+} from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { openJob } from '../open-job.js';
@@ -22,8 +29,12 @@ export const explain: AnyCommand = command<Options>({
   run,
 });
 
-async function run({ job, part, json }: Options, host: Host): Promise<ExitCode> {
-  const opened = await openJob(host, job, json);
+async function run(
+  { job, part, json }: Options,
+  host: Host,
+  families: readonly AnyFamily[],
+): Promise<ExitCode> {
+  const opened = await openJob(host, job, json, families);
   if ('exit' in opened) return opened.exit;
   const chosen = opened.plan.parts.filter((p) => part === undefined || p.name === part);
   if (chosen.length === 0) {

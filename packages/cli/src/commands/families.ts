@@ -1,10 +1,11 @@
-import { FAMILIES, suggestion } from '@tinwright/core';
+import { type AnyFamily, suggestion } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
-import { EXIT, type ExitCode } from '../failure.js';
+import { EXIT, type ExitCode, writing } from '../failure.js';
 import { type AnyCommand, command } from './command.js';
 
 interface Options {
   readonly name: string | undefined;
+  readonly picture: string | undefined;
   readonly json: boolean;
 }
 
@@ -14,18 +15,23 @@ export const families: AnyCommand = command<Options>({
   options: (y) =>
     y
       .positional('name', { type: 'string', describe: 'a family' })
+      .option('picture', { type: 'string', describe: 'write a picture with its sizes to this SVG file' })
       .option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
-  examples: [['$0 families hemmed-channel', 'its parameters and an example']],
+  examples: [
+    ['$0 families hemmed-channel', 'its parameters'],
+    ['$0 families hemmed-channel --picture channel.svg', 'and where they are measured'],
+  ],
   run,
 });
 
-async function run({ name, json }: Options, host: Host): Promise<ExitCode> {
-  const chosen = name === undefined ? FAMILIES : FAMILIES.filter((f) => f.name === name);
+async function run(options: Options, host: Host, all: readonly AnyFamily[]): Promise<ExitCode> {
+  const { name, picture, json } = options;
+  const chosen = name === undefined ? all : all.filter((f) => f.name === name);
   if (chosen.length === 0) {
     host.err(
       `families: "${name}" given. ${suggestion(
         name ?? '',
-        FAMILIES.map((f) => f.name),
+        all.map((f) => f.name),
       )}.\n`,
     );
     return EXIT.unreadable;
@@ -39,12 +45,20 @@ async function run({ name, json }: Options, host: Host): Promise<ExitCode> {
       )}\n`,
     );
   else if (name === undefined)
-    host.out(table(FAMILIES.map((f) => [paint(host, 'bold', f.name), f.describe.title])));
+    host.out(table(all.map((f) => [paint(host, 'bold', f.name), f.describe.title])));
   else for (const f of chosen) host.out(familyText(host, f));
-  return EXIT.done;
+  return picture === undefined || chosen[0] === undefined ? EXIT.done : drawFamily(chosen[0], picture, host);
 }
 
-function familyText(host: Host, { name, describe }: (typeof FAMILIES)[number]): string {
+async function drawFamily(family: AnyFamily, path: string, host: Host): Promise<ExitCode> {
+  const [{ familyPicture, toSvg }, { writeOne }] = await Promise.all([
+    import('@tinwright/export'),
+    import('../files.js'),
+  ]);
+  return writing(host, () => writeOne(path, toSvg(familyPicture(family))));
+}
+
+function familyText(host: Host, { name, describe }: AnyFamily): string {
   const sizes = Object.entries(describe.sizes).map(([path, text]) => [
     `  ${paint(host, 'bold', path)}`,
     text,

@@ -1,6 +1,6 @@
-import { plainNumber } from '@tinwright/core';
+import { type AnyFamily, plainNumber } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
-import { EXIT, type ExitCode, WriteError } from '../failure.js';
+import { EXIT, type ExitCode, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
 import { type AnyCommand, command } from './command.js';
@@ -38,8 +38,12 @@ export const make: AnyCommand = command<Options>({
   run,
 });
 
-async function run({ job, out, dxf, strict, json }: Options, host: Host): Promise<ExitCode> {
-  const opened = await openJob(host, job, json);
+async function run(
+  { job, out, dxf, strict, json }: Options,
+  host: Host,
+  families: readonly AnyFamily[],
+): Promise<ExitCode> {
+  const opened = await openJob(host, job, json, families);
   if ('exit' in opened) return opened.exit;
   const { plan } = opened;
   const [{ jobFiles }, { writeSet }] = await Promise.all([
@@ -48,13 +52,8 @@ async function run({ job, out, dxf, strict, json }: Options, host: Host): Promis
   ]);
   const wrong = worst(plan.findings) === 'error';
   const files = strict && wrong ? [] : jobFiles(plan, { dxf });
-  try {
-    if (files.length > 0) await writeSet(out, files);
-  } catch (error) {
-    if (!(error instanceof WriteError)) throw error;
-    host.err(`${error.message}.\n`);
-    return EXIT.unwritable;
-  }
+  const failed = files.length === 0 ? EXIT.done : await writing(host, () => writeSet(out, files));
+  if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
   if (json) host.out(`${JSON.stringify({ out, files: written, findings: plan.findings }, null, 2)}\n`);
   else {

@@ -1,4 +1,4 @@
-import { type AnyFamily, FAMILIES, suggestion } from '@tinwright/core';
+import { type AnyFamily, suggestion } from '@tinwright/core';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { type AnyCommand, command } from './command.js';
@@ -26,18 +26,22 @@ export const starter: AnyCommand = command<Options>({
   run,
 });
 
-async function run({ family, schema }: Options, host: Host): Promise<ExitCode> {
+async function run(
+  { family, schema }: Options,
+  host: Host,
+  families: readonly AnyFamily[],
+): Promise<ExitCode> {
   if (schema) {
     const { jobJsonSchema } = await import('@tinwright/core');
-    host.out(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
+    host.out(`${JSON.stringify(jobJsonSchema(families), null, 2)}\n`);
     return EXIT.done;
   }
-  const chosen = FAMILIES.find((f) => f.name === family);
+  const chosen = families.find((f) => f.name === family);
   if (chosen !== undefined) {
     host.out(starterText(chosen));
     return EXIT.done;
   }
-  const names = FAMILIES.map((f) => f.name);
+  const names = families.map((f) => f.name);
   host.err(
     `starter: ${family === undefined ? 'no family' : `"${family}"`} given. ${suggestion(family ?? '', names)}.\n`,
   );

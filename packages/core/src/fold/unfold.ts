@@ -10,7 +10,7 @@ import {
   tidy,
   type Vertex,
 } from '../plane/loop.js';
-import { distance, mix, type Point } from '../plane/point.js';
+import { distance, mix, type Point, SAME } from '../plane/point.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
 import { flatFrame } from './hinge.js';
@@ -147,18 +147,18 @@ function flatBend(laid: Laid, child: Hung): FlatBend {
   };
 }
 
-/** A point on the panel, 1 mm clear of its edges and holes where there is one: the middle, else nearest to it. */
+/** A point on the panel clear of its edges and holes: the middle where it is, else the clearest of a few. */
 function clearPoint(panel: PartPanel): Point {
   const shape = panel.shape.map((e) => ({ at: e.from, bulge: 0 }));
   const corners = shape.map((v) => v.at);
   const sum = corners.reduce<Point>((s, p) => [s[0] + p[0], s[1] + p[1]], [0, 0]);
   const middle: Point = [sum[0] / corners.length, sum[1] / corners.length];
-  const clear = (p: Point) =>
-    contains(shape, p) &&
-    distanceToLoop(p, shape) > 1 &&
-    panel.holes.every((h) => distance(p, h.at) > h.diameter / 2 + 1);
-  if (clear(middle)) return middle;
+  const clearance = (p: Point) => {
+    const toHoles = panel.holes.map((h) => distance(p, h.at) - h.diameter / 2);
+    return contains(shape, p) ? Math.min(distanceToLoop(p, shape), ...toHoles) : -1;
+  };
+  if (clearance(middle) > 1 && panel.holes.length === 0) return middle;
   const towards = corners.flatMap((c, i) => [c, mix(c, corners[(i + 1) % corners.length] as Point, 0.5)]);
-  const candidates = [0.25, 0.5, 0.75, 0.9].flatMap((t) => towards.map((p) => mix(middle, p, t)));
-  return candidates.find(clear) ?? middle;
+  const candidates = [middle, ...[0.3, 0.5, 0.7, 0.9].flatMap((t) => towards.map((p) => mix(middle, p, t)))];
+  return candidates.reduce((best, p) => (clearance(p) > clearance(best) + SAME ? p : best));
 }

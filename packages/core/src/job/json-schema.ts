@@ -13,7 +13,10 @@ const SIZE = 'a number in the units of the job, or text such as "15 1/2 in" or "
 
 /** JSON Schema (draft 2020-12) of job files, made from the schemas jobs are read with. For editors. */
 export function jobJsonSchema(families: readonly AnyFamily[] = FAMILIES): SchemaNode {
-  const schema: SchemaNode = z.toJSONSchema(jobSchema(paramKit('mm'), families), { io: 'input' });
+  const schema: SchemaNode = z.toJSONSchema(jobSchema(paramKit('mm'), families), {
+    io: 'input',
+    reused: 'ref',
+  });
   const parts = child(schema, 'properties', 'parts');
   const options = (child(parts, 'items').oneOf as readonly SchemaNode[]).map((node, i) =>
     described(node, families[i]),

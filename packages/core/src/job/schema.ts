@@ -53,38 +53,51 @@ export interface JobData {
 /** Keys of a part that belong to the job, not to its family. */
 export const PART_KEYS: readonly string[] = ['name', 'family', 'quantity', 'note', 'stock', 'bending'];
 
-const envelope = (kit: ParamKit) => ({
-  units: z.enum(['mm', 'in']),
-  name: kit.or(lineSchema, ''),
-  note: kit.or(lineSchema, ''),
-  stock: z.optional(stockSchema(kit)),
-  bending: z.optional(bendingSchema(kit)),
-});
+/** Schemas a job and its parts share, made once a job. */
+interface Shared {
+  readonly stock: Gives<unknown>;
+  readonly bending: Gives<unknown>;
+}
+
+const sharedOf = (kit: ParamKit): Shared => ({ stock: stockSchema(kit), bending: bendingSchema(kit) });
+
+const envelope = (kit: ParamKit, { stock, bending }: Shared, parts: Gives<unknown>) =>
+  strictGroup({
+    units: z.enum(['mm', 'in']),
+    name: kit.or(lineSchema, ''),
+    note: kit.or(lineSchema, ''),
+    stock: z.optional(stock),
+    bending: z.optional(bending),
+    parts: kit.list(parts, 1, MOST_PARTS),
+  });
 
 /** Schema of a job file without what its parts say. */
 export function envelopeSchema(kit: ParamKit): Gives<unknown> {
-  return strictGroup({ ...envelope(kit), parts: kit.list(z.unknown(), 1, MOST_PARTS) });
+  return envelope(kit, sharedOf(kit), z.unknown());
 }
 
 /** Schema of one part: told apart by `family`, the family's parameters beside the common keys. */
-export function partSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<unknown> {
+export function partSchema(
+  kit: ParamKit,
+  families: readonly AnyFamily[],
+  { stock, bending }: Shared = sharedOf(kit),
+): Gives<unknown> {
   const common = (family: AnyFamily) => ({
     name: nameSchema,
     family: z.literal(family.name),
     quantity: kit.or(kit.count(1, MOST_PIECES), 1),
     note: kit.or(lineSchema, ''),
-    stock: z.optional(stockSchema(kit)),
-    bending: z.optional(bendingSchema(kit)),
+    stock: z.optional(stock),
+    bending: z.optional(bending),
   });
-  return kit.byName(
-    'family',
-    families.map((f) => strictGroup({ ...common(f), ...f.params(kit) })),
-  );
+  const options = families.map((f) => strictGroup({ ...common(f), ...f.params(kit) }));
+  return kit.byName('family', options);
 }
 
 /** Schema of a whole job file, for publishing. */
 export function jobSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<unknown> {
-  return strictGroup({ ...envelope(kit), parts: kit.list(partSchema(kit, families), 1, MOST_PARTS) });
+  const shared = sharedOf(kit);
+  return envelope(kit, shared, partSchema(kit, families, shared));
 }
 
 /** Schema of `stock:`. */

@@ -1,4 +1,12 @@
-import type { Asked, Formed, Point } from '@tinwright/core';
+import {
+  type AnyFamily,
+  type Asked,
+  type Formed,
+  type PartPlan,
+  type Point,
+  planJob,
+  readJob,
+} from '@tinwright/core';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import { dimensions } from '../picture/dimensions.js';
 import { partSurface } from '../picture/part-surface.js';
@@ -30,6 +38,17 @@ export function partPicture(title: string, formed: Formed, asked: readonly Asked
   ];
   const full = layers.filter((l) => l.shapes.length > 0);
   return { title, layers: full, box: boxOf(full) };
+}
+
+/** Picture of a family's example with the names of its sizes, in 1 mm mild steel bent to 1 mm inside. */
+export function familyPicture(family: AnyFamily): Drawing {
+  const data = {
+    units: 'mm',
+    stock: { material: 'mild-steel', thickness: 1 },
+    parts: [{ name: 'example', family: family.name, ...family.describe.example }],
+  };
+  const [plan] = planJob(readJob(data, [family])).parts as [PartPlan];
+  return partPicture(family.name, plan.formed, plan.part.asked);
 }
 
 /** Box round lines and texts; a centred text is taken to reach its half length every way. */

@@ -1,0 +1,91 @@
+// A part family of one's own: a marker for a garden row, a head to write on and a stake bent back from it.
+// Try:  tinwright families row-marker --with examples/row-marker.mjs
+import {
+  asked,
+  atLeast,
+  atMost,
+  defineFamily,
+  flange,
+  hem,
+  hemFits,
+  hole,
+  panel,
+  rectangle,
+  setback,
+} from '@tinwright/core';
+
+export default defineFamily({
+  name: 'row-marker',
+
+  // every parameter is a schema from the kit: lengths come out in mm, whatever the job is written in
+  params: (k) => ({
+    width: k.size({ min: 20 }),
+    height: k.size(),
+    hem: k.or(k.hem(), null),
+    stake: k.group({ width: k.size(), length: k.size(), angle: k.or(k.angle(10, 90), 30) }),
+    hole: k.maybe(k.size({ max: 12 })),
+  }),
+
+  // what cannot be made, with the size that would work
+  check: (p, sheet) => [
+    ...atMost(['stake', 'width'], p.stake.width, p.width, 'wider than the head it hangs on'),
+    ...atLeast(
+      ['stake', 'length'],
+      p.stake.length,
+      setback(sheet, p.stake.angle) + 1,
+      'the bend takes up more',
+    ),
+    ...atLeast(['height'], p.height, setback(sheet, p.stake.angle) + 12, 'nothing is left to write on'),
+    ...(p.hem === null
+      ? []
+      : hemFits(['hem'], p.hem, sheet, {
+          height: p.height,
+          name: 'head',
+          bend: setback(sheet, p.stake.angle),
+        })),
+    ...atMost(['hole'], p.hole ?? 0, p.width / 3, 'too large for the head'),
+  ],
+
+  // the part as the trade says it; both views, files and pictures follow
+  build: (p) => {
+    const side = (p.width - p.stake.width) / 2;
+    return [
+      panel('head', rectangle(p.width, p.height)),
+      ...(p.hem === null ? [] : [hem('hem', ['head', 'north'], p.hem)]),
+      flange('stake', ['head', 'south'], {
+        height: p.stake.length,
+        angle: -p.stake.angle,
+        inset: [side, side],
+      }),
+      ...(p.hole === null ? [] : [hole('head', { at: [p.width / 2, p.height / 2], diameter: p.hole })]),
+      asked('width', p.width, 'x'),
+      asked('stake.width', p.stake.width, 'x', { panels: ['stake'] }),
+    ];
+  },
+
+  describe: {
+    title: 'marker for a garden row',
+    summary:
+      'A head to write on, its upper edge hemmed if wanted, and a stake bent back from it. x runs along the width.',
+    sizes: {
+      width: 'of the head',
+      height: 'of the head, over the hem',
+      hem: 'hem along the upper edge; leave out for none',
+      'hem.type': 'closed, open, teardrop or none',
+      'hem.length': 'finished width of the hem',
+      'hem.gap': 'inside gap of an open hem, inside width of a teardrop',
+      stake: 'the strip that goes into the ground',
+      'stake.width': 'of the stake',
+      'stake.length': 'from the bend to the end',
+      'stake.angle': 'bent back through, degrees',
+      hole: 'diameter of a hole in the middle of the head; leave out for none',
+    },
+    example: {
+      width: 80,
+      height: 50,
+      hem: { type: 'closed', length: 8 },
+      stake: { width: 24, length: 160, angle: 30 },
+      hole: 5,
+    },
+  },
+});
