@@ -39,7 +39,7 @@ function paths(value: unknown, path = ''): readonly string[] {
 
 /** Every number of a job in inches instead of mm; words and angles stay. */
 function inInches(value: unknown, key = ''): unknown {
-  if (typeof value === 'number') return key === 'angles' ? value : value / 25.4;
+  if (typeof value === 'number') return key.startsWith('angle') ? value : value / 25.4;
   if (Array.isArray(value)) return value.map((v) => inInches(v, key));
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, inInches(v, k)]));

@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { type AnyFamily, plainNumber } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
@@ -67,7 +68,7 @@ async function run(
     for (const line of findingLines(host, plan.findings)) host.out(`${line}\n`);
     host.out(
       files.length > 0
-        ? `${files.length} files in ${out}: open ${written[1] ?? ''} in a browser.\n`
+        ? `${files.length} files in ${out}: open ${join(out, written[1] ?? '')} in a browser.\n`
         : 'Nothing written: a finding is an error.\n',
     );
     if (wrong && files.length > 0) host.out('Written, but a finding is an error.\n');

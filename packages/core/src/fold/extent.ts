@@ -61,7 +61,7 @@ function panelReach({ shape, pose }: FormedPanel, thickness: number, axis: Axis,
 function bendReach(b: FormedBend, axis: Axis, see: See): void {
   const [o, x, y, z] = [b.frame.origin[axis], b.frame.x[axis], b.frame.y[axis], b.frame.z[axis]];
   const tilt = Math.atan2(z, y);
-  const h = Math.hypot(y, z);
+  const h = Math.sqrt(y * y + z * z);
   for (const ends of [b.low, b.high]) {
     const slope = (ends[1] - ends[0]) / b.sweep;
     for (const radius of [b.insideRadius, b.outsideRadius]) {

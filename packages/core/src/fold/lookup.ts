@@ -9,10 +9,15 @@ export interface Lookup {
 
 export function lookupOf({ panels }: Draft): Lookup {
   const byId = new Map(panels.map((p) => [p.id, p]));
-  const byEdge = new Map<string, Panel>();
-  for (const p of panels) if (p.bend !== null) byEdge.set(`${p.bend.parent}\n${p.bend.edge}`, p);
+  const hanging = new Map<string, Panel[]>();
+  for (const p of panels) {
+    if (p.bend === null) continue;
+    const list = hanging.get(p.bend.parent);
+    if (list === undefined) hanging.set(p.bend.parent, [p]);
+    else list.push(p);
+  }
   return {
     panel: (id) => byId.get(id) as Panel,
-    on: (panel, edge) => byEdge.get(`${panel}\n${edge}`) ?? null,
+    on: (panel, edge) => hanging.get(panel)?.find((p) => p.bend?.edge === edge) ?? null,
   };
 }

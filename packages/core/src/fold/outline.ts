@@ -38,20 +38,22 @@ export function edgeIndex(outline: Outline, name: string): number {
 
 /** The part of the outline in a half plane; a new edge along the cut is called `name`. Empty when nothing stays. */
 export function clip(outline: Outline, half: HalfPlane, name: string): Outline {
-  const size = Math.hypot(half.x, half.y);
-  const depth = (p: Point) => (half.x * p[0] + half.y * p[1] - half.c) / size;
-  const depths = outline.map((e) => depth(e.from));
-  if (depths.every((d) => d >= -SAME)) return outline;
+  const { x, y, c } = half;
+  const size = Math.sqrt(x * x + y * y);
+  const depth = (p: Point) => (x * p[0] + y * p[1] - c) / size;
+  if (outline.every((e) => depth(e.from) >= -SAME)) return outline;
   const kept: Edge[] = [];
   outline.forEach((edge, i) => {
-    const j = (i + 1) % outline.length;
-    const [a, b] = [depths[i] as number, depths[j] as number];
-    const [p, q] = [edge.from, (outline[j] as Edge).from];
-    const at = (): Point => [p[0] + ((q[0] - p[0]) * a) / (a - b), p[1] + ((q[1] - p[1]) * a) / (a - b)];
+    const [p, q] = [edge.from, (outline[(i + 1) % outline.length] as Edge).from];
+    const [a, b] = [depth(p), depth(q)];
+    const crossing = (): Point => [
+      p[0] + ((q[0] - p[0]) * a) / (a - b),
+      p[1] + ((q[1] - p[1]) * a) / (a - b),
+    ];
     if (a >= -SAME) {
       kept.push(edge);
-      if (b < -SAME) kept.push({ name, from: a < SAME ? p : at() });
-    } else if (b >= SAME) kept.push({ name: edge.name, from: at() });
+      if (b < -SAME) kept.push({ name, from: a < SAME ? p : crossing() });
+    } else if (b >= SAME) kept.push({ name: edge.name, from: crossing() });
   });
   const tidy = kept.filter((e, i) => distance(e.from, (kept[(i + 1) % kept.length] as Edge).from) >= SAME);
   return tidy.length < 3 ? [] : tidy;

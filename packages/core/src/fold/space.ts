@@ -10,7 +10,7 @@ export const cross3 = (a: Vec3, b: Vec3): Vec3 => [
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
 ];
-export const length3 = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
+export const length3 = (a: Vec3): number => Math.sqrt(dot3(a, a));
 export const unit3 = (a: Vec3): Vec3 => scale3(a, 1 / length3(a));
 
 /** Where a panel stands: its frame's origin (on the unmarked face) and axes in space. */

@@ -17,21 +17,41 @@ export function jobJsonSchema(families: readonly AnyFamily[] = FAMILIES): Schema
     io: 'input',
     reused: 'ref',
   });
-  const parts = child(schema, 'properties', 'parts');
-  const options = (child(parts, 'items').oneOf as readonly SchemaNode[]).map((node, i) =>
-    described(node, families[i]),
+  const at = (node: SchemaNode, key: string) => resolved(schema, node[key] as SchemaNode);
+  const properties = schema.properties as SchemaNode;
+  const parts = at(properties, 'parts');
+  const items = at(parts, 'items');
+  const options = (items.oneOf as readonly SchemaNode[]).map((n, i) =>
+    described(resolved(schema, n), families[i]),
   );
-  const items = { ...child(parts, 'items'), oneOf: options };
-  return {
+  return pruned({
     ...schema,
     title: 'Tinwright job',
     description: `Parts to make from sheet. A length is ${SIZE}.`,
-    properties: { ...child(schema, 'properties'), parts: { ...parts, items } },
-  };
+    properties: { ...properties, parts: { ...parts, items: { ...items, oneOf: options } } },
+  });
 }
 
-function child(node: SchemaNode, ...path: readonly string[]): SchemaNode {
-  return path.reduce((n, key) => (n[key] ?? {}) as SchemaNode, node);
+/** Without the definitions nothing refers to any more. */
+function pruned(schema: SchemaNode): SchemaNode {
+  const { $defs, ...rest } = schema;
+  const defs = ($defs ?? {}) as SchemaNode;
+  const used = new Set<string>();
+  const look = (node: unknown): void => {
+    for (const [, name] of JSON.stringify(node).matchAll(/"#\/\$defs\/([^"]+)"/g)) {
+      if (name === undefined || used.has(name)) continue;
+      used.add(name);
+      look(defs[name]);
+    }
+  };
+  look(rest);
+  return { ...rest, $defs: Object.fromEntries(Object.entries(defs).filter(([name]) => used.has(name))) };
+}
+
+/** The node itself, or the definition it refers to. */
+function resolved(schema: SchemaNode, node: SchemaNode): SchemaNode {
+  if (typeof node.$ref !== 'string') return node;
+  return (schema.$defs as SchemaNode)[node.$ref.replace('#/$defs/', '')] as SchemaNode;
 }
 
 /** A part's schema with the family's words on its parameters. */
@@ -44,7 +64,7 @@ function described(node: SchemaNode, family: AnyFamily | undefined): SchemaNode 
 function withWords(node: SchemaNode, path: string, words: Readonly<Record<string, string>>): SchemaNode {
   const own = words[path];
   const properties =
-    node.properties === undefined ? {} : { properties: mapped(child(node, 'properties'), path, words) };
+    node.properties === undefined ? {} : { properties: mapped(node.properties as SchemaNode, path, words) };
   const branches = Array.isArray(node.oneOf)
     ? { oneOf: node.oneOf.map((n: SchemaNode) => withWords(n, path, words)) }
     : {};

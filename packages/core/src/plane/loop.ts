@@ -155,6 +155,7 @@ export function tidy(loop: Loop): Loop {
 function between(a: Point, p: Point, b: Point): boolean {
   const [ux, uy, vx, vy] = [p[0] - a[0], p[1] - a[1], b[0] - p[0], b[1] - p[1]];
   return (
-    Math.abs(ux * vy - uy * vx) < SAME * (Math.hypot(ux, uy) + Math.hypot(vx, vy)) && ux * vx + uy * vy > 0
+    Math.abs(ux * vy - uy * vx) < SAME * (Math.sqrt(ux * ux + uy * uy) + Math.sqrt(vx * vx + vy * vy)) &&
+    ux * vx + uy * vy > 0
   );
 }

@@ -1,0 +1,133 @@
+// The README is run: its files are written, its commands typed, its program compiled and started; links lead somewhere.
+import { execFileSync, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { FAMILIES } from '@tinwright/core';
+import { familyPicture, toSvg } from '@tinwright/export';
+import ts from 'typescript';
+import { expect, test } from 'vitest';
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url));
+const MAIN = join(ROOT, 'packages/cli/dist/main.js');
+const README = readFileSync(join(ROOT, 'README.md'), 'utf8');
+
+interface Block {
+  readonly info: string;
+  readonly text: string;
+}
+
+const blocks: readonly Block[] = [...README.matchAll(/^```([^\n]*)\n(.*?)^```$/gms)].map(
+  ([, info = '', text = '']) => ({ info, text }),
+);
+
+interface Typed {
+  readonly command: string;
+  readonly output: string;
+}
+
+/** Commands of a console block with the output that stands under each. */
+function typed(text: string): readonly Typed[] {
+  return text
+    .split(/^\$ /m)
+    .slice(1)
+    .map((part) => {
+      const end = part.indexOf('\n');
+      return { command: part.slice(0, end), output: part.slice(end + 1) };
+    });
+}
+
+/** Output as printed in the README: a line `…` stands for the rest. */
+function expectOutput(actual: string, printed: string): void {
+  const [start, rest] = printed.split('…\n');
+  if (rest === undefined) expect(actual).toBe(printed);
+  else expect(actual.startsWith(start ?? '')).toBe(true);
+}
+
+test('every kind of code block is known here, so none is left unrun', () => {
+  expect(blocks.map((b) => b.info)).toEqual(['sh', 'console', 'yaml shelf.yaml', 'console', 'ts']);
+});
+
+test('the two commands are scripts of the workspace', () => {
+  const { scripts } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as {
+    scripts: Record<string, string>;
+  };
+  const commands = blocks[0]?.text.trim().split('\n') ?? [];
+  expect(commands).toEqual(['npm start', 'npm test']);
+  for (const command of commands) expect(scripts[command.replace('npm ', '')]).toBeDefined();
+});
+
+test('the files and commands of the README do what it prints', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'tinwright-readme-'));
+  try {
+    for (const { info, text } of blocks)
+      if (info.startsWith('yaml ')) writeFileSync(join(folder, info.slice(5)), text);
+    const commands = blocks.filter((b) => b.info === 'console').flatMap((b) => typed(b.text));
+    expect(commands).toHaveLength(3);
+    for (const { command, output } of commands) {
+      const args = command.startsWith('npm start')
+        ? [join(ROOT, '.ci/start.mjs')]
+        : [MAIN, ...(command.split(' -- ')[1] ?? '').split(' ')];
+      const done = spawnSync(process.execPath, args, {
+        cwd: folder,
+        encoding: 'utf8',
+        env: { ...process.env, NO_COLOR: '1' },
+      });
+      expect(done.status, done.stderr).toBe(0);
+      expectOutput(done.stdout, output);
+    }
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+test('the program of the README compiles strictly and runs', () => {
+  const program = blocks.find((b) => b.info === 'ts')?.text ?? '';
+  expect(program.trim().split('\n').length).toBeLessThanOrEqual(10);
+  const folder = mkdtempSync(join(ROOT, 'node_modules/.tinwright-readme-'));
+  try {
+    const file = join(folder, 'program.ts');
+    writeFileSync(file, program);
+    const { options } = ts.parseJsonConfigFileContent(
+      ts.readConfigFile(join(ROOT, 'tests/tsconfig.json'), ts.sys.readFile).config,
+      ts.sys,
+      join(ROOT, 'tests'),
+    );
+    const checked = ts.createProgram([file], { ...options, typeRoots: [join(ROOT, 'node_modules/@types')] });
+    expect(
+      ts.getPreEmitDiagnostics(checked).map((d) => ts.flattenDiagnosticMessageText(d.messageText, '\n')),
+    ).toEqual([]);
+    const code = ts.transpileModule(program, {
+      compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
+    }).outputText;
+    writeFileSync(join(folder, 'program.mjs'), code);
+    // a 12 x 8 tray, 1 1/2 high, of 24 gauge: some 15 x 11 in
+    const printed = execFileSync(process.execPath, [join(folder, 'program.mjs')], { encoding: 'utf8' });
+    const [, x, y] = /tray \[ ([\d.]+), ([\d.]+) \]/.exec(printed) ?? [];
+    expect(Number(x) / 25.4).toBeCloseTo(14.9, 0);
+    expect(Number(y) / 25.4).toBeCloseTo(10.9, 0);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+test('pictures are what the tool draws today; `npm run pictures` draws them again', () => {
+  const folder = join(ROOT, 'examples/pictures');
+  expect(readdirSync(folder).toSorted()).toEqual(FAMILIES.map((f) => `${f.name}.svg`).toSorted());
+  for (const family of FAMILIES)
+    expect(readFileSync(join(folder, `${family.name}.svg`), 'utf8'), family.name).toBe(
+      toSvg(familyPicture(family)),
+    );
+});
+
+test('links of the documents lead to files, every family is shown', () => {
+  for (const document of ['README.md', 'DEVELOPERS.md']) {
+    const links = [...readFileSync(join(ROOT, document), 'utf8').matchAll(/\]\(([^)#]+)\)/g)].map(
+      ([, l]) => l ?? '',
+    );
+    for (const link of links)
+      if (!link.startsWith('http')) expect(existsSync(join(ROOT, link)), link).toBe(true);
+  }
+  for (const { name } of FAMILIES) expect(README).toContain(`\`${name}\``);
+});
