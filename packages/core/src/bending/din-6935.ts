@@ -11,7 +11,7 @@ import {
 } from './rule.js';
 
 const SOURCE = 'DIN 6935';
-const LEAST_RATIO = 0.05; // k reaches zero at r/s = 0.05 and turns negative below
+const LEAST_RATIO = 0.05; // k reaches zero here, within its own rounding, and is negative below
 
 /** Factor k of DIN 6935: 0.65 + 0.5·log10(r/s), 1 above r/s = 5. K = k/2. */
 export function dinFactor(ratio: number): number {
@@ -22,6 +22,7 @@ export function dinFactor(ratio: number): number {
  * Flat-length correction by DIN 6935. With the opening angle β = 180° − A:
  * β ≤ 90°: v = 2(r+s) − π·A/180·(r + s·k/2), legs to the outer tangent;
  * β ≤ 165°: v = 2(r+s)·tan(A/2) − π·A/180·(r + s·k/2); β > 165°: v = 0.
+ * Past 180° (a teardrop) the first branch is carried on; the standard ends at β = 0.
  * A closed hem (r = 0, 180°) lies outside the standard: it takes the closed-hem figure and says so.
  */
 export const din6935: BendRule = {

@@ -1,9 +1,9 @@
-import { arcOf, type Loop, type Segment, segments } from './loop.js';
-import { cross, distance, type Point, SAME, sub } from './point.js';
+import { arcOf, isArc, type Loop, type Segment, segments } from './loop.js';
+import { distance, type Point, sub } from './point.js';
 
 /** Exact distance from a point to a line or arc segment, mm. */
 export function distanceToSegment(p: Point, s: Segment): number {
-  if (s.bulge !== 0) {
+  if (isArc(s)) {
     const { centre, radius, start, sweep } = arcOf(s);
     const full = 2 * Math.PI;
     const turn = (((Math.atan2(p[1] - centre[1], p[0] - centre[0]) - start) % full) + full) % full;
@@ -25,26 +25,30 @@ export function distanceToLoop(p: Point, loop: Loop): number {
 
 /**
  * True when `p` lies strictly inside the loop. Exact for arcs: the polygon of chords is corrected by the
- * circular segments. Points on the line itself may go either way; ask `distanceToLoop` first.
+ * circular segments, with the same test for the side of a chord. Points on the line itself may go either way;
+ * ask `distanceToLoop` first.
  */
-export function contains(loop: Loop, point: Point): boolean {
-  // a hair aside, so that it lies on no chord and level with no corner
-  const p: Point = [point[0] + 0.31 * SAME, point[1] + 0.47 * SAME];
+export function contains(loop: Loop, p: Point): boolean {
   let odd = false;
   for (const s of segments(loop)) {
-    const [a, b] = [s.from, s.to];
-    if (a[1] > p[1] !== b[1] > p[1] && p[0] < ((b[0] - a[0]) * (p[1] - a[1])) / (b[1] - a[1]) + a[0])
-      odd = !odd;
-    if (s.bulge !== 0 && inSegmentOfCircle(s, p)) odd = !odd;
+    const between = s.from[1] > p[1] !== s.to[1] > p[1];
+    if (between && westOf(s, p)) odd = !odd;
+    if (isArc(s) && inSegmentOfCircle(s, p)) odd = !odd;
   }
   return odd;
+}
+
+/** True when the endless line through a chord passes to the right of `p` at its height. */
+function westOf({ from: a, to: b }: Segment, p: Point): boolean {
+  return p[0] < ((b[0] - a[0]) * (p[1] - a[1])) / (b[1] - a[1]) + a[0];
 }
 
 /** Between an arc and its chord. */
 function inSegmentOfCircle(s: Segment, p: Point): boolean {
   const { centre, radius } = arcOf(s);
   if (distance(p, centre) >= radius) return false;
-  // a counter-clockwise arc bulges to the right of its chord
-  const side = cross(sub(s.to, s.from), sub(p, s.from));
-  return s.bulge > 0 ? side < 0 : side > 0;
+  const { from: a, to: b } = s;
+  // level with a level chord counts as above it, as in the crossing test
+  const left = a[1] === b[1] ? p[1] >= a[1] === b[0] > a[0] : westOf(s, p) === b[1] > a[1];
+  return s.bulge > 0 ? !left : left; // a counter-clockwise arc bulges to the right of its chord
 }

@@ -40,7 +40,12 @@ export function segments(loop: Loop): readonly Segment[] {
   return loop.map((v, i) => ({ from: v.at, to: (loop[(i + 1) % loop.length] as Vertex).at, bulge: v.bulge }));
 }
 
-/** The circle a bulged segment runs on. Only for `bulge` other than 0. */
+/** True for a segment that is bent enough to have a circle: under 1e-9 it is a straight line to any tool. */
+export function isArc({ bulge }: Pick<Segment, 'bulge'>): boolean {
+  return Math.abs(bulge) > 1e-9;
+}
+
+/** The circle a bulged segment runs on. Only for an arc. */
 export function arcOf({ from, to, bulge }: Segment): Arc {
   const h = (1 - bulge * bulge) / (4 * bulge);
   const centre: Point = [
@@ -74,7 +79,7 @@ export function circleLoop(centre: Point, radius: number): Loop {
 
 /** Exact length of a segment, mm. */
 export function segmentLength(s: Segment): number {
-  if (s.bulge === 0) return distance(s.from, s.to);
+  if (!isArc(s)) return distance(s.from, s.to);
   const { radius, sweep } = arcOf(s);
   return radius * Math.abs(sweep);
 }
@@ -88,7 +93,7 @@ export function loopLength(loop: Loop): number {
 export function loopArea(loop: Loop): number {
   return segments(loop).reduce((sum, s) => {
     const chord = (s.from[0] * s.to[1] - s.to[0] * s.from[1]) / 2;
-    if (s.bulge === 0) return sum + chord;
+    if (!isArc(s)) return sum + chord;
     const { radius, sweep } = arcOf(s);
     return sum + chord + (radius * radius * (sweep - Math.sin(sweep))) / 2;
   }, 0);
@@ -96,7 +101,7 @@ export function loopArea(loop: Loop): number {
 
 /** The points where a segment can reach furthest along x or y: its ends, and an arc's four compass points. */
 export function reach(s: Segment): readonly Point[] {
-  if (s.bulge === 0) return [s.from, s.to];
+  if (!isArc(s)) return [s.from, s.to];
   const { centre, radius, start, sweep } = arcOf(s);
   const full = 2 * Math.PI;
   const compass: readonly Point[] = [
@@ -126,7 +131,7 @@ export function boxOf(points: readonly Point[]): Box {
 
 /** Exact box around a loop. */
 export function loopBox(loop: Loop): Box {
-  const arcs = segments(loop).filter((s) => s.bulge !== 0);
+  const arcs = segments(loop).filter(isArc);
   return boxOf([...loop.map((v) => v.at), ...arcs.flatMap(reach)]);
 }
 
@@ -144,11 +149,14 @@ export function tidy(loop: Loop): Loop {
     else kept.push(v);
   }
   if (kept.length > 1 && distance((kept[0] as Vertex).at, (kept.at(-1) as Vertex).at) < SAME) kept.pop();
-  return kept.filter((v, i) => {
-    const before = kept[(i + kept.length - 1) % kept.length] as Vertex;
+  // against the last corner that stays, so that many small turns in a row are not all dropped
+  const corners: Vertex[] = [];
+  kept.forEach((v, i) => {
+    const before = corners.at(-1) ?? (kept.at(-1) as Vertex);
     const after = kept[(i + 1) % kept.length] as Vertex;
-    return before.bulge !== 0 || v.bulge !== 0 || !between(before.at, v.at, after.at);
+    if (isArc(before) || isArc(v) || !between(before.at, v.at, after.at)) corners.push(v);
   });
+  return corners;
 }
 
 /** True when `p` lies on the straight way from `a` to `b`. */

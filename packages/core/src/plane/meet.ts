@@ -1,6 +1,8 @@
 import { distanceToSegment } from './inside.js';
-import { type Arc, arcOf, type Segment } from './loop.js';
+import { type Arc, arcOf, isArc, type Segment } from './loop.js';
 import { cross, distance, type Point, SAME, sub } from './point.js';
+
+const ONE_TOUCH = 5e-5; // mm; rounding parts the two roots of a tangent by up to this
 
 /**
  * Points where two segments cross or touch, exact for lines and arcs.
@@ -9,13 +11,13 @@ import { cross, distance, type Point, SAME, sub } from './point.js';
 export function meetings(a: Segment, b: Segment): readonly Point[] {
   const candidates = [...crossings(a, b), a.from, a.to, b.from, b.to];
   const on = candidates.filter((p) => distanceToSegment(p, a) < SAME && distanceToSegment(p, b) < SAME);
-  return on.filter((p, i) => on.findIndex((q) => distance(p, q) < SAME * 2) === i);
+  return on.filter((p, i) => on.findIndex((q) => distance(p, q) < ONE_TOUCH) === i);
 }
 
 function crossings(a: Segment, b: Segment): readonly Point[] {
-  if (a.bulge === 0 && b.bulge === 0) return lineLine(a, b);
-  if (a.bulge === 0) return lineCircle(a, arcOf(b));
-  if (b.bulge === 0) return lineCircle(b, arcOf(a));
+  if (!isArc(a) && !isArc(b)) return lineLine(a, b);
+  if (!isArc(a)) return lineCircle(a, arcOf(b));
+  if (!isArc(b)) return lineCircle(b, arcOf(a));
   return circleCircle(arcOf(a), arcOf(b));
 }
 

@@ -61,6 +61,6 @@ export function aluminiumRadius(temper: keyof typeof ALUMINIUM_RADII & string): 
     source:
       temper === '6061-T6'
         ? 'bjg-design.com shbend table, 90° cold bends'
-        : 'Aluminum Design Manual 2005 table 3-1 p. VII-78, 90° cold bends',
+        : `Aluminum Design Manual 2005 table 3-1 p. VII-78, row ${temper}, 90° cold bends`,
   };
 }

@@ -44,7 +44,7 @@ export const MATERIALS: readonly Material[] = [
     yield: 200,
     modulus: 210,
     k: K_MEDIUM,
-    kSource: MEDIUM,
+    kSource: `${MEDIUM}; DC01 is soft steel by strength, though the book lists cold-rolled steel as hard`,
     leastRadius: din6935Radius(390),
     gauges: 'steel',
     zinc: false,
@@ -59,7 +59,7 @@ export const MATERIALS: readonly Material[] = [
     modulus: 210,
     k: K_MEDIUM,
     kSource: MEDIUM,
-    leastRadius: din6935Radius(390),
+    leastRadius: din6935Radius(390), // the row of its usual strength; the grade allows up to 500 N/mm²
     gauges: 'galvanised',
     zinc: true,
     source: 'EN 10346, from memory; thickness includes the coating',

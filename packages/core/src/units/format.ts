@@ -14,11 +14,12 @@ const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
  * Print a length in inches as a fraction rounded to the nearest 1/`denominator`.
  * @param mm length in millimetres, any finite value
  * @param denominator a power of two from 1 to 128
- * @throws RangeError for another denominator
+ * @throws RangeError for another denominator or a length that is not finite
  */
 export function formatFraction(mm: number, denominator: number): Fraction {
   if (![1, 2, 4, 8, 16, 32, 64, 128].includes(denominator))
     throw new RangeError(`denominator ${denominator} given, a power of two from 1 to 128 allowed`);
+  if (!Number.isFinite(mm)) throw new RangeError(`length ${mm} given, a finite number allowed`);
   const steps = Math.round(Math.abs(mm / MM_PER_INCH) * denominator);
   const sign = mm < 0 && steps > 0 ? '-' : '';
   const whole = Math.floor(steps / denominator);
@@ -31,7 +32,7 @@ export function formatFraction(mm: number, denominator: number): Fraction {
   return { text: `${error === 0 ? '' : '~'}${sign}${number} in`, error };
 }
 
-/** A number with at most `digits` decimals, no trailing zeros, no exponent and no minus zero. */
+/** A number with at most `digits` decimals, no trailing zeros, no exponent (below 1e21) and no minus zero. */
 export function plainNumber(value: number, digits: number): string {
   const text = value.toFixed(digits);
   const short = text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text;

@@ -33,22 +33,28 @@ const LONGEST = 40;
  */
 export function parseLength(value: number | string, unit: Unit): ParsedLength {
   if (typeof value === 'number') return finite(value * (FACTORS[unit] as number));
-  const text = value
-    .slice(0, LONGEST + 1)
-    .replace(VULGAR, (c) => ` ${c.normalize('NFKD').replace('\u2044', '/')}`)
-    .trim();
-  if (text.length > LONGEST)
-    return { ok: false, why: `"${text.slice(0, 20)}…" is too long for a length; ${EXAMPLES}` };
-  const parts = quantities(text);
-  if (parts === null) return { ok: false, why: `"${text}" is not a length; ${EXAMPLES}` };
-  const [first, second] = parts;
-  if (first === undefined) return { ok: false, why: `an empty text is not a length; ${EXAMPLES}` };
+  const text = value.trim();
+  if (text === '') return refuse(`an empty text is not a length; ${EXAMPLES}`);
+  if (text.length > LONGEST) return refuse(`"${text.slice(0, 20)}…" is too long for a length; ${EXAMPLES}`);
+  if (/\d,\d/.test(text)) return refuse(`"${text}" is not a length (it has a comma); ${EXAMPLES}`);
+  const parts = quantities(plain(text));
+  if (parts === null) return refuse(`"${text}" is not a length; ${EXAMPLES}`);
+  const [first, second] = parts as readonly [Quantity, Quantity?];
   if (second === undefined) return finite(first.amount * (FACTORS[first.unit ?? unit] as number));
   const feet = first.unit === 'ft' || first.unit === "'";
   const inches = second.unit === 'in' || second.unit === '"';
   if (parts.length === 2 && feet && inches)
     return finite(first.amount * 12 * MM_PER_INCH + second.amount * MM_PER_INCH);
-  return { ok: false, why: `"${text}" mixes units; only feet followed by inches go together` };
+  if (parts.every((p) => p.unit === undefined)) return refuse(`"${text}" is not a length; ${EXAMPLES}`);
+  return refuse(`"${text}" mixes units; only feet followed by inches go together`);
+}
+
+const refuse = (why: string): ParsedLength => ({ ok: false, why });
+
+/** Small letters, straight marks, vulgar fractions written out. */
+function plain(text: string): string {
+  const spelled = text.replace(VULGAR, (c) => ` ${c.normalize('NFKD').replace('\u2044', '/')}`);
+  return spelled.toLowerCase().replace(/[″”]/g, '"').replace(/[′’]/g, "'").trim();
 }
 
 interface Quantity {
@@ -61,18 +67,20 @@ function quantities(text: string): readonly Quantity[] | null {
   for (let rest = text; rest !== ''; ) {
     const m = QUANTITY.exec(rest);
     if (m === null) return null;
-    const [all, whole, top, bottom, onlyTop, onlyBottom, plain, unit] = m;
+    const [all, whole, top, bottom, onlyTop, onlyBottom, decimal, unit] = m;
     const part = (n: string | undefined, d: string | undefined) =>
       n === undefined ? 0 : Number(n) / Number(d);
-    found.push({
-      amount: Number(whole ?? 0) + part(top, bottom) + part(onlyTop, onlyBottom) + Number(plain ?? 0),
-      unit,
-    });
-    rest = rest.slice(all.length).trim();
+    const amount = Number(whole ?? 0) + part(top, bottom) + part(onlyTop, onlyBottom) + Number(decimal ?? 0);
+    found.push({ amount, unit });
+    // feet and inches may be tied with a dash: 1'-3 1/2"
+    rest = rest
+      .slice(all.length)
+      .trim()
+      .replace(unit === "'" || unit === 'ft' ? /^-\s*/ : /^$/, '');
   }
   return found;
 }
 
 function finite(mm: number): ParsedLength {
-  return Number.isFinite(mm) ? { ok: true, mm } : { ok: false, why: `${mm} is not a finite length` };
+  return Number.isFinite(mm) ? { ok: true, mm } : refuse(`${mm} is not a finite length`);
 }

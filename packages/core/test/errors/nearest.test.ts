@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest';
+import { nearest, suggestion } from '../../src/errors/nearest.js';
+
+const KEYS = ['length', 'width', 'height', 'hem', 'endTabs'];
+
+// slips of one or two letters, counted by hand as insertions, deletions and replacements
+test.each([
+  ['lenght', 'length'],
+  ['widht', 'width'],
+  ['hight', 'height'],
+  ['wdith', 'width'],
+  ['hen', 'hem'],
+  ['endtabs', 'endTabs'],
+  ['WIDTH', 'width'],
+  ['width', 'width'],
+])('%s: %s is the nearest known word', (word, known) => {
+  expect(nearest(word, KEYS)).toBe(known);
+});
+
+test('a word like none: nothing is suggested', () => {
+  expect(nearest('quantity', ['hem', 'gap'])).toBeNull();
+  expect(nearest('xyz', ['hem', 'gap', 'leg'])).toBeNull();
+});
+
+test('no known words: nothing is suggested', () => {
+  expect(nearest('width', [])).toBeNull();
+});
+
+test('two words equally near: the first listed is taken', () => {
+  expect(nearest('leg', ['lug', 'log'])).toBe('lug');
+  expect(nearest('leg', ['log', 'lug'])).toBe('log');
+});
+
+test('more than half the letters changed: no slip of the pen', () => {
+  // six letters, limit three: three replaced is near, four is not
+  expect(nearest('abcdef', ['abcxyz'])).toBe('abcxyz');
+  expect(nearest('abcdef', ['abwxyz'])).toBeNull();
+});
+
+test('a suggestion: the near word first, then all that are known', () => {
+  expect(suggestion('widht', ['length', 'width'])).toBe('Did you mean "width"? Known: length, width');
+});
+
+test('a suggestion for a word like none: only what is known', () => {
+  expect(suggestion('quantity', ['hem', 'gap'])).toBe('Known: hem, gap');
+});
