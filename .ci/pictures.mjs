@@ -7,4 +7,5 @@ ready();
 const built = (name) => import(pathToFileURL(join(root, 'packages', name, 'dist', 'index.js')).href);
 const [{ FAMILIES }, { main }] = await Promise.all([built('core'), built('cli')]);
 process.chdir(root);
-for (const { name } of FAMILIES) await main(['families', name, '--picture', join('examples', 'pictures', `${name}.svg`)]);
+for (const { name } of FAMILIES)
+  await main(['families', name, '--picture', join('examples', 'pictures', `${name}.svg`)]);

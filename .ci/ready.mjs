@@ -42,7 +42,9 @@ function sourceState() {
 }
 
 function install() {
-  const lock = createHash('sha256').update(readFileSync(join(root, 'pnpm-lock.yaml'))).digest('hex');
+  const lock = createHash('sha256')
+    .update(readFileSync(join(root, 'pnpm-lock.yaml')))
+    .digest('hex');
   if (stamp('install') === lock && existsSync(join(root, 'node_modules', '.modules.yaml'))) return;
   const { packageManager } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   run('npx', ['-y', packageManager, 'install', '--frozen-lockfile', '--reporter=append-only']);

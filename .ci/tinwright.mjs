@@ -1,6 +1,7 @@
 // `npm run --silent tinwright -- …`: the installed command, built first if a source changed.
-import { pathToFileURL } from 'node:url';
+
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { ready, root } from './ready.mjs';
 
 ready();

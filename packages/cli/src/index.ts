@@ -4,6 +4,7 @@ import { COMMANDS } from './commands/index.js';
 import { type Host, processHost } from './console.js';
 import { EXIT, type ExitCode } from './failure.js';
 import { loadFamilies } from './load-families.js';
+import { STANDARD_INPUT } from './open-job.js';
 
 export type { Host } from './console.js';
 export type { ExitCode } from './failure.js';
@@ -17,7 +18,8 @@ export async function main(argv: readonly string[], host: Host = processHost()):
   const parser = COMMANDS.reduce((y, c) => register(y, c, host, (code) => (exit = code)), base());
   let printed = '';
   let refusal: Error | string | null = null;
-  await parser.parseAsync([...argv], {}, (error, _, output) => {
+  const args = argv.map((a) => (a === '-' ? STANDARD_INPUT : a));
+  await parser.parseAsync(args, {}, (error, _, output) => {
     refusal = error ?? null;
     printed = output;
   });

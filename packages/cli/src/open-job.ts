@@ -7,21 +7,23 @@ import { type JobText, LONGEST_JOB, readJobText, TextError } from './job-text.js
 /** A job file that was read and planned, or the exit status after its problems were printed. */
 export type Opened = { readonly plan: JobPlan } | { readonly exit: ExitCode };
 
-/** Read and plan the job in a file, `-` for standard input; problems are printed with their places. */
+/** Stands for `-`, standard input, which the argument parser would take for an option without a name. */
+export const STANDARD_INPUT = '(standard input)';
+
+/** Read and plan the job in a file or from standard input; problems are printed with their places. */
 export async function openJob(
   host: Host,
   file: string,
   json: boolean,
   families: readonly AnyFamily[],
 ): Promise<Opened> {
-  const label = file === '-' ? '(standard input)' : file;
   let text: JobText | null = null;
   try {
-    text = readJobText(file === '-' ? await host.stdin() : await readStart(file));
+    text = readJobText(file === STANDARD_INPUT ? await host.stdin() : await readStart(file));
     return { plan: planJob(readJob(text.data, families)) };
   } catch (error) {
     const known = error instanceof JobError || error instanceof TextError ? error : unreadable(error);
-    printProblems(host, placedProblems(known, label, text), json);
+    printProblems(host, placedProblems(known, file, text), json);
     return { exit: EXIT.unreadable };
   }
 }
