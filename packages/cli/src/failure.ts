@@ -4,6 +4,7 @@ import type { JobText, Place, TextError } from './job-text.js';
 
 /** Exit status of the command. */
 export const EXIT = { done: 0, findings: 1, unreadable: 2, unwritable: 3 } as const;
+/** One of the exit statuses. */
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
 /** Files could not be written; the old ones are untouched. */

@@ -36,7 +36,7 @@ export { measuredBox } from './fold/extent.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export { form } from './fold/form.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
-export { polygon, rectangle } from './fold/outline.js';
+export { nip, polygon, rectangle } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
 export { convexPieces } from './fold/prism.js';
 export {

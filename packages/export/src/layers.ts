@@ -4,6 +4,7 @@ export type CutLayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRI
 /** Layers of a picture. */
 export type PictureLayerName = 'EDGE' | 'BEND' | 'DIMENSION' | 'LABEL';
 
+/** Any layer of a drawing. */
 export type LayerName = CutLayerName | PictureLayerName;
 
 /** How a layer looks. */

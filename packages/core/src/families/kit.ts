@@ -45,6 +45,7 @@ export interface ParamKit {
 /** A schema for every parameter of `P`. */
 export type Shape<P> = { readonly [K in keyof P]-?: Gives<P[K]> };
 
+/** The building blocks for parameters written in `unit`. */
 export function paramKit(unit: Unit): ParamKit {
   const size = (range: SizeRange = {}) => sizeSchema(unit, range);
   const fallback = <T>(schema: Gives<T>, value: T): Gives<T> =>

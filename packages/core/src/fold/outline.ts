@@ -1,6 +1,6 @@
 import { suggestion } from '../errors/nearest.js';
 import { fail } from '../errors/problem.js';
-import { distance, type Point, SAME } from '../plane/point.js';
+import { distance, mix, type Point, SAME } from '../plane/point.js';
 import type { Edge, Outline } from './tree.js';
 
 /** Keep the points where x·`x` + y·`y` ≥ `c`. */
@@ -26,6 +26,30 @@ export function rectangle(length: number, width: number): Outline {
 /** Outline from corner points, counter-clockwise; `names[i]` is the edge from point i to the next. */
 export function polygon(points: readonly Point[], names: readonly string[]): Outline {
   return points.map((from, i) => ({ name: names[i] ?? `edge-${i + 1}`, from }));
+}
+
+/**
+ * Cut the corner between two neighbouring edges with a straight cut, `leg` back along both. The new edge is called
+ * `name`; a leg of 0 leaves the corner. mm
+ */
+export function nip(
+  outline: Outline,
+  between: readonly [string, string],
+  leg: number,
+  name: string,
+): Outline {
+  if (leg === 0) return outline;
+  const [i, j] = between.map((edge) => edgeIndex(outline, edge)) as [number, number];
+  const k = (i + 1) % outline.length === j ? j : i; // index of the edge after the corner
+  const n = outline.length;
+  const at = (m: number) => (outline[(m + n) % n] as Edge).from;
+  const towards = (q: Point): Point => mix(at(k), q, leg / distance(at(k), q));
+  return [
+    ...outline.slice(0, k),
+    { name, from: towards(at(k - 1)) },
+    { name: (outline[k] as Edge).name, from: towards(at(k + 1)) },
+    ...outline.slice(k + 1),
+  ];
 }
 
 /** Index of a named edge. @throws JobError `edge-unknown` naming the edges there are */

@@ -1,16 +1,23 @@
 /** A point or vector in space, mm. */
 export type Vec3 = readonly [number, number, number];
 
+/** Sum of two vectors. */
 export const add3 = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+/** First vector less the second. */
 export const sub3 = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+/** Vector times a number. */
 export const scale3 = (a: Vec3, k: number): Vec3 => [a[0] * k, a[1] * k, a[2] * k];
+/** Scalar product. */
 export const dot3 = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+/** Vector product, right-handed. */
 export const cross3 = (a: Vec3, b: Vec3): Vec3 => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
 ];
+/** Length of a vector, mm. */
 export const length3 = (a: Vec3): number => Math.sqrt(dot3(a, a));
+/** Vector of length 1 in the same direction; not for the zero vector. */
 export const unit3 = (a: Vec3): Vec3 => scale3(a, 1 / length3(a));
 
 /** Where a panel stands: its frame's origin (on the unmarked face) and axes in space. */
@@ -21,6 +28,7 @@ export interface Pose {
   readonly z: Vec3;
 }
 
+/** The pose that leaves everything where it is. */
 export const HOME: Pose = { origin: [0, 0, 0], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] };
 
 /** Turn a vector of the panel's frame into space. */

@@ -1,4 +1,5 @@
-import type { Edge, Sheet, Step } from '../../fold/tree.js';
+import { nip } from '../../fold/outline.js';
+import type { Edge, Outline, Sheet, Step } from '../../fold/tree.js';
 import { asked, panel } from '../../fold/verbs.js';
 import { distance } from '../../plane/point.js';
 import { type AnyFamily, defineFamily } from '../family.js';
@@ -6,19 +7,13 @@ import { describe } from './describe.js';
 import { check, type GussetEndParams, nipLeg, params } from './params.js';
 
 function build(p: GussetEndParams, sheet: Sheet): readonly Step[] {
-  const [w, nip] = [p.width, nipLeg(p, sheet)];
-  const [left, right] = [(w - p.crownWidth) / 2, (w + p.crownWidth) / 2];
-  const edges: readonly Edge[] = [
-    { name: 'south', from: [nip, 0] },
-    { name: 'nip-east', from: [w - nip, 0] },
-    { name: 'east', from: [w, nip] },
-    { name: 'slope-east', from: [w, p.shoulderHeight] },
-    { name: 'crown', from: [right, p.height] },
-    { name: 'slope-west', from: [left, p.height] },
-    { name: 'west', from: [0, p.shoulderHeight] },
-    { name: 'nip-west', from: [0, nip] },
-  ];
-  const outline = edges.filter((e, i) => distance(e.from, (edges[(i + 1) % edges.length] as Edge).from) > 0);
+  const nipped = nipLeg(p, sheet);
+  const outline = nip(
+    nip(plate(p), ['west', 'south'], nipped, 'nip-west'),
+    ['south', 'east'],
+    nipped,
+    'nip-east',
+  );
   return [
     panel('plate', outline),
     asked('width', p.width, 'x'),
@@ -30,8 +25,22 @@ function build(p: GussetEndParams, sheet: Sheet): readonly Step[] {
         ['plate', 'west'],
       ],
     }),
-    ...(nip > 0 ? [asked('cornerNip', nip, 'x', { edges: [['plate', 'nip-east']] })] : []),
+    ...(nipped > 0 ? [asked('cornerNip', nipped, 'x', { edges: [['plate', 'nip-east']] })] : []),
   ];
+}
+
+/** The plate before its corners are nipped. */
+function plate({ width, shoulderHeight, height, crownWidth }: GussetEndParams): Outline {
+  const edges: Outline = [
+    { name: 'south', from: [0, 0] },
+    { name: 'east', from: [width, 0] },
+    { name: 'slope-east', from: [width, shoulderHeight] },
+    { name: 'crown', from: [(width + crownWidth) / 2, height] },
+    { name: 'slope-west', from: [(width - crownWidth) / 2, height] },
+    { name: 'west', from: [0, shoulderHeight] },
+  ];
+  // no slope where the crown is as wide, and the shoulder as high, as the end
+  return edges.filter((e, i) => distance(e.from, (edges[(i + 1) % edges.length] as Edge).from) > 0);
 }
 
 export const gussetEnd: AnyFamily = defineFamily({ name: 'gusset-end', params, check, build, describe });
