@@ -1,0 +1,216 @@
+import { describe, expect, test } from 'vitest';
+import { HEAD, STRIP, stripJob } from '../jobs.js';
+import { refused } from '../place.js';
+
+const LENGTH = 'a length such as 12.5 or "15 1/2 in" allowed';
+const PARTS_MISSING = HEAD.replace('parts:\n', '');
+
+describe('one wrong value: one problem at its line and column', () => {
+  test.each([
+    // wrong types
+    ['a list for a length', 'width: 40', 'width: [40]', `12:12: parts[0].width: a list given, ${LENGTH}`],
+    [
+      'named values for a length',
+      'width: 40',
+      'width: { a: 1 }',
+      '12:12: parts[0].width: named values given',
+    ],
+    ['nothing for a length', 'width: 40', 'width:', `12:11: parts[0].width: nothing given, ${LENGTH}`],
+    ['yes for a length', 'width: 40', 'width: true', `12:12: parts[0].width: true given, ${LENGTH}`],
+    ['a word for a length', 'width: 40', 'width: wide', '12:12: parts[0].width: "wide" is not a length'],
+    ['an empty text for a length', 'width: 40', "width: ''", '12:12: parts[0].width: an empty text is not'],
+    ['a text for an angle', '[90, 90]', '[90, "90"]', '14:18: parts[0].angles[1]: "90" given, a number'],
+    ['a number for a list', '[90, 90]', '90', '14:13: parts[0].angles: 90 given, a list allowed'],
+    [
+      'a text for stock',
+      'stock:\n  material: galvanised-steel\n  thickness: 1.0',
+      'stock: tin',
+      '2:8: stock: ',
+    ],
+    // not finite
+    ['.nan for a length', 'width: 40', 'width: .nan', `12:12: parts[0].width: NaN given, ${LENGTH}`],
+    ['.inf for a length', 'width: 40', 'width: .inf', '12:12: parts[0].width: Infinity given'],
+    ['-.inf for a length', 'width: 40', 'width: -.inf', '12:12: parts[0].width: -Infinity given'],
+    ['.nan for an angle', '[90, 90]', '[.nan, 90]', '14:14: parts[0].angles[0]: NaN given, a number allowed'],
+    ['.nan for K', 'k: 0.42', 'k: .nan', '7:6: bending.k: NaN given, a number allowed'],
+    ['.inf for the thickness', 'thickness: 1.0', 'thickness: .inf', '4:14: stock.thickness: Infinity given'],
+    // out of range, with the range
+    ['a negative length', 'width: 40', 'width: -40', 'parts[0].width: -40 mm given, more than 0 to 10000 mm'],
+    [
+      'a length of zero',
+      'width: 40',
+      'width: 0',
+      '12:12: parts[0].width: 0 mm given, more than 0 to 10000 mm',
+    ],
+    [
+      'a length of 1000 km',
+      'width: 40',
+      'width: 1e9',
+      '12:12: parts[0].width: 1000000000 mm given, more than 0',
+    ],
+    [
+      'a leg of 20 m',
+      '60, 30]',
+      '20000, 30]',
+      '13:16: parts[0].legs[1]: 20000 mm given, more than 0 to 10000',
+    ],
+    ['a plate for sheet', 'thickness: 1.0', 'thickness: 100', '100 mm given, 0.1 mm to 6 mm allowed'],
+    ['foil for sheet', 'thickness: 1.0', 'thickness: 0.05', '0.05 mm given, 0.1 mm to 6 mm allowed'],
+    [
+      'a radius of half a metre',
+      'Radius: 1.0',
+      'Radius: 500',
+      '8:17: bending.insideRadius: 500 mm given, 0 mm to',
+    ],
+    [
+      'a negative radius',
+      'Radius: 1.0',
+      'Radius: -1',
+      '8:17: bending.insideRadius: -1 mm given, 0 mm to 100 mm',
+    ],
+    ['K of 7', 'k: 0.42', 'k: 7', '7:6: bending.k: '],
+    ['an angle of 200', '[90, 90]', '[90, 200]', '14:18: parts[0].angles[1]: 200 deg given, -180 to 180 deg'],
+    // lengths that cannot be read
+    [
+      'two units in one length',
+      'width: 40',
+      'width: 4 cm 3 mm',
+      '12:12: parts[0].width: "4 cm 3 mm" mixes units',
+    ],
+    ['inches and millimetres', 'width: 40', 'width: "1 in 3 mm"', '12:12: parts[0].width: "1 in 3 mm" mixes'],
+    ['a length divided by zero', 'width: 40', 'width: 1/0 in', '12:12: parts[0].width: '],
+    ['a length in yards', 'width: 40', 'width: 1 yd', '12:12: parts[0].width: "1 yd" is not a length'],
+    ['a decimal comma', 'width: 40', "width: '12,5'", '12:12: parts[0].width: "12,5" is not a length'],
+    // words
+    ['units there are none of', 'units: mm', 'units: cm', '1:8: units: "cm" given'],
+    [
+      'a material in other letters',
+      'galvanised-steel',
+      'galvanized-steel',
+      '3:13: stock.material: "galvanized-steel"',
+    ],
+    [
+      'an unknown rule',
+      'rule: k-factor',
+      'rule: kfactor',
+      '6:9: bending.rule: "kfactor" given. Did you mean "k-factor"?',
+    ],
+    [
+      'an unknown family',
+      'bent-strip',
+      'bent-stripe',
+      '11:13: parts[0].family: "bent-stripe" given. Did you mean "bent-strip"?',
+    ],
+  ])('%s', async (_, from, to, says) => {
+    const problems = await refused(stripJob([from, to]));
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toContain(says);
+  });
+});
+
+describe('pieces of a part', () => {
+  test.each([
+    ['no pieces', '    quantity: 0\n', '15:15: parts[0].quantity: 0 given, 1 to 10000 allowed'],
+    ['half a piece', '    quantity: 1.5\n', '15:15: parts[0].quantity: 1.5 given, a whole number allowed'],
+    [
+      'a thousand million',
+      '    quantity: 1e9\n',
+      '15:15: parts[0].quantity: 1000000000 given, 1 to 10000 allowed',
+    ],
+    ['a word', '    quantity: two\n', '15:15: parts[0].quantity: "two" given, a '],
+  ])('%s', async (_, line, says) => {
+    expect((await refused(HEAD + STRIP + line)).map((p) => p.includes(says))).toEqual([true]);
+  });
+});
+
+describe('unknown keys name the nearest known one', () => {
+  test.each([
+    ['of the job', 'stock:', 'stok:', '2:1: stok: unknown key "stok". Did you mean "stock"?'],
+    [
+      'of the stock',
+      'thickness:',
+      'thicknes:',
+      '4:3: stock.thicknes: unknown key "thicknes". Did you mean "thickness"?',
+    ],
+    [
+      'of the bending',
+      'insideRadius:',
+      'insideradius:',
+      '8:3: bending.insideradius: unknown key "insideradius". Did you mean "insideRadius"?',
+    ],
+    ['of a part', 'legs:', 'legz:', '13:5: parts[0].legz: unknown key "legz". Did you mean "legs"?'],
+    [
+      'of another rule',
+      'k: 0.42',
+      'group: soft',
+      '7:3: bending.group: unknown key "group". Known: rule, insideRadius, k',
+    ],
+  ])('%s', async (_, from, to, says) => {
+    expect((await refused(stripJob([from, to]))).join('\n')).toContain(says);
+  });
+
+  test('of a group inside a part', async () => {
+    const channel = `  - name: body\n    family: hemmed-channel\n    length: 400\n    width: 200\n    height: 55\n`;
+    const [problem, ...more] = await refused(
+      `${HEAD}${channel}    hem: { type: closed, length: 15, gapp: 1 }\n`,
+    );
+    expect(more).toEqual([]);
+    expect(problem).toContain('15:38: parts[0].hem.gapp: unknown key "gapp". Known: type, length');
+  });
+});
+
+describe('what is missing', () => {
+  test.each([
+    ['units', HEAD.replace('units: mm\n', '') + STRIP, '1:1: units: missing. One of mm, in'],
+    ['parts', PARTS_MISSING, '1:1: parts: missing'],
+    [
+      'a part in the list',
+      HEAD.replace('parts:', 'parts: []'),
+      '9:8: parts: 0 entries given, 1 to 500 allowed',
+    ],
+    ['a name', (HEAD + STRIP).replace('name: bracket\n    ', ''), '10:5: parts[0].name: missing'],
+    [
+      'a family',
+      stripJob(['    family: bent-strip\n', '']),
+      '10:5: parts[0].family: missing. One of hemmed-channel',
+    ],
+    ['a length', stripJob(['    width: 40\n', '']), '10:5: parts[0].width: missing. Give a length'],
+    ['a thickness', stripJob(['  thickness: 1.0\n', '']), '3:3: stock: no thickness. Give thickness'],
+  ])('%s', async (_, job, says) => {
+    const problems = await refused(job);
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toContain(says);
+  });
+
+  test('stock, for the job and for the part: said at the part, with both places to give it', async () => {
+    const [problem, ...more] = await refused(
+      stripJob(['stock:\n  material: galvanised-steel\n  thickness: 1.0\n', '']),
+    );
+    expect(more).toEqual([]);
+    expect(problem).toMatch(
+      /^7:5: parts\[0\]: there is no stock for this part\. .* for the job or for the part/,
+    );
+  });
+});
+
+test('several problems are all told, in the order of the file', async () => {
+  const problems = await refused(
+    stripJob(
+      ['thickness: 1.0', 'thickness: 90'],
+      ['units: mm', 'unit: mm\nunits: mm'],
+      ['width: 40', 'width: -4'],
+    ) + STRIP.replace('bracket', 'a/b').replace('[30, 60, 30]', '[30]'),
+  );
+  expect(problems.map((p) => p.split(': ').slice(0, 2).join(' '))).toEqual([
+    '1:1 unit',
+    '5:14 stock.thickness',
+    '13:12 parts[0].width',
+    '16:11 parts[1].name',
+    '19:11 parts[1].legs',
+  ]);
+});
+
+test('more parts than a job may have are counted, with the number allowed', async () => {
+  const parts = Array.from({ length: 501 }, (_, i) => STRIP.replace('bracket', `clip-${i}`)).join('');
+  expect((await refused(HEAD + parts)).join()).toContain('parts: 501 entries given, 1 to 500 allowed');
+});

@@ -1,0 +1,40 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { FAMILIES } from '@tinwright/core';
+import { expect, test } from 'vitest';
+import { tinwright } from '../host.js';
+import { below, emptyFolder } from '../place.js';
+
+test.each(FAMILIES.map((f) => f.name))(
+  'a picture of %s: one SVG file, the words are still printed',
+  async (name) => {
+    const folder = await emptyFolder();
+    const { exit, out, err } = await tinwright('families', name, '--picture', join(folder, 'picture.svg'));
+    expect({ exit, err }).toEqual({ exit: 0, err: '' });
+    expect(out).toContain(`tinwright starter ${name}`);
+    expect(await below(folder)).toEqual(['picture.svg']);
+    expect(await readFile(join(folder, 'picture.svg'), 'utf8')).toMatch(/^<\?xml.*<svg .*<\/svg>\n$/s);
+  },
+);
+
+test('a picture replaces an older one, and is the same bytes again', async () => {
+  const path = join(await emptyFolder(), 'picture.svg');
+  await writeFile(path, 'old');
+  await tinwright('families', 'handle', '--picture', path);
+  const first = await readFile(path, 'utf8');
+  await tinwright('families', 'handle', '--picture', path);
+  expect(first).not.toBe('old');
+  expect(await readFile(path, 'utf8')).toBe(first);
+});
+
+test('a picture that cannot be written: exit 3, what is there stays, nothing is left beside it', async () => {
+  const folder = await emptyFolder();
+  await writeFile(join(folder, 'file'), 'mine');
+  for (const path of [folder, join(folder, 'file', 'picture.svg')]) {
+    const { exit, err } = await tinwright('families', 'handle', '--picture', path);
+    expect(exit).toBe(3);
+    expect(err).toContain(`${path}: cannot be written: `);
+  }
+  expect(await below(folder)).toEqual(['file']);
+  expect(await readFile(join(folder, 'file'), 'utf8')).toBe('mine');
+});

@@ -1,0 +1,233 @@
+import { lstat, mkdir, readFile, readlink, rename, symlink, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { OutFile } from '@tinwright/export';
+import { describe, expect, test } from 'vitest';
+import { WriteError } from '../src/failure.js';
+import { writeSet } from '../src/files.js';
+import { below, emptyFolder } from './place.js';
+
+/** A set as `make` writes it: these files, each holding its own path and `text`, and the manifest that lists them. */
+function set(paths: readonly string[], text = ''): readonly OutFile[] {
+  const manifest = JSON.stringify({ format: 1, parts: [], findings: [], files: paths });
+  return [
+    ...paths.map((path) => ({ path, content: `${path}${text}` })),
+    { path: 'job.json', content: manifest },
+  ];
+}
+
+const TRAY = set(['parts/tray.dxf', 'parts/tray.svg']);
+const TRAY_FILES = ['job.json', 'parts', 'parts/tray.dxf', 'parts/tray.svg'];
+const LID = set(['parts/lid.dxf']);
+const LID_FILES = ['job.json', 'parts', 'parts/lid.dxf'];
+
+/** A folder that a set stands in, and the set's own folder. */
+async function withSet(
+  files: readonly OutFile[] = TRAY,
+): Promise<{ readonly around: string; readonly out: string }> {
+  const around = await emptyFolder();
+  const out = join(around, 'out');
+  await writeSet(out, files);
+  return { around, out };
+}
+
+/** Every file below a folder with its content. */
+async function content(folder: string): Promise<Readonly<Record<string, string>>> {
+  const names = await below(folder);
+  const pairs = await Promise.all(
+    names.map(async (n): Promise<[string, string]> => {
+      const path = join(folder, n);
+      return [n, (await lstat(path)).isFile() ? await readFile(path, 'utf8') : ''];
+    }),
+  );
+  return Object.fromEntries(pairs);
+}
+
+describe('a set appears complete', () => {
+  test('in a new folder, with text and bytes as given, and nothing beside it', async () => {
+    const around = await emptyFolder();
+    const bytes = new Uint8Array([0, 255, 10, 13]);
+    await writeSet(join(around, 'deep', 'out'), [...TRAY, { path: 'raw/a.bin', content: bytes }]);
+    const out = join(around, 'deep', 'out');
+    expect(await below(out)).toEqual([...TRAY_FILES, 'raw', 'raw/a.bin']);
+    expect(await readFile(join(out, 'parts/tray.dxf'), 'utf8')).toBe('parts/tray.dxf');
+    expect(new Uint8Array(await readFile(join(out, 'raw/a.bin')))).toEqual(bytes);
+    expect(await below(join(around, 'deep'))).toHaveLength(1 + 6);
+  });
+
+  test('in a folder that is there and empty', async () => {
+    const out = await emptyFolder();
+    await writeSet(out, TRAY);
+    expect(await below(out)).toEqual(TRAY_FILES);
+  });
+
+  test('with a slash behind the name of the folder', async () => {
+    const around = await emptyFolder();
+    await writeSet(`${join(around, 'out')}/`, TRAY);
+    expect(await below(join(around, 'out'))).toEqual(TRAY_FILES);
+  });
+});
+
+describe('a rerun', () => {
+  test('replaces the set as one, stale files go', async () => {
+    const { around, out } = await withSet();
+    await writeSet(out, LID);
+    expect(await below(out)).toEqual(LID_FILES);
+    expect(await below(around)).toHaveLength(1 + LID_FILES.length);
+  });
+
+  test('replaces what a file held', async () => {
+    const { out } = await withSet();
+    await writeSet(out, set(['parts/tray.dxf', 'parts/tray.svg'], ' again'));
+    expect(await readFile(join(out, 'parts/tray.dxf'), 'utf8')).toBe('parts/tray.dxf again');
+  });
+
+  test('keeps files that somebody added, beside the set and among its parts', async () => {
+    const { out } = await withSet();
+    await writeFile(join(out, 'notes.txt'), 'rack 3');
+    await writeFile(join(out, 'parts', 'photo.jpg'), 'jpg');
+    await mkdir(join(out, 'old', 'deep'), { recursive: true });
+    await writeFile(join(out, 'old', 'deep', 'a.txt'), 'a');
+    await symlink(join(out, '..', 'nowhere'), join(out, 'link'));
+    await writeSet(out, LID);
+    expect(await content(out)).toMatchObject({
+      'notes.txt': 'rack 3',
+      'parts/photo.jpg': 'jpg',
+      'old/deep/a.txt': 'a',
+      'parts/lid.dxf': 'parts/lid.dxf',
+    });
+    expect(await readlink(join(out, 'link'))).toBe(join(out, '..', 'nowhere'));
+    expect(await below(out)).not.toContain('parts/tray.dxf');
+    await writeSet(out, TRAY);
+    expect(await readFile(join(out, 'notes.txt'), 'utf8')).toBe('rack 3');
+  });
+});
+
+describe('a place that is not ours is refused and left as it is', () => {
+  const NOT_OURS: readonly (readonly [string, string, string])[] = [
+    ['a folder with a file', 'plan.txt', 'mine'],
+    ['a folder with a hidden file', '.gitignore', '*'],
+    ['a folder with a job.json of another program', 'job.json', '{"name":"other"}'],
+    ['a folder with a job.json that lists no files', 'job.json', '{"format":1}'],
+    ['a folder with a job.json of another format', 'job.json', '{"format":2,"files":["job.json"]}'],
+    ['a folder with a job.json that is no JSON', 'job.json', 'format: 1'],
+    ['a folder with a job.json of nothing', 'job.json', 'null'],
+  ];
+
+  test.each(NOT_OURS)('%s', async (_, name, text) => {
+    const around = await emptyFolder();
+    const out = join(around, 'out');
+    await mkdir(out);
+    await writeFile(join(out, name), text);
+    await expect(writeSet(out, TRAY)).rejects.toThrow(WriteError);
+    await expect(writeSet(out, TRAY)).rejects.toThrow(/holds files that are not from tinwright.*--out/);
+    expect(await content(around)).toEqual({ out: '', [`out/${name}`]: text });
+  });
+
+  test('a file', async () => {
+    const around = await emptyFolder();
+    await writeFile(join(around, 'out'), 'mine');
+    await expect(writeSet(join(around, 'out'), TRAY)).rejects.toThrow(/is a file\. Choose another folder/);
+    expect(await content(around)).toEqual({ out: 'mine' });
+  });
+
+  test.each(['out', 'deep/out'])('%s below a file', async (below_) => {
+    const around = await emptyFolder();
+    await writeFile(join(around, 'file'), 'mine');
+    await expect(writeSet(join(around, 'file', below_), TRAY)).rejects.toThrow(
+      /cannot be written: part of the path is a file\. Nothing was changed/,
+    );
+    expect(await content(around)).toEqual({ file: 'mine' });
+  });
+});
+
+describe('a failure while writing', () => {
+  const COLLIDING: readonly (readonly [string, readonly OutFile[]])[] = [
+    [
+      'a folder where a file should be',
+      [
+        { path: 'a/b', content: '1' },
+        { path: 'a', content: '2' },
+      ],
+    ],
+    [
+      'a file where a folder should be',
+      [
+        { path: 'a', content: '1' },
+        { path: 'a/b', content: '2' },
+      ],
+    ],
+    [
+      'two files of one path',
+      [
+        { path: 'a', content: '1' },
+        { path: 'a', content: '2' },
+      ],
+    ],
+    ['a name longer than a file may have', [{ path: 'a'.repeat(300), content: '1' }]],
+    ['content that fails', [{ path: 'a', content: null as unknown as string }]],
+  ];
+
+  test.each(COLLIDING)('%s: the old set stays whole, nothing is left beside it', async (_, bad) => {
+    const { around, out } = await withSet();
+    const before = await content(around);
+    await expect(writeSet(out, [...bad, ...LID])).rejects.toThrow(WriteError);
+    await expect(writeSet(out, [...LID, ...bad])).rejects.toThrow('Nothing was changed');
+    expect(await content(around)).toEqual(before);
+  });
+
+  test.each(COLLIDING)('%s: where there was no set there is none', async (_, bad) => {
+    const around = await emptyFolder();
+    await expect(writeSet(join(around, 'out'), [...TRAY, ...bad])).rejects.toThrow(WriteError);
+    expect(await below(around)).toEqual([]);
+  });
+});
+
+describe('a run that was cut off', () => {
+  const sibling = (around: string, what: 'old' | 'new') => join(around, `.out.tinwright-${what}`);
+
+  test('between the two renames: the next run finds the old set, with what was added to it', async () => {
+    const { around, out } = await withSet();
+    await writeFile(join(out, 'notes.txt'), 'rack 3');
+    await rename(out, sibling(around, 'old'));
+    await mkdir(sibling(around, 'new'));
+    await writeFile(join(sibling(around, 'new'), 'half'), 'half');
+    await writeSet(out, LID);
+    expect(await below(around)).toEqual([
+      'out',
+      ...[...LID_FILES, 'notes.txt'].toSorted().map((f) => `out/${f}`),
+    ]);
+  });
+
+  test('before them: what it had written goes', async () => {
+    const { around, out } = await withSet();
+    await mkdir(sibling(around, 'new'));
+    await writeFile(join(sibling(around, 'new'), 'half'), 'half');
+    await writeSet(out, LID);
+    expect(await below(around)).toEqual(['out', ...LID_FILES.map((f) => `out/${f}`)]);
+  });
+
+  test('after them: the set it replaced goes', async () => {
+    const { around, out } = await withSet();
+    await mkdir(sibling(around, 'old'));
+    await writeFile(join(sibling(around, 'old'), 'job.json'), '{}');
+    await writeSet(out, LID);
+    expect(await below(around)).toEqual(['out', ...LID_FILES.map((f) => `out/${f}`)]);
+  });
+
+  test('between them, and the next run fails: the old set is back whole', async () => {
+    const { around, out } = await withSet();
+    const before = await content(around);
+    await rename(out, sibling(around, 'old'));
+    await expect(writeSet(out, [...LID, ...LID])).rejects.toThrow(WriteError);
+    expect(await content(around)).toEqual(before);
+  });
+});
+
+test('a link to a folder stays a link, the set stands in its target', async () => {
+  const { around, out } = await withSet();
+  await symlink('out', join(around, 'link'));
+  await writeSet(join(around, 'link'), LID);
+  expect((await lstat(join(around, 'link'))).isSymbolicLink()).toBe(true);
+  expect(await readlink(join(around, 'link'))).toBe('out');
+  expect(await below(out)).toEqual(LID_FILES);
+});

@@ -1,0 +1,109 @@
+import { describe, expect, test } from 'vitest';
+import { COMMANDS } from '../src/commands/index.js';
+import { tinwright, tinwrightInColour } from './host.js';
+import { stripJob } from './jobs.js';
+import { jobFile } from './place.js';
+
+const VERBS = COMMANDS.map((c) => c.usage.split(' ')[0] ?? '');
+const ESCAPE = '\u001b';
+
+test('there are verbs to test', () => {
+  expect(VERBS).toEqual(['make', 'check', 'explain', 'starter', 'families', 'bend', 'materials', 'gauges']);
+});
+
+test('help lists every verb with what it does', async () => {
+  const { exit, out, err } = await tinwright('--help');
+  expect(exit).toBe(0);
+  expect(err).toBe('');
+  for (const { usage, summary } of COMMANDS) {
+    expect(out).toContain(`tinwright ${usage}`);
+    expect(out).toContain(summary);
+  }
+});
+
+describe.each(VERBS)('%s', (verb) => {
+  test('help shows its examples', async () => {
+    const { exit, out } = await tinwright(verb, '--help');
+    const examples = COMMANDS.find((c) => c.usage.split(' ')[0] === verb)?.examples ?? [];
+    expect(exit).toBe(0);
+    expect(examples.length).toBeGreaterThan(0);
+    expect(out).toContain('Examples:');
+    for (const [line] of examples)
+      expect(out.replace(/\s+/g, ' ')).toContain(line.replace('$0', 'tinwright').split(' --')[0]);
+  });
+
+  test('an unknown option is refused and named', async () => {
+    const { exit, out, err } = await tinwright(verb, '--sheen');
+    expect(exit).toBe(2);
+    expect(err).toMatch(/^tinwright: .*\n$/);
+    expect(out).toBe('');
+  });
+});
+
+test('no verb at all is refused, with where to look', async () => {
+  const { exit, err } = await tinwright();
+  expect(exit).toBe(2);
+  expect(err).toBe('tinwright: give a verb; tinwright --help lists them\n');
+});
+
+test('an unknown verb is refused and named', async () => {
+  const { exit, out, err } = await tinwright('fold');
+  expect(exit).toBe(2);
+  expect(err).toMatch(/^tinwright: .*\bfold\b.*\n$/);
+  expect(out).toBe('');
+});
+
+test('an unknown option of a good verb is named, and nothing is done', async () => {
+  const job = await jobFile(stripJob());
+  const { exit, out, err } = await tinwright('check', job, '--jsno');
+  expect(exit).toBe(2);
+  expect(err).toContain('jsno');
+  expect(out).toBe('');
+});
+
+test('a verb without its job is refused', async () => {
+  for (const verb of ['make', 'check', 'explain']) expect((await tinwright(verb)).exit).toBe(2);
+});
+
+test('a word too many is refused and named', async () => {
+  const { exit, err } = await tinwright('materials', 'brass');
+  expect(exit).toBe(2);
+  expect(err).toContain('brass');
+});
+
+const QUIET = [
+  ...VERBS.map((verb) => [verb, '--help']),
+  ['families'],
+  ['families', 'handle'],
+  ['starter', 'open-box'],
+  ['bend', '--thickness', '1'],
+  ['materials'],
+  ['gauges'],
+];
+
+test.each(QUIET)('%s %s without colour prints no colour codes', async (...argv) => {
+  const { exit, out, err } = await tinwright(...argv);
+  expect(exit).toBe(0);
+  expect(out.length).toBeGreaterThan(20);
+  expect(out + err).not.toContain(ESCAPE);
+});
+
+test('job verbs without colour print no colour codes, with colour they do', async () => {
+  const tight = await jobFile(stripJob(['insideRadius: 1.0', 'insideRadius: 0.5']));
+  for (const verb of ['check', 'explain']) {
+    const plain = await tinwright(verb, tight);
+    const bright = await tinwrightInColour(verb, tight);
+    expect(plain.out).not.toContain(ESCAPE);
+    expect(bright.out).toContain(ESCAPE);
+    expect(withoutColour(bright.out)).toBe(plain.out);
+  }
+});
+
+test('results for a program are never coloured', async () => {
+  const tight = await jobFile(stripJob(['insideRadius: 1.0', 'insideRadius: 0.5']));
+  const { out } = await tinwrightInColour('check', tight, '--json');
+  expect(out).not.toContain(ESCAPE);
+  expect(JSON.parse(out).findings).toHaveLength(1);
+});
+
+const withoutColour = (text: string) => text.replaceAll(new RegExp(`${ESCAPE}\\[\\d+m`, 'g'), '');

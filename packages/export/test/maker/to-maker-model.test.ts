@@ -1,0 +1,61 @@
+import makerjs from 'makerjs';
+import { describe, expect, test } from 'vitest';
+import { toMakerModel } from '../../src/maker/to-maker-model.js';
+import { flatDrawing } from '../../src/sheets/flat.js';
+import { samples } from '../samples.js';
+
+const LEAK = 1e-4; // mm; by default gaps of 0.005 would count as closed
+
+function layer(model: makerjs.IModel, name: string): makerjs.IModel {
+  const found = model.models?.[name];
+  if (found === undefined) throw new Error(`no layer ${name}`);
+  return found;
+}
+
+/** Length of every line, arc and circle in a model. */
+function pathsLength(model: makerjs.IModel): number {
+  let sum = 0;
+  makerjs.model.walk(model, {
+    onPath: (walked) => {
+      sum += makerjs.measure.pathLength(walked.pathContext);
+    },
+  });
+  return sum;
+}
+
+describe.each(samples())('$name', ({ name, flat }) => {
+  const drawing = flatDrawing(flat, name, [name]);
+  const model = toMakerModel(drawing);
+
+  test('is in millimetres, one model a layer', () => {
+    expect(model.units).toBe(makerjs.unitType.Millimeter);
+    expect(Object.keys(model.models ?? {})).toEqual(drawing.layers.map((l) => l.name));
+  });
+
+  test('makerjs finds as many chains to cut as there are outlines and holes, all closed', () => {
+    const found = makerjs.model.findChains(layer(model, 'CUT'), { pointMatchingDistance: LEAK });
+    const chains = found as readonly makerjs.IChain[];
+    expect(chains.map((c) => c.endless)).toEqual([flat.outline, ...flat.holes].map(() => true));
+  });
+
+  test('makerjs measures the length of all cuts', () => {
+    expect(pathsLength(layer(model, 'CUT'))).toBeCloseTo(flat.cutLength, 6);
+  });
+
+  test('makerjs measures the blank', () => {
+    const box = makerjs.measure.modelExtents(layer(model, 'CUT'));
+    expect(box?.low[0]).toBeCloseTo(0, 6);
+    expect(box?.low[1]).toBeCloseTo(0, 6);
+    expect(box?.high[0]).toBeCloseTo(flat.blank.max[0], 6);
+    expect(box?.high[1]).toBeCloseTo(flat.blank.max[1], 6);
+  });
+
+  test('bend lines are lines of their own', () => {
+    const bends = ['BEND-UP', 'BEND-DOWN'].flatMap((n) => Object.keys(model.models?.[n]?.models ?? {}));
+    expect(bends).toHaveLength(flat.bends.length);
+  });
+
+  test('its note is a caption', () => {
+    expect(layer(model, 'NOTE').caption?.text).toBe(name);
+  });
+});
