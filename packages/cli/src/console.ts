@@ -47,3 +47,8 @@ export function table(rows: readonly (readonly string[])[]): string {
       .join('  ');
   return `${rows.map((r) => line(r).trimEnd()).join('\n')}\n`;
 }
+
+/** `1 part`, `2 parts`. */
+export function many(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
+}

@@ -1,4 +1,4 @@
-import { type JobError, type Problem, pathText, problemText } from '@tinwright/core';
+import { type JobError, type Problem, pathText, placeText, problemText, safeText } from '@tinwright/core';
 import type { Host } from './console.js';
 import type { JobText, Place, TextError } from './job-text.js';
 
@@ -10,17 +10,39 @@ export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 /** Files could not be written; the old ones are untouched. */
 export class WriteError extends Error {
   override readonly name = 'WriteError';
+  readonly place: string;
+  constructor(place: string, message: string) {
+    super(message);
+    this.place = place;
+  }
+}
+
+/** Refuse to go on: one line on stderr, or a list of one problem as JSON on stdout. `who` is the verb or file. */
+export function refuse(
+  host: Host,
+  json: boolean,
+  code: string,
+  who: string,
+  message: string,
+  exit: ExitCode = EXIT.unreadable,
+): ExitCode {
+  const text = safeText(message).replace(/\.+$/, '');
+  if (json)
+    host.out(
+      `${JSON.stringify({ problems: [{ code, path: '', message: `${who}: ${text}`, fix: '' }] }, null, 2)}\n`,
+    );
+  else host.err(`${safeText(who)}: ${text}.\n`);
+  return exit;
 }
 
 /** Do some writing; when it fails, say so and give the exit status for it. */
-export async function writing(host: Host, write: () => Promise<void>): Promise<ExitCode> {
+export async function writing(host: Host, json: boolean, write: () => Promise<void>): Promise<ExitCode> {
   try {
     await write();
     return EXIT.done;
   } catch (error) {
     if (!(error instanceof WriteError)) throw error;
-    host.err(`${error.message}.\n`);
-    return EXIT.unwritable;
+    return refuse(host, json, 'unwritable', error.place, error.message, EXIT.unwritable);
   }
 }
 
@@ -31,6 +53,8 @@ export interface PlacedProblem {
   readonly column: number;
   readonly code: string;
   readonly path: string;
+  /** Where it is, for people. */
+  readonly where: string;
   readonly message: string;
   readonly fix: string;
 }
@@ -51,6 +75,7 @@ export function placedProblems(
       ...place(p),
       code: p.code,
       path: pathText(p.path),
+      where: placeText(p),
       message: p.message,
       fix: p.fix,
       problem: p,
@@ -68,6 +93,6 @@ export function printProblems(host: Host, problems: readonly PlacedProblem[], js
   for (const p of problems) host.err(`${p.file}:${p.line}:${p.column}: ${sentence(p)}\n`);
 }
 
-function sentence({ path, message, fix }: PlacedProblem): string {
-  return problemText({ code: '', path: path === '' ? [] : [path], message, fix });
+function sentence({ where, message, fix }: PlacedProblem): string {
+  return problemText({ code: '', path: where === '' ? [] : [where], message, fix });
 }

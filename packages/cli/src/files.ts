@@ -1,7 +1,21 @@
-import { cp, mkdir, open, readdir, readFile, realpath, rename, rm, stat } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import {
+  chmod,
+  cp,
+  mkdir,
+  open,
+  readdir,
+  readFile,
+  realpath,
+  rename,
+  rm,
+  rmdir,
+  stat,
+} from 'node:fs/promises';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import type { OutFile } from '@tinwright/export';
 import { WriteError } from './failure.js';
+import { exists, kindOf } from './file-kind.js';
+import { lockBeside } from './lock.js';
 
 /** Lists the files of a set, so that the next run knows which ones it may replace. */
 const MANIFEST = 'job.json';
@@ -12,12 +26,30 @@ const MANIFEST = 'job.json';
  * @throws WriteError, with the old set whole
  */
 export async function writeSet(folder: string, files: readonly OutFile[]): Promise<void> {
-  await explained(folder, async () => write(await real(resolve(folder)), files));
+  await explained(folder, async () => {
+    const target = await real(folder);
+    const inside = relative(target, process.cwd());
+    if (!inside.startsWith('..') && inside !== process.cwd())
+      throw new WriteError(folder, 'would be replaced under your feet. Choose a folder below this one');
+    const parent = await mkdir(dirname(target), { recursive: true });
+    try {
+      const release = await lockBeside(target, folder);
+      try {
+        await write(target, folder, files);
+      } finally {
+        await release();
+      }
+    } catch (error) {
+      if (parent !== undefined) await removeEmpty(dirname(target), parent);
+      throw error;
+    }
+  });
 }
 
 /** Write one file, whole or not at all. @throws WriteError, with an old file whole */
 export async function writeOne(path: string, content: string | Uint8Array): Promise<void> {
   await explained(path, async () => {
+    if ((await kindOf(path)) === 'folder') throw new WriteError(path, 'is a folder. Name a file in it');
     const fresh = join(dirname(resolve(path)), `.${basename(path)}.tinwright-new`);
     try {
       await rm(fresh, { force: true });
@@ -35,8 +67,8 @@ async function explained(place: string, work: () => Promise<void>): Promise<void
   } catch (error) {
     if (error instanceof WriteError) throw error;
     const { code, message } = error as NodeJS.ErrnoException;
-    const why = REASONS[code ?? ''] ?? code ?? message;
-    throw new WriteError(`${place}: cannot be written: ${why}. Nothing was changed`);
+    const why = REASONS[code ?? ''] ?? `the system says ${code ?? message}`;
+    throw new WriteError(place, `cannot be written: ${why}. Nothing was changed`);
   }
 }
 
@@ -49,23 +81,36 @@ const REASONS: Readonly<Record<string, string>> = {
   EROFS: 'the place is read-only',
   ENOTDIR: 'part of the path is a file',
   EEXIST: 'part of the path is a file',
+  ENOENT: 'part of the path is not there',
+  ENAMETOOLONG: 'the name is too long',
+  EISDIR: 'it is a folder',
 };
 
 /** A link to a folder stays a link: its target is what gets swapped. */
-async function real(path: string): Promise<string> {
-  return (await exists(path)) ? realpath(path) : path;
+async function real(folder: string): Promise<string> {
+  const kind = await kindOf(folder);
+  if (kind === 'file') throw new WriteError(folder, 'is a file. Choose another folder with --out');
+  if (kind === 'dead link')
+    throw new WriteError(folder, 'is a link that leads nowhere. Choose another folder with --out');
+  return kind === 'folder' ? realpath(folder) : resolve(folder);
 }
 
-async function write(target: string, files: readonly OutFile[]): Promise<void> {
+async function write(target: string, folder: string, files: readonly OutFile[]): Promise<void> {
   const sibling = (what: string) => join(dirname(target), `.${basename(target)}.tinwright-${what}`);
   const [fresh, old] = [sibling('new'), sibling('old')];
-  await mkdir(dirname(target), { recursive: true });
   if (!(await exists(target)) && (await exists(old))) await rename(old, target); // a run was cut off mid-swap
-  const strangers = await strangersIn(target);
+  const strangers = await strangersIn(target, folder);
+  const taken = strangers.find((s) => files.some((f) => f.path === s));
+  if (taken !== undefined)
+    throw new WriteError(
+      join(folder, taken),
+      'is in the way and not from tinwright. Move it away, or choose another folder',
+    );
   await rm(fresh, { recursive: true, force: true });
   try {
     await fill(fresh, files);
-    for (const name of strangers) await cp(join(target, name), join(fresh, name), { recursive: true });
+    for (const name of strangers)
+      await cp(join(target, name), join(fresh, name), { recursive: true, verbatimSymlinks: true });
     await swap(fresh, target, old);
   } finally {
     await rm(fresh, { recursive: true, force: true });
@@ -90,7 +135,10 @@ async function fill(folder: string, files: readonly OutFile[]): Promise<void> {
 async function swap(fresh: string, target: string, old: string): Promise<void> {
   await rm(old, { recursive: true, force: true });
   const replaced = await exists(target);
-  if (replaced) await rename(target, old);
+  if (replaced) {
+    await chmod(fresh, (await stat(target)).mode);
+    await rename(target, old);
+  }
   try {
     await rename(fresh, target);
   } catch (error) {
@@ -101,27 +149,19 @@ async function swap(fresh: string, target: string, old: string): Promise<void> {
   await rm(old, { recursive: true, force: true });
 }
 
-/** Top-level entries and files in the target that no run of ours wrote. */
-async function strangersIn(target: string): Promise<readonly string[]> {
+/** Files in the target, and folders with nothing in them, that no run of ours made. */
+async function strangersIn(target: string, folder: string): Promise<readonly string[]> {
   if (!(await exists(target))) return [];
-  if (!(await stat(target)).isDirectory())
-    throw new WriteError(`${target}: is a file. Choose another folder with --out`);
-  const entries = (await readdir(target, { recursive: true, withFileTypes: true })).filter(
-    (e) => !e.isDirectory(),
+  const entries = await readdir(target, { recursive: true, withFileTypes: true });
+  const names = entries.map((e) => relative(target, join(e.parentPath, e.name)).split('\\').join('/'));
+  const leaves = names.filter(
+    (n, i) => !entries[i]?.isDirectory() || !names.some((m) => m.startsWith(`${n}/`)),
   );
-  if (entries.length === 0) return [];
+  if (leaves.length === 0) return [];
   const known = await ownFiles(target);
   if (known === null)
-    throw new WriteError(
-      `${target}: holds files that are not from tinwright. Choose another folder with --out`,
-    );
-  const names = entries.map((e) =>
-    join(e.parentPath, e.name)
-      .slice(target.length + 1)
-      .split('\\')
-      .join('/'),
-  );
-  return names.filter((n) => !known.has(n));
+    throw new WriteError(folder, 'holds files that are not from tinwright. Choose another folder with --out');
+  return leaves.filter((n) => !known.has(n));
 }
 
 async function ownFiles(target: string): Promise<ReadonlySet<string> | null> {
@@ -134,14 +174,15 @@ async function ownFiles(target: string): Promise<ReadonlySet<string> | null> {
   }
 }
 
-async function exists(path: string): Promise<boolean> {
-  return stat(path).then(
-    () => true,
-    (error: NodeJS.ErrnoException) => {
-      if (error.code === 'ENOENT') return false;
-      throw error;
-    },
-  );
+/** Take back folders that were made on the way: from `inner` up to `outer`, as long as they are empty. */
+async function removeEmpty(inner: string, outer: string): Promise<void> {
+  for (let path = inner; path.length >= outer.length; path = dirname(path)) {
+    try {
+      await rmdir(path);
+    } catch {
+      return; // not empty: somebody uses it
+    }
+  }
 }
 
 async function syncFolder(path: string): Promise<void> {

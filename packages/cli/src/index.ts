@@ -2,9 +2,10 @@ import yargs, { type Argv } from 'yargs';
 import type { AnyCommand } from './commands/command.js';
 import { COMMANDS } from './commands/index.js';
 import { type Host, processHost } from './console.js';
-import { EXIT, type ExitCode } from './failure.js';
+import { EXIT, type ExitCode, refuse } from './failure.js';
 import { loadFamilies } from './load-families.js';
 import { STANDARD_INPUT } from './open-job.js';
+import { givenTwice, rephrased, unknownVerb } from './usage.js';
 
 export type { Host } from './console.js';
 export type { ExitCode } from './failure.js';
@@ -14,21 +15,37 @@ export type { ExitCode } from './failure.js';
  * @param argv arguments after the program's name
  */
 export async function main(argv: readonly string[], host: Host = processHost()): Promise<ExitCode> {
-  let exit: ExitCode | null = null;
-  const parser = COMMANDS.reduce((y, c) => register(y, c, host, (code) => (exit = code)), base());
+  const json = argv.includes('--json');
+  const unknown = unknownVerb(argv, COMMANDS);
+  if (unknown !== null) return refuse(host, json, 'usage', 'tinwright', unknown);
+  let chosen: { readonly command: AnyCommand; readonly options: Readonly<Record<string, unknown>> } | null =
+    null;
+  const parser = COMMANDS.reduce(
+    (y, command) => register(y, command, (options) => (chosen = { command, options })),
+    base(),
+  );
   let printed = '';
-  let refusal: Error | string | null = null;
+  let refusal: string | null = null;
   const args = argv.map((a) => (a === '-' ? STANDARD_INPUT : a));
   await parser.parseAsync(args, {}, (error, _, output) => {
-    refusal = error ?? null;
+    refusal = error ? error.message : null;
     printed = output;
   });
-  if (refusal !== null) {
-    host.err(`tinwright: ${refusalText(refusal)}\n`);
-    return EXIT.unreadable;
-  }
+  const verb = COMMANDS.find((c) => argv.includes(c.verb));
+  if (refusal !== null)
+    return refuse(host, json, 'usage', verb?.verb ?? 'tinwright', rephrased(refusal, argv, verb));
   if (printed !== '') host.out(`${printed}\n`);
-  return exit ?? EXIT.done;
+  return chosen === null ? EXIT.done : run(chosen, host, json);
+}
+
+type Chosen = { readonly command: AnyCommand; readonly options: Readonly<Record<string, unknown>> };
+
+async function run({ command, options }: Chosen, host: Host, json: boolean): Promise<ExitCode> {
+  const twice = givenTwice(options);
+  if (twice !== null) return refuse(host, json, 'usage', command.verb, twice);
+  const families = await loadFamilies((options.with ?? []) as readonly string[]);
+  if (typeof families === 'string') return refuse(host, json, 'with', command.verb, families);
+  return command.run(options as never, host, families);
 }
 
 function base(): Argv {
@@ -37,7 +54,7 @@ function base(): Argv {
     .usage('$0 <verb>\n\nFlat patterns for sheet metal: finished sizes in, cut files out.')
     .demandCommand(1, 'give a verb; tinwright --help lists them')
     .strict()
-    .recommendCommands()
+    .parserConfiguration({ 'boolean-negation': false, 'dot-notation': false, 'parse-numbers': false })
     .exitProcess(false)
     .option('with', {
       type: 'string',
@@ -52,17 +69,26 @@ function base(): Argv {
     .help();
 }
 
-function register(y: Argv, c: AnyCommand, host: Host, done: (code: ExitCode) => void): Argv {
-  const builder = (inner: Argv) =>
-    c.examples.reduce((i, [line, does]) => i.example(line, does), c.options(inner));
-  const handler = async (options: { with?: readonly string[] }) => {
-    const families = await loadFamilies(host, options.with ?? []);
-    done(families === null ? EXIT.unreadable : await c.run(options as never, host, families));
+function register(
+  y: Argv,
+  c: AnyCommand,
+  choose: (options: Readonly<Record<string, unknown>>) => void,
+): Argv {
+  const { verb, argument, summary, options, examples } = c;
+  const usage =
+    argument === undefined
+      ? verb
+      : `${verb} ${argument.needed ? `<${argument.name}>` : `[${argument.name}]`}`;
+  const builder = (inner: Argv): Argv => {
+    const described =
+      argument === undefined
+        ? inner
+        : inner.positional(argument.name, { type: 'string', describe: argument.describe });
+    const optioned = Object.entries(options).reduce<Argv>(
+      (o, [name, spec]) => o.option(name, { ...spec, requiresArg: spec.type === 'string' }),
+      described,
+    );
+    return examples.reduce((e, [line, does]) => e.example(line, does), optioned);
   };
-  return y.command(c.usage, c.summary, builder, handler as never);
-}
-
-function refusalText(error: Error | string): string {
-  const text = typeof error === 'string' ? error : error.message;
-  return text.split('\n').join('; ');
+  return y.command(usage, summary, builder as (inner: Argv) => Argv, (given) => choose(given));
 }

@@ -3,10 +3,12 @@ import {
   type Document,
   isAlias,
   isMap,
+  isNode,
   isPair,
   isScalar,
   LineCounter,
   type Node,
+  type Pair,
   parseDocument,
   visit,
 } from 'yaml';
@@ -55,12 +57,7 @@ export function readJobText(bytes: Uint8Array): JobText {
     const { line, col } = lines.linePos(offset);
     return { line, column: col };
   };
-  const wrong: TextProblem[] = [
-    ...[...document.errors, ...document.warnings].map((e) =>
-      problem('yaml', sentence(e.message), at(e.pos[0])),
-    ),
-    ...structure(document, at),
-  ];
+  const wrong = [...syntax(document, at), ...structure(document, at)];
   if (wrong.length > 0) throw new TextError(wrong);
   if (document.contents === null)
     throw new TextError([problem('empty', 'the job file is empty', START, 'See `tinwright starter`')]);
@@ -69,6 +66,39 @@ export function readJobText(bytes: Uint8Array): JobText {
     locate: ({ path, at: what }) => at(offsetOf(document, path, what ?? 'value')),
   };
 }
+
+/** What the YAML reader found, in our words. */
+function syntax(document: Document, at: (offset: number) => Place): readonly TextProblem[] {
+  const found = [...document.errors, ...document.warnings];
+  const deep = found.find((e) => e.message.includes('call stack'));
+  if (deep !== undefined) return [problem('too-deep', 'the job file is nested too deeply', at(deep.pos[0]))];
+  return found.map(({ code, message, pos }) => {
+    const said = WORDS[code];
+    return said === undefined
+      ? problem('yaml', `not readable here: ${sentence(message)}`, at(pos[0]))
+      : problem('yaml', said[0], at(pos[0]), said[1]);
+  });
+}
+
+/** Words for the reader's most common complaints: what is wrong, how to mend it. */
+const WORDS: Readonly<Record<string, readonly [string, string]>> = {
+  DUPLICATE_KEY: ['this key stands twice', 'Keep one of the two'],
+  MISSING_CHAR: [
+    'a colon, comma, quote or bracket is missing here',
+    'Write key: value, a space behind the colon',
+  ],
+  BAD_INDENT: ['this line is not indented like its neighbours', 'Keys of one group start in the same column'],
+  TAB_AS_INDENT: ['a tab is used to indent', 'Use spaces'],
+  MULTIPLE_DOCS: ['a second document starts here', 'Keep one job in a file'],
+  MULTILINE_IMPLICIT_KEY: ['a colon is missing on this line', 'Write key: value, a space behind the colon'],
+  BLOCK_AS_IMPLICIT_KEY: [
+    'this line does not belong where it stands',
+    'Check its indentation and the line before it',
+  ],
+  UNEXPECTED_TOKEN: ['this does not belong here', 'Check the line before it'],
+  TAG_RESOLVE_FAILED: ['tags (!…) are not read', 'Write the plain value'],
+  KEY_OVER_1024_CHARS: ['this key is far too long', ''],
+};
 
 const START: Place = { line: 1, column: 1 };
 
@@ -115,34 +145,36 @@ function structure(document: Document, at: (offset: number) => Place): readonly 
   const found: TextProblem[] = [];
   let aliases = 0;
   visit(document, (_, node, path) => {
-    const place = () => at((node as Node).range?.[0] ?? 0);
-    if (isAlias(node)) {
-      aliases += 1;
-      if (aliases === MOST_ALIASES + 1)
-        found.push(problem('aliases', `more than ${MOST_ALIASES} aliases`, place(), 'Write the values out'));
-    }
-    if (isPair(node) && isScalar(node.key) && node.key.value === '<<') {
-      const start = node.key.range?.[0] ?? 0;
-      found.push(problem('merge-key', 'merge keys (<<) are not read', at(start), 'Write the values out'));
-    }
+    const say = (code: string, message: string, fix = '') =>
+      found.push(problem(code, message, at(start(node) ?? start((node as Pair).key) ?? 0), fix));
     if (path.filter((n) => !isPair(n)).length > DEEPEST) {
-      found.push(problem('too-deep', `nested more than ${DEEPEST} deep`, place()));
+      say('too-deep', `nested more than ${DEEPEST} deep`);
       return visit.BREAK;
     }
+    if (isPair(node)) pairProblem(node, say);
+    else if (isAlias(node)) {
+      aliases += 1;
+      if (node.resolve(document) === undefined)
+        say('aliases', `there is nothing named &${node.source}`, 'Write the value out');
+      else if (aliases === MOST_ALIASES + 1)
+        say('aliases', `more than ${MOST_ALIASES} aliases`, 'Write the values out');
+    } else if (isNode(node) && node.tag !== undefined)
+      say('tag', 'tags (!…) are not read', 'Write the plain value');
     return undefined;
   });
   return found;
 }
 
+function pairProblem({ key }: Pair, say: (code: string, message: string, fix: string) => void): void {
+  if (!isScalar(key)) say('key', 'a list or group stands where a key should', 'Write key: value');
+  else if (key.value === '<<') say('merge-key', 'merge keys (<<) are not read', 'Write the values out');
+}
+
 function plainData(document: Document): unknown {
   try {
     return document.toJS({ maxAliasCount: MOST_ALIASES });
-  } catch (error) {
-    return refuse(
-      'aliases',
-      sentence(error instanceof Error ? error.message : String(error)),
-      'Write the values out',
-    );
+  } catch {
+    return refuse('aliases', 'aliases of aliases make far too much of this file', 'Write the values out');
   }
 }
 

@@ -1,29 +1,19 @@
+import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type AnyFamily, FAMILIES } from '@tinwright/core';
-import type { Host } from './console.js';
 
-/**
- * The built-in families and those of the modules named, each the default export or a list as one.
- * Null after saying what is wrong with a module.
- */
-export async function loadFamilies(
-  host: Host,
-  modules: readonly string[],
-): Promise<readonly AnyFamily[] | null> {
+/** The built-in families and those of the modules named; a text says what is wrong with a module. */
+export async function loadFamilies(modules: readonly string[]): Promise<readonly AnyFamily[] | string> {
   const families = [...FAMILIES];
   for (const file of modules) {
     const loaded = await familiesIn(file);
-    if (typeof loaded === 'string') {
-      host.err(`--with ${file}: ${loaded}.\n`);
-      return null;
+    if (typeof loaded === 'string') return `--with ${file}: ${loaded}`;
+    for (const family of loaded) {
+      if (families.some((f) => f.name === family.name))
+        return `--with ${file}: there is a family "${family.name}" already. Give yours another name`;
+      families.push(family);
     }
-    const twin = loaded.find((f) => families.some((g) => g.name === f.name));
-    if (twin !== undefined) {
-      host.err(`--with ${file}: there is a family "${twin.name}" already. Give yours another name.\n`);
-      return null;
-    }
-    families.push(...loaded);
   }
   return families;
 }
@@ -33,7 +23,9 @@ async function familiesIn(file: string): Promise<readonly AnyFamily[] | string> 
   try {
     ({ default: exported } = (await import(pathToFileURL(resolve(file)).href)) as { default?: unknown });
   } catch (error) {
-    return `cannot be loaded: ${error instanceof Error ? error.message.split('\n')[0] : String(error)}`;
+    const { code, message } = error as NodeJS.ErrnoException;
+    if (code === 'ERR_MODULE_NOT_FOUND' && !existsSync(file)) return 'there is no such file';
+    return `cannot be loaded: ${String(message).split('\n')[0]}`;
   }
   const list: readonly unknown[] = Array.isArray(exported) ? exported : [exported];
   const sound = (f: unknown): f is AnyFamily =>

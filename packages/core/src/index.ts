@@ -19,11 +19,33 @@ export type { Check, Remark, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
 export { type Finding, type Severity, sortFindings } from './errors/finding.js';
 export { nearest, suggestion } from './errors/nearest.js';
-export { fail, JobError, type Path, type Problem, pathText, problemText } from './errors/problem.js';
+export {
+  fail,
+  JobError,
+  type Path,
+  type Problem,
+  pathText,
+  placeText,
+  problemText,
+  type Refusal,
+  type Say,
+  sayIn,
+  type Wording,
+} from './errors/problem.js';
+export { quoted, safeText } from './errors/quote.js';
 export { type AnyFamily, type Description, defineFamily, type Family } from './families/family.js';
 export { FAMILIES } from './families/index.js';
 export { type Gives, type ParamKit, paramKit, type Shape, type SizeRange } from './families/kit.js';
-export { atLeast, atMost, CORNER_GAP, hemFits, setback } from './families/limits.js';
+export {
+  CORNER_GAP,
+  type Complaint,
+  type HemWall,
+  hemFits,
+  leastFlange,
+  need,
+  reaches,
+  setback,
+} from './families/limits.js';
 export { fold } from './fold/build.js';
 export type { ArmCut, CornerArm, CornerStyle, Relief } from './fold/corner-style.js';
 export { lap } from './fold/corners/lap.js';

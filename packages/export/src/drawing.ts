@@ -1,5 +1,6 @@
 import type { Box, Loop, Point } from '@tinwright/core';
 import type { LayerName } from './layers.js';
+import { coordinate } from './number.js';
 
 /**
  * A line, circle, closed loop or text of a drawing. mm, y up. Text runs to the right from its lower left corner,
@@ -32,4 +33,44 @@ export interface Drawing {
   readonly title: string;
   readonly layers: readonly DrawingLayer[];
   readonly box: Box;
+}
+
+/**
+ * Hold a drawing to what every writer relies on: each layer once, loops of two corners or more, plain finite numbers.
+ * @throws RangeError naming the layer
+ */
+export function checkDrawing({ layers, box }: Drawing): void {
+  const names = layers.map((l) => l.name);
+  for (const [i, { name, shapes }] of layers.entries()) {
+    if (names.indexOf(name) !== i) throw new RangeError(`layer ${name} given twice, once allowed`);
+    for (const shape of shapes) for (const v of numbers(shape)) checked(v, name);
+    const short = shapes.find((s) => s.kind === 'loop' && s.loop.length < 2);
+    if (short !== undefined) throw new RangeError(`layer ${name}: a loop of fewer than two corners given`);
+    const flat = shapes.find(
+      (s) => (s.kind === 'circle' && s.radius <= 0) || (s.kind === 'text' && s.height <= 0),
+    );
+    if (flat !== undefined) throw new RangeError(`layer ${name}: a ${flat.kind} without size given`);
+  }
+  for (const v of [...box.min, ...box.max]) checked(v, 'box');
+}
+
+function numbers(shape: Shape): readonly number[] {
+  switch (shape.kind) {
+    case 'line':
+      return [...shape.from, ...shape.to];
+    case 'circle':
+      return [...shape.centre, shape.radius];
+    case 'loop':
+      return shape.loop.flatMap((v) => [...v.at, v.bulge]);
+    case 'text':
+      return [...shape.at, shape.height, shape.rotation ?? 0];
+  }
+}
+
+function checked(value: number, layer: string): void {
+  try {
+    coordinate(value);
+  } catch (error) {
+    throw new RangeError(`layer ${layer}: ${(error as RangeError).message}`);
+  }
 }

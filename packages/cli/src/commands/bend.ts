@@ -3,6 +3,7 @@ import {
   formatLength,
   JobError,
   MATERIALS,
+  type Path,
   problemText,
   RULE_KINDS,
   readBend,
@@ -10,57 +11,58 @@ import {
 } from '@tinwright/core';
 import { type Host, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
-import { type AnyCommand, command } from './command.js';
+import { type AnyCommand, command, JSON_OPTION } from './command.js';
 
 interface Options {
   readonly units: Unit;
   readonly material: string;
-  readonly thickness: string | undefined;
-  readonly gauge: number | undefined;
-  readonly radius: string | undefined;
-  readonly angle: number;
+  readonly angle: string;
   readonly rule: string;
-  readonly k: number | undefined;
-  readonly group: string | undefined;
-  readonly perRadius: number | undefined;
-  readonly perThickness: number | undefined;
-  readonly legs: string | undefined;
+  readonly thickness?: string;
+  readonly gauge?: string;
+  readonly radius?: string;
+  readonly k?: string;
+  readonly group?: string;
+  readonly perRadius?: string;
+  readonly perThickness?: string;
+  readonly legs?: string;
   readonly json: boolean;
 }
 
 export const bend: AnyCommand = command<Options>({
-  usage: 'bend',
+  verb: 'bend',
   summary: 'compute one bend and show the terms',
-  options: (y) =>
-    y
-      .option('units', {
-        choices: ['mm', 'in'] as const,
-        default: 'mm' as const,
-        describe: 'for plain numbers and for the answer',
-      })
-      .option('material', {
-        type: 'string',
-        default: 'mild-steel',
-        describe: `one of ${MATERIALS.map((m) => m.name).join(', ')}`,
-      })
-      .option('thickness', { type: 'string', describe: 'of the sheet; or give --gauge' })
-      .option('gauge', { type: 'number', describe: "in the material's gauge system" })
-      .option('radius', { type: 'string', describe: 'inside radius; the thickness when left out' })
-      .option('angle', { type: 'number', default: 90, describe: 'bent through, degrees' })
-      .option('rule', {
-        type: 'string',
-        default: 'k-factor',
-        describe: RULE_KINDS.map((r) => `${r.name}: ${r.summary}`).join('\n'),
-      })
-      .option('k', { type: 'number', describe: 'for k-factor' })
-      .option('group', { type: 'string', describe: 'for handbook: soft, medium or hard' })
-      .option('perRadius', { type: 'number', describe: 'for linear' })
-      .option('perThickness', { type: 'number', describe: 'for linear' })
-      .option('legs', {
-        type: 'string',
-        describe: 'outside legs with commas: the flat length of a strip with this bend between them',
-      })
-      .option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
+  options: {
+    units: {
+      type: 'string',
+      choices: ['mm', 'in'],
+      default: 'mm',
+      describe: 'for plain numbers and for the answer',
+    },
+    material: {
+      type: 'string',
+      default: 'mild-steel',
+      describe: `one of ${MATERIALS.map((m) => m.name).join(', ')}`,
+    },
+    thickness: { type: 'string', describe: 'of the sheet; or give --gauge' },
+    gauge: { type: 'string', describe: "number in the material's gauge system" },
+    radius: { type: 'string', describe: 'inside radius; the thickness when left out' },
+    angle: { type: 'string', default: '90', describe: 'bent through, degrees' },
+    rule: {
+      type: 'string',
+      default: 'k-factor',
+      describe: RULE_KINDS.map((r) => `${r.name}: ${r.summary}`).join('\n'),
+    },
+    k: { type: 'string', describe: 'for k-factor' },
+    group: { type: 'string', describe: 'for handbook: soft, medium or hard' },
+    perRadius: { type: 'string', describe: 'for linear' },
+    perThickness: { type: 'string', describe: 'for linear' },
+    legs: {
+      type: 'string',
+      describe: 'outside legs with commas: the flat length of a strip with this bend between them',
+    },
+    json: JSON_OPTION,
+  },
   examples: [
     ['$0 bend --thickness 1 --radius 1 --k 0.42', 'allowance, setback and deduction at 90°'],
     ['$0 bend --units in --gauge 20 --radius 1/16 --rule handbook --group medium --legs 2,3', 'in inches'],
@@ -77,32 +79,42 @@ async function run(options: Options, host: Host): Promise<ExitCode> {
     return EXIT.done;
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
-    for (const p of error.problems) host.err(`bend: ${problemText(p)}\n`);
+    const problems = error.problems.map((p) => ({ ...p, path: optionPath(p.path) }));
+    if (options.json) host.out(`${JSON.stringify({ problems }, null, 2)}\n`);
+    else for (const p of problems) host.err(`bend: ${problemText(p)}\n`);
     return EXIT.unreadable;
   }
 }
 
-/** Numbers typed as text stay numbers; what is not given is left out. */
+/** Where the value of a problem was typed: `stock.thickness` is `--thickness`. */
+function optionPath(path: Path): Path {
+  const [group, name, ...rest] = path;
+  const inside = group === 'stock' || group === 'bending' ? name : group;
+  if (inside === undefined) return [];
+  return [`--${inside === 'insideRadius' ? 'radius' : inside}`, ...rest];
+}
+
+/** Numbers typed as text become numbers; what is not given is left out. */
 function request(o: Options): object {
   const given = (entries: Record<string, unknown>) =>
     Object.fromEntries(Object.entries(entries).filter(([, v]) => v !== undefined));
   return {
-    stock: given({ material: o.material, thickness: length(o.thickness), gauge: o.gauge }),
+    stock: given({ material: o.material, thickness: number(o.thickness), gauge: number(o.gauge) }),
     bending: given({
       rule: o.rule,
-      insideRadius: length(o.radius),
-      k: o.k,
+      insideRadius: number(o.radius),
+      k: number(o.k),
       group: o.group,
-      perRadius: o.perRadius,
-      perThickness: o.perThickness,
+      perRadius: number(o.perRadius),
+      perThickness: number(o.perThickness),
     }),
-    angle: o.angle,
-    legs: o.legs?.split(',').map((l) => length(l.trim())) ?? [],
+    angle: number(o.angle),
+    legs: o.legs?.split(',').map((l) => number(l.trim())) ?? [],
   };
 }
 
-/** A bare number or fraction is in the chosen units, as numbers in a job file are. */
-function length(text: string | undefined): string | number | undefined {
+/** A bare number is a number; a fraction or a length with its unit stays text, as in a job file. */
+function number(text: string | undefined): string | number | undefined {
   if (text === undefined) return undefined;
   const value = Number(text);
   return text.trim() !== '' && Number.isFinite(value) ? value : text;

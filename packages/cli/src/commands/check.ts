@@ -1,9 +1,9 @@
 import type { AnyFamily } from '@tinwright/core';
-import type { Host } from '../console.js';
+import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
-import { type AnyCommand, command } from './command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
@@ -11,12 +11,12 @@ interface Options {
 }
 
 export const check: AnyCommand = command<Options>({
-  usage: 'check <job>',
+  verb: 'check',
+  argument: JOB,
   summary: 'read a job, compute it, and say what to know before cutting',
-  options: (y) =>
-    y
-      .positional('job', { type: 'string', demandOption: true, describe: 'job file, - for standard input' })
-      .option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
+  options: {
+    json: JSON_OPTION,
+  },
   examples: [['$0 check carrier.yaml', 'findings by part, worst first; nothing is written']],
   run,
 });
@@ -30,7 +30,7 @@ async function run({ job, json }: Options, host: Host, families: readonly AnyFam
     for (const line of findingLines(host, findings)) host.out(`${line}\n`);
     const pieces = parts.reduce((s, p) => s + p.quantity, 0);
     const count = findings.length === 0 ? 'nothing to note' : `${findings.length} to note`;
-    host.out(`${parts.length} parts, ${pieces} pieces: ${count}.\n`);
+    host.out(`${many(parts.length, 'part')}, ${many(pieces, 'piece')}: ${count}.\n`);
   }
   return worst(findings) === 'error' ? EXIT.findings : EXIT.done;
 }

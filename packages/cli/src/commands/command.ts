@@ -1,14 +1,22 @@
 import type { AnyFamily } from '@tinwright/core';
-import type { Argv } from 'yargs';
 import type { Host } from '../console.js';
 import type { ExitCode } from '../failure.js';
 
+/** An option of a verb. Texts are read as they stand; what they mean is the verb's business. */
+export interface OptionSpec {
+  readonly type: 'string' | 'boolean';
+  readonly describe: string;
+  readonly default?: string | boolean;
+  readonly choices?: readonly string[];
+}
+
 /** A verb of the command line: words, options, and what it does. Heavy modules are loaded by `run`, not before. */
 export interface Command<Options> {
-  /** The verb with its arguments, as yargs takes it. */
-  readonly usage: string;
+  readonly verb: string;
+  /** The one argument a verb can take. */
+  readonly argument?: { readonly name: string; readonly describe: string; readonly needed: boolean };
   readonly summary: string;
-  readonly options: (yargs: Argv) => Argv<Options>;
+  readonly options: Readonly<Record<string, OptionSpec>>;
   readonly examples: readonly (readonly [command: string, does: string])[];
   /** `families`: the built-in ones and those loaded with `--with`. */
   readonly run: (options: Options, host: Host, families: readonly AnyFamily[]) => Promise<ExitCode>;
@@ -17,6 +25,17 @@ export interface Command<Options> {
 /** A command with its options' type put aside, as the list holds it. */
 export type AnyCommand = Command<never>;
 
+/** Keep a command's options' type together with what runs on them. */
 export function command<Options>(c: Command<Options>): AnyCommand {
   return c as unknown as AnyCommand;
 }
+
+/** The argument of verbs that read a job. */
+export const JOB = { name: 'job', describe: 'job file, - for standard input', needed: true } as const;
+
+/** The option of verbs whose answer a program may read. */
+export const JSON_OPTION: OptionSpec = {
+  type: 'boolean',
+  default: false,
+  describe: 'print results for a program',
+};

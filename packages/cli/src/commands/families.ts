@@ -1,7 +1,7 @@
-import { type AnyFamily, suggestion } from '@tinwright/core';
+import { type AnyFamily, quoted, suggestion } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
-import { EXIT, type ExitCode, writing } from '../failure.js';
-import { type AnyCommand, command } from './command.js';
+import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
+import { type AnyCommand, command, JSON_OPTION } from './command.js';
 
 interface Options {
   readonly name: string | undefined;
@@ -10,13 +10,13 @@ interface Options {
 }
 
 export const families: AnyCommand = command<Options>({
-  usage: 'families [name]',
+  verb: 'families',
+  argument: { name: 'name', describe: 'a family', needed: false },
   summary: 'list part families, or the parameters of one',
-  options: (y) =>
-    y
-      .positional('name', { type: 'string', describe: 'a family' })
-      .option('picture', { type: 'string', describe: 'write a picture with its sizes to this SVG file' })
-      .option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
+  options: {
+    picture: { type: 'string', describe: 'write a picture of the family with its sizes to this SVG file' },
+    json: JSON_OPTION,
+  },
   examples: [
     ['$0 families hemmed-channel', 'its parameters'],
     ['$0 families hemmed-channel --picture channel.svg', 'and where they are measured'],
@@ -28,14 +28,17 @@ async function run(options: Options, host: Host, all: readonly AnyFamily[]): Pro
   const { name, picture, json } = options;
   const chosen = name === undefined ? all : all.filter((f) => f.name === name);
   if (chosen.length === 0) {
-    host.err(
-      `families: "${name}" given. ${suggestion(
-        name ?? '',
-        all.map((f) => f.name),
-      )}.\n`,
+    const names = all.map((f) => f.name);
+    return refuse(
+      host,
+      json,
+      'family-unknown',
+      'families',
+      `${quoted(name ?? '')} given. ${suggestion(name ?? '', names)}`,
     );
-    return EXIT.unreadable;
   }
+  if (picture !== undefined && name === undefined)
+    return refuse(host, json, 'usage', 'families', 'name the family to draw with --picture');
   if (json)
     host.out(
       `${JSON.stringify(
@@ -47,15 +50,17 @@ async function run(options: Options, host: Host, all: readonly AnyFamily[]): Pro
   else if (name === undefined)
     host.out(table(all.map((f) => [paint(host, 'bold', f.name), f.describe.title])));
   else for (const f of chosen) host.out(familyText(host, f));
-  return picture === undefined || chosen[0] === undefined ? EXIT.done : drawFamily(chosen[0], picture, host);
+  return picture === undefined || chosen[0] === undefined
+    ? EXIT.done
+    : drawFamily(chosen[0], picture, host, json);
 }
 
-async function drawFamily(family: AnyFamily, path: string, host: Host): Promise<ExitCode> {
+async function drawFamily(family: AnyFamily, path: string, host: Host, json: boolean): Promise<ExitCode> {
   const [{ familyPicture, toSvg }, { writeOne }] = await Promise.all([
     import('@tinwright/export'),
     import('../files.js'),
   ]);
-  return writing(host, () => writeOne(path, toSvg(familyPicture(family))));
+  return writing(host, json, () => writeOne(path, toSvg(familyPicture(family))));
 }
 
 function familyText(host: Host, { name, describe }: AnyFamily): string {

@@ -1,7 +1,14 @@
-import { GAUGE_SYSTEMS, type GaugeSystem, MM_PER_INCH, plainNumber, suggestion } from '@tinwright/core';
+import {
+  GAUGE_SYSTEMS,
+  type GaugeSystem,
+  MM_PER_INCH,
+  plainNumber,
+  quoted,
+  suggestion,
+} from '@tinwright/core';
 import { type Host, table } from '../console.js';
-import { EXIT, type ExitCode } from '../failure.js';
-import { type AnyCommand, command } from './command.js';
+import { EXIT, type ExitCode, refuse } from '../failure.js';
+import { type AnyCommand, command, JSON_OPTION } from './command.js';
 
 interface Options {
   readonly system: string | undefined;
@@ -9,12 +16,12 @@ interface Options {
 }
 
 export const gauges: AnyCommand = command<Options>({
-  usage: 'gauges [system]',
+  verb: 'gauges',
+  argument: { name: 'system', describe: 'steel, galvanised, stainless or aluminium', needed: false },
   summary: 'list gauge numbers and what they mean in four systems',
-  options: (y) =>
-    y
-      .positional('system', { type: 'string', describe: 'steel, galvanised, stainless or aluminium' })
-      .option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
+  options: {
+    json: JSON_OPTION,
+  },
   examples: [['$0 gauges galvanised', 'one system, with its source']],
   run,
 });
@@ -22,13 +29,14 @@ export const gauges: AnyCommand = command<Options>({
 async function run({ system, json }: Options, host: Host): Promise<ExitCode> {
   const chosen = system === undefined ? GAUGE_SYSTEMS : GAUGE_SYSTEMS.filter((s) => s.name === system);
   if (chosen.length === 0) {
-    host.err(
-      `gauges: "${system}" given. ${suggestion(
-        system ?? '',
-        GAUGE_SYSTEMS.map((s) => s.name),
-      )}.\n`,
+    const names = GAUGE_SYSTEMS.map((s) => s.name);
+    return refuse(
+      host,
+      json,
+      'gauge-system',
+      'gauges',
+      `${quoted(system ?? '')} given. ${suggestion(system ?? '', names)}`,
     );
-    return EXIT.unreadable;
   }
   if (json) host.out(`${JSON.stringify(chosen, null, 2)}\n`);
   else

@@ -1,10 +1,10 @@
 import { join } from 'node:path';
-import { type AnyFamily, plainNumber } from '@tinwright/core';
+import { type AnyFamily, MM_PER_INCH, plainNumber, type Unit } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
-import { type AnyCommand, command } from './command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
@@ -15,23 +15,15 @@ interface Options {
 }
 
 export const make: AnyCommand = command<Options>({
-  usage: 'make <job>',
+  verb: 'make',
+  argument: JOB,
   summary: 'make the cut files of a job',
-  options: (y) =>
-    y
-      .positional('job', { type: 'string', demandOption: true, describe: 'job file, - for standard input' })
-      .option('out', { type: 'string', default: 'out', describe: 'folder to write, replaced as a whole' })
-      .option('dxf', {
-        choices: ['r2000', 'r12'] as const,
-        default: 'r2000' as const,
-        describe: 'form of the DXF files',
-      })
-      .option('strict', {
-        type: 'boolean',
-        default: false,
-        describe: 'write nothing while a finding is an error',
-      })
-      .option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
+  options: {
+    out: { type: 'string', default: 'out', describe: 'folder to write, replaced as a whole' },
+    dxf: { type: 'string', choices: ['r2000', 'r12'], default: 'r2000', describe: 'form of the DXF files' },
+    strict: { type: 'boolean', default: false, describe: 'write nothing while a finding is an error' },
+    json: JSON_OPTION,
+  },
   examples: [
     ['$0 make carrier.yaml --out carrier', 'DXF, SVG and job.json for every part'],
     ['$0 make carrier.yaml --dxf r12', 'for an older cutting table'],
@@ -53,7 +45,7 @@ async function run(
   ]);
   const wrong = worst(plan.findings) === 'error';
   const files = strict && wrong ? [] : jobFiles(plan, { dxf });
-  const failed = files.length === 0 ? EXIT.done : await writing(host, () => writeSet(out, files));
+  const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
   if (json) host.out(`${JSON.stringify({ out, files: written, findings: plan.findings }, null, 2)}\n`);
@@ -61,7 +53,7 @@ async function run(
     const rows = plan.parts.map((p) => [
       paint(host, 'bold', p.name),
       `${p.quantity} x ${p.family.name}`,
-      `blank ${p.flat.blank.max.map((v) => plainNumber(v, 2)).join(' x ')} mm`,
+      `blank ${blankText(p.flat.blank.max, plan.job.units)}`,
       `${plainNumber(p.mass, 3)} kg`,
     ]);
     host.out(table(rows));
@@ -74,4 +66,10 @@ async function run(
     if (wrong && files.length > 0) host.out('Written, but a finding is an error.\n');
   }
   return wrong ? EXIT.findings : EXIT.done;
+}
+
+/** `432.46 x 335.1 mm`, or in inches. */
+function blankText(size: readonly number[], units: Unit): string {
+  const [per, digits] = units === 'mm' ? [1, 2] : [MM_PER_INCH, 3];
+  return `${size.map((v) => plainNumber(v / per, digits)).join(' x ')} ${units}`;
 }

@@ -1,17 +1,18 @@
 import { MATERIALS, plainNumber } from '@tinwright/core';
 import { table } from '../console.js';
 import { EXIT } from '../failure.js';
-import { type AnyCommand, command } from './command.js';
+import { type AnyCommand, command, JSON_OPTION } from './command.js';
 
 interface Options {
   readonly json: boolean;
 }
 
 export const materials: AnyCommand = command<Options>({
-  usage: 'materials',
+  verb: 'materials',
   summary: 'list sheet materials with their values and sources',
-  options: (y) =>
-    y.option('json', { type: 'boolean', default: false, describe: 'print results for a program' }),
+  options: {
+    json: JSON_OPTION,
+  },
   examples: [['$0 materials', 'density, strength, K and least radius']],
   run: async ({ json }, host) => {
     const rows = MATERIALS.map((m) => ({

@@ -1,6 +1,6 @@
-import { type AnyFamily, suggestion } from '@tinwright/core';
+import { type AnyFamily, quoted, suggestion } from '@tinwright/core';
 import type { Host } from '../console.js';
-import { EXIT, type ExitCode } from '../failure.js';
+import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { type AnyCommand, command } from './command.js';
 
 interface Options {
@@ -11,14 +11,16 @@ interface Options {
 const SCHEMA_FILE = 'tinwright.schema.json';
 
 export const starter: AnyCommand = command<Options>({
-  usage: 'starter [family]',
+  verb: 'starter',
+  argument: { name: 'family', describe: 'a family', needed: false },
   summary: 'print a commented job to start from, or the schema for editors',
-  options: (y) =>
-    y.positional('family', { type: 'string', describe: 'a family' }).option('schema', {
+  options: {
+    schema: {
       type: 'boolean',
       default: false,
       describe: `print the JSON Schema of job files (save it as ${SCHEMA_FILE})`,
-    }),
+    },
+  },
   examples: [
     ['$0 starter hemmed-channel > channel.yaml', 'a job that runs unchanged'],
     [`$0 starter --schema > ${SCHEMA_FILE}`, 'names and words for your editor'],
@@ -42,10 +44,14 @@ async function run(
     return EXIT.done;
   }
   const names = families.map((f) => f.name);
-  host.err(
-    `starter: ${family === undefined ? 'no family' : `"${family}"`} given. ${suggestion(family ?? '', names)}.\n`,
+  const given = family === undefined ? 'no family' : quoted(family);
+  return refuse(
+    host,
+    false,
+    'family-unknown',
+    'starter',
+    `${given} given. ${suggestion(family ?? '', names)}`,
   );
-  return EXIT.unreadable;
 }
 
 /** A job with one part, every value with its meaning beside it. */

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { numberAbove, numberBetween } from '../units/range.js';
 import { din6935 } from './din-6935.js';
 import { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './handbook.js';
 import { kFactor } from './k-factor.js';
@@ -11,7 +12,7 @@ export const RULE_KINDS: readonly RuleKind[] = [
   ruleKind({
     name: 'k-factor',
     summary: 'BA = π/180·A·(R + K·T); k from the material when left out',
-    constants: { k: z.optional(z.number().check(z.gt(0), z.lte(1))) },
+    constants: { k: z.optional(numberAbove(0, 1)) },
     make: ({ k }, stock) => (k === undefined ? kFactor(stock.k, stock.kSource) : kFactor(k)),
   }),
   ruleKind({
@@ -30,8 +31,8 @@ export const RULE_KINDS: readonly RuleKind[] = [
     name: 'linear',
     summary: 'v = perRadius·R + perThickness·T at 90°, × A/90 otherwise',
     constants: {
-      perRadius: z.number().check(z.gte(0), z.lte(2)),
-      perThickness: z.number().check(z.gte(0), z.lte(3)),
+      perRadius: numberBetween(0, 2),
+      perThickness: numberBetween(0, 3),
     },
     make: ({ perRadius, perThickness }) => linear(perRadius, perThickness),
   }),

@@ -1,12 +1,14 @@
 import { distance } from 'fastest-levenshtein';
 
-/** The known word most like `word`, or null when none is close enough to be a slip of the pen. */
+/** The known word most like `word`: one it begins, or one a slip of the pen away; null when none is near. */
 export function nearest(word: string, known: readonly string[]): string | null {
+  const lower = word.toLowerCase();
+  const begun = known.filter((k) => lower.length > 1 && k.toLowerCase().startsWith(lower));
   const limit = Math.ceil(word.length / 2);
-  const best = known
-    .map((k) => ({ k, d: distance(word.toLowerCase(), k.toLowerCase()) }))
+  const best = (begun.length > 0 ? begun : known)
+    .map((k) => ({ k, d: distance(lower, k.toLowerCase()) }))
     .toSorted((a, b) => a.d - b.d)[0];
-  return best !== undefined && best.d <= limit ? best.k : null;
+  return best !== undefined && (begun.length > 0 || best.d <= limit) ? best.k : null;
 }
 
 /** The tail of an error about a name: the nearest known one, if any is near, and the list of all. */

@@ -1,3 +1,6 @@
+import type { Unit } from '../units/length.js';
+import { safeText } from './quote.js';
+
 /** Way to a value in a job: keys and indices. */
 export type Path = readonly (string | number)[];
 
@@ -15,6 +18,8 @@ export interface Problem {
   readonly fix: string;
   /** Set when the key is at fault, not the value. */
   readonly at?: 'key' | 'value';
+  /** Name of the part it is about, once that is known. */
+  readonly part?: string;
 }
 
 /** One or more problems, in the order of the job. Thrown by everything that reads or builds. */
@@ -28,7 +33,7 @@ export class JobError extends Error {
   }
 }
 
-/** `parts[0].hem.length`, as a person would point at it. */
+/** `parts[0].hem.length`, as a program would point at it. */
 export function pathText(path: Path): string {
   return path.reduce<string>((text, step) => {
     if (typeof step === 'number') return `${text}[${step}]`;
@@ -36,11 +41,19 @@ export function pathText(path: Path): string {
   }, '');
 }
 
-/** The problem in one line: place, what is wrong, how to mend it. */
+/** `part "body": hem.length`, as a person would point at it; parts without a name are counted from 1. */
+export function placeText({ path, part }: Pick<Problem, 'path' | 'part'>): string {
+  const [first, index, ...rest] = path;
+  if (first !== 'parts' || typeof index !== 'number') return pathText(path);
+  const who = part === undefined ? `part ${index + 1}` : `part "${part}"`;
+  return rest.length === 0 ? who : `${who}: ${pathText(rest)}`;
+}
+
+/** The problem in one line: place, what is wrong, how to mend it. Safe to print: no control characters. */
 export function problemText(problem: Problem): string {
-  const place = pathText(problem.path);
+  const place = placeText(problem);
   const fix = problem.fix === '' ? '' : ` ${problem.fix}.`;
-  return `${place === '' ? '' : `${place}: `}${problem.message}.${fix}`;
+  return safeText(`${place === '' ? '' : `${place}: `}${problem.message}.${fix}`);
 }
 
 /** Throw a single problem. */
@@ -56,4 +69,42 @@ export function within<T>(path: Path, work: () => T): T {
     if (!(error instanceof JobError)) throw error;
     throw new JobError(error.problems.map((p) => ({ ...p, path: [...path, ...p.path] })));
   }
+}
+
+/** How lengths are put into words for the unit of a job. All take mm. */
+export interface Say {
+  /** As given. */
+  readonly size: (mm: number) => string;
+  /** A limit from above, rounded so that the printed number is itself allowed. */
+  readonly most: (mm: number) => string;
+  /** A limit from below, rounded so that the printed number is itself allowed. */
+  readonly least: (mm: number) => string;
+}
+
+/** Words that may wait for the unit they are said in. */
+export type Wording = string | ((say: Say) => string);
+
+/** A problem found before it is known in which unit the job is written. */
+export interface Refusal extends Omit<Problem, 'message' | 'fix'> {
+  readonly message: Wording;
+  readonly fix: Wording;
+}
+
+/** Lengths in the words of a unit: hundredths of a millimetre, thousandths of an inch. */
+export function sayIn(unit: Unit): Say {
+  const [per, digits, step] = unit === 'mm' ? [1, 2, 100] : [25.4, 3, 1000];
+  const text = (steps: number) => `${(steps / step).toFixed(digits).replace(/\.?0+$/, '')} ${unit}`;
+  const steps = (mm: number) => (mm / per) * step;
+  return {
+    size: (mm) => text(Math.round(steps(mm) + 1e-6)),
+    most: (mm) => text(Math.floor(steps(mm) + 1e-6)),
+    least: (mm) => text(Math.ceil(steps(mm) - 1e-6)),
+  };
+}
+
+/** The refusal as a problem, said in a unit. */
+export function worded(refusal: Refusal, unit: Unit): Problem {
+  const say = sayIn(unit);
+  const words = (w: Wording) => (typeof w === 'string' ? w : w(say));
+  return { ...refusal, message: words(refusal.message), fix: words(refusal.fix) };
 }

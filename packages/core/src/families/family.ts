@@ -1,9 +1,11 @@
 import type * as z from 'zod/mini';
-import type { Problem } from '../errors/problem.js';
+import type { Refusal } from '../errors/problem.js';
 import { fold } from '../fold/build.js';
 import type { Part } from '../fold/part.js';
 import type { Sheet, Step } from '../fold/tree.js';
+import { advised } from './advice.js';
 import type { ParamKit, Shape } from './kit.js';
+import type { Complaint } from './limits.js';
 
 /** Words and an example of a family, for help, starter jobs and pictures. */
 export interface Description {
@@ -23,10 +25,10 @@ export interface Family<P = never> {
   readonly name: string;
   readonly params: (kit: ParamKit) => Shape<P>;
   /**
-   * Sizes that cannot be made, each with the size that would work; a problem's `path` starts at the parameter.
-   * Only called with parameters the schemas accept.
+   * Parameters that cannot be made together, and why; the size that would work is found by trying. Complain of the
+   * outer size when nothing fits in it, else of the inner one. Only called with parameters the schemas accept.
    */
-  readonly check: (params: P, sheet: Sheet) => readonly Problem[];
+  readonly check: (params: P, sheet: Sheet) => readonly Complaint[];
   /** The verbs that build the part; no flat coordinates. Only called when `check` found nothing. */
   readonly build: (params: P, sheet: Sheet) => readonly Step[];
   readonly describe: Description;
@@ -38,8 +40,8 @@ export interface AnyFamily {
   readonly describe: Description;
   /** A schema for every parameter. */
   readonly params: (kit: ParamKit) => z.core.$ZodLooseShape;
-  /** Check parameters that went through the schemas. */
-  readonly check: (params: unknown, sheet: Sheet) => readonly Problem[];
+  /** Check parameters that went through the schemas; each refusal names the size that would work. */
+  readonly check: (params: unknown, sheet: Sheet) => readonly Refusal[];
   /** Build a part from parameters that `check` let pass. @throws JobError when corners leave nothing of a panel */
   readonly part: (params: unknown, sheet: Sheet) => Part;
 }
@@ -59,7 +61,7 @@ export function defineFamily<P>(family: Family<P>): AnyFamily {
     describe,
     params: family.params,
     // what arrives below went through those schemas, which give a P
-    check: (params, sheet) => family.check(params as P, sheet),
+    check: (params, sheet) => advised(params, (p) => family.check(p as P, sheet)),
     part: (params, sheet) => fold(sheet, ...family.build(params as P, sheet)),
   };
 }

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import type { HemSpec } from '../bending/hem.js';
 import { formatLength } from '../units/format.js';
 import { parseLength, type Unit } from '../units/length.js';
+import { numberBetween } from '../units/range.js';
 
 /** Longest size that is read, mm: ten metres. */
 export const LONGEST = 10_000;
@@ -38,8 +39,8 @@ export interface ParamKit {
   readonly group: <P>(shape: Shape<P>) => Gives<P>;
   /** One of several groups, told apart by the literal text under `key`. */
   readonly byName: (key: string, options: readonly Gives<unknown>[]) => Gives<unknown>;
-  /** The first schema that accepts the value. */
-  readonly either: <A, B>(a: Gives<A>, b: Gives<B>) => Gives<A | B>;
+  /** The first schema that accepts the value; `what` says what both take, for an error. */
+  readonly either: <A, B>(a: Gives<A>, b: Gives<B>, what: string) => Gives<A | B>;
 }
 
 /** A schema for every parameter of `P`. */
@@ -56,20 +57,20 @@ export function paramKit(unit: Unit): ParamKit {
   return {
     unit,
     size,
-    angle: (least, most) => ranged(z.number(), least, most, ' deg'),
+    angle: (least, most) => numberBetween(least, most, ' deg'),
     hem: () => hemSchema(size),
     oneOf: (words) => z.enum(words),
-    count: (least, most) => ranged(z.int(), least, most, ''),
+    count: (least, most) => numberBetween(least, most, '', 'whole'),
     maybe: <T>(schema: Gives<T>) => fallback<T | null>(schema, null),
     or: fallback,
     list: (schema, least, most) => {
       const error = (issue: { input: unknown }) =>
-        `${(issue.input as readonly unknown[]).length} entries given, ${least} to ${most} allowed`;
+        `${(issue.input as readonly unknown[]).length} in the list, ${least} to ${most} allowed`;
       return z.array(schema).check(z.minLength(least, { error }), z.maxLength(most, { error }));
     },
     group: <P>(shape: Shape<P>) => strictGroup(shape) as unknown as Gives<P>,
     byName: (key, options) => z.discriminatedUnion(key, options as [Group, ...Group[]]),
-    either: (a, b) => z.union([a, b]),
+    either: (a, b, what) => z.union([a, b], { error: () => what }),
   };
 }
 
@@ -83,16 +84,10 @@ export function strictGroup(shape: z.core.$ZodLooseShape): Group {
   });
 }
 
-function ranged(schema: z.ZodMiniNumber<number>, least: number, most: number, unit: string): Gives<number> {
-  const error = (issue: { input: unknown }) =>
-    `${issue.input}${unit} given, ${least} to ${most}${unit} allowed`;
-  return schema.check(z.gte(least, { error }), z.lte(most, { error }));
-}
-
 function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number> {
   const say = (mm: number) => formatLength(mm, unit);
   return z.pipe(
-    z.union([z.number(), z.string()]),
+    z.union([z.number(), z.string()], { error: () => 'a length such as 12.5 or "15 1/2 in"' }),
     z.transform((value, context) => {
       const refuse = (message: string) => {
         context.issues.push({ code: 'custom', input: value, message });

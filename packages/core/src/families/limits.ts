@@ -1,8 +1,7 @@
 import { type HemSpec, hemFold, leastHemLength } from '../bending/hem.js';
 import { outsideSetback } from '../bending/rule.js';
-import type { Problem } from '../errors/problem.js';
+import type { Path, Wording } from '../errors/problem.js';
 import type { Sheet } from '../fold/tree.js';
-import { plainNumber } from '../units/format.js';
 
 /** Gap kept at corners when the job gives none, mm. Common practice, no source. */
 export const CORNER_GAP = 0.5;
@@ -10,70 +9,63 @@ export const CORNER_GAP = 0.5;
 /** Least straight stretch a leg keeps between its bends, mm. Common practice, no source. */
 export const LEAST_LEG = 0.5;
 
+/**
+ * A parameter that cannot be made as it is. `path` leads to it from the part; `why` completes "5 mm given, …".
+ * The size that would work is found by trying, so a complaint does not name it; `fix` is for what is not a size.
+ */
+export interface Complaint {
+  readonly path: Path;
+  readonly why: Wording;
+  readonly fix?: string;
+}
+
+/** A complaint unless `holds`. */
+export function need(holds: boolean, path: Path, why: Wording): readonly Complaint[] {
+  return holds ? [] : [{ path, why }];
+}
+
+/** At least, with room for rounding. mm */
+export const reaches = (value: number, least: number): boolean => value >= least - 1e-9;
+
 /** Setback of a bend of the sheet, mm. */
 export function setback(sheet: Sheet, angle = 90, insideRadius: number = sheet.insideRadius): number {
   return outsideSetback({ thickness: sheet.thickness, insideRadius, angle });
 }
 
-/** `12.35 mm`, as limits are printed. */
-export const mm = (v: number): string => `${plainNumber(v, 2)} mm`;
-
-/** Down, or up, to the hundredth, so that the printed limit is itself allowed. */
-export const floor2 = (v: number): number => Math.floor(v * 100 + 1e-6) / 100;
-export const ceil2 = (v: number): number => Math.ceil(v * 100 - 1e-6) / 100;
-
-/** A problem when a size is over its limit, saying the size that would work. */
-export function atMost(
-  path: readonly (string | number)[],
-  value: number,
-  limit: number,
-  why: string,
-): readonly Problem[] {
-  const allowed = floor2(limit);
-  if (value <= limit + 1e-9) return [];
-  const fix = allowed > 0 ? `Use ${mm(allowed)} or less` : 'Make the parts beside it larger';
-  return [{ code: 'size-too-large', path, message: `${mm(value)} given, ${why}`, fix }];
+/** Least outside leg of a square flange that ends free: one thickness past its bend. mm */
+export function leastFlange(sheet: Sheet): number {
+  return setback(sheet) + sheet.thickness;
 }
 
-/** A problem when a size is under its limit, saying the size that would work. */
-export function atLeast(
-  path: readonly (string | number)[],
-  value: number,
-  limit: number,
-  why: string,
-): readonly Problem[] {
-  if (value >= limit - 1e-9) return [];
-  return [
-    {
-      code: 'size-too-small',
-      path,
-      message: `${mm(value)} given, ${why}`,
-      fix: `Use ${mm(ceil2(limit))} or more`,
-    },
-  ];
+/** A wall a hem is folded on: its outside height, the setback of its own bend, and where it stands in the job. */
+export interface HemWall {
+  readonly height: number;
+  readonly bend: number;
+  readonly path: Path;
+  readonly name: string;
 }
 
-/** A hem with a leg to hold, on a wall that leaves room for it beside the wall's own bend. */
-export function hemFits(
-  path: readonly (string | number)[],
-  hem: HemSpec,
-  sheet: Sheet,
-  wall: { readonly height: number; readonly name: string; readonly bend: number },
-): readonly Problem[] {
-  const least = leastHemLength(hem, sheet.thickness);
+/** Least height of a wall with the shortest hem of this kind, mm. */
+export function leastHemmedWall(hem: HemSpec, bend: number, { thickness }: Sheet): number {
+  return bend + thickness + leastHemLength(hem, thickness);
+}
+
+/** A hem has a leg to hold, and its wall has room for it; a wall too low for any such hem is what is complained of. */
+export function hemFits(path: Path, hem: HemSpec, sheet: Sheet, wall: HemWall): readonly Complaint[] {
+  const article = hem.type === 'open' ? 'an' : 'a';
+  if (!reaches(wall.height, leastHemmedWall(hem, wall.bend, sheet)))
+    return [{ path: wall.path, why: `too low for ${article} ${hem.type} hem on it` }];
   const most = wall.height - wall.bend - sheet.thickness;
   return [
-    ...atLeast(
+    ...need(
+      reaches(hem.length, leastHemLength(hem, sheet.thickness)),
       [...path, 'length'],
-      hem.length,
-      least,
-      `a ${hem.type} hem needs a straight leg past its fold`,
+      `${article} ${hem.type} hem needs a straight leg past its fold`,
     ),
-    ...atMost(
+    ...need(
+      reaches(most, hem.length),
       [...path, 'length'],
-      hem.length,
-      most,
-      `longer than the ${wall.name} of ${mm(wall.height)} has room for`,
+      (say) => `longer than the ${wall.name} of ${say.size(wall.height)} has room for`,
     ),
   ];
 }

@@ -7,9 +7,9 @@ export function measuredBox(formed: Pick<Formed, 'panels' | 'bends' | 'thickness
   const { panels, bends, thickness } = formed;
   if (over === 'all') return boxOfPieces(panels, bends, thickness);
   if ('panels' in over) {
-    const chosen = <P extends { readonly id: string }>(list: readonly P[]) =>
-      list.filter((p) => over.panels.includes(p.id));
-    return boxOfPieces(chosen(panels), chosen(bends), thickness);
+    const chosen = <P extends { readonly id: string }>(list: readonly P[], ids: readonly string[]) =>
+      list.filter((p) => ids.includes(p.id));
+    return boxOfPieces(chosen(panels, over.panels), chosen(bends, over.bends ?? over.panels), thickness);
   }
   const lines = over.edges.flatMap(([panel, edge]) =>
     panels.filter((p) => p.id === panel).flatMap((p) => edgeOnly(p, edge)),

@@ -75,10 +75,10 @@ export interface Asked {
   readonly over: Measured;
 }
 
-/** What a size is measured over: all of the part, some panels with their bends, or single edges of panels. */
+/** What a size is measured over: all of the part, some panels with their bends (or these bends), or single edges. */
 export type Measured =
   | 'all'
-  | { readonly panels: readonly string[] }
+  | { readonly panels: readonly string[]; readonly bends?: readonly string[] }
   | { readonly edges: readonly (readonly [panel: string, edge: string])[] };
 
 /** A part while verbs build it: panels in the order they were added, parents before children. */

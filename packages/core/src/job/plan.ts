@@ -66,13 +66,18 @@ export function planPart(jobPart: JobPart): PartPlan {
   return { ...jobPart, part, flat, formed, mass };
 }
 
+/** Panels in each other's way are the sizes' doing; any other flaw is ours. */
 function flawProblem({ code, message }: Flaw): Problem {
-  return { code, path: [], message, fix: 'These sizes cannot be folded from one piece' };
+  const fix =
+    code === 'form-clash'
+      ? 'Change the sizes so that they stay clear of each other'
+      : 'This is a fault of the program, not of the job: please report it with the job file';
+  return { code, path: [], message, fix };
 }
 
 /** Problems of a bend rule belong where the rule was given, all others to the part. */
 function placed(problem: Problem, part: JobPart): Problem {
   const [first, ...rest] = problem.path;
   const path = first === 'bending' ? [...part.bendingPath, ...rest] : [...part.path, ...problem.path];
-  return { ...problem, path };
+  return { ...problem, path, part: part.name };
 }

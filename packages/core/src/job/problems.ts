@@ -1,9 +1,9 @@
 import type * as z from 'zod/mini';
 import { suggestion } from '../errors/nearest.js';
-import type { Problem } from '../errors/problem.js';
+import type { Path, Problem } from '../errors/problem.js';
+import { quoted } from '../errors/quote.js';
 
 type Issue = z.core.$ZodIssue;
-type Path = readonly (string | number)[];
 
 /** Problems in the words of a job, from what the schema found. `data` is what it was given. */
 export function problemsOf(issues: readonly Issue[], data: unknown): readonly Problem[] {
@@ -17,7 +17,7 @@ function problems(issue: Issue, path: Path, data: unknown): readonly Problem[] {
       return issue.keys.map((key) => ({
         code: 'key-unknown',
         path: [...path, key],
-        message: `unknown key "${key}"`,
+        message: `unknown key ${quoted(key)}`,
         fix: suggestion(key, issue.message.split(', ')),
         at: 'key',
       }));
@@ -33,21 +33,18 @@ function problems(issue: Issue, path: Path, data: unknown): readonly Problem[] {
 }
 
 function typeProblem(path: Path, value: unknown, expected: string): Problem {
-  if (value === undefined)
-    return { code: 'value-missing', path, message: 'missing', fix: `Give ${EXPECTED[expected] ?? expected}` };
-  return {
-    code: 'value-type',
-    path,
-    message: `${described(value)} given, ${EXPECTED[expected] ?? expected} allowed`,
-    fix: '',
-  };
+  const wanted = EXPECTED[expected] ?? expected;
+  if (value === undefined) return { code: 'value-missing', path, message: 'missing', fix: `Give ${wanted}` };
+  const plain = expected === 'string' && ['number', 'boolean'].includes(typeof value);
+  const fix = plain ? `Write it in quotes: "${String(value)}"` : '';
+  return { code: 'value-type', path, message: `${described(value)} given, ${wanted} allowed`, fix };
 }
 
 const EXPECTED: Readonly<Record<string, string>> = {
   number: 'a number',
   int: 'a whole number',
-  string: 'a text',
-  object: 'named values',
+  string: 'text',
+  object: 'a group of keys and values',
   array: 'a list',
 };
 
@@ -58,7 +55,7 @@ function wordProblem(path: Path, value: unknown, words: readonly string[]): Prob
   return { code: 'word-unknown', path, message: `${described(value)} given`, fix };
 }
 
-/** The branch that came furthest says it best: one that read the value and refused it, else the plain types. */
+/** The branch that read the value and refused it says it best; else the union's own words for what it takes. */
 function unionProblems(
   issue: Extract<Issue, { code: 'invalid_union' }>,
   path: Path,
@@ -66,25 +63,19 @@ function unionProblems(
 ): readonly Problem[] {
   if (issue.discriminator !== undefined) {
     const at = [...path.slice(0, path.at(-1) === issue.discriminator ? -1 : undefined), issue.discriminator];
-    return [
-      wordProblem(
-        at,
-        valueAt(data, at),
-        ('options' in issue ? (issue.options as readonly unknown[]) : []).map(String),
-      ),
-    ];
+    const options = 'options' in issue ? (issue.options as readonly unknown[]) : [];
+    return [wordProblem(at, valueAt(data, at), options.map(String))];
   }
   const branches = issue.errors.map((list) =>
     list.flatMap((i) => problems(i, [...path, ...(i.path as Path)], data)),
   );
-  const read = branches.find((b) => b.some((p) => p.code === 'value-range' || p.code === 'key-unknown'));
+  const read = branches.find((b) => b.some((p) => p.code === 'value-range' || p.path.length > path.length));
   if (read !== undefined) return read;
   const value = valueAt(data, path);
-  if (value === undefined) return [{ code: 'value-missing', path, message: 'missing', fix: 'Give a length' }];
-  const words = branches.flat().flatMap((p) => (p.code === 'word-unknown' ? [p.fix] : []));
-  const what = `a length such as 12.5 or "15 1/2 in"`;
+  if (value === undefined)
+    return [{ code: 'value-missing', path, message: 'missing', fix: `Give ${issue.message}` }];
   return [
-    { code: 'value-type', path, message: `${described(value)} given, ${what} allowed`, fix: words[0] ?? '' },
+    { code: 'value-type', path, message: `${described(value)} given, ${issue.message} allowed`, fix: '' },
   ];
 }
 
@@ -99,7 +90,6 @@ function valueAt(data: unknown, path: Path): unknown {
 function described(value: unknown): string {
   if (value === null) return 'nothing';
   if (Array.isArray(value)) return 'a list';
-  if (typeof value === 'object') return 'named values';
-  if (typeof value === 'string') return `"${value.length > 40 ? `${value.slice(0, 40)}…` : value}"`;
-  return String(value);
+  if (typeof value === 'object') return 'a group of keys and values';
+  return typeof value === 'string' ? quoted(value) : String(value);
 }

@@ -1,12 +1,14 @@
 import type * as z from 'zod/mini';
 import { RULE_KINDS } from '../bending/kinds.js';
-import { JobError, type Path, type Problem, within } from '../errors/problem.js';
+import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
+import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import { paramKit } from '../families/kit.js';
 import type { Sheet } from '../fold/tree.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
+import { isName } from './name.js';
 import { problemsOf } from './problems.js';
 import {
   type BendingData,
@@ -62,8 +64,20 @@ export function readJob(data: unknown, families: readonly AnyFamily[] = FAMILIES
   });
   problems.push(...twins(list));
   const unique = problems.filter((p, i) => problems.findIndex((q) => same(p, q)) === i);
-  if (unique.length > 0 || head === null) throw new JobError(unique);
+  if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
   return { units, name: head.name, note: head.note, parts };
+}
+
+/** Problems of a part told whose they are, where the part has a name that can be printed. */
+export function named(problems: readonly Problem[], parts: unknown): readonly Problem[] {
+  return problems.map((p) => {
+    const [first, index] = p.path;
+    const name =
+      first === 'parts' && Array.isArray(parts)
+        ? (parts[index as number] as { name?: unknown } | null)?.name
+        : undefined;
+    return typeof name === 'string' && isName(name) ? { ...p, part: name } : p;
+  });
 }
 
 const same = (a: Problem, b: Problem) =>
@@ -110,8 +124,9 @@ function jobPart(part: PartData, job: JobData, i: number, families: readonly Any
   if (rule === undefined) throw new RangeError(`rule ${bending.rule} passed the schema but is not listed`);
   const sheet: Sheet = { thickness, insideRadius: bending.insideRadius ?? thickness, rule };
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
-  const problems = family.check(params, sheet);
-  if (problems.length > 0) throw new JobError(problems.map((p) => ({ ...p, path: [...path, ...p.path] })));
+  const refusals = family.check(params, sheet);
+  if (refusals.length > 0)
+    throw new JobError(refusals.map((r) => ({ ...worded(r, job.units), path: [...path, ...r.path] })));
   const { name, quantity, note } = part;
   const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
   return { name, family, params, quantity, note, material, sheet, path, bendingPath };
@@ -126,7 +141,7 @@ function twins(list: unknown): readonly Problem[] {
   return names.flatMap((name, i) => {
     const first = name === null ? i : names.indexOf(name);
     if (first === i) return [];
-    const message = `the name "${(list[i] as { name: string }).name}" is taken by parts[${first}]`;
+    const message = `the name ${quoted((list[i] as { name: string }).name)} is taken by part ${first + 1}`;
     return [
       { code: 'name-twice', path: ['parts', i, 'name'], message, fix: 'Give every part a name of its own' },
     ];

@@ -103,11 +103,17 @@ export function jobSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<
 /** Schema of `stock:`. */
 export function stockSchema(kit: ParamKit): Gives<unknown> {
   const systems = GAUGE_SYSTEMS.map((s) => s.name);
-  const number = kit.count(1, 100);
+  const number = z.int();
   return strictGroup({
     material: kit.oneOf(MATERIAL_NAMES),
     thickness: z.optional(kit.size(THICKNESS)),
-    gauge: z.optional(kit.either(number, strictGroup({ system: kit.oneOf(systems), number }))),
+    gauge: z.optional(
+      kit.either(
+        number,
+        strictGroup({ system: kit.oneOf(systems), number }),
+        'a gauge number such as 20, or { system, number },',
+      ),
+    ),
   });
 }
 

@@ -32,9 +32,12 @@ export function formatFraction(mm: number, denominator: number): Fraction {
   return { text: `${error === 0 ? '' : '~'}${sign}${number} in`, error };
 }
 
-/** A number with at most `digits` decimals, no trailing zeros, no exponent (below 1e21) and no minus zero. */
+/**
+ * A number with at most `digits` decimals, no trailing zeros, no exponent (below 1e21) and no minus zero.
+ * Halves round away from zero, also where binary holds them a hair short.
+ */
 export function plainNumber(value: number, digits: number): string {
-  const text = value.toFixed(digits);
+  const text = (value * (1 + 4 * Number.EPSILON)).toFixed(digits);
   const short = text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text;
   return short === '-0' ? '0' : short;
 }

@@ -1,4 +1,4 @@
-import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
+import { checkDrawing, type Drawing, type DrawingLayer, type Shape } from '../drawing.js';
 import { layerStyle } from '../layers.js';
 import { coordinate } from '../number.js';
 import { bulgeValue } from './r2000.js';
@@ -11,6 +11,7 @@ type Tag = readonly [code: number, value: string | number];
  * The format has no units; say them in a note on the drawing.
  */
 export function toDxfR12(drawing: Drawing): string {
+  checkDrawing(drawing);
   const tags: readonly Tag[] = [
     ...section('HEADER', header(drawing)),
     ...section('TABLES', tables(drawing)),

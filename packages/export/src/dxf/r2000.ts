@@ -1,7 +1,7 @@
 /// <reference path="./dxf-writer.d.ts" />
 import Drawing from 'dxf-writer';
 import Handle from 'dxf-writer/src/Handle.js';
-import type { DrawingLayer, Drawing as OurDrawing, Shape } from '../drawing.js';
+import { checkDrawing, type DrawingLayer, type Drawing as OurDrawing, type Shape } from '../drawing.js';
 import { layerStyle } from '../layers.js';
 import { coordinate } from '../number.js';
 import { dxfText } from './text.js';
@@ -11,6 +11,7 @@ import { dxfText } from './text.js';
  * across drawings, is set back first.
  */
 export function toDxf(drawing: OurDrawing): string {
+  checkDrawing(drawing);
   Handle.seed = 0;
   const file = new Drawing();
   const point = ([x, y]: readonly [number, number]): [number, number][] => [
@@ -29,7 +30,6 @@ export function toDxf(drawing: OurDrawing): string {
 }
 
 function drawLayer(file: Drawing, { name, shapes }: DrawingLayer): void {
-  if (file.layers[name] !== undefined) throw new RangeError(`layer ${name} given twice, once allowed`); // it would drop the first
   file.addLayer(name, layerStyle(name).number, 'CONTINUOUS').setActiveLayer(name);
   for (const shape of shapes) draw(file, shape);
 }

@@ -1,7 +1,7 @@
 /** Signs that DXF text has its own codes for. */
 const CODES: readonly (readonly [RegExp, string])[] = [
   [/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' '], // a line break would start new group codes
-  [/%%/g, '% %'],
+  [/%(?=%)/g, '% '], // two would start a code
   [/°/g, '%%d'],
   [/[Ø⌀]/g, '%%c'],
   [/±/g, '%%p'],

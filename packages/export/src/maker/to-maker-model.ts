@@ -6,18 +6,12 @@ const turn = (radian: number) => (radian * 180) / Math.PI;
 
 /**
  * A drawing as a makerjs model, one model a layer, for people who embed. mm, y up.
- * Text becomes captions on its layer's model.
+ * A text becomes a model with a caption.
  */
 export function toMakerModel(drawing: Drawing): makerjs.IModel {
   const models = drawing.layers.map(({ name, shapes }): [string, makerjs.IModel] => {
-    const drawn = shapes
-      .filter((s) => s.kind !== 'text')
-      .map((s, i): [string, makerjs.IModel] => [`${s.kind}-${i + 1}`, shapeModel(s)]);
-    const caption = shapes.flatMap((s) => (s.kind === 'text' ? [captionOf(s.at, s.text, s.height)] : []))[0];
-    return [
-      name,
-      { layer: name, models: Object.fromEntries(drawn), ...(caption === undefined ? {} : { caption }) },
-    ];
+    const parts = shapes.map((s, i): [string, makerjs.IModel] => [`${s.kind}-${i + 1}`, shapeModel(s)]);
+    return [name, { layer: name, models: Object.fromEntries(parts) }];
   });
   return { units: makerjs.unitType.Millimeter, models: Object.fromEntries(models) };
 }
@@ -26,7 +20,8 @@ function captionOf([x, y]: readonly [number, number], text: string, height: numb
   return { text, anchor: new makerjs.paths.Line([x, y], [x + height * text.length, y]) };
 }
 
-function shapeModel(shape: Exclude<Shape, { kind: 'text' }>): makerjs.IModel {
+function shapeModel(shape: Shape): makerjs.IModel {
+  if (shape.kind === 'text') return { caption: captionOf(shape.at, shape.text, shape.height) };
   if (shape.kind === 'loop') return loopModel(shape.loop);
   if (shape.kind === 'circle')
     return { paths: { circle: new makerjs.paths.Circle([...shape.centre], shape.radius) } };

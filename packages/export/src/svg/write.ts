@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import type { Drawing, Shape } from '../drawing.js';
+import { checkDrawing, type Drawing, type Shape } from '../drawing.js';
 import { layerStyle } from '../layers.js';
 import { coordinate } from '../number.js';
 import { escapeXml } from './escape.js';
@@ -9,6 +9,7 @@ const MARGIN = 5; // mm of white round the drawing
 
 /** A drawing as SVG text at true scale: one user unit is 1 mm, one group a layer. */
 export function toSvg(drawing: Drawing): string {
+  checkDrawing(drawing);
   const { min, max } = drawing.box;
   const origin: Point = [MARGIN - min[0], max[1] + MARGIN]; // of the drawing's axes, on the page
   const [width, height] = [

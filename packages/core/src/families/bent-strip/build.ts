@@ -22,7 +22,7 @@ function build(p: BentStripParams, sheet: Sheet): readonly Step[] {
   ];
 }
 
-/** Legs between square bends can be measured straight over: one with the legs beside it. */
+/** Legs between square bends can be measured straight over: one panel with the bends at its ends. */
 function squareLegs(p: BentStripParams): readonly Step[] {
   const square = (i: number) => Math.abs(p.angles[i] ?? 90) === 90;
   let heading = 0;
@@ -30,8 +30,9 @@ function squareLegs(p: BentStripParams): readonly Step[] {
     const axis = heading % 180 === 0 ? 'x' : 'z';
     const measurable = heading % 90 === 0 && square(i - 1) && square(i);
     heading += p.angles[i] ?? 0;
-    const panels = [i - 1, i, i + 1].filter((j) => j >= 0 && j < p.legs.length).map(leg);
-    return measurable ? [asked(`legs[${i}]`, length, axis, { panels })] : [];
+    // the bend at its start is called after it, the one at its end after the next leg
+    const over = { panels: [leg(i)], bends: [leg(i), leg(i + 1)] };
+    return measurable ? [asked(`legs[${i}]`, length, axis, over)] : [];
   });
 }
 

@@ -1,7 +1,6 @@
-import type { Problem } from '../../errors/problem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../kit.js';
-import { atMost, mm } from '../limits.js';
+import { type Complaint, need, reaches } from '../limits.js';
 
 /** A flat end with sloped shoulders. mm */
 export interface GussetEndParams {
@@ -15,6 +14,7 @@ export interface GussetEndParams {
 
 /** Clearance an automatic nip keeps to the bend, mm. Common practice, no source. */
 const NIP_CLEARANCE = 0.3;
+const LEAST_EDGE = 0.5; // mm left of an edge between two nips
 
 export function params(k: ParamKit): Shape<GussetEndParams> {
   return {
@@ -22,28 +22,38 @@ export function params(k: ParamKit): Shape<GussetEndParams> {
     shoulderHeight: k.size(),
     height: k.size(),
     crownWidth: k.size(),
-    cornerNip: k.or(k.either<'auto', number>(k.oneOf(['auto']), k.size({ min: 0 })), 'auto'),
+    cornerNip: k.or(
+      k.either<'auto', number>(k.oneOf(['auto']), k.size({ min: 0 }), 'auto or a length'),
+      'auto',
+    ),
   };
 }
 
 /**
- * Leg of the nip. A 45° cut clears an arc of radius R in the corner when its leg is at least (2 − √2)·R.
+ * Leg of the nip, mm. A 45° cut clears an arc of radius R in the corner when its leg is at least (2 − √2)·R.
  * The bend it stands in is taken to have the sheet's own inside radius.
  */
 export function nipLeg({ cornerNip }: GussetEndParams, sheet: Sheet): number {
   return cornerNip === 'auto' ? (2 - Math.SQRT2) * sheet.insideRadius + NIP_CLEARANCE : cornerNip;
 }
 
-export function check(p: GussetEndParams, sheet: Sheet): readonly Problem[] {
-  const room = Math.min(p.width / 2, p.shoulderHeight);
+export function check(p: GussetEndParams, sheet: Sheet): readonly Complaint[] {
+  const { width, height, shoulderHeight, crownWidth, cornerNip } = p;
+  // an automatic nip is not to blame: the end is too small for it
+  const nip = nipLeg(p, sheet);
+  const fits = [reaches(width, 2 * (nip + LEAST_EDGE)), reaches(shoulderHeight, nip + LEAST_EDGE)] as const;
   return [
-    ...atMost(['shoulderHeight'], p.shoulderHeight, p.height, `higher than the end of ${mm(p.height)}`),
-    ...atMost(['crownWidth'], p.crownWidth, p.width, `wider than the end of ${mm(p.width)}`),
-    ...atMost(
-      ['cornerNip'],
-      nipLeg(p, sheet),
-      room - 0.5,
-      'the nips would leave nothing of the lower edge or the sides',
+    ...need(
+      reaches(height, shoulderHeight),
+      ['shoulderHeight'],
+      (say) => `higher than the end of ${say.size(height)}`,
     ),
+    ...need(reaches(width, crownWidth), ['crownWidth'], (say) => `wider than the end of ${say.size(width)}`),
+    ...(cornerNip === 'auto'
+      ? [
+          ...need(fits[0], ['width'], 'the nips at its lower corners take up more'),
+          ...need(fits[1], ['shoulderHeight'], 'the nips at the lower corners reach higher'),
+        ]
+      : need(fits[0] && fits[1], ['cornerNip'], 'nothing would be left of the lower edge or the sides')),
   ];
 }

@@ -1,8 +1,16 @@
 import type { HemSpec } from '../../bending/hem.js';
-import type { Problem } from '../../errors/problem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../kit.js';
-import { atLeast, CORNER_GAP, hemFits, hemHeight, setback } from '../limits.js';
+import {
+  CORNER_GAP,
+  type Complaint,
+  hemFits,
+  hemHeight,
+  leastFlange,
+  need,
+  reaches,
+  setback,
+} from '../limits.js';
 
 /** A channel-shaped handle with tabs. Outside sizes, mm. */
 export interface HandleParams {
@@ -12,6 +20,8 @@ export interface HandleParams {
   readonly hem: HemSpec | null;
   readonly tabs: { readonly length: number; readonly gap: number };
 }
+
+const LEAST_REST = 1; // mm left of the base between the bends
 
 export function params(k: ParamKit): Shape<HandleParams> {
   return {
@@ -26,29 +36,22 @@ export function params(k: ParamKit): Shape<HandleParams> {
   };
 }
 
-export function check(p: HandleParams, sheet: Sheet): readonly Problem[] {
-  const bend = setback(sheet);
-  const side = { height: p.sideDepth, name: 'side', bend };
-  const fold = hemHeight(p.hem, sheet.thickness);
+export function check(p: HandleParams, sheet: Sheet): readonly Complaint[] {
+  const end = setback(sheet) + p.tabs.gap;
+  const across = Math.max(end, setback(sheet) + hemHeight(p.hem, sheet.thickness));
+  const side = { height: p.sideDepth, bend: setback(sheet), path: ['sideDepth'], name: 'side' };
   return [
-    ...atLeast(['span'], p.span, 2 * (bend + p.tabs.gap) + 1, 'the bends of both tabs need more'),
-    ...atLeast(
-      ['width'],
-      p.width,
-      2 * Math.max(bend + p.tabs.gap, bend + fold) + 1,
-      'the sides and their hems need more',
-    ),
-    ...atLeast(
+    ...need(reaches(p.span, 2 * end + LEAST_REST), ['span'], 'the bends of both tabs take up more'),
+    ...need(reaches(p.width, 2 * across + LEAST_REST), ['width'], 'the sides and their hems take up more'),
+    ...need(
+      reaches(p.sideDepth, leastFlange(sheet)),
       ['sideDepth'],
-      p.sideDepth,
-      bend + sheet.thickness,
       'a side has to stand clear of its own bend',
     ),
     ...(p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, side)),
-    ...atLeast(
+    ...need(
+      reaches(p.tabs.length, leastFlange(sheet)),
       ['tabs', 'length'],
-      p.tabs.length,
-      bend + sheet.thickness,
       'a tab has to reach past its own bend',
     ),
   ];

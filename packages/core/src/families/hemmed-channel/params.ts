@@ -1,8 +1,16 @@
-import { type HemSpec, hemFold } from '../../bending/hem.js';
-import type { Problem } from '../../errors/problem.js';
+import { type HemSpec, hemFold, leastHemLength } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../kit.js';
-import { atLeast, atMost, CORNER_GAP, hemFits, hemHeight, mm, setback } from '../limits.js';
+import {
+  CORNER_GAP,
+  type Complaint,
+  hemFits,
+  hemHeight,
+  leastFlange,
+  need,
+  reaches,
+  setback,
+} from '../limits.js';
 
 /** Panels an end tab can hang on. */
 export type TabSite = 'base' | 'north' | 'south';
@@ -28,6 +36,7 @@ export interface HemmedChannelParams {
 }
 
 const SITES: readonly TabSite[] = ['base', 'north', 'south'];
+const LEAST_REST = 1; // mm left of a panel between what is cut from its ends
 
 export function params(k: ParamKit): Shape<HemmedChannelParams> {
   return {
@@ -47,58 +56,96 @@ export function params(k: ParamKit): Shape<HemmedChannelParams> {
   };
 }
 
-export function check(p: HemmedChannelParams, sheet: Sheet): readonly Problem[] {
+export function check(p: HemmedChannelParams, sheet: Sheet): readonly Complaint[] {
+  const outer = [...lengthHolds(p, sheet), ...widthHolds(p, sheet), ...heightHolds(p, sheet)];
+  if (outer.length > 0) return outer;
   const bend = setback(sheet);
-  const fold = hemHeight(p.hem, sheet.thickness);
-  const side = { height: p.height, name: 'side', bend };
+  const side = { height: p.height, bend, path: ['height'], name: 'side' };
   return [
-    ...atLeast(['width'], p.width, 2 * (bend + fold) + 1, 'the two sides and their hems need more'),
-    ...atLeast(['height'], p.height, bend + sheet.thickness, 'a side has to stand clear of its own bend'),
     ...(p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, side)),
-    ...(p.endTabs === null ? lengthProblems(p, 1) : tabProblems(p, p.endTabs, sheet)),
+    ...(p.hem === null || p.endTabs === null ? [] : hemEnds(p, p.hem, p.endTabs, sheet)),
+    ...(p.endTabs === null ? [] : tabsFit(p, p.endTabs, sheet)),
   ];
 }
 
-function lengthProblems(p: HemmedChannelParams, least: number): readonly Problem[] {
-  return atLeast(['length'], p.length, least, 'what is cut from the ends needs more');
+function lengthHolds(p: HemmedChannelParams, sheet: Sheet): readonly Complaint[] {
+  const shortest = p.hem === null ? null : { ...p.hem, length: leastHemLength(p.hem, sheet.thickness) };
+  const ends =
+    p.endTabs === null
+      ? 0
+      : Math.max(setback(sheet), shortest === null ? 0 : hemCut(shortest, p.endTabs, sheet));
+  return need(
+    reaches(p.length, 2 * ends + LEAST_REST),
+    ['length'],
+    'what is cut from both ends takes up more',
+  );
 }
 
-function tabProblems(p: HemmedChannelParams, tabs: EndTabs, sheet: Sheet): readonly Problem[] {
-  const { thickness } = sheet;
-  const bend = setback(sheet);
+function widthHolds({ width, hem, endTabs }: HemmedChannelParams, sheet: Sheet): readonly Complaint[] {
+  const sides = 2 * (setback(sheet) + hemHeight(hem, sheet.thickness));
+  const tabs = endTabs === null ? 0 : sideTabs(endTabs) * leastFlange(sheet) + endTabs.gap;
+  return need(
+    reaches(width, Math.max(sides, tabs) + LEAST_REST),
+    ['width'],
+    'the sides with their hems and tabs take up more',
+  );
+}
+
+function heightHolds(p: HemmedChannelParams, sheet: Sheet): readonly Complaint[] {
+  const least = leastFlange(sheet);
+  const tabs = p.endTabs;
+  const room = tabs === null || sideTabs(tabs) === 0 || reaches(sideRoom(p, tabs, sheet), least);
+  return need(
+    reaches(p.height, least) && room,
+    ['height'],
+    'the bends, hems and tabs of a side take up more',
+  );
+}
+
+const sideTabs = ({ on }: EndTabs) => on.filter((s) => s !== 'base').length;
+
+function hemEnds(
+  { length }: HemmedChannelParams,
+  hem: HemSpec,
+  tabs: EndTabs,
+  sheet: Sheet,
+): readonly Complaint[] {
+  const holds = reaches(length, 2 * hemCut(hem, tabs, sheet) + LEAST_REST);
+  return need(
+    holds,
+    ['hem', 'length'],
+    (say) => `its slanted ends would meet on a length of ${say.size(length)}`,
+  );
+}
+
+/** What is cut from an end of a hem at its free edge, from the outside of the tabs, mm. */
+function hemCut(hem: HemSpec, tabs: EndTabs, { thickness, insideRadius }: Sheet): number {
+  const fold = hemFold(hem, thickness);
+  const start = Math.max(hemStart(tabs, thickness), thickness + insideRadius);
+  return start + (tabs.notch === 'square' ? 0 : fold.leg - fold.insideRadius - thickness);
+}
+
+function tabsFit(p: HemmedChannelParams, tabs: EndTabs, sheet: Sheet): readonly Complaint[] {
   const path = ['endTabs', 'length'];
-  const sides = tabs.on.filter((s) => s !== 'base').length;
-  const sloped = tabs.notch !== 'square';
-  // a hem end starts past the tab and what stands there, and slopes back at 45°
-  const hemEnd =
-    p.hem === null ? 0 : hemStart(tabs, thickness) + tabs.gap + bend + hemFold(p.hem, thickness).leg;
+  const { width, height } = p;
+  const across = sideTabs(tabs) * tabs.length + tabs.gap + LEAST_REST;
   return [
-    ...lengthProblems(p, 2 * Math.max(bend + 1, hemEnd + 1)),
-    ...atLeast(path, tabs.length, bend + thickness, 'a tab has to reach past its own bend'),
-    ...(sides === 0
-      ? []
-      : atMost(
-          path,
-          tabs.length,
-          (p.width - tabs.gap - 1) / (sides === 2 ? 2 : 1),
-          `the tabs of both sides would meet across the width of ${mm(p.width)}`,
-        )),
-    ...(tabs.on.includes('base')
-      ? atMost(
-          path,
-          tabs.length,
-          p.height,
-          `the tab of the base would stand over the sides of ${mm(p.height)}`,
-        )
-      : []),
-    ...(sides === 0
-      ? []
-      : atMost(
-          path,
-          tabs.length,
-          sideRoom(p, tabs, sheet, sloped),
-          `the notches would meet on a side of ${mm(p.height)}`,
-        )),
+    ...need(reaches(tabs.length, leastFlange(sheet)), path, 'a tab has to reach past its own bend'),
+    ...need(
+      sideTabs(tabs) === 0 || reaches(width, across),
+      path,
+      (say) => `the tabs of both sides would meet across a width of ${say.size(width)}`,
+    ),
+    ...need(
+      !tabs.on.includes('base') || reaches(height, tabs.length),
+      path,
+      (say) => `the tab of the base would stand over the sides of ${say.size(height)}`,
+    ),
+    ...need(
+      sideTabs(tabs) === 0 || reaches(sideRoom(p, tabs, sheet), tabs.length),
+      path,
+      (say) => `the notches would meet on a side of ${say.size(height)}`,
+    ),
   ];
 }
 
@@ -107,12 +154,13 @@ export function hemStart({ room }: EndTabs, thickness: number): number {
   return thickness + (room ?? thickness) + CORNER_GAP;
 }
 
-/** Longest tab on a side before its two end cuts meet: mitre or butt below, hem notch above. */
-function sideRoom(p: HemmedChannelParams, { on, gap }: EndTabs, sheet: Sheet, sloped: boolean): number {
+/** Longest tab on a side before its two end cuts meet: mitre or butt below, hem notch above. mm */
+function sideRoom(p: HemmedChannelParams, { on, gap, notch, length }: EndTabs, sheet: Sheet): number {
   const bend = setback(sheet);
   const top = p.hem === null ? 0 : setback(sheet, 180, hemFold(p.hem, sheet.thickness).insideRadius);
   const free = p.height - top - sheet.thickness;
-  if (!sloped) return on.includes('base') ? free - gap : Infinity;
+  if (notch === 'square')
+    return on.includes('base') ? free - gap : reaches(free, bend) ? Math.max(length, leastFlange(sheet)) : 0;
   // below: the mitre, t = d + gap/√2, or 45° from the bend; above: 45° from the hem
   const below = on.includes('base') ? gap / Math.SQRT2 : 0;
   return p.hem === null ? free - below : (free - below + bend) / 2;

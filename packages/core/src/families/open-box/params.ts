@@ -1,8 +1,17 @@
 import { type HemSpec, hemFold } from '../../bending/hem.js';
-import type { Problem } from '../../errors/problem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../kit.js';
-import { atLeast, atMost, CORNER_GAP, hemFits, LEAST_LEG, mm, setback } from '../limits.js';
+import {
+  CORNER_GAP,
+  type Complaint,
+  type HemWall,
+  hemFits,
+  LEAST_LEG,
+  leastFlange,
+  need,
+  reaches,
+  setback,
+} from '../limits.js';
 
 /** Walls of a box by the compass. */
 export type Side = 'north' | 'south' | 'east' | 'west';
@@ -81,95 +90,116 @@ export function boxSizes(p: OpenBoxParams, { thickness }: Sheet): BoxSizes {
 /** How far what hangs on a wall's rim reaches down along it, mm: tabs of the neighbours stop below. */
 export function rimDepth(p: OpenBoxParams, side: Side, sheet: Sheet): number {
   const { hem } = boxSizes(p, sheet).wall(side);
-  if (p.flangeReturn !== null) return setback(sheet) + (hem === null ? 0 : hem.length);
-  return hem === null ? 0 : hem.length;
+  return (p.flangeReturn === null ? 0 : setback(sheet)) + (hem === null ? 0 : hem.length);
 }
 
-export function check(p: OpenBoxParams, sheet: Sheet): readonly Problem[] {
-  const box = boxSizes(p, sheet);
-  const bend = setback(sheet);
-  const least = 2 * (bend + p.gap) + 1;
+export function check(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
+  const outer = [...acrossHolds(p, sheet), ...SIDES.flatMap((side) => wallHolds(p, side, sheet))];
+  if (outer.length > 0) return outer;
   return [
-    ...atLeast(['length'], box.length, least, 'the bends of both walls need more'),
-    ...atLeast(['width'], box.width, least, 'the bends of both walls need more'),
-    ...SIDES.flatMap((side) => wallProblems(p, side, sheet)),
-    ...hemProblems(p, sheet),
-    ...(p.flangeReturn === null ? [] : returnProblems(p, p.flangeReturn, sheet)),
-    ...(p.corner === 'tabbed' ? tabProblems(p, sheet) : []),
+    ...(p.flangeReturn === null ? [] : returnsFit(p, p.flangeReturn, sheet)),
+    ...hemsFit(p, sheet),
+    ...(p.corner === 'tabbed' ? tabsFit(p, sheet) : []),
   ];
 }
 
-function wallProblems(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Problem[] {
-  const { height } = boxSizes(p, sheet).wall(side);
-  const own = (p.heights?.[side] ?? null) !== null;
-  if (!own && side !== SIDES.find((s) => (p.heights?.[s] ?? null) === null)) return []; // the common height, once
-  const least = setback(sheet) + LEAST_LEG + (p.flangeReturn === null ? 0 : setback(sheet));
-  return atLeast(
-    own ? ['heights', side] : ['height'],
-    height,
-    least,
-    'a wall has to stand clear of its bends',
-  );
-}
-
-/** Every hem has room on its wall or return; the common one on the lowest wall. */
-function hemProblems(p: OpenBoxParams, sheet: Sheet): readonly Problem[] {
+/** Room for the bends, for what the corners take, for returns and corner tabs at their least. */
+function acrossHolds(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
   const box = boxSizes(p, sheet);
   const bend = setback(sheet);
-  const on = (height: number) =>
+  const tabbed = p.corner === 'tabbed';
+  const corner = Math.max(bend, sheet.thickness + p.gap) + p.gap;
+  const rims = p.flangeReturn === null ? 0 : bend + LEAST_LEG + p.gap + foldRadius(p, sheet);
+  const [ends, tabs] = tabbed ? [sheet.thickness + p.gap + bend, leastFlange(sheet) + p.gap] : [0, 0];
+  return [
+    ...need(
+      reaches(box.length, 2 * Math.max(corner, rims, ends) + 1),
+      ['length'],
+      'the walls with their corners and rims take up more',
+    ),
+    ...need(
+      reaches(box.width, 2 * Math.max(corner, rims, tabs) + 1),
+      ['width'],
+      'the walls with their corners and rims take up more',
+    ),
+  ];
+}
+
+/** A wall stands clear of its bends and, on a tabbed box, leaves room for the tabs between base and rim. */
+function wallHolds(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Complaint[] {
+  const own = (p.heights?.[side] ?? null) !== null;
+  const first = SIDES.find((s) => (p.heights?.[s] ?? null) === null);
+  const { height } = boxSizes(p, sheet).wall(side);
+  const bend = setback(sheet);
+  const least = bend + LEAST_LEG + (p.flangeReturn === null ? 0 : bend);
+  const tabbed = p.corner === 'tabbed' && !reaches(height - rimDepth(p, side, sheet), tabRoom(p, sheet));
+  if (!own && side !== first && reaches(height, least) && !tabbed) return [];
+  const path = own ? ['heights', side] : ['height'];
+  if (!reaches(height, least))
+    return !own && side !== first ? [] : [{ path, why: 'a wall has to stand clear of its bends' }];
+  const words = 'between base and rim nothing is left for the corner tabs';
+  return tabbed ? [{ path, why: words }] : [];
+}
+
+/** What the corner tabs need of a wall between base and rim, mm. */
+const tabRoom = ({ gap }: OpenBoxParams, sheet: Sheet) => Math.max(setback(sheet), gap) + gap + LEAST_LEG;
+
+/** Every hem has room on its wall or return; the common one on the lowest wall. */
+function hemsFit(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
+  const box = boxSizes(p, sheet);
+  const bend = setback(sheet);
+  const on = (side: Side): HemWall =>
     p.flangeReturn === null
-      ? { height, name: 'wall', bend }
-      : { height: p.flangeReturn, name: 'return', bend };
+      ? {
+          height: box.wall(side).height,
+          bend,
+          name: 'wall',
+          path: (p.heights?.[side] ?? null) === null ? ['height'] : ['heights', side],
+        }
+      : { height: p.flangeReturn, bend, name: 'return', path: ['flangeReturn'] };
   if (p.hems === null) {
-    const lowest = Math.min(...SIDES.map((s) => box.wall(s).height));
+    const lowest = SIDES.toSorted((a, b) => box.wall(a).height - box.wall(b).height)[0] as Side;
     return p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, on(lowest));
   }
   return SIDES.flatMap((side) => {
-    const { height, hem } = box.wall(side);
-    return hem === null ? [] : hemFits(['hems', side], hem, sheet, on(height));
+    const { hem } = box.wall(side);
+    return hem === null ? [] : hemFits(['hems', side], hem, sheet, on(side));
   });
 }
 
-function returnProblems(p: OpenBoxParams, depth: number, sheet: Sheet): readonly Problem[] {
+function returnsFit(p: OpenBoxParams, depth: number, sheet: Sheet): readonly Complaint[] {
   const box = boxSizes(p, sheet);
-  const fold = Math.max(...SIDES.map((s) => foldRadius(box.wall(s).hem, sheet)));
+  const room = Math.min(box.length, box.width) / 2 - p.gap - foldRadius(p, sheet) - 0.5;
   return [
-    ...atLeast(
+    ...need(
+      reaches(depth, setback(sheet) + LEAST_LEG),
       ['flangeReturn'],
-      depth,
-      setback(sheet) + LEAST_LEG,
       'a return has to reach past its own bend',
     ),
-    ...atMost(
-      ['flangeReturn'],
-      depth,
-      Math.min(box.length, box.width) / 2 - p.gap - fold - 1,
-      'returns from both sides would meet',
-    ),
+    ...need(reaches(room, depth), ['flangeReturn'], 'returns from both sides would meet'),
   ];
 }
 
-const foldRadius = (hem: HemSpec | null, { thickness }: Sheet) =>
-  hem === null ? 0 : hemFold(hem, thickness).insideRadius;
+/** Greatest inside radius of the hems' folds, mm. */
+function foldRadius(p: OpenBoxParams, sheet: Sheet): number {
+  const radii = SIDES.map((s) => boxSizes(p, sheet).wall(s).hem).map((h) =>
+    h === null ? 0 : hemFold(h, sheet.thickness).insideRadius,
+  );
+  return Math.max(...radii);
+}
 
-function tabProblems(p: OpenBoxParams, sheet: Sheet): readonly Problem[] {
-  const box = boxSizes(p, sheet);
-  const least = setback(sheet) + sheet.thickness;
-  const [across, room] = [box.width / 2 - p.gap, p.tabs.length];
-  const low = SIDES.map((s) => box.wall(s).height - rimDepth(p, s, sheet)).reduce((a, b) => Math.min(a, b));
+function tabsFit(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
+  const { width } = boxSizes(p, sheet);
   return [
-    ...atLeast(['tabs', 'length'], room, least, 'a tab has to reach past its own bend'),
-    ...atMost(
+    ...need(
+      reaches(p.tabs.length, leastFlange(sheet)),
       ['tabs', 'length'],
-      room,
-      across,
-      `tabs from both sides would meet across the width of ${mm(box.width)}`,
+      'a tab has to reach past its own bend',
     ),
-    ...atLeast(
-      ['height'],
-      low,
-      2 * setback(sheet) + 2 * p.gap + LEAST_LEG,
-      'nothing is left for the corner tabs under the rims; between them and the base',
+    ...need(
+      reaches(width / 2 - p.gap, p.tabs.length),
+      ['tabs', 'length'],
+      (say) => `tabs from both sides would meet across a width of ${say.size(width)}`,
     ),
   ];
 }

@@ -1,0 +1,44 @@
+import { quoted, suggestion } from '@tinwright/core';
+import type { AnyCommand } from './commands/command.js';
+
+/** Options every verb takes. */
+export const COMMON_OPTIONS: readonly string[] = ['with', 'help'];
+
+/** What is wrong with the words of a command line, in our words; null when its verb is known or there is none. */
+export function unknownVerb(argv: readonly string[], commands: readonly AnyCommand[]): string | null {
+  const verb = argv.find((a) => !a.startsWith('-'));
+  const known = [...commands.map((c) => c.verb), 'completion'];
+  if (verb === undefined || known.includes(verb)) return null;
+  return `there is no verb ${quoted(verb)}. ${suggestion(verb, known)}`;
+}
+
+/** The argument parser's message in our words: option, value given, values known. */
+export function rephrased(message: string, argv: readonly string[], command: AnyCommand | undefined): string {
+  const known = [...Object.keys(command?.options ?? {}), ...COMMON_OPTIONS];
+  const [, unknown] = /^Unknown arguments?: (.*)$/s.exec(message) ?? [];
+  if (unknown !== undefined)
+    return unknown
+      .split(', ')
+      .map((name) => unknownWord(name, argv, known))
+      .join('; ');
+  const [, option, given, choices] = /Argument: (\S+), Given: (.*), Choices: (.*)$/s.exec(message) ?? [];
+  if (option !== undefined)
+    return `--${option}: ${given} given. Known: ${(choices ?? '').replaceAll('"', '')}`;
+  const [, bare] = /^Not enough arguments following: (.*)$/s.exec(message) ?? [];
+  if (bare !== undefined) return `give a value after --${bare}`;
+  if (message.startsWith('Not enough non-option arguments'))
+    return `give a ${command?.argument?.describe ?? 'verb; tinwright --help lists them'}`;
+  return message.split('\n').join('; ');
+}
+
+function unknownWord(name: string, argv: readonly string[], known: readonly string[]): string {
+  const option = argv.some((a) => a === `--${name}` || a.startsWith(`--${name}=`) || a === `-${name}`);
+  if (!option) return `${quoted(name)} is one argument too many`;
+  return `there is no option --${name}. ${suggestion(name, known)}`;
+}
+
+/** An option given more than once, which only `--with` may be. */
+export function givenTwice(options: Readonly<Record<string, unknown>>): string | null {
+  const twice = Object.keys(options).find((k) => k !== '_' && k !== 'with' && Array.isArray(options[k]));
+  return twice === undefined ? null : `--${twice} given more than once, once allowed`;
+}

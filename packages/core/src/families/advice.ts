@@ -1,0 +1,85 @@
+import type { Path, Refusal } from '../errors/problem.js';
+import { LONGEST } from './kit.js';
+import type { Complaint } from './limits.js';
+
+/** Finds what is wrong with a family's parameters. */
+export type Checker = (params: unknown) => readonly Complaint[];
+
+const DOWN = [0.98, 0.9, 0.75, 0.5, 0.3, 0.1, 0.03, 0.01, 0.001];
+const UP = [1.02, 1.1, 1.3, 1.6, 2, 3, 5, 10, 30, 100, 1000, 10_000];
+const HALVINGS = 60;
+
+/** Complaints as refusals, each with the nearest size that would work, found by trying it. */
+export function advised(params: unknown, check: Checker): readonly Refusal[] {
+  return check(params).map((complaint): Refusal => {
+    const { path, why, fix } = complaint;
+    const given = valueAt(params, path);
+    const code = 'size-impossible';
+    const words = (w: typeof why, say: Parameters<Extract<typeof why, (...a: never[]) => string>>[0]) =>
+      typeof w === 'string' ? w : w(say);
+    if (typeof given !== 'number' || fix !== undefined) return { code, path, message: why, fix: fix ?? '' };
+    const found = nearestThatWorks(params, path, given, check);
+    return {
+      code,
+      path,
+      message: (say) => `${say.size(given)} given, ${words(why, say)}`,
+      fix: (say) => {
+        if (found === null) return 'No size works here while the others stay as they are';
+        return found < given ? `Use ${say.most(found)} or less` : `Use ${say.least(found)} or more`;
+      },
+    };
+  });
+}
+
+/** The value nearest to the given one with which nothing is complained of, or at least not of this parameter. */
+function nearestThatWorks(params: unknown, path: Path, given: number, check: Checker): number | null {
+  const all = (v: number) => check(withValue(params, path, v)).length === 0;
+  const own = (v: number) => !check(withValue(params, path, v)).some((c) => samePath(c.path, path));
+  return nearest(given, all) ?? nearest(given, own);
+}
+
+function nearest(given: number, works: (v: number) => boolean): number | null {
+  const start = Math.max(given, 1e-3);
+  const below = boundary(
+    given,
+    DOWN.map((f) => start * f),
+    works,
+  );
+  const above = boundary(
+    given,
+    UP.map((f) => start * f).filter((v) => v <= LONGEST),
+    works,
+  );
+  if (below === null || above === null) return below ?? above;
+  return given / below <= above / given ? below : above;
+}
+
+/** Between the last of these values that fails and the first that works, the edge of what works. */
+function boundary(given: number, tries: readonly number[], works: (v: number) => boolean): number | null {
+  const index = tries.findIndex(works);
+  if (index < 0) return null;
+  let [fails, good] = [index === 0 ? given : (tries[index - 1] as number), tries[index] as number];
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (fails + good) / 2;
+    if (works(middle)) good = middle;
+    else fails = middle;
+  }
+  return good;
+}
+
+const samePath = (a: Path, b: Path) => a.length === b.length && a.every((step, i) => step === b[i]);
+
+function valueAt(data: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (d, step) => (d as Record<string | number, unknown> | null | undefined)?.[step],
+    data,
+  );
+}
+
+/** A copy with one value changed. */
+function withValue(data: unknown, [step, ...rest]: Path, value: number): unknown {
+  if (step === undefined) return value;
+  if (Array.isArray(data)) return data.map((d: unknown, i) => (i === step ? withValue(d, rest, value) : d));
+  const group = data as Record<string | number, unknown>;
+  return { ...group, [step]: withValue(group[step], rest, value) };
+}
