@@ -2,13 +2,12 @@
 // Try:  tinwright families row-marker --with examples/row-marker.mjs
 import {
   asked,
-  atLeast,
-  atMost,
   defineFamily,
   flange,
   hem,
   hemFits,
   hole,
+  need,
   panel,
   rectangle,
   setback,
@@ -26,25 +25,22 @@ export default defineFamily({
     hole: k.maybe(k.size({ max: 12 })),
   }),
 
-  // what cannot be made, with the size that would work
-  check: (p, sheet) => [
-    ...atMost(['stake', 'width'], p.stake.width, p.width, 'wider than the head it hangs on'),
-    ...atLeast(
-      ['stake', 'length'],
-      p.stake.length,
-      setback(sheet, p.stake.angle) + 1,
-      'the bend takes up more',
-    ),
-    ...atLeast(['height'], p.height, setback(sheet, p.stake.angle) + 12, 'nothing is left to write on'),
-    ...(p.hem === null
-      ? []
-      : hemFits(['hem'], p.hem, sheet, {
-          height: p.height,
-          name: 'head',
-          bend: setback(sheet, p.stake.angle),
-        })),
-    ...atMost(['hole'], p.hole ?? 0, p.width / 3, 'too large for the head'),
-  ],
+  // what cannot be made together, and why; the size that would work is found by trying
+  check: (p, sheet) => {
+    const bend = setback(sheet, p.stake.angle);
+    const head = { height: p.height, bend, path: ['height'], name: 'head' };
+    return [
+      ...need(p.stake.width <= p.width, ['stake', 'width'], 'wider than the head it hangs on'),
+      ...need(p.stake.length >= bend + 1, ['stake', 'length'], 'the bend takes up more'),
+      ...need(p.height >= bend + 12, ['height'], 'nothing is left to write on'),
+      ...(p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, head)),
+      ...need(
+        p.hole === null || p.hole <= Math.min(p.width, p.height) / 3,
+        ['hole'],
+        'too large for the head',
+      ),
+    ];
+  },
 
   // the part as the trade says it; both views, files and pictures follow
   build: (p) => {

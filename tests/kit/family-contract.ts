@@ -1,5 +1,5 @@
 // The duties of every family. A family gets them by being listed.
-import { type AnyFamily, JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { type AnyFamily, JobError, type PartPlan, type Problem, planJob, readJob } from '@tinwright/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bendings, paramsOf, sheets } from './arbitrary.js';
@@ -43,6 +43,26 @@ function inInches(value: unknown, key = ''): unknown {
   if (Array.isArray(value)) return value.map((v) => inInches(v, key));
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, inInches(v, k)]));
+}
+
+function problemsOf(family: AnyFamily, params: Json, job: Json): readonly Problem[] {
+  try {
+    planOne(family, params, job);
+    return [];
+  } catch (error) {
+    if (error instanceof JobError) return error.problems;
+    throw error;
+  }
+}
+
+/** A copy with the value at a path replaced. */
+function withValue(data: unknown, [step, ...rest]: Problem['path'], value: number): unknown {
+  if (step === undefined) return value;
+  if (Array.isArray(data)) return data.map((d: unknown, i) => (i === step ? withValue(d, rest, value) : d));
+  return {
+    ...(data as Json),
+    [step]: withValue((data as Record<string | number, unknown>)[step], rest, value),
+  };
 }
 
 export function familyContract(family: AnyFamily): void {
@@ -117,6 +137,30 @@ export function familyContract(family: AnyFamily): void {
       expect(made).toBeGreaterThan(RANDOM / 10);
     });
 
+    test('a size that is refused comes with one that works', () => {
+      let followed = 0;
+      fc.assert(
+        fc.property(paramsOf(family), sheets, (params, job) => {
+          for (const p of problemsOf(family, params, job)) {
+            const [, size] = /^Use ([\d.]+) mm or (?:less|more)$/.exec(p.fix) ?? [];
+            if (size === undefined) continue;
+            const path = p.path.slice(2);
+            const mended = withValue(params, path, Number(size)) as Json;
+            const left = problemsOf(family, mended, job).map(
+              (q) => `${q.path.slice(2).join('.')} ${q.message}`,
+            );
+            expect(
+              left.filter((l) => l.startsWith(`${path.join('.')} `)),
+              JSON.stringify(mended),
+            ).toEqual([]);
+            followed += 1;
+          }
+        }),
+        { numRuns: RANDOM },
+      );
+      expect(followed).toBeGreaterThan(0);
+    });
+
     test('an unknown parameter is refused with its nearest name', () => {
       const first = Object.keys(example)[0] as string;
       const misspelt = { ...example, [`${first}x`]: 1 };
@@ -130,7 +174,7 @@ export function familyContract(family: AnyFamily): void {
       for (const [key] of numbers)
         for (const bad of [-1, Number.NaN, Number.POSITIVE_INFINITY, 1e9, null, 'wide']) {
           expect(() => planOne(family, { ...example, [key]: bad }), `${key} ${bad}`).toThrow(
-            new RegExp(`parts\\[0\\]\\.${key}: `),
+            new RegExp(`part "part": ${key}: `),
           );
         }
     });

@@ -14,23 +14,23 @@ describe('a part name that could not be a file name everywhere', () => {
     ['that climbs out of the folder', '../../tray', LETTERS],
     ['with a blank', 'seed tray', LETTERS],
     ['with a dash first', '-tray', 'a letter or digit first'],
-    ['with a line break', '"a\\nb"', '"a\\nb" given'],
-    ['with a zero byte', '"a\\0b"', LETTERS],
-    ['with an escape character', '"a\\e[31mb"', LETTERS],
+    ['with a line break', '"a\\nb"', '"aU+000Ab" given'],
+    ['with a zero byte', '"a\\0b"', '"aU+0000b" given'],
+    ['with an escape character', '"a\\e[31mb"', '"aU+001B[31mb" given'],
     ['with a mark that turns the writing round', '"a\\u202Eb"', '"aU+202Eb" given'],
     ['with an isolate that turns the writing round', '"a\\u2066b"', '"aU+2066b" given'],
     ['with a blank of no width', '"a\\u200Bb"', '"aU+200Bb" given'],
-    ['with half a pair', '"\\uD800"', LETTERS],
+    ['with half a pair', '"\\uD800"', '"U+D800" given'],
     ['of no letter', '""', 'an empty name given'],
     ['that some systems keep for a device', 'CON', '"CON" given; some systems keep that name for a device'],
     ['of 41 letters', 'x'.repeat(41), 'a name of 41 characters given, up to 40 allowed'],
     ['of 10 000 letters', 'x'.repeat(10_000), 'a name of 10000 characters given, up to 40 allowed'],
-    ['that is a number', '5', '5 given, a text allowed'],
-    ['that is nothing', '~', 'nothing given, a text allowed'],
+    ['that is a number', '5', '5 given, text allowed'],
+    ['that is nothing', '~', 'nothing given, text allowed'],
   ])('%s is refused', async (_, name, says) => {
     const [problem, ...more] = await refused(stripJob(['bracket', name]));
     expect(more).toEqual([]);
-    expect(problem).toContain('10:11: parts[0].name: ');
+    expect(problem).toContain('10:11: part 1: name: ');
     expect(problem).toContain(says);
     expect(problem).toMatch(/^[ -~]*$/); // nothing invisible on the terminal
   });
@@ -55,8 +55,9 @@ describe('two parts with one name', () => {
     const job = HEAD + STRIP.replace('bracket', first) + STRIP.replace('bracket', second);
     const [problem, ...more] = await refused(job);
     expect(more).toEqual([]);
-    expect(problem).toContain('15:11: parts[1].name: the name ');
-    expect(problem).toContain('is taken by parts[0]');
+    expect(problem).toBe(
+      `15:11: part "${second}": name: the name "${second}" is taken by part 1. Give every part a name of its own.`,
+    );
   });
 
   test('three of them are two problems', async () => {
@@ -70,27 +71,27 @@ describe('a name or note of more than one plain line', () => {
     [
       'note of a part with a line break',
       stripJob(['    width', '    note: "a\\nb"\n    width']),
-      '12:11: parts[0].note',
+      '12:11: part "bracket": note',
     ],
     [
       'note with a carriage return',
       stripJob(['    width', '    note: "a\\rb"\n    width']),
-      '12:11: parts[0].note',
+      '12:11: part "bracket": note',
     ],
     [
       'note with a line separator',
       stripJob(['    width', '    note: "a\\u2028b"\n    width']),
-      '12:11: parts[0].note',
+      '12:11: part "bracket": note',
     ],
     [
       'note that turns the writing round',
       stripJob(['    width', '    note: "\\u202E"\n    width']),
-      '12:11: parts[0].note',
+      '12:11: part "bracket": note',
     ],
     [
       'note of a block of text',
       stripJob(['    width', '    note: |\n      a\n      b\n    width']),
-      '12:11: parts[0].note',
+      '12:11: part "bracket": note',
     ],
     ['note of a job with a line break', `note: "a\\nb"\n${stripJob()}`, '1:7: note'],
     ['name of a job with a line break', `name: "a\\nb"\n${stripJob()}`, '1:7: name'],
@@ -104,6 +105,6 @@ describe('a name or note of more than one plain line', () => {
 
   test('a note of 300 letters is refused, with the number allowed', async () => {
     const [problem] = await refused(stripJob(['    width', `    note: ${'x'.repeat(300)}\n    width`]));
-    expect(problem).toContain('12:11: parts[0].note: longer than 200 characters');
+    expect(problem).toContain('12:11: part "bracket": note: longer than 200 characters');
   });
 });

@@ -8,19 +8,19 @@ const PARTS_MISSING = HEAD.replace('parts:\n', '');
 describe('one wrong value: one problem at its line and column', () => {
   test.each([
     // wrong types
-    ['a list for a length', 'width: 40', 'width: [40]', `12:12: parts[0].width: a list given, ${LENGTH}`],
+    ['a list for a length', 'width: 40', 'width: [40]', `12:12: part "bracket": width: a list given, ${LENGTH}`],
     [
       'named values for a length',
       'width: 40',
       'width: { a: 1 }',
-      '12:12: parts[0].width: named values given',
+      '12:12: part "bracket": width: a group of keys and values given',
     ],
-    ['nothing for a length', 'width: 40', 'width:', `12:11: parts[0].width: nothing given, ${LENGTH}`],
-    ['yes for a length', 'width: 40', 'width: true', `12:12: parts[0].width: true given, ${LENGTH}`],
-    ['a word for a length', 'width: 40', 'width: wide', '12:12: parts[0].width: "wide" is not a length'],
-    ['an empty text for a length', 'width: 40', "width: ''", '12:12: parts[0].width: an empty text is not'],
-    ['a text for an angle', '[90, 90]', '[90, "90"]', '14:18: parts[0].angles[1]: "90" given, a number'],
-    ['a number for a list', '[90, 90]', '90', '14:13: parts[0].angles: 90 given, a list allowed'],
+    ['nothing for a length', 'width: 40', 'width:', `12:11: part "bracket": width: nothing given, ${LENGTH}`],
+    ['yes for a length', 'width: 40', 'width: true', `12:12: part "bracket": width: true given, ${LENGTH}`],
+    ['a word for a length', 'width: 40', 'width: wide', '12:12: part "bracket": width: "wide" is not a length'],
+    ['an empty text for a length', 'width: 40', "width: ''", '12:12: part "bracket": width: an empty text is not'],
+    ['a text for an angle', '[90, 90]', '[90, "90"]', '14:18: part "bracket": angles[1]: "90" given, a number'],
+    ['a number for a list', '[90, 90]', '90', '14:13: part "bracket": angles: 90 given, a list allowed'],
     [
       'a text for stock',
       'stock:\n  material: galvanised-steel\n  thickness: 1.0',
@@ -28,31 +28,31 @@ describe('one wrong value: one problem at its line and column', () => {
       '2:8: stock: ',
     ],
     // not finite
-    ['.nan for a length', 'width: 40', 'width: .nan', `12:12: parts[0].width: NaN given, ${LENGTH}`],
-    ['.inf for a length', 'width: 40', 'width: .inf', '12:12: parts[0].width: Infinity given'],
-    ['-.inf for a length', 'width: 40', 'width: -.inf', '12:12: parts[0].width: -Infinity given'],
-    ['.nan for an angle', '[90, 90]', '[.nan, 90]', '14:14: parts[0].angles[0]: NaN given, a number allowed'],
+    ['.nan for a length', 'width: 40', 'width: .nan', `12:12: part "bracket": width: NaN given, ${LENGTH}`],
+    ['.inf for a length', 'width: 40', 'width: .inf', '12:12: part "bracket": width: Infinity given'],
+    ['-.inf for a length', 'width: 40', 'width: -.inf', '12:12: part "bracket": width: -Infinity given'],
+    ['.nan for an angle', '[90, 90]', '[.nan, 90]', '14:14: part "bracket": angles[0]: NaN given, a number allowed'],
     ['.nan for K', 'k: 0.42', 'k: .nan', '7:6: bending.k: NaN given, a number allowed'],
     ['.inf for the thickness', 'thickness: 1.0', 'thickness: .inf', '4:14: stock.thickness: Infinity given'],
     // out of range, with the range
-    ['a negative length', 'width: 40', 'width: -40', 'parts[0].width: -40 mm given, more than 0 to 10000 mm'],
+    ['a negative length', 'width: 40', 'width: -40', 'part "bracket": width: -40 mm given, 1 mm to 10000 mm allowed'],
     [
       'a length of zero',
       'width: 40',
       'width: 0',
-      '12:12: parts[0].width: 0 mm given, more than 0 to 10000 mm',
+      '12:12: part "bracket": width: 0 mm given, 1 mm to 10000 mm allowed',
     ],
     [
       'a length of 1000 km',
       'width: 40',
       'width: 1e9',
-      '12:12: parts[0].width: 1000000000 mm given, more than 0',
+      '12:12: part "bracket": width: 1000000000 mm given, 1 mm to 10000 mm allowed',
     ],
     [
       'a leg of 20 m',
       '60, 30]',
       '20000, 30]',
-      '13:16: parts[0].legs[1]: 20000 mm given, more than 0 to 10000',
+      '13:16: part "bracket": legs[1]: 20000 mm given, more than 0 to 10000',
     ],
     ['a plate for sheet', 'thickness: 1.0', 'thickness: 100', '100 mm given, 0.1 mm to 6 mm allowed'],
     ['foil for sheet', 'thickness: 1.0', 'thickness: 0.05', '0.05 mm given, 0.1 mm to 6 mm allowed'],
@@ -68,19 +68,21 @@ describe('one wrong value: one problem at its line and column', () => {
       'Radius: -1',
       '8:17: bending.insideRadius: -1 mm given, 0 mm to 100 mm',
     ],
-    ['K of 7', 'k: 0.42', 'k: 7', '7:6: bending.k: '],
-    ['an angle of 200', '[90, 90]', '[90, 200]', '14:18: parts[0].angles[1]: 200 deg given, -180 to 180 deg'],
+    ['K of 7', 'k: 0.42', 'k: 7', '7:6: bending.k: 7 given, more than 0 to 1 allowed'],
+    ['K of 0', 'k: 0.42', 'k: 0', '7:6: bending.k: 0 given, more than 0 to 1 allowed'],
+    ['a negative leg', '60, 30]', '-60, 30]', '13:16: part "bracket": legs[1]: -60 mm given, more than 0'],
+    ['an angle of 200', '[90, 90]', '[90, 200]', '14:18: part "bracket": angles[1]: 200 deg given, -180 to 180 deg'],
     // lengths that cannot be read
     [
       'two units in one length',
       'width: 40',
       'width: 4 cm 3 mm',
-      '12:12: parts[0].width: "4 cm 3 mm" mixes units',
+      '12:12: part "bracket": width: "4 cm 3 mm" mixes units',
     ],
-    ['inches and millimetres', 'width: 40', 'width: "1 in 3 mm"', '12:12: parts[0].width: "1 in 3 mm" mixes'],
-    ['a length divided by zero', 'width: 40', 'width: 1/0 in', '12:12: parts[0].width: '],
-    ['a length in yards', 'width: 40', 'width: 1 yd', '12:12: parts[0].width: "1 yd" is not a length'],
-    ['a decimal comma', 'width: 40', "width: '12,5'", '12:12: parts[0].width: "12,5" is not a length'],
+    ['inches and millimetres', 'width: 40', 'width: "1 in 3 mm"', '12:12: part "bracket": width: "1 in 3 mm" mixes'],
+    ['a length divided by zero', 'width: 40', 'width: 1/0 in', '12:12: part "bracket": width: '],
+    ['a length in yards', 'width: 40', 'width: 1 yd', '12:12: part "bracket": width: "1 yd" is not a length'],
+    ['a decimal comma', 'width: 40', "width: '12,5'", '12:12: part "bracket": width: "12,5" is not a length'],
     // words
     ['units there are none of', 'units: mm', 'units: cm', '1:8: units: "cm" given'],
     [
@@ -99,7 +101,7 @@ describe('one wrong value: one problem at its line and column', () => {
       'an unknown family',
       'bent-strip',
       'bent-stripe',
-      '11:13: parts[0].family: "bent-stripe" given. Did you mean "bent-strip"?',
+      '11:13: part "bracket": family: "bent-stripe" given. Did you mean "bent-strip"?',
     ],
   ])('%s', async (_, from, to, says) => {
     const problems = await refused(stripJob([from, to]));
@@ -110,14 +112,14 @@ describe('one wrong value: one problem at its line and column', () => {
 
 describe('pieces of a part', () => {
   test.each([
-    ['no pieces', '    quantity: 0\n', '15:15: parts[0].quantity: 0 given, 1 to 10000 allowed'],
-    ['half a piece', '    quantity: 1.5\n', '15:15: parts[0].quantity: 1.5 given, a whole number allowed'],
+    ['no pieces', '    quantity: 0\n', '15:15: part "bracket": quantity: 0 given, 1 to 10000 allowed'],
+    ['half a piece', '    quantity: 1.5\n', '15:15: part "bracket": quantity: 1.5 given, a whole number allowed'],
     [
       'a thousand million',
       '    quantity: 1e9\n',
-      '15:15: parts[0].quantity: 1000000000 given, 1 to 10000 allowed',
+      '15:15: part "bracket": quantity: 1000000000 given, 1 to 10000 allowed',
     ],
-    ['a word', '    quantity: two\n', '15:15: parts[0].quantity: "two" given, a '],
+    ['a word', '    quantity: two\n', '15:15: part "bracket": quantity: "two" given, a '],
   ])('%s', async (_, line, says) => {
     expect((await refused(HEAD + STRIP + line)).map((p) => p.includes(says))).toEqual([true]);
   });
@@ -138,7 +140,7 @@ describe('unknown keys name the nearest known one', () => {
       'insideradius:',
       '8:3: bending.insideradius: unknown key "insideradius". Did you mean "insideRadius"?',
     ],
-    ['of a part', 'legs:', 'legz:', '13:5: parts[0].legz: unknown key "legz". Did you mean "legs"?'],
+    ['of a part', 'legs:', 'legz:', '13:5: part "bracket": legz: unknown key "legz". Did you mean "legs"?'],
     [
       'of another rule',
       'k: 0.42',
@@ -155,7 +157,7 @@ describe('unknown keys name the nearest known one', () => {
       `${HEAD}${channel}    hem: { type: closed, length: 15, gapp: 1 }\n`,
     );
     expect(more).toEqual([]);
-    expect(problem).toContain('15:38: parts[0].hem.gapp: unknown key "gapp". Known: type, length');
+    expect(problem).toContain('15:38: part "body": hem.gapp: unknown key "gapp". Known: type, length');
   });
 });
 
@@ -166,15 +168,15 @@ describe('what is missing', () => {
     [
       'a part in the list',
       HEAD.replace('parts:', 'parts: []'),
-      '9:8: parts: 0 entries given, 1 to 500 allowed',
+      '9:8: parts: 0 in the list, 1 to 500 allowed',
     ],
-    ['a name', (HEAD + STRIP).replace('name: bracket\n    ', ''), '10:5: parts[0].name: missing'],
+    ['a name', (HEAD + STRIP).replace('name: bracket\n    ', ''), '10:5: part 1: name: missing'],
     [
       'a family',
       stripJob(['    family: bent-strip\n', '']),
-      '10:5: parts[0].family: missing. One of hemmed-channel',
+      '10:5: part "bracket": family: missing. One of hemmed-channel',
     ],
-    ['a length', stripJob(['    width: 40\n', '']), '10:5: parts[0].width: missing. Give a length'],
+    ['a length', stripJob(['    width: 40\n', '']), '10:5: part "bracket": width: missing. Give a length'],
     ['a thickness', stripJob(['  thickness: 1.0\n', '']), '3:3: stock: no thickness. Give thickness'],
   ])('%s', async (_, job, says) => {
     const problems = await refused(job);
@@ -188,7 +190,7 @@ describe('what is missing', () => {
     );
     expect(more).toEqual([]);
     expect(problem).toMatch(
-      /^7:5: parts\[0\]: there is no stock for this part\. .* for the job or for the part/,
+      /^7:5: part "bracket": there is no stock for this part\. .* for the job or for the part/,
     );
   });
 });
@@ -201,16 +203,16 @@ test('several problems are all told, in the order of the file', async () => {
       ['width: 40', 'width: -4'],
     ) + STRIP.replace('bracket', 'a/b').replace('[30, 60, 30]', '[30]'),
   );
-  expect(problems.map((p) => p.split(': ').slice(0, 2).join(' '))).toEqual([
+  expect(problems.map((p) => p.split(': ').slice(0, p.includes(': part ') ? 3 : 2).join(' '))).toEqual([
     '1:1 unit',
     '5:14 stock.thickness',
-    '13:12 parts[0].width',
-    '16:11 parts[1].name',
-    '19:11 parts[1].legs',
+    '13:12 part "bracket" width',
+    '16:11 part 2 name',
+    '19:11 part 2 legs',
   ]);
 });
 
 test('more parts than a job may have are counted, with the number allowed', async () => {
   const parts = Array.from({ length: 501 }, (_, i) => STRIP.replace('bracket', `clip-${i}`)).join('');
-  expect((await refused(HEAD + parts)).join()).toContain('parts: 501 entries given, 1 to 500 allowed');
+  expect((await refused(HEAD + parts)).join()).toContain('parts: 501 in the list, 1 to 500 allowed');
 });

@@ -31,11 +31,12 @@ export function advised(params: unknown, check: Checker): readonly Refusal[] {
   });
 }
 
-/** The value nearest to the given one with which nothing is complained of, or at least not of this parameter. */
+/** The nearest value with which nothing is complained of, or at least nothing but what others were before. */
 function nearestThatWorks(params: unknown, path: Path, given: number, check: Checker): number | null {
-  const all = (v: number) => check(withValue(params, path, v)).length === 0;
-  const own = (v: number) => !check(withValue(params, path, v)).some((c) => samePath(c.path, path));
-  return nearest(given, all) ?? nearest(given, own);
+  const others = check(params).filter((c) => !samePath(c.path, path));
+  const known = (c: Complaint) => others.some((o) => samePath(o.path, c.path));
+  const works = (v: number) => check(withValue(params, path, v)).every(known);
+  return nearest(given, (v) => check(withValue(params, path, v)).length === 0) ?? nearest(given, works);
 }
 
 function nearest(given: number, works: (v: number) => boolean): number | null {

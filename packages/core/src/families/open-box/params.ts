@@ -144,27 +144,27 @@ function wallHolds(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Complai
 /** What the corner tabs need of a wall between base and rim, mm. */
 const tabRoom = ({ gap }: OpenBoxParams, sheet: Sheet) => Math.max(setback(sheet), gap) + gap + LEAST_LEG;
 
-/** Every hem has room on its wall or return; the common one on the lowest wall. */
+/** Every hem has room on its wall or return: first the walls that are too low for any, then the hems too long. */
 function hemsFit(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
   const box = boxSizes(p, sheet);
-  const bend = setback(sheet);
-  const on = (side: Side): HemWall =>
-    p.flangeReturn === null
-      ? {
-          height: box.wall(side).height,
-          bend,
-          name: 'wall',
-          path: (p.heights?.[side] ?? null) === null ? ['height'] : ['heights', side],
-        }
-      : { height: p.flangeReturn, bend, name: 'return', path: ['flangeReturn'] };
-  if (p.hems === null) {
-    const lowest = SIDES.toSorted((a, b) => box.wall(a).height - box.wall(b).height)[0] as Side;
-    return p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, on(lowest));
-  }
-  return SIDES.flatMap((side) => {
+  const found = SIDES.flatMap((side) => {
     const { hem } = box.wall(side);
-    return hem === null ? [] : hemFits(['hems', side], hem, sheet, on(side));
+    return hem === null
+      ? []
+      : hemFits(p.hems === null ? ['hem'] : ['hems', side], hem, sheet, hemWall(p, side, sheet));
   });
+  const key = ({ path }: Complaint) => path.join('.');
+  const once = found.filter((c, i) => found.findIndex((d) => key(d) === key(c)) === i);
+  const low = once.filter((c) => c.path.at(-1) !== 'length');
+  return low.length > 0 ? low : once;
+}
+
+function hemWall(p: OpenBoxParams, side: Side, sheet: Sheet): HemWall {
+  const bend = setback(sheet);
+  if (p.flangeReturn !== null)
+    return { height: p.flangeReturn, bend, name: 'return', path: ['flangeReturn'] };
+  const path = (p.heights?.[side] ?? null) === null ? ['height'] : ['heights', side];
+  return { height: boxSizes(p, sheet).wall(side).height, bend, name: 'wall', path };
 }
 
 function returnsFit(p: OpenBoxParams, depth: number, sheet: Sheet): readonly Complaint[] {
