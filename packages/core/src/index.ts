@@ -15,9 +15,9 @@ export {
   outsideSetback,
   termsFromAllowance,
 } from './bending/rule.js';
-export type { Check, Remark, Subject } from './checks/check.js';
+export type { Check, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
-export { type Finding, type Severity, sortFindings } from './errors/finding.js';
+export { type Finding, type Remark, type Severity, sortFindings } from './errors/finding.js';
 export { nearest, suggestion } from './errors/nearest.js';
 export {
   fail,
@@ -35,7 +35,6 @@ export {
 export { quoted, safeText } from './errors/quote.js';
 export { type AnyFamily, type Description, defineFamily, type Family } from './families/family.js';
 export { FAMILIES } from './families/index.js';
-export { type Gives, type ParamKit, paramKit, type Shape, type SizeRange } from './families/kit.js';
 export {
   CORNER_GAP,
   type Complaint,
@@ -60,7 +59,6 @@ export { form } from './fold/form.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
 export { nip, polygon, rectangle } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
-export { convexPieces } from './fold/prism.js';
 export {
   add3,
   compose3,
@@ -81,22 +79,36 @@ export type {
   Bend,
   Draft,
   Edge,
+  Face,
   Hole,
   Mark,
   Measured,
   Outline,
   Panel,
   Sheet,
+  Site,
   Step,
 } from './fold/tree.js';
 export { unfold } from './fold/unfold.js';
-export { asked, corners, type FlangeSpec, flange, hem, hole, mark, type On, panel } from './fold/verbs.js';
+export {
+  asked,
+  corners,
+  type FlangeSpec,
+  flange,
+  hem,
+  hole,
+  mark,
+  type On,
+  panel,
+  site,
+} from './fold/verbs.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
 export { jobJsonSchema, type SchemaNode } from './job/json-schema.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { type Job, type JobPart, readJob } from './job/read.js';
 export { type BendAnswer, readBend } from './job/read-bend.js';
+export { convexPieces } from './plane/convex.js';
 export { type Frame, place } from './plane/frame.js';
 export {
   type Arc,
@@ -112,6 +124,7 @@ export {
   type Vertex,
 } from './plane/loop.js';
 export type { Point } from './plane/point.js';
+export { type Gives, type ParamKit, paramKit, type Shape, type SizeRange } from './schema/kit.js';
 export {
   GAUGE_SYSTEMS,
   type GaugeSystem,

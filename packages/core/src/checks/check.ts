@@ -1,4 +1,4 @@
-import type { Finding } from '../errors/finding.js';
+import type { Remark } from '../errors/finding.js';
 import type { FlatPattern } from '../fold/flat.js';
 import type { Sheet } from '../fold/tree.js';
 import type { Material } from '../stock/materials.js';
@@ -10,9 +10,6 @@ export interface Subject {
   readonly material: Material;
   readonly flat: FlatPattern;
 }
-
-/** A finding before it is told which part it belongs to. */
-export type Remark = Omit<Finding, 'part'>;
 
 /** A rule of good making: looks at one part. */
 export type Check = (subject: Subject) => readonly Remark[];

@@ -22,6 +22,9 @@ export interface Finding {
   readonly fix: string;
 }
 
+/** A finding before it is told which part it belongs to. */
+export type Remark = Omit<Finding, 'part'>;
+
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 
 /** Findings by part in the given order of parts, worst first within a part; stable. */

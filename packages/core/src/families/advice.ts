@@ -1,5 +1,5 @@
 import type { Path, Refusal } from '../errors/problem.js';
-import { LONGEST } from './kit.js';
+import { LONGEST } from '../schema/kit.js';
 import type { Complaint } from './limits.js';
 
 /** Finds what is wrong with a family's parameters. */

@@ -3,8 +3,8 @@ import type { Refusal } from '../errors/problem.js';
 import { fold } from '../fold/build.js';
 import type { Part } from '../fold/part.js';
 import type { Sheet, Step } from '../fold/tree.js';
+import type { ParamKit, Shape } from '../schema/kit.js';
 import { advised } from './advice.js';
-import type { ParamKit, Shape } from './kit.js';
 import type { Complaint } from './limits.js';
 
 /** Words and an example of a family, for help, starter jobs and pictures. */

@@ -7,7 +7,7 @@ import type { Draft, Sheet, Step } from './tree.js';
  * @throws JobError when a step names what is not there, or no material is left on a panel
  */
 export function fold(sheet: Sheet, ...steps: readonly Step[]): Part {
-  const empty: Draft = { sheet, panels: [], corners: [], asked: [] };
+  const empty: Draft = { sheet, panels: [], corners: [], asked: [], sites: [] };
   return settle(steps.reduce((draft, step) => step(draft), empty));
 }
 

@@ -1,8 +1,10 @@
 import type { Point } from '../plane/point.js';
+import { radians } from '../units/angle.js';
 import { type Arm, type CornerSide, setBackCorner, sidesAt } from './corner-arms.js';
 import type { ArmCut, CornerStyle } from './corner-style.js';
+import { bendAxis, hingeAt } from './hinge.js';
 import type { Lookup } from './lookup.js';
-import type { HalfPlane } from './outline.js';
+import { edgeIndex, type HalfPlane } from './outline.js';
 import { bisect, type HalfSpace, type Meeting, onPanel, sharesPlane } from './separate.js';
 import { dot3, type Pose, place3 } from './space.js';
 import type { Edge, Panel } from './tree.js';
@@ -121,9 +123,41 @@ function spaceCuts(scene: Scene, flange: Panel, half: HalfSpace): readonly Panel
   }));
 }
 
-/** The same without the flange itself. */
+/** What hangs on a flange: its panels, and the folds they hang by, which bulge past the panels they join. */
 function beyondCuts(scene: Scene, { flange }: Arm, half: HalfSpace): readonly PanelCut[] {
-  return spaceCuts(scene, flange, half).filter((c) => c.panel !== flange.id);
+  const [, ...rest] = chain(scene, flange);
+  return rest.flatMap((panel) => [
+    { panel: panel.id, half: onPanel(half, scene.pose(panel.id), scene.thickness) },
+    ...foldCut(scene, panel, half),
+  ]);
+}
+
+/** Ends of a fold where its whole ring lies in a half space. */
+function foldCut({ lookup, pose, thickness }: Scene, panel: Panel, { n, c }: HalfSpace): readonly PanelCut[] {
+  const { bend } = panel;
+  if (bend === null) return [];
+  const parent = lookup.panel(bend.parent).outline;
+  const axis = bendAxis(pose(bend.parent), hingeAt(parent, edgeIndex(parent, bend.edge)), bend, thickness);
+  const along = dot3(n, axis.x);
+  if (Math.abs(along) < 1e-6) return [];
+  const least = ringReach(
+    dot3(n, axis.y),
+    dot3(n, axis.z),
+    radians(Math.abs(bend.angle)),
+    bend.insideRadius,
+    thickness,
+  );
+  return [{ panel: panel.id, half: { x: along, y: 0, c: c - dot3(n, axis.origin) - least } }];
+}
+
+/** Least value of r·(y·cos φ + z·sin φ) over a ring of this turn. */
+function ringReach(y: number, z: number, sweep: number, insideRadius: number, thickness: number): number {
+  const lowest = (((Math.atan2(z, y) + Math.PI) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  const turns = lowest < sweep ? [0, sweep, lowest] : [0, sweep];
+  const values = turns.flatMap((phi) =>
+    [insideRadius, insideRadius + thickness].map((r) => r * (y * Math.cos(phi) + z * Math.sin(phi))),
+  );
+  return Math.min(...values);
 }
 
 function chain(scene: Scene, flange: Panel): readonly Panel[] {

@@ -3,9 +3,9 @@ import type { Point } from '../plane/point.js';
 import { radians } from '../units/angle.js';
 import { boxOfPieces } from './extent.js';
 import type { Formed, FormedBend, FormedPanel } from './formed.js';
-import { axisHeight, bentPose } from './hinge.js';
-import type { Part, PartPanel } from './part.js';
-import { add3, compose3, HOME, type Pose, scale3, sub3 } from './space.js';
+import { bendAxis, bentPose } from './hinge.js';
+import { holesOf, type Part, type PartPanel } from './part.js';
+import { HOME, type Pose, sub3 } from './space.js';
 
 /**
  * Fold a part: every panel's pose and every bend as a piece of a hollow cylinder, with the extent they fill.
@@ -24,7 +24,7 @@ export function form(part: Part): Formed {
       pose,
       shape: p.shape.map((e) => e.from),
       edges: p.shape.map((e) => e.name),
-      holes: p.holes,
+      holes: holesOf(p),
     };
   });
   const box = boxOfPieces(panels, bends, thickness);
@@ -48,29 +48,11 @@ function poseOf({ hang }: PartPanel, poses: ReadonlyMap<string, Pose>, thickness
 
 function bendPiece(p: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: number): FormedBend {
   const { bend, hinge, zone } = p.hang as NonNullable<PartPanel['hang']>;
-  const up = bend.angle > 0;
-  const { origin, x, y } = hinge.frame;
-  const flat: Pose = {
-    origin: [origin[0], origin[1], 0],
-    x: [x[0], x[1], 0],
-    y: [y[0], y[1], 0],
-    z: [0, 0, 1],
-  };
-  const edge = compose3(poses.get(bend.parent) as Pose, flat);
-  // on the axis: the parent's tangent line lies straight below it for an up bend, straight above for a down bend
-  const axis: Pose = {
-    origin: add3(
-      edge.origin,
-      add3(scale3(edge.y, -bend.terms.setback), scale3(edge.z, axisHeight(bend, thickness))),
-    ),
-    x: edge.x,
-    y: up ? scale3(edge.z, -1) : edge.z,
-    z: edge.y,
-  };
+  const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.terms.setback };
   return {
     id: p.id,
     parent: bend.parent,
-    frame: axis,
+    frame: bendAxis(poses.get(bend.parent) as Pose, hinge, turn, thickness),
     sweep: radians(Math.abs(bend.angle)),
     insideRadius: bend.insideRadius,
     outsideRadius: bend.insideRadius + thickness,

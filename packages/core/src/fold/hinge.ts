@@ -1,7 +1,7 @@
 import type { Frame } from '../plane/frame.js';
 import { add, distance, outward, type Point, scale, sub, unit } from '../plane/point.js';
 import { radians } from '../units/angle.js';
-import { compose3, type Pose } from './space.js';
+import { add3, compose3, type Pose, scale3 } from './space.js';
 import type { Outline } from './tree.js';
 
 /**
@@ -59,4 +59,26 @@ export function bentPose(parent: Pose, hinge: Hinge, turn: Turn, thickness: numb
     z: [0, 0, 1],
   };
   return compose3(parent, compose3(edge, folded));
+}
+
+/**
+ * Frame of a bend's axis in space: x along it, y towards the parent's tangent line, so that a point at radius r and
+ * turn φ (0 on the parent) is (x, r·cos φ, r·sin φ).
+ */
+export function bendAxis(parent: Pose, hinge: Hinge, turn: Turn, thickness: number): Pose {
+  const { origin, x, y } = hinge.frame;
+  const edge = compose3(parent, {
+    origin: [origin[0], origin[1], 0],
+    x: [x[0], x[1], 0],
+    y: [y[0], y[1], 0],
+    z: [0, 0, 1],
+  });
+  const over = add3(scale3(edge.y, -turn.setback), scale3(edge.z, axisHeight(turn, thickness)));
+  // the parent's tangent line lies straight below the axis of an up bend, straight above that of a down bend
+  return {
+    origin: add3(edge.origin, over),
+    x: edge.x,
+    y: turn.angle > 0 ? scale3(edge.z, -1) : edge.z,
+    z: edge.y,
+  };
 }

@@ -1,6 +1,6 @@
 import type { Point } from '../plane/point.js';
 import type { Hinge } from './hinge.js';
-import type { Asked, Bend, Hole, Mark, Outline, Sheet } from './tree.js';
+import type { Asked, Bend, Hole, Mark, Outline, Sheet, Site } from './tree.js';
 
 /** The bend zone between a panel and its parent. Both sides in the flange's own x, mm. */
 export interface Zone {
@@ -35,4 +35,11 @@ export interface Part {
   readonly panels: readonly PartPanel[];
   readonly rootHoles: readonly RootHole[];
   readonly asked: readonly Asked[];
+  readonly sites: readonly Site[];
+}
+
+/** All holes through a panel: those of its own and those of its marks. */
+export function holesOf({ holes, marks }: Pick<PartPanel, 'holes' | 'marks'>): readonly Hole[] {
+  const drilled = marks.flatMap((m) => (m.hole === null ? [] : [{ at: m.at, diameter: m.hole }]));
+  return drilled.length === 0 ? holes : [...holes, ...drilled];
 }

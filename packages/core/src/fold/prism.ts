@@ -1,69 +1,79 @@
-import earcut from 'earcut';
-import { cross, type Point, sub } from '../plane/point.js';
+import { convexPieces } from '../plane/convex.js';
+import type { Point } from '../plane/point.js';
 import type { FormedPanel } from './formed.js';
 import { cross3, dot3, length3, place3, scale3, sub3, unit3, type Vec3 } from './space.js';
 
-/** A convex solid with flat faces: its corners, face normals and edge directions. */
+/** A convex solid with flat faces, outward normals, and the directions its edges run in. mm */
 export interface Prism {
   readonly corners: readonly Vec3[];
+  readonly faces: readonly (readonly Vec3[])[];
+  readonly edges: readonly (readonly [Vec3, Vec3])[];
   readonly normals: readonly Vec3[];
-  readonly edges: readonly Vec3[];
+  readonly directions: readonly Vec3[];
   readonly min: Vec3;
   readonly max: Vec3;
 }
 
-/** A panel as convex prisms between its two faces: one when its shape is convex, triangles otherwise. */
-export function convexPrisms(panel: FormedPanel, thickness: number): readonly Prism[] {
-  return convexPieces(panel.shape).map((shape) => prism(panel, shape, thickness));
-}
-
-/** A polygon less its holes in convex pieces: itself when convex and whole, triangles otherwise. */
-export function convexPieces(
-  shape: readonly Point[],
-  holes: readonly (readonly Point[])[] = [],
-): readonly (readonly Point[])[] {
-  if (holes.length === 0 && isConvex(shape)) return [shape];
-  const points = [...shape, ...holes.flat()];
-  let next = shape.length;
-  const starts = holes.map((hole) => {
-    next += hole.length;
-    return next - hole.length;
+/** A panel as convex prisms between its two faces: one when its shape is convex, triangles otherwise. Holes stay filled. */
+export function panelPrisms(panel: FormedPanel, thickness: number): readonly Prism[] {
+  return convexPieces(panel.shape).map((shape) => {
+    const ring = (z: number) => shape.map(([x, y]: Point) => place3(panel.pose, [x, y, z]));
+    return prismBetween(ring(0), ring(thickness));
   });
-  const index = earcut(points.flat(), starts);
-  return Array.from({ length: index.length / 3 }, (_, k) =>
-    [0, 1, 2].map((j) => points[index[3 * k + j] as number] as Point),
-  );
 }
 
-function isConvex(shape: readonly Point[]): boolean {
-  const at = (i: number) => shape[i % shape.length] as Point;
-  return shape.every((_, i) => cross(sub(at(i + 1), at(i)), sub(at(i + 2), at(i + 1))) >= -1e-9);
-}
-
-function prism({ pose }: FormedPanel, shape: readonly Point[], thickness: number): Prism {
-  const ring = (z: number) => shape.map(([x, y]) => place3(pose, [x, y, z]));
-  const low = ring(0);
-  const corners = [...low, ...ring(thickness)];
-  const sides = low.map((p, i) => unit3(sub3(low[(i + 1) % low.length] as Vec3, p)));
-  const pick = (f: (...v: number[]) => number): Vec3 =>
-    [0, 1, 2].map((k) => f(...corners.map((c) => c[k] as number))) as unknown as Vec3;
+/** The solid between two parallel convex rings of as many corners, counter-clockwise seen from the second one's side. */
+export function prismBetween(low: readonly Vec3[], high: readonly Vec3[]): Prism {
+  const n = low.length;
+  const at = (ring: readonly Vec3[], i: number) => ring[i % n] as Vec3;
+  const walls = low.map((p, i) => [p, at(low, i + 1), at(high, i + 1), at(high, i)] as const);
+  const faces = [low.toReversed(), high, ...walls];
+  const edges = low.flatMap((p, i): readonly (readonly [Vec3, Vec3])[] => [
+    [p, at(low, i + 1)],
+    [at(high, i), at(high, i + 1)],
+    [p, at(high, i)],
+  ]);
+  const corners = [...low, ...high];
+  const least = (k: 0 | 1 | 2) => corners.reduce((m, c) => Math.min(m, c[k]), Infinity);
+  const most = (k: 0 | 1 | 2) => corners.reduce((m, c) => Math.max(m, c[k]), -Infinity);
   return {
     corners,
-    normals: [pose.z, ...sides.map((s) => cross3(s, pose.z))],
-    edges: [pose.z, ...sides],
-    min: pick(Math.min),
-    max: pick(Math.max),
+    faces,
+    edges,
+    normals: faces.map(normalOf),
+    directions: distinct([...low.map((p, i) => sub3(at(low, i + 1), p)), sub3(at(high, 0), at(low, 0))]),
+    min: [least(0), least(1), least(2)],
+    max: [most(0), most(1), most(2)],
   };
+}
+
+function normalOf(face: readonly Vec3[]): Vec3 {
+  const [a, b, c] = face as readonly [Vec3, Vec3, Vec3];
+  return unit3(cross3(sub3(b, a), sub3(c, b)));
+}
+
+/** Directions without those parallel to an earlier one. */
+function distinct(vectors: readonly Vec3[]): readonly Vec3[] {
+  const found: Vec3[] = [];
+  for (const v of vectors.map(unit3)) if (found.every((f) => length3(cross3(f, v)) > 1e-9)) found.push(v);
+  return found;
+}
+
+/** True when the boxes round two solids stay `margin` apart or more. */
+export function boxesApart(a: Prism, b: Prism, margin = 0): boolean {
+  return boxDistance(a, b) >= margin;
+}
+
+/** Distance between the boxes round two solids, mm; negative where they overlap along every axis. */
+export function boxDistance(a: Prism, b: Prism): number {
+  const gaps = ([0, 1, 2] as const).map((k) => Math.max(a.min[k] - b.max[k], b.min[k] - a.max[k]));
+  const apart = gaps.filter((g) => g > 0);
+  return apart.length === 0 ? Math.max(...gaps) : Math.sqrt(apart.reduce((s, g) => s + g * g, 0));
 }
 
 /** How far two convex solids reach into each other along the axis that parts them soonest, mm; 0 when apart. */
 export function overlapDepth(a: Prism, b: Prism): number {
-  if (
-    [0, 1, 2].some(
-      (k) => (a.min[k] as number) >= (b.max[k] as number) || (b.min[k] as number) >= (a.max[k] as number),
-    )
-  )
-    return 0;
+  if (boxesApart(a, b)) return 0;
   let depth = Infinity;
   for (const axis of axes(a, b)) {
     const [a0, a1] = span(a, axis);
@@ -77,8 +87,8 @@ export function overlapDepth(a: Prism, b: Prism): number {
 function* axes(a: Prism, b: Prism): Generator<Vec3> {
   yield* a.normals;
   yield* b.normals;
-  for (const u of a.edges)
-    for (const v of b.edges) {
+  for (const u of a.directions)
+    for (const v of b.directions) {
       const n = cross3(u, v);
       const l = length3(n);
       if (l > 1e-6) yield scale3(n, 1 / l);

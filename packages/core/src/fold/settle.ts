@@ -38,6 +38,7 @@ export function settle(draft: Draft): Part {
     panels: draft.panels.map((p) => settlePanel(lookup, p, shapes, toRoot)),
     rootHoles: work.flatMap(rootHole),
     asked: draft.asked,
+    sites: draft.sites,
   };
 }
 

@@ -43,11 +43,32 @@ export interface Hole {
   readonly diameter: number;
 }
 
-/** A point marked on a panel's face, in the panel's frame, mm. */
+/** A place marked on a panel, in the panel's frame, mm. With a hole it is cut there too. */
 export interface Mark {
   readonly kind: string;
   readonly at: Point;
   readonly joint: string;
+  /** Diameter of the hole; null for a mark on whole metal. */
+  readonly hole: number | null;
+  /** A point of metal beside the hole that lies over the same point of every sheet it joins; the mark itself without one. */
+  readonly beside: Point;
+}
+
+/** A face of a panel: the marked one, z = T, or the unmarked one, z = 0. */
+export type Face = 'marked' | 'unmarked';
+
+/** Where another part may join: faces it can lie against, and how it stands there. */
+export interface Site {
+  readonly name: string;
+  /** Faces in one plane that fasteners may go through. */
+  readonly faces: readonly { readonly panel: string; readonly face: Face }[];
+  /**
+   * The point the other part's own point comes to, on one of those faces (also beyond the panel's edge), and the
+   * direction on it that stands upright with the other part's; in the panel's frame.
+   */
+  readonly seat: { readonly panel: string; readonly face: Face; readonly at: Point; readonly up: Point };
+  /** Free width where a part drops in between walls, or width of the part that does; null where nothing does. mm */
+  readonly width: number | null;
 }
 
 /** A flat region of the part, as authored. */
@@ -87,6 +108,7 @@ export interface Draft {
   readonly panels: readonly Panel[];
   readonly corners: readonly CornerRequest[];
   readonly asked: readonly Asked[];
+  readonly sites: readonly Site[];
 }
 
 /** A verb applied to its arguments: takes a draft, gives the next one. */

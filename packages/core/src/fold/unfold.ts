@@ -14,7 +14,7 @@ import { distance, mix, type Point, SAME } from '../plane/point.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
 import { flatFrame } from './hinge.js';
-import type { Part, PartPanel } from './part.js';
+import { holesOf, type Part, type PartPanel } from './part.js';
 import type { Edge } from './tree.js';
 
 type Hung = PartPanel & { readonly hang: NonNullable<PartPanel['hang']> };
@@ -40,13 +40,15 @@ export function unfold(part: Part): FlatPattern {
   const laid = lay(part, { ...STAY, origin: [-x, -y] });
   const at = (id: string, p: Point) => place(laid.frames.get(id) as Frame, p);
   const outline = outlineOf(part, laid);
-  const holes = part.panels.flatMap((p) => p.holes.map((h) => circleLoop(at(p.id, h.at), h.diameter / 2)));
+  const holes = part.panels.flatMap((p) => holesOf(p).map((h) => circleLoop(at(p.id, h.at), h.diameter / 2)));
   return {
     thickness: part.sheet.thickness,
     outline,
     holes,
     bends: part.panels.filter(isHung).map((p) => flatBend(laid, p)),
-    marks: part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, at: at(p.id, m.at), panel: p.id }))),
+    marks: part.panels.flatMap((p) =>
+      p.marks.map((m) => ({ ...m, at: at(p.id, m.at), beside: at(p.id, m.beside), panel: p.id })),
+    ),
     panels: part.panels.map((p) => ({
       id: p.id,
       frame: laid.frames.get(p.id) as Frame,
@@ -154,10 +156,10 @@ function clearPoint(panel: PartPanel): Point {
   const sum = corners.reduce<Point>((s, p) => [s[0] + p[0], s[1] + p[1]], [0, 0]);
   const middle: Point = [sum[0] / corners.length, sum[1] / corners.length];
   const clearance = (p: Point) => {
-    const toHoles = panel.holes.map((h) => distance(p, h.at) - h.diameter / 2);
+    const toHoles = holesOf(panel).map((h) => distance(p, h.at) - h.diameter / 2);
     return contains(shape, p) ? Math.min(distanceToLoop(p, shape), ...toHoles) : -1;
   };
-  if (clearance(middle) > 1 && panel.holes.length === 0) return middle;
+  if (clearance(middle) > 1 && holesOf(panel).length === 0) return middle;
   const towards = corners.flatMap((c, i) => [c, mix(c, corners[(i + 1) % corners.length] as Point, 0.5)]);
   const candidates = [middle, ...[0.3, 0.5, 0.7, 0.9].flatMap((t) => towards.map((p) => mix(middle, p, t)))];
   return candidates.reduce((best, p) => (clearance(p) > clearance(best) + SAME ? p : best));

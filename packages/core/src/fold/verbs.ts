@@ -5,7 +5,7 @@ import { fail, within } from '../errors/problem.js';
 import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
 import { edgeIndex } from './outline.js';
-import type { Asked, Bend, Draft, Edge, Hole, Mark, Measured, Outline, Panel, Step } from './tree.js';
+import type { Asked, Bend, Draft, Edge, Hole, Mark, Measured, Outline, Panel, Site, Step } from './tree.js';
 
 /** Panel and edge a flange hangs on. */
 export type On = readonly [panel: string, edge: string];
@@ -76,9 +76,24 @@ export function hole(id: string, at: Hole): Step {
   return (draft) => change(draft, id, (p) => ({ ...p, holes: [...p.holes, at] }));
 }
 
-/** Mark a point on a panel; `at` in the panel's frame. */
-export function mark(id: string, at: Mark): Step {
-  return (draft) => change(draft, id, (p) => ({ ...p, marks: [...p.marks, at] }));
+/** Mark a place on a panel; `at` in the panel's frame. */
+export function mark(id: string, at: Pick<Mark, 'kind' | 'at' | 'joint'> & Partial<Mark>): Step {
+  const whole: Mark = { hole: null, beside: at.at, ...at };
+  return (draft) => change(draft, id, (p) => ({ ...p, marks: [...p.marks, whole] }));
+}
+
+/** Name a place where other parts may join. The seat's panel comes first of its faces unless it is given. */
+export function site(
+  name: string,
+  faces: Site['faces'],
+  seat: Omit<Site['seat'], 'face'>,
+  width: number | null = null,
+): Step {
+  return (draft) => {
+    for (const { panel } of [...faces, seat]) panelOf(draft, panel);
+    const face = faces.find((f) => f.panel === seat.panel)?.face ?? faces[0]?.face ?? 'marked';
+    return { ...draft, sites: [...draft.sites, { name, faces, seat: { ...seat, face }, width }] };
+  };
 }
 
 /** Say which finished size was asked for; `verifyForm` looks for it on the formed part. */

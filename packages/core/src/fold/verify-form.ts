@@ -1,6 +1,7 @@
 import { measuredBox } from './extent.js';
 import type { Formed, FormedBend } from './formed.js';
-import { convexPrisms, overlapDepth, type Prism } from './prism.js';
+import { overlapDepth, panelPrisms } from './prism.js';
+import { shellDepth } from './shell.js';
 import { dot3, place3, sub3 } from './space.js';
 import type { Asked } from './tree.js';
 import type { Flaw } from './verify-flat.js';
@@ -51,21 +52,27 @@ function joins(formed: Formed, b: FormedBend): readonly Flaw[] {
   });
 }
 
+/** Panels through each other, and panels through bent material they do not hang on. */
 function clashes(formed: Formed): readonly Flaw[] {
-  const prisms: readonly (readonly Prism[])[] = formed.panels.map((p) => convexPrisms(p, formed.thickness));
-  return formed.panels.flatMap((a, i) =>
-    formed.panels.slice(i + 1).flatMap((b, j) => {
-      const depth = Math.max(
-        0,
-        ...(prisms[i] ?? []).flatMap((p) => (prisms[i + 1 + j] ?? []).map((q) => overlapDepth(p, q))),
-      );
-      if (depth <= NEAR) return [];
-      return [
-        {
-          code: 'form-clash',
-          message: `panels ${a.id} and ${b.id} pass through each other, ${depth.toFixed(3)} mm deep`,
-        },
-      ];
+  const solids = formed.panels.map((p) => ({ id: p.id, prisms: panelPrisms(p, formed.thickness) }));
+  const panels = solids.flatMap((a, i) =>
+    solids.slice(i + 1).flatMap((b) => {
+      const depth = deepest(a.prisms.flatMap((p) => b.prisms.map((q) => overlapDepth(p, q))));
+      return depth <= NEAR ? [] : [through(`panels ${a.id} and ${b.id} pass through each other`, depth)];
     }),
   );
+  const bends = formed.bends.flatMap((bend) => {
+    const strangers = solids.filter(({ id }) => id !== bend.id && id !== bend.parent);
+    return strangers.flatMap(({ id, prisms }) => {
+      const depth = deepest(prisms.map((p) => shellDepth(p, bend)));
+      return depth <= NEAR ? [] : [through(`panel ${id} passes through the bend ${bend.id}`, depth)];
+    });
+  });
+  return [...panels, ...bends];
+}
+
+const deepest = (depths: readonly number[]) => depths.reduce((a, b) => Math.max(a, b), 0);
+
+function through(what: string, depth: number): Flaw {
+  return { code: 'form-clash', message: `${what}, ${depth.toFixed(3)} mm deep` };
 }

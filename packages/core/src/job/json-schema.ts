@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
-import { paramKit } from '../families/kit.js';
+import { paramKit } from '../schema/kit.js';
 import { jobSchema } from './schema.js';
 
 /** A JSON Schema, or a piece of one. */

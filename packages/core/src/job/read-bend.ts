@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { RULE_KINDS } from '../bending/kinds.js';
 import type { BendInput, BendRule, BendTerms } from '../bending/rule.js';
 import { JobError } from '../errors/problem.js';
-import { paramKit, strictGroup } from '../families/kit.js';
+import { paramKit, strictGroup } from '../schema/kit.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { problemsOf } from './problems.js';

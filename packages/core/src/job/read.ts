@@ -4,8 +4,8 @@ import { JobError, type Path, type Problem, within, worded } from '../errors/pro
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
-import { paramKit } from '../families/kit.js';
 import type { Sheet } from '../fold/tree.js';
+import { paramKit } from '../schema/kit.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { isName } from './name.js';

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { RULE_KINDS } from '../bending/kinds.js';
 import type { AnyFamily } from '../families/family.js';
-import { type Gives, type ParamKit, strictGroup } from '../families/kit.js';
+import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
 import { MATERIAL_NAMES } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';

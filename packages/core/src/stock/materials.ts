@@ -24,6 +24,8 @@ export interface Material {
   readonly gauges: GaugeSystemName | null;
   /** True when spot-welding or heating it gives off zinc fume. */
   readonly zinc: boolean;
+  /** Which spot-weld schedules hold for it; null where a small spot welder does not do. */
+  readonly weldSchedule: 'low-carbon steel' | 'own' | null;
   readonly source: string;
 }
 
@@ -48,6 +50,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: din6935Radius(390),
     gauges: 'steel',
     zinc: false,
+    weldSchedule: 'low-carbon steel',
     source: 'EN 10130 by vinco.es low-carbon strip page (tensile); density and modulus from memory',
   },
   {
@@ -62,6 +65,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: din6935Radius(390), // the row of its usual strength; the grade allows up to 500 N/mm²
     gauges: 'galvanised',
     zinc: true,
+    weldSchedule: 'low-carbon steel',
     source: 'EN 10346, from memory; thickness includes the coating',
   },
   {
@@ -79,6 +83,7 @@ export const MATERIALS: readonly Material[] = [
     ),
     gauges: 'stainless',
     zinc: false,
+    weldSchedule: 'own',
     source: 'EN 10088-2, from memory; density as printed',
   },
   {
@@ -93,6 +98,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: timesThickness(1, "stainless makers' guides, about 1T; from memory"),
     gauges: 'stainless',
     zinc: false,
+    weldSchedule: 'own',
     source: 'EN 10088-2, from memory',
   },
   {
@@ -107,6 +113,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: aluminiumRadius('1100-H14'),
     gauges: 'aluminium',
     zinc: false,
+    weldSchedule: null,
     source: 'EN 485-2, from memory',
   },
   {
@@ -121,6 +128,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: aluminiumRadius('3003-H14'),
     gauges: 'aluminium',
     zinc: false,
+    weldSchedule: null,
     source: 'EN 485-2, from memory',
   },
   {
@@ -135,6 +143,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: aluminiumRadius('5052-H32'),
     gauges: 'aluminium',
     zinc: false,
+    weldSchedule: null,
     source: 'EN 485-2, from memory',
   },
   {
@@ -149,6 +158,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: aluminiumRadius('6061-T6'),
     gauges: 'aluminium',
     zinc: false,
+    weldSchedule: null,
     source: 'EN 485-2, from memory; cracks on tight bends',
   },
   {
@@ -163,6 +173,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: timesThickness(0.5, 'soft copper 0 to ½T, the stricter taken; from memory'),
     gauges: 'aluminium',
     zinc: false,
+    weldSchedule: null,
     source: 'typical values, from memory',
   },
   {
@@ -177,6 +188,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: timesThickness(1, 'half-hard brass ½T to 1T, the stricter taken; from memory'),
     gauges: 'aluminium',
     zinc: false,
+    weldSchedule: null,
     source: 'typical values, from memory',
   },
   {
@@ -191,6 +203,7 @@ export const MATERIALS: readonly Material[] = [
     leastRadius: timesThickness(0.5, 'tinplate 0 to ½T, the stricter taken; from memory'),
     gauges: null,
     zinc: false,
+    weldSchedule: 'low-carbon steel',
     source: 'EN 10202, from memory',
   },
 ];

@@ -1,6 +1,6 @@
 import type { Path } from '../../errors/problem.js';
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../kit.js';
+import type { ParamKit, Shape } from '../../schema/kit.js';
 import { type Complaint, LEAST_LEG, need, reaches, setback } from '../limits.js';
 
 /** A strip with parallel bends. Legs outside, to the outer tangent over 90°; mm, degrees. */

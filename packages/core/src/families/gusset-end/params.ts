@@ -1,5 +1,5 @@
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../kit.js';
+import type { ParamKit, Shape } from '../../schema/kit.js';
 import { type Complaint, need, reaches } from '../limits.js';
 
 /** A flat end with sloped shoulders. mm */

@@ -1,6 +1,6 @@
 import { type HemSpec, hemFold } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../kit.js';
+import type { ParamKit, Shape } from '../../schema/kit.js';
 import {
   CORNER_GAP,
   type Complaint,

@@ -23,6 +23,8 @@ export interface ParamKit {
   readonly unit: Unit;
   /** A length: a number in the job's unit, or text with its own. Gives mm. */
   readonly size: (range?: SizeRange) => Gives<number>;
+  /** A length that is one of certain sizes; `known` lists them. */
+  readonly sizeOf: (is: (mm: number) => boolean, known: () => string) => Gives<number>;
   /** Degrees bent through. */
   readonly angle: (least: number, most: number) => Gives<number>;
   /** A hem: `{type, length, gap?}`; null for `{type: none}`. */
@@ -57,6 +59,11 @@ export function paramKit(unit: Unit): ParamKit {
   return {
     unit,
     size,
+    sizeOf: (is, known) => {
+      const error = (issue: { input: unknown }) =>
+        `${formatLength(issue.input as number, unit)} given; there are ${known()}`;
+      return z.pipe(size(), z.number().check(z.refine(is, { error }))) as Gives<number>;
+    },
     angle: (least, most) => numberBetween(least, most, ' deg'),
     hem: () => hemSchema(size),
     oneOf: (words) => z.enum(words),

@@ -1,0 +1,98 @@
+import type { Remark } from '../errors/finding.js';
+import { plainNumber } from '../units/format.js';
+import {
+  type AnyFastenerKind,
+  extremes,
+  type FastenerAsk,
+  type FastenerNeeds,
+  fastenerKind,
+  type StackSheet,
+  stackThickness,
+} from './fastener.js';
+import { RIVET_RULES, RIVET_SIZES, type RivetSize, rivetSize } from './rivet-tables.js';
+
+/** Values a joint may give for blind rivets. */
+export interface BlindRivetAsk extends FastenerAsk {
+  /** Nominal diameter, mm. */
+  readonly diameter: number;
+}
+
+const HEAD_CLEARANCE = 1; // mm between a head and the start of a bend. Common practice, no source.
+const mm = (v: number) => `${plainNumber(v, 2)} mm`;
+const sizeOf = ({ diameter }: BlindRivetAsk) => rivetSize(diameter) as RivetSize;
+
+/** Least distances of blind rivets, the stricter source taken. */
+export function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): FastenerNeeds {
+  const size = sizeOf(ask);
+  const edge = RIVET_RULES.edge.reduce((a, b) => (b.factor > a.factor ? b : a));
+  const other = RIVET_RULES.edge.find((r) => r !== edge);
+  return {
+    edge: edge.factor * size.diameter,
+    edgeSource: `${edge.factor} D by ${edge.source}, ${other?.factor} D by ${other?.source}; the stricter taken`,
+    pitch: RIVET_RULES.pitch.factor * size.diameter,
+    pitchSource: `${RIVET_RULES.pitch.factor} D by ${RIVET_RULES.pitch.source}`,
+    usualPitch: RIVET_RULES.usualPitch.factor * size.diameter,
+    bend: size.head / 2 + HEAD_CLEARANCE,
+    bendSource: `half the head (${mm(size.head)}) and ${mm(HEAD_CLEARANCE)}, common practice, no source`,
+    holes: stack.map(() => size.hole[0]),
+  };
+}
+
+function remarks(stack: readonly StackSheet[], ask: BlindRivetAsk, layers: number): readonly Remark[] {
+  const size = sizeOf(ask);
+  const total = stackThickness(stack);
+  const [, thick] = extremes(stack);
+  const [least, most] = size.grip;
+  const found: Remark[] = [];
+  if (total < least - 1e-9 || total > most + 1e-9)
+    found.push({
+      code: 'rivet-grip',
+      severity: 'warning',
+      value: total,
+      limit: total < least ? least : most,
+      unit: 'mm',
+      message: `a ${size.name} rivet through ${mm(total)}, its lengths hold ${mm(least)} to ${mm(most)}`,
+      source: size.source,
+      fix: total < least ? 'take a thinner rivet' : 'take a thicker rivet',
+    });
+  if (size.diameter < thick - 1e-9)
+    found.push({
+      code: 'rivet-thin',
+      severity: 'warning',
+      value: size.diameter,
+      limit: thick,
+      unit: 'mm',
+      message: `a ${size.name} rivet in a sheet of ${mm(thick)}, no thinner than the thickest sheet`,
+      source: 'NAVEDTRA 14018',
+      fix: `take a rivet of ${mm(thick)} or more`,
+    });
+  if (layers > stack.length)
+    found.push({
+      code: 'rivet-layers',
+      severity: 'warning',
+      value: layers,
+      limit: stack.length,
+      unit: '',
+      message: `${layers} sheets lie on each other at a rivet, ${stack.length} are drilled`,
+      source: 'common practice, no source',
+      fix: 'move the rivet off the hem or tab',
+    });
+  return found;
+}
+
+/** Blind rivets; holes are cut or drilled before assembly. */
+export const blindRivet: AnyFastenerKind = fastenerKind<BlindRivetAsk>({
+  name: 'blind-rivet',
+  title: 'blind rivets',
+  options: (k) => ({
+    diameter: k.or(
+      k.sizeOf(
+        (d) => rivetSize(d) !== null,
+        () => RIVET_SIZES.map((r) => r.name).join(', '),
+      ),
+      3.2,
+    ),
+  }),
+  needs: rivetNeeds,
+  remarks,
+});

@@ -1,0 +1,65 @@
+import type { Remark } from '../errors/finding.js';
+import type { Gives, ParamKit } from '../schema/kit.js';
+import type { Material } from '../stock/materials.js';
+
+/** A sheet a fastener goes through. Thickness mm. */
+export interface StackSheet {
+  readonly part: string;
+  readonly thickness: number;
+  readonly material: Material;
+}
+
+/** What a fastener needs of the place it stands in. mm */
+export interface FastenerNeeds {
+  /** Least distance of its centre from a free edge. */
+  readonly edge: number;
+  readonly edgeSource: string;
+  /** Least distance between centres. */
+  readonly pitch: number;
+  readonly pitchSource: string;
+  /** Distance between centres aimed at when the job gives neither count nor pitch. */
+  readonly usualPitch: number;
+  /** Least distance of its centre from a bend's tangent line: room for electrode, nose or head. */
+  readonly bend: number;
+  readonly bendSource: string;
+  /** Hole in each sheet of the stack; null where there is none. */
+  readonly holes: readonly (number | null)[];
+}
+
+/** Count and pitch a job may ask for; a kind may add its own values. */
+export interface FastenerAsk {
+  readonly count: number | null;
+  readonly pitch: number | null;
+}
+
+/** A way of fastening sheets. One file a kind, listed in `kinds.ts`. */
+export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk> {
+  /** Name in a job file. */
+  readonly name: string;
+  /** In a few words, for people. */
+  readonly title: string;
+  readonly options: (kit: ParamKit) => {
+    readonly [K in Exclude<keyof Ask, keyof FastenerAsk>]-?: Gives<Ask[K]>;
+  };
+  readonly needs: (stack: readonly StackSheet[], ask: Ask) => FastenerNeeds;
+  /** What to know about such a stack before fastening it. `layers` counts every sheet found at the fastener. */
+  readonly remarks: (stack: readonly StackSheet[], ask: Ask, layers: number) => readonly Remark[];
+}
+
+/** A kind with its own values' type put aside, as lists and jobs hold it. */
+export type AnyFastenerKind = FastenerKind<never> & { readonly name: string };
+
+/** Keep a kind's own values together with what uses them. */
+export function fastenerKind<Ask extends FastenerAsk>(kind: FastenerKind<Ask>): AnyFastenerKind {
+  return kind as unknown as AnyFastenerKind;
+}
+
+/** Thickness of the whole stack, mm. */
+export const stackThickness = (stack: readonly StackSheet[]): number =>
+  stack.reduce((s, x) => s + x.thickness, 0);
+
+/** Thinnest and thickest sheet of a stack, mm. */
+export function extremes(stack: readonly StackSheet[]): readonly [number, number] {
+  const all = stack.map((s) => s.thickness);
+  return [Math.min(...all), Math.max(...all)];
+}

@@ -1,0 +1,40 @@
+import {
+  type AnyFastenerKind,
+  type FastenerAsk,
+  type FastenerNeeds,
+  fastenerKind,
+  type StackSheet,
+} from './fastener.js';
+
+/** Values a joint may give for sheet-metal screws. */
+export interface ScrewAsk extends FastenerAsk {
+  /** Thread diameter, mm. */
+  readonly diameter: number;
+}
+
+const SOURCE = 'AISI S100 §J4, from memory';
+const PILOT = 0.75; // of the thread; common practice, no source
+
+/** Least distances of sheet-metal screws: 1.5 d to an edge, 3 d apart. */
+export function screwNeeds(stack: readonly StackSheet[], { diameter }: ScrewAsk): FastenerNeeds {
+  return {
+    edge: 1.5 * diameter,
+    edgeSource: SOURCE,
+    pitch: 3 * diameter,
+    pitchSource: SOURCE,
+    usualPitch: 6 * diameter,
+    bend: diameter + 1,
+    bendSource: 'room for the head, common practice, no source',
+    // clearance in what is screwed on, a pilot in the last sheet
+    holes: stack.map((_, i) => (i === stack.length - 1 ? PILOT * diameter : diameter + 0.3)),
+  };
+}
+
+/** Sheet-metal screws. */
+export const screw: AnyFastenerKind = fastenerKind<ScrewAsk>({
+  name: 'screw',
+  title: 'sheet-metal screws',
+  options: (k) => ({ diameter: k.or(k.size({ min: 2, max: 8 }), 4.2) }),
+  needs: screwNeeds,
+  remarks: () => [],
+});

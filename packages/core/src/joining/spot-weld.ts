@@ -1,0 +1,139 @@
+import type { Remark } from '../errors/finding.js';
+import { plainNumber } from '../units/format.js';
+import {
+  type AnyFastenerKind,
+  extremes,
+  type FastenerAsk,
+  type FastenerNeeds,
+  fastenerKind,
+  type StackSheet,
+  stackThickness,
+} from './fastener.js';
+import { rowFor, SPOT_WELD_TABLES, WELD_EDGE_TABLE } from './spot-weld-tables.js';
+
+/** Clearance between electrode and an upstanding wall, mm: 1 to 2 is usual, the middle taken. */
+const ELECTRODE_CLEARANCE = 1.5;
+/** A third sheet widens the pitch by this. Source: dbmimports.com spot-welding notes, with the 3:1 ratio. */
+const THREE_SHEETS = 1.3;
+const ISO_RANGE = [0.4, 3] as const;
+const mm = (v: number) => `${plainNumber(v, 2)} mm`;
+
+/** Values a joint may give for spot welds. */
+export type SpotWeldAsk = FastenerAsk;
+
+/**
+ * Least distances of spot welds in low-carbon steel: the larger of the two schedules' values at the next thicker
+ * row; edge distance the larger of half the overlap and the aircraft order's table.
+ */
+export function spotWeldNeeds(stack: readonly StackSheet[]): FastenerNeeds {
+  const [thinnest] = extremes(stack);
+  const rows = SPOT_WELD_TABLES.map((t) => rowFor(t.rows, thinnest, (r) => r.thickness));
+  const [a, b] = SPOT_WELD_TABLES.map((t) => t.name);
+  const most = (of: (row: (typeof rows)[number]) => number) => Math.max(...rows.map(of));
+  const pitch = most((r) => r.pitch) * (stack.length > 2 ? THREE_SHEETS : 1);
+  const half = most((r) => r.overlap) / 2;
+  const [, order] = rowFor(WELD_EDGE_TABLE.rows, thinnest, ([t]) => t);
+  return {
+    edge: Math.max(half, order),
+    edgeSource: `the stricter of half the overlap of ${a} and ${b} (${mm(half)}) and ${WELD_EDGE_TABLE.source} (${mm(order)})`,
+    pitch,
+    pitchSource: `the stricter of ${a} and ${b}: ${SPOT_WELD_TABLES.map((t) => t.source).join('; ')}`,
+    usualPitch: 1.25 * pitch,
+    bend: most((r) => r.electrode) / 2 + ELECTRODE_CLEARANCE,
+    bendSource: `half the electrode of ${a} or ${b} and ${mm(ELECTRODE_CLEARANCE)} beside the bend`,
+    holes: stack.map(() => null),
+  };
+}
+
+function remarks(stack: readonly StackSheet[], _ask: SpotWeldAsk, layers: number): readonly Remark[] {
+  return [...sheetRemarks(stack), ...metalRemarks(stack), ...layerRemarks(layers)];
+}
+
+function sheetRemarks(stack: readonly StackSheet[]): readonly Remark[] {
+  const [thin, thick] = extremes(stack);
+  const [least, most] = ISO_RANGE;
+  const found: Remark[] = [];
+  const base = { severity: 'warning', fix: 'rivet it, or take nearer thicknesses' } as const;
+  if (thick > 3 * thin)
+    found.push({
+      ...base,
+      code: 'weld-ratio',
+      value: thick / thin,
+      limit: 3,
+      unit: '',
+      source: 'scope of ISO 14373',
+      message: `sheets of ${mm(thin)} and ${mm(thick)} in one weld, 3 to 1 at most`,
+    });
+  if (thin < least || thick > most)
+    found.push({
+      ...base,
+      code: 'weld-thickness',
+      value: thin < least ? thin : thick,
+      limit: thin < least ? least : most,
+      unit: 'mm',
+      source: 'scope of ISO 14373',
+      message: `a sheet of ${mm(thin < least ? thin : thick)} to spot-weld, ${mm(least)} to ${mm(most)} is usual`,
+    });
+  if (stackThickness(stack) > 4 * thin)
+    found.push({
+      ...base,
+      code: 'weld-stack',
+      value: stackThickness(stack),
+      limit: 4 * thin,
+      unit: 'mm',
+      source: 'dbmimports.com spot-welding notes',
+      message: `a stack of ${mm(stackThickness(stack))}, four times the thinnest sheet at most`,
+    });
+  return found;
+}
+
+function metalRemarks(stack: readonly StackSheet[]): readonly Remark[] {
+  const zinc = stack.find((s) => s.material.zinc);
+  const foreign = stack.find((s) => s.material.weldSchedule !== 'low-carbon steel');
+  const found: Remark[] = [];
+  if (zinc !== undefined)
+    found.push({
+      code: 'weld-zinc',
+      severity: 'warning',
+      message: `${zinc.part} is galvanised: spot welds in it give off zinc fume and want more current and pressure`,
+      source: '29 CFR 1910.252 and 1910.1000 on zinc oxide fume; BS 1140 on coated sheet',
+      fix: 'extract at the weld and try settings on offcuts, or rivet it',
+    });
+  if (foreign !== undefined)
+    found.push({
+      code: 'weld-schedule',
+      severity: foreign.material.weldSchedule === null ? 'error' : 'warning',
+      message: `${foreign.part} is ${foreign.material.title}: the schedules here are for low-carbon steel`,
+      source: 'tables A and B are printed for low-carbon steel; the rest common practice, no source',
+      fix:
+        foreign.material.weldSchedule === null
+          ? 'rivet it'
+          : "take the welder maker's schedule for this metal",
+    });
+  return found;
+}
+
+function layerRemarks(layers: number): readonly Remark[] {
+  if (layers <= 2) return [];
+  return [
+    {
+      code: 'weld-layers',
+      severity: layers > 3 ? 'error' : 'warning',
+      value: layers,
+      limit: 2,
+      unit: '',
+      message: `${layers} sheets lie on each other at a weld, 2 are meant (a hem or a tab in the stack?)`,
+      source: 'scope of ISO 14373: two or three sheets',
+      fix: 'move the weld off the hem, or notch the hem',
+    },
+  ];
+}
+
+/** Resistance spot welds. */
+export const spotWeld: AnyFastenerKind = fastenerKind<SpotWeldAsk>({
+  name: 'spot-weld',
+  title: 'spot welds',
+  options: () => ({}),
+  needs: spotWeldNeeds,
+  remarks,
+});
