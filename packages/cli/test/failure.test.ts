@@ -75,6 +75,7 @@ describe('printing', () => {
       column: 8,
       code: 'size-too-large',
       path: 'units',
+      where: 'units',
       message: 'too wide',
       fix: 'Use 5 mm',
     });

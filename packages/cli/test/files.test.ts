@@ -1,4 +1,4 @@
-import { lstat, mkdir, readFile, readlink, rename, symlink, writeFile } from 'node:fs/promises';
+import { chmod, lstat, mkdir, readFile, readlink, rename, stat, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { OutFile } from '@tinwright/export';
 import { describe, expect, test } from 'vitest';
@@ -102,6 +102,42 @@ describe('a rerun', () => {
   });
 });
 
+describe('what somebody added', () => {
+  test('with the name of a new file: refused, nothing changed', async () => {
+    const { around, out } = await withSet(set(['parts/tray.dxf']));
+    await writeFile(join(out, 'parts', 'lid.dxf'), 'theirs');
+    const before = await content(around);
+    await expect(writeSet(out, set(['parts/tray.dxf', 'parts/lid.dxf']))).rejects.toMatchObject({
+      place: join(out, 'parts', 'lid.dxf'),
+      message: 'is in the way and not from tinwright. Move it away, or choose another folder',
+    });
+    expect(await content(around)).toEqual(before);
+  });
+
+  test('a relative link stays relative', async () => {
+    const { out } = await withSet();
+    await symlink('job.json', join(out, 'link'));
+    await writeSet(out, LID);
+    expect(await readlink(join(out, 'link'))).toBe('job.json');
+  });
+
+  test('an empty folder stays', async () => {
+    const { out } = await withSet();
+    await mkdir(join(out, 'photos', 'rack 3'), { recursive: true });
+    await writeSet(out, LID);
+    expect(await below(out)).toEqual([...LID_FILES, 'photos', 'photos/rack 3']);
+  });
+
+  test('rights given to the folder stay', async () => {
+    const { out } = await withSet();
+    for (const mode of [0o700, 0o775]) {
+      await chmod(out, mode);
+      await writeSet(out, LID);
+      expect((await stat(out)).mode & 0o777).toBe(mode);
+    }
+  });
+});
+
 describe('a place that is not ours is refused and left as it is', () => {
   const NOT_OURS: readonly (readonly [string, string, string])[] = [
     ['a folder with a file', 'plan.txt', 'mine'],
@@ -129,6 +165,25 @@ describe('a place that is not ours is refused and left as it is', () => {
     await expect(writeSet(join(around, 'out'), TRAY)).rejects.toThrow(/is a file\. Choose another folder/);
     expect(await content(around)).toEqual({ out: 'mine' });
   });
+
+  test.each(['nowhere', 'deep/nowhere'])('a link that leads to %s', async (target) => {
+    const around = await emptyFolder();
+    await symlink(target, join(around, 'out'));
+    await expect(writeSet(join(around, 'out'), TRAY)).rejects.toThrow(
+      'is a link that leads nowhere. Choose another folder with --out',
+    );
+    expect(await below(around)).toEqual(['out']);
+    expect(await readlink(join(around, 'out'))).toBe(target);
+  });
+
+  test.each([['.'], ['..'], [process.cwd()], ['/']])(
+    '%s, which holds the folder one stands in',
+    async (out) => {
+      await expect(writeSet(out, TRAY)).rejects.toThrow(
+        'would be replaced under your feet. Choose a folder below this one',
+      );
+    },
+  );
 
   test.each(['out', 'deep/out'])('%s below a file', async (below_) => {
     const around = await emptyFolder();
@@ -175,10 +230,12 @@ describe('a failure while writing', () => {
     expect(await content(around)).toEqual(before);
   });
 
-  test.each(COLLIDING)('%s: where there was no set there is none', async (_, bad) => {
+  test.each(COLLIDING)('%s: where there was no set there is none, nor the way to it', async (_, bad) => {
     const around = await emptyFolder();
-    await expect(writeSet(join(around, 'out'), [...TRAY, ...bad])).rejects.toThrow(WriteError);
-    expect(await below(around)).toEqual([]);
+    for (const out of [join(around, 'out'), join(around, 'deep', 'deeper', 'out')]) {
+      await expect(writeSet(out, [...TRAY, ...bad])).rejects.toThrow(WriteError);
+      expect(await below(around)).toEqual([]);
+    }
   });
 });
 

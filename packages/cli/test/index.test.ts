@@ -4,7 +4,7 @@ import { tinwright, tinwrightInColour } from './host.js';
 import { stripJob } from './jobs.js';
 import { jobFile } from './place.js';
 
-const VERBS = COMMANDS.map((c) => c.usage.split(' ')[0] ?? '');
+const VERBS = COMMANDS.map((c) => c.verb);
 const ESCAPE = '\u001b';
 
 test('there are verbs to test', () => {
@@ -15,8 +15,9 @@ test('help lists every verb with what it does', async () => {
   const { exit, out, err } = await tinwright('--help');
   expect(exit).toBe(0);
   expect(err).toBe('');
-  for (const { usage, summary } of COMMANDS) {
-    expect(out).toContain(`tinwright ${usage}`);
+  for (const { verb, argument, summary } of COMMANDS) {
+    const name = argument?.needed === false ? ` [${argument.name}]` : ` <${argument?.name}>`;
+    expect(out).toContain(`tinwright ${verb}${argument === undefined ? '' : name} `);
     expect(out).toContain(summary);
   }
 });
@@ -24,7 +25,7 @@ test('help lists every verb with what it does', async () => {
 describe.each(VERBS)('%s', (verb) => {
   test('help shows its examples', async () => {
     const { exit, out } = await tinwright(verb, '--help');
-    const examples = COMMANDS.find((c) => c.usage.split(' ')[0] === verb)?.examples ?? [];
+    const examples = COMMANDS.find((c) => c.verb === verb)?.examples ?? [];
     expect(exit).toBe(0);
     expect(examples.length).toBeGreaterThan(0);
     expect(out).toContain('Examples:');
@@ -33,9 +34,10 @@ describe.each(VERBS)('%s', (verb) => {
   });
 
   test('an unknown option is refused and named', async () => {
-    const { exit, out, err } = await tinwright(verb, '--sheen');
+    const job = COMMANDS.find((c) => c.verb === verb)?.argument?.needed === true ? ['job.yaml'] : [];
+    const { exit, out, err } = await tinwright(verb, ...job, '--sheen');
     expect(exit).toBe(2);
-    expect(err).toMatch(/^tinwright: .*\n$/);
+    expect(err).toMatch(new RegExp(`^${verb}: there is no option --sheen\\. .*Known: .*help\\.\n$`));
     expect(out).toBe('');
   });
 });
@@ -43,13 +45,13 @@ describe.each(VERBS)('%s', (verb) => {
 test('no verb at all is refused, with where to look', async () => {
   const { exit, err } = await tinwright();
   expect(exit).toBe(2);
-  expect(err).toBe('tinwright: give a verb; tinwright --help lists them\n');
+  expect(err).toBe('tinwright: give a verb; tinwright --help lists them.\n');
 });
 
 test('an unknown verb is refused and named', async () => {
   const { exit, out, err } = await tinwright('fold');
   expect(exit).toBe(2);
-  expect(err).toMatch(/^tinwright: .*\bfold\b.*\n$/);
+  expect(err).toMatch(/^tinwright: there is no verb "fold"\. Known: make, .*\.\n$/);
   expect(out).toBe('');
 });
 
@@ -57,18 +59,23 @@ test('an unknown option of a good verb is named, and nothing is done', async () 
   const job = await jobFile(stripJob());
   const { exit, out, err } = await tinwright('check', job, '--jsno');
   expect(exit).toBe(2);
-  expect(err).toContain('jsno');
+  expect(err).toMatch(/^check: there is no option --jsno\. Did you mean "json"\? Known: .*\n$/);
   expect(out).toBe('');
 });
 
 test('a verb without its job is refused', async () => {
-  for (const verb of ['make', 'check', 'explain']) expect((await tinwright(verb)).exit).toBe(2);
+  for (const verb of ['make', 'check', 'explain'])
+    expect(await tinwright(verb)).toEqual({
+      exit: 2,
+      out: '',
+      err: `${verb}: give a job file, - for standard input.\n`,
+    });
 });
 
 test('a word too many is refused and named', async () => {
   const { exit, err } = await tinwright('materials', 'brass');
   expect(exit).toBe(2);
-  expect(err).toContain('brass');
+  expect(err).toBe('materials: "brass" is one argument too many.\n');
 });
 
 const QUIET = [

@@ -69,7 +69,7 @@ test('all problems of the text are told, each with its place', () => {
     { line: 13, column: 5 },
     { line: 16, column: 5 },
   ]);
-  expect(problems().map((p) => p.message)).toEqual(['map keys must be unique', 'map keys must be unique']);
+  expect(problems().map((p) => p.message)).toEqual(['this key stands twice', 'this key stands twice']);
 });
 
 test('bytes beyond the longest job are not parsed', () => {

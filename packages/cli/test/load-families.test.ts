@@ -44,6 +44,11 @@ describe('--with', () => {
 
   test.each([
     ['a name that is taken', `export default ${FAMILY('handle')};`, 'there is a family "handle" already'],
+    [
+      'one name twice',
+      `export default [${FAMILY('bean-rod')}, ${FAMILY('bean-rod')}];`,
+      'there is a family "bean-rod" already. Give yours another name',
+    ],
     ['no default export', 'export const family = 1;', 'export what defineFamily returns'],
     ['an empty list', 'export default [];', 'export what defineFamily returns'],
     ['something else', 'export default { name: "rod" };', 'export what defineFamily returns'],
@@ -61,6 +66,6 @@ describe('--with', () => {
     const path = join(await emptyFolder(), 'own.mjs');
     const { exit, err } = await tinwright('families', '--with', path);
     expect(exit).toBe(2);
-    expect(err).toContain(`--with ${path}: cannot be loaded`);
+    expect(err).toContain(`--with ${path}: there is no such file`);
   });
 });

@@ -72,7 +72,7 @@ test('problems name the file as it was given', async () => {
   const path = join(folder, 'seed trays', 'Kräuter 1.yaml');
   await writeFile(path, stripJob(['width: 40', 'width: 0']));
   const { err } = await tinwright('check', path);
-  expect(err).toMatch(/^.*Kräuter 1\.yaml:12:12: parts\[0\]\.width: 0 mm given/);
+  expect(err).toMatch(/^.*Kräuter 1\.yaml:12:12: part "bracket": width: 0 mm given/);
   expect(err.startsWith(path)).toBe(true);
   expect(await below(folder)).toEqual(['seed trays', 'seed trays/Kräuter 1.yaml']);
 });

@@ -20,7 +20,7 @@ test.each(['check', 'explain'])('%s - says the same as for the file', async (ver
 test('a problem is placed in (standard input)', async () => {
   const { exit, out, err } = await tinwrightReading(stripJob(['width: 40', 'width: 0']), 'check', '-');
   expect({ exit, out }).toEqual({ exit: 2, out: '' });
-  expect(err).toMatch(/^\(standard input\):12:12: parts\[0\]\.width: 0 mm given/);
+  expect(err).toMatch(/^\(standard input\):12:12: part "bracket": width: 0 mm given/);
 });
 
 test.each([

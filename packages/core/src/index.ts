@@ -1,4 +1,16 @@
 // The only door of @tinwright/core. Names, no `export *`.
+export { type Assembly, assemble, marksOf, sameMark, withMarks } from './assembly/assemble.js';
+export type { Fastener, FastenerEnd } from './assembly/fasten.js';
+export type { FitRow } from './assembly/fit.js';
+export { rightOf, type SiteFrame, siteFrame } from './assembly/site-frame.js';
+export {
+  type AssemblyPart,
+  type JointEnd,
+  type JointSpec,
+  type Placed,
+  pieceNames,
+  type Seated,
+} from './assembly/types.js';
 export { din6935, dinFactor } from './bending/din-6935.js';
 export { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './bending/handbook.js';
 export { type HemFold, type HemSpec, hemFold, leastHemLength } from './bending/hem.js';
@@ -33,7 +45,13 @@ export {
   type Wording,
 } from './errors/problem.js';
 export { quoted, safeText } from './errors/quote.js';
-export { type AnyFamily, type Description, defineFamily, type Family } from './families/family.js';
+export {
+  type AnyFamily,
+  type DerivedSize,
+  type Description,
+  defineFamily,
+  type Family,
+} from './families/family.js';
 export { FAMILIES } from './families/index.js';
 export {
   CORNER_GAP,
@@ -100,14 +118,33 @@ export {
   mark,
   type On,
   panel,
+  type Seat,
   site,
 } from './fold/verbs.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
 export { jobJsonSchema, type SchemaNode } from './job/json-schema.js';
+export type { MeasuredSize } from './job/measured.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { type Job, type JobPart, readJob } from './job/read.js';
 export { type BendAnswer, readBend } from './job/read-bend.js';
+export { type KnownSize, sizesOf } from './job/sizes.js';
+export {
+  type AnyFastenerKind,
+  type FastenerAsk,
+  type FastenerKind,
+  type FastenerNeeds,
+  fastenerKind,
+  type StackSheet,
+} from './joining/fastener.js';
+export { FASTENER_KINDS } from './joining/kinds.js';
+export { RIVET_RULES, RIVET_SIZES, type RivetSize, rivetSize } from './joining/rivet-tables.js';
+export {
+  SPOT_WELD_TABLES,
+  type SpotWeldRow,
+  type SpotWeldTable,
+  WELD_EDGE_TABLE,
+} from './joining/spot-weld-tables.js';
 export { convexPieces } from './plane/convex.js';
 export { type Frame, place } from './plane/frame.js';
 export {
@@ -132,6 +169,7 @@ export {
   gaugeMeanings,
   gaugeThickness,
 } from './stock/gauges.js';
+export { ISO_2768_LINEAR, linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
 export type { RadiusRule } from './stock/least-radius.js';
 export { MATERIALS, type Material } from './stock/materials.js';
 export { type Fraction, formatFraction, formatLength, plainNumber } from './units/format.js';

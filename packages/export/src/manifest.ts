@@ -1,4 +1,13 @@
-import type { Finding, FlatBend, JobPlan, PartPlan } from '@tinwright/core';
+import {
+  type Assembly,
+  type FastenerEnd,
+  type Finding,
+  type FlatBend,
+  type JobPlan,
+  type PartPlan,
+  type Pose,
+  sameMark,
+} from '@tinwright/core';
 
 /** Where a part's files stand in the output folder. */
 export interface PartFiles {
@@ -19,6 +28,7 @@ export function manifestOf(
     units: plan.job.units,
     parts: plan.parts.map((p) => partEntry(p, files(p))),
     findings: plan.findings.map(findingEntry),
+    ...(plan.assembly === null ? {} : { assembly: assemblyEntry(plan, plan.assembly) }),
     files: written,
   };
 }
@@ -49,7 +59,10 @@ function partEntry(p: PartPlan, files: PartFiles): object {
     mass: p.mass,
     base: flat.base,
     bends: flat.bends.map(bendEntry),
-    marks: flat.marks.map(({ kind, at, joint }) => ({ kind, at, joint })),
+    // what is cut away cannot carry a mark: beside a hole stands the point of metal over which the sheets are joined
+    marks: flat.marks.map(({ kind, at, joint, hole, beside }) =>
+      hole === null ? { kind, at, joint } : { kind, at: beside, joint, centre: at, diameter: hole },
+    ),
     files,
   };
 }
@@ -71,4 +84,41 @@ function bendEntry(b: FlatBend): object {
 function findingEntry(f: Finding): object {
   const { unit: _, ...rest } = f;
   return rest;
+}
+
+/** Placements, fasteners and fits; matrices map a part's flat coordinates with its base panel at rest. */
+function assemblyEntry(plan: JobPlan, { placed, fasteners, fits }: Assembly): object {
+  return {
+    placements: placed.map(({ piece, part, pose }) => ({
+      name: piece,
+      part: part.name,
+      matrix: matrixOf(plan, part.name, pose),
+    })),
+    fasteners: fasteners.map((f, i) => ({
+      id: `${f.joint}-${i + 1}`,
+      kind: f.kind,
+      joint: f.joint,
+      on: f.on.map((end) => ({ placement: end.piece, mark: markIndex(plan, f.kind, end, placed) })),
+    })),
+    fits: fits.map(({ joint, asked, found, between, gap }) => ({ joint, asked, found, between, gap })),
+  };
+}
+
+/** Column-major; the formed part's frame starts at its base panel's own origin, the flat's at the outline's corner. */
+function matrixOf(plan: JobPlan, part: string, { x, y, z, origin }: Pose): readonly number[] {
+  const [u, v] = planOf(plan, part).flat.panels[0]?.frame.origin ?? [0, 0];
+  const from = ([0, 1, 2] as const).map((k) => origin[k] - u * x[k] - v * y[k]);
+  return [...x, 0, ...y, 0, ...z, 0, ...from, 1];
+}
+
+const planOf = (plan: JobPlan, name: string) => plan.parts.find((p) => p.name === name) as PartPlan;
+
+function markIndex(plan: JobPlan, kind: string, end: FastenerEnd, placed: Assembly['placed']): number {
+  const name = placed.find((p) => p.piece === end.piece)?.part.name ?? '';
+  const { flat, part } = planOf(plan, name);
+  const marks = part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, panel: p.id })));
+  const index = marks.findIndex((m) => sameMark(m, end, kind));
+  if (index < 0 || flat.marks.length !== marks.length)
+    throw new RangeError(`no mark on ${name} for a ${kind}`);
+  return index;
 }

@@ -42,9 +42,9 @@ describe('a gauge the system does not have', () => {
 });
 
 test.each([
-  ['0', '0 given, 1 to 100 allowed'],
-  ['200', '200 given, 1 to 100 allowed'],
-  ['-20', '-20 given, 1 to 100 allowed'],
+  ['0', 'gauge 0 given, the galvanised system has whole numbers from 10 to 30'],
+  ['200', 'gauge 200 given, the galvanised system has whole numbers from 10 to 30'],
+  ['-20', 'gauge -20 given, the galvanised system has whole numbers from 10 to 30'],
 ])('gauge %s is refused, with the range', async (number, says) => {
   expect((await refused(stripJob(gauge(number)))).join()).toContain(`4:10: stock.gauge: ${says}`);
 });
@@ -56,6 +56,21 @@ test.each(['20.5', 'twenty', '[20]', '{ system: sheet, number: 20 }', '{ system:
     expect(problems.filter((p) => p.startsWith('4:'))).toHaveLength(problems.length);
   },
 );
+
+test.each([
+  ['20.5', '4:10: stock.gauge: 20.5 given, a gauge number such as 20, or { system, number }, allowed.'],
+  ['twenty', '4:10: stock.gauge: "twenty" given, a gauge number such as 20, or { system, number }, allowed.'],
+  [
+    '{ system: galvanized, number: 20 }',
+    '4:20: stock.gauge.system: "galvanized" given. Did you mean "galvanised"? Known: ',
+  ],
+  ['{ system: steel }', '4:10: stock.gauge.number: missing. Give a number.'],
+  ['{ system: steel, number: 20.5 }', '4:35: stock.gauge.number: 20.5 given, a whole number allowed.'],
+])('gauge %s is told in words of gauges', async (value, says) => {
+  const [problem, ...more] = await refused(stripJob(gauge(value)));
+  expect(more).toEqual([]);
+  expect(problem?.startsWith(says)).toBe(true);
+});
 
 test('thickness and gauge together are refused', async () => {
   const [problem, ...more] = await refused(stripJob(['thickness: 1.0', 'thickness: 1.0\n  gauge: 20']));

@@ -3,23 +3,29 @@ import { HEAD, STRIP, stripJob } from '../jobs.js';
 import { refused } from '../place.js';
 
 const LENGTH = 'a length such as 12.5 or "15 1/2 in" allowed';
+const WIDTH = '12:12: part "bracket": width';
 const PARTS_MISSING = HEAD.replace('parts:\n', '');
 
 describe('one wrong value: one problem at its line and column', () => {
   test.each([
     // wrong types
-    ['a list for a length', 'width: 40', 'width: [40]', `12:12: part "bracket": width: a list given, ${LENGTH}`],
+    ['a list for a length', 'width: 40', 'width: [40]', `${WIDTH}: a list given, ${LENGTH}`],
     [
       'named values for a length',
       'width: 40',
       'width: { a: 1 }',
-      '12:12: part "bracket": width: a group of keys and values given',
+      `${WIDTH}: a group of keys and values given`,
     ],
     ['nothing for a length', 'width: 40', 'width:', `12:11: part "bracket": width: nothing given, ${LENGTH}`],
-    ['yes for a length', 'width: 40', 'width: true', `12:12: part "bracket": width: true given, ${LENGTH}`],
-    ['a word for a length', 'width: 40', 'width: wide', '12:12: part "bracket": width: "wide" is not a length'],
-    ['an empty text for a length', 'width: 40', "width: ''", '12:12: part "bracket": width: an empty text is not'],
-    ['a text for an angle', '[90, 90]', '[90, "90"]', '14:18: part "bracket": angles[1]: "90" given, a number'],
+    ['yes for a length', 'width: 40', 'width: true', `${WIDTH}: true given, ${LENGTH}`],
+    ['a word for a length', 'width: 40', 'width: wide', `${WIDTH}: "wide" is not a length`],
+    ['an empty text for a length', 'width: 40', "width: ''", `${WIDTH}: an empty text is not`],
+    [
+      'a text for an angle',
+      '[90, 90]',
+      '[90, "90"]',
+      '14:18: part "bracket": angles[1]: "90" given, a number',
+    ],
     ['a number for a list', '[90, 90]', '90', '14:13: part "bracket": angles: 90 given, a list allowed'],
     [
       'a text for stock',
@@ -28,25 +34,30 @@ describe('one wrong value: one problem at its line and column', () => {
       '2:8: stock: ',
     ],
     // not finite
-    ['.nan for a length', 'width: 40', 'width: .nan', `12:12: part "bracket": width: NaN given, ${LENGTH}`],
-    ['.inf for a length', 'width: 40', 'width: .inf', '12:12: part "bracket": width: Infinity given'],
-    ['-.inf for a length', 'width: 40', 'width: -.inf', '12:12: part "bracket": width: -Infinity given'],
-    ['.nan for an angle', '[90, 90]', '[.nan, 90]', '14:14: part "bracket": angles[0]: NaN given, a number allowed'],
+    ['.nan for a length', 'width: 40', 'width: .nan', `${WIDTH}: NaN given, ${LENGTH}`],
+    ['.inf for a length', 'width: 40', 'width: .inf', `${WIDTH}: Infinity given`],
+    ['-.inf for a length', 'width: 40', 'width: -.inf', `${WIDTH}: -Infinity given`],
+    [
+      '.nan for an angle',
+      '[90, 90]',
+      '[.nan, 90]',
+      '14:14: part "bracket": angles[0]: NaN given, a number allowed',
+    ],
     ['.nan for K', 'k: 0.42', 'k: .nan', '7:6: bending.k: NaN given, a number allowed'],
     ['.inf for the thickness', 'thickness: 1.0', 'thickness: .inf', '4:14: stock.thickness: Infinity given'],
     // out of range, with the range
-    ['a negative length', 'width: 40', 'width: -40', 'part "bracket": width: -40 mm given, 1 mm to 10000 mm allowed'],
     [
-      'a length of zero',
+      'a negative length',
       'width: 40',
-      'width: 0',
-      '12:12: part "bracket": width: 0 mm given, 1 mm to 10000 mm allowed',
+      'width: -40',
+      'part "bracket": width: -40 mm given, 1 mm to 10000 mm allowed',
     ],
+    ['a length of zero', 'width: 40', 'width: 0', `${WIDTH}: 0 mm given, 1 mm to 10000 mm allowed`],
     [
       'a length of 1000 km',
       'width: 40',
       'width: 1e9',
-      '12:12: part "bracket": width: 1000000000 mm given, 1 mm to 10000 mm allowed',
+      `${WIDTH}: 1000000000 mm given, 1 mm to 10000 mm allowed`,
     ],
     [
       'a leg of 20 m',
@@ -71,18 +82,18 @@ describe('one wrong value: one problem at its line and column', () => {
     ['K of 7', 'k: 0.42', 'k: 7', '7:6: bending.k: 7 given, more than 0 to 1 allowed'],
     ['K of 0', 'k: 0.42', 'k: 0', '7:6: bending.k: 0 given, more than 0 to 1 allowed'],
     ['a negative leg', '60, 30]', '-60, 30]', '13:16: part "bracket": legs[1]: -60 mm given, more than 0'],
-    ['an angle of 200', '[90, 90]', '[90, 200]', '14:18: part "bracket": angles[1]: 200 deg given, -180 to 180 deg'],
-    // lengths that cannot be read
     [
-      'two units in one length',
-      'width: 40',
-      'width: 4 cm 3 mm',
-      '12:12: part "bracket": width: "4 cm 3 mm" mixes units',
+      'an angle of 200',
+      '[90, 90]',
+      '[90, 200]',
+      '14:18: part "bracket": angles[1]: 200 deg given, -180 to 180 deg',
     ],
-    ['inches and millimetres', 'width: 40', 'width: "1 in 3 mm"', '12:12: part "bracket": width: "1 in 3 mm" mixes'],
-    ['a length divided by zero', 'width: 40', 'width: 1/0 in', '12:12: part "bracket": width: '],
-    ['a length in yards', 'width: 40', 'width: 1 yd', '12:12: part "bracket": width: "1 yd" is not a length'],
-    ['a decimal comma', 'width: 40', "width: '12,5'", '12:12: part "bracket": width: "12,5" is not a length'],
+    // lengths that cannot be read
+    ['two units in one length', 'width: 40', 'width: 4 cm 3 mm', `${WIDTH}: "4 cm 3 mm" mixes units`],
+    ['inches and millimetres', 'width: 40', 'width: "1 in 3 mm"', `${WIDTH}: "1 in 3 mm" mixes`],
+    ['a length divided by zero', 'width: 40', 'width: 1/0 in', `${WIDTH}: `],
+    ['a length in yards', 'width: 40', 'width: 1 yd', `${WIDTH}: "1 yd" is not a length`],
+    ['a decimal comma', 'width: 40', "width: '12,5'", `${WIDTH}: "12,5" is not a length`],
     // words
     ['units there are none of', 'units: mm', 'units: cm', '1:8: units: "cm" given'],
     [
@@ -110,10 +121,26 @@ describe('one wrong value: one problem at its line and column', () => {
   });
 });
 
+test.each([
+  ['perRadius', 'perRadius: 9\n  perThickness: 1', '7:14: bending.perRadius: 9 given, 0 to 2 allowed.'],
+  [
+    'perThickness',
+    'perRadius: 1\n  perThickness: -1',
+    '8:17: bending.perThickness: -1 given, 0 to 3 allowed.',
+  ],
+])('a constant out of its range: %s of the linear rule, with the range', async (_, constants, says) => {
+  const job = stripJob(['rule: k-factor\n  k: 0.42', `rule: linear\n  ${constants}`]);
+  expect(await refused(job)).toEqual([says]);
+});
+
 describe('pieces of a part', () => {
   test.each([
     ['no pieces', '    quantity: 0\n', '15:15: part "bracket": quantity: 0 given, 1 to 10000 allowed'],
-    ['half a piece', '    quantity: 1.5\n', '15:15: part "bracket": quantity: 1.5 given, a whole number allowed'],
+    [
+      'half a piece',
+      '    quantity: 1.5\n',
+      '15:15: part "bracket": quantity: 1.5 given, a whole number allowed',
+    ],
     [
       'a thousand million',
       '    quantity: 1e9\n',
@@ -203,13 +230,14 @@ test('several problems are all told, in the order of the file', async () => {
       ['width: 40', 'width: -4'],
     ) + STRIP.replace('bracket', 'a/b').replace('[30, 60, 30]', '[30]'),
   );
-  expect(problems.map((p) => p.split(': ').slice(0, p.includes(': part ') ? 3 : 2).join(' '))).toEqual([
-    '1:1 unit',
-    '5:14 stock.thickness',
-    '13:12 part "bracket" width',
-    '16:11 part 2 name',
-    '19:11 part 2 legs',
-  ]);
+  const starts = [
+    '1:1: unit: ',
+    '5:14: stock.thickness: ',
+    '13:12: part "bracket": width: ',
+    '16:11: part 2: name: ',
+    '19:11: part 2: legs: ',
+  ];
+  expect(problems.map((p, i) => p.slice(0, starts[i]?.length))).toEqual(starts);
 });
 
 test('more parts than a job may have are counted, with the number allowed', async () => {

@@ -113,13 +113,17 @@ test.each([
   ['an angle that is no number', ['--thickness', '1', '--angle', 'square'], 'a number allowed'],
   ['an unknown rule', ['--thickness', '1', '--rule', 'din-6953'], 'Did you mean "din-6935"?'],
   ['an unknown material', ['--thickness', '1', '--material', 'steel'], 'mild-steel'],
-  ['an empty leg', ['--thickness', '1', '--legs', '30,,40'], 'legs[1]: an empty text is not a length'],
+  ['one leg of nothing', ['--thickness', '1', '--legs', ''], '--legs: an empty text is not a length'],
   [
     'a group the handbook lacks',
     ['--thickness', '1', '--rule', 'handbook', '--group', 'mild'],
     'medium, hard',
   ],
-  ['a rule without its constants', ['--thickness', '1', '--rule', 'linear'], 'bending.perRadius: missing'],
+  [
+    'a rule without its constants',
+    ['--thickness', '1', '--rule', 'linear'],
+    '--perRadius: missing. Give a number',
+  ],
   ['a radius DIN 6935 stops at', ['--thickness', '1', '--radius', '0', '--rule', 'din-6935'], 'r/s = 0.05'],
 ])('%s is refused, and says what is allowed', async (_, options, says) => {
   const { exit, out, err } = await tinwright('bend', ...options);

@@ -29,8 +29,8 @@ test('text shows legs, deductions, sum, the working and where K is from', async 
   const { out } = await tinwright('explain', await jobFile(stripJob()));
   expect(out).toMatch(/^bracket: .*1 mm; k-factor, K = 0\.42 \(k given in the job\)$/m);
   expect(out).toMatch(/\+ 30 mm +outside leg of leg-1/);
-  expect(out).toMatch(new RegExp(`- ${DEDUCTION.toFixed(3)} mm +deduction of bend leg-2`));
-  expect(out).toContain(`= ${(120 - 2 * DEDUCTION).toFixed(3)} mm`);
+  expect(out).toMatch(new RegExp(`- ${DEDUCTION.toFixed(2)} mm +deduction of bend leg-2`));
+  expect(out).toContain(`= ${(120 - 2 * DEDUCTION).toFixed(2)} mm`);
   expect(out).toContain('BA = π/180 × 90° × (1 + 0.42 × 1) = 2.2305');
 });
 

@@ -81,8 +81,7 @@ test('--dxf r12 writes R12, otherwise R2000', async () => {
 test('another form of DXF is refused with the forms there are', async () => {
   const { exit, err, files } = await make(stripJob(), '--dxf', 'r13');
   expect(exit).toBe(2);
-  expect(err).toContain('r13');
-  expect(err).toContain('"r2000", "r12"');
+  expect(err).toBe('make: --dxf: "r13" given. Known: r2000, r12.\n');
   expect(files).toEqual(['job.yaml']);
 });
 

@@ -30,11 +30,25 @@ test('a picture replaces an older one, and is the same bytes again', async () =>
 test('a picture that cannot be written: exit 3, what is there stays, nothing is left beside it', async () => {
   const folder = await emptyFolder();
   await writeFile(join(folder, 'file'), 'mine');
-  for (const path of [folder, join(folder, 'file', 'picture.svg')]) {
+  const place = join(folder, 'file', 'picture.svg');
+  for (const [path, why] of [
+    [folder, 'is a folder. Name a file in it'],
+    [place, 'cannot be written: part of the path is a file. Nothing was changed'],
+  ] as const) {
     const { exit, err } = await tinwright('families', 'handle', '--picture', path);
     expect(exit).toBe(3);
-    expect(err).toContain(`${path}: cannot be written: `);
+    expect(err).toBe(`${path}: ${why}.\n`);
   }
   expect(await below(folder)).toEqual(['file']);
   expect(await readFile(join(folder, 'file'), 'utf8')).toBe('mine');
+});
+
+test('a picture of no family is refused, nothing is written', async () => {
+  const folder = await emptyFolder();
+  expect(await tinwright('families', '--picture', join(folder, 'a.svg'))).toEqual({
+    exit: 2,
+    out: '',
+    err: 'families: name the family to draw with --picture.\n',
+  });
+  expect(await below(folder)).toEqual([]);
 });

@@ -31,7 +31,19 @@ export interface Family<P = never> {
   readonly check: (params: P, sheet: Sheet) => readonly Complaint[];
   /** The verbs that build the part; no flat coordinates. Only called when `check` found nothing. */
   readonly build: (params: P, sheet: Sheet) => readonly Step[];
+  /** Finished sizes that follow from the parameters, for other parts to follow and for the rule to measure. */
+  readonly derived?: (params: P, sheet: Sheet) => readonly DerivedSize[];
   readonly describe: Description;
+}
+
+/** A size of a finished part that is no parameter. mm */
+export interface DerivedSize {
+  readonly name: string;
+  readonly value: number;
+  /** The parameter it grows with, one to one. */
+  readonly follows: string;
+  /** What it is, for help. */
+  readonly words: string;
 }
 
 /** A family with its parameters' type put aside, as lists and jobs hold it. */
@@ -44,6 +56,7 @@ export interface AnyFamily {
   readonly check: (params: unknown, sheet: Sheet) => readonly Refusal[];
   /** Build a part from parameters that `check` let pass. @throws JobError when corners leave nothing of a panel */
   readonly part: (params: unknown, sheet: Sheet) => Part;
+  readonly derived: (params: unknown, sheet: Sheet) => readonly DerivedSize[];
 }
 
 const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
@@ -63,5 +76,6 @@ export function defineFamily<P>(family: Family<P>): AnyFamily {
     // what arrives below went through those schemas, which give a P
     check: (params, sheet) => advised(params, (p) => family.check(p as P, sheet)),
     part: (params, sheet) => fold(sheet, ...family.build(params as P, sheet)),
+    derived: (params, sheet) => family.derived?.(params as P, sheet) ?? [],
   };
 }

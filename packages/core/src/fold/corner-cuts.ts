@@ -79,8 +79,12 @@ function pairWork(
   return { cuts, toRoot: slanting(style, [a, b]), root };
 }
 
-const slanting = (style: CornerStyle, arms: readonly Arm[]): readonly BendEnd[] =>
-  style.root === 'apex' ? arms.map(({ flange, end }) => ({ panel: flange.id, end })) : [];
+/** Folds ending straight stay clear of what stands beside them; flanges may run to the root of the notch. */
+function slanting(style: CornerStyle, arms: readonly Arm[]): readonly BendEnd[] {
+  if (style.root !== 'apex') return [];
+  const upright = arms.filter(({ flange }) => Math.abs(flange.bend?.angle ?? 0) <= 90);
+  return upright.map(({ flange, end }) => ({ panel: flange.id, end }));
+}
 
 function apart(
   scene: Scene,

@@ -64,9 +64,15 @@ export interface Site {
   readonly faces: readonly { readonly panel: string; readonly face: Face }[];
   /**
    * The point the other part's own point comes to, on one of those faces (also beyond the panel's edge), and the
-   * direction on it that stands upright with the other part's; in the panel's frame.
+   * direction on it that stands upright with the other part's; in the panel's frame. `lift` moves it off the face.
    */
-  readonly seat: { readonly panel: string; readonly face: Face; readonly at: Point; readonly up: Point };
+  readonly seat: {
+    readonly panel: string;
+    readonly face: Face;
+    readonly at: Point;
+    readonly up: Point;
+    readonly lift: number;
+  };
   /** Free width where a part drops in between walls, or width of the part that does; null where nothing does. mm */
   readonly width: number | null;
 }

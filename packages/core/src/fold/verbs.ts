@@ -82,17 +82,15 @@ export function mark(id: string, at: Pick<Mark, 'kind' | 'at' | 'joint'> & Parti
   return (draft) => change(draft, id, (p) => ({ ...p, marks: [...p.marks, whole] }));
 }
 
-/** Name a place where other parts may join. The seat's panel comes first of its faces unless it is given. */
-export function site(
-  name: string,
-  faces: Site['faces'],
-  seat: Omit<Site['seat'], 'face'>,
-  width: number | null = null,
-): Step {
+/** Point and upright direction of a site, in a panel's frame; `face` is that of the panel among the site's faces. */
+export type Seat = Pick<Site['seat'], 'panel' | 'at' | 'up'> & Partial<Site['seat']>;
+
+/** Name a place where other parts may join. `width`: see `Site`. */
+export function site(name: string, faces: Site['faces'], seat: Seat, width: number | null = null): Step {
   return (draft) => {
     for (const { panel } of [...faces, seat]) panelOf(draft, panel);
     const face = faces.find((f) => f.panel === seat.panel)?.face ?? faces[0]?.face ?? 'marked';
-    return { ...draft, sites: [...draft.sites, { name, faces, seat: { ...seat, face }, width }] };
+    return { ...draft, sites: [...draft.sites, { name, faces, seat: { face, lift: 0, ...seat }, width }] };
   };
 }
 

@@ -29,6 +29,7 @@ export function jobJsonSchema(families: readonly AnyFamily[] = FAMILIES): Schema
     title: 'Tinwright job',
     description: `Parts to make from sheet. A length is ${SIZE}.`,
     properties: { ...properties, parts: { ...parts, items: { ...items, oneOf: options } } },
+    $defs: { ...(schema.$defs as SchemaNode), follow: FOLLOW },
   });
 }
 
@@ -61,6 +62,25 @@ function described(node: SchemaNode, family: AnyFamily | undefined): SchemaNode 
   return { ...withWords(node, '', sizes), title, description: summary };
 }
 
+const FOLLOW: SchemaNode = {
+  type: 'object',
+  properties: {
+    of: { type: 'string', description: 'part.size of a part that stands before, such as body.insideWidth' },
+    less: { type: ['number', 'string'] },
+    plus: { type: ['number', 'string'] },
+  },
+  required: ['of'],
+  additionalProperties: false,
+};
+
+/** A size may also follow a size of another part. */
+function following(node: SchemaNode): SchemaNode {
+  const size = Array.isArray(node.type) && node.type.join() === 'number,string';
+  if (!size) return node;
+  const { type, ...rest } = node;
+  return { ...rest, anyOf: [{ type }, { $ref: '#/$defs/follow' }] };
+}
+
 function withWords(node: SchemaNode, path: string, words: Readonly<Record<string, string>>): SchemaNode {
   const own = words[path];
   const properties =
@@ -74,6 +94,9 @@ function withWords(node: SchemaNode, path: string, words: Readonly<Record<string
 function mapped(properties: SchemaNode, path: string, words: Readonly<Record<string, string>>): SchemaNode {
   const at = (key: string) => (path === '' ? key : `${path}.${key}`);
   return Object.fromEntries(
-    Object.entries(properties).map(([key, value]) => [key, withWords(value as SchemaNode, at(key), words)]),
+    Object.entries(properties).map(([key, value]) => [
+      key,
+      following(withWords(value as SchemaNode, at(key), words)),
+    ]),
   );
 }

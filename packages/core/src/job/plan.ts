@@ -1,3 +1,5 @@
+import { type Assembly, assemble, marksOf, withMarks } from '../assembly/assemble.js';
+import type { AssemblyPart } from '../assembly/types.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
 import { JobError, type Problem } from '../errors/problem.js';
@@ -8,6 +10,7 @@ import type { Part } from '../fold/part.js';
 import { unfold } from '../fold/unfold.js';
 import { type Flaw, verifyFlat } from '../fold/verify-flat.js';
 import { verifyForm } from '../fold/verify-form.js';
+import { measuredFindings } from './measured-findings.js';
 import type { Job, JobPart } from './read.js';
 
 /** A part with both of its views. mm, kg */
@@ -15,6 +18,8 @@ export interface PartPlan extends JobPart {
   readonly part: Part;
   readonly flat: FlatPattern;
   readonly formed: Formed;
+  /** The part as it seems to have been made: other than the planned one only after measuring. */
+  readonly stands: { readonly part: Part; readonly formed: Formed };
   /** Mass of one piece: net flat area × thickness × density. */
   readonly mass: number;
 }
@@ -23,16 +28,32 @@ export interface PartPlan extends JobPart {
 export interface JobPlan {
   readonly job: Job;
   readonly parts: readonly PartPlan[];
+  /** The object put together; null without joints. */
+  readonly assembly: Assembly | null;
   readonly findings: readonly Finding[];
 }
 
 /**
- * Build, unfold, form and verify every part of a job.
+ * Build, unfold, form and verify every part of a job, put them together by its joints, and mark every fastener on
+ * the parts it goes through.
  * @throws JobError with every part that cannot exist, and why
  */
 export function planJob(job: Job): JobPlan {
+  const parts = planAll(job.parts);
+  const assembly = job.joints.length === 0 ? null : assemble(parts.map(standing), job.joints);
+  const marked = assembly === null ? parts : parts.map((p) => withFasteners(p, assembly));
+  const findings = [
+    ...marked.flatMap(findingsOf),
+    ...(assembly?.findings ?? []),
+    ...marked.flatMap(measuredFindings),
+  ];
+  const order = parts.map((p) => p.name);
+  return { job, parts: marked, assembly, findings: sortFindings(findings, order) };
+}
+
+function planAll(jobParts: readonly JobPart[]): readonly PartPlan[] {
   const problems: Problem[] = [];
-  const parts = job.parts.flatMap((part): readonly PartPlan[] => {
+  const parts = jobParts.flatMap((part): readonly PartPlan[] => {
     try {
       return [planPart(part)];
     } catch (error) {
@@ -42,28 +63,42 @@ export function planJob(job: Job): JobPlan {
     }
   });
   if (problems.length > 0) throw new JobError(problems);
-  const findings = parts.flatMap(findingsOf);
-  return {
-    job,
-    parts,
-    findings: sortFindings(
-      findings,
-      parts.map((p) => p.name),
-    ),
-  };
+  return parts;
+}
+
+const standing = ({ name, quantity, material, stands }: PartPlan): AssemblyPart => ({
+  name,
+  quantity,
+  material,
+  ...stands,
+});
+
+/** The part with its fasteners marked, on the pattern and on the formed part. */
+function withFasteners(plan: PartPlan, { fasteners }: Assembly): PartPlan {
+  const marks = marksOf(plan, fasteners);
+  if (marks.length === 0) return plan;
+  const part = withMarks(plan.part, marks);
+  const stood = withMarks(plan.stands.part, marks);
+  return finished(plan, part, { part: stood, formed: form(stood) });
 }
 
 /** One part built, seen both ways and verified. @throws JobError when it cannot exist */
 export function planPart(jobPart: JobPart): PartPlan {
-  const { family, params, sheet, material } = jobPart;
+  const { family, params, asMade, sheet } = jobPart;
   const part = family.part(params, sheet);
+  const made = asMade === params ? part : family.part(asMade, sheet);
+  return finished(jobPart, part, { part: made, formed: form(made) });
+}
+
+function finished(jobPart: JobPart, part: Part, stands: PartPlan['stands']): PartPlan {
+  const { sheet, material } = jobPart;
   const flat = unfold(part);
-  const formed = form(part);
+  const formed = part === stands.part ? stands.formed : form(part);
   const asked = sheet.rule.compensates ? part.asked : [];
   const flaws = [...verifyFlat(flat), ...verifyForm(formed, asked)];
   if (flaws.length > 0) throw new JobError(flaws.map(flawProblem));
   const mass = (flat.area * sheet.thickness * material.density) / 1e9;
-  return { ...jobPart, part, flat, formed, mass };
+  return { ...jobPart, part, flat, formed, stands, mass };
 }
 
 /** Panels in each other's way are the sizes' doing; any other flaw is ours. */

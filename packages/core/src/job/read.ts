@@ -1,13 +1,16 @@
 import type * as z from 'zod/mini';
+import type { JointSpec } from '../assembly/types.js';
 import { RULE_KINDS } from '../bending/kinds.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { Sheet } from '../fold/tree.js';
-import { paramKit } from '../schema/kit.js';
+import { type ParamKit, paramKit } from '../schema/kit.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
+import { jointsOf, jointTwins } from './joints.js';
+import { asMade as asMadeParams, type MeasuredSize, measuredByPart } from './measured.js';
 import { isName } from './name.js';
 import { problemsOf } from './problems.js';
 import {
@@ -18,6 +21,7 @@ import {
   type PartData,
   partSchema,
 } from './schema.js';
+import { type KnownSize, resolved, sizesOf } from './sizes.js';
 import { thicknessOf } from './thickness.js';
 
 /** A part to make: its family, parameters and sheet. Lengths mm. */
@@ -33,6 +37,12 @@ export interface JobPart {
   readonly path: Path;
   /** Where its bending rule stands: with the part, or with the job. */
   readonly bendingPath: Path;
+  /** Parameters it seems to have been made with, from what was measured on it; its own ones without a measure. */
+  readonly asMade: unknown;
+  /** Sizes measured on it, mm. */
+  readonly measured: readonly MeasuredSize[];
+  /** True when it is made already: its pattern stays as it is. */
+  readonly made: boolean;
 }
 
 /** A job read and checked: every size in mm, every default filled in. */
@@ -41,6 +51,7 @@ export interface Job {
   readonly name: string;
   readonly note: string;
   readonly parts: readonly JobPart[];
+  readonly joints: readonly JointSpec[];
 }
 
 const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
@@ -56,16 +67,38 @@ export function readJob(data: unknown, families: readonly AnyFamily[] = FAMILIES
   const kit = paramKit(units);
   const head = parse(envelopeSchema(kit), data, [], problems) as JobData | null;
   const list = (data as { parts?: unknown } | null)?.parts;
-  const schema = partSchema(kit, families);
-  const parts = (Array.isArray(list) ? list : []).flatMap((raw: unknown, i): readonly JobPart[] => {
-    const part = parse(schema, raw, ['parts', i], problems) as PartData | null;
-    if (part === null || head === null) return [];
-    return attempt(problems, () => jobPart(part, head, i, families));
-  });
-  problems.push(...twins(list));
+  const parts = readParts(Array.isArray(list) ? list : [], head, kit, families, problems);
+  problems.push(...twins(list), ...jointTwins((data as { joints?: unknown } | null)?.joints));
   const unique = problems.filter((p, i) => problems.findIndex((q) => same(p, q)) === i);
   if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
-  return { units, name: head.name, note: head.note, parts };
+  return { units, name: head.name, note: head.note, parts, joints: jointsOf(head.joints, kit) };
+}
+
+/** Parts in order; each may follow sizes of those before it. */
+function readParts(
+  list: readonly unknown[],
+  head: JobData | null,
+  kit: ParamKit,
+  families: readonly AnyFamily[],
+  problems: Problem[],
+): readonly JobPart[] {
+  const order = list.map((p) => String((p as { name?: unknown } | null)?.name ?? ''));
+  const [measured] = head === null ? [] : attempt(problems, () => measuredByPart(head.measured, order));
+  const schema = partSchema(kit, families);
+  const known = new Map<string, readonly KnownSize[]>();
+  return list.flatMap((raw, i): readonly JobPart[] => {
+    const path: Path = ['parts', i];
+    const name = order[i] as string;
+    const [plain] = attempt(problems, () => resolved(raw, path, name, { known, order, units: kit.unit }));
+    if (plain === undefined) return [];
+    const part = parse(schema, plain, path, problems) as PartData | null;
+    if (part === null || head === null) return [];
+    return attempt(problems, () => {
+      const read = jobPart(part, head, i, families, measured?.get(name) ?? []);
+      known.set(name, sizesOf(read.family, read.asMade, read.sheet));
+      return read;
+    });
+  });
 }
 
 /** Problems of a part told whose they are, where the part has a name that can be printed. */
@@ -101,7 +134,13 @@ function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
   }
 }
 
-function jobPart(part: PartData, job: JobData, i: number, families: readonly AnyFamily[]): JobPart {
+function jobPart(
+  part: PartData,
+  job: JobData,
+  i: number,
+  families: readonly AnyFamily[],
+  measured: readonly MeasuredSize[],
+): JobPart {
   const path: Path = ['parts', i];
   const family = families.find((f) => f.name === part.family) as AnyFamily;
   const { stock, stockPath } = part.stock
@@ -129,7 +168,9 @@ function jobPart(part: PartData, job: JobData, i: number, families: readonly Any
     throw new JobError(refusals.map((r) => ({ ...worded(r, job.units), path: [...path, ...r.path] })));
   const { name, quantity, note } = part;
   const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
-  return { name, family, params, quantity, note, material, sheet, path, bendingPath };
+  const made = measured.length > 0 || job.made.includes(name);
+  const asMade = asMadeParams(params, sizesOf(family, params, sheet), measured);
+  return { name, family, params, quantity, note, material, sheet, path, bendingPath, asMade, measured, made };
 }
 
 /** Names that are the same, or would be the same file where case does not count. */

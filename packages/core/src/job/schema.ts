@@ -5,6 +5,7 @@ import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
 import { MATERIAL_NAMES } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
+import { type JointData, jointSchema } from './joints.js';
 import { lineSchema, nameSchema } from './name.js';
 
 /** Thinnest and thickest sheet that is read, mm: foil and plate are other trades. */
@@ -14,6 +15,8 @@ export const GREATEST_RADIUS = 100;
 /** Most parts in a job, most pieces of a part. */
 export const MOST_PARTS = 500;
 export const MOST_PIECES = 10_000;
+/** Most joints in a job. */
+export const MOST_JOINTS = 500;
 
 /** What stands in `stock:`, as read. */
 export interface StockData {
@@ -48,6 +51,9 @@ export interface JobData {
   readonly stock?: StockData | undefined;
   readonly bending?: BendingData | undefined;
   readonly parts: readonly PartData[];
+  readonly joints: readonly JointData[];
+  readonly measured: Readonly<Record<string, number>>;
+  readonly made: readonly string[];
 }
 
 /** Keys of a part that belong to the job, not to its family. */
@@ -69,6 +75,9 @@ const envelope = (kit: ParamKit, { stock, bending }: Shared, parts: Gives<unknow
     stock: z.optional(stock),
     bending: z.optional(bending),
     parts: kit.list(parts, 1, MOST_PARTS),
+    joints: kit.or(kit.list(jointSchema(kit), 0, MOST_JOINTS) as Gives<unknown>, []),
+    measured: kit.or(z.record(z.string(), kit.size()) as unknown as Gives<unknown>, {}),
+    made: kit.or(kit.list(nameSchema, 0, MOST_PARTS) as Gives<unknown>, []),
   });
 
 /** Schema of a job file without what its parts say. */

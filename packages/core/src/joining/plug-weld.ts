@@ -36,7 +36,7 @@ function remarks(stack: readonly StackSheet[]): readonly Remark[] {
     {
       code: 'weld-zinc',
       severity: 'warning',
-      message: `${zinc.part} is galvanised: plug welds in it give off zinc fume`,
+      message: 'galvanised sheet: plug welds in it give off zinc fume',
       source: '29 CFR 1910.252 and 1910.1000 on zinc oxide fume',
       fix: 'strip the zinc round the hole and extract at the weld, or rivet it',
     },

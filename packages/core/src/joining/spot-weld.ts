@@ -95,7 +95,7 @@ function metalRemarks(stack: readonly StackSheet[]): readonly Remark[] {
     found.push({
       code: 'weld-zinc',
       severity: 'warning',
-      message: `${zinc.part} is galvanised: spot welds in it give off zinc fume and want more current and pressure`,
+      message: 'galvanised sheet: spot welds in it give off zinc fume and want more current and pressure',
       source: '29 CFR 1910.252 and 1910.1000 on zinc oxide fume; BS 1140 on coated sheet',
       fix: 'extract at the weld and try settings on offcuts, or rivet it',
     });
@@ -103,7 +103,7 @@ function metalRemarks(stack: readonly StackSheet[]): readonly Remark[] {
     found.push({
       code: 'weld-schedule',
       severity: foreign.material.weldSchedule === null ? 'error' : 'warning',
-      message: `${foreign.part} is ${foreign.material.title}: the schedules here are for low-carbon steel`,
+      message: `${foreign.material.title}: the schedules here are for low-carbon steel`,
       source: 'tables A and B are printed for low-carbon steel; the rest common practice, no source',
       fix:
         foreign.material.weldSchedule === null

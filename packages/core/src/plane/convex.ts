@@ -53,3 +53,11 @@ export function clipPolygon(shape: readonly Point[], n: Point, c: number): reado
   });
   return distinct.length < 3 ? [] : distinct;
 }
+
+/** Signed area of a polygon, positive counter-clockwise. */
+export function polygonArea(shape: readonly Point[]): number {
+  return shape.reduce((s, p, i) => {
+    const q = shape[(i + 1) % shape.length] as Point;
+    return s + (p[0] * q[1] - q[0] * p[1]) / 2;
+  }, 0);
+}

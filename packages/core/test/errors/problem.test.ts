@@ -35,7 +35,7 @@ test('a problem in one line: place, what is wrong, how to mend it', () => {
     fix: 'For a closed fold write 180',
   };
   expect(problemText(problem)).toBe(
-    'parts[0].angles[1]: 200 deg given, -180 to 180 deg allowed. For a closed fold write 180.',
+    'part 1: angles[1]: 200 deg given, -180 to 180 deg allowed. For a closed fold write 180.',
   );
 });
 
@@ -58,7 +58,7 @@ test('an error of two problems: both in its message, a line each, in order', () 
     { code: 'b', path: ['units'], message: 'second', fix: 'Write mm' },
   ];
   const error = new JobError(list);
-  expect(error.message).toBe('parts[0]: first.\nunits: second. Write mm.');
+  expect(error.message).toBe('part 1: first.\nunits: second. Write mm.');
   expect(error.problems).toEqual(list);
   expect(error.name).toBe('JobError');
   expect(error).toBeInstanceOf(Error);

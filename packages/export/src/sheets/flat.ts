@@ -20,7 +20,7 @@ export function flatDrawing(flat: FlatPattern, title: string, text: readonly str
     CUT: [...flat.holes.map(holeShape), { kind: 'loop', loop: flat.outline }], // holes first: the sheet still holds the part
     'BEND-UP': bends('up'),
     'BEND-DOWN': bends('down'),
-    'WELD-MARK': flat.marks.flatMap((m) => cross(m.at)),
+    'WELD-MARK': flat.marks.filter((m) => m.hole === null).flatMap((m) => cross(m.at)),
     SCRIBE: [],
     NOTE: notes(flat, text),
   };

@@ -1,6 +1,6 @@
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, flange, panel } from '../../fold/verbs.js';
+import { asked, flange, panel, type Seat, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
 import { type BentStripParams, check, params, radiusAt } from './params.js';
@@ -17,8 +17,21 @@ function build(p: BentStripParams, sheet: Sheet): readonly Step[] {
         insideRadius: radiusAt(p, i, sheet),
       }),
     ),
+    ...p.legs.flatMap((length, i) => legSites(p, length, i)),
     asked('width', p.width, 'y'),
     ...squareLegs(p),
+  ];
+}
+
+/** Both faces of a leg, told from its middle; upright is away from the leg before it. */
+function legSites({ width }: BentStripParams, length: number, i: number): readonly Step[] {
+  const seat: Seat =
+    i === 0
+      ? { panel: leg(i), at: [length / 2, width / 2], up: [1, 0] }
+      : { panel: leg(i), at: [width / 2, length / 2], up: [0, 1] };
+  return [
+    site(leg(i), [{ panel: leg(i), face: 'marked' }], seat),
+    site(`${leg(i)}-back`, [{ panel: leg(i), face: 'unmarked' }], seat),
   ];
 }
 

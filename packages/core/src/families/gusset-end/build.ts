@@ -1,6 +1,6 @@
 import { nip } from '../../fold/outline.js';
 import type { Edge, Outline, Sheet, Step } from '../../fold/tree.js';
-import { asked, panel } from '../../fold/verbs.js';
+import { asked, panel, site } from '../../fold/verbs.js';
 import { distance } from '../../plane/point.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
@@ -16,6 +16,17 @@ function build(p: GussetEndParams, sheet: Sheet): readonly Step[] {
   );
   return [
     panel('plate', outline),
+    site(
+      'rim',
+      [{ panel: 'plate', face: 'unmarked' }],
+      { panel: 'plate', at: [p.width / 2, 0], up: [0, 1] },
+      p.width,
+    ),
+    site('crown', [{ panel: 'plate', face: 'marked' }], {
+      panel: 'plate',
+      at: [p.width / 2, p.height],
+      up: [0, 1],
+    }),
     asked('width', p.width, 'x'),
     asked('height', p.height, 'y'),
     asked('crownWidth', p.crownWidth, 'x', { edges: [['plate', 'crown']] }),

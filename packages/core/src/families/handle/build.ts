@@ -1,10 +1,10 @@
 import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel } from '../../fold/verbs.js';
+import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, type HandleParams, params } from './params.js';
+import { check, derived, type HandleParams, params } from './params.js';
 
 const SIDES = ['north', 'south'] as const;
 const ENDS = ['west', 'east'] as const;
@@ -16,6 +16,14 @@ function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
     ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
     ...ENDS.map((end) => flange(`tab-${end}`, ['base', end], { height: p.tabs.length, angle: -90 })),
     corners(['base'], square(p.tabs.gap)),
+    // the outside of a tab folded down is its marked face; it hangs, so upright is back towards its bend
+    ...ENDS.map((end) =>
+      site(end, [{ panel: `tab-${end}`, face: 'marked' }], {
+        panel: `tab-${end}`,
+        at: [p.width / 2, 0],
+        up: [0, -1],
+      }),
+    ),
     asked('span', p.span, 'x'),
     asked('width', p.width, 'y'),
     asked('sideDepth', p.sideDepth, 'z', { panels: ['base', 'north', 'hem-north'] }),
@@ -24,4 +32,4 @@ function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
   ];
 }
 
-export const handle: AnyFamily = defineFamily({ name: 'handle', params, check, build, describe });
+export const handle: AnyFamily = defineFamily({ name: 'handle', params, check, build, derived, describe });

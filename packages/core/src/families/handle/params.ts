@@ -1,6 +1,7 @@
 import type { HemSpec } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
+import type { DerivedSize } from '../family.js';
 import {
   CORNER_GAP,
   type Complaint,
@@ -54,5 +55,16 @@ export function check(p: HandleParams, sheet: Sheet): readonly Complaint[] {
       ['tabs', 'length'],
       'a tab has to reach past its own bend',
     ),
+  ];
+}
+
+export function derived({ span }: HandleParams, { thickness }: Sheet): readonly DerivedSize[] {
+  return [
+    {
+      name: 'insideSpan',
+      value: span - 2 * thickness,
+      follows: 'span',
+      words: 'between the inside faces of the tabs',
+    },
   ];
 }

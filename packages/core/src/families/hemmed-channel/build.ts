@@ -4,10 +4,10 @@ import { slant } from '../../fold/corners/slant.js';
 import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel } from '../../fold/verbs.js';
+import { asked, corners, flange, hem, panel, type Seat, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, type EndTabs, type HemmedChannelParams, hemStart, params } from './params.js';
+import { check, derived, type EndTabs, type HemmedChannelParams, hemStart, params } from './params.js';
 
 const SIDES = ['north', 'south'] as const;
 const ENDS = ['west', 'east'] as const;
@@ -17,7 +17,19 @@ function build(p: HemmedChannelParams, sheet: Sheet): readonly Step[] {
     panel('base', rectangle(p.length, p.width)),
     ...SIDES.map((side) => flange(side, ['base', side], { height: p.height })),
     ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
-    ...(p.endTabs === null ? [] : endTabs(p.endTabs, sheet)),
+    ...(p.endTabs === null
+      ? []
+      : [...endTabs(p.endTabs, sheet), ...ENDS.map((end) => endSite(p, p.endTabs as EndTabs, end, sheet))]),
+    site('floor', [{ panel: 'base', face: 'marked' }], {
+      panel: 'base',
+      at: [p.length / 2, p.width / 2],
+      up: [0, 1],
+    }),
+    site('underside', [{ panel: 'base', face: 'unmarked' }], {
+      panel: 'base',
+      at: [p.length / 2, p.width / 2],
+      up: [0, 1],
+    }),
     asked('length', p.length, 'x'),
     asked('width', p.width, 'y', { panels: ['base', ...SIDES] }),
     asked('height', p.height, 'z', { panels: ['base', 'north', 'hem-north'] }),
@@ -36,6 +48,30 @@ function endTabs(tabs: EndTabs, sheet: Sheet): readonly Step[] {
   ];
 }
 
+/** The ring of tabs at an end, seen from inside; a part stands there on the base, in the middle. */
+function endSite(p: HemmedChannelParams, { on }: EndTabs, end: 'west' | 'east', { thickness }: Sheet): Step {
+  const sides = SIDES.filter((side) => on.includes(side));
+  const ids = [...(on.includes('base') ? [`tab-${end}`] : []), ...sides.map((side) => `tab-${side}-${end}`)];
+  const faces = ids.map((panel) => ({ panel, face: 'marked' as const }));
+  return site(end, faces, seatOn(ids[0] as string, p, end, thickness), p.width - 2 * thickness);
+}
+
+/** Middle of the end, on the inside of the base, in the frame of the tab it is told on. */
+function seatOn(
+  tab: string,
+  { width, height }: HemmedChannelParams,
+  end: 'west' | 'east',
+  thickness: number,
+): Seat {
+  const middle = width / 2;
+  if (tab === `tab-${end}`) return { panel: tab, at: [middle, thickness], up: [0, 1] };
+  // a tab on a side runs up it where the base lies at the low end of its x: north's west end and south's east end
+  const up = (tab === 'tab-north-west') === (end === 'west');
+  return up
+    ? { panel: tab, at: [thickness, middle], up: [1, 0] }
+    : { panel: tab, at: [height - thickness, middle], up: [-1, 0] };
+}
+
 function notch(tabs: EndTabs, { thickness, insideRadius }: Sheet): CornerStyle {
   const relief = tabs.notch === 'relief' ? reliefHole(thickness, insideRadius) : null;
   if (tabs.notch === 'square') return square(tabs.gap);
@@ -47,5 +83,6 @@ export const hemmedChannel: AnyFamily = defineFamily({
   params,
   check,
   build,
+  derived,
   describe,
 });

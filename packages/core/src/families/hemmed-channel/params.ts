@@ -1,6 +1,7 @@
 import { type HemSpec, hemFold, leastHemLength } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
+import type { DerivedSize } from '../family.js';
 import {
   CORNER_GAP,
   type Complaint,
@@ -36,6 +37,8 @@ export interface HemmedChannelParams {
 }
 
 const SITES: readonly TabSite[] = ['base', 'north', 'south'];
+/** What an end may stand off the tabs, half a millimetre, and the usual clearance. Common practice, no source. */
+const STAND_OFF = 0.7;
 const LEAST_REST = 1; // mm left of a panel between what is cut from its ends
 
 export function params(k: ParamKit): Shape<HemmedChannelParams> {
@@ -151,7 +154,7 @@ function tabsFit(p: HemmedChannelParams, tabs: EndTabs, sheet: Sheet): readonly 
 
 /** Where hems start beside the tabs, from the outside of the tabs, mm. */
 export function hemStart({ room }: EndTabs, thickness: number): number {
-  return thickness + (room ?? thickness) + CORNER_GAP;
+  return thickness + (room ?? thickness) + STAND_OFF;
 }
 
 /** Longest tab on a side before its two end cuts meet: mitre or butt below, hem notch above. mm */
@@ -164,4 +167,41 @@ function sideRoom(p: HemmedChannelParams, { on, gap, notch, length }: EndTabs, s
   // below: the mitre, t = d + gap/√2, or 45° from the bend; above: 45° from the hem
   const below = on.includes('base') ? gap / Math.SQRT2 : 0;
   return p.hem === null ? free - below : (free - below + bend) / 2;
+}
+
+export function derived(p: HemmedChannelParams, { thickness, insideRadius }: Sheet): readonly DerivedSize[] {
+  const tabs = p.endTabs === null ? 0 : 2 * thickness;
+  const seat = p.width - 2 * (thickness + insideRadius);
+  return [
+    {
+      name: 'insideLength',
+      value: p.length - tabs,
+      follows: 'length',
+      words: 'between the inside faces of the end tabs',
+    },
+    {
+      name: 'insideWidth',
+      value: p.width - 2 * thickness,
+      follows: 'width',
+      words: 'between the inside faces of the sides',
+    },
+    {
+      name: 'insideHeight',
+      value: p.height - thickness,
+      follows: 'height',
+      words: 'from the inside of the base to the rim',
+    },
+    {
+      name: 'rimHeight',
+      value: p.height,
+      follows: 'height',
+      words: 'from the outside of the base to the rim',
+    },
+    {
+      name: 'seatWidth',
+      value: seat,
+      follows: 'width',
+      words: 'between the bends of the sides, where an end lies flat against the tabs',
+    },
+  ];
 }

@@ -4,10 +4,19 @@ import { reliefHole, reliefSlot } from '../../fold/corners/relief.js';
 import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel } from '../../fold/verbs.js';
+import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { boxSizes, check, type OpenBoxParams, params, rimDepth, SIDES, type Side } from './params.js';
+import {
+  boxSizes,
+  check,
+  derived,
+  type OpenBoxParams,
+  params,
+  rimDepth,
+  SIDES,
+  type Side,
+} from './params.js';
 
 const ENDS = ['west', 'east'] as const;
 
@@ -26,6 +35,7 @@ function build(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
     ...SIDES.flatMap((side) => rim(p, side, sheet)),
     ...(tabbed ? cornerTabs(p, sheet) : []),
     corners(['base', ...(tabbed ? ['north', 'south'] : [])], cornerStyle(p, sheet)),
+    ...sites(p, sheet),
     asked('length', box.length, 'x', { panels: ['base', 'east', 'west'] }),
     asked('width', box.width, 'y', { panels: ['base', 'north', 'south'] }),
     ...SIDES.filter((s) => s === 'north' || p.heights !== null).map((side) =>
@@ -63,6 +73,35 @@ function cornerTabs(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
   );
 }
 
+/** Inside and outside of each wall, the floor, the underside, and the rim with nothing to fasten to. */
+function sites(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
+  const box = boxSizes(p, sheet);
+  const middle: readonly [number, number] = [box.length / 2, box.width / 2];
+  const across = (side: Side) => (side === 'north' || side === 'south' ? middle[0] : middle[1]);
+  return [
+    ...SIDES.flatMap((side) => [
+      site(side, [{ panel: side, face: 'marked' }], {
+        panel: side,
+        at: [across(side), sheet.thickness],
+        up: [0, 1],
+      }),
+      site(`${side}-out`, [{ panel: side, face: 'unmarked' }], {
+        panel: side,
+        at: [across(side), box.wall(side).height],
+        up: [0, 1],
+      }),
+    ]),
+    site('floor', [{ panel: 'base', face: 'marked' }], { panel: 'base', at: middle, up: [0, 1] }),
+    site('underside', [{ panel: 'base', face: 'unmarked' }], { panel: 'base', at: middle, up: [0, 1] }),
+    site('rim', [], {
+      panel: 'base',
+      at: middle,
+      up: [0, 1],
+      lift: box.wall('north').height - sheet.thickness,
+    }),
+  ];
+}
+
 function cornerStyle(p: OpenBoxParams, { thickness, insideRadius }: Sheet): CornerStyle {
   const reliefs: Readonly<Record<typeof p.relief, Relief | null>> = {
     none: null,
@@ -74,4 +113,4 @@ function cornerStyle(p: OpenBoxParams, { thickness, insideRadius }: Sheet): Corn
     : square(p.gap, reliefs[p.relief]);
 }
 
-export const openBox: AnyFamily = defineFamily({ name: 'open-box', params, check, build, describe });
+export const openBox: AnyFamily = defineFamily({ name: 'open-box', params, check, build, derived, describe });

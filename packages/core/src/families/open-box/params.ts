@@ -1,6 +1,7 @@
 import { type HemSpec, hemFold } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
+import type { DerivedSize } from '../family.js';
 import {
   CORNER_GAP,
   type Complaint,
@@ -201,5 +202,40 @@ function tabsFit(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
       ['tabs', 'length'],
       (say) => `tabs from both sides would meet across a width of ${say.size(width)}`,
     ),
+  ];
+}
+
+export function derived(p: OpenBoxParams, sheet: Sheet): readonly DerivedSize[] {
+  const box = boxSizes(p, sheet);
+  const t = sheet.thickness;
+  const { height } = box.wall('north');
+  const follows = (p.heights?.north ?? null) === null ? 'height' : 'heights.north';
+  return [
+    {
+      name: 'insideLength',
+      value: box.length - 2 * t,
+      follows: 'length',
+      words: 'between the inside faces of the west and east walls',
+    },
+    {
+      name: 'insideWidth',
+      value: box.width - 2 * t,
+      follows: 'width',
+      words: 'between the inside faces of the south and north walls',
+    },
+    {
+      name: 'insideHeight',
+      value: height - t,
+      follows,
+      words: 'from the inside of the base to the rim of the north wall',
+    },
+    { name: 'outsideLength', value: box.length, follows: 'length', words: 'over the west and east walls' },
+    { name: 'outsideWidth', value: box.width, follows: 'width', words: 'over the south and north walls' },
+    {
+      name: 'rimHeight',
+      value: height,
+      follows,
+      words: 'from the outside of the base to the rim of the north wall',
+    },
   ];
 }

@@ -1,0 +1,135 @@
+import type { Finding } from '../errors/finding.js';
+import type { Part } from '../fold/part.js';
+import type { Mark } from '../fold/tree.js';
+import { type Fastened, type Fastener, type FastenerEnd, fasten } from './fasten.js';
+import { type FitRow, fitsOf } from './fit.js';
+import { placePieces } from './place.js';
+import { type AssemblyPart, type JointSpec, type Placed, pieceNames, type Seated } from './types.js';
+
+/** An object put together: where its pieces stand, how they are fastened, how they fit. */
+export interface Assembly {
+  readonly placed: readonly Placed[];
+  readonly seated: readonly Seated[];
+  readonly fasteners: readonly Fastener[];
+  readonly fits: readonly FitRow[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Put a job's parts together by its joints: place every piece, spread fasteners, measure the fit.
+ * @throws JobError for joints that cannot be, and loops that do not close
+ */
+export function assemble(parts: readonly AssemblyPart[], joints: readonly JointSpec[]): Assembly {
+  const { placed, seated, loose } = placePieces(parts, joints);
+  const fastened = seated.map((s) => fasten(s, placed));
+  const { rows, findings } = fitsOf(seated, placed);
+  const fasteners = fastened.flatMap((f) => f.fasteners);
+  return {
+    placed,
+    seated,
+    fasteners,
+    fits: rows,
+    findings: [
+      ...findings,
+      ...fastenerFindings(fastened),
+      ...looseFindings(parts, loose),
+      ...unevenFindings(parts, fasteners),
+    ],
+  };
+}
+
+/** Remarks on joints as findings; what holds for several joints is said once. */
+function fastenerFindings(fastened: readonly Fastened[]): readonly Finding[] {
+  const all = fastened.flatMap(({ joint, part, remarks }) =>
+    remarks.map((remark) => ({ joint, part, remark })),
+  );
+  const same = (a: (typeof all)[number], b: (typeof all)[number]) =>
+    a.remark.code === b.remark.code && a.remark.message === b.remark.message;
+  const first = all.filter((a, i) => all.findIndex((b) => same(a, b)) === i);
+  return first.map((a) => {
+    const group = all.filter((b) => same(a, b));
+    const joints = group.map((g) => g.joint).join(', ');
+    const one = group.every((g) => g.part === a.part);
+    const message = `joint${group.length === 1 ? '' : 's'} ${joints}: ${a.remark.message}`;
+    return { ...a.remark, part: one ? a.part : '', message };
+  });
+}
+
+function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[]): readonly Finding[] {
+  return loose.map((piece) => ({
+    code: 'piece-loose',
+    severity: 'warning',
+    part: parts.find((p) => pieceNames(p).includes(piece))?.name ?? '',
+    message: `${piece} is joined to nothing`,
+    source: 'the joints of the job',
+    fix: 'give it a joint, or lower the quantity',
+  }));
+}
+
+const SAME_PLACE = 0.01; // mm
+
+/** The marks all fasteners leave on a part, each place once, in the order of the fasteners. */
+export function marksOf(
+  { name, quantity }: Pick<AssemblyPart, 'name' | 'quantity'>,
+  fasteners: readonly Fastener[],
+): readonly (Mark & { readonly panel: string })[] {
+  const pieces = pieceNames({ name, quantity });
+  const found: (Mark & { readonly panel: string })[] = [];
+  for (const f of fasteners)
+    for (const end of f.on.filter((e) => pieces.includes(e.piece)))
+      if (!found.some((m) => sameMark(m, end, f.kind)))
+        found.push({
+          kind: f.kind,
+          at: end.at,
+          joint: f.joint,
+          hole: end.hole,
+          beside: end.beside,
+          panel: end.panel,
+        });
+  return found;
+}
+
+/** True when a mark is the one a fastener leaves there. */
+export function sameMark(mark: Mark & { readonly panel: string }, end: FastenerEnd, kind: string): boolean {
+  const [dx, dy] = [mark.at[0] - end.at[0], mark.at[1] - end.at[1]];
+  return (
+    mark.kind === kind &&
+    mark.panel === end.panel &&
+    mark.hole === end.hole &&
+    Math.hypot(dx, dy) < SAME_PLACE
+  );
+}
+
+/** The part with marks added on its panels. */
+export function withMarks(part: Part, marks: readonly (Mark & { readonly panel: string })[]): Part {
+  if (marks.length === 0) return part;
+  const panels = part.panels.map((p) => {
+    const own = marks.filter((m) => m.panel === p.id).map(({ panel: _, ...m }) => m);
+    return own.length === 0 ? p : { ...p, marks: [...p.marks, ...own] };
+  });
+  return { ...part, panels };
+}
+
+/** Pieces of one part share one pattern: where their fasteners differ it carries the marks of all. */
+function unevenFindings(parts: readonly AssemblyPart[], fasteners: readonly Fastener[]): readonly Finding[] {
+  return parts.flatMap((part): readonly Finding[] => {
+    const counts = pieceNames(part).map(
+      (piece) => fasteners.filter((f) => f.on.some((e) => e.piece === piece)).length,
+    );
+    const marks = marksOf(part, fasteners).length;
+    if (part.quantity === 1 || marks === Math.max(...counts)) return [];
+    return [
+      {
+        code: 'pieces-differ',
+        severity: 'warning',
+        part: part.name,
+        value: marks,
+        limit: Math.max(...counts),
+        unit: '',
+        message: `the ${part.quantity} pieces of ${part.name} are fastened in different places; their one pattern carries the marks of all`,
+        source: 'the joints of the job',
+        fix: 'ask for the same count at each, or make them parts of their own',
+      },
+    ];
+  });
+}

@@ -1,0 +1,139 @@
+import type { Finding } from '../errors/finding.js';
+import type { FormedBend } from '../fold/formed.js';
+import { boxDistance, overlapDepth, type Prism } from '../fold/prism.js';
+import { prismDistanceUpTo } from '../fold/prism-distance.js';
+import { shellDepth, shellStrips } from '../fold/shell.js';
+import { plainNumber } from '../units/format.js';
+import { bendsAt, solidsAt } from './stand-off.js';
+import type { Placed, Seated } from './types.js';
+
+/** Clearance asked and found of a joint. mm */
+export interface FitRow {
+  readonly joint: string;
+  readonly asked: number;
+  /** Least distance between the two parts away from the faces that meet; negative where they overlap. */
+  readonly found: number;
+  /** Where that is: panel or bend of one part, and of the other. */
+  readonly between: readonly [string, string];
+  /** Between the faces that meet. */
+  readonly gap: number;
+}
+
+/** A panel, or a bend, of a piece where it stands. */
+interface Lump {
+  readonly name: string;
+  readonly panel: string;
+  readonly prisms: readonly Prism[];
+  /** Set for a bend, whose true shape is round. */
+  readonly bend: FormedBend | null;
+}
+
+const CLASH = 0.01; // mm; less is rounding of the strips bends are measured by
+const TIGHT = 0.005;
+
+/** Fit of every joint, and clashes between any two pieces. */
+export function fitsOf(
+  seated: readonly Seated[],
+  placed: readonly Placed[],
+): { readonly rows: readonly FitRow[]; readonly findings: readonly Finding[] } {
+  const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(p)]));
+  const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
+  const rows = seated.map((s) => fitRow(s, of(s.from), of(s.to)));
+  const tight = rows.flatMap((r, i) => tightFinding(r, seated[i] as Seated));
+  const clashes = placed.flatMap((a, i) =>
+    placed.slice(i + 1).flatMap((b) => clashFindings(a, b, of(a), of(b))),
+  );
+  return { rows, findings: [...clashes, ...tight] };
+}
+
+function lumpsOf(placed: Placed): readonly Lump[] {
+  const standing = { formed: placed.part.formed, pose: placed.pose };
+  const panels = solidsAt(standing).map(
+    ({ id, prisms }): Lump => ({ name: `${placed.piece}.${id}`, panel: id, prisms, bend: null }),
+  );
+  const bends = bendsAt(standing).map(
+    (bend): Lump => ({
+      name: `bend ${bend.id} of ${placed.piece}`,
+      panel: bend.id,
+      prisms: shellStrips(bend),
+      bend,
+    }),
+  );
+  return [...panels, ...bends];
+}
+
+function fitRow({ joint, sites, gap }: Seated, a: readonly Lump[], b: readonly Lump[]): FitRow {
+  const faces = sites.map((s) => s.faces.map((f) => f.panel));
+  const seat = (l: Lump, k: 0 | 1) => (faces[k] as readonly string[]).includes(l.panel);
+  let best: { found: number; between: readonly [string, string] } = { found: Infinity, between: ['', ''] };
+  for (const p of a)
+    for (const q of b) {
+      if (seat(p, 0) && seat(q, 1)) continue; // they touch on purpose, or stand off each other's bends
+      const found = lumpDistance(p, q, best.found);
+      if (found < best.found) best = { found, between: [p.name, q.name] };
+    }
+  return { joint: joint.name, asked: joint.clearance, ...best, gap };
+}
+
+function lumpDistance(p: Lump, q: Lump, enough: number): number {
+  const depth = lumpDepth(p, q);
+  if (depth > CLASH) return -depth;
+  let best = enough;
+  for (const u of p.prisms)
+    for (const v of q.prisms) best = Math.min(best, Math.max(0, prismDistanceUpTo(u, v, best)));
+  return best;
+}
+
+/** How deep two lumps reach into each other; bends by their true round shape against panels. mm */
+function lumpDepth(p: Lump, q: Lump): number {
+  if (!p.prisms.some((u) => q.prisms.some((v) => boxDistance(u, v) < 0))) return 0;
+  const deepest = (depths: readonly number[]) => depths.reduce((x, y) => Math.max(x, y), 0);
+  const { bend: ring } = p;
+  if (ring !== null && q.bend === null) return deepest(q.prisms.map((v) => shellDepth(v, ring)));
+  const { bend: other } = q;
+  if (other !== null && ring === null) return deepest(p.prisms.map((u) => shellDepth(u, other)));
+  return deepest(p.prisms.flatMap((u) => q.prisms.map((v) => overlapDepth(u, v))));
+}
+
+const mm = (v: number) => `${plainNumber(v, 2)} mm`;
+
+function tightFinding(row: FitRow, { from }: Seated): readonly Finding[] {
+  if (row.found < 0 || row.found >= row.asked - TIGHT) return [];
+  return [
+    {
+      code: 'fit-tight',
+      severity: 'warning',
+      part: from.part.name,
+      value: row.found,
+      limit: row.asked,
+      unit: 'mm',
+      message: `joint ${row.joint}: ${mm(row.found)} between ${row.between[0]} and ${row.between[1]}, ${mm(row.asked)} asked`,
+      source: 'the clearance of the joint',
+      fix: `give it ${mm(row.asked - row.found)} more, or ask for less clearance`,
+    },
+  ];
+}
+
+function clashFindings(a: Placed, b: Placed, p: readonly Lump[], q: readonly Lump[]): readonly Finding[] {
+  const pairs = p
+    .flatMap((u) => q.map((v) => ({ u, v, depth: lumpDepth(u, v) })))
+    .filter((c) => c.depth > CLASH);
+  const worst = pairs.reduce<(typeof pairs)[number] | null>(
+    (x, y) => (x === null || y.depth > x.depth ? y : x),
+    null,
+  );
+  if (worst === null) return [];
+  return [
+    {
+      code: 'clash',
+      severity: 'error',
+      part: b.part.name,
+      value: worst.depth,
+      limit: 0,
+      unit: 'mm',
+      message: `${worst.u.name} and ${worst.v.name} are in the same place, ${mm(worst.depth)} deep`,
+      source: 'computed from the formed parts, bend radii included',
+      fix: `make ${b.piece} or ${a.piece} smaller there by ${mm(worst.depth)}`,
+    },
+  ];
+}

@@ -1,0 +1,69 @@
+import type { FormedPanel } from '../fold/formed.js';
+import { compose3, dot3, type Pose, place3, scale3, sub3, type Vec3 } from '../fold/space.js';
+import type { Face } from '../fold/tree.js';
+import { convexPieces, intersectConvex, polygonArea } from '../plane/convex.js';
+import type { Point } from '../plane/point.js';
+import { WIDEST_GAP } from './place.js';
+import type { Placed, Seated } from './types.js';
+
+/** A panel's face where it stands. */
+export interface StandingFace {
+  readonly placed: Placed;
+  readonly panel: FormedPanel;
+  readonly face: Face;
+  /** Pose of the panel in the assembly. */
+  readonly pose: Pose;
+}
+
+/** Two faces that lie against each other, and where: a convex polygon in the first panel's own frame. mm */
+export interface Overlap {
+  readonly from: StandingFace;
+  readonly to: StandingFace;
+  readonly shape: readonly Point[];
+  readonly gap: number;
+}
+
+const LEAST_AREA = 1; // mm²
+const TILT = 1e-3;
+
+/** Overlaps of a joint: every face of the one site with every face of the other it lies against. */
+export function overlapsOf({ from, to, sites }: Seated): readonly Overlap[] {
+  const [a, b] = [facesOf(from, sites[0].faces), facesOf(to, sites[1].faces)];
+  return a.flatMap((f) => b.flatMap((g) => overlap(f, g)));
+}
+
+function facesOf(placed: Placed, faces: Seated['sites'][0]['faces']): readonly StandingFace[] {
+  return faces.flatMap(({ panel: id, face }) => {
+    const panel = placed.part.formed.panels.find((p) => p.id === id);
+    return panel === undefined ? [] : [{ placed, panel, face, pose: compose3(placed.pose, panel.pose) }];
+  });
+}
+
+function overlap(from: StandingFace, to: StandingFace): readonly Overlap[] {
+  const normal = outward(from);
+  if (dot3(normal, outward(to)) > -1 + TILT) return [];
+  const gap = dot3(normal, sub3(onFace(to, [0, 0]), onFace(from, [0, 0])));
+  if (gap < -0.05 || gap > WIDEST_GAP + 1e-6) return [];
+  const seen = (p: Point): Point => {
+    const d = sub3(onFace(to, p), from.pose.origin);
+    return [dot3(d, from.pose.x), dot3(d, from.pose.y)];
+  };
+  // faces look at each other, so the second outline runs the other way round
+  const pieces = convexPieces(to.panel.shape).map((piece) => counterClockwise(piece.map(seen)));
+  const shapes = convexPieces(from.panel.shape).flatMap((own) =>
+    pieces.map((other) => intersectConvex(own, other)),
+  );
+  const largest = shapes.reduce<readonly Point[]>((a, b) => (polygonArea(b) > polygonArea(a) ? b : a), []);
+  return polygonArea(largest) < LEAST_AREA ? [] : [{ from, to, shape: largest, gap: Math.max(0, gap) }];
+}
+
+export function outward({ pose, face }: StandingFace): Vec3 {
+  return face === 'marked' ? pose.z : scale3(pose.z, -1);
+}
+
+/** A point of the panel's frame on its face, in the assembly. */
+export function onFace({ pose, face, placed }: StandingFace, [x, y]: Point): Vec3 {
+  return place3(pose, [x, y, face === 'marked' ? placed.part.formed.thickness : 0]);
+}
+
+const counterClockwise = (shape: readonly Point[]) => (polygonArea(shape) < 0 ? shape.toReversed() : shape);

@@ -1,0 +1,59 @@
+import type { Path } from '../errors/problem.js';
+import type { Formed } from '../fold/formed.js';
+import type { Part } from '../fold/part.js';
+import type { Pose } from '../fold/space.js';
+import type { Site } from '../fold/tree.js';
+import type { AnyFastenerKind, FastenerAsk } from '../joining/fastener.js';
+import type { Material } from '../stock/materials.js';
+
+/** A part as the assembly sees it. `quantity` pieces of it are called NAME-1, NAME-2 …, a single one NAME. */
+export interface AssemblyPart {
+  readonly name: string;
+  readonly quantity: number;
+  readonly part: Part;
+  readonly formed: Formed;
+  readonly material: Material;
+}
+
+/** One end of a joint. */
+export interface JointEnd {
+  readonly piece: string;
+  readonly site: string;
+}
+
+/** Two sites put together. mm */
+export interface JointSpec {
+  readonly name: string;
+  readonly from: JointEnd;
+  readonly to: JointEnd;
+  /** How they are fastened; null for what is only set in place. */
+  readonly by: { readonly kind: AnyFastenerKind; readonly ask: FastenerAsk } | null;
+  /** Where the second stands on the first, from where the sites say: to its right, and upright. */
+  readonly shift: { readonly across: number; readonly up: number };
+  /** Clearance asked between the two parts away from the faces that touch. */
+  readonly clearance: number;
+  /** Where it stands in the job. */
+  readonly path: Path;
+}
+
+/** A piece in its place; `pose` maps the formed part's frame into the assembly. */
+export interface Placed {
+  readonly piece: string;
+  readonly part: AssemblyPart;
+  readonly pose: Pose;
+}
+
+/** A joint between two placed pieces. mm */
+export interface Seated {
+  readonly joint: JointSpec;
+  readonly from: Placed;
+  readonly to: Placed;
+  readonly sites: readonly [Site, Site];
+  /** Distance between the faces that meet: 0 when they lie flat on each other. */
+  readonly gap: number;
+}
+
+/** Names of the pieces of a part. */
+export function pieceNames({ name, quantity }: Pick<AssemblyPart, 'name' | 'quantity'>): readonly string[] {
+  return quantity === 1 ? [name] : Array.from({ length: quantity }, (_, i) => `${name}-${i + 1}`);
+}

@@ -1,0 +1,131 @@
+import * as z from 'zod/mini';
+import type { JointSpec } from '../assembly/types.js';
+import type { Path, Problem } from '../errors/problem.js';
+import { quoted } from '../errors/quote.js';
+import type { AnyFastenerKind, FastenerAsk } from '../joining/fastener.js';
+import { FASTENER_KINDS } from '../joining/kinds.js';
+import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
+import { nameSchema } from './name.js';
+import { splitName } from './sizes.js';
+
+/** Clearance a joint asks for when it says nothing, mm. Common practice, no source. */
+export const USUAL_CLEARANCE = 0.2;
+
+/** A joint as read from a job file, lengths in mm. */
+export interface JointData {
+  readonly name: string;
+  readonly from: string;
+  readonly to: string;
+  readonly by: string | Readonly<Record<string, FastenerAsk>>;
+  readonly shift: { readonly across: number; readonly up: number };
+  readonly clearance: number;
+}
+
+const MOST_FASTENERS = 500;
+
+const end = z.string().check(
+  z.refine((text) => splitName(text) !== null, {
+    error: (issue) => `${quoted(String(issue.input))} given; write part.site, such as body.west or end-1.rim`,
+  }),
+);
+
+/** Schema of one joint. */
+export function jointSchema(kit: ParamKit): Gives<unknown> {
+  const words = [...FASTENER_KINDS.map((k) => k.name), 'none'];
+  const kinds = Object.fromEntries(FASTENER_KINDS.map((k) => [k.name, z.optional(askSchema(kit, k))]));
+  const one = z.pipe(
+    strictGroup(kinds),
+    z.transform((given, context) => {
+      const keys = Object.keys(given).filter((k) => (given as Record<string, unknown>)[k] !== undefined);
+      if (keys.length === 1) return given;
+      context.issues.push({
+        code: 'custom',
+        input: given,
+        message: `${keys.length} ways of fastening given, one allowed`,
+      });
+      return z.NEVER;
+    }),
+  );
+  const offset = kit.or(z.pipe(z.union([z.number(), z.string()]), signedLength(kit)) as Gives<number>, 0);
+  return strictGroup({
+    name: nameSchema,
+    from: end,
+    to: end,
+    by: kit.either(kit.oneOf(words), one as Gives<unknown>, `one of ${words.join(', ')}`),
+    shift: kit.or(strictGroup({ across: offset, up: offset }) as unknown as Gives<JointData['shift']>, {
+      across: 0,
+      up: 0,
+    }),
+    clearance: kit.or(kit.size({ min: 0, max: 20 }), USUAL_CLEARANCE),
+  });
+}
+
+/** A length that may be negative: a sign before what any length is written as. */
+function signedLength(kit: ParamKit): z.ZodMiniType<number, number | string> {
+  return z.transform((value: number | string, context) => {
+    const negative = typeof value === 'number' ? value < 0 : value.trim().startsWith('-');
+    const plain = typeof value === 'number' ? Math.abs(value) : value.trim().replace(/^-/, '');
+    const read = plain === 0 ? { success: true as const, data: 0 } : kit.size().safeParse(plain);
+    if (read.success) return negative ? -read.data : read.data;
+    context.issues.push({
+      code: 'custom',
+      input: value,
+      message: `${quoted(String(value))} is not a length`,
+    });
+    return z.NEVER;
+  }) as unknown as z.ZodMiniType<number, number | string>;
+}
+
+function askSchema(kit: ParamKit, kind: AnyFastenerKind): Gives<unknown> {
+  return strictGroup({
+    count: kit.maybe(kit.count(1, MOST_FASTENERS)),
+    pitch: kit.maybe(kit.size({ max: 2000 })),
+    ...kind.options(kit),
+  });
+}
+
+/** Joints of a job: names told apart, kinds looked up, defaults filled in. */
+export function jointsOf(list: readonly JointData[], kit: ParamKit): readonly JointSpec[] {
+  return list.map((j, i): JointSpec => {
+    const [from, to] = [splitName(j.from), splitName(j.to)] as const;
+    return {
+      name: j.name,
+      from: { piece: from?.[0] ?? '', site: from?.[1] ?? '' },
+      to: { piece: to?.[0] ?? '', site: to?.[1] ?? '' },
+      by: byOf(j.by, kit),
+      shift: j.shift,
+      clearance: j.clearance,
+      path: ['joints', i],
+    };
+  });
+}
+
+function byOf(by: JointData['by'], kit: ParamKit): JointSpec['by'] {
+  if (by === 'none') return null;
+  const [name, given] =
+    typeof by === 'string'
+      ? [by, {}]
+      : (Object.entries(by).find(([, v]) => v !== undefined) as [string, object]);
+  const kind = FASTENER_KINDS.find((k) => k.name === name) as AnyFastenerKind;
+  // a bare word takes every default of its kind
+  const ask = typeof by === 'string' ? askSchema(kit, kind).parse({}) : given;
+  return { kind, ask: ask as FastenerAsk };
+}
+
+/** Joints that have the same name. */
+export function jointTwins(list: unknown): readonly Problem[] {
+  if (!Array.isArray(list)) return [];
+  const names = list.map((j: { name?: unknown } | null) => j?.name);
+  return names.flatMap((name, i) => {
+    if (typeof name !== 'string' || names.indexOf(name) === i) return [];
+    const path: Path = ['joints', i, 'name'];
+    return [
+      {
+        code: 'name-twice',
+        path,
+        message: `the name ${quoted(name)} is taken by joint ${names.indexOf(name) + 1}`,
+        fix: 'Give every joint a name of its own',
+      },
+    ];
+  });
+}

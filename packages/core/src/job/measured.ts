@@ -1,0 +1,78 @@
+import { suggestion } from '../errors/nearest.js';
+import { JobError, type Path, type Problem } from '../errors/problem.js';
+import { quoted } from '../errors/quote.js';
+import { type KnownSize, splitName } from './sizes.js';
+
+/** Sizes measured on finished parts, by part. mm */
+export type Measured = ReadonlyMap<string, readonly MeasuredSize[]>;
+
+/** One measured size. mm */
+export interface MeasuredSize {
+  readonly size: string;
+  readonly value: number;
+  readonly path: Path;
+}
+
+/** Measured sizes by part. @throws JobError for names that are not `part.size`, or parts that are not there */
+export function measuredByPart(given: Readonly<Record<string, number>>, parts: readonly string[]): Measured {
+  const problems: Problem[] = [];
+  const byPart = new Map<string, MeasuredSize[]>();
+  for (const [key, value] of Object.entries(given)) {
+    const path: Path = ['measured', key];
+    const split = splitName(key);
+    if (split === null)
+      problems.push({
+        code: 'size-name',
+        path,
+        message: `${quoted(key)} given`,
+        fix: 'Write part.size, such as body.insideWidth',
+        at: 'key',
+      });
+    else if (!parts.includes(split[0]))
+      problems.push({
+        code: 'part-unknown',
+        path,
+        message: `there is no part ${quoted(split[0])}`,
+        fix: suggestion(split[0], parts),
+        at: 'key',
+      });
+    else byPart.set(split[0], [...(byPart.get(split[0]) ?? []), { size: split[1], value, path }]);
+  }
+  if (problems.length > 0) throw new JobError(problems);
+  return byPart;
+}
+
+/**
+ * Parameters a part seems to have been made with, from what was measured on it: each measured size moves the
+ * parameter it follows. @throws JobError for sizes the part does not have
+ */
+export function asMade(
+  params: unknown,
+  sizes: readonly KnownSize[],
+  measured: readonly MeasuredSize[],
+): unknown {
+  return measured.reduce<unknown>((p, { size, value, path }) => {
+    const known = sizes.find((s) => s.name === size);
+    if (known === undefined)
+      throw new JobError([
+        {
+          code: 'size-unknown',
+          path,
+          message: `there is no size ${quoted(size)} to measure`,
+          fix: suggestion(
+            size,
+            sizes.map((s) => s.name),
+          ),
+          at: 'key',
+        },
+      ]);
+    return shifted(p, known.follows.split('.'), value - known.value);
+  }, params);
+}
+
+function shifted(data: unknown, [step, ...rest]: readonly string[], by: number): unknown {
+  const group = data as Record<string, unknown>;
+  if (step === undefined) return data;
+  const value = rest.length === 0 ? (group[step] as number) + by : shifted(group[step], rest, by);
+  return { ...group, [step]: value };
+}

@@ -1,0 +1,127 @@
+import { suggestion } from '../errors/nearest.js';
+import { JobError, type Path, type Problem } from '../errors/problem.js';
+import { quoted } from '../errors/quote.js';
+import type { AnyFamily } from '../families/family.js';
+import type { Sheet } from '../fold/tree.js';
+import { parseLength, type Unit } from '../units/length.js';
+
+/** A size of a part that other parts may follow. mm */
+export interface KnownSize {
+  readonly name: string;
+  readonly value: number;
+  /** The parameter that moves it, one to one. */
+  readonly follows: string;
+}
+
+/** Everything of a part that can be followed or measured: derived sizes, then its own plain sizes. */
+export function sizesOf(family: AnyFamily, params: unknown, sheet: Sheet): readonly KnownSize[] {
+  const own = Object.entries(params as Record<string, unknown>).flatMap(([name, value]) =>
+    typeof value === 'number' ? [{ name, value, follows: name }] : [],
+  );
+  return [...family.derived(params, sheet), ...own];
+}
+
+/** Sizes of the parts read so far, and the names of those that come later. */
+export interface SizeBook {
+  readonly known: ReadonlyMap<string, readonly KnownSize[]>;
+  readonly order: readonly string[];
+  readonly units: Unit;
+}
+
+/** `part.size` in two; null when it is not written so. */
+export function splitName(text: unknown): readonly [part: string, size: string] | null {
+  if (typeof text !== 'string') return null;
+  const dot = text.indexOf('.');
+  return dot < 1 || dot === text.length - 1 ? null : [text.slice(0, dot), text.slice(dot + 1)];
+}
+
+/**
+ * Put numbers where a part follows another: `{ of: body.insideWidth, less: 0.4 }` becomes a length.
+ * @throws JobError naming the nearest part or size, or the order the parts should have
+ */
+export function resolved(data: unknown, path: Path, self: string, book: SizeBook): unknown {
+  if (Array.isArray(data)) return data.map((d: unknown, i) => resolved(d, [...path, i], self, book));
+  if (typeof data !== 'object' || data === null) return data;
+  if ('of' in data) return `${followed(data as Following, path, self, book)}mm`;
+  return Object.fromEntries(Object.entries(data).map(([k, v]) => [k, resolved(v, [...path, k], self, book)]));
+}
+
+interface Following {
+  readonly of: unknown;
+  readonly less?: unknown;
+  readonly plus?: unknown;
+}
+
+function followed(data: Following, path: Path, self: string, book: SizeBook): number {
+  const extra = Object.keys(data).find((k) => !['of', 'less', 'plus'].includes(k));
+  if (extra !== undefined)
+    throw refusal(
+      [...path, extra],
+      'key-unknown',
+      `unknown key ${quoted(extra)}`,
+      suggestion(extra, ['of', 'less', 'plus']),
+      'key',
+    );
+  if (data.less !== undefined && data.plus !== undefined)
+    throw refusal(path, 'follow-both', 'less and plus given', 'Give one of the two');
+  const base = sizeNamed(data.of, [...path, 'of'], self, book);
+  const [step, key] = data.plus === undefined ? [data.less, 'less'] : [data.plus, 'plus'];
+  if (step === undefined) return base;
+  const read = typeof step === 'number' || typeof step === 'string' ? parseLength(step, book.units) : null;
+  if (read === null || !read.ok)
+    throw refusal([...path, key], 'value-type', read === null ? 'no length given' : read.why, '');
+  return key === 'plus' ? base + read.mm : base - read.mm;
+}
+
+function sizeNamed(of: unknown, path: Path, self: string, book: SizeBook): number {
+  const split = splitName(of);
+  if (split === null)
+    throw refusal(
+      path,
+      'size-name',
+      `${typeof of === 'string' ? quoted(of) : 'no name'} given`,
+      'Write part.size, such as body.insideWidth',
+    );
+  const [part, size] = split;
+  if (part === self)
+    throw refusal(path, 'follow-ring', `${self} would follow itself`, 'Follow a part that stands before it');
+  const sizes = book.known.get(part);
+  if (sizes !== undefined) {
+    const found = sizes.find((s) => s.name === size);
+    if (found !== undefined) return found.value;
+    throw refusal(
+      path,
+      'size-unknown',
+      `${part} has no size ${quoted(size)}`,
+      suggestion(
+        size,
+        sizes.map((s) => s.name),
+      ),
+    );
+  }
+  const [mine, other] = [book.order.indexOf(self), book.order.indexOf(part)];
+  if (other > mine)
+    throw refusal(
+      path,
+      'follow-later',
+      `${self} follows ${part}, which stands after it`,
+      `Put ${part} first`,
+    );
+  if (other >= 0) throw refusal(path, 'follow-broken', `${part} itself cannot be read`, '');
+  throw refusal(
+    path,
+    'part-unknown',
+    `there is no part ${quoted(part)}`,
+    suggestion(part, [...book.known.keys()]),
+  );
+}
+
+function refusal(
+  path: Path,
+  code: string,
+  message: string,
+  fix: string,
+  at: Problem['at'] = 'value',
+): JobError {
+  return new JobError([{ code, path, message, fix, at }]);
+}
