@@ -7,12 +7,12 @@ ready();
 const { main } = await import(pathToFileURL(join(root, 'packages', 'cli', 'dist', 'index.js')).href);
 const out = join('out', 'harvest-carrier');
 process.chdir(root);
-const exit = await main(['make', join('examples', 'harvest-carrier.yaml'), '--out', out]);
+const exit = await main(['make', join('examples', 'harvest-carrier.yaml'), '--out', out, '--pictures']);
 if (exit < 2) {
-  const open = relative(process.cwd(), join(root, out, 'parts', 'body.svg'));
+  const show = (...path) => relative(process.cwd(), join(root, out, ...path));
   process.stdout.write(
-    `\nThe cut files of the example are in ${out}: a DXF and an SVG for every part, and job.json.\n` +
-      `Open ${open} in a browser; change examples/harvest-carrier.yaml and run npm start again.\n`,
+    `\nThe example is in ${out}: cut files in parts, pictures in pictures, the object in 3D in assembly.glb.\n` +
+      `Open ${show('pictures', 'assembly.svg')} in a browser; change examples/harvest-carrier.yaml and run npm start again.\n`,
   );
 }
 process.exitCode = exit;

@@ -2,7 +2,8 @@
 export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
-export { type DxfForm, jobFiles, type OutFile, partDxf } from './job-files.js';
+export { type DxfForm, dxfOf } from './dxf/write.js';
+export { cutFiles, jobFiles, partDxf, type Wanted } from './job-files.js';
 export {
   type CutLayerName,
   LAYERS,
@@ -12,6 +13,10 @@ export {
 } from './layers.js';
 export { toMakerModel } from './maker/to-maker-model.js';
 export { manifestOf, manifestText, type PartFiles } from './manifest.js';
+export type { OutFile } from './out-file.js';
+export { pictureFiles, viewFiles } from './picture-files.js';
+export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { flatDrawing } from './sheets/flat.js';
-export { familyPicture, partPicture } from './sheets/picture.js';
+export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';
+export { viewsDrawing } from './sheets/views.js';
 export { toSvg } from './svg/write.js';

@@ -1,47 +1,58 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
-import { toDxfR12 } from './dxf/r12.js';
-import { toDxf } from './dxf/r2000.js';
+import { type DxfForm, dxfOf } from './dxf/write.js';
 import { manifestOf, manifestText, type PartFiles } from './manifest.js';
+import type { OutFile } from './out-file.js';
+import { pictureFiles, viewFiles } from './picture-files.js';
 import { flatDrawing } from './sheets/flat.js';
 import { toSvg } from './svg/write.js';
 
-/** DXF forms that are written. */
-export type DxfForm = 'r2000' | 'r12';
-
-/** A file of the output folder: its path with forward slashes, and what stands in it. */
-export interface OutFile {
-  readonly path: string;
-  readonly content: string | Uint8Array;
+/** What of a job is written besides the cut files. */
+export interface Wanted {
+  readonly dxf: DxfForm;
+  /** Pictures and 3D models of every part and of the object. */
+  readonly pictures?: boolean;
+  /** Front, top and side view of every formed part as DXF. */
+  readonly views?: boolean;
 }
 
 /** Everything `tinwright make` writes for a job, manifest last. Same plan, same bytes. */
-export function jobFiles(plan: JobPlan, options: { readonly dxf: DxfForm }): readonly OutFile[] {
-  const paths = ({ name }: PartPlan): PartFiles => ({ dxf: `parts/${name}.dxf`, svg: `parts/${name}.svg` });
-  const parts = plan.parts.flatMap((p): readonly OutFile[] => {
-    const { dxf, svg } = paths(p);
+export async function jobFiles(plan: JobPlan, wanted: Wanted): Promise<readonly OutFile[]> {
+  const files = [
+    ...cutFiles(plan, wanted.dxf),
+    ...(wanted.pictures ? await pictureFiles(plan) : []),
+    ...(wanted.views ? viewFiles(plan, wanted.dxf) : []),
+  ];
+  return [...files, manifestFile(plan, files)];
+}
+
+/** The cut files of a job: a DXF and an SVG for every part. */
+export function cutFiles(plan: JobPlan, form: DxfForm): readonly OutFile[] {
+  return plan.parts.flatMap((p): readonly OutFile[] => {
+    const { dxf, svg } = filesOf(p);
     return [
-      { path: dxf, content: partDxf(p, options.dxf) },
+      { path: dxf, content: partDxf(p, form) },
       { path: svg, content: toSvg(flatDrawing(p.flat, p.name, [p.name])) },
     ];
   });
-  return [
-    ...parts,
-    {
-      path: 'job.json',
-      content: manifestText(
-        manifestOf(
-          plan,
-          paths,
-          parts.map((f) => f.path),
-        ),
-      ),
-    },
-  ];
 }
+
+/** The manifest of a set of files; it stands last among them. */
+function manifestFile(plan: JobPlan, files: readonly OutFile[]): OutFile {
+  return {
+    path: 'job.json',
+    content: manifestText(
+      manifestOf(
+        plan,
+        filesOf,
+        files.map((f) => f.path),
+      ),
+    ),
+  };
+}
+
+const filesOf = ({ name }: PartPlan): PartFiles => ({ dxf: `parts/${name}.dxf`, svg: `parts/${name}.svg` });
 
 /** The cut file of one part. R12 has no units, so there a second line of the note says them. */
 export function partDxf({ flat, name }: Pick<PartPlan, 'flat' | 'name'>, form: DxfForm): string {
-  return form === 'r12'
-    ? toDxfR12(flatDrawing(flat, name, [name, 'mm']))
-    : toDxf(flatDrawing(flat, name, [name]));
+  return dxfOf(flatDrawing(flat, name, form === 'r12' ? [name, 'mm'] : [name]), form);
 }

@@ -2,7 +2,7 @@
 export type CutLayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRIBE' | 'NOTE';
 
 /** Layers of a picture. */
-export type PictureLayerName = 'EDGE' | 'BEND' | 'DIMENSION' | 'LABEL';
+export type PictureLayerName = 'EDGE' | 'BEND' | 'MARK' | 'DIMENSION' | 'LEADER' | 'LABEL';
 
 /** Any layer of a drawing. */
 export type LayerName = CutLayerName | PictureLayerName;
@@ -46,7 +46,9 @@ export const LAYERS: readonly LayerStyle<CutLayerName>[] = [
 const PICTURE_LAYERS: readonly LayerStyle<PictureLayerName>[] = [
   { name: 'EDGE', holds: 'visible edges', colour: '#000000', number: 7, width: 0.3 },
   { name: 'BEND', holds: 'middle lines of bends', colour: '#000000', number: 7, width: 0.13 },
+  { name: 'MARK', holds: 'fasteners', colour: '#009E73', number: 106, width: 0.18 },
   { name: 'DIMENSION', holds: 'dimension lines', colour: '#0072B2', number: 152, width: 0.13 },
+  { name: 'LEADER', holds: 'lines from letters to parts', colour: '#0072B2', number: 152, width: 0.13 },
   { name: 'LABEL', holds: 'names of sizes', colour: '#0072B2', number: 152, width: 0.13 },
 ];
 

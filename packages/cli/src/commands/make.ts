@@ -10,6 +10,8 @@ interface Options {
   readonly job: string;
   readonly out: string;
   readonly dxf: 'r2000' | 'r12';
+  readonly pictures: boolean;
+  readonly views: boolean;
   readonly strict: boolean;
   readonly json: boolean;
 }
@@ -21,6 +23,16 @@ export const make: AnyCommand = command<Options>({
   options: {
     out: { type: 'string', default: 'out', describe: 'folder to write, replaced as a whole' },
     dxf: { type: 'string', choices: ['r2000', 'r12'], default: 'r2000', describe: 'form of the DXF files' },
+    pictures: {
+      type: 'boolean',
+      default: false,
+      describe: 'also pictures and 3D models of parts and object',
+    },
+    views: {
+      type: 'boolean',
+      default: false,
+      describe: 'also front, top and side view of every formed part as DXF',
+    },
     strict: { type: 'boolean', default: false, describe: 'write nothing while a finding is an error' },
     json: JSON_OPTION,
   },
@@ -32,7 +44,7 @@ export const make: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, out, dxf, strict, json }: Options,
+  { job, out, dxf, pictures, views, strict, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
@@ -44,7 +56,7 @@ async function run(
     import('../files.js'),
   ]);
   const wrong = worst(plan.findings) === 'error';
-  const files = strict && wrong ? [] : jobFiles(plan, { dxf });
+  const files = strict && wrong ? [] : await jobFiles(plan, { dxf, pictures, views });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
@@ -60,13 +72,17 @@ async function run(
     for (const line of findingLines(host, plan.findings)) host.out(`${line}\n`);
     host.out(
       files.length > 0
-        ? `${files.length} files in ${out}: open ${join(out, written[1] ?? '')} in a browser.\n`
+        ? `${files.length} files in ${out}: open ${join(out, toOpen(written))} in a browser.\n`
         : 'Nothing written: a finding is an error.\n',
     );
     if (wrong && files.length > 0) host.out('Written, but a finding is an error.\n');
   }
   return wrong ? EXIT.findings : EXIT.done;
 }
+
+/** The file that shows most: the assembled object, else the first part. */
+const toOpen = (paths: readonly string[]): string =>
+  paths.find((p) => p === 'pictures/assembly.svg') ?? paths.find((p) => p.endsWith('.svg')) ?? '';
 
 /** `432.46 x 335.1 mm`, or in inches. */
 function blankText(size: readonly number[], units: Unit): string {

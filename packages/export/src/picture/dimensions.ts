@@ -1,5 +1,6 @@
 import { type Asked, type Box3, type Formed, measuredBox, type Point, type Vec3 } from '@tinwright/core';
 import type { Shape } from '../drawing.js';
+import { CHARACTER } from './page.js';
 import { see, type View } from './view.js';
 
 /** Dimension lines and their texts on the page, mm of the page. */
@@ -12,7 +13,6 @@ const STEP = 7; // between stacked dimension lines on the page, mm
 const FIRST = 6; // from the part to the first
 const TEXT = 2.4;
 const ARROW = 1.8;
-const CHARACTER = 0.85; // width of a character over the height of capitals
 type Axis = Asked['axis'];
 const INDEX = { x: 0, y: 1, z: 2 } as const;
 

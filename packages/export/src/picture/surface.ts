@@ -1,4 +1,4 @@
-import type { Pose, Vec3 } from '@tinwright/core';
+import type { Vec3 } from '@tinwright/core';
 
 /** A flat convex piece of a part's surface, seen from outside counter-clockwise. */
 export interface Facet {
@@ -6,22 +6,20 @@ export interface Facet {
   readonly normal: Vec3;
 }
 
-/** A line on a part's surface: where it ends or turns sharply (`edge`), or along the middle of a bend (`bend`). */
+/** A line on a part's surface: an edge, the middle of a bend, or a fastener's mark. */
 export interface SurfaceLine {
   readonly from: Vec3;
   readonly to: Vec3;
-  readonly kind: 'edge' | 'bend';
+  readonly kind: LineKind;
 }
+
+/** What a line on a surface is. */
+export type LineKind = 'edge' | 'bend' | 'mark';
 
 /** What a picture is drawn from. */
 export interface Surface {
   readonly facets: readonly Facet[];
   readonly lines: readonly SurfaceLine[];
-}
-
-/** Where a formed part stands; `pose` maps its own frame into the scene. */
-export interface Standing {
-  readonly pose: Pose;
 }
 
 export function join(surfaces: readonly Surface[]): Surface {

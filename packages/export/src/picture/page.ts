@@ -1,0 +1,55 @@
+import type { Point } from '@tinwright/core';
+import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
+import type { PictureLayerName } from '../layers.js';
+import type { VisibleLine } from './visible.js';
+
+/** Width of a character over the height of capitals, of common sans-serif faces; generous. */
+export const CHARACTER = 0.85;
+
+/** Lines scaled so that the longer side of the picture is `size` mm, and the scale. */
+export function scaledTo(
+  lines: readonly VisibleLine[],
+  size: number,
+): { readonly lines: readonly VisibleLine[]; readonly scale: number } {
+  const points = lines.flatMap((l) => [l.from, l.to]);
+  const extent = (k: 0 | 1) => Math.max(...points.map((p) => p[k])) - Math.min(...points.map((p) => p[k]));
+  const scale = size / Math.max(extent(0), extent(1), 1);
+  const at = ([x, y]: Point): Point => [x * scale, y * scale];
+  return { lines: lines.map((l) => ({ ...l, from: at(l.from), to: at(l.to) })), scale };
+}
+
+/** Visible lines on the layers of their kinds. */
+export function lineLayers(lines: readonly VisibleLine[]): readonly DrawingLayer[] {
+  const of = (kind: VisibleLine['kind'], name: PictureLayerName): DrawingLayer => ({
+    name,
+    shapes: lines
+      .filter((l) => l.kind === kind)
+      .map((l): Shape => ({ kind: 'line', from: l.from, to: l.to })),
+  });
+  return [of('edge', 'EDGE'), of('bend', 'BEND'), of('mark', 'MARK')];
+}
+
+/** A drawing of the layers that hold something. */
+export function pageOf(title: string, layers: readonly DrawingLayer[]): Drawing {
+  const full = layers.filter((l) => l.shapes.length > 0);
+  return { title, layers: full, box: boxOf(full) };
+}
+
+/** Box round lines and texts; a text is taken to be as wide as its letters at most. */
+function boxOf(layers: readonly DrawingLayer[]): Drawing['box'] {
+  const points = layers.flatMap((l) => l.shapes).flatMap(reachOf);
+  const [xs, ys] = [points.map((p) => p[0]), points.map((p) => p[1])];
+  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
+}
+
+function reachOf(s: Shape): readonly Point[] {
+  if (s.kind === 'line') return [s.from, s.to];
+  if (s.kind !== 'text') return [];
+  const angle = ((s.rotation ?? 0) * Math.PI) / 180;
+  const width = CHARACTER * s.height * s.text.length;
+  const [u, v] = [Math.cos(angle), Math.sin(angle)];
+  const [low, high] = s.centred === true ? [-width / 2, width / 2] : [0, width];
+  return [low, high].flatMap((w) =>
+    [-0.3, 1].map((h): Point => [s.at[0] + u * w - v * h * s.height, s.at[1] + v * w + u * h * s.height]),
+  );
+}
