@@ -4,10 +4,11 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { FAMILIES } from '@tinwright/core';
-import { familyPicture, toSvg } from '@tinwright/export';
+import { FAMILIES, planJob, readJob } from '@tinwright/core';
+import { assemblyPicture, familyPicture, toSvg } from '@tinwright/export';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
+import { parse } from 'yaml';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const MAIN = join(ROOT, 'packages/cli/dist/main.js');
@@ -114,11 +115,17 @@ test('the program of the README compiles strictly and runs', () => {
 
 test('pictures are what the tool draws today; `npm run pictures` draws them again', () => {
   const folder = join(ROOT, 'examples/pictures');
-  expect(readdirSync(folder).toSorted()).toEqual(FAMILIES.map((f) => `${f.name}.svg`).toSorted());
-  for (const family of FAMILIES)
-    expect(readFileSync(join(folder, `${family.name}.svg`), 'utf8'), family.name).toBe(
-      toSvg(familyPicture(family)),
-    );
+  const { job, assembly } = planJob(
+    readJob(parse(readFileSync(join(ROOT, 'examples/harvest-carrier.yaml'), 'utf8'))),
+  );
+  if (assembly === null) throw new Error('the carrier has joints');
+  const drawn = new Map([
+    ...FAMILIES.map((f) => [`${f.name}.svg`, familyPicture(f)] as const),
+    ['harvest-carrier.svg', assemblyPicture(job.name, assembly)] as const,
+  ]);
+  expect(readdirSync(folder).toSorted()).toEqual([...drawn.keys()].toSorted());
+  for (const [file, drawing] of drawn)
+    expect(readFileSync(join(folder, file), 'utf8'), file).toBe(toSvg(drawing));
 });
 
 test('links of the documents lead to files, every family is shown', () => {

@@ -75,31 +75,31 @@ const CASES: readonly Case[] = [
     side: 'more',
     why: 'a tab has to reach past its own bend',
   },
-  // the shortest hem, 2 mm: twice its start 1 + 1 + 0.5 and its 45° end of 2 − 1, and 1 between them
+  // the shortest hem, 2 mm: twice its start 1 + 1 + 0.7 and its 45° end of 2 − 1, and 1 between them
   {
     family: 'hemmed-channel',
     way: ['length'],
     given: 5,
-    limit: 8,
+    limit: 8.4,
     side: 'more',
     also: { hem: { type: 'closed', length: 2 } },
     why: 'what is cut from both ends takes up more',
   },
-  // too short for any hem; with the one given: twice 2.5 and 15 − 1, and 1
+  // too short for any hem; with the one given: twice 2.7 and 15 − 1, and 1
   {
     family: 'hemmed-channel',
     way: ['length'],
     given: 5,
-    limit: 34,
+    limit: 34.4,
     side: 'more',
     why: 'what is cut from both ends takes up more',
   },
-  // a hem of 15 mm on a length of 30: half of what the starts of 2.5 and 1 between them leave, and the sheet
+  // a hem of 15 mm on a length of 30: half of what the starts of 2.7 and 1 between them leave, and the sheet
   {
     family: 'hemmed-channel',
     way: ['hem', 'length'],
     given: 15,
-    limit: 13,
+    limit: 12.8,
     side: 'less',
     also: { length: 30 },
     why: 'its slanted ends would meet on a length of 30 mm',
