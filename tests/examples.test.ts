@@ -1,8 +1,8 @@
 // Every example job is made, folds back from its files, and is valid by the published schema.
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type AnyFamily, FAMILIES, jobJsonSchema, planJob, readJob } from '@tinwright/core';
-import { jobFiles } from '@tinwright/export';
+import { type AnyFamily, FAMILIES, planJob, readJob } from '@tinwright/core';
+import { jobFiles, jobJsonSchema } from '@tinwright/export';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';

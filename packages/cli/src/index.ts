@@ -1,5 +1,5 @@
-import yargs, { type Argv } from 'yargs';
-import type { AnyCommand } from './commands/command.js';
+import yargs, { type Argv, type Options } from 'yargs';
+import type { AnyCommand, OptionSpec } from './commands/command.js';
 import { COMMANDS } from './commands/index.js';
 import { type Host, processHost } from './console.js';
 import { EXIT, type ExitCode, refuse } from './failure.js';
@@ -41,7 +41,7 @@ export async function main(argv: readonly string[], host: Host = processHost()):
 type Chosen = { readonly command: AnyCommand; readonly options: Readonly<Record<string, unknown>> };
 
 async function run({ command, options }: Chosen, host: Host, json: boolean): Promise<ExitCode> {
-  const twice = givenTwice(options);
+  const twice = givenTwice(options, command);
   if (twice !== null) return refuse(host, json, 'usage', command.verb, twice);
   const families = await loadFamilies((options.with ?? []) as readonly string[]);
   if (typeof families === 'string') return refuse(host, json, 'with', command.verb, families);
@@ -69,6 +69,11 @@ function base(): Argv {
     .help();
 }
 
+function optionOf({ type, ...spec }: OptionSpec): Options {
+  if (type === 'strings') return { ...spec, type: 'string', array: true, nargs: 1 };
+  return { ...spec, type, requiresArg: type === 'string' };
+}
+
 function register(
   y: Argv,
   c: AnyCommand,
@@ -85,7 +90,7 @@ function register(
         ? inner
         : inner.positional(argument.name, { type: 'string', describe: argument.describe });
     const optioned = Object.entries(options).reduce<Argv>(
-      (o, [name, spec]) => o.option(name, { ...spec, requiresArg: spec.type === 'string' }),
+      (o, [name, spec]) => o.option(name, optionOf(spec)),
       described,
     );
     return examples.reduce((e, [line, does]) => e.example(line, does), optioned);

@@ -4,8 +4,8 @@ import type { Host } from './console.js';
 import { EXIT, type ExitCode, placedProblems, printProblems } from './failure.js';
 import { type JobText, LONGEST_JOB, readJobText, TextError } from './job-text.js';
 
-/** A job file that was read and planned, or the exit status after its problems were printed. */
-export type Opened = { readonly plan: JobPlan } | { readonly exit: ExitCode };
+/** What was computed from a job file, or the exit status after its problems were printed. */
+export type Opened<T> = { readonly answer: T } | { readonly exit: ExitCode };
 
 /** Stands for `-`, standard input, which the argument parser would take for an option without a name. */
 export const STANDARD_INPUT = '(standard input)';
@@ -16,11 +16,22 @@ export async function openJob(
   file: string,
   json: boolean,
   families: readonly AnyFamily[],
-): Promise<Opened> {
+): Promise<{ readonly plan: JobPlan } | { readonly exit: ExitCode }> {
+  const opened = await withJob(host, file, json, (data) => planJob(readJob(data, families)));
+  return 'exit' in opened ? opened : { plan: opened.answer };
+}
+
+/** Compute something from the job in a file or from standard input; problems are printed with their places. */
+export async function withJob<T>(
+  host: Host,
+  file: string,
+  json: boolean,
+  compute: (data: unknown) => T,
+): Promise<Opened<T>> {
   let text: JobText | null = null;
   try {
     text = readJobText(file === STANDARD_INPUT ? await host.stdin() : await readStart(file));
-    return { plan: planJob(readJob(text.data, families)) };
+    return { answer: compute(text.data) };
   } catch (error) {
     const known = error instanceof JobError || error instanceof TextError ? error : unreadable(error);
     printProblems(host, placedProblems(known, file, text), json);

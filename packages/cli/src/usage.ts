@@ -37,8 +37,9 @@ function unknownWord(name: string, argv: readonly string[], known: readonly stri
   return `there is no option --${name}. ${suggestion(name, known)}`;
 }
 
-/** An option given more than once, which only `--with` may be. */
-export function givenTwice(options: Readonly<Record<string, unknown>>): string | null {
-  const twice = Object.keys(options).find((k) => k !== '_' && k !== 'with' && Array.isArray(options[k]));
+/** An option given more than once that may be given once only. */
+export function givenTwice(options: Readonly<Record<string, unknown>>, command: AnyCommand): string | null {
+  const many = (k: string) => k === '_' || k === 'with' || command.options[k]?.type === 'strings';
+  const twice = Object.keys(options).find((k) => !many(k) && Array.isArray(options[k]));
   return twice === undefined ? null : `--${twice} given more than once, once allowed`;
 }

@@ -1,6 +1,6 @@
 // The only door of @tinwright/core. Names, no `export *`.
 export { type Assembly, assemble, marksOf, sameMark, withMarks } from './assembly/assemble.js';
-export type { Fastener, FastenerEnd } from './assembly/fasten.js';
+export type { Fastener, FastenerEnd } from './assembly/fastener.js';
 export type { FitRow } from './assembly/fit.js';
 export { rightOf, type SiteFrame, siteFrame } from './assembly/site-frame.js';
 export {
@@ -123,11 +123,12 @@ export {
 } from './fold/verbs.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
-export { jobJsonSchema, type SchemaNode } from './job/json-schema.js';
 export type { MeasuredSize } from './job/measured.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { type Job, type JobPart, readJob } from './job/read.js';
 export { type BendAnswer, readBend } from './job/read-bend.js';
+export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
+export { jobSchema } from './job/schema.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';
 export {
   type AnyFastenerKind,

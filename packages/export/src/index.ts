@@ -4,6 +4,7 @@ export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
 export { type DxfForm, dxfOf } from './dxf/write.js';
 export { cutFiles, jobFiles, partDxf, type Wanted } from './job-files.js';
+export { jobJsonSchema, type SchemaNode } from './job-schema.js';
 export {
   type CutLayerName,
   LAYERS,

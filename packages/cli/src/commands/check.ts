@@ -1,8 +1,9 @@
-import type { AnyFamily } from '@tinwright/core';
-import { type Host, many } from '../console.js';
+import type { AnyFamily, FitRow, Unit } from '@tinwright/core';
+import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
+import { sizeText } from '../size-text.js';
 import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
 
 interface Options {
@@ -17,20 +18,34 @@ export const check: AnyCommand = command<Options>({
   options: {
     json: JSON_OPTION,
   },
-  examples: [['$0 check carrier.yaml', 'findings by part, worst first; nothing is written']],
+  examples: [['$0 check carrier.yaml', 'how the parts fit, and what to know; nothing is written']],
   run,
 });
 
 async function run({ job, json }: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   const opened = await openJob(host, job, json, families);
   if ('exit' in opened) return opened.exit;
-  const { findings, parts } = opened.plan;
-  if (json) host.out(`${JSON.stringify({ findings }, null, 2)}\n`);
+  const { findings, parts, assembly, job: read } = opened.plan;
+  const fits = assembly?.fits ?? [];
+  if (json) host.out(`${JSON.stringify({ findings, fits }, null, 2)}\n`);
   else {
+    if (fits.length > 0) host.out(`${table(fitTable(host, fits, read.units))}\n`);
     for (const line of findingLines(host, findings)) host.out(`${line}\n`);
     const pieces = parts.reduce((s, p) => s + p.quantity, 0);
     const count = findings.length === 0 ? 'nothing to note' : `${findings.length} to note`;
     host.out(`${many(parts.length, 'part')}, ${many(pieces, 'piece')}: ${count}.\n`);
   }
   return worst(findings) === 'error' ? EXIT.findings : EXIT.done;
+}
+
+/** Clearance asked and found of every joint, and where. */
+function fitTable(host: Host, fits: readonly FitRow[], units: Unit): readonly (readonly string[])[] {
+  const head = ['joint', 'asked', 'found', 'between'].map((t) => paint(host, 'bold', t));
+  const rows = fits.map(({ joint, asked, found, between: [a, b] }) => [
+    joint,
+    `${sizeText(asked, units)} ${units}`,
+    Number.isFinite(found) ? `${sizeText(found, units)} ${units}` : 'clear',
+    Number.isFinite(found) ? `${a} and ${b}` : '',
+  ]);
+  return [head, ...rows];
 }

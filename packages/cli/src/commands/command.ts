@@ -4,9 +4,10 @@ import type { ExitCode } from '../failure.js';
 
 /** An option of a verb. Texts are read as they stand; what they mean is the verb's business. */
 export interface OptionSpec {
-  readonly type: 'string' | 'boolean';
+  /** `strings` may be given several times. */
+  readonly type: 'string' | 'strings' | 'boolean';
   readonly describe: string;
-  readonly default?: string | boolean;
+  readonly default?: string | boolean | readonly string[];
   readonly choices?: readonly string[];
 }
 
@@ -38,4 +39,12 @@ export const JSON_OPTION: OptionSpec = {
   type: 'boolean',
   default: false,
   describe: 'print results for a program',
+};
+
+/** The option of verbs that write DXF. */
+export const DXF_OPTION: OptionSpec = {
+  type: 'string',
+  choices: ['r2000', 'r12'],
+  default: 'r2000',
+  describe: 'form of the DXF files',
 };

@@ -6,12 +6,14 @@ import { families } from './families.js';
 import { gauges } from './gauges.js';
 import { make } from './make.js';
 import { materials } from './materials.js';
+import { refit } from './refit.js';
 import { starter } from './starter.js';
 
 /** Every verb, in the order help shows them. A new one is its file and a line here. */
 export const COMMANDS: readonly AnyCommand[] = [
   make,
   check,
+  refit,
   explain,
   starter,
   families,

@@ -1,10 +1,11 @@
 import { join } from 'node:path';
-import { type AnyFamily, MM_PER_INCH, plainNumber, type Unit } from '@tinwright/core';
+import { type AnyFamily, plainNumber } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
-import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { sizeText } from '../size-text.js';
+import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
@@ -22,7 +23,7 @@ export const make: AnyCommand = command<Options>({
   summary: 'make the cut files of a job',
   options: {
     out: { type: 'string', default: 'out', describe: 'folder to write, replaced as a whole' },
-    dxf: { type: 'string', choices: ['r2000', 'r12'], default: 'r2000', describe: 'form of the DXF files' },
+    dxf: DXF_OPTION,
     pictures: {
       type: 'boolean',
       default: false,
@@ -65,7 +66,7 @@ async function run(
     const rows = plan.parts.map((p) => [
       paint(host, 'bold', p.name),
       `${p.quantity} x ${p.family.name}`,
-      `blank ${blankText(p.flat.blank.max, plan.job.units)}`,
+      `blank ${p.flat.blank.max.map((v) => sizeText(v, plan.job.units)).join(' x ')} ${plan.job.units}`,
       `${plainNumber(p.mass, 3)} kg`,
     ]);
     host.out(table(rows));
@@ -83,9 +84,3 @@ async function run(
 /** The file that shows most: the assembled object, else the first part. */
 const toOpen = (paths: readonly string[]): string =>
   paths.find((p) => p === 'pictures/assembly.svg') ?? paths.find((p) => p.endsWith('.svg')) ?? '';
-
-/** `432.46 x 335.1 mm`, or in inches. */
-function blankText(size: readonly number[], units: Unit): string {
-  const [per, digits] = units === 'mm' ? [1, 2] : [MM_PER_INCH, 3];
-  return `${size.map((v) => plainNumber(v / per, digits)).join(' x ')} ${units}`;
-}

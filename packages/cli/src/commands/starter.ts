@@ -34,7 +34,7 @@ async function run(
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
   if (schema) {
-    const { jobJsonSchema } = await import('@tinwright/core');
+    const { jobJsonSchema } = await import('@tinwright/export');
     host.out(`${JSON.stringify(jobJsonSchema(families), null, 2)}\n`);
     return EXIT.done;
   }

@@ -1,7 +1,8 @@
 import type { Finding } from '../errors/finding.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
-import { type Fastened, type Fastener, type FastenerEnd, fasten } from './fasten.js';
+import { type Fastened, fasten } from './fasten.js';
+import type { Fastener, FastenerEnd } from './fastener.js';
 import { type FitRow, fitsOf } from './fit.js';
 import { placePieces } from './place.js';
 import { type AssemblyPart, type JointSpec, type Placed, pieceNames, type Seated } from './types.js';
@@ -17,11 +18,16 @@ export interface Assembly {
 
 /**
  * Put a job's parts together by its joints: place every piece, spread fasteners, measure the fit.
- * @throws JobError for joints that cannot be, and loops that do not close
+ * @param cut fasteners as they were when the parts that are made were cut
+ * @throws JobError for joints that cannot be
  */
-export function assemble(parts: readonly AssemblyPart[], joints: readonly JointSpec[]): Assembly {
-  const { placed, seated, loose } = placePieces(parts, joints);
-  const fastened = seated.map((s) => fasten(s, placed));
+export function assemble(
+  parts: readonly AssemblyPart[],
+  joints: readonly JointSpec[],
+  cut: readonly Fastener[] = [],
+): Assembly {
+  const { placed, seated, loose, open } = placePieces(parts, joints);
+  const fastened = seated.map((s) => fasten(s, placed, cut));
   const { rows, findings } = fitsOf(seated, placed);
   const fasteners = fastened.flatMap((f) => f.fasteners);
   return {
@@ -30,6 +36,7 @@ export function assemble(parts: readonly AssemblyPart[], joints: readonly JointS
     fasteners,
     fits: rows,
     findings: [
+      ...open,
       ...findings,
       ...fastenerFindings(fastened),
       ...looseFindings(parts, loose),

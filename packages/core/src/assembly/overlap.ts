@@ -44,10 +44,7 @@ function overlap(from: StandingFace, to: StandingFace): readonly Overlap[] {
   if (dot3(normal, outward(to)) > -1 + TILT) return [];
   const gap = dot3(normal, sub3(onFace(to, [0, 0]), onFace(from, [0, 0])));
   if (gap < -0.05 || gap > WIDEST_GAP + 1e-6) return [];
-  const seen = (p: Point): Point => {
-    const d = sub3(onFace(to, p), from.pose.origin);
-    return [dot3(d, from.pose.x), dot3(d, from.pose.y)];
-  };
+  const seen = (p: Point) => seenOn(from, onFace(to, p));
   // faces look at each other, so the second outline runs the other way round
   const pieces = convexPieces(to.panel.shape).map((piece) => counterClockwise(piece.map(seen)));
   const shapes = convexPieces(from.panel.shape).flatMap((own) =>
@@ -64,6 +61,12 @@ export function outward({ pose, face }: StandingFace): Vec3 {
 /** A point of the panel's frame on its face, in the assembly. */
 export function onFace({ pose, face, placed }: StandingFace, [x, y]: Point): Vec3 {
   return place3(pose, [x, y, face === 'marked' ? placed.part.formed.thickness : 0]);
+}
+
+/** A point in space, straight down on a panel, in its frame. */
+export function seenOn({ pose }: StandingFace, at: Vec3): Point {
+  const d = sub3(at, pose.origin);
+  return [dot3(d, pose.x), dot3(d, pose.y)];
 }
 
 const counterClockwise = (shape: readonly Point[]) => (polygonArea(shape) < 0 ? shape.toReversed() : shape);

@@ -1,3 +1,4 @@
+import type { Finding } from '../errors/finding.js';
 import { suggestion } from '../errors/nearest.js';
 import { JobError, type Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
@@ -20,17 +21,20 @@ export interface Placement {
   readonly placed: readonly Placed[];
   readonly seated: readonly Seated[];
   readonly loose: readonly string[];
+  /** Joints between pieces that stand already and miss each other; nothing is fastened there. */
+  readonly open: readonly Finding[];
 }
 
 /** Widest gap a fastener can draw together, mm. Common practice, no source. */
 export const WIDEST_GAP = 0.5;
 const ASIDE = 0.1; // mm a closing joint may miss on the face
+const RUN_IN = 1e-3; // mm
 const TILT = 0.05; // degrees
 
 /**
  * Place every piece from its joints: the first part stays at home, each joint brings the next piece to its site.
- * A joint between two pieces that stand already has to fit.
- * @throws JobError for unknown pieces and sites, sites claimed twice, and loops that do not close, with the misfit
+ * A joint between two pieces that stand already has to fit; one that does not is a finding with the misfit.
+ * @throws JobError for unknown pieces and sites, and sites claimed twice
  */
 export function placePieces(parts: readonly AssemblyPart[], joints: readonly JointSpec[]): Placement {
   const problems = [...joints.flatMap((j) => endProblems(parts, j)), ...claimedTwice(joints)];
@@ -42,23 +46,27 @@ export function placePieces(parts: readonly AssemblyPart[], joints: readonly Joi
   const placed = new Map<string, Placed>();
   if (first !== undefined) placed.set(first.piece, { ...first, pose: HOME });
   const seated: Seated[] = [];
+  const misses: Finding[] = [];
   for (let open = [...joints]; open.length > 0; ) {
     const next = open.find((j) => placed.has(j.from.piece) || placed.has(j.to.piece));
     if (next === undefined) break;
     open = open.filter((j) => j !== next);
-    seated.push(seat(next, pieces, placed));
+    const done = seat(next, pieces, placed);
+    if ('code' in done) misses.push(done);
+    else seated.push(done);
   }
   const order = (s: Seated) => joints.indexOf(s.joint);
   return {
     placed: pieces.flatMap(({ piece }) => placed.get(piece) ?? []),
     seated: seated.toSorted((a, b) => order(a) - order(b)),
     loose: pieces.map((p) => p.piece).filter((p) => !placed.has(p)),
+    open: misses,
   };
 }
 
 type Piece = Pick<Placed, 'piece' | 'part'>;
 
-function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Placed>): Seated {
+function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Placed>): Seated | Finding {
   const find = ({ piece }: JointEnd) => pieces.find((p) => p.piece === piece) as Piece;
   const forward = placed.has(joint.from.piece);
   const [host, guest] = forward ? [joint.from, joint.to] : [joint.to, joint.from];
@@ -71,6 +79,7 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   const move = { up: joint.shift.up * sign + lift, across: joint.shift.across };
   const frame = siteFrame(at.part.formed, hostSite, at.pose);
   const gap = stands === undefined ? undefined : closed(joint, frame, stands, guestSite, move);
+  if (typeof gap === 'object') return gap;
   const { part } = find(guest);
   const flat = mate(frame, siteFrame(part.formed, guestSite, HOME), { ...move, out: 0 });
   const off =
@@ -96,27 +105,35 @@ function dropIn(host: Site, guest: Site): number {
   return host.width === null || guest.width === null ? 0 : Math.abs(host.width - guest.width) / 2;
 }
 
-/** Gap of a joint between two pieces that stand already. @throws JobError `loop-open` with the misfit */
+/** Gap of a joint between two pieces that stand already, or how far they miss each other. mm */
 function closed(
   joint: JointSpec,
   frame: ReturnType<typeof siteFrame>,
   stands: Placed,
   site: Site,
   move: { up: number; across: number },
-): number {
+): number | Finding {
   const found = misfit(frame, siteFrame(stands.part.formed, site, stands.pose), move);
   const mm = (v: number) => `${plainNumber(v, 2)} mm`;
   const wrong: string[] = [];
   if (found.tilt > TILT) wrong.push(`the faces stand at ${plainNumber(found.tilt, 2)}° to each other`);
-  else if (found.out < -1e-3) wrong.push(`the parts run ${mm(-found.out)} into each other`);
+  else if (found.out < -RUN_IN) wrong.push(`the parts run ${mm(-found.out)} into each other`);
   else if (found.out > WIDEST_GAP)
     wrong.push(`a gap of ${mm(found.out)} stays open, ${mm(WIDEST_GAP)} at most`);
   if (found.aside > ASIDE) wrong.push(`the seats lie ${mm(found.aside)} beside each other`);
   if (wrong.length === 0) return Math.max(0, found.out);
-  const message = `the joints do not close: between ${joint.from.piece}.${joint.from.site} and ${joint.to.piece}.${joint.to.site} ${wrong.join(' and ')}`;
-  throw new JobError([
-    { code: 'loop-open', path: joint.path, message, fix: 'Change the size between them by that much' },
-  ]);
+  const ends = `${joint.from.piece}.${joint.from.site} and ${joint.to.piece}.${joint.to.site}`;
+  return {
+    code: 'loop-open',
+    severity: 'error',
+    part: stands.part.name,
+    value: Math.max(Math.abs(found.out), found.aside),
+    limit: WIDEST_GAP,
+    unit: 'mm',
+    message: `joint ${joint.name}: the joints do not close: between ${ends} ${wrong.join(' and ')}`,
+    source: 'computed from the formed parts; common practice, no source',
+    fix: `change a size of ${stands.part.name} by that much, or let it follow the other part`,
+  };
 }
 
 function siteOf(part: AssemblyPart, { site }: JointEnd): Site {

@@ -13,6 +13,8 @@ export interface AssemblyPart {
   readonly part: Part;
   readonly formed: Formed;
   readonly material: Material;
+  /** True when it is made already: places of its fasteners stay where they were cut. */
+  readonly made: boolean;
 }
 
 /** One end of a joint. */

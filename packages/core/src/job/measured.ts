@@ -51,7 +51,8 @@ export function asMade(
   sizes: readonly KnownSize[],
   measured: readonly MeasuredSize[],
 ): unknown {
-  return measured.reduce<unknown>((p, { size, value, path }) => {
+  const followed = measured.map(({ size }) => sizes.find((s) => s.name === size)?.follows);
+  return measured.reduce<unknown>((p, { size, value, path }, i) => {
     const known = sizes.find((s) => s.name === size);
     if (known === undefined)
       throw new JobError([
@@ -63,6 +64,17 @@ export function asMade(
             size,
             sizes.map((s) => s.name),
           ),
+          at: 'key',
+        },
+      ]);
+    const first = measured[followed.indexOf(known.follows)] as MeasuredSize;
+    if (first !== measured[i])
+      throw new JobError([
+        {
+          code: 'measured-twice',
+          path,
+          message: `${size} and ${first.size} are the same measure taken twice`,
+          fix: 'Give one of the two',
           at: 'key',
         },
       ]);

@@ -1,4 +1,5 @@
 import { type Assembly, assemble, marksOf, withMarks } from '../assembly/assemble.js';
+import type { Fastener } from '../assembly/fastener.js';
 import type { AssemblyPart } from '../assembly/types.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
@@ -36,11 +37,12 @@ export interface JobPlan {
 /**
  * Build, unfold, form and verify every part of a job, put them together by its joints, and mark every fastener on
  * the parts it goes through.
+ * @param cut fasteners as they were when parts that are made were cut; by default those of the job as drawn
  * @throws JobError with every part that cannot exist, and why
  */
-export function planJob(job: Job): JobPlan {
+export function planJob(job: Job, cut: readonly Fastener[] = drawnFasteners(job)): JobPlan {
   const parts = planAll(job.parts);
-  const assembly = job.joints.length === 0 ? null : assemble(parts.map(standing), job.joints);
+  const assembly = job.joints.length === 0 ? null : assemble(parts.map(standing), job.joints, cut);
   const marked = assembly === null ? parts : parts.map((p) => withFasteners(p, assembly));
   const findings = [
     ...marked.flatMap(findingsOf),
@@ -49,6 +51,11 @@ export function planJob(job: Job): JobPlan {
   ];
   const order = parts.map((p) => p.name);
   return { job, parts: marked, assembly, findings: sortFindings(findings, order) };
+}
+
+/** Fasteners of the job as it was before anything was measured. */
+function drawnFasteners({ drawn, joints }: Job): readonly Fastener[] {
+  return drawn === null || joints.length === 0 ? [] : (planJob(drawn).assembly?.fasteners ?? []);
 }
 
 function planAll(jobParts: readonly JobPart[]): readonly PartPlan[] {
@@ -66,10 +73,11 @@ function planAll(jobParts: readonly JobPart[]): readonly PartPlan[] {
   return parts;
 }
 
-const standing = ({ name, quantity, material, stands }: PartPlan): AssemblyPart => ({
+const standing = ({ name, quantity, material, made, stands }: PartPlan): AssemblyPart => ({
   name,
   quantity,
   material,
+  made,
   ...stands,
 });
 

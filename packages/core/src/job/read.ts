@@ -21,7 +21,7 @@ import {
   type PartData,
   partSchema,
 } from './schema.js';
-import { type KnownSize, resolved, sizesOf } from './sizes.js';
+import { followedParts, type KnownSize, resolved, sizesOf } from './sizes.js';
 import { thicknessOf } from './thickness.js';
 
 /** A part to make: its family, parameters and sheet. Lengths mm. */
@@ -41,7 +41,7 @@ export interface JobPart {
   readonly asMade: unknown;
   /** Sizes measured on it, mm. */
   readonly measured: readonly MeasuredSize[];
-  /** True when it is made already: its pattern stays as it is. */
+  /** True when it is made already: its pattern and the places of its fasteners stay as they are. */
   readonly made: boolean;
 }
 
@@ -52,6 +52,8 @@ export interface Job {
   readonly note: string;
   readonly parts: readonly JobPart[];
   readonly joints: readonly JointSpec[];
+  /** The job as drawn, before anything was measured; null when nothing was. */
+  readonly drawn: Job | null;
 }
 
 const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
@@ -59,19 +61,34 @@ const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
 /**
  * Read a job from plain data, as a YAML or JSON parser gives it.
  * @param families those a part may name; the built-in ones by default
+ * @param made parts that are made already, by name: they stay as they are whatever the job now says of them
  * @throws JobError with every problem found, in the order of the job
  */
-export function readJob(data: unknown, families: readonly AnyFamily[] = FAMILIES): Job {
+export function readJob(
+  data: unknown,
+  families: readonly AnyFamily[] = FAMILIES,
+  made: ReadonlyMap<string, JobPart> = new Map(),
+): Job {
   const problems: Problem[] = [];
   const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
   const kit = paramKit(units);
   const head = parse(envelopeSchema(kit), data, [], problems) as JobData | null;
   const list = (data as { parts?: unknown } | null)?.parts;
-  const parts = readParts(Array.isArray(list) ? list : [], head, kit, families, problems);
+  const parts = readParts(Array.isArray(list) ? list : [], head, kit, { families, made }, problems);
   problems.push(...twins(list), ...jointTwins((data as { joints?: unknown } | null)?.joints));
   const unique = problems.filter((p, i) => problems.findIndex((q) => same(p, q)) === i);
   if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
-  return { units, name: head.name, note: head.note, parts, joints: jointsOf(head.joints, kit) };
+  const drawn =
+    Object.keys(head.measured).length === 0
+      ? null
+      : readJob({ ...(data as object), measured: {} }, families, made);
+  return { units, name: head.name, note: head.note, parts, joints: jointsOf(head.joints, kit), drawn };
+}
+
+/** What parts are read with. */
+interface Given {
+  readonly families: readonly AnyFamily[];
+  readonly made: ReadonlyMap<string, JobPart>;
 }
 
 /** Parts in order; each may follow sizes of those before it. */
@@ -79,25 +96,31 @@ function readParts(
   list: readonly unknown[],
   head: JobData | null,
   kit: ParamKit,
-  families: readonly AnyFamily[],
+  { families, made }: Given,
   problems: Problem[],
 ): readonly JobPart[] {
   const order = list.map((p) => String((p as { name?: unknown } | null)?.name ?? ''));
   const [measured] = head === null ? [] : attempt(problems, () => measuredByPart(head.measured, order));
   const schema = partSchema(kit, families);
   const known = new Map<string, readonly KnownSize[]>();
+  const follows = new Map(list.map((raw, i) => [order[i] as string, followedParts(raw)]));
   return list.flatMap((raw, i): readonly JobPart[] => {
     const path: Path = ['parts', i];
     const name = order[i] as string;
-    const [plain] = attempt(problems, () => resolved(raw, path, name, { known, order, units: kit.unit }));
+    const keep = (part: JobPart) => {
+      const read = withMeasured(part, measured?.get(name) ?? []);
+      known.set(name, sizesOf(read.family, read.asMade, read.sheet));
+      return read;
+    };
+    const stays = made.get(name);
+    if (stays !== undefined) return attempt(problems, () => keep({ ...stays, made: true }));
+    const [plain] = attempt(problems, () =>
+      resolved(raw, path, name, { known, order, follows, units: kit.unit }),
+    );
     if (plain === undefined) return [];
     const part = parse(schema, plain, path, problems) as PartData | null;
     if (part === null || head === null) return [];
-    return attempt(problems, () => {
-      const read = jobPart(part, head, i, families, measured?.get(name) ?? []);
-      known.set(name, sizesOf(read.family, read.asMade, read.sheet));
-      return read;
-    });
+    return attempt(problems, () => keep(jobPart(part, head, i, families)));
   });
 }
 
@@ -134,13 +157,7 @@ function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
   }
 }
 
-function jobPart(
-  part: PartData,
-  job: JobData,
-  i: number,
-  families: readonly AnyFamily[],
-  measured: readonly MeasuredSize[],
-): JobPart {
+function jobPart(part: PartData, job: JobData, i: number, families: readonly AnyFamily[]): JobPart {
   const path: Path = ['parts', i];
   const family = families.find((f) => f.name === part.family) as AnyFamily;
   const { stock, stockPath } = part.stock
@@ -168,9 +185,26 @@ function jobPart(
     throw new JobError(refusals.map((r) => ({ ...worded(r, job.units), path: [...path, ...r.path] })));
   const { name, quantity, note } = part;
   const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
-  const made = measured.length > 0 || job.made.includes(name);
+  const read = { name, family, params, quantity, note, material, sheet, path, bendingPath };
+  return { ...read, asMade: params, measured: [], made: false };
+}
+
+/** The part with what was measured on it. @throws JobError for sizes it does not have or cannot have */
+function withMeasured(part: JobPart, measured: readonly MeasuredSize[]): JobPart {
+  if (measured.length === 0) return part;
+  const { family, params, sheet } = part;
   const asMade = asMadeParams(params, sizesOf(family, params, sheet), measured);
-  return { name, family, params, quantity, note, material, sheet, path, bendingPath, asMade, measured, made };
+  const [refusal] = family.check(asMade, sheet);
+  if (refusal === undefined) return { ...part, asMade, measured, made: true };
+  const { message } = worded(refusal, 'mm');
+  throw new JobError([
+    {
+      code: 'measured-impossible',
+      path: (measured[0] as MeasuredSize).path,
+      message: `no ${family.name} can measure so: ${message}`,
+      fix: 'Measure again, or check the size it is written for',
+    },
+  ]);
 }
 
 /** Names that are the same, or would be the same file where case does not count. */

@@ -53,7 +53,6 @@ export interface JobData {
   readonly parts: readonly PartData[];
   readonly joints: readonly JointData[];
   readonly measured: Readonly<Record<string, number>>;
-  readonly made: readonly string[];
 }
 
 /** Keys of a part that belong to the job, not to its family. */
@@ -77,7 +76,6 @@ const envelope = (kit: ParamKit, { stock, bending }: Shared, parts: Gives<unknow
     parts: kit.list(parts, 1, MOST_PARTS),
     joints: kit.or(kit.list(jointSchema(kit), 0, MOST_JOINTS) as Gives<unknown>, []),
     measured: kit.or(z.record(z.string(), kit.size()) as unknown as Gives<unknown>, {}),
-    made: kit.or(kit.list(nameSchema, 0, MOST_PARTS) as Gives<unknown>, []),
   });
 
 /** Schema of a job file without what its parts say. */

@@ -25,6 +25,8 @@ export function sizesOf(family: AnyFamily, params: unknown, sheet: Sheet): reado
 export interface SizeBook {
   readonly known: ReadonlyMap<string, readonly KnownSize[]>;
   readonly order: readonly string[];
+  /** Parts each part follows, as written. */
+  readonly follows: ReadonlyMap<string, readonly string[]>;
   readonly units: Unit;
 }
 
@@ -99,6 +101,14 @@ function sizeNamed(of: unknown, path: Path, self: string, book: SizeBook): numbe
       ),
     );
   }
+  const ring = ringOf([self, part], book.follows);
+  if (ring !== null)
+    throw refusal(
+      path,
+      'follow-ring',
+      `sizes follow each other in a ring: ${ring.join(', ')}`,
+      'Give one of them a length of its own',
+    );
   const [mine, other] = [book.order.indexOf(self), book.order.indexOf(part)];
   if (other > mine)
     throw refusal(
@@ -114,6 +124,29 @@ function sizeNamed(of: unknown, path: Path, self: string, book: SizeBook): numbe
     `there is no part ${quoted(part)}`,
     suggestion(part, [...book.known.keys()]),
   );
+}
+
+/** Parts whose sizes a part follows, as its data says. */
+export function followedParts(data: unknown): readonly string[] {
+  if (typeof data !== 'object' || data === null) return [];
+  if (!Array.isArray(data) && 'of' in data) return (splitName(data.of) ?? []).slice(0, 1);
+  return Object.values(data).flatMap(followedParts);
+}
+
+/** The way on from the last part back to the first, if there is one; parts in `seen` lead nowhere. */
+function ringOf(
+  way: readonly string[],
+  follows: ReadonlyMap<string, readonly string[]>,
+  seen = new Set<string>(),
+): readonly string[] | null {
+  const last = way.at(-1) as string;
+  if (seen.has(last)) return null;
+  seen.add(last);
+  for (const next of follows.get(last) ?? []) {
+    const ring = next === way[0] ? [...way, next] : ringOf([...way, next], follows, seen);
+    if (ring !== null) return ring;
+  }
+  return null;
 }
 
 function refusal(

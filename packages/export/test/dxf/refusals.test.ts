@@ -79,8 +79,3 @@ describe.each(FORMS)('$form', ({ write }) => {
     expect(written).toMatch(/^[\r\n -~]*$/);
   });
 });
-
-test('R2000: a layer given twice is refused: the writer would drop the first', () => {
-  const twice = { ...drawing(), layers: [...drawing().layers, ...drawing().layers] };
-  expect(() => toDxf(twice)).toThrow('layer CUT given twice, once allowed');
-});

@@ -22,6 +22,15 @@ test('two percent signs in a row are set apart, so that they start no code', () 
   expect(dxfText('50%%d')).not.toContain('%%');
 });
 
+test.each([
+  ['50%%%d', '50% % %d'],
+  ['%%%%d', '% % % %d'],
+  ['100%', '100%'],
+])('%s: percent signs never run together to a code of their own', (text, wanted) => {
+  expect(dxfText(text)).toBe(wanted);
+  expect(dxfTextR12(text)).toBe(wanted);
+});
+
 test('any text becomes one line of ASCII', () => {
   const anything = fc.string({ unit: 'binary' });
   fc.assert(

@@ -1,5 +1,6 @@
 import makerjs from 'makerjs';
 import { describe, expect, test } from 'vitest';
+import type { Shape } from '../../src/drawing.js';
 import { toMakerModel } from '../../src/maker/to-maker-model.js';
 import { flatDrawing } from '../../src/sheets/flat.js';
 import { samples } from '../samples.js';
@@ -59,4 +60,18 @@ describe.each(samples())('$name', ({ name, flat }) => {
     const models = Object.values(layer(model, 'NOTE').models ?? {});
     expect(models.map((m) => m.caption?.text)).toEqual([name]);
   });
+});
+
+test('two lines of a note are two captions, each where it stands', () => {
+  const note = (text: string, y: number): Shape => ({ kind: 'text', at: [3, y], height: 2, text });
+  const model = toMakerModel({
+    title: 'seed tray',
+    layers: [{ name: 'NOTE', shapes: [note('tray', 4), note('rack 3', 1)] }],
+    box: { min: [0, 0], max: [10, 10] },
+  });
+  const captions = Object.values(layer(model, 'NOTE').models ?? {}).map((m) => m.caption);
+  expect(captions.map((c) => [c?.text, c?.anchor.origin])).toEqual([
+    ['tray', [3, 4]],
+    ['rack 3', [3, 1]],
+  ]);
 });

@@ -1,8 +1,5 @@
+import { type AnyFamily, FAMILIES, jobSchema, paramKit } from '@tinwright/core';
 import * as z from 'zod/mini';
-import type { AnyFamily } from '../families/family.js';
-import { FAMILIES } from '../families/index.js';
-import { paramKit } from '../schema/kit.js';
-import { jobSchema } from './schema.js';
 
 /** A JSON Schema, or a piece of one. */
 export interface SchemaNode {

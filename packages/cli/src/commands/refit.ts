@@ -1,0 +1,108 @@
+import { type AnyFamily, type Change, refit as refitJob, type Unit } from '@tinwright/core';
+import { type Host, many, paint, table } from '../console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
+import { findingLines, worst } from '../findings.js';
+import { withJob } from '../open-job.js';
+import { sizeText } from '../size-text.js';
+import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION } from './command.js';
+
+interface Options {
+  readonly job: string;
+  readonly measured: readonly string[];
+  readonly made: readonly string[];
+  readonly out: string;
+  readonly dxf: 'r2000' | 'r12';
+  readonly json: boolean;
+}
+
+export const refit: AnyCommand = command<Options>({
+  verb: 'refit',
+  argument: JOB,
+  summary: 'fit the parts still to be cut to sizes measured on finished ones',
+  options: {
+    measured: {
+      type: 'strings',
+      default: [],
+      describe: 'a measured size, PART.SIZE=LENGTH; may be repeated',
+    },
+    made: {
+      type: 'strings',
+      default: [],
+      describe: 'a part that is made and stays as it is; may be repeated',
+    },
+    out: { type: 'string', default: 'refit', describe: 'folder for the files of the changed parts' },
+    dxf: DXF_OPTION,
+    json: JSON_OPTION,
+  },
+  examples: [
+    ['$0 refit carrier.yaml --measured body.insideWidth=197.6', 'what changes, and files to cut again'],
+    ['$0 refit carrier.yaml --measured body.insideWidth=197.6 --made end', 'the ends are cut already'],
+  ],
+  run,
+});
+
+async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
+  const { job, made, out, dxf, json } = options;
+  const measured = readMeasured(options.measured);
+  if (typeof measured === 'string') return refuse(host, json, 'usage', 'refit', measured);
+  const opened = await withJob(host, job, json, (data) => refitJob(data, { measured, made }, families));
+  if ('exit' in opened) return opened.exit;
+  const { after, changes, changed } = opened.answer;
+  const [{ jobFiles }, { writeSet }] = await Promise.all([
+    import('@tinwright/export'),
+    import('../files.js'),
+  ]);
+  const cut = { ...after, parts: changed, assembly: null };
+  const files = changed.length === 0 ? [] : await jobFiles(cut, { dxf });
+  const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
+  if (failed !== EXIT.done) return failed;
+  const written = files.map((f) => f.path);
+  if (json) {
+    const answer = {
+      out,
+      changes,
+      changed: changed.map((p) => p.name),
+      files: written,
+      findings: after.findings,
+    };
+    host.out(`${JSON.stringify(answer, null, 2)}\n`);
+  } else {
+    host.out(
+      changes.length === 0
+        ? 'No size changes.\n'
+        : table(changes.map((c) => rowOf(host, c, after.job.units))),
+    );
+    for (const line of findingLines(host, after.findings)) host.out(`${line}\n`);
+    const again = `${many(changed.length, 'part')} to cut anew: ${changed.map((p) => p.name).join(', ')}`;
+    host.out(
+      changed.length === 0 ? 'Nothing to cut anew.\n' : `${again}. ${written.length} files in ${out}.\n`,
+    );
+  }
+  return worst(after.findings) === 'error' ? EXIT.findings : EXIT.done;
+}
+
+function rowOf(
+  host: Host,
+  { part, dimension, before, after, measured }: Change,
+  units: Unit,
+): readonly string[] {
+  const change = `${sizeText(before, units)} -> ${sizeText(after, units)} ${units}`;
+  return [paint(host, 'bold', part), dimension, change, measured ? 'measured' : ''];
+}
+
+/** `body.insideWidth=197.6` as name and length; a text says what is wrong. */
+function readMeasured(given: readonly string[]): Readonly<Record<string, unknown>> | string {
+  if (given.length === 0)
+    return 'give what was measured: --measured PART.SIZE=LENGTH, such as body.insideWidth=197.6';
+  const pairs = given.map((text) => {
+    const at = text.indexOf('=');
+    return [text.slice(0, Math.max(0, at)).trim(), text.slice(at + 1).trim()] as const;
+  });
+  const wrong = pairs.findIndex(([name, value]) => name === '' || value === '');
+  if (wrong >= 0) return `--measured ${given[wrong]}: write PART.SIZE=LENGTH, such as body.insideWidth=197.6`;
+  const twice = pairs.find(([name], i) => pairs.findIndex(([n]) => n === name) !== i);
+  if (twice !== undefined) return `--measured ${twice[0]} given more than once`;
+  return Object.fromEntries(
+    pairs.map(([name, value]) => [name, Number.isNaN(Number(value)) ? value : Number(value)]),
+  );
+}

@@ -1,0 +1,108 @@
+import type { Remark } from '../errors/finding.js';
+import type { FastenerNeeds } from '../joining/fastener.js';
+import { type Point, sub, unit } from '../plane/point.js';
+import { plainNumber } from '../units/format.js';
+import { type Fastener, type FastenerEnd, fastenerAt } from './fastener.js';
+import { keepOffs } from './keep-off.js';
+import { type Overlap, onFace, seenOn } from './overlap.js';
+import { narrow, type Spread } from './spread.js';
+import type { Seated } from './types.js';
+
+const APART = 0.3; // mm two holes may lie off each other and still take a rivet; common practice, no source
+
+/**
+ * Fasteners whose places are cut already on a part that is made: they are carried over to the other part, where it
+ * stands now. What no longer lands on it is an error.
+ * @param cut fasteners as they were when the made part was cut
+ */
+export function carried(
+  seated: Seated,
+  overlaps: readonly Overlap[],
+  cut: readonly Fastener[],
+  needs: FastenerNeeds,
+): Spread {
+  const first = seated.from.part.made ? 0 : 1;
+  const both = seated.from.part.made && seated.to.part.made;
+  const landed = cut.map((f) => land(seated, overlaps, f, first, both, needs));
+  const lost = landed.filter((l) => l === null).length;
+  const there = landed.filter((l) => l !== null);
+  const least = there.reduce<Landed | null>((a, b) => (a === null || b.share < a.share ? b : a), null);
+  const apart = Math.max(0, ...there.map((l) => l.apart));
+  return {
+    fasteners: there.map((l) => l.fastener),
+    remarks: [
+      ...(lost === 0 ? [] : [lostRemark(seated, first, lost)]),
+      ...(apart <= APART ? [] : [apartRemark(seated, apart)]),
+      ...(least === null || least.share >= 1 - 1e-6 ? [] : [narrow(least.overlap, needs, least.share)]),
+    ],
+  };
+}
+
+interface Landed {
+  readonly fastener: Fastener;
+  readonly overlap: Overlap;
+  /** Part of the distances to edges and bends that is kept. */
+  readonly share: number;
+  /** Between the places on two parts that are both made. mm */
+  readonly apart: number;
+}
+
+function land(
+  seated: Seated,
+  overlaps: readonly Overlap[],
+  { on }: Fastener,
+  first: 0 | 1,
+  both: boolean,
+  needs: FastenerNeeds,
+): Landed | null {
+  const [own, other] = [on[first], on[1 - first]] as [FastenerEnd, FastenerEnd];
+  for (const overlap of overlaps.filter((o) => (first === 0 ? o.from : o.to).panel.id === own.panel)) {
+    const onFirst = (p: Point) => (first === 0 ? p : seenOn(overlap.from, onFace(overlap.to, p)));
+    const p = onFirst(own.at);
+    const share = Math.min(...keepOffs(overlap, needs).map((k) => distance(k, p) / k.keep), 1);
+    if (share <= 0) continue;
+    const aside = sub(onFirst(own.beside), p);
+    const along: Point = Math.hypot(...aside) < 1e-9 ? [1, 0] : unit(aside);
+    const fresh = fastenerAt(seated, overlap, p, along, needs.holes);
+    const facing = fresh.on[1 - first] as FastenerEnd;
+    const mate = both ? other : facing;
+    const ends = first === 0 ? [own, mate] : [mate, own];
+    const apart = both ? Math.hypot(...sub(facing.at, other.at)) : 0;
+    return { fastener: { ...fresh, on: ends }, overlap, share, apart };
+  }
+  return null;
+}
+
+/** To the left of an edge, where the metal is. mm */
+function distance({ from, to }: { readonly from: Point; readonly to: Point }, p: Point): number {
+  const d = unit(sub(to, from));
+  const r = sub(p, from);
+  return d[0] * r[1] - d[1] * r[0];
+}
+
+function lostRemark({ from, to }: Seated, first: 0 | 1, lost: number): Remark {
+  const [made, other] = first === 0 ? [from.piece, to.piece] : [to.piece, from.piece];
+  return {
+    code: 'fastener-lost',
+    severity: 'error',
+    value: lost,
+    limit: 0,
+    unit: '',
+    message: `${made} is made, and ${lost} of its fastening places no longer land on ${other}`,
+    source: 'computed from the measured sizes',
+    fix: `change the sizes of ${other}, or make ${made} again`,
+  };
+}
+
+function apartRemark({ from, to }: Seated, apart: number): Remark {
+  return {
+    code: 'fastener-apart',
+    severity: 'error',
+    value: apart,
+    limit: APART,
+    unit: 'mm',
+    message: `${from.piece} and ${to.piece} are both made, and their fastening places lie ${plainNumber(apart, 2)} mm apart`,
+    source: 'computed from the measured sizes; common practice, no source',
+    fix: `make ${to.piece} again, or drill new places through both`,
+  };
+}

@@ -1,0 +1,120 @@
+import { suggestion } from '../errors/nearest.js';
+import { JobError } from '../errors/problem.js';
+import { quoted } from '../errors/quote.js';
+import type { AnyFamily } from '../families/family.js';
+import { FAMILIES } from '../families/index.js';
+import type { FlatPattern } from '../fold/flat.js';
+import { type JobPlan, type PartPlan, planJob } from './plan.js';
+import { type JobPart, readJob } from './read.js';
+import { sizesOf } from './sizes.js';
+
+/** What was found on the bench. */
+export interface RefitAsk {
+  /** Sizes measured on finished parts, by `part.size`: a length in the job's unit or with its own. */
+  readonly measured: Readonly<Record<string, unknown>>;
+  /** Parts that are made already and stay as they are, beside those that were measured. */
+  readonly made: readonly string[];
+}
+
+/** A size of a part that is another now. mm */
+export interface Change {
+  readonly part: string;
+  /** A parameter, a derived size, `blank x` or `blank y`. */
+  readonly dimension: string;
+  readonly before: number;
+  readonly after: number;
+  /** True for a size that was measured, not computed. */
+  readonly measured: boolean;
+}
+
+/** A job fitted to what was measured. */
+export interface Refit {
+  readonly before: JobPlan;
+  readonly after: JobPlan;
+  readonly changes: readonly Change[];
+  /** Parts to be cut that have another pattern now, sizes or fastening places. */
+  readonly changed: readonly PartPlan[];
+}
+
+const SAME = 1e-6; // mm
+
+/**
+ * Fit a job to what was measured on parts that are made: everything still to be cut follows, what is made stays.
+ * @throws JobError when the job cannot be read, or what was measured cannot be
+ */
+export function refit(data: unknown, ask: RefitAsk, families: readonly AnyFamily[] = FAMILIES): Refit {
+  const job = readJob(data, families);
+  const before = planJob(job);
+  const made = new Map(madeParts(job.parts, ask.made).map((p) => [p.name, p]));
+  const was = (data as { measured?: object }).measured ?? {};
+  const fresh = { ...(data as object), measured: { ...was, ...ask.measured } };
+  const after = planJob({ ...readJob(fresh, families, made), drawn: null }, before.assembly?.fasteners ?? []);
+  const pairs = after.parts.map((a, i) => [before.parts[i] as PartPlan, a] as const);
+  return {
+    before,
+    after,
+    changes: pairs.flatMap(([b, a]) => changesOf(b, a)),
+    changed: pairs.filter(([b, a]) => !a.made && !samePattern(b.flat, a.flat)).map(([, a]) => a),
+  };
+}
+
+function madeParts(parts: readonly JobPart[], names: readonly string[]): readonly JobPart[] {
+  const known = parts.map((p) => p.name);
+  const problems = names
+    .filter((n) => !known.includes(n))
+    .map((name) => ({
+      code: 'part-unknown',
+      path: [],
+      message: `there is no part ${quoted(name)} that could be made`,
+      fix: suggestion(name, known),
+    }));
+  if (problems.length > 0) throw new JobError(problems);
+  return parts.filter((p) => names.includes(p.name));
+}
+
+function changesOf(before: PartPlan, after: PartPlan): readonly Change[] {
+  const [was, is] = [dimensionsOf(before), dimensionsOf(after)];
+  const names = [...new Set([...was.keys(), ...is.keys()])];
+  return names.flatMap((dimension): readonly Change[] => {
+    const [b, a] = [was.get(dimension) ?? 0, is.get(dimension) ?? 0];
+    if (Math.abs(a - b) <= SAME) return [];
+    const measured = after.measured.some((m) => m.size === dimension);
+    return [{ part: after.name, dimension, before: b, after: a, measured }];
+  });
+}
+
+/** Every size of a part as it stands, and of its blank unless that is cut already. */
+function dimensionsOf({ family, asMade, sheet, flat }: PartPlan): ReadonlyMap<string, number> {
+  const [x, y] = flat.blank.max;
+  return new Map<string, number>([
+    ...leaves(asMade, ''),
+    ...sizesOf(family, asMade, sheet).map((s): [string, number] => [s.name, s.value]),
+    ['blank x', x],
+    ['blank y', y],
+  ]);
+}
+
+/** Numbers in a value, by their path: `tabs.length`. */
+function leaves(value: unknown, path: string): readonly [string, number][] {
+  if (typeof value === 'number') return [[path, value]];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([k, v]) => leaves(v, path === '' ? k : `${path}.${k}`));
+}
+
+/** True when two patterns are cut, bent and marked alike. */
+function samePattern(a: FlatPattern, b: FlatPattern): boolean {
+  const cut = ({ outline, holes, bends, marks }: FlatPattern) => [
+    outline,
+    holes,
+    bends.map((l) => l.line),
+    marks,
+  ];
+  return alike(cut(a), cut(b));
+}
+
+function alike(a: unknown, b: unknown): boolean {
+  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= SAME;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return a === b;
+  const [p, q] = [Object.entries(a), Object.entries(b)];
+  return p.length === q.length && p.every(([k, v], i) => k === q[i]?.[0] && alike(v, q[i]?.[1]));
+}

@@ -1,0 +1,83 @@
+import type { Point } from '@tinwright/core';
+import { describe, expect, test } from 'vitest';
+import { checkDrawing, type Drawing, type Shape } from '../src/drawing.js';
+import { toDxfR12 } from '../src/dxf/r12.js';
+import { toDxf } from '../src/dxf/r2000.js';
+import { toSvg } from '../src/svg/write.js';
+
+const drawing = (...shapes: readonly Shape[]): Drawing => ({
+  title: 'seed tray',
+  layers: [{ name: 'CUT', shapes }],
+  box: { min: [0, 0], max: [10, 10] },
+});
+
+/** A triangle; its second corner at `x`, its first side bulged. */
+function triangle(x: number, bulge: number): Shape {
+  const corners: readonly Point[] = [
+    [0, 0],
+    [x, 0],
+    [10, 10],
+  ];
+  return { kind: 'loop', loop: corners.map((at, i) => ({ at, bulge: i === 0 ? bulge : 0 })) };
+}
+
+const TAKERS = [
+  ['checkDrawing', checkDrawing],
+  ['R2000', toDxf],
+  ['R12', toDxfR12],
+  ['SVG', toSvg],
+] as const;
+
+describe.each(TAKERS)('%s', (_, take) => {
+  test('a sound drawing is taken', () => {
+    expect(() =>
+      take(drawing(triangle(10, 0.2), { kind: 'circle', centre: [5, 4], radius: 1 })),
+    ).not.toThrow();
+  });
+
+  test.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])(
+    'a bulge of %s is refused, the layer named',
+    (bulge) => {
+      expect(() => take(drawing(triangle(10, bulge)))).toThrow(RangeError);
+      expect(() => take(drawing(triangle(10, bulge)))).toThrow(`layer CUT: coordinate ${bulge} given`);
+    },
+  );
+
+  test.each([Number.NaN, Number.POSITIVE_INFINITY, 1e9])(
+    'a corner at %s is refused, the layer named',
+    (x) => {
+      expect(() => take(drawing(triangle(x, 0)))).toThrow(RangeError);
+      expect(() => take(drawing(triangle(x, 0)))).toThrow(
+        `layer CUT: coordinate ${x} given, a finite number up to 1000000 mm allowed`,
+      );
+    },
+  );
+
+  test('a box that is not finite is refused', () => {
+    const box = { min: [0, 0], max: [10, Number.NaN] } as const;
+    expect(() => take({ ...drawing(triangle(10, 0)), box })).toThrow('layer box: coordinate NaN given');
+  });
+
+  test('a layer given twice is refused, though each is sound', () => {
+    const { layers, ...rest } = drawing(triangle(10, 0));
+    expect(() => take({ ...rest, layers: [...layers, ...layers] })).toThrow(
+      'layer CUT given twice, once allowed',
+    );
+  });
+
+  test.each([0, 1])('an outline of %d corners is refused', (corners) => {
+    const loop = [{ at: [0, 0] as const, bulge: 0 }].slice(0, corners);
+    expect(() => take(drawing({ kind: 'loop', loop }))).toThrow(
+      'layer CUT: a loop of fewer than two corners',
+    );
+  });
+
+  test.each([0, -4])('a circle of radius %d and a text of that height are refused', (size) => {
+    expect(() => take(drawing({ kind: 'circle', centre: [1, 1], radius: size }))).toThrow(
+      'layer CUT: a circle without size given',
+    );
+    expect(() => take(drawing({ kind: 'text', at: [1, 1], height: size, text: 'tray' }))).toThrow(
+      'layer CUT: a text without size given',
+    );
+  });
+});
