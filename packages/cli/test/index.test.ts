@@ -8,7 +8,17 @@ const VERBS = COMMANDS.map((c) => c.verb);
 const ESCAPE = '\u001b';
 
 test('there are verbs to test', () => {
-  expect(VERBS).toEqual(['make', 'check', 'explain', 'starter', 'families', 'bend', 'materials', 'gauges']);
+  expect(VERBS).toEqual([
+    'make',
+    'check',
+    'refit',
+    'explain',
+    'starter',
+    'families',
+    'bend',
+    'materials',
+    'gauges',
+  ]);
 });
 
 test('help lists every verb with what it does', async () => {

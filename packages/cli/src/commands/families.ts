@@ -1,4 +1,4 @@
-import { type AnyFamily, quoted, suggestion } from '@tinwright/core';
+import { type AnyFamily, type PartPlan, planJob, quoted, readJob, suggestion } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { type AnyCommand, command, JSON_OPTION } from './command.js';
@@ -39,14 +39,7 @@ async function run(options: Options, host: Host, all: readonly AnyFamily[]): Pro
   }
   if (picture !== undefined && name === undefined)
     return refuse(host, json, 'usage', 'families', 'name the family to draw with --picture');
-  if (json)
-    host.out(
-      `${JSON.stringify(
-        chosen.map((f) => ({ name: f.name, ...f.describe })),
-        null,
-        2,
-      )}\n`,
-    );
+  if (json) host.out(`${JSON.stringify(chosen.map(aboutFamily), null, 2)}\n`);
   else if (name === undefined)
     host.out(table(all.map((f) => [paint(host, 'bold', f.name), f.describe.title])));
   else for (const f of chosen) host.out(familyText(host, f));
@@ -63,10 +56,41 @@ async function drawFamily(family: AnyFamily, path: string, host: Host, json: boo
   return writing(host, json, () => writeOne(path, toSvg(familyPicture(family))));
 }
 
-function familyText(host: Host, { name, describe }: AnyFamily): string {
-  const sizes = Object.entries(describe.sizes).map(([path, text]) => [
-    `  ${paint(host, 'bold', path)}`,
-    text,
-  ]);
-  return `${name}: ${describe.title}\n${describe.summary}\n\n${table(sizes)}\nA job to start from: tinwright starter ${name}\n`;
+/** A family's words, the sites of its example and the sizes it publishes. */
+function aboutFamily(family: AnyFamily): object {
+  const { params, part, sheet } = exampleOf(family);
+  const derived = family
+    .derived(params, sheet)
+    .map((d) => ({ name: d.name, words: d.words, follows: d.follows }));
+  return { name: family.name, ...family.describe, sites: part.sites.map((s) => s.name), derived };
+}
+
+/** The family's example in 1 mm mild steel, built. */
+function exampleOf(family: AnyFamily): PartPlan {
+  const { name, describe } = family;
+  const data = {
+    units: 'mm',
+    stock: { material: 'mild-steel', thickness: 1 },
+    parts: [{ name: 'example', family: name, ...describe.example }],
+  };
+  const [plan] = planJob(readJob(data, [family])).parts as [PartPlan];
+  return plan;
+}
+
+function familyText(host: Host, family: AnyFamily): string {
+  const { name, describe } = family;
+  const { params, part, sheet } = exampleOf(family);
+  const rows = (list: readonly (readonly [string, string])[]) =>
+    table(list.map(([key, text]) => [`  ${paint(host, 'bold', key)}`, text]));
+  const derived = family.derived(params, sheet).map((d) => [d.name, d.words] as const);
+  const sites = part.sites.map((s) => s.name);
+  return [
+    `${name}: ${describe.title}\n${describe.summary}\n`,
+    rows(Object.entries(describe.sizes)),
+    ...(derived.length === 0
+      ? []
+      : [`Sizes other parts may follow, as { of: PART.${derived[0]?.[0]} }:\n${rows(derived)}`]),
+    ...(sites.length === 0 ? [] : [`Sites to join at: ${sites.join(', ')}\n`]),
+    `A job to start from: tinwright starter ${name}\n`,
+  ].join('\n');
 }

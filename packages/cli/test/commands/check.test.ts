@@ -23,10 +23,10 @@ test('a tight radius is a warning: told with limit, fix and source, exit 0', asy
   expect(out).toMatch(/1 to note\.\n$/);
 });
 
-test('--json gives the findings alone', async () => {
+test('--json gives the findings, and no fits where nothing is joined', async () => {
   const { out } = await tinwright('check', await jobFile(stripJob(['Radius: 1.0', 'Radius: 0.5'])), '--json');
   const { findings, ...rest } = JSON.parse(out);
-  expect(rest).toEqual({});
+  expect(rest).toEqual({ fits: [] });
   expect(findings).toMatchObject([{ code: 'radius-small', severity: 'warning', value: 0.5, limit: 1 }]);
 });
 
@@ -45,7 +45,7 @@ test('problems with --json are a list with file, line, column, path and fix, exi
   expect(exit).toBe(2);
   expect(err).toBe('');
   const { problems, ...rest } = JSON.parse(out);
-  expect(rest).toEqual({});
+  expect(rest).toEqual({ fits: [] });
   expect(problems).toMatchObject([
     { file: job, line: 10, column: 5, code: 'value-missing', path: 'parts[0].width' },
     { file: job, line: 12, column: 5, code: 'key-unknown', path: 'parts[0].widht' },

@@ -1,9 +1,10 @@
 import type { Remark } from '../errors/finding.js';
-import type { StackSheet } from '../joining/fastener.js';
+import type { FastenerPlace, StackSheet } from '../joining/fastener.js';
 import { carried } from './carry.js';
 import type { Fastener } from './fastener.js';
 import { layersAt } from './layers.js';
 import { type Overlap, outward, overlapsOf } from './overlap.js';
+import { reachTo } from './reach.js';
 import { spread } from './spread.js';
 import type { Placed, Seated } from './types.js';
 
@@ -36,8 +37,11 @@ export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fas
   const { fasteners, remarks } =
     own.length > 0 ? carried(seated, overlaps, own, needs) : spread(seated, overlaps, ask, needs);
   const out = outward((overlaps[0] as Overlap).from);
-  const layers = Math.max(2, ...fasteners.map((f) => layersAt(f.at, out, all)));
-  return { ...told, fasteners, remarks: [...kind.remarks(stack, ask as never, layers), ...remarks] };
+  const place: FastenerPlace = {
+    layers: Math.max(2, ...fasteners.map((f) => layersAt(f.at, out, all))),
+    reach: () => Math.max(0, ...fasteners.map((f) => reachTo(f.at, out, [from, to]))),
+  };
+  return { ...told, fasteners, remarks: [...kind.remarks(stack, ask as never, place), ...remarks] };
 }
 
 function nothingMeets({ sites }: Seated): Remark {

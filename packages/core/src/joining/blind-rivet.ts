@@ -5,6 +5,7 @@ import {
   extremes,
   type FastenerAsk,
   type FastenerNeeds,
+  type FastenerPlace,
   fastenerKind,
   type StackSheet,
   stackThickness,
@@ -38,7 +39,11 @@ export function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): Fa
   };
 }
 
-function remarks(stack: readonly StackSheet[], ask: BlindRivetAsk, layers: number): readonly Remark[] {
+function remarks(
+  stack: readonly StackSheet[],
+  ask: BlindRivetAsk,
+  { layers }: FastenerPlace,
+): readonly Remark[] {
   const size = sizeOf(ask);
   const total = stackThickness(stack);
   const [, thick] = extremes(stack);

@@ -26,6 +26,14 @@ export interface FastenerNeeds {
   readonly holes: readonly (number | null)[];
 }
 
+/** What is found where a joint's fasteners stand. */
+export interface FastenerPlace {
+  /** Sheets that lie on each other there, all pieces counted. */
+  readonly layers: number;
+  /** How far a tool's arms have to reach over the two pieces to the fastener furthest in, mm. */
+  readonly reach: () => number;
+}
+
 /** Count and pitch a job may ask for; a kind may add its own values. */
 export interface FastenerAsk {
   readonly count: number | null;
@@ -42,8 +50,8 @@ export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk> {
     readonly [K in Exclude<keyof Ask, keyof FastenerAsk>]-?: Gives<Ask[K]>;
   };
   readonly needs: (stack: readonly StackSheet[], ask: Ask) => FastenerNeeds;
-  /** What to know about such a stack before fastening it. `layers` counts every sheet found at the fastener. */
-  readonly remarks: (stack: readonly StackSheet[], ask: Ask, layers: number) => readonly Remark[];
+  /** What to know about such a stack before fastening it. */
+  readonly remarks: (stack: readonly StackSheet[], ask: Ask, place: FastenerPlace) => readonly Remark[];
 }
 
 /** A kind with its own values' type put aside, as lists and jobs hold it. */

@@ -5,6 +5,7 @@ import {
   extremes,
   type FastenerAsk,
   type FastenerNeeds,
+  type FastenerPlace,
   fastenerKind,
   type StackSheet,
   stackThickness,
@@ -19,7 +20,10 @@ const ISO_RANGE = [0.4, 3] as const;
 const mm = (v: number) => `${plainNumber(v, 2)} mm`;
 
 /** Values a joint may give for spot welds. */
-export type SpotWeldAsk = FastenerAsk;
+export interface SpotWeldAsk extends FastenerAsk {
+  /** How far the arms of the welder reach over the work, mm; null when the job does not say. */
+  readonly throat: number | null;
+}
 
 /**
  * Least distances of spot welds in low-carbon steel: the larger of the two schedules' values at the next thicker
@@ -45,8 +49,13 @@ export function spotWeldNeeds(stack: readonly StackSheet[]): FastenerNeeds {
   };
 }
 
-function remarks(stack: readonly StackSheet[], _ask: SpotWeldAsk, layers: number): readonly Remark[] {
-  return [...sheetRemarks(stack), ...metalRemarks(stack), ...layerRemarks(layers)];
+function remarks(
+  stack: readonly StackSheet[],
+  { throat }: SpotWeldAsk,
+  place: FastenerPlace,
+): readonly Remark[] {
+  const reach = throat === null ? [] : throatRemarks(throat, place.reach());
+  return [...sheetRemarks(stack), ...metalRemarks(stack), ...layerRemarks(place.layers), ...reach];
 }
 
 function sheetRemarks(stack: readonly StackSheet[]): readonly Remark[] {
@@ -129,11 +138,27 @@ function layerRemarks(layers: number): readonly Remark[] {
   ];
 }
 
+function throatRemarks(throat: number, reach: number): readonly Remark[] {
+  if (reach <= throat) return [];
+  return [
+    {
+      code: 'weld-throat',
+      severity: 'warning',
+      value: reach,
+      limit: throat,
+      unit: 'mm',
+      message: `the arms reach ${mm(throat)} over the work, the weld furthest in needs ${mm(reach)}`,
+      source: "the welder's throat as the job gives it",
+      fix: 'weld before the parts in the way are on, or rivet it',
+    },
+  ];
+}
+
 /** Resistance spot welds. */
 export const spotWeld: AnyFastenerKind = fastenerKind<SpotWeldAsk>({
   name: 'spot-weld',
   title: 'spot welds',
-  options: () => ({}),
+  options: (k) => ({ throat: k.maybe(k.size({ max: 3000 })) }),
   needs: spotWeldNeeds,
   remarks,
 });
