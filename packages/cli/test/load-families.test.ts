@@ -10,6 +10,7 @@ const FAMILY = (name: string) => `{
   describe: { title: 'rod for runner beans', summary: 'A rod.', sizes: {}, example: {} },
   params: () => ({}),
   check: () => [],
+  derived: () => [],
   part: () => { throw new Error('not built here'); },
 }`;
 
@@ -30,8 +31,11 @@ describe('--with', () => {
 
   test('adds several from one module', async () => {
     const own = await moduleFile(`export default [${FAMILY('bean-rod')}, ${FAMILY('pea-rod')}];\n`);
-    const { out } = await tinwright('families', '--json', '--with', own);
-    const names = JSON.parse(out).map((f: { name: string }) => f.name);
+    const { out } = await tinwright('families', '--with', own);
+    const names = out
+      .trimEnd()
+      .split('\n')
+      .map((line) => line.split(' ')[0]);
     expect(names.slice(-2)).toEqual(['bean-rod', 'pea-rod']);
   });
 

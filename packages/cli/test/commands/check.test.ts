@@ -45,7 +45,7 @@ test('problems with --json are a list with file, line, column, path and fix, exi
   expect(exit).toBe(2);
   expect(err).toBe('');
   const { problems, ...rest } = JSON.parse(out);
-  expect(rest).toEqual({ fits: [] });
+  expect(rest).toEqual({});
   expect(problems).toMatchObject([
     { file: job, line: 10, column: 5, code: 'value-missing', path: 'parts[0].width' },
     { file: job, line: 12, column: 5, code: 'key-unknown', path: 'parts[0].widht' },
