@@ -55,7 +55,9 @@ function wedgeDepth(solid: Prism, bend: FormedBend, from: number, to: number): n
   const far = Math.max(...seen.map(([y, z]) => Math.sqrt(y * y + z * z)));
   const near = nearest(faces);
   const { insideRadius, outsideRadius } = bend;
-  return Math.max(0, Math.min(far - insideRadius, outsideRadius - near));
+  // past each end and tangent plane too: what only touches one is not in the bend
+  const past = planes.map(([n, c]) => Math.max(...faces.flat().map((p) => dot3(n, p) - c)));
+  return Math.max(0, Math.min(far - insideRadius, outsideRadius - near, ...past));
 }
 
 /** In the bend's frame: x along the axis, parent's tangent line at y = r, z = 0. */
