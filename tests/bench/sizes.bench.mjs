@@ -11,6 +11,7 @@ export default function run() {
   const body = data.parts[0];
   const jobs = Array.from({ length: COUNT }, (_, i) => ({
     ...data,
+    joints: [],
     parts: [{ ...body, length: 300 + i / 4, width: 150 + i / 10 }],
   }));
   const draw = (job) => {

@@ -92,6 +92,7 @@ export {
   unit3,
   type Vec3,
 } from './fold/space.js';
+export { type Standing, stand } from './fold/stand.js';
 export type {
   Asked,
   Bend,

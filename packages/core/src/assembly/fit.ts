@@ -1,10 +1,12 @@
 import type { Finding } from '../errors/finding.js';
-import type { FormedBend } from '../fold/formed.js';
-import { boxDistance, overlapDepth, type Prism } from '../fold/prism.js';
+import { boxOfPieces } from '../fold/extent.js';
+import type { Box3, FormedBend } from '../fold/formed.js';
+import { boxDistance, overlapDepth, type Prism, panelPrisms } from '../fold/prism.js';
 import { prismDistanceUpTo } from '../fold/prism-distance.js';
 import { shellDepth, shellStrips } from '../fold/shell.js';
+import { stand } from '../fold/stand.js';
 import { plainNumber } from '../units/format.js';
-import { bendsAt, solidsAt } from './stand-off.js';
+
 import type { Placed, Seated } from './types.js';
 
 /** Clearance asked and found of a joint. mm */
@@ -19,11 +21,12 @@ export interface FitRow {
   readonly gap: number;
 }
 
-/** A panel, or a bend, of a piece where it stands. */
-interface Lump {
+/** A panel, or a bend, of a piece where it stands, with the box round it. */
+interface Lump extends Box3 {
   readonly name: string;
   readonly panel: string;
-  readonly prisms: readonly Prism[];
+  /** In flat-faced pieces; made when first asked for, since most lumps lie far from everything. */
+  readonly prisms: () => readonly Prism[];
   /** Set for a bend, whose true shape is round. */
   readonly bend: FormedBend | null;
 }
@@ -46,32 +49,42 @@ export function fitsOf(
   return { rows, findings: [...clashes, ...tight] };
 }
 
-function lumpsOf(placed: Placed): readonly Lump[] {
-  const standing = { formed: placed.part.formed, pose: placed.pose };
-  const panels = solidsAt(standing).map(
-    ({ id, prisms }): Lump => ({ name: `${placed.piece}.${id}`, panel: id, prisms, bend: null }),
-  );
-  const bends = bendsAt(standing).map(
-    (bend): Lump => ({
-      name: `bend ${bend.id} of ${placed.piece}`,
-      panel: bend.id,
-      prisms: shellStrips(bend),
-      bend,
-    }),
-  );
+function lumpsOf({ piece, part: { formed }, pose }: Placed): readonly Lump[] {
+  const standing = stand(formed, pose);
+  const panels = standing.panels.map((panel): Lump => {
+    const box = boxOfPieces([panel], [], formed.thickness);
+    const prisms = once(() => panelPrisms(panel, formed.thickness));
+    return { name: `${piece}.${panel.id}`, panel: panel.id, prisms, bend: null, ...box };
+  });
+  const bends = standing.bends.map((bend): Lump => {
+    const box = boxOfPieces([], [bend], formed.thickness);
+    const prisms = once(() => shellStrips(bend));
+    return { name: `bend ${bend.id} of ${piece}`, panel: bend.id, prisms, bend, ...box };
+  });
   return [...panels, ...bends];
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 function fitRow({ joint, sites, gap }: Seated, a: readonly Lump[], b: readonly Lump[]): FitRow {
   const faces = sites.map((s) => s.faces.map((f) => f.panel));
   const seat = (l: Lump, k: 0 | 1) => (faces[k] as readonly string[]).includes(l.panel);
+  // those that meet touch on purpose, or stand off each other's bends
+  const pairs = a.flatMap((p) =>
+    b.filter((q) => !(seat(p, 0) && seat(q, 1))).map((q) => ({ p, q, far: boxDistance(p, q) })),
+  );
   let best: { found: number; between: readonly [string, string] } = { found: Infinity, between: ['', ''] };
-  for (const p of a)
-    for (const q of b) {
-      if (seat(p, 0) && seat(q, 1)) continue; // they touch on purpose, or stand off each other's bends
-      const found = lumpDistance(p, q, best.found);
-      if (found < best.found) best = { found, between: [p.name, q.name] };
-    }
+  for (const { p, q, far } of pairs.toSorted((x, y) => x.far - y.far)) {
+    if (far >= best.found) break; // so are all that follow
+    const found = lumpDistance(p, q, best.found);
+    if (found < best.found) best = { found, between: [p.name, q.name] };
+  }
   return { joint: joint.name, asked: joint.clearance, ...best, gap };
 }
 
@@ -79,20 +92,21 @@ function lumpDistance(p: Lump, q: Lump, enough: number): number {
   const depth = lumpDepth(p, q);
   if (depth > CLASH) return -depth;
   let best = enough;
-  for (const u of p.prisms)
-    for (const v of q.prisms) best = Math.min(best, Math.max(0, prismDistanceUpTo(u, v, best)));
+  for (const u of p.prisms())
+    for (const v of q.prisms()) best = Math.min(best, Math.max(0, prismDistanceUpTo(u, v, best)));
   return best;
 }
 
 /** How deep two lumps reach into each other; bends by their true round shape against panels. mm */
 function lumpDepth(p: Lump, q: Lump): number {
-  if (!p.prisms.some((u) => q.prisms.some((v) => boxDistance(u, v) < 0))) return 0;
+  if (boxDistance(p, q) >= 0) return 0;
+  if (!p.prisms().some((u) => q.prisms().some((v) => boxDistance(u, v) < 0))) return 0;
   const deepest = (depths: readonly number[]) => depths.reduce((x, y) => Math.max(x, y), 0);
   const { bend: ring } = p;
-  if (ring !== null && q.bend === null) return deepest(q.prisms.map((v) => shellDepth(v, ring)));
+  if (ring !== null && q.bend === null) return deepest(q.prisms().map((v) => shellDepth(v, ring)));
   const { bend: other } = q;
-  if (other !== null && ring === null) return deepest(p.prisms.map((u) => shellDepth(u, other)));
-  return deepest(p.prisms.flatMap((u) => q.prisms.map((v) => overlapDepth(u, v))));
+  if (other !== null && ring === null) return deepest(p.prisms().map((u) => shellDepth(u, other)));
+  return deepest(p.prisms().flatMap((u) => q.prisms().map((v) => overlapDepth(u, v))));
 }
 
 const mm = (v: number) => `${plainNumber(v, 2)} mm`;

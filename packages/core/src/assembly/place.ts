@@ -3,6 +3,7 @@ import { suggestion } from '../errors/nearest.js';
 import { JobError, type Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import { HOME } from '../fold/space.js';
+import { stand } from '../fold/stand.js';
 import type { Site } from '../fold/tree.js';
 import { plainNumber } from '../units/format.js';
 import { mate, misfit, siteFrame } from './site-frame.js';
@@ -83,13 +84,7 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   const { part } = find(guest);
   const flat = mate(frame, siteFrame(part.formed, guestSite, HOME), { ...move, out: 0 });
   const off =
-    gap ??
-    standOff(
-      { formed: at.part.formed, pose: at.pose },
-      hostSite,
-      { formed: part.formed, pose: flat },
-      frame.normal,
-    );
+    gap ?? standOff(stand(at.part.formed, at.pose), hostSite, stand(part.formed, flat), frame.normal);
   const there: Placed = stands ?? {
     piece: guest.piece,
     part,

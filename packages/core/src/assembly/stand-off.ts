@@ -1,30 +1,8 @@
-import type { Formed, FormedBend } from '../fold/formed.js';
-import { type Prism, panelPrisms } from '../fold/prism.js';
+import { panelPrisms } from '../fold/prism.js';
 import { shellDepth } from '../fold/shell.js';
-import { add3, compose3, type Pose, scale3, type Vec3 } from '../fold/space.js';
+import { HOME, scale3, type Vec3 } from '../fold/space.js';
+import { type Standing, stand } from '../fold/stand.js';
 import type { Site } from '../fold/tree.js';
-
-/** A formed part where it stands. */
-export interface Standing {
-  readonly formed: Formed;
-  readonly pose: Pose;
-}
-
-/** Bends of a formed part where it stands. */
-export function bendsAt({ formed, pose }: Standing): readonly FormedBend[] {
-  return formed.bends.map((b) => ({ ...b, frame: compose3(pose, b.frame) }));
-}
-
-/** Panels of a formed part where it stands, as convex solids by panel. */
-export function solidsAt({
-  formed,
-  pose,
-}: Standing): readonly { readonly id: string; readonly prisms: readonly Prism[] }[] {
-  return formed.panels.map((p) => ({
-    id: p.id,
-    prisms: panelPrisms({ ...p, pose: compose3(pose, p.pose) }, formed.thickness),
-  }));
-}
 
 /**
  * How far a part has to stand off a host's site, mm, because the bends that fold the site's faces are in its way:
@@ -32,11 +10,11 @@ export function solidsAt({
  */
 export function standOff(host: Standing, site: Site, guest: Standing, normal: Vec3): number {
   const faces = site.faces.map((f) => f.panel);
-  const bends = bendsAt(host).filter((b) => faces.includes(b.id));
+  const bends = host.bends.filter((b) => faces.includes(b.id));
   const most = bends.reduce((r, b) => Math.max(r, b.insideRadius), 0);
   const clear = (out: number) => {
-    const moved = { ...guest, pose: { ...guest.pose, origin: add3(guest.pose.origin, scale3(normal, out)) } };
-    const solids = solidsAt(moved).flatMap((s) => s.prisms);
+    const { panels, thickness } = stand(guest, { ...HOME, origin: scale3(normal, out) });
+    const solids = panels.flatMap((p) => panelPrisms(p, thickness));
     return solids.every((solid) => bends.every((b) => shellDepth(solid, b) < TOUCH));
   };
   if (clear(0)) return 0;

@@ -1,17 +1,15 @@
 import { convexPieces } from '../plane/convex.js';
 import type { Point } from '../plane/point.js';
-import type { FormedPanel } from './formed.js';
+import type { Box3, FormedPanel } from './formed.js';
 import { cross3, dot3, length3, place3, scale3, sub3, unit3, type Vec3 } from './space.js';
 
 /** A convex solid with flat faces, outward normals, and the directions its edges run in. mm */
-export interface Prism {
+export interface Prism extends Box3 {
   readonly corners: readonly Vec3[];
   readonly faces: readonly (readonly Vec3[])[];
   readonly edges: readonly (readonly [Vec3, Vec3])[];
   readonly normals: readonly Vec3[];
   readonly directions: readonly Vec3[];
-  readonly min: Vec3;
-  readonly max: Vec3;
 }
 
 /** A panel as convex prisms between its two faces: one when its shape is convex, triangles otherwise. Holes stay filled. */
@@ -60,15 +58,17 @@ function distinct(vectors: readonly Vec3[]): readonly Vec3[] {
 }
 
 /** True when the boxes round two solids stay `margin` apart or more. */
-export function boxesApart(a: Prism, b: Prism, margin = 0): boolean {
+export function boxesApart(a: Box3, b: Box3, margin = 0): boolean {
   return boxDistance(a, b) >= margin;
 }
 
 /** Distance between the boxes round two solids, mm; negative where they overlap along every axis. */
-export function boxDistance(a: Prism, b: Prism): number {
-  const gaps = ([0, 1, 2] as const).map((k) => Math.max(a.min[k] - b.max[k], b.min[k] - a.max[k]));
-  const apart = gaps.filter((g) => g > 0);
-  return apart.length === 0 ? Math.max(...gaps) : Math.sqrt(apart.reduce((s, g) => s + g * g, 0));
+export function boxDistance(a: Box3, b: Box3): number {
+  const x = Math.max(a.min[0] - b.max[0], b.min[0] - a.max[0]);
+  const y = Math.max(a.min[1] - b.max[1], b.min[1] - a.max[1]);
+  const z = Math.max(a.min[2] - b.max[2], b.min[2] - a.max[2]);
+  const most = Math.max(x, y, z);
+  return most <= 0 ? most : Math.sqrt(Math.max(x, 0) ** 2 + Math.max(y, 0) ** 2 + Math.max(z, 0) ** 2);
 }
 
 /** How far two convex solids reach into each other along the axis that parts them soonest, mm; 0 when apart. */

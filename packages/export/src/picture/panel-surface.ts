@@ -1,11 +1,11 @@
 import {
   convexPieces,
   dot3,
-  type Formed,
   type FormedBend,
   type FormedPanel,
   type Point,
   place3,
+  type Standing,
   scale3,
   sub3,
   turn3,
@@ -17,7 +17,7 @@ const HOLE_SIDES = 24;
 const ON = 1e-6; // mm
 
 /** Both faces, edges and holes of a panel. Where a bend joins it there is no edge. */
-export function panelSurface(formed: Formed, panel: FormedPanel): Surface {
+export function panelSurface(formed: Standing, panel: FormedPanel): Surface {
   const T = formed.thickness;
   const holes = panel.holes.map(({ at, diameter }) => ring(at, diameter / 2));
   const joints = formed.bends.flatMap((b) => jointOn(b, panel));

@@ -1,4 +1,4 @@
-import { compose3, type Formed, HOME, type Mark, type Pose, place3 } from '@tinwright/core';
+import { HOME, type Mark, type Pose, place3, type Standing, stand } from '@tinwright/core';
 import { bendSurface } from './bend-surface.js';
 import { panelSurface } from './panel-surface.js';
 import { join, type Surface, type SurfaceLine } from './surface.js';
@@ -12,16 +12,12 @@ export type PanelMarks = ReadonlyMap<string, readonly Mark[]>;
 
 /** The whole surface of a formed part standing at `pose`. The view only decides where round faces show a contour. */
 export function partSurface(
-  formed: Formed,
+  formed: Standing,
   view: View,
   pose: Pose = HOME,
   marks: PanelMarks = new Map(),
 ): Surface {
-  const placed: Formed = {
-    ...formed,
-    panels: formed.panels.map((p) => ({ ...p, pose: compose3(pose, p.pose) })),
-    bends: formed.bends.map((b) => ({ ...b, frame: compose3(pose, b.frame) })),
-  };
+  const placed = stand(formed, pose);
   return join([
     ...placed.panels.map((p) => panelSurface(placed, p)),
     ...placed.bends.map((b) => bendSurface(b, view)),
@@ -30,7 +26,7 @@ export function partSurface(
 }
 
 /** A small cross on both faces for every mark on whole metal; holes show as holes. */
-function markLines({ panels, thickness }: Formed, marks: PanelMarks): readonly SurfaceLine[] {
+function markLines({ panels, thickness }: Standing, marks: PanelMarks): readonly SurfaceLine[] {
   return panels.flatMap((panel) => {
     const whole = (marks.get(panel.id) ?? []).filter((m) => m.hole === null);
     const line = (x: number, y: number, z: number, s: number): SurfaceLine => ({
