@@ -61,7 +61,7 @@ function withValue(data: unknown, [step, ...rest]: Problem['path'], value: numbe
   if (Array.isArray(data)) return data.map((d: unknown, i) => (i === step ? withValue(d, rest, value) : d));
   return {
     ...(data as Json),
-    [step]: withValue((data as Record<string | number, unknown>)[step], rest, value),
+    [step]: withValue((data as Record<string | number, unknown> | undefined)?.[step], rest, value),
   };
 }
 

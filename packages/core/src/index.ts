@@ -27,6 +27,7 @@ export {
   outsideSetback,
   termsFromAllowance,
 } from './bending/rule.js';
+export { type Curl, curlOf, type WiredEdge, wireAllowance } from './bending/wired-edge.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
 export { type Finding, type Remark, type Severity, sortFindings } from './errors/finding.js';
@@ -98,6 +99,7 @@ export type {
   Bend,
   Draft,
   Edge,
+  EdgeFold,
   Face,
   Hole,
   Mark,
@@ -116,11 +118,13 @@ export {
   flange,
   hem,
   hole,
+  type Inset,
   mark,
   type On,
   panel,
   type Seat,
   site,
+  wired,
 } from './fold/verbs.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';

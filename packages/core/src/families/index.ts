@@ -1,9 +1,17 @@
 import { bentStrip } from './bent-strip/build.js';
 import type { AnyFamily } from './family.js';
+import { flaredPan } from './flared-pan/build.js';
 import { gussetEnd } from './gusset-end/build.js';
 import { handle } from './handle/build.js';
 import { hemmedChannel } from './hemmed-channel/build.js';
 import { openBox } from './open-box/build.js';
 
 /** The built-in families, in the order help shows them. A new family is its folder and a line here. */
-export const FAMILIES: readonly AnyFamily[] = [hemmedChannel, gussetEnd, handle, openBox, bentStrip];
+export const FAMILIES: readonly AnyFamily[] = [
+  hemmedChannel,
+  gussetEnd,
+  handle,
+  openBox,
+  bentStrip,
+  flaredPan,
+];

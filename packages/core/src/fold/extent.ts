@@ -1,5 +1,6 @@
 import type { Point } from '../plane/point.js';
 import type { Box3, Formed, FormedBend, FormedPanel } from './formed.js';
+import { place3, type Vec3 } from './space.js';
 import type { Measured } from './tree.js';
 
 /** Box around what a size is measured over; infinite the wrong way round when there is nothing. */
@@ -11,10 +12,29 @@ export function measuredBox(formed: Pick<Formed, 'panels' | 'bends' | 'thickness
       list.filter((p) => ids.includes(p.id));
     return boxOfPieces(chosen(panels, over.panels), chosen(bends, over.bends ?? over.panels), thickness);
   }
+  if ('moulds' in over)
+    return boxOfPoints(bends.filter((b) => over.moulds.includes(b.id)).flatMap(mouldLine));
   const lines = over.edges.flatMap(([panel, edge]) =>
     panels.filter((p) => p.id === panel).flatMap((p) => edgeOnly(p, edge)),
   );
   return boxOfPieces(lines, [], thickness);
+}
+
+/** Ends of the line where the outside faces beside a bend of less than 180° would meet. */
+function mouldLine({ frame, sweep, outsideRadius, low, high }: FormedBend): readonly Vec3[] {
+  const reach = outsideRadius / Math.cos(sweep / 2);
+  return [low, high].map(([from, to]) =>
+    place3(frame, [(from + to) / 2, reach * Math.cos(sweep / 2), reach * Math.sin(sweep / 2)]),
+  );
+}
+
+function boxOfPoints(points: readonly Vec3[]): Box3 {
+  const along = (pick: (...values: number[]) => number): Vec3 => [
+    pick(...points.map((p) => p[0])),
+    pick(...points.map((p) => p[1])),
+    pick(...points.map((p) => p[2])),
+  ];
+  return { min: along(Math.min), max: along(Math.max) };
 }
 
 /** A panel reduced to its edges of this name. */

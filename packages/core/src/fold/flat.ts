@@ -2,7 +2,7 @@ import type { BendTerms } from '../bending/rule.js';
 import type { Frame } from '../plane/frame.js';
 import type { Box, Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
-import type { Mark } from './tree.js';
+import type { EdgeFold, Mark } from './tree.js';
 
 /** Two points a line runs between. */
 export type Line = readonly [Point, Point];
@@ -17,7 +17,7 @@ export interface FlatBend {
   readonly direction: 'up' | 'down';
   readonly insideRadius: number;
   readonly terms: BendTerms;
-  readonly hem: 'closed' | 'open' | 'teardrop' | null;
+  readonly hem: EdgeFold | null;
   /** Along the middle of the zone, from one end of the bent material to the other. */
   readonly line: Line;
   /** Tangent lines: on the parent, then on the flange; the corners of the bent material. */

@@ -22,6 +22,9 @@ export interface Edge {
  */
 export type Outline = readonly Edge[];
 
+/** A fold that finishes an edge. */
+export type EdgeFold = 'closed' | 'open' | 'teardrop' | 'wired';
+
 /** How a panel hangs on its parent. */
 export interface Bend {
   readonly parent: string;
@@ -33,8 +36,8 @@ export interface Bend {
   readonly terms: BendTerms;
   /** Setback of the formed bend, mm: the terms' own under every rule that compensates. */
   readonly setback: number;
-  /** Set for the fold of a hem. */
-  readonly hem: 'closed' | 'open' | 'teardrop' | null;
+  /** Set for the fold of a hem and the roll of a wired edge. */
+  readonly hem: EdgeFold | null;
 }
 
 /** A round hole through a panel, in the panel's frame, mm. */
@@ -102,11 +105,15 @@ export interface Asked {
   readonly over: Measured;
 }
 
-/** What a size is measured over: all of the part, some panels with their bends (or these bends), or single edges. */
+/**
+ * What a size is measured over: all of the part, some panels with their bends (or these bends), single edges, or
+ * the mould lines of bends, where the outside faces beside them would meet.
+ */
 export type Measured =
   | 'all'
   | { readonly panels: readonly string[]; readonly bends?: readonly string[] }
-  | { readonly edges: readonly (readonly [panel: string, edge: string])[] };
+  | { readonly edges: readonly (readonly [panel: string, edge: string])[] }
+  | { readonly moulds: readonly string[] };
 
 /** A part while verbs build it: panels in the order they were added, parents before children. */
 export interface Draft {

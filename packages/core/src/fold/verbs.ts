@@ -1,11 +1,25 @@
 import { type HemSpec, hemFold } from '../bending/hem.js';
-import { outsideSetback } from '../bending/rule.js';
+import { type BendTerms, outsideSetback } from '../bending/rule.js';
+import { curlOf, type WiredEdge, wireAllowance } from '../bending/wired-edge.js';
 import { suggestion } from '../errors/nearest.js';
 import { fail, within } from '../errors/problem.js';
 import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
 import { edgeIndex } from './outline.js';
-import type { Asked, Bend, Draft, Edge, Hole, Mark, Measured, Outline, Panel, Site, Step } from './tree.js';
+import type {
+  Asked,
+  Bend,
+  Draft,
+  Edge,
+  EdgeFold,
+  Hole,
+  Mark,
+  Measured,
+  Outline,
+  Panel,
+  Site,
+  Step,
+} from './tree.js';
 
 /** Panel and edge a flange hangs on. */
 export type On = readonly [panel: string, edge: string];
@@ -15,28 +29,79 @@ export function panel(id: string, outline: Outline): Step {
   return (draft) => add(draft, { id, outline, bend: null, holes: [], marks: [] });
 }
 
+/** Shorter than the edge it hangs on, by so much at the start and the end of its x axis. mm */
+export interface Inset {
+  readonly inset?: readonly [number, number];
+}
+
 /** Size and bend of a flange. mm, degrees. */
-export interface FlangeSpec {
+export interface FlangeSpec extends Inset {
   /** Outside leg: from the mould line (outer tangent above 90°) to the free edge or the next mould line. */
   readonly height: number;
   /** Bent through, positive up. Default 90. */
   readonly angle?: number;
   /** Default: the sheet's. */
   readonly insideRadius?: number;
-  /** Shorter than the edge it hangs on, by so much at the start and the end of its x axis. */
-  readonly inset?: readonly [number, number];
+  /** Its far edge reaches further out, by so much at either end: a wall that leans out grows wider. Default 0. */
+  readonly spread?: number;
 }
 
 /**
- * Fold a rectangular flange on an edge. Its edges: `near` (the bend), `far`, and the two ends, which are called
+ * Fold a flange on an edge, rectangular unless it spreads. Its edges: `near` (the bend), `far`, and the two ends, which are called
  * after the parent's edges beside them (`inner` where that is the parent's own bend).
  */
 export function flange(id: string, on: On, spec: FlangeSpec): Step {
+  return hang(id, on, spec, null);
+}
+
+/** Fold a hem on an edge, up (over the marked face) or down. `spec.length` is its finished width. */
+export function hem(
+  id: string,
+  on: On,
+  { inset, ...spec }: HemSpec & Inset,
+  side: 'up' | 'down' = 'up',
+): Step {
+  return (draft) => {
+    const { angle, insideRadius, leg } = hemFold(spec, draft.sheet.thickness);
+    const turn = side === 'up' ? angle : -angle;
+    const fold = { height: leg, angle: turn, insideRadius, ...(inset === undefined ? {} : { inset }) };
+    return hang(id, on, fold, { kind: spec.type })(draft);
+  };
+}
+
+/**
+ * Roll an edge round a wire, down (to the outside of a wall) or up. The wall ends at the roll's outer tangent; laid
+ * out without compensation it ends where the allowance starts.
+ */
+export function wired(
+  id: string,
+  on: On,
+  { inset = [0, 0], ...edge }: WiredEdge & Inset,
+  side: 'up' | 'down' = 'down',
+): Step {
+  return (draft) => {
+    const { thickness, rule } = draft.sheet;
+    const roll = curlOf(edge, thickness);
+    const height = rule.compensates ? roll.terms.setback + roll.lip : wireAllowance(edge);
+    const turn = side === 'up' ? roll.angle : -roll.angle;
+    const fold = { kind: 'wired', ...(rule.compensates ? { terms: roll.terms } : {}) } as const;
+    return hang(id, on, { height, angle: turn, insideRadius: roll.insideRadius, inset }, fold)(draft);
+  };
+}
+
+/** How an edge is finished by the fold, and its terms where they are not the sheet's rule's to say. */
+interface EdgeFinish {
+  readonly kind: EdgeFold;
+  readonly terms?: BendTerms;
+}
+
+function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): Step {
   return (draft) => {
     const parent = panelOf(draft, on[0]);
     const i = edgeIndex(parent.outline, on[1]);
     const { length } = hingeAt(parent.outline, i);
     const [west, east] = spec.inset ?? [0, 0];
+    const spread = spec.spread ?? 0;
     const n = parent.outline.length;
     const before = (parent.outline[(i + n - 1) % n] as Edge).name;
     const after = (parent.outline[(i + 1) % n] as Edge).name;
@@ -44,22 +109,10 @@ export function flange(id: string, on: On, spec: FlangeSpec): Step {
     const outline: Outline = [
       { name: 'near', from: [west, 0] },
       { name: end(before), from: [length - east, 0] },
-      { name: 'far', from: [length - east, spec.height] },
-      { name: end(after), from: [west, spec.height] },
+      { name: 'far', from: [length - east + spread, spec.height] },
+      { name: end(after), from: [west - spread, spec.height] },
     ];
-    const bend = bendOf(draft, on, spec.angle ?? 90, spec.insideRadius ?? draft.sheet.insideRadius, null);
-    return add(draft, { id, outline, bend, holes: [], marks: [] });
-  };
-}
-
-/** Fold a hem on an edge, up (over the marked face) or down. `spec.length` is its finished width. */
-export function hem(id: string, on: On, spec: HemSpec, side: 'up' | 'down' = 'up'): Step {
-  return (draft) => {
-    const fold = hemFold(spec, draft.sheet.thickness);
-    const angle = side === 'up' ? fold.angle : -fold.angle;
-    const flat = flange(id, on, { height: fold.leg, angle, insideRadius: fold.insideRadius })(draft);
-    const made = flat.panels.at(-1) as Panel & { bend: Bend };
-    return { ...flat, panels: [...draft.panels, { ...made, bend: { ...made.bend, hem: spec.type } }] };
+    return add(draft, { id, outline, bend: bendOf(draft, on, spec, finish), holes: [], marks: [] });
   };
 }
 
@@ -99,14 +152,10 @@ export function asked(name: string, value: number, axis: Asked['axis'], over: Me
   return (draft) => ({ ...draft, asked: [...draft.asked, { name, value, axis, over }] });
 }
 
-function bendOf(
-  draft: Draft,
-  [parent, edge]: On,
-  angle: number,
-  insideRadius: number,
-  hem: Bend['hem'],
-): Bend {
-  const input = { thickness: draft.sheet.thickness, insideRadius, angle: Math.abs(angle) };
+function bendOf(draft: Draft, [parent, edge]: On, spec: FlangeSpec, finish: EdgeFinish | null): Bend {
+  const { thickness, rule } = draft.sheet;
+  const { angle = 90, insideRadius = draft.sheet.insideRadius } = spec;
+  const input = { thickness, insideRadius, angle: Math.abs(angle) };
   if (!(input.angle > 0 && input.angle <= 270))
     return fail('bend-angle-range', ['angle'], `${angle} deg given, -270 to 270 and not 0 allowed`);
   return {
@@ -114,9 +163,9 @@ function bendOf(
     edge,
     angle,
     insideRadius,
-    terms: within(['bending'], () => draft.sheet.rule.terms(input)),
+    terms: finish?.terms ?? within(['bending'], () => rule.terms(input)),
     setback: outsideSetback(input),
-    hem,
+    hem: finish?.kind ?? null,
   };
 }
 

@@ -1,0 +1,101 @@
+import type { CornerStyle } from '../../fold/corner-style.js';
+import { mitre } from '../../fold/corners/mitre.js';
+import { rectangle } from '../../fold/outline.js';
+import type { Sheet, Step } from '../../fold/tree.js';
+import { asked, corners, flange, hem, panel, site, wired } from '../../fold/verbs.js';
+import { type AnyFamily, defineFamily } from '../family.js';
+import { describe } from './describe.js';
+import {
+  check,
+  derived,
+  type FlaredPanParams,
+  type PanWall,
+  panWall,
+  params,
+  tabAngle,
+  tabbedInset,
+  tabRoom,
+  tabSetback,
+  wireDiameter,
+} from './params.js';
+
+type Side = 'north' | 'south' | 'east' | 'west';
+const SIDES: readonly Side[] = ['north', 'south', 'east', 'west'];
+const ENDS = ['west', 'east'] as const;
+
+function build(p: FlaredPanParams, sheet: Sheet): readonly Step[] {
+  const { length, width } = p.bottom;
+  const wall = panWall(p, sheet);
+  const folded = p.corner === 'folded';
+  const ends = (side: Side) => (tabbed(p, side) ? tabbedInset(p, wall, sheet) : 0);
+  const middle = { panel: 'bottom', at: [length / 2, width / 2], up: [0, 1] } as const;
+  return [
+    panel('bottom', rectangle(length, width)),
+    ...SIDES.map((side) =>
+      flange(side, ['bottom', side], {
+        height: wall.leg,
+        angle: wall.angle,
+        spread: wall.spread,
+        inset: [ends(side), ends(side)],
+      }),
+    ),
+    ...SIDES.flatMap((side) => rim(p, wall, side, sheet)),
+    ...(folded ? cornerTabs(p, wall, sheet) : []),
+    corners(
+      ['bottom', ...(folded ? ['north', 'south'] : [])],
+      folded ? foldedCorner(p, wall, sheet) : mitre(p.gap),
+    ),
+    site('floor', [{ panel: 'bottom', face: 'marked' }], middle),
+    site('underside', [{ panel: 'bottom', face: 'unmarked' }], middle),
+    site('rim', [], { ...middle, lift: p.depth - sheet.thickness }),
+    asked('bottom.length', length, 'x', { moulds: ['west', 'east'] }),
+    asked('bottom.width', width, 'y', { moulds: ['south', 'north'] }),
+    asked('depth', p.depth, 'z'),
+  ];
+}
+
+function rim(p: FlaredPanParams, wall: PanWall, side: Side, sheet: Sheet): readonly Step[] {
+  const { edge } = p;
+  if (edge.type === 'plain') return [];
+  const short = wall.rimInset + (tabbed(p, side) ? tabSetback(wall, sheet) : 0);
+  const inset = [short, short] as const;
+  if (edge.type === 'hem')
+    return [hem(`hem-${side}`, [side, 'far'], { type: 'closed', length: edge.length, inset })];
+  const { allowance } = edge;
+  return [wired(`roll-${side}`, [side, 'far'], { diameter: wireDiameter(edge), allowance, inset })];
+}
+
+/** True for the walls that carry the corner tabs. */
+const tabbed = ({ corner }: FlaredPanParams, side: Side) =>
+  corner === 'folded' && (side === 'north' || side === 'south');
+
+/** Tabs at the ends of the north and south walls, inside the other two; they turn by the angle between the walls. */
+function cornerTabs(p: FlaredPanParams, wall: PanWall, sheet: Sheet): readonly Step[] {
+  const angle = tabAngle(wall);
+  const { low, high } = tabRoom(p, wall, sheet);
+  return (['north', 'south'] as const).flatMap((side) =>
+    ENDS.map((end) => {
+      // a tab's x runs up the wall where its corner at the bottom is the low end
+      const up = (side === 'north') === (end === 'west');
+      const inset = up ? ([low, high] as const) : ([high, low] as const);
+      return flange(`tab-${side}-${end}`, [side, end], { height: p.tabs.length, angle, inset });
+    }),
+  );
+}
+
+/** Walls run out to the corner, and tabs are cut along the end of the neighbour they lie beside on the flat. */
+function foldedCorner(p: FlaredPanParams, wall: PanWall, sheet: Sheet): CornerStyle {
+  const room = tabRoom(p, wall, sheet);
+  const along = { t: Math.sin(room.beside), d: -Math.cos(room.beside), c: room.off };
+  const cuts: CornerStyle['cuts'] = ({ edge }) => (edge === '' ? [along] : []);
+  return { name: 'folded', gap: p.gap, meet: 'none', root: 'straight', relief: null, cuts };
+}
+
+export const flaredPan: AnyFamily = defineFamily({
+  name: 'flared-pan',
+  params,
+  check,
+  build,
+  derived,
+  describe,
+});
