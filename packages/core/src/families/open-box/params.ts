@@ -110,16 +110,18 @@ function acrossHolds(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
   const bend = setback(sheet);
   const tabbed = p.corner === 'tabbed';
   const corner = Math.max(bend, sheet.thickness + p.gap) + p.gap;
-  const rims = p.flangeReturn === null ? 0 : bend + LEAST_LEG + p.gap + foldRadius(p, sheet);
+  const rims = p.flangeReturn === null ? 0 : bend + LEAST_LEG + p.gap + foldRadius(p, sheet, SIDES);
+  // a hem's ends are cut as far in as its fold bulges
+  const bulge = (...sides: readonly Side[]) => 2 * (foldRadius(p, sheet, sides) + sheet.thickness) + p.gap;
   const [ends, tabs] = tabbed ? [sheet.thickness + p.gap + bend, leastFlange(sheet) + p.gap] : [0, 0];
   return [
     ...need(
-      reaches(box.length, 2 * Math.max(corner, rims, ends) + 1),
+      reaches(box.length, 2 * Math.max(corner, rims, ends, bulge('north', 'south')) + 1),
       ['length'],
       'the walls with their corners and rims take up more',
     ),
     ...need(
-      reaches(box.width, 2 * Math.max(corner, rims, tabs) + 1),
+      reaches(box.width, 2 * Math.max(corner, rims, tabs, bulge('west', 'east')) + 1),
       ['width'],
       'the walls with their corners and rims take up more',
     ),
@@ -170,7 +172,7 @@ function hemWall(p: OpenBoxParams, side: Side, sheet: Sheet): HemWall {
 
 function returnsFit(p: OpenBoxParams, depth: number, sheet: Sheet): readonly Complaint[] {
   const box = boxSizes(p, sheet);
-  const room = Math.min(box.length, box.width) / 2 - p.gap - foldRadius(p, sheet) - 0.5;
+  const room = Math.min(box.length, box.width) / 2 - p.gap - foldRadius(p, sheet, SIDES) - 0.5;
   return [
     ...need(
       reaches(depth, setback(sheet) + LEAST_LEG),
@@ -181,11 +183,11 @@ function returnsFit(p: OpenBoxParams, depth: number, sheet: Sheet): readonly Com
   ];
 }
 
-/** Greatest inside radius of the hems' folds, mm. */
-function foldRadius(p: OpenBoxParams, sheet: Sheet): number {
-  const radii = SIDES.map((s) => boxSizes(p, sheet).wall(s).hem).map((h) =>
-    h === null ? 0 : hemFold(h, sheet.thickness).insideRadius,
-  );
+/** Greatest inside radius of these walls' hems, mm. */
+function foldRadius(p: OpenBoxParams, sheet: Sheet, sides: readonly Side[]): number {
+  const radii = sides
+    .map((s) => boxSizes(p, sheet).wall(s).hem)
+    .map((h) => (h === null ? 0 : hemFold(h, sheet.thickness).insideRadius));
   return Math.max(...radii);
 }
 
