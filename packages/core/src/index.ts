@@ -76,7 +76,7 @@ export { measuredBox } from './fold/extent.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export { form } from './fold/form.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
-export { nip, polygon, rectangle } from './fold/outline.js';
+export { nip, polygon, rectangle, slot } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
 export {
   add3,
@@ -106,6 +106,7 @@ export type {
   Measured,
   Outline,
   Panel,
+  Seat,
   Sheet,
   Site,
   Step,
@@ -122,7 +123,7 @@ export {
   mark,
   type On,
   panel,
-  type Seat,
+  type SeatSpec,
   site,
   wired,
 } from './fold/verbs.js';

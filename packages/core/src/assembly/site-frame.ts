@@ -12,7 +12,7 @@ import {
   unit3,
   type Vec3,
 } from '../fold/space.js';
-import type { Site } from '../fold/tree.js';
+import type { Seat, Site } from '../fold/tree.js';
 
 /** A site in space: the seat's point, outward normal of its face, the upright direction on it. */
 export interface SiteFrame {
@@ -25,13 +25,22 @@ export interface SiteFrame {
 export function siteFrame(formed: Formed, { seat }: Site, pose: Pose): SiteFrame {
   const panel = formed.panels.find((p) => p.id === seat.panel) as FormedPanel;
   const stand = compose3(pose, panel.pose);
-  const marked = seat.face === 'marked';
-  const height = (marked ? formed.thickness : 0) + (marked ? seat.lift : -seat.lift);
+  const { height, normal } = looking(seat, formed.thickness);
   return {
     origin: place3(stand, [seat.at[0], seat.at[1], height]),
-    normal: marked ? stand.z : scale3(stand.z, -1),
+    normal: unit3(turn3(stand, normal)),
     up: unit3(turn3(stand, [seat.up[0], seat.up[1], 0])),
   };
+}
+
+/** Height over the unmarked face, and outward direction, in the panel's frame. */
+function looking(
+  { looks, lift }: Seat,
+  thickness: number,
+): { readonly height: number; readonly normal: Vec3 } {
+  if (looks === 'marked') return { height: thickness + lift, normal: [0, 0, 1] };
+  if (looks === 'unmarked') return { height: -lift, normal: [0, 0, -1] };
+  return { height: lift, normal: [looks[0], looks[1], 0] };
 }
 
 /** To the right of somebody who looks at the face, the upright direction up. */

@@ -1,17 +1,23 @@
 import { bentStrip } from './bent-strip/build.js';
+import { divider } from './divider/build.js';
 import type { AnyFamily } from './family.js';
 import { flaredPan } from './flared-pan/build.js';
 import { gussetEnd } from './gusset-end/build.js';
 import { handle } from './handle/build.js';
 import { hemmedChannel } from './hemmed-channel/build.js';
+import { lid } from './lid/build.js';
 import { openBox } from './open-box/build.js';
+import { toteEnd } from './tote-end/build.js';
 
 /** The built-in families, in the order help shows them. A new family is its folder and a line here. */
 export const FAMILIES: readonly AnyFamily[] = [
   hemmedChannel,
   gussetEnd,
+  toteEnd,
   handle,
   openBox,
-  bentStrip,
+  lid,
+  divider,
   flaredPan,
+  bentStrip,
 ];

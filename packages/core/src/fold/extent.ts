@@ -14,6 +14,11 @@ export function measuredBox(formed: Pick<Formed, 'panels' | 'bends' | 'thickness
   }
   if ('moulds' in over)
     return boxOfPoints(bends.filter((b) => over.moulds.includes(b.id)).flatMap(mouldLine));
+  if ('between' in over) {
+    const [a, b] = over.between.map((id) => measuredBox(formed, { panels: [id], bends: [] })) as [Box3, Box3];
+    const clear = boxOfPoints([a.max, b.max]).min;
+    return { min: clear, max: boxOfPoints([a.min, b.min]).max };
+  }
   const lines = over.edges.flatMap(([panel, edge]) =>
     panels.filter((p) => p.id === panel).flatMap((p) => edgeOnly(p, edge)),
   );

@@ -63,21 +63,25 @@ export type Face = 'marked' | 'unmarked';
 /** Where another part may join: faces it can lie against, and how it stands there. */
 export interface Site {
   readonly name: string;
-  /** Faces in one plane that fasteners may go through. */
+  /** Faces that fasteners may go through. */
   readonly faces: readonly { readonly panel: string; readonly face: Face }[];
-  /**
-   * The point the other part's own point comes to, on one of those faces (also beyond the panel's edge), and the
-   * direction on it that stands upright with the other part's; in the panel's frame. `lift` moves it off the face.
-   */
-  readonly seat: {
-    readonly panel: string;
-    readonly face: Face;
-    readonly at: Point;
-    readonly up: Point;
-    readonly lift: number;
-  };
+  readonly seat: Seat;
   /** Free width where a part drops in between walls, or width of the part that does; null where nothing does. mm */
   readonly width: number | null;
+}
+
+/**
+ * How parts stand at a site, in a panel's frame: the point the other part's own point comes to (also beyond the
+ * panel's edge), where it looks, and the direction that stands upright with the other part's.
+ */
+export interface Seat {
+  readonly panel: string;
+  /** A face, or a direction in the panel's plane: out of an edge, across a slot. */
+  readonly looks: Face | Point;
+  readonly at: Point;
+  readonly up: Point;
+  /** Off the face, mm; over the unmarked face where the seat looks along the plane. */
+  readonly lift: number;
 }
 
 /** A flat region of the part, as authored. */
@@ -106,14 +110,15 @@ export interface Asked {
 }
 
 /**
- * What a size is measured over: all of the part, some panels with their bends (or these bends), single edges, or
- * the mould lines of bends, where the outside faces beside them would meet.
+ * What a size is measured over: all of the part, some panels with their bends (or these bends), single edges, the
+ * mould lines of bends, where the outside faces beside them would meet, or the clear distance between two panels.
  */
 export type Measured =
   | 'all'
   | { readonly panels: readonly string[]; readonly bends?: readonly string[] }
   | { readonly edges: readonly (readonly [panel: string, edge: string])[] }
-  | { readonly moulds: readonly string[] };
+  | { readonly moulds: readonly string[] }
+  | { readonly between: readonly [panel: string, panel: string] };
 
 /** A part while verbs build it: panels in the order they were added, parents before children. */
 export interface Draft {

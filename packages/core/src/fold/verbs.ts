@@ -17,6 +17,7 @@ import type {
   Measured,
   Outline,
   Panel,
+  Seat,
   Site,
   Step,
 } from './tree.js';
@@ -135,15 +136,15 @@ export function mark(id: string, at: Pick<Mark, 'kind' | 'at' | 'joint'> & Parti
   return (draft) => change(draft, id, (p) => ({ ...p, marks: [...p.marks, whole] }));
 }
 
-/** Point and upright direction of a site, in a panel's frame; `face` is that of the panel among the site's faces. */
-export type Seat = Pick<Site['seat'], 'panel' | 'at' | 'up'> & Partial<Site['seat']>;
+/** A seat as a family says it: it looks as the panel's face among the site's faces does, and lies on it, unless said. */
+export type SeatSpec = Omit<Seat, 'looks' | 'lift'> & Partial<Seat>;
 
 /** Name a place where other parts may join. `width`: see `Site`. */
-export function site(name: string, faces: Site['faces'], seat: Seat, width: number | null = null): Step {
+export function site(name: string, faces: Site['faces'], seat: SeatSpec, width: number | null = null): Step {
   return (draft) => {
     for (const { panel } of [...faces, seat]) panelOf(draft, panel);
-    const face = faces.find((f) => f.panel === seat.panel)?.face ?? faces[0]?.face ?? 'marked';
-    return { ...draft, sites: [...draft.sites, { name, faces, seat: { face, lift: 0, ...seat }, width }] };
+    const looks = faces.find((f) => f.panel === seat.panel)?.face ?? faces[0]?.face ?? 'marked';
+    return { ...draft, sites: [...draft.sites, { name, faces, seat: { looks, lift: 0, ...seat }, width }] };
   };
 }
 

@@ -1,6 +1,6 @@
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, flange, panel, type Seat, site } from '../../fold/verbs.js';
+import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
 import { type BentStripParams, check, params, radiusAt } from './params.js';
@@ -25,7 +25,7 @@ function build(p: BentStripParams, sheet: Sheet): readonly Step[] {
 
 /** Both faces of a leg, told from its middle; upright is away from the leg before it. */
 function legSites({ width }: BentStripParams, length: number, i: number): readonly Step[] {
-  const seat: Seat =
+  const seat: SeatSpec =
     i === 0
       ? { panel: leg(i), at: [length / 2, width / 2], up: [1, 0] }
       : { panel: leg(i), at: [width / 2, length / 2], up: [0, 1] };

@@ -4,7 +4,7 @@ import { slant } from '../../fold/corners/slant.js';
 import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel, type Seat, site } from '../../fold/verbs.js';
+import { asked, corners, flange, hem, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
 import { check, derived, type EndTabs, type HemmedChannelParams, hemStart, params } from './params.js';
@@ -18,7 +18,7 @@ function build(p: HemmedChannelParams, sheet: Sheet): readonly Step[] {
     ...SIDES.map((side) => flange(side, ['base', side], { height: p.height })),
     ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
     ...(p.endTabs === null
-      ? []
+      ? ENDS.map((end) => openEnd(p, end, sheet))
       : [...endTabs(p.endTabs, sheet), ...ENDS.map((end) => endSite(p, p.endTabs as EndTabs, end, sheet))]),
     site('floor', [{ panel: 'base', face: 'marked' }], {
       panel: 'base',
@@ -56,13 +56,21 @@ function endSite(p: HemmedChannelParams, { on }: EndTabs, end: 'west' | 'east', 
   return site(end, faces, seatOn(ids[0] as string, p, end, thickness), p.width - 2 * thickness);
 }
 
+/** An end without tabs: what closes it stands on the base and lies against the insides, flush with the end. */
+function openEnd(p: HemmedChannelParams, end: 'west' | 'east', { thickness }: Sheet): Step {
+  const faces = ['base', ...SIDES].map((id) => ({ panel: id, face: 'marked' as const }));
+  const out = end === 'west' ? -1 : 1;
+  const at = [end === 'west' ? 0 : p.length, p.width / 2] as const;
+  return site(end, faces, { panel: 'base', at, up: [out, 0] }, p.width - 2 * thickness);
+}
+
 /** Middle of the end, on the inside of the base, in the frame of the tab it is told on. */
 function seatOn(
   tab: string,
   { width, height }: HemmedChannelParams,
   end: 'west' | 'east',
   thickness: number,
-): Seat {
+): SeatSpec {
   const middle = width / 2;
   if (tab === `tab-${end}`) return { panel: tab, at: [middle, thickness], up: [0, 1] };
   // a tab on a side runs up it where the base lies at the low end of its x: north's west end and south's east end

@@ -1,0 +1,105 @@
+import type { Sheet } from '../../fold/tree.js';
+import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Complaint, leastFlange, need, reaches } from '../limits.js';
+
+/** Slots for dividers that cross. mm */
+export interface Slots {
+  /** Middle of each slot, from the west end. */
+  readonly at: readonly number[];
+  readonly from: 'top' | 'bottom';
+  /** Thickness of what crosses; one sheet when null. */
+  readonly crossing: number | null;
+  /** Play across the slot, and below it. */
+  readonly clearance: number;
+}
+
+/** A flat divider, with tabs at its ends if wanted. Outside sizes, mm. */
+export interface DividerParams {
+  readonly length: number;
+  readonly height: number;
+  readonly tabs: { readonly length: number } | null;
+  readonly slots: Slots | null;
+  /** Leg of the 45° cut at the lower corners. */
+  readonly cornerNip: number | 'auto';
+}
+
+/** Play of a slot, 0.1 mm a side. Source: fabricators' design guides, 0.05 to 0.12 mm a side for a snug tab. */
+const USUAL_PLAY = 0.2;
+const NIP_CLEARANCE = 0.3; // mm beyond the bend a lower corner stands in; common practice, no source
+const LEAST_EDGE = 0.5; // mm left of an edge
+const MOST_SLOTS = 50;
+
+export function params(k: ParamKit): Shape<DividerParams> {
+  return {
+    length: k.size(),
+    height: k.size(),
+    tabs: k.maybe(k.group<NonNullable<DividerParams['tabs']>>({ length: k.size() })),
+    slots: k.maybe(
+      k.group<Slots>({
+        at: k.list(k.size(), 1, MOST_SLOTS),
+        from: k.or(k.oneOf(['top', 'bottom']), 'top'),
+        crossing: k.maybe(k.size({ max: 20 })),
+        clearance: k.or(k.size({ min: 0, max: 10 }), USUAL_PLAY),
+      }),
+    ),
+    cornerNip: k.or(
+      k.either<'auto', number>(k.oneOf(['auto']), k.size({ min: 0 }), 'auto or a length'),
+      'auto',
+    ),
+  };
+}
+
+/** What the lower corners give way to: the inside of a bend with the sheet's radius, or the leg given. mm */
+export function nipLeg({ cornerNip, tabs }: DividerParams, { insideRadius }: Sheet): number {
+  if (cornerNip !== 'auto') return cornerNip;
+  // a tab stands straight beside the bend, a cut corner slants past it
+  return (tabs === null ? 2 - Math.SQRT2 : 1) * insideRadius + NIP_CLEARANCE;
+}
+
+/** Width and depth of a slot: half the height, and half the play more. mm */
+export function slotSize(
+  { height }: DividerParams,
+  slots: Slots,
+  { thickness }: Sheet,
+): readonly [number, number] {
+  return [(slots.crossing ?? thickness) + slots.clearance, (height + slots.clearance) / 2];
+}
+
+export function check(p: DividerParams, sheet: Sheet): readonly Complaint[] {
+  const nip = nipLeg(p, sheet);
+  const ends = p.tabs === null ? nip : leastFlange(sheet);
+  const outer = [
+    ...need(reaches(p.length, 2 * (ends + LEAST_EDGE)), ['length'], 'its ends take up more'),
+    ...need(reaches(p.height, nip + LEAST_EDGE), ['height'], 'the cut at the lower corners reaches higher'),
+  ];
+  if (outer.length > 0) return outer;
+  return [
+    ...need(
+      p.tabs === null || reaches(p.tabs.length, leastFlange(sheet)),
+      ['tabs', 'length'],
+      'a tab has to reach past its own bend',
+    ),
+    ...(p.slots === null ? [] : slotsFit(p, p.slots, sheet)),
+  ];
+}
+
+function slotsFit(p: DividerParams, slots: Slots, sheet: Sheet): readonly Complaint[] {
+  const [width, depth] = slotSize(p, slots, sheet);
+  const end = (p.tabs === null ? nipLeg(p, sheet) : leastFlange(sheet)) + width / 2 + LEAST_EDGE;
+  const apart = (i: number) => (slots.at[i] as number) - (slots.at[i - 1] ?? Number.NEGATIVE_INFINITY);
+  return [
+    ...need(
+      reaches(p.height - depth, LEAST_EDGE),
+      ['slots', 'clearance'],
+      'the slots would cut the divider in two',
+    ),
+    ...slots.at.flatMap((at, i): readonly Complaint[] => [
+      ...need(reaches(at, end) && reaches(p.length - at, end), ['slots', 'at', i], 'too near an end'),
+      ...need(
+        reaches(apart(i), width + 2 * sheet.thickness),
+        ['slots', 'at', i],
+        'too near the slot before it, or out of order',
+      ),
+    ]),
+  ];
+}

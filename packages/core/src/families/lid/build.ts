@@ -1,0 +1,60 @@
+import { lap } from '../../fold/corners/lap.js';
+import { mitre } from '../../fold/corners/mitre.js';
+import { square } from '../../fold/corners/square.js';
+import { rectangle } from '../../fold/outline.js';
+import type { Sheet, Step } from '../../fold/tree.js';
+import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
+import { type AnyFamily, defineFamily } from '../family.js';
+import { describe } from './describe.js';
+import { check, derived, type LidParams, ledgeLeg, lidSizes, params } from './params.js';
+
+const SIDES = ['north', 'south', 'east', 'west'] as const;
+
+function build(p: LidParams, sheet: Sheet): readonly Step[] {
+  const { length, width } = lidSizes(p, sheet);
+  const middle = { panel: 'plate', at: [length / 2, width / 2], up: [0, 1] } as const;
+  const over = p.fit === 'over';
+  return [
+    panel('plate', rectangle(length, width)),
+    ...(over ? covering(p, sheet) : dropping(p, sheet)),
+    // it lies on the rim with the inside of its plate, or with its ledge
+    site(
+      'skirt',
+      SIDES.map((side) => ({ panel: side, face: over ? 'marked' : 'unmarked' })),
+      { ...middle, looks: 'marked', lift: over ? 0 : sheet.thickness },
+    ),
+    site('top', [{ panel: 'plate', face: 'unmarked' }], middle),
+    asked('depth', p.depth, 'z'),
+  ];
+}
+
+/** Skirts on the edges of the plate; their hems are folded out, so that what is covered has its room. */
+function covering(p: LidParams, sheet: Sheet): readonly Step[] {
+  const { skirt } = lidSizes(p, sheet);
+  const play = 2 * p.clearance;
+  return [
+    ...SIDES.map((side) => flange(side, ['plate', side], { height: skirt })),
+    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem, 'down')])),
+    corners(['plate'], p.corner === 'lap' ? lap(['north', 'south'], p.gap) : square(p.gap)),
+    asked('length + 2 clearance', p.length + play, 'x', { between: ['west', 'east'] }),
+    asked('width + 2 clearance', p.width + play, 'y', { between: ['south', 'north'] }),
+  ];
+}
+
+/** The plate's edges folded under, and skirts turned down from the folds. */
+function dropping(p: LidParams, sheet: Sheet): readonly Step[] {
+  const { skirt } = lidSizes(p, sheet);
+  const play = 2 * p.clearance;
+  const fold = { type: 'closed', length: ledgeLeg(p, sheet) } as const;
+  const skirts = { panels: [...SIDES], bends: [] };
+  return [
+    ...SIDES.map((side) => hem(`ledge-${side}`, ['plate', side], fold)),
+    ...SIDES.map((side) => flange(side, [`ledge-${side}`, 'far'], { height: skirt, angle: -90 })),
+    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
+    corners(['plate'], mitre(p.gap)),
+    asked('length - 2 clearance', p.length - play, 'x', skirts),
+    asked('width - 2 clearance', p.width - play, 'y', skirts),
+  ];
+}
+
+export const lid: AnyFamily = defineFamily({ name: 'lid', params, check, build, derived, describe });

@@ -1,0 +1,116 @@
+import { type HemSpec, hemFold } from '../../bending/hem.js';
+import type { Sheet } from '../../fold/tree.js';
+import type { ParamKit, Shape } from '../../schema/kit.js';
+import type { DerivedSize } from '../family.js';
+import { CORNER_GAP, type Complaint, hemFits, LEAST_LEG, need, reaches, setback } from '../limits.js';
+
+/** A lid with a skirt. mm */
+export interface LidParams {
+  /** Of what it covers (over), or of the opening it drops into (inside). */
+  readonly length: number;
+  readonly width: number;
+  readonly depth: number;
+  readonly fit: 'over' | 'inside';
+  /** Play on every side. */
+  readonly clearance: number;
+  readonly hem: HemSpec | null;
+  /** How far the plate reaches past the skirt of a lid that drops in. */
+  readonly ledge: number;
+  readonly corner: 'open' | 'lap';
+  readonly gap: number;
+}
+
+/** Play a lid gets on every side when the job gives none, mm. Common practice, no source. */
+const USUAL_CLEARANCE = 0.5;
+const USUAL_LEDGE = 10;
+const LEAST_REST = 1; // mm left of a skirt between its corners
+
+export function params(k: ParamKit): Shape<LidParams> {
+  return {
+    length: k.size(),
+    width: k.size(),
+    depth: k.size(),
+    fit: k.or(k.oneOf(['over', 'inside']), 'over'),
+    clearance: k.or(k.size({ min: 0, max: 20 }), USUAL_CLEARANCE),
+    hem: k.or(k.hem(), null),
+    ledge: k.or(k.size({ max: 200 }), USUAL_LEDGE),
+    corner: k.or(k.oneOf(['open', 'lap']), 'open'),
+    gap: k.or(k.size({ min: 0, max: 20 }), CORNER_GAP),
+  };
+}
+
+/** The lid's plate over its outside, and the outside leg of its skirt. mm */
+export interface LidSizes {
+  readonly length: number;
+  readonly width: number;
+  readonly skirt: number;
+}
+
+/** The skirt stands inside of what it covers, or outside of the opening, by its clearance. */
+export function lidSizes(p: LidParams, { thickness }: Sheet): LidSizes {
+  const across = p.fit === 'over' ? 2 * (p.clearance + thickness) : 2 * (p.ledge - p.clearance);
+  const skirt = p.fit === 'over' ? p.depth : p.depth - thickness;
+  return { length: p.length + across, width: p.width + across, skirt };
+}
+
+/** Leg of the fold under the plate of a lid that drops in: to the mould line of its skirt, on the inner side. mm */
+export const ledgeLeg = ({ ledge }: LidParams, { thickness }: Sheet): number => ledge + thickness;
+
+export function check(p: LidParams, sheet: Sheet): readonly Complaint[] {
+  const outer = [...skirtHolds(p, sheet), ...plateHolds(p, sheet)];
+  if (outer.length > 0) return outer;
+  const wall = { height: lidSizes(p, sheet).skirt, bend: setback(sheet), path: ['depth'], name: 'skirt' };
+  return p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, wall);
+}
+
+function skirtHolds(p: LidParams, sheet: Sheet): readonly Complaint[] {
+  const bend = setback(sheet);
+  const fold = setback(sheet, 180, 0);
+  return [
+    ...need(
+      reaches(lidSizes(p, sheet).skirt, bend + LEAST_LEG),
+      ['depth'],
+      'the skirt has to stand clear of its bend',
+    ),
+    ...need(
+      p.fit === 'over' || reaches(ledgeLeg(p, sheet), fold + bend + LEAST_LEG),
+      ['ledge'],
+      'the fold under the plate and the bend of the skirt take up more',
+    ),
+  ];
+}
+
+function plateHolds(p: LidParams, sheet: Sheet): readonly Complaint[] {
+  const { length, width } = lidSizes(p, sheet);
+  const round = p.hem === null ? 0 : hemFold(p.hem, sheet.thickness).insideRadius;
+  // a hem of a lid that covers is folded out, of one that drops in it is folded in
+  const folds = p.hem === null ? 0 : 2 * (round + sheet.thickness);
+  const ends =
+    p.fit === 'over'
+      ? Math.max(setback(sheet), sheet.thickness + p.gap) + p.gap + folds
+      : ledgeLeg(p, sheet) + p.gap + folds + setback(sheet);
+  const words = 'the skirts with their corners take up more';
+  return [
+    ...need(reaches(length, 2 * ends + LEAST_REST), ['length'], words),
+    ...need(reaches(width, 2 * ends + LEAST_REST), ['width'], words),
+  ];
+}
+
+export function derived(p: LidParams, sheet: Sheet): readonly DerivedSize[] {
+  const { length, width } = lidSizes(p, sheet);
+  const inside = (outside: number) =>
+    p.fit === 'over' ? outside - 2 * sheet.thickness : outside - 2 * ledgeLeg(p, sheet);
+  const lower = (p.fit === 'over' ? 1 : 2) * sheet.thickness;
+  return [
+    { name: 'outsideLength', value: length, follows: 'length', words: 'over the plate, along x' },
+    { name: 'outsideWidth', value: width, follows: 'width', words: 'over the plate, along y' },
+    { name: 'insideLength', value: inside(length), follows: 'length', words: 'between the skirts, along x' },
+    { name: 'insideWidth', value: inside(width), follows: 'width', words: 'between the skirts, along y' },
+    {
+      name: 'insideHeight',
+      value: p.depth - lower,
+      follows: 'depth',
+      words: 'of the skirt below the plate, or below the ledge',
+    },
+  ];
+}

@@ -1,0 +1,79 @@
+import type { Sheet } from '../../fold/tree.js';
+import type { ParamKit, Shape } from '../../schema/kit.js';
+import { CORNER_GAP, type Complaint, leastFlange, need, reaches, setback } from '../limits.js';
+
+/** An end that carries its own tabs. Outside sizes, mm. */
+export interface ToteEndParams {
+  readonly width: number;
+  readonly shoulderHeight: number;
+  readonly height: number;
+  readonly crownWidth: number;
+  readonly tabs: { readonly length: number; readonly gap: number };
+  /** Hole near the crown for a bar to carry it by; null for none. */
+  readonly bar: { readonly diameter: number; readonly below: number } | null;
+}
+
+const LEAST_REST = 1; // mm left of an edge between bends
+const RIM = 3; // mm, least metal round the hole of the bar; common practice, no source
+
+export function params(k: ParamKit): Shape<ToteEndParams> {
+  return {
+    width: k.size(),
+    shoulderHeight: k.size(),
+    height: k.size(),
+    crownWidth: k.size(),
+    tabs: k.group<ToteEndParams['tabs']>({
+      length: k.size(),
+      gap: k.or(k.size({ min: 0, max: 20 }), CORNER_GAP),
+    }),
+    bar: k.maybe(
+      k.group<NonNullable<ToteEndParams['bar']>>({ diameter: k.size({ max: 100 }), below: k.size() }),
+    ),
+  };
+}
+
+export function check(p: ToteEndParams, sheet: Sheet): readonly Complaint[] {
+  const bend = setback(sheet);
+  const corner = bend + p.tabs.gap;
+  const words = 'the bends of the tabs take up more';
+  const outer = [
+    ...need(reaches(p.width, 2 * corner + LEAST_REST), ['width'], words),
+    ...need(reaches(p.shoulderHeight, corner + LEAST_REST), ['shoulderHeight'], words),
+    ...need(
+      reaches(p.height, p.shoulderHeight),
+      ['shoulderHeight'],
+      (say) => `higher than the end of ${say.size(p.height)}`,
+    ),
+    ...need(
+      reaches(p.width - 2 * bend, p.crownWidth),
+      ['crownWidth'],
+      (say) => `the bends leave no room for it on an end of ${say.size(p.width)}`,
+    ),
+  ];
+  if (outer.length > 0) return outer;
+  const tab = need(
+    reaches(p.tabs.length, leastFlange(sheet)),
+    ['tabs', 'length'],
+    'a tab has to reach past its own bend',
+  );
+  return [...tab, ...(p.bar === null ? [] : barFits(p, p.bar))];
+}
+
+function barFits(
+  p: ToteEndParams,
+  { diameter, below }: NonNullable<ToteEndParams['bar']>,
+): readonly Complaint[] {
+  const around = diameter / 2 + RIM;
+  // distance of the hole's centre from the slope beside the crown
+  const [run, rise] = [(p.width - p.crownWidth) / 2, p.height - p.shoulderHeight];
+  const long = Math.hypot(run, rise);
+  const aside = rise === 0 ? p.width / 2 : (p.crownWidth / 2) * (rise / long) + below * (run / long);
+  return [
+    ...need(
+      reaches(aside, around) && reaches(p.height, below + around),
+      ['bar', 'diameter'],
+      'too little metal would be left beside it',
+    ),
+    ...need(reaches(below, around), ['bar', 'below'], 'too little metal would be left above the hole'),
+  ];
+}
