@@ -10,6 +10,10 @@ export interface Host {
 /** The process's own streams. Colour only on a terminal and without NO_COLOR. */
 export function processHost(): Host {
   const { stdout, stderr, stdin, env } = process;
+  // a reader that has seen enough (head, a pager) closes the pipe: no reason to fail
+  stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
   return {
     out: (text) => void stdout.write(text),
     err: (text) => void stderr.write(text),

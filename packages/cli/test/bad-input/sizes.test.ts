@@ -230,6 +230,78 @@ const CASES: readonly Case[] = [
     side: 'more',
     why: 'the bends at its ends take up more',
   },
+  // bend 2, one thickness, and the hem of 8
+  {
+    family: 'lid',
+    way: ['depth'],
+    given: 3,
+    limit: 11,
+    side: 'more',
+    why: 'too low for a closed hem on it',
+  },
+  // 25 less the bend less the hem's own thickness
+  {
+    family: 'lid',
+    way: ['hem', 'length'],
+    given: 30,
+    limit: 22,
+    side: 'less',
+    why: 'longer than the skirt of 25 mm has room for',
+  },
+  // the fold of 1, the bend of 2, half a millimetre between them, less the thickness the ledge does not count
+  {
+    family: 'lid',
+    way: ['ledge'],
+    given: 1,
+    limit: 2.5,
+    side: 'more',
+    also: { fit: 'inside' },
+    why: 'the fold under the plate and the bend of the skirt take up more',
+  },
+  {
+    family: 'divider',
+    way: ['tabs', 'length'],
+    given: 2,
+    limit: 3,
+    side: 'more',
+    why: 'a tab has to reach past its own bend',
+  },
+  // tab 3, half the slot of 1.2, half a millimetre
+  {
+    family: 'divider',
+    way: ['slots', 'at', 0],
+    given: 2,
+    limit: 4.1,
+    side: 'more',
+    why: 'too near an end',
+  },
+  // three quarters round a middle radius of 2, and nine tenths of the wire's radius
+  {
+    family: 'flared-pan',
+    way: ['edge', 'allowance'],
+    given: 20,
+    limit: 10.77,
+    side: 'less',
+    why: 'the metal would run on into the wall',
+  },
+  // half round a middle radius of 2, and half a thickness
+  {
+    family: 'flared-pan',
+    way: ['edge', 'allowance'],
+    given: 4,
+    limit: 6.79,
+    side: 'more',
+    why: 'the metal would not reach round the wire',
+  },
+  // half the hole and 3 mm of metal
+  {
+    family: 'tote-end',
+    way: ['bar', 'below'],
+    given: 10,
+    limit: 16,
+    side: 'more',
+    why: 'too little metal would be left above the hole',
+  },
 ];
 
 test('every family has sizes that cannot be', () => {

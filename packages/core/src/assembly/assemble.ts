@@ -45,6 +45,22 @@ export function assemble(
   };
 }
 
+/** The same object with its parts as they are once their fasteners are marked and their holes cut. */
+export function withParts(assembly: Assembly, parts: readonly AssemblyPart[]): Assembly {
+  const fresh = new Map(
+    assembly.placed.map((p) => [
+      p.piece,
+      { ...p, part: parts.find((a) => a.name === p.part.name) ?? p.part },
+    ]),
+  );
+  const of = ({ piece }: Placed) => fresh.get(piece) as Placed;
+  return {
+    ...assembly,
+    placed: assembly.placed.map(of),
+    seated: assembly.seated.map((s) => ({ ...s, from: of(s.from), to: of(s.to) })),
+  };
+}
+
 /** Remarks on joints as findings; what holds for several joints is said once. */
 function fastenerFindings(fastened: readonly Fastened[]): readonly Finding[] {
   const all = fastened.flatMap(({ joint, part, remarks }) =>

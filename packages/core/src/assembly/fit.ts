@@ -4,9 +4,11 @@ import type { Box3, FormedBend } from '../fold/formed.js';
 import { boxDistance, overlapDepth, type Prism, panelPrisms } from '../fold/prism.js';
 import { prismDistanceUpTo } from '../fold/prism-distance.js';
 import { shellDepth, shellStrips } from '../fold/shell.js';
+import { dot3, scale3, type Vec3 } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
 import { plainNumber } from '../units/format.js';
 
+import { siteFrame } from './site-frame.js';
 import type { Placed, Seated } from './types.js';
 
 /** Clearance asked and found of a joint. mm */
@@ -36,13 +38,13 @@ const TIGHT = 0.005;
 
 /** Fit of every joint, and clashes between any two pieces. */
 export function fitsOf(
-  seated: readonly Seated[],
+  joints: readonly Seated[],
   placed: readonly Placed[],
 ): { readonly rows: readonly FitRow[]; readonly findings: readonly Finding[] } {
   const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(p)]));
   const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
-  const rows = seated.map((s) => fitRow(s, of(s.from), of(s.to)));
-  const tight = rows.flatMap((r, i) => tightFinding(r, seated[i] as Seated));
+  const rows = joints.map((s) => fitRow(s, matingOf(s, joints), of(s.from), of(s.to)));
+  const tight = rows.flatMap((r, i) => tightFinding(r, joints[i] as Seated));
   const clashes = placed.flatMap((a, i) =>
     placed.slice(i + 1).flatMap((b) => clashFindings(a, b, of(a), of(b))),
   );
@@ -72,18 +74,53 @@ function once<T>(make: () => T): () => T {
   };
 }
 
-function fitRow({ joint, sites, gap }: Seated, a: readonly Lump[], b: readonly Lump[]): FitRow {
-  const faces = sites.map((s) => s.faces.map((f) => f.panel));
-  const seat = (l: Lump, k: 0 | 1) => (faces[k] as readonly string[]).includes(l.panel);
-  // those that meet touch on purpose, or stand off each other's bends
-  const pairs = a.flatMap((p) =>
-    b.filter((q) => !(seat(p, 0) && seat(q, 1))).map((q) => ({ p, q, far: boxDistance(p, q) })),
-  );
+/** Where two pieces meet on purpose: faces of the first and of the second, the plane between them, and its gap. */
+interface Mating {
+  readonly faces: readonly [readonly string[], readonly string[]];
+  readonly normal: Vec3;
+  /** The first piece lies where normal·p is less, the second where it is more. */
+  readonly at: number;
+  readonly gap: number;
+}
+
+/** All joints between the two pieces of one. */
+function matingOf({ from, to }: Seated, all: readonly Seated[]): readonly Mating[] {
+  return all.flatMap((s) => {
+    const forward = s.from === from && s.to === to;
+    if (!forward && !(s.from === to && s.to === from)) return [];
+    const faces = s.sites.map((site) => site.faces.map((f) => f.panel)) as [string[], string[]];
+    const { normal, origin } = siteFrame(s.from.part.formed, s.sites[0], s.from.pose);
+    const out = forward ? normal : scale3(normal, -1);
+    return [
+      { faces: forward ? faces : [faces[1], faces[0]], normal: out, at: dot3(out, origin), gap: s.gap },
+    ];
+  });
+}
+
+/** True for lumps whose faces meet, or stand off each other's bends. */
+const seated = (p: Lump, q: Lump, { faces }: Mating) =>
+  faces[0].includes(p.panel) && faces[1].includes(q.panel);
+
+/** True for lumps with the joint's plane between them: that they touch there is meant. */
+function parted(p: Lump, q: Lump, { normal, at }: Mating): boolean {
+  const reach = (l: Lump) => l.prisms().flatMap((x) => x.corners.map((c) => dot3(normal, c) - at));
+  return Math.max(...reach(p)) <= CLASH && Math.min(...reach(q)) >= -CLASH;
+}
+
+function fitRow(
+  { joint, gap }: Seated,
+  matings: readonly Mating[],
+  a: readonly Lump[],
+  b: readonly Lump[],
+): FitRow {
+  const pairs = a.flatMap((p) => b.map((q) => ({ p, q, far: boxDistance(p, q) })));
   let best: { found: number; between: readonly [string, string] } = { found: Infinity, between: ['', ''] };
   for (const { p, q, far } of pairs.toSorted((x, y) => x.far - y.far)) {
     if (far >= best.found) break; // so are all that follow
+    if (matings.some((m) => seated(p, q, m))) continue;
     const found = lumpDistance(p, q, best.found);
-    if (found < best.found) best = { found, between: [p.name, q.name] };
+    if (found >= best.found || matings.some((m) => found <= m.gap + CLASH && parted(p, q, m))) continue;
+    best = { found, between: [p.name, q.name] };
   }
   return { joint: joint.name, asked: joint.clearance, ...best, gap };
 }

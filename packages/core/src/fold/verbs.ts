@@ -71,8 +71,8 @@ export function hem(
 }
 
 /**
- * Roll an edge round a wire, down (to the outside of a wall) or up. The wall ends at the roll's outer tangent; laid
- * out without compensation it ends where the allowance starts.
+ * Roll an edge round a wire, down (to the outside of a wall) or up. The wall ends at the roll's outer tangent. Laid
+ * out without compensation it ends where the allowance starts, and the edge is only turned over.
  */
 export function wired(
   id: string,
@@ -82,11 +82,13 @@ export function wired(
 ): Step {
   return (draft) => {
     const { thickness, rule } = draft.sheet;
-    const roll = curlOf(edge, thickness);
-    const height = rule.compensates ? roll.terms.setback + roll.lip : wireAllowance(edge);
-    const turn = side === 'up' ? roll.angle : -roll.angle;
-    const fold = { kind: 'wired', ...(rule.compensates ? { terms: roll.terms } : {}) } as const;
-    return hang(id, on, { height, angle: turn, insideRadius: roll.insideRadius, inset }, fold)(draft);
+    const { angle, insideRadius, lip, terms } = curlOf(edge, thickness);
+    const sign = side === 'up' ? 1 : -1;
+    const roll = { height: terms.setback + lip, angle: sign * angle, insideRadius, inset };
+    const turned = { height: wireAllowance(edge), angle: sign * 180, insideRadius, inset };
+    return rule.compensates
+      ? hang(id, on, roll, { kind: 'wired', terms })(draft)
+      : hang(id, on, turned, { kind: 'wired' })(draft);
   };
 }
 

@@ -1,4 +1,4 @@
-import { type Assembly, assemble, marksOf, withMarks } from '../assembly/assemble.js';
+import { type Assembly, assemble, marksOf, withMarks, withParts } from '../assembly/assemble.js';
 import type { Fastener } from '../assembly/fastener.js';
 import type { AssemblyPart } from '../assembly/types.js';
 import { findingsOf } from '../checks/index.js';
@@ -50,7 +50,8 @@ export function planJob(job: Job, cut: readonly Fastener[] = drawnFasteners(job)
     ...marked.flatMap(measuredFindings),
   ];
   const order = parts.map((p) => p.name);
-  return { job, parts: marked, assembly, findings: sortFindings(findings, order) };
+  const complete = assembly === null ? null : withParts(assembly, marked.map(standing));
+  return { job, parts: marked, assembly: complete, findings: sortFindings(findings, order) };
 }
 
 /** Fasteners of the job as it was before anything was measured. */

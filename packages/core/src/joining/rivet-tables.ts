@@ -87,7 +87,8 @@ export const RIVET_RULES = {
     { factor: 2.5, source: 'NAVEDTRA 14251' },
   ],
   pitch: { factor: 3, source: 'NAVEDTRA 14018' },
-  usualPitch: { factor: 4, source: 'NAVEDTRA 14018' },
+  /** Of the usual 4 D to 8 D the wider, as hand-set rivets in light work stand. */
+  usualPitch: { factor: 8, source: 'NAVEDTRA 14018' },
   row: { factor: 2.5, source: 'TM 10-5410-229' },
 } as const;
 

@@ -1,4 +1,4 @@
-import { type Assembly, add3, marksOf, type Placed, type Point, type Vec3, withMarks } from '@tinwright/core';
+import { type Assembly, add3, type Placed, type Point, type Vec3 } from '@tinwright/core';
 import type { Drawing, Shape } from '../drawing.js';
 import { explode } from '../picture/explode.js';
 import { letters } from '../picture/letters.js';
@@ -15,7 +15,7 @@ const LEGEND = 2.8; // mm, height of the legend's letters
 
 /** Isometric picture of the assembled object, hidden lines removed, every piece lettered. */
 export function assemblyPicture(title: string, assembly: Assembly): Drawing {
-  return lettered(title, assembly.placed, assembly.fasteners);
+  return lettered(title, assembly.placed);
 }
 
 /** The same taken apart along the joints. */
@@ -26,17 +26,12 @@ export function explodedPicture(title: string, assembly: Assembly): Drawing {
     const by = moves.get(p.piece) ?? ([0, 0, 0] as Vec3);
     return { ...p, pose: { ...p.pose, origin: add3(p.pose.origin, by) } };
   });
-  return lettered(title, moved, assembly.fasteners);
+  return lettered(title, moved);
 }
 
-function lettered(title: string, placed: readonly Placed[], fasteners: Assembly['fasteners']): Drawing {
+function lettered(title: string, placed: readonly Placed[]): Drawing {
   const surfaces = placed.map(({ part, pose }) =>
-    partSurface(
-      part.formed,
-      ISOMETRIC,
-      pose,
-      marksByPanel({ part: withMarks(part.part, marksOf(part, fasteners)) }),
-    ),
+    partSurface(part.formed, ISOMETRIC, pose, marksByPanel(part)),
   );
   const { facets } = join(surfaces);
   // each piece is drawn by itself, hidden by all, so that its own lines are known

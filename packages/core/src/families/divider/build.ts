@@ -49,14 +49,14 @@ function endSite(p: DividerParams, end: 'west' | 'east', { thickness }: Sheet): 
   if (p.tabs === null) {
     const out = end === 'west' ? -1 : 1;
     const at = [end === 'west' ? 0 : p.length, 0] as const;
-    return site(end, [], { panel: 'plate', looks: [out, 0], at, up: [0, 1], lift: middle });
+    return site(end, [], { panel: 'plate', looks: [out, 0], at, up: [0, 1], lift: middle }, p.length);
   }
   const panelId = `tab-${end}`;
   const seat: SeatSpec =
     end === 'west'
       ? { panel: panelId, at: [0, middle], up: [1, 0] }
       : { panel: panelId, at: [p.height, middle], up: [-1, 0] };
-  return site(end, [{ panel: panelId, face: 'unmarked' }], seat);
+  return site(end, [{ panel: panelId, face: 'unmarked' }], seat, p.length);
 }
 
 /**

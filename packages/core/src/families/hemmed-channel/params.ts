@@ -198,6 +198,12 @@ export function derived(p: HemmedChannelParams, { thickness, insideRadius }: She
       words: 'from the outside of the base to the rim',
     },
     {
+      name: 'clearHeight',
+      value: p.height - thickness - (p.hem?.length ?? 0),
+      follows: 'height',
+      words: 'from the inside of the base to the lower edge of the hem',
+    },
+    {
       name: 'seatWidth',
       value: seat,
       follows: 'width',

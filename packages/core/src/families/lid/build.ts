@@ -6,7 +6,7 @@ import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, derived, type LidParams, ledgeLeg, lidSizes, params } from './params.js';
+import { check, derived, type LidParams, ledgeLeg, lidSizes, params, play } from './params.js';
 
 const SIDES = ['north', 'south', 'east', 'west'] as const;
 
@@ -31,20 +31,20 @@ function build(p: LidParams, sheet: Sheet): readonly Step[] {
 /** Skirts on the edges of the plate; their hems are folded out, so that what is covered has its room. */
 function covering(p: LidParams, sheet: Sheet): readonly Step[] {
   const { skirt } = lidSizes(p, sheet);
-  const play = 2 * p.clearance;
+  const twice = 2 * play(p, sheet);
   return [
     ...SIDES.map((side) => flange(side, ['plate', side], { height: skirt })),
     ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem, 'down')])),
     corners(['plate'], p.corner === 'lap' ? lap(['north', 'south'], p.gap) : square(p.gap)),
-    asked('length + 2 clearance', p.length + play, 'x', { between: ['west', 'east'] }),
-    asked('width + 2 clearance', p.width + play, 'y', { between: ['south', 'north'] }),
+    asked('length + 2 clearance', p.length + twice, 'x', { between: ['west', 'east'] }),
+    asked('width + 2 clearance', p.width + twice, 'y', { between: ['south', 'north'] }),
   ];
 }
 
 /** The plate's edges folded under, and skirts turned down from the folds. */
 function dropping(p: LidParams, sheet: Sheet): readonly Step[] {
   const { skirt } = lidSizes(p, sheet);
-  const play = 2 * p.clearance;
+  const twice = 2 * play(p, sheet);
   const fold = { type: 'closed', length: ledgeLeg(p, sheet) } as const;
   const skirts = { panels: [...SIDES], bends: [] };
   return [
@@ -52,8 +52,8 @@ function dropping(p: LidParams, sheet: Sheet): readonly Step[] {
     ...SIDES.map((side) => flange(side, [`ledge-${side}`, 'far'], { height: skirt, angle: -90 })),
     ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
     corners(['plate'], mitre(p.gap)),
-    asked('length - 2 clearance', p.length - play, 'x', skirts),
-    asked('width - 2 clearance', p.width - play, 'y', skirts),
+    asked('length - 2 clearance', p.length - twice, 'x', skirts),
+    asked('width - 2 clearance', p.width - twice, 'y', skirts),
   ];
 }
 

@@ -9,7 +9,7 @@ export const describe: Description = {
     width: 'of what it covers, outside; of the opening it drops into, inside',
     depth: 'from the top of the plate to the edge of the skirt',
     fit: 'over (the skirt outside of the box) or inside (the skirt in the opening, the plate on its rim)',
-    clearance: 'play between skirt and box on every side',
+    clearance: 'play between skirt and box on every side: auto clears the inside of the bend',
     hem: 'hem on the edge of the skirt, folded away from the box; leave out for none',
     'hem.type': 'closed, open, teardrop or none',
     'hem.length': 'finished width of the hem',
@@ -18,5 +18,5 @@ export const describe: Description = {
     corner: 'of a lid that goes over: open, or lap (north and south skirts cover the ends of the others)',
     gap: 'kept between neighbours at the corners',
   },
-  example: { length: 320, width: 220, depth: 25, clearance: 1, hem: { type: 'closed', length: 8 } },
+  example: { length: 320, width: 220, depth: 25, hem: { type: 'closed', length: 8 } },
 };

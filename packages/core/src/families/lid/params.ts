@@ -12,7 +12,7 @@ export interface LidParams {
   readonly depth: number;
   readonly fit: 'over' | 'inside';
   /** Play on every side. */
-  readonly clearance: number;
+  readonly clearance: number | 'auto';
   readonly hem: HemSpec | null;
   /** How far the plate reaches past the skirt of a lid that drops in. */
   readonly ledge: number;
@@ -20,8 +20,8 @@ export interface LidParams {
   readonly gap: number;
 }
 
-/** Play a lid gets on every side when the job gives none, mm. Common practice, no source. */
-const USUAL_CLEARANCE = 0.5;
+/** Play a lid gets on every side beyond the inside radius of its skirt's bend, mm. Common practice, no source. */
+const USUAL_PLAY = 0.3;
 const USUAL_LEDGE = 10;
 const LEAST_REST = 1; // mm left of a skirt between its corners
 
@@ -31,7 +31,10 @@ export function params(k: ParamKit): Shape<LidParams> {
     width: k.size(),
     depth: k.size(),
     fit: k.or(k.oneOf(['over', 'inside']), 'over'),
-    clearance: k.or(k.size({ min: 0, max: 20 }), USUAL_CLEARANCE),
+    clearance: k.or(
+      k.either<'auto', number>(k.oneOf(['auto']), k.size({ min: 0, max: 20 }), 'auto or a length'),
+      'auto',
+    ),
     hem: k.or(k.hem(), null),
     ledge: k.or(k.size({ max: 200 }), USUAL_LEDGE),
     corner: k.or(k.oneOf(['open', 'lap']), 'open'),
@@ -46,9 +49,15 @@ export interface LidSizes {
   readonly skirt: number;
 }
 
-/** The skirt stands inside of what it covers, or outside of the opening, by its clearance. */
-export function lidSizes(p: LidParams, { thickness }: Sheet): LidSizes {
-  const across = p.fit === 'over' ? 2 * (p.clearance + thickness) : 2 * (p.ledge - p.clearance);
+/** Play on every side: given, or as much as keeps a square rim out of the skirt's bend. mm */
+export function play({ clearance }: LidParams, { insideRadius }: Sheet): number {
+  return clearance === 'auto' ? insideRadius + USUAL_PLAY : clearance;
+}
+
+/** The skirt stands off what it covers, or off the opening, by its play. */
+export function lidSizes(p: LidParams, sheet: Sheet): LidSizes {
+  const { thickness } = sheet;
+  const across = p.fit === 'over' ? 2 * (play(p, sheet) + thickness) : 2 * (p.ledge - play(p, sheet));
   const skirt = p.fit === 'over' ? p.depth : p.depth - thickness;
   return { length: p.length + across, width: p.width + across, skirt };
 }

@@ -78,13 +78,15 @@ function sites(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
   const box = boxSizes(p, sheet);
   const middle: readonly [number, number] = [box.length / 2, box.width / 2];
   const across = (side: Side) => (side === 'north' || side === 'south' ? middle[0] : middle[1]);
+  const inside = (side: Side) => 2 * (side === 'north' || side === 'south' ? middle[1] : middle[0]);
   return [
     ...SIDES.flatMap((side) => [
-      site(side, [{ panel: side, face: 'marked' }], {
-        panel: side,
-        at: [across(side), sheet.thickness],
-        up: [0, 1],
-      }),
+      site(
+        side,
+        [{ panel: side, face: 'marked' }],
+        { panel: side, at: [across(side), sheet.thickness], up: [0, 1] },
+        inside(side) - 2 * sheet.thickness,
+      ),
       site(`${side}-out`, [{ panel: side, face: 'unmarked' }], {
         panel: side,
         at: [across(side), box.wall(side).height],

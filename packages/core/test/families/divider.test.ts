@@ -1,0 +1,70 @@
+import { expect, test } from 'vitest';
+import { type JobPlan, planJob, readJob } from '../../src/index.js';
+
+const crossing = (long: object = {}, cross: object = {}): JobPlan =>
+  planJob(
+    readJob({
+      units: 'mm',
+      stock: { material: 'mild-steel', thickness: 1 },
+      parts: [
+        {
+          name: 'long',
+          family: 'divider',
+          length: 200,
+          height: 50,
+          slots: { at: [80], from: 'top' },
+          ...long,
+        },
+        {
+          name: 'cross',
+          family: 'divider',
+          length: 120,
+          height: 50,
+          slots: { at: [60], from: 'bottom' },
+          ...cross,
+        },
+      ],
+      joints: [{ name: 'cross', from: 'long.slot-1', to: 'cross.slot-1', by: 'none', clearance: 0.1 }],
+    }),
+  );
+
+test('slots are half as deep as the divider is high, and half the play more', () => {
+  const [long] = crossing().parts;
+  const bottom = (long?.flat.outline ?? []).map((v) => v.at).filter(([x]) => x > 78 && x < 82);
+  const widths = bottom.map(([x]) => x);
+  expect(Math.max(...widths) - Math.min(...widths)).toBeCloseTo(1.2, 9);
+  expect(Math.min(...bottom.map(([, y]) => y))).toBeCloseTo(50 - 25.1, 9);
+});
+
+test('dividers that cross stand square on one floor and do not touch', () => {
+  const { assembly, findings } = crossing();
+  const [a, b] = assembly?.placed ?? [];
+  const dot = (p: readonly number[] = [], q: readonly number[] = []) =>
+    p.reduce((s, v, i) => s + v * (q[i] ?? 0), 0);
+  expect(dot(a?.pose.z, b?.pose.z)).toBeCloseTo(0, 12);
+  // both have y up and stand on the same height
+  expect(dot(a?.pose.y, b?.pose.y)).toBeCloseTo(1, 12);
+  expect(b?.pose.origin[1]).toBeCloseTo(0, 9);
+  expect(assembly?.fits[0]?.found).toBeCloseTo(0.1, 9);
+  expect(findings.map((f) => f.code)).toEqual([]);
+});
+
+test('a thicker divider that crosses a slot of one sheet is found to clash', () => {
+  const { findings } = crossing({}, { stock: { material: 'mild-steel', thickness: 2 } });
+  expect(findings.map((f) => f.code)).toContain('clash');
+});
+
+test('a slot for what crosses is as wide as said', () => {
+  const { findings, assembly } = crossing(
+    { slots: { at: [80], from: 'top', crossing: 2 } },
+    { stock: { material: 'mild-steel', thickness: 2 }, slots: { at: [60], from: 'bottom', crossing: 1 } },
+  );
+  expect(findings.map((f) => f.code)).toEqual([]);
+  expect(assembly?.fits[0]?.found).toBeCloseTo(0.1, 9);
+});
+
+test('slots out of order are refused by their place in the list', () => {
+  expect(() => crossing({ slots: { at: [80, 60], from: 'top' } })).toThrow(
+    /slots.at\[1\]: 60 mm given, too near/,
+  );
+});
