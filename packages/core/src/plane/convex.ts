@@ -1,29 +1,57 @@
-import earcut from 'earcut';
-import { cross, type Point, sub } from './point.js';
+import { add, cross, mix, type Point, SAME, same, scale, size, sub, unit } from './point.js';
 
-/** A polygon less its holes in convex pieces: itself when convex and whole, triangles otherwise. */
-export function convexPieces(
-  shape: readonly Point[],
-  holes: readonly (readonly Point[])[] = [],
-): readonly (readonly Point[])[] {
-  if (holes.length === 0 && isConvex(shape)) return [shape];
-  const points = [...shape, ...holes.flat()];
-  let next = shape.length;
-  const starts = holes.map((hole) => {
-    next += hole.length;
-    return next - hole.length;
-  });
-  const index = earcut(points.flat(), starts);
-  return Array.from({ length: index.length / 3 }, (_, k) =>
-    [0, 1, 2].map((j) => points[index[3 * k + j] as number] as Point),
-  );
-}
-
-/** True for a counter-clockwise polygon that turns left, or not at all, at every corner. */
-export function isConvex(shape: readonly Point[]): boolean {
+/**
+ * A simple counter-clockwise polygon in convex pieces: itself when convex, else cut on from a corner that turns
+ * right, along the side that leads to it, again and again. Pieces share no area and leave none out.
+ */
+export function convexPieces(shape: readonly Point[]): readonly (readonly Point[])[] {
   const at = (i: number) => shape[i % shape.length] as Point;
-  return shape.every((_, i) => cross(sub(at(i + 1), at(i)), sub(at(i + 2), at(i + 1))) >= -1e-9);
+  const n = shape.length;
+  const right = shape.findIndex((_, i) => turn(at(i + n - 1), at(i), at(i + 1)) < -RIGHT);
+  if (right < 0) return [shape];
+  const corner = at(right);
+  const way = unit(sub(corner, at(right + n - 1)));
+  const { side, to } = firstSide(shape, right, way);
+  // from the corner round to the cut, and from the cut round to the corner
+  const round = (from: number, count: number) => Array.from({ length: count }, (_, k) => at(from + k));
+  const count = (side - right + n) % n;
+  const pieces = [
+    [...round(right, count + 1), to],
+    [to, ...round(side + 1, n - count)],
+  ];
+  return pieces.map(withoutTwins).filter((p) => p.length > 2).flatMap(convexPieces);
 }
+
+const RIGHT = 1e-9;
+
+/** Sine of the turn at the middle of three points, positive to the left. */
+function turn(a: Point, b: Point, c: Point): number {
+  const [u, v] = [sub(b, a), sub(c, b)];
+  return cross(u, v) / (size(u) * size(v));
+}
+
+/** The side a ray from a corner meets first, by the index of its start, and where; a corner it nearly meets is taken. */
+function firstSide(shape: readonly Point[], from: number, way: Point): { side: number; to: Point } {
+  const corner = shape[from] as Point;
+  let best = { side: from, to: corner, far: Infinity };
+  shape.forEach((p, i) => {
+    const q = shape[(i + 1) % shape.length] as Point;
+    if (i === from || (i + 1) % shape.length === from) return;
+    const d = sub(q, p);
+    const det = cross(way, d);
+    if (Math.abs(det) < RIGHT * size(d)) return;
+    const r = sub(p, corner);
+    const [far, t] = [cross(r, d) / det, cross(r, way) / det];
+    const reach = SAME / size(d);
+    if (far < SAME || t < -reach || t > 1 + reach || far >= best.far - SAME) return;
+    const to = add(corner, scale(way, far));
+    best = { side: i, to: same(to, p) ? p : same(to, q) ? q : mix(p, q, t), far };
+  });
+  return best;
+}
+
+const withoutTwins = (shape: readonly Point[]): readonly Point[] =>
+  shape.filter((p, i) => !same(p, shape[(i + 1) % shape.length] as Point));
 
 /** Intersection of a polygon with a convex counter-clockwise one; empty when they share no area. */
 export function intersectConvex(shape: readonly Point[], convex: readonly Point[]): readonly Point[] {

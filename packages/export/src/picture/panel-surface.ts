@@ -1,5 +1,4 @@
 import {
-  convexPieces,
   dot3,
   type FormedBend,
   type FormedPanel,
@@ -11,6 +10,7 @@ import {
   turn3,
   type Vec3,
 } from '@tinwright/core';
+import { pieces } from './pieces.js';
 import type { Facet, Surface, SurfaceLine } from './surface.js';
 
 const HOLE_SIDES = 24;
@@ -33,7 +33,7 @@ export function panelSurface(formed: Standing, panel: FormedPanel): Surface {
   ];
   return {
     facets: [
-      ...convexPieces(panel.shape, holes).flatMap(facesOf),
+      ...pieces(panel.shape, holes).flatMap(facesOf),
       ...rims.map(([p, q]) => rimFacet(panel, p, q, T)),
     ],
     lines: [

@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { convexPieces, polygonArea } from '../../src/plane/convex.js';
+import type { Point } from '../../src/plane/point.js';
+
+test('a convex polygon is its own piece, a corner on a straight side included', () => {
+  const square: Point[] = [
+    [0, 0],
+    [5, 0],
+    [10, 0],
+    [10, 10],
+    [0, 10],
+  ];
+  expect(convexPieces(square)).toEqual([square]);
+});
+
+test('an L is two pieces', () => {
+  const pieces = convexPieces([
+    [0, 0],
+    [10, 0],
+    [10, 4],
+    [4, 4],
+    [4, 10],
+    [0, 10],
+  ]);
+  expect(pieces).toHaveLength(2);
+  expect(pieces.reduce((s, p) => s + polygonArea(p), 0)).toBeCloseTo(64, 12);
+});
+
+test('cuts that end in a corner leave no slivers', () => {
+  // both inner corners of this U look at each other
+  const pieces = convexPieces([
+    [0, 0],
+    [12, 0],
+    [12, 10],
+    [8, 10],
+    [8, 4],
+    [4, 4],
+    [4, 10],
+    [0, 10],
+  ]);
+  expect(pieces.every((p) => polygonArea(p) > 1)).toBe(true);
+  expect(pieces.reduce((s, p) => s + polygonArea(p), 0)).toBeCloseTo(96, 12);
+});
+
+/** A comb of random teeth on a bar: simple, with many corners that turn right. */
+const combs = fc
+  .array(fc.tuple(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 30 }), fc.integer({ min: -3, max: 3 })), {
+    minLength: 1,
+    maxLength: 8,
+  })
+  .map((teeth) => {
+    const top: Point[] = [];
+    let x = 0;
+    for (const [gap, height, lean] of teeth) {
+      x += gap + 4;
+      top.push([x, 10], [x + lean * 0.3, 10 + height], [x + 3 + lean * 0.3, 10 + height], [x + 3, 10]);
+      x += 3;
+    }
+    const outline: Point[] = [[0, 0], [x + 5, 0], [x + 5, 10], ...top.toReversed(), [0, 10]];
+    return outline;
+  });
+
+test('random combs: pieces are convex and together as large as the comb', () => {
+  fc.assert(
+    fc.property(combs, (shape) => {
+      const pieces = convexPieces(shape);
+      for (const piece of pieces)
+        piece.forEach((p, i) => {
+          const [q, r] = [piece[(i + 1) % piece.length] as Point, piece[(i + 2) % piece.length] as Point];
+          const [u, v] = [[q[0] - p[0], q[1] - p[1]] as const, [r[0] - q[0], r[1] - q[1]] as const];
+          expect((u[0] * v[1] - u[1] * v[0]) / (Math.hypot(...u) * Math.hypot(...v))).toBeGreaterThan(-1e-6);
+        });
+      expect(pieces.reduce((s, p) => s + polygonArea(p), 0)).toBeCloseTo(polygonArea(shape), 6);
+    }),
+  );
+});
