@@ -53,9 +53,13 @@ function install() {
 
 function build() {
   const state = sourceState();
-  const built = PACKAGES.every((p) => existsSync(join(root, 'packages', p, 'dist', 'index.js')));
+  const built = [
+    ...PACKAGES.map((p) => join(p, 'dist', 'index.js')),
+    join('cli', 'dist', 'bin', 'main.js'),
+  ].every((p) => existsSync(join(root, 'packages', p)));
   if (built && stamp('build') === state) return;
   run(process.execPath, [join(root, 'node_modules', 'typescript', 'bin', 'tsc'), '-b', 'packages']);
+  run(process.execPath, [join(root, '.ci', 'bundle.mjs')]);
   mkdirSync(join(root, 'node_modules'), { recursive: true });
   writeFileSync(stampFile('build'), state);
 }

@@ -1,9 +1,7 @@
 // `npm run --silent tinwright -- …`: the installed command, built first if a source changed.
-
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ready, root } from './ready.mjs';
 
 ready();
-const { main } = await import(pathToFileURL(join(root, 'packages', 'cli', 'dist', 'index.js')).href);
-process.exitCode = await main(process.argv.slice(2));
+await import(pathToFileURL(join(root, 'packages', 'cli', 'dist', 'bin', 'main.js')).href);

@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { EXAMPLE } from './carrier.mjs';
 import { median } from './measure.mjs';
 
-const MAIN = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
+const MAIN = fileURLToPath(new URL('../../packages/cli/dist/bin/main.js', import.meta.url));
 const ROUNDS = 11;
 
 function seconds(args) {

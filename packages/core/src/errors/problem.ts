@@ -31,6 +31,11 @@ export class JobError extends Error {
     super(problems.map(problemText).join('\n'));
     this.problems = problems;
   }
+
+  /** By name: a family of one's own may bring a second copy of this library, and throws that one's. */
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return value instanceof Error && value.name === 'JobError' && 'problems' in value;
+  }
 }
 
 /** `parts[0].hem.length`, as a program would point at it. */

@@ -19,7 +19,10 @@ export function convexPieces(shape: readonly Point[]): readonly (readonly Point[
     [...round(right, count + 1), to],
     [to, ...round(side + 1, n - count)],
   ];
-  return pieces.map(withoutTwins).filter((p) => p.length > 2).flatMap(convexPieces);
+  return pieces
+    .map(withoutTwins)
+    .filter((p) => p.length > 2)
+    .flatMap(convexPieces);
 }
 
 const RIGHT = 1e-9;

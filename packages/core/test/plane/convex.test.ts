@@ -45,10 +45,17 @@ test('cuts that end in a corner leave no slivers', () => {
 
 /** A comb of random teeth on a bar: simple, with many corners that turn right. */
 const combs = fc
-  .array(fc.tuple(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 30 }), fc.integer({ min: -3, max: 3 })), {
-    minLength: 1,
-    maxLength: 8,
-  })
+  .array(
+    fc.tuple(
+      fc.integer({ min: 1, max: 20 }),
+      fc.integer({ min: 1, max: 30 }),
+      fc.integer({ min: -3, max: 3 }),
+    ),
+    {
+      minLength: 1,
+      maxLength: 8,
+    },
+  )
   .map((teeth) => {
     const top: Point[] = [];
     let x = 0;
