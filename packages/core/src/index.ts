@@ -75,6 +75,8 @@ export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explai
 export { measuredBox } from './fold/extent.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export { form } from './fold/form.js';
+export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
+export { overlapDepth, type Prism, panelPrisms, prismBetween } from './fold/prism.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
 export { nip, polygon, rectangle, slot } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
@@ -134,6 +136,7 @@ export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { type Job, type JobPart, readJob } from './job/read.js';
 export { type BendAnswer, readBend } from './job/read-bend.js';
 export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
+export { problemsOf } from './job/problems.js';
 export { jobSchema } from './job/schema.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';
 export {
@@ -152,7 +155,7 @@ export {
   type SpotWeldTable,
   WELD_EDGE_TABLE,
 } from './joining/spot-weld-tables.js';
-export { convexPieces } from './plane/convex.js';
+export { clipPolygon, convexHull, convexPieces, polygonArea } from './plane/convex.js';
 export { type Frame, place } from './plane/frame.js';
 export {
   type Arc,
@@ -168,7 +171,14 @@ export {
   type Vertex,
 } from './plane/loop.js';
 export type { Point } from './plane/point.js';
-export { type Gives, type ParamKit, paramKit, type Shape, type SizeRange } from './schema/kit.js';
+export {
+  type Gives,
+  type ParamKit,
+  paramKit,
+  type Shape,
+  type SizeRange,
+  strictGroup,
+} from './schema/kit.js';
 export {
   GAUGE_SYSTEMS,
   type GaugeSystem,
@@ -178,6 +188,8 @@ export {
 } from './stock/gauges.js';
 export { ISO_2768_LINEAR, linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
 export type { RadiusRule } from './stock/least-radius.js';
-export { MATERIALS, type Material } from './stock/materials.js';
+export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
 export { type Fraction, formatFraction, formatLength, plainNumber } from './units/format.js';
+export { degrees, radians } from './units/angle.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';
+export { numberAbove, numberBetween } from './units/range.js';

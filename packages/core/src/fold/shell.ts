@@ -1,3 +1,4 @@
+import { convexHull } from '../plane/convex.js';
 import type { Point } from '../plane/point.js';
 import type { FormedBend } from './formed.js';
 import { type Prism, prismBetween } from './prism.js';
@@ -107,25 +108,6 @@ function originTo([ax, ay]: Point, [bx, by]: Point): number {
   const l2 = dx * dx + dy * dy;
   const t = l2 === 0 ? 0 : Math.max(0, Math.min(1, -(ax * dx + ay * dy) / l2));
   return Math.sqrt((ax + dx * t) ** 2 + (ay + dy * t) ** 2);
-}
-
-/** Counter-clockwise hull of points in the plane. */
-function convexHull(points: readonly Point[]): readonly Point[] {
-  const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const half = (list: readonly Point[]) => {
-    const chain: Point[] = [];
-    for (const p of list) {
-      for (
-        let o = chain.at(-2), a = chain.at(-1);
-        o && a && (a[0] - o[0]) * (p[1] - o[1]) - (a[1] - o[1]) * (p[0] - o[0]) <= 0;
-        o = chain.at(-2), a = chain.at(-1)
-      )
-        chain.pop();
-      chain.push(p);
-    }
-    return chain.slice(0, -1);
-  };
-  return sorted.length < 3 ? sorted : [...half(sorted), ...half(sorted.toReversed())];
 }
 
 /** The bent material as flat-faced strips for measuring distances: within R·(1 − cos(step/2)) of the true ring. */

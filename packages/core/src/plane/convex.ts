@@ -92,3 +92,22 @@ export function polygonArea(shape: readonly Point[]): number {
     return s + (p[0] * q[1] - q[0] * p[1]) / 2;
   }, 0);
 }
+
+/** Counter-clockwise hull of points in the plane. */
+export function convexHull(points: readonly Point[]): readonly Point[] {
+  const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const half = (list: readonly Point[]) => {
+    const chain: Point[] = [];
+    for (const p of list) {
+      for (
+        let o = chain.at(-2), a = chain.at(-1);
+        o && a && (a[0] - o[0]) * (p[1] - o[1]) - (a[1] - o[1]) * (p[0] - o[0]) <= 0;
+        o = chain.at(-2), a = chain.at(-1)
+      )
+        chain.pop();
+      chain.push(p);
+    }
+    return chain.slice(0, -1);
+  };
+  return sorted.length < 3 ? sorted : [...half(sorted), ...half(sorted.toReversed())];
+}

@@ -1,0 +1,18 @@
+import type { Costs } from './shop.js';
+
+/** Seconds when a shop file gives none. Judgement, no source: time your own. */
+export const DEFAULT_COSTS: Costs = {
+  bend: 8,
+  slide: 5,
+  turn90: 5,
+  turn180: 6,
+  flip: 8,
+  stop: 10,
+  setBack: 120,
+  tools: 30,
+  tool: 20,
+  hook: 10,
+  flatten: 10,
+  hand: 90,
+  walk: 30,
+};

@@ -1,0 +1,63 @@
+import { DEFAULT_COSTS } from './costs.js';
+import type { Shop } from './shop.js';
+
+/**
+ * A modest school workshop, invented: used where no shop file is given, and a pattern to measure one's own by.
+ * Sections and gaps of the brake are guesses within usual ranges (judgement, no source).
+ */
+export const DEFAULT_SHOP: Shop = {
+  name: 'school workshop (invented)',
+  note: 'measure your own machines; every figure here is a guess within the usual range',
+  units: 'mm',
+  profile: 'strict',
+  brake: {
+    name: 'finger brake',
+    length: 1000,
+    capacity: [
+      { material: 'mild-steel', thickness: 1.5 },
+      { material: 'stainless-304', thickness: 0.9 },
+      { material: 'aluminium-5052-h32', thickness: 2 },
+    ],
+    fingers: [25, 30, 35, 40, 45, 50, 75, 100, 150, 200, 250],
+    finger: { foot: 60, upright: 35, noseAngle: 45, noseRadius: 0.5 },
+    clearHeight: 75,
+    beam: 35,
+    opening: 32,
+    leaf: { width: 100, stop: 135 },
+    bed: 120,
+    setBack: [1, 2.5],
+    lowestFlange: 6,
+    gaps: { end: 10, inner: 6 },
+    overbend: 3,
+  },
+  press: null,
+  vise: {
+    name: 'bench vise with bars',
+    jaws: 150,
+    depth: 60,
+    capacity: [
+      { material: 'mild-steel', thickness: 1.5 },
+      { material: 'stainless-304', thickness: 1 },
+      { material: 'aluminium-5052-h32', thickness: 2 },
+    ],
+  },
+  shear: {
+    name: 'foot shear',
+    length: 1000,
+    capacity: [
+      { material: 'mild-steel', thickness: 1.5 },
+      { material: 'stainless-304', thickness: 1 },
+      { material: 'aluminium-5052-h32', thickness: 2 },
+    ],
+    rearStop: 600,
+  },
+  spotWelder: { name: 'spot welder', throat: 250, electrode: 16, thickness: [0.5, 1.5] },
+  riveter: { name: 'rivet gun', diameters: [2.4, 3.2, 4, 4.8], nose: 20 },
+  table: { name: 'plasma table', process: 'plasma', length: 1250, width: 1250, kerf: 1.3, smallestHole: 6 },
+  sheets: [
+    [2000, 1000],
+    [1000, 1000],
+  ],
+  costs: DEFAULT_COSTS,
+  strips: [],
+};

@@ -1,0 +1,192 @@
+import {
+  type Gives,
+  MATERIAL_NAMES,
+  numberAbove,
+  numberBetween,
+  type ParamKit,
+  strictGroup,
+} from '@tinwright/core';
+import * as z from 'zod/mini';
+import { DEFAULT_COSTS } from './costs.js';
+
+const LONGEST_LINE = 200;
+const MOST_SECONDS = 36_000;
+
+type Group = ReturnType<typeof strictGroup>;
+
+const text = (k: ParamKit): Gives<string> =>
+  k.or(z.string().check(z.maxLength(LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` })), '');
+
+const capacity = (k: ParamKit) =>
+  k.list(
+    strictGroup({ material: k.oneOf(MATERIAL_NAMES), thickness: k.size({ max: 10 }) }) as Gives<unknown>,
+    1,
+    MATERIAL_NAMES.length,
+  );
+
+/** A pair of lengths. */
+const pair = (k: ParamKit) => k.list(k.size({ min: 0 }), 2, 2);
+
+const section = (k: ParamKit) => k.list(k.list(signed(k), 2, 2), 3, 40);
+
+/** A coordinate: a length that may be negative. */
+function signed(k: ParamKit): Gives<number> {
+  const factor = k.unit === 'mm' ? 1 : 25.4;
+  return z.pipe(
+    numberBetween(-2000, 2000),
+    z.transform((v) => v * factor),
+  ) as Gives<number>;
+}
+
+function brake(k: ParamKit): Group {
+  return strictGroup({
+    name: text(k),
+    length: k.size(),
+    capacity: capacity(k),
+    fingers: k.list(k.size({ max: 3000 }), 1, 24),
+    finger: k.or(
+      strictGroup({
+        foot: k.or(k.size({ max: 300 }), 60),
+        upright: k.or(k.size({ max: 300 }), 35),
+        noseAngle: k.or(numberBetween(20, 85, ' deg'), 45),
+        noseRadius: k.or(k.size({ min: 0, max: 20 }), 0.5),
+      }) as Gives<unknown>,
+      { foot: 60, upright: 35, noseAngle: 45, noseRadius: 0.5 },
+    ),
+    clearHeight: k.or(k.size({ max: 1000 }), 75),
+    beam: k.or(k.size({ min: 0, max: 500 }), 35),
+    opening: k.or(k.size({ max: 500 }), 32),
+    leaf: k.or(
+      strictGroup({
+        width: k.or(k.size({ max: 500 }), 100),
+        stop: k.or(numberBetween(60, 180, ' deg'), 135),
+      }) as Gives<unknown>,
+      { width: 100, stop: 135 },
+    ),
+    bed: k.or(k.size({ max: 2000 }), 120),
+    setBack: k.or(k.list(numberBetween(0, 10), 2, 2), [1, 2.5]),
+    lowestFlange: k.or(k.size({ max: 100 }), 6),
+    gaps: k.or(
+      strictGroup({
+        end: k.or(k.size({ min: 0, max: 100 }), 10),
+        inner: k.or(k.size({ min: 0, max: 100 }), 6),
+      }) as Gives<unknown>,
+      { end: 10, inner: 6 },
+    ),
+    overbend: k.or(numberBetween(0, 20, ' deg'), 3),
+  });
+}
+
+function press(k: ParamKit): Group {
+  const tool = { name: z.string(), section: section(k) };
+  return strictGroup({
+    name: text(k),
+    length: k.size(),
+    force: numberAbove(0, 10_000, ' kN'),
+    punches: k.list(
+      strictGroup({
+        ...tool,
+        angle: numberBetween(20, 120, ' deg'),
+        radius: k.size({ min: 0, max: 50 }),
+        lengths: k.list(k.size(), 1, 24),
+      }) as Gives<unknown>,
+      1,
+      20,
+    ),
+    dies: k.list(
+      strictGroup({
+        ...tool,
+        opening: k.size({ max: 200 }),
+        angle: numberBetween(20, 120, ' deg'),
+      }) as Gives<unknown>,
+      1,
+      30,
+    ),
+    ram: k.or(strictGroup({ half: k.size({ max: 500 }), height: k.size({ max: 1000 }) }) as Gives<unknown>, {
+      half: 30,
+      height: 150,
+    }),
+    backGauge: k.or(strictGroup({ least: k.size({ min: 0 }), most: k.size() }) as Gives<unknown>, {
+      least: 8,
+      most: 600,
+    }),
+    overbend: k.or(numberBetween(0, 20, ' deg'), 3),
+  });
+}
+
+const seconds = (value: number): Gives<number> =>
+  z.pipe(
+    z.optional(numberBetween(0, MOST_SECONDS, ' s')),
+    z.transform((v) => v ?? value),
+  ) as Gives<number>;
+
+/** Schema of a shop file. */
+export function shopSchema(k: ParamKit): Gives<unknown> {
+  const costs = Object.fromEntries(Object.entries(DEFAULT_COSTS).map(([key, v]) => [key, seconds(v)]));
+  return strictGroup({
+    units: z.enum(['mm', 'in']),
+    name: text(k),
+    note: text(k),
+    profile: k.or(k.oneOf(['strict', 'usual']), 'strict'),
+    brake: k.maybe(brake(k) as Gives<unknown>),
+    press: k.maybe(press(k) as Gives<unknown>),
+    vise: k.maybe(
+      strictGroup({
+        name: text(k),
+        jaws: k.size({ max: 1000 }),
+        depth: k.or(k.size({ max: 300 }), 60),
+        capacity: capacity(k),
+      }) as Gives<unknown>,
+    ),
+    shear: k.maybe(
+      strictGroup({
+        name: text(k),
+        length: k.size(),
+        capacity: capacity(k),
+        rearStop: k.maybe(k.size()),
+      }) as Gives<unknown>,
+    ),
+    spotWelder: k.maybe(
+      strictGroup({
+        name: text(k),
+        throat: k.size({ max: 3000 }),
+        electrode: k.size({ max: 50 }),
+        thickness: pair(k),
+      }) as Gives<unknown>,
+    ),
+    riveter: k.maybe(
+      strictGroup({
+        name: text(k),
+        diameters: k.list(k.size({ max: 10 }), 1, 20),
+        nose: k.or(k.size({ max: 50 }), 20),
+      }) as Gives<unknown>,
+    ),
+    table: k.maybe(
+      strictGroup({
+        name: text(k),
+        process: k.oneOf(['laser', 'plasma']),
+        length: k.size(),
+        width: k.size(),
+        kerf: k.size({ min: 0, max: 10 }),
+        smallestHole: k.size({ max: 100 }),
+      }) as Gives<unknown>,
+    ),
+    sheets: k.or(k.list(pair(k), 0, 50), []),
+    costs: k.or(strictGroup(costs) as Gives<unknown>, DEFAULT_COSTS),
+    strips: k.or(k.list(strip(k) as Gives<unknown>, 0, 500), []),
+  });
+}
+
+function strip(k: ParamKit): Group {
+  return strictGroup({
+    name: z.string(),
+    material: k.oneOf(MATERIAL_NAMES),
+    thickness: k.size({ max: 10 }),
+    insideRadius: k.size({ min: 0, max: 100 }),
+    k: numberAbove(0, 1),
+    kError: k.or(numberBetween(0, 1), 0),
+    springback: k.or(numberBetween(0, 45, ' deg'), 0),
+    springbackError: k.or(numberBetween(0, 45, ' deg'), 0),
+    strips: k.or(k.count(1, 1000), 1),
+  });
+}

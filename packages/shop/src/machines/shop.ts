@@ -1,0 +1,175 @@
+import type { Point, Unit } from '@tinwright/core';
+import type { Capacity } from './capacity.js';
+import type { StripRow } from './strip-row.js';
+
+/**
+ * A leaf brake with fingers. mm, degrees. Sections are seen along the bend line: x forward to the operator from the
+ * hinge, z up from the bed.
+ */
+export interface Brake {
+  readonly name: string;
+  /** Longest bend. */
+  readonly length: number;
+  readonly capacity: readonly Capacity[];
+  /** Widths of the fingers in the rack. */
+  readonly fingers: readonly number[];
+  readonly finger: Finger;
+  /** Clear height under the beam the fingers hang on, from the top of the sheet: the deepest box. */
+  readonly clearHeight: number;
+  /** From the tip of the fingers back to the front of the beam. */
+  readonly beam: number;
+  /** How far the jaw lifts. */
+  readonly opening: number;
+  readonly leaf: { readonly width: number; readonly stop: number };
+  /** From the front edge of the bed to where it falls away. */
+  readonly bed: number;
+  /** Set-back of the fingers' tips in sheet thicknesses, least and most. */
+  readonly setBack: readonly [number, number];
+  /** Shortest flange the leaf holds. */
+  readonly lowestFlange: number;
+  /** Uncovered stretches of a bend line that still come out straight: at its ends, and between two fingers. */
+  readonly gaps: { readonly end: number; readonly inner: number };
+  /** Degrees past the angle that have to be free, for springback. */
+  readonly overbend: number;
+}
+
+/** Section of a finger, tip to the front. mm, degrees */
+export interface Finger {
+  /** From tip to heel along the sheet. */
+  readonly foot: number;
+  /** From the tip back to the front of the upright. */
+  readonly upright: number;
+  /** Between the underside and the face that rises from the tip. */
+  readonly noseAngle: number;
+  /** Of the tip's edge. */
+  readonly noseRadius: number;
+}
+
+/** A punch or die as a section, seen along the bend line. mm */
+export interface PressTool {
+  readonly name: string;
+  /** Closed outline: x across, 0 at the bend line; z up from the point of a punch, down from the top of a die. */
+  readonly section: readonly Point[];
+}
+
+/** An upper tool. */
+export interface Punch extends PressTool {
+  /** Included angle of the tip, degrees. */
+  readonly angle: number;
+  readonly radius: number;
+  /** Lengths there are; they stand side by side. */
+  readonly lengths: readonly number[];
+}
+
+/** A lower tool. */
+export interface Die extends PressTool {
+  /** Opening of the V. */
+  readonly opening: number;
+  /** Included angle of the V, degrees. */
+  readonly angle: number;
+}
+
+/** A press brake. mm, kN */
+export interface Press {
+  readonly name: string;
+  readonly length: number;
+  readonly force: number;
+  readonly punches: readonly Punch[];
+  readonly dies: readonly Die[];
+  /** The ram the punch hangs on: half its width, and its height over the tip. */
+  readonly ram: { readonly half: number; readonly height: number };
+  readonly backGauge: { readonly least: number; readonly most: number };
+  readonly overbend: number;
+}
+
+/** What a bend can be made with by hand where no machine reaches. mm */
+export interface Vise {
+  readonly name: string;
+  /** Width of the jaws, with bars. */
+  readonly jaws: number;
+  /** How deep a flange goes into them. */
+  readonly depth: number;
+  readonly capacity: readonly Capacity[];
+}
+
+/** A guillotine shear. mm */
+export interface Shear {
+  readonly name: string;
+  readonly length: number;
+  readonly capacity: readonly Capacity[];
+  /** Furthest the rear stop goes; null without one. */
+  readonly rearStop: number | null;
+}
+
+/** A spot welder. mm */
+export interface SpotWelder {
+  readonly name: string;
+  readonly throat: number;
+  readonly electrode: number;
+  /** Thinnest and thickest single sheet. */
+  readonly thickness: readonly [number, number];
+}
+
+/** A rivet gun. mm */
+export interface Riveter {
+  readonly name: string;
+  readonly diameters: readonly number[];
+  /** Diameter of its nose. */
+  readonly nose: number;
+}
+
+/** A cutting table. mm */
+export interface Table {
+  readonly name: string;
+  readonly process: 'laser' | 'plasma';
+  readonly length: number;
+  readonly width: number;
+  readonly kerf: number;
+  /** Smallest hole it cuts round. */
+  readonly smallestHole: number;
+}
+
+/** What handling costs, seconds. Judgement: time your own. */
+export interface Costs {
+  readonly bend: number;
+  /** To any next line. */
+  readonly slide: number;
+  readonly turn90: number;
+  readonly turn180: number;
+  readonly flip: number;
+  /** Another stop angle. */
+  readonly stop: number;
+  readonly setBack: number;
+  /** Fingers or tools are changed: once, and for each one taken or added. */
+  readonly tools: number;
+  readonly tool: number;
+  readonly hook: number;
+  readonly flatten: number;
+  /** A bend by hand. */
+  readonly hand: number;
+  /** To another machine. */
+  readonly walk: number;
+}
+
+/** How sources that disagree are taken: the stricter, or the usual one. */
+export type Profile = 'strict' | 'usual';
+
+/** The machines and limits of one workshop. Lengths mm. */
+export interface Shop {
+  readonly name: string;
+  readonly note: string;
+  readonly units: Unit;
+  readonly profile: Profile;
+  readonly brake: Brake | null;
+  readonly press: Press | null;
+  readonly vise: Vise | null;
+  readonly shear: Shear | null;
+  readonly spotWelder: SpotWelder | null;
+  readonly riveter: Riveter | null;
+  readonly table: Table | null;
+  /** Sheets in the rack: length and width. */
+  readonly sheets: readonly (readonly [number, number])[];
+  readonly costs: Costs;
+  /** Bends measured on the shop's own metal. */
+  readonly strips: readonly StripRow[];
+}

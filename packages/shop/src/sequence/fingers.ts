@@ -1,0 +1,93 @@
+import type { Stretch } from './station.js';
+
+/** Tools mounted: for each stretch the pieces that stand in it, widest first; null for the whole rack side by side. */
+export type ToolSet = readonly (readonly number[])[] | null;
+
+/** Name of a tool set, the same for the same pieces. */
+export function toolSetKey(set: ToolSet): string {
+  return set === null ? 'all' : set.map((s) => s.join('+')).join(' | ');
+}
+
+/** True when tools that are mounted already do for these stretches. */
+export function serves(
+  set: ToolSet,
+  stretches: readonly Stretch[],
+  rack: readonly number[],
+  inner: number,
+): boolean {
+  if (stretches.length === 0) return true;
+  const groups = set ?? [rack];
+  if (groups.length !== stretches.length) return false;
+  return stretches.every((s, i) => fits(groups[i] as readonly number[], s, inner));
+}
+
+/** Pieces fit a stretch when they go in, and cover enough of it, gaps between them included. */
+function fits(pieces: readonly number[], { least, most }: Stretch, inner: number): boolean {
+  const sum = pieces.reduce((s, p) => s + p, 0);
+  return pieces.length > 0 && sum <= most + 1e-9 && sum + (pieces.length - 1) * inner >= least - 1e-9;
+}
+
+const MOST_PIECES = 20; // all choices are tried: 2^20
+
+/**
+ * Pieces from the rack for every stretch, or null where there are none: the least left bare, then the fewest pieces,
+ * then the widest. Longer stretches choose first.
+ */
+export function chooseTools(
+  stretches: readonly Stretch[],
+  rack: readonly number[],
+  inner: number,
+): ToolSet | 'none' {
+  const left = rack.toSorted((a, b) => b - a).slice(0, MOST_PIECES);
+  const order = stretches.map((_, i) => i).toSorted((a, b) => wanted(stretches[b]) - wanted(stretches[a]));
+  const chosen: (readonly number[])[] = [];
+  for (const i of order) {
+    const pieces = best(left, stretches[i] as Stretch, inner);
+    if (pieces === null) return 'none';
+    chosen[i] = pieces;
+    for (const p of pieces) left.splice(left.indexOf(p), 1);
+  }
+  return chosen;
+}
+
+const wanted = (s: Stretch | undefined) => s?.least ?? 0;
+
+function best(rack: readonly number[], stretch: Stretch, inner: number): readonly number[] | null {
+  let found: { readonly pieces: readonly number[]; readonly bare: number } | null = null;
+  // an open stretch takes no more than it needs
+  const target = Math.min(stretch.most, Math.max(stretch.least, 0));
+  for (const pieces of choices(rack)) {
+    if (!fits(pieces, stretch, inner)) continue;
+    const sum = pieces.reduce((s, p) => s + p, 0);
+    const bare = Number.isFinite(stretch.most) ? stretch.most - sum : Math.abs(sum - target);
+    if (
+      found === null ||
+      bare < found.bare - 1e-9 ||
+      (bare < found.bare + 1e-9 && fewer(pieces, found.pieces))
+    )
+      found = { pieces, bare };
+  }
+  return found?.pieces ?? null;
+}
+
+/** Fewer pieces first, then the one with the wider pieces. */
+function fewer(a: readonly number[], b: readonly number[]): boolean {
+  if (a.length !== b.length) return a.length < b.length;
+  const i = a.findIndex((v, k) => v !== b[k]);
+  return i >= 0 && (a[i] as number) > (b[i] as number);
+}
+
+/** Every choice of pieces, equal widths taken once, widest first. */
+function* choices(rack: readonly number[]): Generator<readonly number[]> {
+  const widths = [...new Set(rack)];
+  const counts = widths.map((w) => rack.filter((r) => r === w).length);
+  const take = widths.map(() => 0);
+  for (;;) {
+    const pieces = widths.flatMap((w, i) => Array<number>(take[i] as number).fill(w));
+    if (pieces.length > 0) yield pieces;
+    let i = 0;
+    while (i < take.length && take[i] === counts[i]) take[i++] = 0;
+    if (i === take.length) return;
+    take[i] = (take[i] as number) + 1;
+  }
+}

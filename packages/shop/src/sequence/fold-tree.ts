@@ -1,0 +1,145 @@
+import {
+  bentPose,
+  compose3,
+  convexPieces,
+  dot3,
+  type EdgeFold,
+  HOME,
+  type Part,
+  type PartPanel,
+  type Point,
+  type Pose,
+  radians,
+  type Turn,
+} from '@tinwright/core';
+
+/** How far a bend has come: not at all, folded past for a hem, or done. */
+export type Stage = 'flat' | 'folded' | 'done';
+
+/** A panel of the part with the bend it hangs by, in the order of the part. */
+export interface TreePanel {
+  readonly id: string;
+  /** Index of the panel it hangs on; -1 for the first. */
+  readonly parent: number;
+  readonly panel: PartPanel;
+  readonly pieces: readonly (readonly Point[])[];
+  readonly bend: TreeBend | null;
+}
+
+/** A bend, as bending it needs it. mm, degrees */
+export interface TreeBend {
+  /** Bent through, signed. */
+  readonly angle: number;
+  readonly insideRadius: number;
+  readonly allowance: number;
+  readonly setback: number;
+  readonly hem: EdgeFold | null;
+  /** Ends of the bent material along the hinge's x. */
+  readonly ends: readonly [number, number];
+  readonly hinge: NonNullable<PartPanel['hang']>['hinge'];
+}
+
+/** A part as it is folded, bend by bend. mm */
+export interface FoldTree {
+  readonly thickness: number;
+  readonly panels: readonly TreePanel[];
+  /** Degrees a hem is folded to before it is closed. */
+  readonly foldAngle: number;
+}
+
+/** @param foldAngle degrees a hem is folded to before it is closed */
+export function foldTree(part: Part, foldAngle: number): FoldTree {
+  const index = new Map(part.panels.map((p, i) => [p.id, i]));
+  const panels = part.panels.map((panel): TreePanel => {
+    const { hang } = panel;
+    return {
+      id: panel.id,
+      parent: hang === null ? -1 : (index.get(hang.bend.parent) as number),
+      panel,
+      pieces: convexPieces(panel.shape.map((e) => e.from)),
+      bend: hang === null ? null : treeBend(hang),
+    };
+  });
+  return { thickness: part.sheet.thickness, panels, foldAngle };
+}
+
+function treeBend({ bend, hinge, zone }: NonNullable<PartPanel['hang']>): TreeBend {
+  const { angle, insideRadius, terms, hem } = bend;
+  const ends = [
+    Math.min(zone.parentSide[0], zone.childSide[0]),
+    Math.max(zone.parentSide[1], zone.childSide[1]),
+  ] as const;
+  return { angle, insideRadius, allowance: terms.allowance, setback: terms.setback, hem, ends, hinge };
+}
+
+/** The bend as a turn at a stage: a fold not yet closed keeps the length of its bent material. */
+export function turnAt({ thickness, foldAngle }: FoldTree, bend: TreeBend, stage: Stage): Turn | null {
+  const { angle, setback, allowance } = bend;
+  if (stage === 'flat') return null;
+  if (stage === 'done') return { angle, insideRadius: bend.insideRadius, setback };
+  const through = Math.min(foldAngle, Math.abs(angle));
+  const radius = Math.max(0, allowance / radians(through) - thickness / 2);
+  return { angle: Math.sign(angle) * through, insideRadius: radius, setback };
+}
+
+/** Pose of a panel in its parent's frame, its bend at a stage. */
+export function poseInParent(tree: FoldTree, index: number, stage: Stage): Pose {
+  const { bend } = tree.panels[index] as TreePanel;
+  if (bend === null) return HOME;
+  const turn = turnAt(tree, bend, stage);
+  if (turn !== null) return bentPose(HOME, bend.hinge, turn, tree.thickness);
+  // on the flat the panel lies a deduction nearer than its mould line
+  return compose3(mouldFrame(bend), { ...HOME, origin: [0, bend.allowance - 2 * bend.setback, 0] });
+}
+
+/** The frame of a flange whose mould line lies on its parent's, in the parent's frame. */
+export function mouldFrame({ hinge }: TreeBend): Pose {
+  const { origin, x, y } = hinge.frame;
+  return {
+    origin: [origin[0], origin[1], 0],
+    x: [x[0], x[1], 0],
+    y: [y[0], y[1], 0],
+    z: [0, 0, 1],
+  };
+}
+
+/** The pose that takes back what another does. */
+export function inverse({ origin, x, y, z }: Pose): Pose {
+  const turn = {
+    x: [x[0], y[0], z[0]],
+    y: [x[1], y[1], z[1]],
+    z: [x[2], y[2], z[2]],
+  } as const;
+  return { origin: [-dot3(origin, x), -dot3(origin, y), -dot3(origin, z)], ...turn };
+}
+
+/** Where a panel stands seen from another one, bends at their stages. */
+export function poseFrom(tree: FoldTree, from: number, to: number, stage: (panel: number) => Stage): Pose {
+  const up = ancestors(tree, from);
+  const down = ancestors(tree, to);
+  const shared = up.find((p) => down.includes(p)) as number;
+  const chain = (list: readonly number[]) =>
+    list
+      .slice(0, list.indexOf(shared))
+      .toReversed()
+      .reduce<Pose>((pose, p) => compose3(pose, poseInParent(tree, p, stage(p))), HOME);
+  return compose3(inverse(chain(up)), chain(down));
+}
+
+/** The panel itself, its parent, and so on up to the first. */
+export function ancestors(tree: FoldTree, panel: number): readonly number[] {
+  const list: number[] = [];
+  for (let p = panel; p >= 0; p = (tree.panels[p] as TreePanel).parent) list.push(p);
+  return list;
+}
+
+/** Panels whose bends lie between two panels: those that turn when one of these is bent. */
+export function bendsBetween(tree: FoldTree, from: number, to: number): readonly number[] {
+  const [up, down] = [ancestors(tree, from), ancestors(tree, to)];
+  return [...up.filter((p) => !down.includes(p)), ...down.filter((p) => !up.includes(p))];
+}
+
+/** A panel and everything that hangs on it. */
+export function subtree(tree: FoldTree, root: number): readonly number[] {
+  return tree.panels.map((_, i) => i).filter((i) => ancestors(tree, i).includes(root));
+}

@@ -1,0 +1,83 @@
+import type { Point, Vec3 } from '@tinwright/core';
+import { convexHull } from '@tinwright/core';
+import { contactAngle } from '../sweep/contact.js';
+import { overlap } from '../sweep/polygon.js';
+import { EDGE, type LeafTools } from '../tools/leaf-tools.js';
+import type { Interval } from './stretches.js';
+
+/** What a solid does to a stroke of the leaf: stops it, takes room from the fingers, or neither. */
+export interface LeafClause {
+  readonly stops: 'leaf' | 'bed' | 'beam' | null;
+  readonly takes: Interval | null;
+}
+
+const FREE: LeafClause = { stops: null, takes: null };
+
+/** How far the leaf turns, radians: to the angle it is set to, and as far as has to be free. */
+export interface LeafTurn {
+  readonly set: number;
+  readonly free: number;
+}
+
+/**
+ * One convex solid in a stroke: its corners in the machine's frame before it, whether it turns with the leaf, and
+ * whether it still lies in the plane of the sheet there.
+ */
+export function leafClause(
+  corners: readonly Vec3[],
+  moves: boolean,
+  flat: boolean,
+  tools: LeafTools,
+  turns: LeafTurn,
+  margin: number,
+): LeafClause {
+  const turn = turns.free;
+  const seen = convexHull(corners.map(([x, , z]): Point => [x, z]));
+  if (flat) {
+    // the held sheet may not reach over the line, the free one not behind it
+    if (!moves) return Math.max(...seen.map((p) => p[0])) > EDGE ? { stops: 'leaf', takes: null } : FREE;
+    if (Math.min(...seen.map((p) => p[0])) < -EDGE) return { stops: 'bed', takes: null };
+    return contactAngle(seen, tools.beam, turn) <= turn ? { stops: 'beam', takes: null } : FREE;
+  }
+  const hits = moves
+    ? {
+        leaf: overlap(seen, tools.leaf) > 0,
+        bed: contactAngle(seen, tools.bed, turn) <= turn,
+        beam: contactAngle(seen, tools.beam, turn) <= turn,
+        finger: tools.finger.some((f) => contactAngle(seen, f, turn) <= turn),
+      }
+    : {
+        leaf: contactAngle(tools.leafFace, seen, turns.set) <= turns.set,
+        bed: overlap(seen, tools.bed) > 0,
+        beam: overlap(seen, tools.beam) > 0,
+        finger: tools.finger.some((f) => overlap(seen, f) > 0),
+      };
+  const stops = hits.leaf ? 'leaf' : hits.bed ? 'bed' : hits.beam ? 'beam' : null;
+  return { stops, takes: hits.finger ? extent(corners, margin) : null };
+}
+
+/** Clause of a solid while a hem is closed: the jaw comes straight down, nothing turns. */
+export function closeClause(
+  corners: readonly Vec3[],
+  flat: boolean,
+  tools: LeafTools,
+  margin: number,
+): LeafClause {
+  if (flat) return FREE;
+  const seen = convexHull(corners.map(([x, , z]): Point => [x, z]));
+  const stops =
+    overlap(seen, tools.leaf) > 0
+      ? 'leaf'
+      : overlap(seen, tools.bed) > 0
+        ? 'bed'
+        : overlap(seen, tools.beam) > 0
+          ? 'beam'
+          : null;
+  const finger = tools.finger.some((f) => overlap(seen, f) > 0);
+  return { stops, takes: finger ? extent(corners, margin) : null };
+}
+
+function extent(corners: readonly Vec3[], margin: number): Interval {
+  const ys = corners.map((c) => c[1]);
+  return [Math.min(...ys) - margin, Math.max(...ys) + margin];
+}

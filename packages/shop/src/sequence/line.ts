@@ -1,0 +1,115 @@
+import { compose3, type Pose, place3 } from '@tinwright/core';
+import {
+  bendsBetween,
+  type FoldTree,
+  mouldFrame,
+  poseFrom,
+  type Stage,
+  subtree,
+  type TreeBend,
+  type TreePanel,
+} from './fold-tree.js';
+import { homeOf, type Lump } from './lumps.js';
+import type { Operation, Work } from './operations.js';
+
+/** Which side of a line is held: the panel the bend hangs on, or the one that hangs by it. */
+export type Held = 'parent' | 'child';
+
+/**
+ * A line under the tool: poses bring a panel's frame into the machine's, x from the held side to the free one, z up,
+ * y along the line. The mould line lies at the origin, the sheet between z = 0 and T with the side it bends to on top.
+ */
+export interface LineFrame {
+  readonly held: Held;
+  /** Panels the line's bends hang on, first one first, and those that turn. */
+  readonly parents: readonly number[];
+  readonly children: readonly number[];
+  /** Panels that move with the free side, by index. */
+  readonly moves: readonly boolean[];
+  /** From the first parent's frame to the machine. */
+  readonly pose: Pose;
+  /** Ends of the bent material along y, one pair a bend. */
+  readonly spans: readonly (readonly [number, number])[];
+}
+
+export function lineFrame(work: Work, operation: Operation, held: Held): LineFrame {
+  const { tree } = work;
+  const children = operation.panels;
+  const bends = children.map((c) => (tree.panels[c] as TreePanel & { bend: TreeBend }).bend);
+  const parents = children.map((c) => (tree.panels[c] as TreePanel).parent);
+  const [bend] = bends as [TreeBend];
+  const turned = new Set(children.flatMap((c) => subtree(tree, c)));
+  const pose = machinePose(bend, held, operation.angle > 0 ? 'up' : 'down', tree.thickness);
+  const spans = bends.map((b, i): readonly [number, number] => {
+    const at = compose3(
+      pose,
+      compose3(poseFrom(tree, parents[0] as number, parents[i] as number, FLAT), mouldFrame(b)),
+    );
+    const ends = b.ends.map((x) => place3(at, [x, 0, 0])[1]);
+    return [Math.min(...ends), Math.max(...ends)];
+  });
+  return {
+    held,
+    parents,
+    children,
+    moves: tree.panels.map((_, i) => turned.has(i) === (held === 'parent')),
+    pose,
+    spans,
+  };
+}
+
+const FLAT = (): Stage => 'flat';
+
+/** Face up is the one the bend turns to; forward is away from the held side. */
+function machinePose({ hinge }: TreeBend, held: Held, turn: 'up' | 'down', thickness: number): Pose {
+  const { origin, x, y } = hinge.frame;
+  const [sx, sy] = held === 'parent' ? [turn === 'up' ? -1 : 1, 1] : [turn === 'up' ? 1 : -1, -1];
+  const sz = turn === 'up' ? 1 : -1;
+  // rows: forward = sy·v, along = sx·u, up = sz·z with u along the hinge and v away from the parent
+  const along: Pose = {
+    origin: [0, 0, turn === 'up' ? 0 : thickness],
+    x: [sy * y[0], sx * x[0], 0],
+    y: [sy * y[1], sx * x[1], 0],
+    z: [0, 0, sz],
+  };
+  const [ox, oy] = origin;
+  const at = place3(along, [ox, oy, 0]);
+  return { ...along, origin: [along.origin[0] - at[0], along.origin[1] - at[1], along.origin[2]] };
+}
+
+/**
+ * Pose of a lump's home panel in the machine before the stroke, bends at their stages. The free side stands as if its
+ * mould line lay on the held one's: it turns rigidly about it.
+ */
+export function poseInMachine(
+  { tree }: Work,
+  frame: LineFrame,
+  lump: Lump,
+  stage: (panel: number) => Stage,
+): Pose {
+  const home = homeOf(tree, lump);
+  const [first] = frame.parents as [number];
+  const branch = frame.children.findIndex((c) => subtreeHolds(tree, c, home));
+  if (branch < 0) return compose3(frame.pose, poseFrom(tree, first, home, stage));
+  const child = frame.children[branch] as number;
+  const { bend } = tree.panels[child] as TreePanel & { bend: TreeBend };
+  const parent = poseFrom(tree, first, frame.parents[branch] as number, stage);
+  return compose3(
+    frame.pose,
+    compose3(parent, compose3(mouldFrame(bend), poseFrom(tree, child, home, stage))),
+  );
+}
+
+function subtreeHolds(tree: FoldTree, root: number, panel: number): boolean {
+  for (let p = panel; p >= 0; p = (tree.panels[p] as TreePanel).parent) if (p === root) return true;
+  return false;
+}
+
+/** Bends (by the panel that turns) whose stage decides where a lump stands before a stroke on a line. */
+export function bendsTo({ tree }: Work, { parents, children }: LineFrame, lump: Lump): readonly number[] {
+  const home = homeOf(tree, lump);
+  const branch = children.findIndex((c) => subtreeHolds(tree, c, home));
+  const from = branch < 0 ? (parents[0] as number) : (children[branch] as number);
+  const chain = bendsBetween(tree, from, home);
+  return lump.kind === 'bend' && !chain.includes(lump.panel) ? [...chain, lump.panel] : chain;
+}

@@ -1,0 +1,125 @@
+import { HOME, place3 } from '@tinwright/core';
+import { bendsBetween, type FoldTree, poseFrom, type TreeBend, type TreePanel } from './fold-tree.js';
+import { both, isEmpty, type Mask, MOST_STEPS, maskOf } from './mask.js';
+
+/** What is done to a bend: bent, folded past (hem), closed (hem), rolled round a wire. */
+export type Action = 'bend' | 'fold' | 'close' | 'roll';
+
+/** One bend one stage further. Steps are numbered; a state of the part is a set of them. */
+export interface Step {
+  readonly index: number;
+  /** The panel that turns. */
+  readonly panel: number;
+  readonly action: Action;
+}
+
+/** One stroke: steps on one line that are done together. */
+export interface Operation {
+  readonly index: number;
+  readonly action: Action;
+  readonly steps: readonly number[];
+  /** Panels that turn, in the order of the steps. */
+  readonly panels: readonly number[];
+  readonly mask: Mask;
+  /** Steps that have to be done before. */
+  readonly after: Mask;
+  /** Steps that would part the line: none of them may be done yet. */
+  readonly before: Mask;
+  /** Bent through, degrees, signed. */
+  readonly angle: number;
+}
+
+/** Steps and operations of a part, and which step shows the stage of which panel's bend. */
+export interface Work {
+  readonly tree: FoldTree;
+  readonly steps: readonly Step[];
+  readonly operations: readonly Operation[];
+  readonly all: Mask;
+  /** By panel: its last step, and its first where it has two; -1 for none. */
+  readonly last: readonly number[];
+  readonly first: readonly number[];
+}
+
+/** Everything that has to be done to a part. @throws RangeError for more than 60 steps */
+export function workOf(tree: FoldTree): Work {
+  const steps = tree.panels.flatMap((p, i) => actionsOf(p).map((action) => ({ panel: i, action })));
+  if (steps.length > MOST_STEPS)
+    throw new RangeError(`${steps.length} steps given, up to ${MOST_STEPS} allowed`);
+  const numbered = steps.map((s, index): Step => ({ ...s, index }));
+  const of = (panel: number) => numbered.filter((s) => s.panel === panel);
+  const groups = linesOf(tree, numbered);
+  const operations = groups.map((g, index) => operation(tree, numbered, g, index));
+  return {
+    tree,
+    steps: numbered,
+    operations,
+    all: maskOf(numbered.map((s) => s.index)),
+    last: tree.panels.map((_, i) => of(i).at(-1)?.index ?? -1),
+    first: tree.panels.map((_, i) => of(i)[0]?.index ?? -1),
+  };
+}
+
+function actionsOf({ bend }: TreePanel): readonly Action[] {
+  if (bend === null) return [];
+  if (bend.hem === 'wired') return ['roll'];
+  return bend.hem === null ? ['bend'] : ['fold', 'close'];
+}
+
+/** Steps by themselves, and all that lie on one line on the flat together. */
+function linesOf(tree: FoldTree, steps: readonly Step[]): readonly (readonly Step[])[] {
+  const singles = steps.map((s) => [s]);
+  const lines = new Map<string, Step[]>();
+  for (const s of steps) {
+    if (s.action === 'roll') continue;
+    const key = lineKey(tree, s);
+    lines.set(key, [...(lines.get(key) ?? []), s]);
+  }
+  return [...singles, ...[...lines.values()].filter((l) => l.length > 1)];
+}
+
+/** The same for steps that one stroke can do: line on the flat, side, angle, radius, stage. */
+function lineKey(tree: FoldTree, { panel, action }: Step): string {
+  const { bend, parent } = tree.panels[panel] as TreePanel & { bend: TreeBend };
+  const pose = poseFrom(tree, 0, parent, () => 'flat');
+  const { origin, y } = bend.hinge.frame;
+  const at = place3(pose, [origin[0], origin[1], 0]);
+  const out = place3({ ...pose, origin: HOME.origin }, [y[0], y[1], 0]);
+  const distance = at[0] * out[0] + at[1] * out[1];
+  const text = (v: number) => (Math.round(v * 1e4) / 1e4 + 0).toFixed(4);
+  return [out[0], out[1], distance, bend.angle, bend.insideRadius, bend.setback, bend.allowance]
+    .map(text)
+    .concat(action)
+    .join(' ');
+}
+
+function operation(tree: FoldTree, all: readonly Step[], group: readonly Step[], index: number): Operation {
+  const [first] = group as [Step];
+  const panels = group.map((s) => s.panel);
+  const steps = group.map((s) => s.index);
+  const parents = panels.map((p) => (tree.panels[p] as TreePanel).parent);
+  const parting = parents.flatMap((p) => bendsBetween(tree, parents[0] as number, p));
+  return {
+    index,
+    action: first.action,
+    steps,
+    panels,
+    mask: maskOf(steps),
+    after: maskOf(
+      first.action === 'close'
+        ? all.filter((s) => panels.includes(s.panel) && s.action === 'fold').map((s) => s.index)
+        : [],
+    ),
+    before: maskOf(all.filter((s) => parting.includes(s.panel)).map((s) => s.index)),
+    angle: (tree.panels[first.panel] as TreePanel & { bend: TreeBend }).bend.angle,
+  };
+}
+
+/** True when an operation can be next: not begun, what it waits for done, its line still in one. */
+export function isOpen({ mask, after, before }: Operation, done: Mask): boolean {
+  return (
+    isEmpty(both(mask, done)) &&
+    (after.low & ~done.low) === 0 &&
+    (after.high & ~done.high) === 0 &&
+    isEmpty(both(before, done))
+  );
+}

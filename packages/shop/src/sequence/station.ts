@@ -1,0 +1,60 @@
+import type { Held } from './line.js';
+import type { Mask } from './mask.js';
+import type { Operation } from './operations.js';
+
+/** What stops an operation. Lengths mm. */
+export interface Obstacle {
+  readonly code:
+    | 'leaf'
+    | 'bed'
+    | 'beam'
+    | 'fingers'
+    | 'punch'
+    | 'die'
+    | 'ram'
+    | 'angle'
+    | 'length'
+    | 'capacity'
+    | 'flange-short'
+    | 'hold-short'
+    | 'opening'
+    | 'hook'
+    | 'jaws'
+    | 'force'
+    | 'part';
+  /** The panel in the way, -1 where it is no panel. */
+  readonly panel: number;
+  /** Found and allowed, where numbers tell it. */
+  readonly value?: number;
+  readonly limit?: number;
+}
+
+/** A stretch of the tool along the line that may be covered, and how much of it has to be. mm */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  /** Least total width of fingers or tools standing in it, and greatest; infinite where nothing limits it. */
+  readonly least: number;
+  readonly most: number;
+}
+
+/** How an operation can be mounted in a state. */
+export interface Mounting {
+  readonly operation: Operation;
+  readonly held: Held;
+  /** Null when it goes; with several, the first found. */
+  readonly obstacle: Obstacle | null;
+  readonly stretches: readonly Stretch[];
+  /** True when the part has to be hooked under the jaw. */
+  readonly hooked: boolean;
+}
+
+/** A machine, or a pair of hands, as the search sees it. */
+export interface Station {
+  readonly name: 'brake' | 'press' | 'vise' | 'hand';
+  readonly mount: (operation: Operation, held: Held, done: Mask) => Mounting;
+  /** Widths of fingers or tool lengths to cover stretches with; empty where nothing is mounted. */
+  readonly rack: readonly number[];
+  /** Uncovered between two pieces of tool, and at the end of a line. mm */
+  readonly gaps: { readonly end: number; readonly inner: number };
+}

@@ -1,0 +1,49 @@
+import type { Stretch } from './station.js';
+
+/** A closed stretch along the line. mm */
+export type Interval = readonly [from: number, to: number];
+
+/** Stretches that overlap made one, in order. */
+export function merged(intervals: readonly Interval[]): readonly Interval[] {
+  const found: [number, number][] = [];
+  for (const [a, b] of intervals.toSorted((p, q) => p[0] - q[0])) {
+    const last = found.at(-1);
+    if (last !== undefined && a <= last[1]) last[1] = Math.max(last[1], b);
+    else found.push([a, b]);
+  }
+  return found;
+}
+
+/**
+ * Where tools may stand and how much they have to cover: the bent material less what is in the way. Null, with the
+ * stretch that stays bare, when more than the gaps allow would be left uncovered.
+ */
+export function stretchesFor(
+  spans: readonly Interval[],
+  taken: readonly Interval[],
+  gaps: { readonly end: number; readonly inner: number },
+): { readonly stretches: readonly Stretch[] } | { readonly bare: Interval } {
+  const blocked = merged(taken);
+  const line: Interval = [Math.min(...spans.map((s) => s[0])), Math.max(...spans.map((s) => s[1]))];
+  const bare = blocked
+    .map(([a, b]): Interval => [Math.max(a, line[0]), Math.min(b, line[1])])
+    .find(([a, b]) => b - a > (a <= line[0] || b >= line[1] ? gaps.end : gaps.inner) + 1e-9);
+  if (bare !== undefined) return { bare };
+  const edges = [-Infinity, ...blocked.flat(), Infinity];
+  const free = Array.from(
+    { length: edges.length / 2 },
+    (_, i): Interval => [edges[2 * i] as number, edges[2 * i + 1] as number],
+  );
+  const needed = free.filter(([a, b]) => Math.min(b, line[1]) - Math.max(a, line[0]) > 1e-9);
+  return {
+    stretches: needed.map(([from, to]): Stretch => {
+      const covered = Math.min(to, line[1]) - Math.max(from, line[0]);
+      // what lies bare at either end may be at most the end gap, counted from the line's own end
+      const slack = (side: 'from' | 'to') => {
+        const [edge, end] = side === 'from' ? [from, line[0]] : [-to, -line[1]];
+        return Math.max(0, gaps.end - Math.max(0, edge - end));
+      };
+      return { from, to, least: Math.max(0, covered - slack('from') - slack('to')), most: to - from };
+    }),
+  };
+}

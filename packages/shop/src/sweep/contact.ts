@@ -1,0 +1,67 @@
+import type { Point } from '@tinwright/core';
+import { type Convex, overlap } from './polygon.js';
+
+const FULL = 2 * Math.PI;
+const TOUCH = 1e-9;
+
+/**
+ * Angle through which a convex polygon turns about the origin, counter-clockwise, before it first meets a fixed one;
+ * radians, `Infinity` when it does not within `limit`, 0 when they meet at the start. Closed form: contact starts
+ * with a corner of the one on a side of the other, so every corner's circle is cut with every side.
+ */
+export function contactAngle(moving: Convex, fixed: Convex, limit: number): number {
+  if (apart(moving, fixed)) return Infinity;
+  if (overlap(moving, fixed) > TOUCH) return 0;
+  let first = Infinity;
+  for (const v of moving) first = Math.min(first, cornerMeets(v, fixed, 1));
+  // a fixed corner sees the moving sides come the other way round
+  for (const w of fixed) first = Math.min(first, cornerMeets(w, moving, -1));
+  return first <= limit ? first : Infinity;
+}
+
+/** True when no turn can bring them together: their distances from the origin do not overlap. */
+function apart(a: Convex, b: Convex): boolean {
+  const [near, far] = ring(a);
+  const [close, wide] = ring(b);
+  return near > wide || close > far;
+}
+
+/** Least and greatest distance of a convex polygon from the origin. */
+function ring(shape: Convex): readonly [number, number] {
+  let [near, far, inside] = [Infinity, 0, true];
+  shape.forEach((p, i) => {
+    const q = shape[(i + 1) % shape.length] as Point;
+    const [dx, dy] = [q[0] - p[0], q[1] - p[1]];
+    const l2 = dx * dx + dy * dy;
+    const t = l2 === 0 ? 0 : Math.max(0, Math.min(1, -(p[0] * dx + p[1] * dy) / l2));
+    near = Math.min(near, Math.hypot(p[0] + dx * t, p[1] + dy * t));
+    far = Math.max(far, Math.hypot(p[0], p[1]));
+    if (dx * -p[1] - dy * -p[0] < 0) inside = false;
+  });
+  return [inside ? 0 : near, far];
+}
+
+/** Least turn that brings a corner onto a side of a polygon, in the sense given. */
+function cornerMeets(corner: Point, shape: Convex, sense: 1 | -1): number {
+  const r2 = corner[0] * corner[0] + corner[1] * corner[1];
+  const start = Math.atan2(corner[1], corner[0]);
+  let first = Infinity;
+  shape.forEach((p, i) => {
+    const q = shape[(i + 1) % shape.length] as Point;
+    const [dx, dy] = [q[0] - p[0], q[1] - p[1]];
+    // |p + t·d|² = r²
+    const a = dx * dx + dy * dy;
+    const b = p[0] * dx + p[1] * dy;
+    const c = p[0] * p[0] + p[1] * p[1] - r2;
+    const det = b * b - a * c;
+    if (det < 0 || a === 0) return;
+    const root = Math.sqrt(det);
+    for (const t of [(-b - root) / a, (-b + root) / a]) {
+      if (t < -TOUCH || t > 1 + TOUCH) continue;
+      const at = Math.atan2(p[1] + t * dy, p[0] + t * dx);
+      const turn = ((((at - start) * sense) % FULL) + FULL) % FULL;
+      first = Math.min(first, turn > FULL - TOUCH ? 0 : turn);
+    }
+  });
+  return first;
+}
