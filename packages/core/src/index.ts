@@ -71,15 +71,16 @@ export { mitre } from './fold/corners/mitre.js';
 export { reliefHole, reliefSlot } from './fold/corners/relief.js';
 export { slant } from './fold/corners/slant.js';
 export { square } from './fold/corners/square.js';
+export { vNotch } from './fold/corners/v-notch.js';
 export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain.js';
 export { measuredBox } from './fold/extent.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export { form } from './fold/form.js';
-export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
-export { overlapDepth, type Prism, panelPrisms, prismBetween } from './fold/prism.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
+export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
 export { nip, polygon, rectangle, slot } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
+export { overlapDepth, type Prism, panelPrisms, prismBetween } from './fold/prism.js';
 export {
   add3,
   compose3,
@@ -132,11 +133,12 @@ export {
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
 export type { MeasuredSize } from './job/measured.js';
+export { withMends } from './job/mend.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
+export { problemsOf } from './job/problems.js';
 export { type Job, type JobPart, readJob } from './job/read.js';
 export { type BendAnswer, readBend } from './job/read-bend.js';
 export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
-export { problemsOf } from './job/problems.js';
 export { jobSchema } from './job/schema.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';
 export {
@@ -189,7 +191,7 @@ export {
 export { ISO_2768_LINEAR, linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
 export type { RadiusRule } from './stock/least-radius.js';
 export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
-export { type Fraction, formatFraction, formatLength, plainNumber } from './units/format.js';
 export { degrees, radians } from './units/angle.js';
+export { type Fraction, formatFraction, formatLength, plainNumber } from './units/format.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';
 export { numberAbove, numberBetween } from './units/range.js';

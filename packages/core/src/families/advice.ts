@@ -7,7 +7,7 @@ export type Checker = (params: unknown) => readonly Complaint[];
 
 const DOWN = [0.98, 0.9, 0.75, 0.5, 0.3, 0.1, 0.03, 0.01, 0.001];
 const UP = [1.02, 1.1, 1.3, 1.6, 2, 3, 5, 10, 30, 100, 1000, 10_000];
-const HALVINGS = 60;
+const HALVINGS = 60; // to the last bit
 
 /** Complaints as refusals, each with the nearest size that would work, found by trying it. */
 export function advised(params: unknown, check: Checker): readonly Refusal[] {
@@ -36,31 +36,45 @@ function nearestThatWorks(params: unknown, path: Path, given: number, check: Che
   const others = check(params).filter((c) => !samePath(c.path, path));
   const known = (c: Complaint) => others.some((o) => samePath(o.path, c.path));
   const works = (v: number) => check(withValue(params, path, v)).every(known);
-  return nearest(given, (v) => check(withValue(params, path, v)).length === 0) ?? nearest(given, works);
+  return (
+    nearestSize(given, (v) => check(withValue(params, path, v)).length === 0) ?? nearestSize(given, works)
+  );
 }
 
-function nearest(given: number, works: (v: number) => boolean): number | null {
+/** The size nearest to the given one that works, tried downwards and upwards; null when none does. mm */
+export function nearestSize(
+  given: number,
+  works: (v: number) => boolean,
+  halvings: number = HALVINGS,
+): number | null {
   const start = Math.max(given, 1e-3);
   const below = boundary(
     given,
     DOWN.map((f) => start * f),
     works,
+    halvings,
   );
   const above = boundary(
     given,
     UP.map((f) => start * f).filter((v) => v <= LONGEST),
     works,
+    halvings,
   );
   if (below === null || above === null) return below ?? above;
   return given / below <= above / given ? below : above;
 }
 
 /** Between the last of these values that fails and the first that works, the edge of what works. */
-function boundary(given: number, tries: readonly number[], works: (v: number) => boolean): number | null {
+function boundary(
+  given: number,
+  tries: readonly number[],
+  works: (v: number) => boolean,
+  halvings: number,
+): number | null {
   const index = tries.findIndex(works);
   if (index < 0) return null;
   let [fails, good] = [index === 0 ? given : (tries[index - 1] as number), tries[index] as number];
-  for (let i = 0; i < HALVINGS; i++) {
+  for (let i = 0; i < halvings; i++) {
     const middle = (fails + good) / 2;
     if (works(middle)) good = middle;
     else fails = middle;
@@ -78,7 +92,7 @@ function valueAt(data: unknown, path: Path): unknown {
 }
 
 /** A copy with one value changed. */
-function withValue(data: unknown, [step, ...rest]: Path, value: number): unknown {
+export function withValue(data: unknown, [step, ...rest]: Path, value: number): unknown {
   if (step === undefined) return value;
   if (Array.isArray(data)) return data.map((d: unknown, i) => (i === step ? withValue(d, rest, value) : d));
   const group = data as Record<string | number, unknown>;

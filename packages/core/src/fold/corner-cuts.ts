@@ -5,8 +5,8 @@ import type { ArmCut, CornerStyle } from './corner-style.js';
 import { bendAxis, hingeAt } from './hinge.js';
 import type { Lookup } from './lookup.js';
 import { edgeIndex, type HalfPlane } from './outline.js';
-import { bisect, type HalfSpace, type Meeting, onPanel, sharesPlane } from './separate.js';
-import { dot3, type Pose, place3 } from './space.js';
+import { bisect, type HalfSpace, isFoldedBack, type Meeting, onPanel, sharesPlane } from './separate.js';
+import { dot3, type Pose, place3, scale3 } from './space.js';
 import type { Edge, Panel } from './tree.js';
 
 /** A half plane to cut a panel with, in the panel's own frame. */
@@ -73,6 +73,8 @@ function pairWork(
     ...styleCuts(scene, style, b, mitred && keepB !== null),
     ...(keepA === null ? [] : spaceCuts(scene, a.flange, keepA)),
     ...(keepB === null ? [] : spaceCuts(scene, b.flange, keepB)),
+    ...overCuts(scene, a, b, style.gap),
+    ...overCuts(scene, b, a, style.gap),
     ...(beyond === null ? [] : beyondCuts(scene, before.arm, beyond[0])),
     ...(beyond === null ? [] : beyondCuts(scene, after.arm, beyond[1])),
   ];
@@ -99,6 +101,17 @@ function apart(
   if (!sharesPlane(ma, mb)) return [null, null];
   const above = beyondFar(scene, tab === a ? b.flange : a.flange, style.gap);
   return tab === a ? [above, null] : [null, above];
+}
+
+/** A flange folded back over its panel ends clear of the inside of a neighbour that stands up on the same side. */
+function overCuts(scene: Scene, own: Arm, other: Arm, gap: number): readonly PanelCut[] {
+  const [m, o] = [meeting(scene, own), meeting(scene, other)];
+  const [folded, upright] = [own.flange.bend?.angle ?? 0, other.flange.bend?.angle ?? 0];
+  if (!isFoldedBack(m) || isFoldedBack(o) || folded > 0 !== upright > 0) return [];
+  const up = upright > 0 ? 1 : -1; // the inside is the marked face of what is bent up
+  const n = scale3(o.pose.z, up);
+  const inside = place3(o.pose, [0, 0, up > 0 ? scene.thickness : 0]);
+  return spaceCuts(scene, own.flange, { n, c: dot3(n, inside) + gap });
 }
 
 /** Beyond the far edge of a flange, in its plane. */

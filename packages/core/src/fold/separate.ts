@@ -30,7 +30,10 @@ export interface HalfSpace {
   readonly c: number;
 }
 
-const FOLDED_BACK = 150; // degrees; from here a flange lies over its panel and meets no upright neighbour
+const FOLDED_BACK = 150; // degrees
+
+/** From 150° a flange lies over its panel: it does not meet an upright neighbour, but ends beside it. */
+export const isFoldedBack = ({ angle }: Pick<Meeting, 'angle'>): boolean => angle > FOLDED_BACK;
 const PARALLEL = 1e-9;
 const IN_PLANE = 1e-6;
 
@@ -41,7 +44,7 @@ const IN_PLANE = 1e-6;
  * do not meet, and only the style's own cuts apply.
  */
 export function bisect(a: Meeting, b: Meeting, gap: number): readonly [HalfSpace, HalfSpace] | null {
-  if (a.angle > FOLDED_BACK !== b.angle > FOLDED_BACK) return null;
+  if (isFoldedBack(a) !== isFoldedBack(b)) return null;
   const [na, nb] = [a.pose.z, b.pose.z];
   const [pa, pb] = [place3(a.pose, a.corner), place3(b.pose, b.corner)];
   const [ua, ub] = [turn3(a.pose, a.along), turn3(b.pose, b.along)];

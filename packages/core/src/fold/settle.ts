@@ -124,7 +124,10 @@ function settlePanel(
   return { id, outline, shape, hang: { bend, hinge, zone }, holes, marks };
 }
 
-/** Bent material runs where both tangent lines have some; an end `toRoot` slants to the parent's corner. */
+/**
+ * Bent material runs where both tangent lines have some; an end `toRoot` slants to the parent's corner, where that is
+ * near: no further than the bend is wide.
+ */
 function zoneOf(
   id: string,
   parent: Outline,
@@ -141,7 +144,11 @@ function zoneOf(
   const [low, high] = [Math.max(a, childLow), Math.min(b, childHigh)];
   if (!(high - low >= LEAST_BEND))
     return vanishes(`nothing is left to bend at "${id}" between the corner cuts`);
-  return { parentSide: [toRoot('low') ? a : low, toRoot('high') ? b : high], childSide: [low, high] };
+  const near = (corner: number, end: number) => Math.abs(corner - end) <= bend.terms.allowance;
+  return {
+    parentSide: [toRoot('low') && near(a, low) ? a : low, toRoot('high') && near(b, high) ? b : high],
+    childSide: [low, high],
+  };
 }
 
 function edgeEnds(outline: Outline, name: string, panel: string): readonly [Point, Point] {

@@ -1,12 +1,13 @@
-import { measuredBox } from './extent.js';
+import { boxOfPieces, measuredBox } from './extent.js';
 import type { Formed, FormedBend } from './formed.js';
-import { overlapDepth, panelPrisms } from './prism.js';
-import { shellDepth } from './shell.js';
+import { boxDistance, overlapDepth, panelPrisms } from './prism.js';
+import { shellDepth, shellStrips } from './shell.js';
 import { dot3, place3, sub3 } from './space.js';
 import type { Asked } from './tree.js';
 import type { Flaw } from './verify-flat.js';
 
 const NEAR = 1e-6; // mm
+const SIZE = 1e-9; // mm, a size asked for may be off
 const AXES = { x: 0, y: 1, z: 2 } as const;
 
 /**
@@ -24,7 +25,7 @@ export function verifyForm(formed: Formed, asked: readonly Asked[]): readonly Fl
 function size(formed: Formed, { name, value, axis, over }: Asked): readonly Flaw[] {
   const box = measuredBox(formed, over);
   const found = box.max[AXES[axis]] - box.min[AXES[axis]];
-  if (Math.abs(found - value) <= NEAR) return [];
+  if (Math.abs(found - value) <= SIZE * Math.max(1, Math.abs(value))) return [];
   return [
     {
       code: 'form-size',
@@ -68,7 +69,23 @@ function clashes(formed: Formed): readonly Flaw[] {
       return depth <= NEAR ? [] : [through(`panel ${id} passes through the bend ${bend.id}`, depth)];
     });
   });
-  return [...panels, ...bends];
+  return [...panels, ...bends, ...bendsThroughBends(formed)];
+}
+
+const BEND_CLASH = 1e-3; // mm; bends are held against each other in flat strips
+
+function bendsThroughBends({ bends, thickness }: Formed): readonly Flaw[] {
+  const boxed = bends.map((bend) => ({ bend, box: boxOfPieces([], [bend], thickness) }));
+  return boxed.flatMap((a, i) =>
+    boxed.slice(i + 1).flatMap((b) => {
+      if (boxDistance(a.box, b.box) >= -BEND_CLASH) return [];
+      const [p, q] = [shellStrips(a.bend), shellStrips(b.bend)];
+      const depth = deepest(p.flatMap((u) => q.map((v) => overlapDepth(u, v))));
+      return depth <= BEND_CLASH
+        ? []
+        : [through(`bends ${a.bend.id} and ${b.bend.id} pass through each other`, depth)];
+    }),
+  );
 }
 
 const deepest = (depths: readonly number[]) => depths.reduce((a, b) => Math.max(a, b), 0);

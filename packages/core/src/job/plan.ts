@@ -104,7 +104,9 @@ function finished(jobPart: JobPart, part: Part, stands: PartPlan['stands']): Par
   const flat = unfold(part);
   const formed = part === stands.part ? stands.formed : form(part);
   const asked = sheet.rule.compensates ? part.asked : [];
-  const flaws = [...verifyFlat(flat), ...verifyForm(formed, asked)];
+  const flatFlaws = verifyFlat(flat);
+  // panels that cross themselves have no solids to look at
+  const flaws = flatFlaws.length > 0 ? flatFlaws : verifyForm(formed, asked);
   if (flaws.length > 0) throw new JobError(flaws.map(flawProblem));
   const mass = (flat.area * sheet.thickness * material.density) / 1e9;
   return { ...jobPart, part, flat, formed, stands, mass };

@@ -19,10 +19,9 @@ export function convexPieces(shape: readonly Point[]): readonly (readonly Point[
     [...round(right, count + 1), to],
     [to, ...round(side + 1, n - count)],
   ];
-  return pieces
-    .map(withoutTwins)
-    .filter((p) => p.length > 2)
-    .flatMap(convexPieces);
+  const parts = pieces.map(withoutTwins).filter((p) => p.length > 2);
+  // a shape that crosses itself never ends: what does not get simpler is left as it is
+  return parts.length < 2 || parts.some((p) => p.length > n) ? [shape] : parts.flatMap(convexPieces);
 }
 
 const RIGHT = 1e-9;

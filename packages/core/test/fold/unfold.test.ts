@@ -2,14 +2,18 @@ import { expect, test } from 'vitest';
 import { kFactor } from '../../src/bending/k-factor.js';
 import { nominal } from '../../src/bending/nominal.js';
 import { fold } from '../../src/fold/build.js';
+import { mitre } from '../../src/fold/corners/mitre.js';
 import { reliefHole, reliefSlot } from '../../src/fold/corners/relief.js';
 import { slant } from '../../src/fold/corners/slant.js';
 import { square } from '../../src/fold/corners/square.js';
+import { vNotch } from '../../src/fold/corners/v-notch.js';
+import { form } from '../../src/fold/form.js';
 import { polygon, rectangle } from '../../src/fold/outline.js';
 import type { Sheet, Step } from '../../src/fold/tree.js';
 import { unfold } from '../../src/fold/unfold.js';
 import { corners, flange, hem, hole, mark, panel } from '../../src/fold/verbs.js';
 import { verifyFlat } from '../../src/fold/verify-flat.js';
+import { verifyForm } from '../../src/fold/verify-form.js';
 import { loopArea } from '../../src/plane/loop.js';
 
 const sheet: Sheet = { thickness: 1, insideRadius: 1, rule: kFactor(0.42) };
@@ -216,3 +220,47 @@ test('two bends closer than their setbacks leave nothing of the panel: refused b
     );
   expect(narrow).toThrow(/panel "base"/);
 });
+
+test.each([105, 149, 151, 165, 179])(
+  'a flange of 90 and one of %d degrees keep clear of each other at a corner, mitred, square or slant',
+  (angle) => {
+    for (const style of [mitre(0.5), square(0.5), slant(0.5), vNotch(0.5)]) {
+      const part = fold(
+        sheet,
+        panel('base', rectangle(80, 60)),
+        flange('wall', ['base', 'east'], { height: 25 }),
+        flange('leaf', ['base', 'north'], { height: 15, angle }),
+        corners(['base'], style),
+      );
+      expect(verifyFlat(unfold(part)), style.name).toEqual([]);
+      expect(verifyForm(form(part), []), style.name).toEqual([]);
+    }
+  },
+);
+
+test.each([60, 90, 120])(
+  'a V notch lets inside flanges meet along the plane between them at %d degrees',
+  (angle) => {
+    const part = fold(
+      sheet,
+      panel('first', rectangle(60, 30)),
+      flange('second', ['first', 'east'], { height: 50, angle }),
+      flange('lip-first', ['first', 'north'], { height: 12 }),
+      flange('lip-second', ['second', 'north'], { height: 12 }),
+      corners(['first'], vNotch(0.6)),
+    );
+    const flat = unfold(part);
+    expect(verifyFlat(flat)).toEqual([]);
+    expect(verifyForm(form(part), [])).toEqual([]);
+    // on the flat the two cuts open as wide as the bend is bent through
+    const slope = (id: string) => {
+      const shape = flat.panels.find((p) => p.id === id)?.shape ?? [];
+      const cuts = shape
+        .map((p, i) => [p, shape[(i + 1) % shape.length] ?? p] as const)
+        .map(([p, q]) => Math.abs(Math.atan2(q[1] - p[1], q[0] - p[0]) * (180 / Math.PI)))
+        .filter((a) => a > 1 && a < 179 && Math.abs(a - 90) > 1);
+      return Math.min(...cuts.map((a) => Math.abs(90 - a)));
+    };
+    expect(slope('lip-first') + slope('lip-second')).toBeCloseTo(angle, 6);
+  },
+);

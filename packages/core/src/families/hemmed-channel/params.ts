@@ -1,4 +1,5 @@
 import { type HemSpec, hemFold, leastHemLength } from '../../bending/hem.js';
+import { reliefHole, reliefReach } from '../../fold/corners/relief.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
 import type { DerivedSize } from '../family.js';
@@ -76,7 +77,10 @@ function lengthHolds(p: HemmedChannelParams, sheet: Sheet): readonly Complaint[]
   const ends =
     p.endTabs === null
       ? 0
-      : Math.max(setback(sheet), shortest === null ? 0 : hemCut(shortest, p.endTabs, sheet));
+      : Math.max(
+          setback(sheet) + rootReach(p.endTabs, sheet),
+          shortest === null ? 0 : hemCut(shortest, p.endTabs, sheet),
+        );
   return need(
     reaches(p.length, 2 * ends + LEAST_REST),
     ['length'],
@@ -87,22 +91,30 @@ function lengthHolds(p: HemmedChannelParams, sheet: Sheet): readonly Complaint[]
 function widthHolds({ width, hem, endTabs }: HemmedChannelParams, sheet: Sheet): readonly Complaint[] {
   const sides = 2 * (setback(sheet) + hemHeight(hem, sheet.thickness));
   const tabs = endTabs === null ? 0 : sideTabs(endTabs) * leastFlange(sheet) + endTabs.gap;
+  const base = endTabs?.on.includes('base') ? 2 * (leastFlange(sheet) + endTabs.gap) : 0;
+  const roots = endTabs === null ? 0 : 2 * (setback(sheet) + rootReach(endTabs, sheet));
   return need(
-    reaches(width, Math.max(sides, tabs) + LEAST_REST),
+    reaches(width, Math.max(sides, tabs, base, roots) + LEAST_REST),
     ['width'],
     'the sides with their hems and tabs take up more',
   );
 }
 
 function heightHolds(p: HemmedChannelParams, sheet: Sheet): readonly Complaint[] {
-  const least = leastFlange(sheet);
   const tabs = p.endTabs;
+  const root = tabs === null ? 0 : rootReach(tabs, sheet);
+  const least = leastFlange(sheet) + (p.hem === null ? 1 : 2) * root;
   const room = tabs === null || sideTabs(tabs) === 0 || reaches(sideRoom(p, tabs, sheet), least);
   return need(
     reaches(p.height, least) && room,
     ['height'],
     'the bends, hems and tabs of a side take up more',
   );
+}
+
+/** How far the relief at the root of a notch reaches, mm. */
+function rootReach({ notch }: EndTabs, { thickness, insideRadius }: Sheet): number {
+  return notch === 'relief' ? reliefReach(reliefHole(thickness, insideRadius)) : 0;
 }
 
 const sideTabs = ({ on }: EndTabs) => on.filter((s) => s !== 'base').length;
@@ -138,6 +150,11 @@ function tabsFit(p: HemmedChannelParams, tabs: EndTabs, sheet: Sheet): readonly 
       sideTabs(tabs) === 0 || reaches(width, across),
       path,
       (say) => `the tabs of both sides would meet across a width of ${say.size(width)}`,
+    ),
+    ...need(
+      !tabs.on.includes('base') || tabs.notch === 'square' || reaches(width, 2 * tabs.length + 2 * tabs.gap),
+      path,
+      (say) => `the slanted ends of the base's tab would meet on a width of ${say.size(width)}`,
     ),
     ...need(
       !tabs.on.includes('base') || reaches(height, tabs.length),

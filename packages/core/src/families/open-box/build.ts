@@ -1,6 +1,5 @@
-import type { CornerStyle, Relief } from '../../fold/corner-style.js';
+import type { CornerStyle } from '../../fold/corner-style.js';
 import { lap } from '../../fold/corners/lap.js';
-import { reliefHole, reliefSlot } from '../../fold/corners/relief.js';
 import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
@@ -13,6 +12,7 @@ import {
   derived,
   type OpenBoxParams,
   params,
+  reliefOf,
   rimDepth,
   SIDES,
   type Side,
@@ -43,6 +43,24 @@ function build(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
         panels: ['base', side, `return-${side}`, ...(p.flangeReturn === null ? [`hem-${side}`] : [])],
       }),
     ),
+    ...rimSizes(p, sheet),
+    ...(tabbed ? [asked('tabs.length', p.tabs.length, 'y', { panels: ['north', 'tab-north-west'] })] : []),
+  ];
+}
+
+/** Return and hem of the north wall, or of the first one that has a hem. */
+function rimSizes(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
+  const side = SIDES.find((s) => boxSizes(p, sheet).wall(s).hem !== null);
+  const hemmed = side === undefined ? null : boxSizes(p, sheet).wall(side).hem;
+  const across = side === 'west' || side === 'east' ? 'x' : 'y';
+  const name = p.hems === null ? 'hem.length' : `hems.${side}.length`;
+  return [
+    ...(p.flangeReturn === null
+      ? []
+      : [asked('flangeReturn', p.flangeReturn, 'y', { panels: ['north', 'return-north', 'hem-north'] })]),
+    ...(hemmed === null
+      ? []
+      : [asked(name, hemmed.length, p.flangeReturn === null ? 'z' : across, { panels: [`hem-${side}`] })]),
   ];
 }
 
@@ -104,15 +122,9 @@ function sites(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
   ];
 }
 
-function cornerStyle(p: OpenBoxParams, { thickness, insideRadius }: Sheet): CornerStyle {
-  const reliefs: Readonly<Record<typeof p.relief, Relief | null>> = {
-    none: null,
-    hole: reliefHole(thickness, insideRadius),
-    slot: reliefSlot(thickness),
-  };
-  return p.corner === 'lap'
-    ? lap(['north', 'south'], p.gap, reliefs[p.relief])
-    : square(p.gap, reliefs[p.relief]);
+function cornerStyle(p: OpenBoxParams, sheet: Sheet): CornerStyle {
+  const relief = reliefOf(p, sheet);
+  return p.corner === 'lap' ? lap(['north', 'south'], p.gap, relief) : square(p.gap, relief);
 }
 
 export const openBox: AnyFamily = defineFamily({ name: 'open-box', params, check, build, derived, describe });

@@ -1,4 +1,6 @@
 import { type HemSpec, hemFold } from '../../bending/hem.js';
+import type { Relief } from '../../fold/corner-style.js';
+import { reliefHole, reliefReach, reliefSlot } from '../../fold/corners/relief.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
 import type { DerivedSize } from '../family.js';
@@ -114,14 +116,15 @@ function acrossHolds(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
   // a hem's ends are cut as far in as its fold bulges
   const bulge = (...sides: readonly Side[]) => 2 * (foldRadius(p, sheet, sides) + sheet.thickness) + p.gap;
   const [ends, tabs] = tabbed ? [sheet.thickness + p.gap + bend, leastFlange(sheet) + p.gap] : [0, 0];
+  const root = bend + reliefReach(reliefOf(p, sheet));
   return [
     ...need(
-      reaches(box.length, 2 * Math.max(corner, rims, ends, bulge('north', 'south')) + 1),
+      reaches(box.length, 2 * Math.max(root, corner, rims, ends, bulge('north', 'south')) + 1),
       ['length'],
       'the walls with their corners and rims take up more',
     ),
     ...need(
-      reaches(box.width, 2 * Math.max(corner, rims, tabs, bulge('west', 'east')) + 1),
+      reaches(box.width, 2 * Math.max(root, corner, rims, tabs, bulge('west', 'east')) + 1),
       ['width'],
       'the walls with their corners and rims take up more',
     ),
@@ -134,7 +137,11 @@ function wallHolds(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Complai
   const first = SIDES.find((s) => (p.heights?.[s] ?? null) === null);
   const { height } = boxSizes(p, sheet).wall(side);
   const bend = setback(sheet);
-  const least = bend + LEAST_LEG + (p.flangeReturn === null ? 0 : bend);
+  // reliefs bite from the bend, and where the wall carries tabs and a fold from its rim too
+  const ends =
+    p.corner === 'tabbed' && (p.flangeReturn !== null || boxSizes(p, sheet).wall(side).hem !== null);
+  const bites = (ends ? 2 : 1) * reliefReach(reliefOf(p, sheet));
+  const least = bend + Math.max(LEAST_LEG, bites) + (p.flangeReturn === null ? 0 : bend);
   const tabbed = p.corner === 'tabbed' && !reaches(height - rimDepth(p, side, sheet), tabRoom(p, sheet));
   if (!own && side !== first && reaches(height, least) && !tabbed) return [];
   const path = own ? ['heights', side] : ['height'];
@@ -142,6 +149,12 @@ function wallHolds(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Complai
     return !own && side !== first ? [] : [{ path, why: 'a wall has to stand clear of its bends' }];
   const words = 'between base and rim nothing is left for the corner tabs';
   return tabbed ? [{ path, why: words }] : [];
+}
+
+/** What is taken out at the root of the corners. */
+export function reliefOf({ relief }: OpenBoxParams, { thickness, insideRadius }: Sheet): Relief | null {
+  if (relief === 'hole') return reliefHole(thickness, insideRadius);
+  return relief === 'slot' ? reliefSlot(thickness) : null;
 }
 
 /** What the corner tabs need of a wall between base and rim, mm. */

@@ -2,6 +2,12 @@ import type { Relief } from '../corner-style.js';
 
 const EIGHTH = 25.4 / 8;
 
+/** How far a relief reaches from the root of its notch, mm. */
+export function reliefReach(relief: Relief | null): number {
+  if (relief === null) return 0;
+  return relief.kind === 'hole' ? relief.diameter / 2 : relief.depth;
+}
+
 /**
  * Round relief at a notch: diameter twice the inside radius, at least 1/8 in up to 0.064 in thick and 3/16 in
  * above. Source: FAA-H-8083-31 ch. 4 (its text also says one radius; the larger is taken).

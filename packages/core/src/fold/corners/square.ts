@@ -10,7 +10,7 @@ export function square(gap: number, relief: Relief | null = null): CornerStyle {
     name: 'square',
     gap,
     meet: 'butt',
-    root: 'apex',
+    root: 'straight',
     relief,
     // a tab lies beside the neighbour on the flat too, where a rule without setback leaves nothing between them
     cuts: ({ start, edge }) => [{ t: 1, d: 0, c: edge === '' ? Math.max(start, gap) : start }],
