@@ -89,6 +89,13 @@ describe('shift', () => {
     expect(move).toEqual(near([0, 0.1, 0]));
   });
 
+  test('a joint written the other way round: up is down, right stays right', () => {
+    const shifted = carrier({ joints: { west: { shift: { up: 6, across: 0.1 } } } });
+    const back = { from: 'end-1.rim', to: 'body.west', shift: { up: -6, across: 0.1 } };
+    const turned = carrier({ joints: { west: back } });
+    expect(pieceOf(turned, 'end-1').pose).toEqual(pieceOf(shifted, 'end-1').pose);
+  });
+
   test('a minus and a unit of its own are read', () => {
     const down = carrier({
       joints: { 'grip-west': { shift: { up: '-1/4 in' } }, 'grip-east': { shift: { up: -6.35 } } },
