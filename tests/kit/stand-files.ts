@@ -123,16 +123,19 @@ export async function standFiles(plan: JobPlan): Promise<StandingObject> {
 }
 
 /**
- * How thick the thickest space is that two pieces share, mm: the least side of its box, over every pair of panels and
- * bends; 0 when they share none. A clash is at least as deep as that, or nearly so where it lies askew.
+ * How thick the thickest space is that two pieces share, mm, over every pair of panels and bends; 0 when they share
+ * none. Of a space in its box: the least side, or twice its volume over the two longer sides where it lies askew.
  */
 export function sharedThickness(a: StandingPiece, b: StandingPiece): number {
   const thick = (u: Lump, v: Lump) => {
     if (!boxesMeet(u.box, v.box, 0)) return 0;
     const shared = u.solid().intersect(v.solid());
-    if (shared.volume() < 1e-6) return 0;
+    const volume = shared.volume();
+    if (volume < 1e-6) return 0;
     const { min, max } = shared.boundingBox();
-    return Math.min(...[0, 1, 2].map((k) => (max[k] as number) - (min[k] as number)));
+    const sides = [0, 1, 2].map((k) => (max[k] as number) - (min[k] as number));
+    const [a = 0, b = 0, c = 0] = sides.toSorted((x, y) => x - y);
+    return Math.min(a, (2 * volume) / (b * c));
   };
   return Math.max(0, ...a.lumps.flatMap((u) => b.lumps.map((v) => thick(u, v))));
 }

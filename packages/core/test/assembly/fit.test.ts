@@ -89,8 +89,8 @@ describe('a clash', () => {
     }
   });
 
-  test('the automatic nip clears the round even where the end stands hard against floor and sides', () => {
-    expect(clashesOf({ body: bare, end: { width: inside, cornerNip: 'auto' }, handle: short })).toEqual([]);
+  test('a nip of a whole inside radius clears the round even where the end stands hard against the sides', () => {
+    expect(clashesOf({ body: bare, end: { width: inside, cornerNip: R }, handle: short })).toEqual([]);
   });
 
   test('an end wider than the channel inside runs into the side by what it is wider', () => {
