@@ -177,3 +177,27 @@ function refitted(job: Job, measured: Readonly<Record<string, number>>): Refit {
     throw error;
   }
 }
+
+test.each([0.1, 0.3, 0.5])(
+  'a handle %d mm too long: the clash is as deep as what it shares with the end is thick',
+  async (over) => {
+    const [sample] = fc.sample(carriers, { numRuns: 1, seed: 3 }) as [Job];
+    const [body, end, handle] = sample.parts as [Job, Job, Job];
+    const { thickness } = sample.stock as { thickness: number };
+    const parts = [
+      body,
+      { ...end, width: { of: 'body.seatWidth', less: 0.4 } },
+      { ...handle, span: { of: 'body.insideLength', less: 2 * thickness - over } },
+    ];
+    const plan = planned({ ...sample, parts });
+    const { pieces } = await standFiles(plan);
+    const named = (name: string) => {
+      const found = pieces.find((p) => p.name === name);
+      if (found === undefined) throw new Error(`no ${name}`);
+      return found;
+    };
+    expect(clashesOf(plan).get('end-2 handle')).toBeCloseTo(over, 6);
+    expect(sharedThickness(named('end-2'), named('handle'))).toBeCloseTo(over, 2);
+    expect(clashesOf(plan).has('end-1 handle')).toBe(false);
+  },
+);
