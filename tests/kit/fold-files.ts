@@ -97,8 +97,34 @@ const point = ({ start, along, across }: Hinge, s: number, t: number): [number, 
   start[1] + along[1] * s + across[1] * t,
 ];
 
-/** Fold one part from its DXF text and manifest entry. */
-export async function foldFiles(part: WrittenPart, dxf: string): Promise<Folded> {
+/** A flat piece of a folded part: a panel by the id of the bend it hangs on, null for the one that stays put. */
+export interface FoldedPanel {
+  readonly id: string | null;
+  readonly shape: CrossSection;
+  readonly rings: Rings;
+  readonly matrix: Mat4;
+  readonly solid: Manifold;
+}
+
+type Rings = readonly (readonly (readonly number[])[])[];
+
+/** A part folded from its files, piece by piece, in the frame of its base panel on the flat. */
+export interface FoldedPieces {
+  readonly panels: readonly FoldedPanel[];
+  readonly bends: readonly FoldedBend[];
+}
+
+/** The bent material of a folded part, by the id of its bend. */
+export interface FoldedBend {
+  readonly id: string;
+  /** The flat strips it is folded from; worked out when asked for. */
+  readonly strips: () => readonly Manifold[];
+  /** Points whose box, grown by a bend's thickness, holds all of it. */
+  readonly around: readonly (readonly [number, number, number])[];
+}
+
+/** Fold one part from its DXF text and manifest entry, and keep its pieces. */
+export async function foldPieces(part: WrittenPart, dxf: string): Promise<FoldedPieces> {
   const { CrossSection, Manifold } = await manifold();
   const blank = new CrossSection(cutLoops(dxf), 'EvenOdd');
   const hinges = part.bends.map(hingeOf);
@@ -113,35 +139,81 @@ export async function foldFiles(part: WrittenPart, dxf: string): Promise<Folded>
     ]);
   // zones can end slanted: reach a little past the line's ends, never into a neighbour's panel
   const zones = hinges.map((h) => strip(h, -h.bend.zone / 2, h.bend.zone / 2, h.bend.zone));
-  const panels = zones
+  const shapes = zones
     .reduce((rest, z) => rest.subtract(z), blank)
     .decompose()
     .filter((p) => p.area() > 0.02);
-  const holds = (at: V) => panels.findIndex((p) => inside(p.toPolygons(), at));
-  const poses = placePanels(part, hinges, panels.length, holds);
+  const rings = shapes.map((p): Rings => p.toPolygons());
+  const holds = (at: V) => rings.findIndex((r) => inside(r, at));
+  const poses = placePanels(part, hinges, shapes.length, holds);
   const T = part.thickness;
-  const bodies = panels.map((p, i) => {
+  const panels = shapes.map((shape, i): FoldedPanel => {
     const pose = poses[i];
     if (pose === undefined)
-      throw new Error(`${part.name}: a panel of ${p.area().toFixed(2)} mm² hangs on no bend`);
-    return Manifold.extrude(p, T).transform(pose.matrix);
+      throw new Error(`${part.name}: a panel of ${shape.area().toFixed(2)} mm² hangs on no bend`);
+    const { matrix, fold } = pose;
+    const solid = Manifold.extrude(shape, T).transform(matrix);
+    return { id: fold?.hinge.bend.id ?? null, shape, rings: rings[i] as Rings, matrix, solid };
   });
   const bends = poses.flatMap((pose) => {
     const fold = pose?.fold;
-    return fold === undefined ? [] : bendStrips(Manifold, blank, fold, T, strip);
+    if (fold === undefined) return [];
+    const strips = () => bendStrips(Manifold, blank, fold, T, strip);
+    return [{ id: fold.hinge.bend.id, strips, around: aroundBend(fold, T) }];
   });
-  const pieces = [...bodies, ...bends].map((b) => b.boundingBox());
+  return { panels, bends };
+}
+
+/** Points along both ends of a bend, a zone's width past them, on both faces. */
+function aroundBend(fold: Fold, T: number): FoldedBend['around'] {
+  const { hinge, side } = fold;
+  const { zone } = hinge.bend;
+  return Array.from({ length: 9 }, (_, i) => i / 8).flatMap((part) =>
+    [-zone, hinge.length + zone].flatMap((s) =>
+      [0, T].map((z) => {
+        const [x, y] = point(hinge, s, side * (part - 0.5) * zone);
+        return moved(turned(fold, T, part * zone, part), [x, y, z]);
+      }),
+    ),
+  );
+}
+
+/** Fold one part from its DXF text and manifest entry. */
+export async function foldFiles(part: WrittenPart, dxf: string): Promise<Folded> {
+  const { Manifold } = await manifold();
+  const { panels, bends } = await foldPieces(part, dxf);
+  const solids = [...panels.map((p) => p.solid), ...bends.flatMap((b) => b.strips())];
+  const boxes = solids.map((b) => b.boundingBox());
   const size = [0, 1, 2].map(
     (k) =>
-      Math.max(...pieces.map((b) => b.max[k] as number)) - Math.min(...pieces.map((b) => b.min[k] as number)),
+      Math.max(...boxes.map((b) => b.max[k] as number)) - Math.min(...boxes.map((b) => b.min[k] as number)),
   );
-  const volume = bodies.reduce((s, b) => s + b.volume(), 0) + bends.reduce((s, b) => s + b.volume(), 0);
   return {
     size: size as unknown as Folded['size'],
     panels: panels.length,
-    shared: worstPair(Manifold, panels, poses, T),
-    volume,
+    shared: worstPair(Manifold, panels, part.thickness),
+    volume: solids.reduce((s, b) => s + b.volume(), 0),
   };
+}
+
+/** Where a point of the flat stands once folded, `height` over the unmarked face; null off every panel. */
+export function foldedPoint(
+  { panels }: FoldedPieces,
+  at: readonly [number, number],
+  height: number,
+): readonly [number, number, number] | null {
+  const panel = panels.find((p) => inside(p.rings, at));
+  return panel === undefined ? null : moved(panel.matrix, [at[0], at[1], height]);
+}
+
+/** A point brought on by a column-major 4×4. */
+export function moved(
+  m: Mat4 | readonly number[],
+  [x, y, z]: readonly [number, number, number],
+): readonly [number, number, number] {
+  const row = (k: number) =>
+    (m[k] as number) * x + (m[k + 4] as number) * y + (m[k + 8] as number) * z + (m[k + 12] as number);
+  return [row(0), row(1), row(2)];
 }
 
 interface Fold {
@@ -227,21 +299,16 @@ function bendStrips(
   });
 }
 
-function worstPair(
-  M: typeof Manifold,
-  panels: readonly CrossSection[],
-  poses: readonly (PanelPose | undefined)[],
-  T: number,
-): number {
-  const thin = panels.map((p, i) =>
-    M.extrude(p.offset(-SKIN, 'Miter'), T - 2 * SKIN)
+function worstPair(M: typeof Manifold, panels: readonly FoldedPanel[], T: number): number {
+  const thin = panels.map(({ shape, matrix }) =>
+    M.extrude(shape.offset(-SKIN, 'Miter'), T - 2 * SKIN)
       .translate([0, 0, SKIN])
-      .transform((poses[i] as PanelPose).matrix),
+      .transform(matrix),
   );
   return Math.max(0, ...thin.flatMap((a, i) => thin.slice(i + 1).map((b) => a.intersect(b).volume())));
 }
 
-function inside(polygons: readonly (readonly (readonly number[])[])[], [x, y]: V): boolean {
+function inside(polygons: Rings, [x, y]: V): boolean {
   let odd = false;
   for (const ring of polygons)
     ring.forEach((p, i) => {

@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import type { Remark } from '../../src/errors/finding.js';
+import { type BlindRivetAsk, blindRivet, rivetNeeds } from '../../src/joining/blind-rivet.js';
+import type { FastenerKind } from '../../src/joining/fastener.js';
+import { stackOf } from './stack.js';
+
+const INCH = 25.4;
+const kind = blindRivet as unknown as FastenerKind<BlindRivetAsk>;
+const ask = (diameter: number): BlindRivetAsk => ({ count: null, pitch: null, diameter });
+
+function remarks(sheets: readonly number[], diameter: number, layers = sheets.length): readonly Remark[] {
+  return kind.remarks(stackOf(sheets), ask(diameter), { layers, reach: () => 0 });
+}
+
+// 2.5 D (NAVEDTRA 14251, read) is stricter than 2 D (TM 10-5410-229-13&P 5-6, read); 3 D, and usually 4 D to 8 D, NAVEDTRA 14018, read.
+// Millimetres worked out by hand: D, 2.5 D, 3 D, 4 D
+const WORKED = [
+  [3 / 32, 5.95, 7.14, 9.53],
+  [1 / 8, 7.94, 9.53, 12.7],
+  [5 / 32, 9.92, 11.9, 15.9],
+  [3 / 16, 11.9, 14.3, 19.1],
+] as const;
+
+describe('distances', () => {
+  test.each(WORKED)('%d in: edge %d, pitch %d, usually %d mm to twice that', (d, edge, pitch, usual) => {
+    const needs = rivetNeeds(stackOf([1, 1]), ask(d * INCH));
+    expect(Math.abs(needs.edge - edge)).toBeLessThanOrEqual(0.05 + 1e-9); // printed to a tenth
+    expect(Math.abs(needs.pitch - pitch)).toBeLessThanOrEqual(0.05 + 1e-9); // printed to a tenth
+    expect(needs.usualPitch).toBeGreaterThanOrEqual(usual - 0.05);
+    expect(needs.usualPitch).toBeLessThanOrEqual(2 * (usual + 0.05)); // 8 D
+  });
+
+  test('3.2 mm: 8 mm to an edge, 9.6 mm apart, whatever the sheets', () => {
+    for (const stack of [stackOf([0.5, 0.5]), stackOf([2, 1])]) {
+      const needs = rivetNeeds(stack, ask(3.2));
+      expect(needs.edge).toBeCloseTo(8, 9);
+      expect(needs.pitch).toBeCloseTo(9.6, 9);
+    }
+  });
+
+  test('the sentence on the edge names both rules with both sources, and which was taken', () => {
+    const { edgeSource } = rivetNeeds(stackOf([1, 1]), ask(4));
+    expect(edgeSource).toMatch(/2\.5 D by NAVEDTRA 14251/);
+    expect(edgeSource).toMatch(/[^.]2 D by TM 10-5410-229-13&P/);
+    expect(edgeSource).toContain('stricter');
+  });
+
+  test('beside a bend the head has to sit flat: half the head and 1 mm, said to have no source', () => {
+    // DIN 7337 head of 3.2 mm: 6.5 mm; the millimetre common practice, no source
+    const { bend, bendSource } = rivetNeeds(stackOf([1, 1]), ask(3.2));
+    expect(bend).toBeCloseTo(4.25, 9);
+    expect(bendSource).toContain('common practice, no source');
+  });
+
+  test('a hole in every sheet of the stack, the least of its band', () => {
+    expect(rivetNeeds(stackOf([1, 1]), ask(3.2)).holes).toEqual([3.3, 3.3]);
+    expect(rivetNeeds(stackOf([1, 1, 1]), ask(4)).holes).toEqual([4.1, 4.1, 4.1]);
+    expect(rivetNeeds(stackOf([1, 1]), ask(INCH / 8)).holes).toEqual([
+      expect.closeTo(0.128 * INCH, 9),
+      expect.closeTo(0.128 * INCH, 9),
+    ]);
+  });
+});
+
+describe('what to know of a stack', () => {
+  test.each([
+    [[1, 1], 3.2],
+    [[0.8, 0.8], 3.2],
+    [[0.5, 0.5], 4],
+    [[3, 3], 4],
+  ])('sheets of %j mm under a rivet of %d mm: nothing', (sheets, d) => {
+    expect(remarks(sheets, d)).toEqual([]);
+  });
+
+  test('thinner than its shortest grip: total and limit are told', () => {
+    // ISO 15981, columns inferred: a 3.2 mm rivet holds 1.5 mm at least
+    const [found, ...more] = remarks([0.7, 0.7], 3.2);
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({ code: 'rivet-grip', severity: 'warning', limit: 1.5 });
+    expect(found?.value).toBeCloseTo(1.4, 9);
+    expect(found?.source).toContain('ISO 15981');
+  });
+
+  test('thicker than its longest grip', () => {
+    // TM 10-5410-221-14 table 4-3: 1/8 in holds up to 0.5 in, 3/32 in up to 0.25 in
+    expect(remarks([3, 3], INCH / 8)).toEqual([]);
+    const [found] = remarks([3, 3.5], (3 / 32) * INCH).filter((r) => r.code === 'rivet-grip');
+    expect(found).toMatchObject({ value: 6.5, source: 'TM 10-5410-221-14 table 4-3' });
+    expect(found?.limit).toBeCloseTo(0.25 * INCH, 9);
+  });
+
+  test('no thinner than the thickest sheet', () => {
+    // NAVEDTRA 14018, read: diameter from one to three times the thickest sheet; above three a guide only
+    const found = remarks([1, 3], 2.4).filter((r) => r.code === 'rivet-thin');
+    expect(found).toMatchObject([{ value: 2.4, limit: 3, source: 'NAVEDTRA 14018' }]);
+    expect(remarks([1, 2.4], 2.4).map((r) => r.code)).not.toContain('rivet-thin');
+    expect(remarks([0.8, 0.8], 4)).toEqual([]); // five times the sheet, and common
+  });
+
+  test('more sheets lying there than are drilled: move it off the hem', () => {
+    const found = remarks([1, 1], 3.2, 4);
+    expect(found).toMatchObject([{ code: 'rivet-layers', value: 4, limit: 2 }]);
+    expect(found[0]?.fix).toContain('hem');
+    expect(remarks([1, 1, 1], 3.2, 3)).toEqual([]);
+  });
+});

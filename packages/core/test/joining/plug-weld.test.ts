@@ -1,0 +1,28 @@
+import { expect, test } from 'vitest';
+import type { FastenerKind } from '../../src/joining/fastener.js';
+import { type PlugWeldAsk, plugWeld, plugWeldNeeds } from '../../src/joining/plug-weld.js';
+import { stackOf } from './stack.js';
+
+const kind = plugWeld as unknown as FastenerKind<PlugWeldAsk>;
+const ask = { count: null, pitch: null, diameter: 8 };
+const place = { layers: 2, reach: () => 0 };
+
+test('a hole in the first sheet only', () => {
+  expect(plugWeldNeeds(stackOf([1, 1]), ask).holes).toEqual([8, null]);
+});
+
+test('the rim of the hole stays off the edge, the holes off each other, and every distance says it has no source', () => {
+  const needs = plugWeldNeeds(stackOf([1, 1]), ask);
+  expect(needs.edge).toBeGreaterThan(8 / 2);
+  expect(needs.pitch).toBeGreaterThan(2 * 8);
+  expect(needs.usualPitch).toBeGreaterThanOrEqual(needs.pitch);
+  for (const source of [needs.edgeSource, needs.pitchSource, needs.bendSource])
+    expect(source).toBe('common practice, no source');
+});
+
+test('galvanised sheet: zinc fume is told; mild steel: nothing', () => {
+  expect(kind.remarks(stackOf([1, 1]), ask, place)).toEqual([]);
+  const found = kind.remarks(stackOf([1, 1], 'galvanised-steel'), ask, place);
+  expect(found).toMatchObject([{ code: 'weld-zinc', severity: 'warning' }]);
+  expect(found[0]?.source).toContain('29 CFR 1910.252');
+});
