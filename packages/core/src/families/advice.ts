@@ -41,22 +41,29 @@ function nearestThatWorks(params: unknown, path: Path, given: number, check: Che
   );
 }
 
-/** The size nearest to the given one that works, tried downwards and upwards; null when none does. mm */
+/**
+ * The size nearest to the given one that works, tried downwards and upwards; null when none does. mm
+ * @param halvings how sharply the edge of what works is found
+ * @param tries most sizes tried either way, nearest first
+ */
 export function nearestSize(
   given: number,
   works: (v: number) => boolean,
   halvings: number = HALVINGS,
+  tries: number = UP.length,
 ): number | null {
   const start = Math.max(given, 1e-3);
   const below = boundary(
     given,
-    DOWN.map((f) => start * f),
+    DOWN.slice(0, tries).map((f) => start * f),
     works,
     halvings,
   );
   const above = boundary(
     given,
-    UP.map((f) => start * f).filter((v) => v <= LONGEST),
+    UP.slice(0, tries)
+      .map((f) => start * f)
+      .filter((v) => v <= LONGEST),
     works,
     halvings,
   );

@@ -13,6 +13,7 @@ export const DEFAULT_COSTS: Costs = {
   tool: 20,
   hook: 10,
   flatten: 10,
+  swing: 4,
   hand: 90,
   walk: 30,
 };

@@ -145,6 +145,8 @@ export interface Costs {
   readonly tool: number;
   readonly hook: number;
   readonly flatten: number;
+  /** The larger side swings with the leaf. */
+  readonly swing: number;
   /** A bend by hand. */
   readonly hand: number;
   /** To another machine. */

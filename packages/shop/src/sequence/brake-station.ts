@@ -1,13 +1,13 @@
-import { type Material, place3, radians } from '@tinwright/core';
+import { type Material, radians } from '@tinwright/core';
 import { thicknessLimit } from '../machines/capacity.js';
 import type { Brake } from '../machines/shop.js';
 import { springbackFactor } from '../metal/springback.js';
-import { leafTools, setBackFor } from '../tools/leaf-tools.js';
-import type { FoldTree, Stage, TreeBend, TreePanel } from './fold-tree.js';
-import { closeClause, type LeafClause, leafClause } from './leaf-clause.js';
-import { bendsTo, type Held, type LineFrame, lineFrame, poseInMachine } from './line.js';
-import { type Lump, lumpsOf, solidsOf } from './lumps.js';
-import { both, has, keyOf, type Mask, maskOf, NONE, union } from './mask.js';
+import { type LeafTools, leafTools, setBackFor } from '../tools/leaf-tools.js';
+import { benchOf, type Standing } from './bench.js';
+import { setRadius, subtree, type TreeBend, type TreePanel } from './fold-tree.js';
+import { closeClause, type LeafTool, leafClause } from './leaf-clause.js';
+import { type Held, type LineFrame, lineFrame } from './line.js';
+import { both, keyOf, type Mask, union } from './mask.js';
 import type { Operation, Work } from './operations.js';
 import type { Mounting, Obstacle, Station } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
@@ -20,264 +20,230 @@ export interface Blank {
 }
 
 /** Kept off every tool, mm: half a millimetre and two thousandths of the part. Judgement. */
-export const marginFor = ({ longest }: Blank): number => 0.5 + 0.002 * longest;
+export const marginFor = ({ longest }: Pick<Blank, 'longest'>): number => 0.5 + 0.002 * longest;
 
-const LEAST_HOLD = 8; // mm of sheet under the fingers behind their tips; judgement
+const LEAST_HOLD = 6; // mm of sheet under the fingers behind their tips; judgement
 const RATED_FLANGE = 25.4; // mm; capacities are rated with a flange of an inch. Source: a 4 ft brake's printed manual
+const BESIDE = 5; // mm from the end of a hem that count as its end; judgement
 const HOOK = Math.SQRT2 - 1; // worst at 45° of tilt; derived
 
-/** A leaf brake at work on a part: clauses by lump and by the bends that move it, kept once computed. */
+/** A leaf brake at work on a part: what every mounting of every operation runs into, kept once computed. */
 export function brakeStation(work: Work, brake: Brake, blank: Blank): Station {
-  const { tree } = work;
-  const margin = marginFor(blank);
-  const benches = work.operations.flatMap((operation) =>
-    (['parent', 'child'] as const).map((held) => bench(work, brake, blank, operation, held, margin)),
+  const lines = work.operations.flatMap((operation) =>
+    (['parent', 'child'] as const).map((held) => leafLine(work, brake, blank, operation, held)),
   );
+  const lineOf = ({ index }: Operation, held: Held) =>
+    lines[2 * index + (held === 'parent' ? 0 : 1)] as LeafLine;
   return {
     name: 'brake',
     rack: brake.fingers,
     gaps: brake.gaps,
-    mount: (operation, held, done) => {
-      const at = benches[2 * operation.index + (held === 'parent' ? 0 : 1)] as Bench;
-      const fixed = limits(tree, brake, blank, operation, at.frame);
-      if (fixed !== null) return { operation, held, obstacle: fixed, stretches: [], hooked: false };
-      return at.mount(done);
+    limits: (operation, held) => lineOf(operation, held).limits,
+    mount: (operation, held, done) => lineOf(operation, held).mount(done),
+  };
+}
+
+/** One line on the leaf brake, one side held. */
+interface LeafLine {
+  readonly limits: Obstacle | null;
+  readonly mount: (done: Mask) => Mounting;
+}
+
+/** Everything about a line that no state changes. */
+interface Setup {
+  readonly brake: Brake;
+  readonly operation: Operation;
+  readonly frame: LineFrame;
+  readonly child: TreePanel & { readonly bend: TreeBend };
+  readonly thickness: number;
+  readonly tools: LeafTools;
+  /** Flange the leaf needs, sheet the fingers need. mm */
+  readonly least: { readonly flange: number; readonly hold: number };
+}
+
+function leafLine(work: Work, brake: Brake, blank: Blank, operation: Operation, held: Held): LeafLine {
+  const { tree } = work;
+  const frame = lineFrame(work, operation, held);
+  const child = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
+  const insideRadius = setRadius(tree, child.bend);
+  const { thickness } = tree;
+  const margin = marginFor(blank);
+  const tools = leafTools(brake, thickness, insideRadius, margin);
+  const closing = operation.action === 'close';
+  const shift = closing ? closingShift(legOf(child), tools.setBack, held) : 0;
+  const turns = turnsOf(operation, tree.foldAngle, tools, brake, blank, insideRadius / thickness);
+  const setup: Setup = {
+    brake,
+    operation,
+    frame,
+    child,
+    thickness,
+    tools,
+    least: {
+      flange: leastFlange(brake, blank, thickness, insideRadius, lengthOf(frame)),
+      hold: tools.setBack + LEAST_HOLD,
+    },
+  };
+  const bench = benchOf<LeafTool>(
+    work,
+    frame,
+    // the hem that is closed is meant to be under the jaw
+    closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
+    (corners, moves, flat) =>
+      closing
+        ? closeClause(
+            corners.map(([x, y, z]) => [x + shift, y, z]),
+            flat,
+            tools,
+            margin,
+          )
+        : leafClause(corners, moves, flat, tools, turns, margin),
+    (s) => (s.flat ? s.lump.kind === 'panel' : !s.moves && s.top > brake.opening),
+  );
+  const seen = union(bench.seen, operation.mask);
+  const cache = new Map<number | string, Mounting>();
+  const limits = limitsOf(setup, blank);
+  return {
+    limits,
+    mount: (done) => {
+      if (limits !== null)
+        return { operation, held, obstacle: limits, stretches: [], hooked: false, swings: frame.swings };
+      const key = keyOf(both(done, seen));
+      const known = cache.get(key) ?? judge(setup, bench.at(done), tree.foldAngle);
+      cache.set(key, known);
+      return known;
     },
   };
 }
 
-interface Bench {
-  readonly frame: LineFrame;
-  readonly mount: (done: Mask) => Mounting;
-}
-
-/** What no order changes: angle, length, thickness. */
-function limits(
-  tree: FoldTree,
+/** How far the leaf turns, springback and overbend included. */
+function turnsOf(
+  { action, angle }: Operation,
+  foldAngle: number,
+  tools: LeafTools,
   brake: Brake,
   { material }: Blank,
-  { action, panels, angle }: Operation,
-  { spans }: LineFrame,
+  ratio: number,
+): { readonly set: number; readonly free: number } {
+  if (action === 'fold') {
+    const through = radians(Math.min(tools.most, foldAngle));
+    return { set: through, free: through };
+  }
+  const { factor } = springbackFactor(material.name, ratio);
+  const set = Math.abs(angle) / factor;
+  return { set: radians(set), free: radians(Math.max(set, Math.abs(angle) + brake.overbend)) };
+}
+
+/** Length of a line from end to end, mm. */
+const lengthOf = ({ spans }: LineFrame) =>
+  Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
+
+/** What no order changes: angle, length, thickness. */
+function limitsOf(
+  { brake, operation, frame, tools, thickness }: Setup,
+  { material }: Blank,
 ): Obstacle | null {
-  const { bend } = tree.panels[panels[0] as number] as TreePanel & { bend: TreeBend };
+  const { action, angle, panels } = operation;
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
-  const most = leafTools(brake, tree.thickness, bend.insideRadius).most;
-  if (action === 'bend' && Math.abs(angle) > most + 1e-9)
-    return { code: 'angle', panel: -1, value: Math.abs(angle), limit: most };
-  const length = Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
+  if (action === 'bend' && Math.abs(angle) > tools.most + 1e-9)
+    return { code: 'angle', panel: -1, value: Math.abs(angle), limit: tools.most };
+  const length = lengthOf(frame);
   if (length > brake.length) return { code: 'length', panel: -1, value: length, limit: brake.length };
-  const { thickness } = thicknessLimit(brake.capacity, material);
-  return tree.thickness > thickness * 1.001
-    ? { code: 'capacity', panel: -1, value: tree.thickness, limit: thickness }
-    : null;
+  const limit = thicknessLimit(brake.capacity, material).thickness;
+  return thickness > limit * 1.001 ? { code: 'capacity', panel: -1, value: thickness, limit } : null;
 }
 
 /** Shortest flange the leaf turns without giving way, mm: past the hinge, by the machine, and by its load. */
 export function leastFlange(
   brake: Brake,
-  { material }: Blank,
+  { material }: Pick<Blank, 'material'>,
   thickness: number,
   insideRadius: number,
   length: number,
 ): number {
   const { thickness: most } = thicknessLimit(brake.capacity, material);
   const load = RATED_FLANGE * (thickness / most) ** 2 * Math.min(1, length / brake.length);
-  return Math.max(
-    setBackFor(brake, thickness, insideRadius) + insideRadius + thickness,
-    brake.lowestFlange,
-    load,
-  );
+  const past = setBackFor(brake, thickness, insideRadius) + insideRadius + thickness;
+  return Math.max(past, brake.lowestFlange, load);
 }
 
-function bench(
-  work: Work,
-  brake: Brake,
-  blank: Blank,
-  operation: Operation,
-  held: Held,
-  margin: number,
-): Bench {
-  const { tree } = work;
-  const frame = lineFrame(work, operation, held);
-  const { bend } = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
-  const tools = leafTools(brake, tree.thickness, bend.insideRadius, margin);
+/** A state under a line judged: what stops it first, or where fingers have to stand. */
+function judge(setup: Setup, standing: readonly Standing<LeafTool>[], foldAngle: number): Mounting {
+  const { brake, operation, frame } = setup;
+  const answer = (obstacle: Obstacle | null, more: Partial<Mounting> = {}): Mounting => ({
+    operation,
+    held: frame.held,
+    obstacle,
+    stretches: [],
+    hooked: false,
+    swings: operation.action !== 'close' && frame.swings,
+    ...more,
+  });
   const closing = operation.action === 'close';
-  const through =
-    operation.action === 'fold' ? Math.min(tools.most, tree.foldAngle) : Math.abs(operation.angle);
-  const { factor } = springbackFactor(blank.material.name, bend.insideRadius / tree.thickness);
-  const turns = {
-    set: radians(operation.action === 'fold' ? through : through / factor),
-    free: radians(through + (operation.action === 'fold' ? 0 : brake.overbend)),
-  };
-  const shift = closing ? closingShift(bend, tools.setBack, held, tree) : 0;
-  const clauseOf = (lump: Lump, stage: (p: number) => Stage): readonly LeafClause[] => {
-    const moves = frame.moves[lump.panel] === true;
-    const pose = poseInMachine(work, frame, lump, stage);
-    const flat = isFlat(lump, frame, work, stage);
-    return solidsOf(tree, lump, stage(lump.panel)).map((solid) => {
-      const corners = solid.map((p) => place3(pose, p)).map(([x, y, z]) => [x + shift, y, z] as const);
-      return closing
-        ? closeClause(corners, flat, tools, margin)
-        : leafClause(corners, moves, flat, tools, turns, margin);
-    });
-  };
-  const lumps = lumpsOf(tree).map((lump) => watched(work, frame, lump, clauseOf));
-  const seen = lumps.reduce((m, l) => union(m, l.steps), operation.mask);
-  const cache = new Map<number | string, Mounting>();
-  const judge = (done: Mask): Mounting => {
-    const found = lumps.map((l) => ({ lump: l.lump, clauses: l.at(done) }));
-    const stop = found.find((f) => f.clauses.some((c) => c.stops !== null));
-    const answer = (obstacle: Obstacle | null, more: Partial<Mounting> = {}): Mounting => ({
-      operation,
-      held,
-      obstacle,
-      stretches: [],
-      hooked: false,
-      ...more,
-    });
-    if (stop !== undefined) {
-      const code = stop.clauses.find((c) => c.stops !== null)?.stops ?? 'leaf';
-      return answer({ code, panel: stop.lump.panel });
-    }
-    const stage = stageOf(work, done);
-    const short = closing
-      ? closingFits(bend, tree, brake, operation)
-      : flapFits(work, frame, brake, blank, stage, operation);
-    if (short !== null) return answer(short);
-    const hook = hooking(work, frame, brake, stage);
-    if (typeof hook === 'object') return answer(hook);
-    const taken = found.flatMap((f) =>
-      f.clauses.flatMap((c): readonly Interval[] => (c.takes === null ? [] : [c.takes])),
-    );
-    const free = stretchesFor(frame.spans, taken, brake.gaps);
-    if ('bare' in free) {
-      const owner = found.find((f) =>
-        f.clauses.some((c) => c.takes !== null && c.takes[0] <= free.bare[1] && c.takes[1] >= free.bare[0]),
-      );
-      const ends = free.bare[1] - free.bare[0];
-      return answer({ code: 'fingers', panel: owner?.lump.panel ?? -1, value: ends, limit: brake.gaps.end });
-    }
-    return answer(null, { stretches: free.stretches, hooked: hook });
-  };
-  return {
-    frame,
-    mount: (done) => {
-      const key = keyOf(both(done, seen));
-      const known = cache.get(key);
-      if (known !== undefined) return known;
-      const made = judge(done);
-      cache.set(key, made);
-      return made;
-    },
-  };
-}
-
-/** The stage of every bend in a state. */
-export function stageOf({ last, first }: Work, done: Mask): (panel: number) => Stage {
-  return (panel) => {
-    const end = last[panel] ?? -1;
-    if (end < 0) return 'flat';
-    if (has(done, end)) return 'done';
-    return first[panel] !== end && has(done, first[panel] as number) ? 'folded' : 'flat';
-  };
-}
-
-interface Watched {
-  readonly lump: Lump;
-  /** Steps that decide where it stands; empty where it never matters. */
-  readonly steps: Mask;
-  readonly at: (done: Mask) => readonly LeafClause[];
-}
-
-const MOST_TRIED = 8; // bends on the way to a lump whose every state is tried beforehand
-
-/** A lump whose clauses are kept by the stages of the bends that move it; one that never matters watches nothing. */
-function watched(
-  work: Work,
-  frame: LineFrame,
-  lump: Lump,
-  clauseOf: (lump: Lump, stage: (p: number) => Stage) => readonly LeafClause[],
-): Watched {
-  const bends = bendsTo(work, frame, lump);
-  const steps = maskOf(bends.flatMap((p) => work.steps.filter((s) => s.panel === p).map((s) => s.index)));
-  const cache = new Map<number | string, readonly LeafClause[]>();
-  const at = (done: Mask) => {
-    const own = both(done, steps);
-    const key = keyOf(own);
-    const known = cache.get(key);
-    if (known !== undefined) return known;
-    const made = clauseOf(lump, stageOf(work, own));
-    cache.set(key, made);
-    return made;
-  };
-  if (bends.length > MOST_TRIED) return { lump, steps, at };
-  const matters = states(work, bends).some((m) => at(m).some((c) => c.stops !== null || c.takes !== null));
-  return matters ? { lump, steps, at } : { lump, steps: NONE, at: () => [] };
-}
-
-/** Every state of some bends. */
-function states(work: Work, bends: readonly number[]): readonly Mask[] {
-  return bends.reduce<readonly Mask[]>(
-    (list, p) => {
-      const [first, last] = [work.first[p] as number, work.last[p] as number];
-      const own = first === last ? [NONE, maskOf([last])] : [NONE, maskOf([first]), maskOf([first, last])];
-      return list.flatMap((m) => own.map((o) => union(m, o)));
-    },
-    [NONE],
+  const stopped =
+    stoppedBy(standing) ??
+    (closing ? tooHigh(setup, foldAngle) : tooShort(setup, standing)) ??
+    (operation.action === 'bend' ? null : besideHem(setup, standing));
+  if (stopped !== null) return answer(stopped);
+  const hooked = closing && frame.held === 'child' ? false : hooking(setup, standing);
+  if (typeof hooked === 'object') return answer(hooked);
+  const taken = standing.flatMap((s) => s.clauses.flatMap((c) => (c.takes === null ? [] : [c.takes])));
+  const free = stretchesFor(frame.spans, taken, brake.gaps);
+  if ('stretches' in free) return answer(null, { stretches: free.stretches, hooked });
+  const [from, to] = free.bare;
+  const owner = standing.find((s) =>
+    s.clauses.some((c) => c.takes !== null && c.takes[0] <= to && c.takes[1] >= from),
   );
+  return answer({ code: 'fingers', panel: owner?.lump.panel ?? -1, value: to - from, limit: brake.gaps.end });
 }
 
-/** True while a lump lies in the plane of the sheet at the line. */
-function isFlat(lump: Lump, frame: LineFrame, work: Work, stage: (p: number) => Stage): boolean {
-  return bendsTo(work, frame, lump).every((p) => stage(p) === 'flat');
+function stoppedBy(standing: readonly Standing<LeafTool>[]): Obstacle | null {
+  for (const { lump, clauses } of standing)
+    for (const { stops } of clauses) if (stops !== null) return { code: stops, panel: lump.panel };
+  return null;
 }
 
-/** A folded hem goes under the jaw with its whole width: from the front with the sheet outside, or from behind. */
-function closingShift({ hinge, setback }: TreeBend, setBack: number, held: Held, tree: FoldTree): number {
-  void hinge;
-  void setback;
-  void tree;
-  return held === 'parent' ? -setBack : -setBack;
+/** A hem is folded and closed on its whole length: nothing may stand at its ends. Common practice, no source. */
+function besideHem({ frame }: Setup, standing: readonly Standing<LeafTool>[]): Obstacle | null {
+  const near = (takes: Interval | null) =>
+    takes !== null && frame.spans.some(([a, b]) => takes[1] > a - BESIDE && takes[0] < b + BESIDE);
+  const beside = standing.find((s) => s.clauses.some((c) => near(c.takes)));
+  return beside === undefined ? null : { code: 'fingers', panel: beside.lump.panel };
 }
 
-function closingFits(bend: TreeBend, tree: FoldTree, brake: Brake, { panels }: Operation): Obstacle | null {
-  const panel = tree.panels[panels[0] as number] as TreePanel;
-  const depth = Math.max(...panel.panel.shape.map((e) => e.from[1])) - bend.setback;
-  const height = depth * Math.sin(radians(Math.min(tree.foldAngle, 180))) + tree.thickness;
-  return height > brake.opening
-    ? { code: 'opening', panel: panels[0] as number, value: height, limit: brake.opening }
-    : null;
+/**
+ * Where the line lies while a hem is closed: the folded hem under the jaw with its whole width, the sheet running out
+ * behind (held by the parent's side) or towards the operator.
+ */
+function closingShift(outerLeg: number, setBack: number, held: Held): number {
+  return held === 'parent' ? -setBack : -setBack - outerLeg;
+}
+
+/** Outside leg of a flange, from its fold to its edge. mm */
+function legOf({ panel }: TreePanel): number {
+  return Math.max(...panel.outline.map((e) => e.from[1]));
+}
+
+/** A folded hem has to go under the lifted jaw. */
+function tooHigh({ brake, child, thickness, operation }: Setup, foldAngle: number): Obstacle | null {
+  const depth = legOf(child) - child.bend.setback;
+  const height = depth * Math.sin(radians(foldAngle)) + thickness;
+  const panel = operation.panels[0] as number;
+  return height > brake.opening ? { code: 'opening', panel, value: height, limit: brake.opening } : null;
 }
 
 /** The leaf needs a flange to turn, the fingers a strip to hold. */
-function flapFits(
-  work: Work,
-  frame: LineFrame,
-  brake: Brake,
-  blank: Blank,
-  stage: (p: number) => Stage,
-  operation: Operation,
-): Obstacle | null {
-  const { tree } = work;
-  const { bend } = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
-  const flat = lumpsOf(tree).filter((l) => l.kind === 'panel' && isFlat(l, frame, work, stage));
-  const xs = (moves: boolean) =>
-    flat
-      .filter((l) => frame.moves[l.panel] === moves)
-      .flatMap((l) => {
-        const pose = poseInMachine(work, frame, l, stage);
-        return (tree.panels[l.panel]?.panel.shape ?? []).map((e) => place3(pose, [...e.from, 0])[0]);
-      });
-  const [free, held] = [Math.max(...xs(true)), -Math.min(...xs(false))];
-  const length = Math.max(...frame.spans.map((s) => s[1])) - Math.min(...frame.spans.map((s) => s[0]));
-  const least = leastFlange(brake, blank, tree.thickness, bend.insideRadius, length);
-  const free_panel = frame.held === 'parent' ? operation.panels[0] : frame.parents[0];
-  if (free < least - 1e-9)
-    return { code: 'flange-short', panel: free_panel as number, value: free, limit: least };
-  const hold = setBackFor(brake, tree.thickness, bend.insideRadius) + LEAST_HOLD;
-  const held_panel = frame.held === 'parent' ? frame.parents[0] : operation.panels[0];
-  return held < hold - 1e-9
-    ? { code: 'hold-short', panel: held_panel as number, value: held, limit: hold }
+function tooShort(setup: Setup, standing: readonly Standing<LeafTool>[]): Obstacle | null {
+  const { frame, least, operation } = setup;
+  const flat = standing.filter((s) => s.flat && s.lump.kind === 'panel');
+  const free = Math.max(0, ...flat.filter((s) => s.moves).map((s) => s.x[1]));
+  const held = Math.max(0, ...flat.filter((s) => !s.moves).map((s) => -s.x[0]));
+  const [parent, child] = [frame.parents[0] as number, operation.panels[0] as number];
+  const [freePanel, heldPanel] = frame.held === 'parent' ? [child, parent] : [parent, child];
+  if (free < least.flange - 1e-9)
+    return { code: 'flange-short', panel: freePanel, value: free, limit: least.flange };
+  return held < least.hold - 1e-9
+    ? { code: 'hold-short', panel: heldPanel, value: held, limit: least.hold }
     : null;
 }
 
@@ -286,33 +252,21 @@ function flapFits(
  * when the foot is no longer than 2·(g − 0.41·T). Source: derived, worst at 45° of tilt.
  */
 function hooking(
-  work: Work,
-  frame: LineFrame,
-  brake: Brake,
-  stage: (p: number) => Stage,
+  { brake, frame, thickness }: Setup,
+  standing: readonly Standing<LeafTool>[],
 ): boolean | Obstacle {
-  const { tree } = work;
   const line = [
     Math.min(...frame.spans.map((s) => s[0])),
     Math.max(...frame.spans.map((s) => s[1])),
   ] as const;
-  let [rear, low, high] = [-1, false, false];
-  for (const lump of lumpsOf(tree)) {
-    if (lump.kind === 'bend' || frame.moves[lump.panel] === true || isFlat(lump, frame, work, stage))
-      continue;
-    const pose = poseInMachine(work, frame, lump, stage);
-    const points = solidsOf(tree, lump, stage(lump.panel))
-      .flat()
-      .map((p) => place3(pose, p));
-    if (Math.max(...points.map((p) => p[2])) <= brake.opening) continue;
-    const [from, to] = [Math.min(...points.map((p) => p[1])), Math.max(...points.map((p) => p[1]))];
-    if (to <= line[0] + 1) low = true;
-    else if (from >= line[1] - 1) high = true;
-    else rear = lump.panel;
-  }
-  if (rear < 0 || !low || !high) return false;
-  const most = 2 * (brake.opening - HOOK * tree.thickness);
-  return brake.finger.foot <= most
-    ? true
-    : { code: 'hook', panel: rear, value: brake.finger.foot, limit: most };
+  const walls = standing.filter(
+    (s) => s.lump.kind === 'panel' && !s.moves && !s.flat && s.top > brake.opening,
+  );
+  const low = walls.some((s) => s.y[1] <= line[0] + 1);
+  const high = walls.some((s) => s.y[0] >= line[1] - 1);
+  const rear = walls.find((s) => s.y[1] > line[0] + 1 && s.y[0] < line[1] - 1);
+  if (rear === undefined || !low || !high) return false;
+  const most = 2 * (brake.opening - HOOK * thickness);
+  if (brake.finger.foot <= most) return true;
+  return { code: 'hook', panel: rear.lump.panel, value: brake.finger.foot, limit: most };
 }

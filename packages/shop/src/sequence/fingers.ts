@@ -30,19 +30,22 @@ function fits(pieces: readonly number[], { least, most }: Stretch, inner: number
 const MOST_PIECES = 20; // all choices are tried: 2^20
 
 /**
- * Pieces from the rack for every stretch, or null where there are none: the least left bare, then the fewest pieces,
- * then the widest. Longer stretches choose first.
+ * Pieces from the rack for every stretch, or `none`: the fewest changed against those that are on, then the least left
+ * bare, then the fewest pieces, then the widest. Longer stretches choose first.
+ * @param current what is on; the whole rack counts as nothing, since most of it comes off
  */
 export function chooseTools(
+  current: ToolSet,
   stretches: readonly Stretch[],
   rack: readonly number[],
   inner: number,
 ): ToolSet | 'none' {
+  const on = current?.flat() ?? [];
   const left = rack.toSorted((a, b) => b - a).slice(0, MOST_PIECES);
   const order = stretches.map((_, i) => i).toSorted((a, b) => wanted(stretches[b]) - wanted(stretches[a]));
   const chosen: (readonly number[])[] = [];
   for (const i of order) {
-    const pieces = best(left, stretches[i] as Stretch, inner);
+    const pieces = best(left, on, stretches[i] as Stretch, inner);
     if (pieces === null) return 'none';
     chosen[i] = pieces;
     for (const p of pieces) left.splice(left.indexOf(p), 1);
@@ -52,22 +55,40 @@ export function chooseTools(
 
 const wanted = (s: Stretch | undefined) => s?.least ?? 0;
 
-function best(rack: readonly number[], stretch: Stretch, inner: number): readonly number[] | null {
-  let found: { readonly pieces: readonly number[]; readonly bare: number } | null = null;
+function best(
+  rack: readonly number[],
+  on: readonly number[],
+  stretch: Stretch,
+  inner: number,
+): readonly number[] | null {
+  let found: { readonly pieces: readonly number[]; readonly changed: number; readonly bare: number } | null =
+    null;
   // an open stretch takes no more than it needs
-  const target = Math.min(stretch.most, Math.max(stretch.least, 0));
-  for (const pieces of choices(rack)) {
+  const target = Number.isFinite(stretch.most) ? stretch.most : stretch.least;
+  for (const pieces of choices(rack, stretch.most)) {
     if (!fits(pieces, stretch, inner)) continue;
-    const sum = pieces.reduce((s, p) => s + p, 0);
-    const bare = Number.isFinite(stretch.most) ? stretch.most - sum : Math.abs(sum - target);
-    if (
+    const bare = Math.abs(target - pieces.reduce((s, p) => s + p, 0));
+    const changed = on.length === 0 ? 0 : difference(on, pieces);
+    const better =
       found === null ||
-      bare < found.bare - 1e-9 ||
-      (bare < found.bare + 1e-9 && fewer(pieces, found.pieces))
-    )
-      found = { pieces, bare };
+      changed < found.changed ||
+      (changed === found.changed &&
+        (bare < found.bare - 1e-9 || (bare < found.bare + 1e-9 && fewer(pieces, found.pieces))));
+    if (better) found = { pieces, changed, bare };
   }
   return found?.pieces ?? null;
+}
+
+/** Pieces taken off and put on to come from one choice to another. */
+export function difference(from: readonly number[], to: readonly number[]): number {
+  const left = [...from];
+  let added = 0;
+  for (const piece of to) {
+    const i = left.indexOf(piece);
+    if (i < 0) added += 1;
+    else left.splice(i, 1);
+  }
+  return added + left.length;
 }
 
 /** Fewer pieces first, then the one with the wider pieces. */
@@ -77,17 +98,18 @@ function fewer(a: readonly number[], b: readonly number[]): boolean {
   return i >= 0 && (a[i] as number) > (b[i] as number);
 }
 
-/** Every choice of pieces, equal widths taken once, widest first. */
-function* choices(rack: readonly number[]): Generator<readonly number[]> {
+/** Every choice of pieces no wider than `most` in all, equal widths taken once, widest first. */
+function* choices(rack: readonly number[], most: number): Generator<readonly number[]> {
   const widths = [...new Set(rack)];
   const counts = widths.map((w) => rack.filter((r) => r === w).length);
-  const take = widths.map(() => 0);
-  for (;;) {
-    const pieces = widths.flatMap((w, i) => Array<number>(take[i] as number).fill(w));
+  function* from(i: number, room: number, pieces: readonly number[]): Generator<readonly number[]> {
     if (pieces.length > 0) yield pieces;
-    let i = 0;
-    while (i < take.length && take[i] === counts[i]) take[i++] = 0;
-    if (i === take.length) return;
-    take[i] = (take[i] as number) + 1;
+    for (let k = i; k < widths.length; k++) {
+      const width = widths[k] as number;
+      const used = pieces.filter((p) => p === width).length;
+      if (width <= room + 1e-9 && used < (counts[k] as number))
+        yield* from(k, room - width, [...pieces, width]);
+    }
   }
+  yield* from(0, most, []);
 }

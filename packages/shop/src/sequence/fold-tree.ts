@@ -13,6 +13,11 @@ import {
   type Turn,
 } from '@tinwright/core';
 
+/** Inside radius a machine is set for at a bend, mm. */
+export function setRadius({ insideRadius }: FoldTree, bend: TreeBend): number {
+  return bend.hem === null ? bend.insideRadius : insideRadius;
+}
+
 /** How far a bend has come: not at all, folded past for a hem, or done. */
 export type Stage = 'flat' | 'folded' | 'done';
 
@@ -42,6 +47,8 @@ export interface TreeBend {
 /** A part as it is folded, bend by bend. mm */
 export interface FoldTree {
   readonly thickness: number;
+  /** Inside radius of the sheet: hems are folded with the set-back that gives it. */
+  readonly insideRadius: number;
   readonly panels: readonly TreePanel[];
   /** Degrees a hem is folded to before it is closed. */
   readonly foldAngle: number;
@@ -60,14 +67,15 @@ export function foldTree(part: Part, foldAngle: number): FoldTree {
       bend: hang === null ? null : treeBend(hang),
     };
   });
-  return { thickness: part.sheet.thickness, panels, foldAngle };
+  return { thickness: part.sheet.thickness, insideRadius: part.sheet.insideRadius, panels, foldAngle };
 }
 
 function treeBend({ bend, hinge, zone }: NonNullable<PartPanel['hang']>): TreeBend {
   const { angle, insideRadius, terms, hem } = bend;
+  // slanted ends count as far as their shorter side
   const ends = [
-    Math.min(zone.parentSide[0], zone.childSide[0]),
-    Math.max(zone.parentSide[1], zone.childSide[1]),
+    Math.max(zone.parentSide[0], zone.childSide[0]),
+    Math.min(zone.parentSide[1], zone.childSide[1]),
   ] as const;
   return { angle, insideRadius, allowance: terms.allowance, setback: terms.setback, hem, ends, hinge };
 }

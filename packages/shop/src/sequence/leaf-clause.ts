@@ -3,13 +3,13 @@ import { convexHull } from '@tinwright/core';
 import { contactAngle } from '../sweep/contact.js';
 import { overlap } from '../sweep/polygon.js';
 import { EDGE, type LeafTools } from '../tools/leaf-tools.js';
+import type { Clause } from './bench.js';
 import type { Interval } from './stretches.js';
 
-/** What a solid does to a stroke of the leaf: stops it, takes room from the fingers, or neither. */
-export interface LeafClause {
-  readonly stops: 'leaf' | 'bed' | 'beam' | null;
-  readonly takes: Interval | null;
-}
+/** Parts of a leaf brake that stop a stroke. */
+export type LeafTool = 'leaf' | 'bed' | 'beam';
+
+type LeafClause = Clause<LeafTool>;
 
 const FREE: LeafClause = { stops: null, takes: null };
 

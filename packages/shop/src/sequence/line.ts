@@ -1,4 +1,4 @@
-import { compose3, type Pose, place3 } from '@tinwright/core';
+import { compose3, type Pose, place3, polygonArea } from '@tinwright/core';
 import {
   bendsBetween,
   type FoldTree,
@@ -28,6 +28,8 @@ export interface LineFrame {
   readonly moves: readonly boolean[];
   /** From the first parent's frame to the machine. */
   readonly pose: Pose;
+  /** True when the side that turns has more sheet than the one that is held. */
+  readonly swings: boolean;
   /** Ends of the bent material along y, one pair a bend. */
   readonly spans: readonly (readonly [number, number])[];
 }
@@ -48,15 +50,12 @@ export function lineFrame(work: Work, operation: Operation, held: Held): LineFra
     const ends = b.ends.map((x) => place3(at, [x, 0, 0])[1]);
     return [Math.min(...ends), Math.max(...ends)];
   });
-  return {
-    held,
-    parents,
-    children,
-    moves: tree.panels.map((_, i) => turned.has(i) === (held === 'parent')),
-    pose,
-    spans,
-  };
+  const moves = tree.panels.map((_, i) => turned.has(i) === (held === 'parent'));
+  const area = (side: boolean) => tree.panels.reduce((s, p, i) => s + (moves[i] === side ? areaOf(p) : 0), 0);
+  return { held, parents, children, moves, swings: area(true) > 1.01 * area(false), pose, spans };
 }
+
+const areaOf = ({ pieces }: TreePanel) => pieces.reduce((s, p) => s + polygonArea(p), 0);
 
 const FLAT = (): Stage => 'flat';
 

@@ -114,6 +114,13 @@ function operation(tree: FoldTree, all: readonly Step[], group: readonly Step[],
   };
 }
 
+/** Operations that can be next. A hem that is folded is closed before anything else is done: it would only be in the way. */
+export function openOperations({ operations }: Work, done: Mask): readonly Operation[] {
+  const open = operations.filter((o) => isOpen(o, done));
+  const closing = open.filter((o) => o.action === 'close');
+  return closing.length > 0 ? closing : open;
+}
+
 /** True when an operation can be next: not begun, what it waits for done, its line still in one. */
 export function isOpen({ mask, after, before }: Operation, done: Mask): boolean {
   return (

@@ -47,11 +47,15 @@ export interface Mounting {
   readonly stretches: readonly Stretch[];
   /** True when the part has to be hooked under the jaw. */
   readonly hooked: boolean;
+  /** True when the larger side turns. */
+  readonly swings: boolean;
 }
 
 /** A machine, or a pair of hands, as the search sees it. */
 export interface Station {
   readonly name: 'brake' | 'press' | 'vise' | 'hand';
+  /** What no order changes: angle, length, thickness; null where it can be done at all. */
+  readonly limits: (operation: Operation, held: Held) => Obstacle | null;
   readonly mount: (operation: Operation, held: Held, done: Mask) => Mounting;
   /** Widths of fingers or tool lengths to cover stretches with; empty where nothing is mounted. */
   readonly rack: readonly number[];

@@ -21,6 +21,7 @@ export interface LeafTools {
 }
 
 const DEEP = 400; // mm, stands for as deep, high and long as anything
+const FLUSH = 0.05; // mm; folds that lie on bed or leaf with the sheet are not in their way
 const LEAF_DEPTH = 40; // mm, of the leaf under its face
 
 /** How far an edge may stick out over the line before the leaf lifts it, mm. Judgement. */
@@ -52,9 +53,9 @@ export function leafTools(brake: Brake, thickness: number, insideRadius: number,
     setBack: s,
     // 2·atan(s/T): at more the outside would have to pass through the nose
     most: Math.min((2 * Math.atan(s / thickness) * 180) / Math.PI, 180 - finger.noseAngle, leaf.stop),
-    leaf: grown(rectangle(0, -LEAF_DEPTH, leaf.width, 0), margin),
+    leaf: rectangle(0, -LEAF_DEPTH, leaf.width + margin, -FLUSH),
     leafFace: rectangle(0, -LEAF_DEPTH, leaf.width, -EDGE),
-    bed: grown(rectangle(-bed, -DEEP, 0, 0), margin),
+    bed: rectangle(-bed - margin, -DEEP, 0, -FLUSH),
     finger: [grown(slope, margin), grown(rectangle(heel, thickness + rise, front, top), margin)],
     beam: grown(rectangle(-s - beam - DEEP, top, -s - beam, top + DEEP), margin),
   };

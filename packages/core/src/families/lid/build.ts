@@ -28,13 +28,13 @@ function build(p: LidParams, sheet: Sheet): readonly Step[] {
   ];
 }
 
-/** Skirts on the edges of the plate; their hems are folded out, so that what is covered has its room. */
+/** Skirts on the edges of the plate. */
 function covering(p: LidParams, sheet: Sheet): readonly Step[] {
   const { skirt } = lidSizes(p, sheet);
   const twice = 2 * play(p, sheet);
   return [
     ...SIDES.map((side) => flange(side, ['plate', side], { height: skirt })),
-    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem, 'down')])),
+    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
     corners(['plate'], p.corner === 'lap' ? lap(['north', 'south'], p.gap) : square(p.gap)),
     asked('length + 2 clearance', p.length + twice, 'x', { between: ['west', 'east'] }),
     asked('width + 2 clearance', p.width + twice, 'y', { between: ['south', 'north'] }),

@@ -2,7 +2,16 @@ import { type HemSpec, hemFold } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
 import type { DerivedSize } from '../family.js';
-import { CORNER_GAP, type Complaint, hemFits, LEAST_LEG, need, reaches, setback } from '../limits.js';
+import {
+  CORNER_GAP,
+  type Complaint,
+  hemFits,
+  hemHeight,
+  LEAST_LEG,
+  need,
+  reaches,
+  setback,
+} from '../limits.js';
 
 /** A lid with a skirt. mm */
 export interface LidParams {
@@ -20,7 +29,7 @@ export interface LidParams {
   readonly gap: number;
 }
 
-/** Play a lid gets on every side beyond the inside radius of its skirt's bend, mm. Common practice, no source. */
+/** Play a lid gets on every side beyond what its bends and hems take, mm. Common practice, no source. */
 const USUAL_PLAY = 0.3;
 const USUAL_LEDGE = 10;
 const LEAST_REST = 1; // mm left of a skirt between its corners
@@ -49,9 +58,10 @@ export interface LidSizes {
   readonly skirt: number;
 }
 
-/** Play on every side: given, or as much as keeps a square rim out of the skirt's bend. mm */
-export function play({ clearance }: LidParams, { insideRadius }: Sheet): number {
-  return clearance === 'auto' ? insideRadius + USUAL_PLAY : clearance;
+/** Play on every side: given, or as much as keeps a square rim out of the skirt's bend and off a hem folded in. mm */
+export function play({ clearance, fit, hem }: LidParams, { insideRadius, thickness }: Sheet): number {
+  if (clearance !== 'auto') return clearance;
+  return Math.max(insideRadius, fit === 'over' ? hemHeight(hem, thickness) : 0) + USUAL_PLAY;
 }
 
 /** The skirt stands off what it covers, or off the opening, by its play. */
@@ -92,7 +102,6 @@ function skirtHolds(p: LidParams, sheet: Sheet): readonly Complaint[] {
 function plateHolds(p: LidParams, sheet: Sheet): readonly Complaint[] {
   const { length, width } = lidSizes(p, sheet);
   const round = p.hem === null ? 0 : hemFold(p.hem, sheet.thickness).insideRadius;
-  // a hem of a lid that covers is folded out, of one that drops in it is folded in
   const folds = p.hem === null ? 0 : 2 * (round + sheet.thickness);
   const ends =
     p.fit === 'over'

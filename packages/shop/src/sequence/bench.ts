@@ -1,0 +1,132 @@
+import { place3, type Vec3 } from '@tinwright/core';
+import type { Stage } from './fold-tree.js';
+import { bendsTo, type LineFrame, poseInMachine } from './line.js';
+import { type Lump, lumpsOf, solidsOf } from './lumps.js';
+import { both, has, keyOf, type Mask, maskOf, NONE, union } from './mask.js';
+import type { Work } from './operations.js';
+import type { Interval } from './stretches.js';
+
+/** What a solid does to a stroke: stops it by running into a part of the machine, takes room from the tools, or neither. */
+export interface Clause<Tool extends string = string> {
+  readonly stops: Tool | null;
+  readonly takes: Interval | null;
+}
+
+/** A lump as it stands under a line in one state. mm */
+export interface Standing<Tool extends string = string> {
+  readonly lump: Lump;
+  readonly moves: boolean;
+  /** True while it lies in the plane of the sheet at the line. */
+  readonly flat: boolean;
+  readonly clauses: readonly Clause<Tool>[];
+  /** Extents in the machine: away from the line, along it, and up. */
+  readonly x: Interval;
+  readonly y: Interval;
+  readonly top: number;
+}
+
+/** Judges one convex solid of a lump by its corners in the machine. */
+export type Judge<Tool extends string> = (
+  corners: readonly Vec3[],
+  moves: boolean,
+  flat: boolean,
+) => Clause<Tool>;
+
+/** All lumps under a line, each kept by the stages of the bends that move it. */
+export interface Bench<Tool extends string> {
+  /** Steps that decide anything here. */
+  readonly seen: Mask;
+  readonly at: (done: Mask) => readonly Standing<Tool>[];
+}
+
+/**
+ * Set a part under a line. Every state of the bends on the way to a lump is tried beforehand, unless there are too
+ * many: a lump that never matters is not looked at again.
+ * @param skip panels that are meant to be under the tool
+ * @param matters true for a standing lump that has to be known besides its clauses
+ */
+export function benchOf<Tool extends string>(
+  work: Work,
+  frame: LineFrame,
+  skip: readonly number[],
+  judge: Judge<Tool>,
+  matters: (standing: Standing<Tool>) => boolean,
+): Bench<Tool> {
+  const standing = (lump: Lump, stage: (p: number) => Stage): Standing<Tool> | null => {
+    const pose = poseInMachine(work, frame, lump, stage);
+    const solids = solidsOf(work.tree, lump, stage(lump.panel)).map((s) => s.map((p) => place3(pose, p)));
+    if (solids.length === 0) return null;
+    const moves = frame.moves[lump.panel] === true;
+    const flat = bendsTo(work, frame, lump).every((p) => stage(p) === 'flat');
+    const all = solids.flat();
+    const extent = (k: 0 | 1 | 2): Interval => [
+      Math.min(...all.map((p) => p[k])),
+      Math.max(...all.map((p) => p[k])),
+    ];
+    const clauses = solids.map((s) => judge(s, moves, flat));
+    return { lump, moves, flat, clauses, x: extent(0), y: extent(1), top: extent(2)[1] };
+  };
+  const lumps = lumpsOf(work.tree)
+    .filter((l) => !skip.includes(l.panel))
+    .map((lump) => watched(work, bendsTo(work, frame, lump), (stage) => standing(lump, stage), matters));
+  return {
+    seen: lumps.reduce((m, l) => union(m, l.steps), NONE),
+    at: (done) =>
+      lumps.flatMap((l) => {
+        const s = l.at(done);
+        return s === null ? [] : [s];
+      }),
+  };
+}
+
+/** The stage of every bend in a state. */
+export function stageOf({ last, first }: Work, done: Mask): (panel: number) => Stage {
+  return (panel) => {
+    const end = last[panel] ?? -1;
+    if (end < 0) return 'flat';
+    if (has(done, end)) return 'done';
+    return first[panel] !== end && has(done, first[panel] as number) ? 'folded' : 'flat';
+  };
+}
+
+interface Watched<Tool extends string> {
+  readonly steps: Mask;
+  readonly at: (done: Mask) => Standing<Tool> | null;
+}
+
+const MOST_TRIED = 7; // bends on the way to a lump whose every state is tried beforehand
+
+function watched<Tool extends string>(
+  work: Work,
+  bends: readonly number[],
+  standing: (stage: (p: number) => Stage) => Standing<Tool> | null,
+  matters: (standing: Standing<Tool>) => boolean,
+): Watched<Tool> {
+  const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
+  const cache = new Map<number | string, Standing<Tool> | null>();
+  const at = (done: Mask) => {
+    const own = both(done, steps);
+    const key = keyOf(own);
+    const known = cache.get(key);
+    if (known !== undefined) return known;
+    const made = standing(stageOf(work, own));
+    cache.set(key, made);
+    return made;
+  };
+  if (bends.length > MOST_TRIED) return { steps, at };
+  const used = (s: Standing<Tool> | null) =>
+    s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
+  return states(work, bends).some((m) => used(at(m))) ? { steps, at } : { steps: NONE, at: () => null };
+}
+
+/** Every state of some bends. */
+function states(work: Work, bends: readonly number[]): readonly Mask[] {
+  return bends.reduce<readonly Mask[]>(
+    (list, p) => {
+      const [first, last] = [work.first[p] as number, work.last[p] as number];
+      const own = first === last ? [NONE, maskOf([last])] : [NONE, maskOf([first]), maskOf([first, last])];
+      return list.flatMap((m) => own.map((o) => union(m, o)));
+    },
+    [NONE],
+  );
+}

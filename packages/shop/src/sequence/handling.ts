@@ -1,0 +1,107 @@
+import { place3 } from '@tinwright/core';
+import type { Costs } from '../machines/shop.js';
+import { chooseTools, difference, serves, type ToolSet, toolSetKey } from './fingers.js';
+import { poseFrom, type TreeBend, type TreePanel } from './fold-tree.js';
+import type { Held } from './line.js';
+import type { Operation, Work } from './operations.js';
+import type { Mounting, Station } from './station.js';
+
+/** How the part lies and what is set, between two operations. */
+export interface Position {
+  readonly station: Station['name'];
+  readonly faceUp: 'marked' | 'unmarked';
+  /** Direction on the flat pattern that points to the operator, degrees. */
+  readonly heading: number;
+  /** Tools on the machine; they stay while the part is elsewhere. */
+  readonly tools: ToolSet;
+  /** Angle the machine is set to, degrees, and its set-back, mm; null where nothing is set. */
+  readonly stop: number | null;
+  readonly setBack: number | null;
+  readonly key: string;
+}
+
+/** What an operation sets, whichever way the part lies. */
+export interface Setting {
+  readonly stop: number | null;
+  readonly setBack: number | null;
+}
+
+/** Heading of a part under an operation, degrees from 0: away from the held side, on the flat pattern. */
+export function headingOf({ tree }: Work, operation: Operation, held: Held): number {
+  const child = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
+  const pose = poseFrom(tree, 0, child.parent, () => 'flat');
+  const { y } = child.bend.hinge.frame;
+  const out = place3({ ...pose, origin: [0, 0, 0] }, [y[0], y[1], 0]);
+  const turn = (Math.atan2(out[1], out[0]) * 180) / Math.PI + (held === 'parent' ? 0 : 180);
+  return Math.round((((turn % 360) + 360) % 360) * 100) / 100;
+}
+
+/** A position with its key. */
+export function position(p: Omit<Position, 'key'>): Position {
+  const key = [
+    p.station,
+    p.faceUp,
+    p.heading.toFixed(2),
+    toolSetKey(p.tools),
+    p.stop?.toFixed(2) ?? '-',
+    p.setBack?.toFixed(2) ?? '-',
+  ].join('/');
+  return { ...p, key };
+}
+
+/** Large or heavy parts are slower to turn and flip. */
+export const handlingScale = (mass: number, longest: number): number => Math.max(1, mass / 3, longest / 600);
+
+/** Chooses tools for a mounting by what is on. */
+export type ToolBook = (current: ToolSet, mounting: Mounting, station: Station) => ToolSet | 'none';
+
+/** Tools that are on when they serve, else the whole rack, else the best choice from it; choices are kept. */
+export function toolBook(): ToolBook {
+  const chosen = new Map<string, ToolSet | 'none'>();
+  return (current, { stretches }, { rack, gaps: { inner } }) => {
+    if (serves(current, stretches, rack, inner)) return current;
+    if (serves(null, stretches, rack, inner)) return null;
+    const size = (v: number) => v.toFixed(3);
+    const key = `${toolSetKey(current)} ${stretches.map((s) => `${size(s.least)} ${size(s.most)}`).join(' ')}`;
+    const known = chosen.get(key) ?? chooseTools(current, stretches, rack, inner);
+    chosen.set(key, known);
+    return known;
+  };
+}
+
+/** Seconds to go on to a position, stroke not counted. The first one costs nothing but its tools. */
+export function moveCost(
+  from: Position | null,
+  to: Position,
+  costs: Costs,
+  rack: readonly number[],
+  scale: number,
+): number {
+  const tools = toolCost(from?.tools ?? null, to.tools, rack, costs);
+  if (from === null) return tools;
+  const away = Math.abs(from.heading - to.heading);
+  const turn = Math.min(away, 360 - away);
+  const over = (seconds: number) => Math.max(0, seconds - costs.slide);
+  const turning = turn < 0.5 ? 0 : over(turn <= 90.5 ? costs.turn90 : costs.turn180);
+  const flipping = from.faceUp === to.faceUp ? 0 : over(costs.flip);
+  const walk = from.station === to.station ? 0 : costs.walk;
+  const stop = differs(from.stop, to.stop, 0.5) ? costs.stop : 0;
+  const setBack = differs(from.setBack, to.setBack, 0.05) ? costs.setBack : 0;
+  return costs.slide + scale * (turning + flipping) + walk + stop + setBack + tools;
+}
+
+const differs = (a: number | null, b: number | null, by: number) =>
+  a !== null && b !== null && Math.abs(a - b) > by;
+
+/** Taking off and putting on. */
+function toolCost(from: ToolSet, to: ToolSet, rack: readonly number[], costs: Costs): number {
+  if (toolSetKey(from) === toolSetKey(to)) return 0;
+  const flat = (set: ToolSet) => (set ?? [rack]).flat();
+  return costs.tools + costs.tool * difference(flat(from), flat(to));
+}
+
+/** Seconds of the stroke itself. */
+export function strokeCost({ action }: Operation, { name }: Pick<Station, 'name'>, costs: Costs): number {
+  if (name === 'vise' || name === 'hand') return costs.hand;
+  return action === 'close' ? costs.flatten : costs.bend;
+}

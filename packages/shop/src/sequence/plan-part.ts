@@ -1,0 +1,96 @@
+import type { Material, Part, Point } from '@tinwright/core';
+import type { Shop } from '../machines/shop.js';
+import { springbackFactor } from '../metal/springback.js';
+import { leafTools, setBackFor } from '../tools/leaf-tools.js';
+import { brakeStation } from './brake-station.js';
+import { foldTree, setRadius, type TreeBend, type TreePanel } from './fold-tree.js';
+import { handStation, viseStation } from './hand-station.js';
+import { handlingScale, headingOf, type Setting, toolBook } from './handling.js';
+import { type Operation, type Work, workOf } from './operations.js';
+import { beam, type Found, type Problem, refusalKey, search } from './search.js';
+import { selfContact } from './self-contact.js';
+import type { Station } from './station.js';
+
+/** A part as the planner of bends sees it. */
+export interface PartToBend {
+  readonly name: string;
+  readonly part: Part;
+  readonly material: Material;
+  /** kg of one piece. */
+  readonly mass: number;
+  /** Size of the blank, mm. */
+  readonly blank: Point;
+}
+
+const MOST_STATES = 150_000;
+const BEAM = 60;
+
+/** The search problem of a part in a shop. */
+export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
+  const longest = Math.max(...blank);
+  const { thickness, insideRadius } = part.sheet;
+  const foldAngle = shop.brake === null ? 135 : leafTools(shop.brake, thickness, insideRadius).most;
+  const work = workOf(foldTree(part, foldAngle));
+  return {
+    work,
+    stations: stationsOf(work, shop, { material, longest }),
+    costs: shop.costs,
+    scale: handlingScale(mass, longest),
+    heading: (o, held) => headingOf(work, o, held),
+    setting: (o, station) => settingOf(work, o, station, shop, material),
+    refused: new Set(),
+    tools: toolBook(),
+  };
+}
+
+function stationsOf(
+  work: Work,
+  shop: Shop,
+  blank: { readonly material: Material; readonly longest: number },
+): readonly Station[] {
+  return [
+    ...(shop.brake === null ? [] : [brakeStation(work, shop.brake, blank)]),
+    ...(shop.vise === null ? [] : [viseStation(work, shop.vise, blank.material)]),
+    handStation(),
+  ];
+}
+
+/** What an operation wants set on its machine. */
+function settingOf(
+  { tree }: Work,
+  operation: Operation,
+  station: Station,
+  shop: Shop,
+  material: Material,
+): Setting {
+  if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
+  const { bend } = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
+  const setBack = setBackFor(shop.brake, tree.thickness, setRadius(tree, bend));
+  // a hem is folded as far as the leaf goes
+  if (operation.action === 'fold') return { stop: tree.foldAngle, setBack };
+  if (operation.action === 'close') return { stop: null, setBack };
+  const { factor } = springbackFactor(material.name, bend.insideRadius / tree.thickness);
+  return { stop: Math.abs(operation.angle) / factor, setBack };
+}
+
+const MOST_LOOKS = 60;
+
+/**
+ * The cheapest plan in which no stroke drives the part into itself, or the best found with what it may still fall
+ * short. A stroke that does is refused in its state, and the search goes again.
+ */
+export function findPlan(problem: Problem): Found {
+  const refused = new Set(problem.refused);
+  for (let looks = 0; ; looks++) {
+    const found = cheapest({ ...problem, refused });
+    const bad = (found.moves ?? []).filter((m) => selfContact(problem.work, m) !== null);
+    if (bad.length === 0 || looks === MOST_LOOKS) return bad.length === 0 ? found : { ...found, moves: null };
+    for (const { mounting, done } of bad) refused.add(refusalKey(mounting.operation, mounting.held, done));
+  }
+}
+
+function cheapest(problem: Problem): Found {
+  const exact = search(problem, MOST_STATES);
+  if (exact.moves !== null || exact.bound === Infinity) return exact;
+  return { ...beam(problem, BEAM), bound: exact.bound };
+}
