@@ -14,6 +14,6 @@ export const DEFAULT_COSTS: Costs = {
   hook: 10,
   flatten: 10,
   swing: 4,
-  hand: 90,
+  hand: 300,
   walk: 30,
 };

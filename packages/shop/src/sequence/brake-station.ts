@@ -36,6 +36,7 @@ export function brakeStation(work: Work, brake: Brake, blank: Blank): Station {
     lines[2 * index + (held === 'parent' ? 0 : 1)] as LeafLine;
   return {
     name: 'brake',
+    id: 'brake',
     rack: brake.fingers,
     gaps: brake.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
@@ -188,7 +189,7 @@ function judge(setup: Setup, standing: readonly Standing<LeafTool>[], foldAngle:
   const hooked = closing && frame.held === 'child' ? false : hooking(setup, standing);
   if (typeof hooked === 'object') return answer(hooked);
   const taken = standing.flatMap((s) => s.clauses.flatMap((c) => (c.takes === null ? [] : [c.takes])));
-  const free = stretchesFor(frame.spans, taken, brake.gaps);
+  const free = stretchesFor(frame.spans, taken, brake.gaps, brake.length);
   if ('stretches' in free) return answer(null, { stretches: free.stretches, hooked });
   const [from, to] = free.bare;
   const owner = standing.find((s) =>

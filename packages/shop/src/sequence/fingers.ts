@@ -32,7 +32,7 @@ const MOST_PIECES = 20; // all choices are tried: 2^20
 /**
  * Pieces from the rack for every stretch, or `none`: the fewest changed against those that are on, then the least left
  * bare, then the fewest pieces, then the widest. Longer stretches choose first.
- * @param current what is on; the whole rack counts as nothing, since most of it comes off
+ * @param current what is on; null for the whole rack
  */
 export function chooseTools(
   current: ToolSet,
@@ -40,7 +40,7 @@ export function chooseTools(
   rack: readonly number[],
   inner: number,
 ): ToolSet | 'none' {
-  const on = current?.flat() ?? [];
+  const on = (current ?? [rack]).flat();
   const left = rack.toSorted((a, b) => b - a).slice(0, MOST_PIECES);
   const order = stretches.map((_, i) => i).toSorted((a, b) => wanted(stretches[b]) - wanted(stretches[a]));
   const chosen: (readonly number[])[] = [];
@@ -68,7 +68,7 @@ function best(
   for (const pieces of choices(rack, stretch.most)) {
     if (!fits(pieces, stretch, inner)) continue;
     const bare = Math.abs(target - pieces.reduce((s, p) => s + p, 0));
-    const changed = on.length === 0 ? 0 : difference(on, pieces);
+    const changed = difference(on, pieces);
     const better =
       found === null ||
       changed < found.changed ||

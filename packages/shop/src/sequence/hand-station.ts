@@ -18,6 +18,7 @@ export function viseStation(work: Work, vise: Vise, material: Material): Station
     viseLimits(work, vise, material, operation, held);
   return {
     name: 'vise',
+    id: 'vise',
     rack: [],
     gaps: { end: 0, inner: 0 },
     limits,
@@ -71,6 +72,7 @@ export function handStation(): Station {
     action === 'roll' ? null : { code: 'angle', panel: panels[0] as number };
   return {
     name: 'hand',
+    id: 'hand',
     rack: [],
     gaps: { end: 0, inner: 0 },
     limits: only,

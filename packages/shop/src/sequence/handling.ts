@@ -9,11 +9,14 @@ import type { Mounting, Station } from './station.js';
 /** How the part lies and what is set, between two operations. */
 export interface Position {
   readonly station: Station['name'];
+  /** The machine with what is fixed in it. */
+  readonly tooling: string;
   readonly faceUp: 'marked' | 'unmarked';
   /** Direction on the flat pattern that points to the operator, degrees. */
   readonly heading: number;
-  /** Tools on the machine; they stay while the part is elsewhere. */
+  /** Tools on the machine that was used last, and which one that is; they stay while the part is done by hand. */
   readonly tools: ToolSet;
+  readonly toolsOn: string;
   /** Angle the machine is set to, degrees, and its set-back, mm; null where nothing is set. */
   readonly stop: number | null;
   readonly setBack: number | null;
@@ -39,9 +42,10 @@ export function headingOf({ tree }: Work, operation: Operation, held: Held): num
 /** A position with its key. */
 export function position(p: Omit<Position, 'key'>): Position {
   const key = [
-    p.station,
+    p.tooling,
     p.faceUp,
     p.heading.toFixed(2),
+    p.toolsOn,
     toolSetKey(p.tools),
     p.stop?.toFixed(2) ?? '-',
     p.setBack?.toFixed(2) ?? '-',
@@ -77,7 +81,8 @@ export function moveCost(
   rack: readonly number[],
   scale: number,
 ): number {
-  const tools = toolCost(from?.tools ?? null, to.tools, rack, costs);
+  const kept = from?.toolsOn === to.toolsOn ? from.tools : null;
+  const tools = toolCost(kept, to.tools, rack, costs);
   if (from === null) return tools;
   const away = Math.abs(from.heading - to.heading);
   const turn = Math.min(away, 360 - away);
@@ -85,9 +90,10 @@ export function moveCost(
   const turning = turn < 0.5 ? 0 : over(turn <= 90.5 ? costs.turn90 : costs.turn180);
   const flipping = from.faceUp === to.faceUp ? 0 : over(costs.flip);
   const walk = from.station === to.station ? 0 : costs.walk;
+  const tooling = walk === 0 && from.tooling !== to.tooling ? costs.tools + 2 * costs.tool : 0;
   const stop = differs(from.stop, to.stop, 0.5) ? costs.stop : 0;
   const setBack = differs(from.setBack, to.setBack, 0.05) ? costs.setBack : 0;
-  return costs.slide + scale * (turning + flipping) + walk + stop + setBack + tools;
+  return costs.slide + scale * (turning + flipping) + walk + tooling + stop + setBack + tools;
 }
 
 const differs = (a: number | null, b: number | null, by: number) =>

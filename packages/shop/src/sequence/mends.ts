@@ -2,22 +2,25 @@ import { nearestSize, type PartPlan, plainNumber, withValue } from '@tinwright/c
 import type { Shop } from '../machines/shop.js';
 import type { Mend, Reason } from './plan.js';
 import { findPlan, problemOf } from './plan-part.js';
+import { beam } from './search.js';
 
 const MOST_TRIES = 6; // sizes tried either way for each parameter
 const HALVINGS = 5;
 const MOST_MENDS = 3;
+const MOST_SIZES = 8; // parameters tried, those that shape what is in the way
+const WIDTH = 6; // states kept in a quick look
 
 /** Something to change so that an impossible part becomes possible: sizes found by trying, then machines. */
 export function mendsFor(plan: PartPlan, shop: Shop, reasons: readonly Reason[]): readonly Mend[] {
   const sizes = sizesIn(plan.params, []).filter(({ path, given }) => touches(plan, path, given, reasons));
-  const found = sizes.flatMap(({ path, given }): readonly Mend[] => {
+  const found = sizes.slice(0, MOST_SIZES).flatMap(({ path, given }): readonly Mend[] => {
     const size = nearestSize(
       given,
-      (v) => feasible(plan, withValue(plan.params, path, v), shop),
+      (v) => feasible(plan, withValue(plan.params, path, v), shop, 'quick'),
       HALVINGS,
       MOST_TRIES,
     );
-    if (size === null) return [];
+    if (size === null || !feasible(plan, withValue(plan.params, path, size), shop, 'whole')) return [];
     const parameter = path.join('.');
     const mm = plainNumber(size < given ? Math.floor(size * 10) / 10 : Math.ceil(size * 10) / 10, 1);
     const message = `${parameter} of ${mm} mm or ${size < given ? 'less' : 'more'}`;
@@ -52,14 +55,14 @@ function touches(plan: PartPlan, path: Path, given: number, reasons: readonly Re
   });
 }
 
-function feasible(plan: PartPlan, params: unknown, shop: Shop): boolean {
+/** True when a part of these parameters can be bent: at a quick look, or by a whole plan. */
+function feasible(plan: PartPlan, params: unknown, shop: Shop, look: 'quick' | 'whole'): boolean {
   if (plan.family.check(params, plan.sheet).length > 0) return false;
   try {
     const part = plan.family.part(params, plan.sheet);
     const { material, mass, name } = plan;
-    return (
-      findPlan(problemOf({ name, part, material, mass, blank: plan.flat.blank.max }, shop)).moves !== null
-    );
+    const problem = problemOf({ name, part, material, mass, blank: plan.flat.blank.max }, shop);
+    return look === 'quick' ? beam(problem, WIDTH).moves !== null : findPlan(problem).moves !== null;
   } catch {
     return false; // corners leave nothing at this size
   }

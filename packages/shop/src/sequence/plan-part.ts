@@ -1,5 +1,6 @@
 import type { Material, Part, Point } from '@tinwright/core';
-import type { Shop } from '../machines/shop.js';
+import type { Die, Press, Shop } from '../machines/shop.js';
+import { airRadius } from '../metal/press-force.js';
 import { springbackFactor } from '../metal/springback.js';
 import { leafTools, setBackFor } from '../tools/leaf-tools.js';
 import { brakeStation } from './brake-station.js';
@@ -7,6 +8,7 @@ import { foldTree, setRadius, type TreeBend, type TreePanel } from './fold-tree.
 import { handStation, viseStation } from './hand-station.js';
 import { handlingScale, headingOf, type Setting, toolBook } from './handling.js';
 import { type Operation, type Work, workOf } from './operations.js';
+import { pressStation } from './press-station.js';
 import { beam, type Found, type Problem, refusalKey, search } from './search.js';
 import { selfContact } from './self-contact.js';
 import type { Station } from './station.js';
@@ -50,10 +52,28 @@ function stationsOf(
 ): readonly Station[] {
   return [
     ...(shop.brake === null ? [] : [brakeStation(work, shop.brake, blank)]),
+    ...(shop.press === null ? [] : pressStations(work, shop, shop.press, blank)),
     ...(shop.vise === null ? [] : [viseStation(work, shop.vise, blank.material)]),
     handStation(),
   ];
 }
+
+/** A press with every pair of its tools whose radius is near what the part wants. */
+function pressStations(
+  work: Work,
+  shop: Shop,
+  press: Press,
+  blank: { readonly material: Material; readonly longest: number },
+): readonly Station[] {
+  const wanted = work.tree.insideRadius;
+  const off = (d: Die) => Math.abs(Math.log(airRadius(d.opening) / Math.max(wanted, 0.1)));
+  const dies = press.dies.toSorted((a, b) => off(a) - off(b)).slice(0, MOST_DIES);
+  return press.punches.flatMap((punch) =>
+    dies.map((die) => pressStation(work, press, { punch, die }, blank, shop.profile)),
+  );
+}
+
+const MOST_DIES = 2;
 
 /** What an operation wants set on its machine. */
 function settingOf(

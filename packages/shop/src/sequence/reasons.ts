@@ -46,7 +46,7 @@ function nearest(
   shop: Shop,
   longest: number,
 ): { readonly obstacle: Obstacle; readonly by: number | null } {
-  const station = problem.stations.find((s) => s.name === move.position.station);
+  const station = problem.stations.find((s) => s.id === move.position.tooling);
   const ways = (['parent', 'child'] as const).flatMap((held) => {
     const mounting = station?.mount(move.mounting.operation, held, move.done);
     if (mounting === undefined || mounting.obstacle === null) return [];

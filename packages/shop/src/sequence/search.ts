@@ -191,15 +191,18 @@ function placed(
 ): Position | null {
   const { heading, setting } = problem;
   const { operation, held } = mounting;
-  const tools = refused ? (at?.tools ?? null) : problem.tools(at?.tools ?? null, mounting, station);
+  const byHand = station.name === 'vise' || station.name === 'hand';
+  const on = byHand || at?.toolsOn === station.id ? (at?.tools ?? null) : null;
+  const tools = refused || byHand ? on : problem.tools(on, mounting, station);
   if (tools === 'none') return null;
-  const by = station.name === 'vise' || station.name === 'hand';
   const set = setting(operation, station);
   return position({
     station: station.name,
+    tooling: station.id,
+    tools,
+    toolsOn: byHand ? (at?.toolsOn ?? '') : station.id,
     faceUp: operation.angle > 0 ? 'marked' : 'unmarked',
     heading: heading(operation, held),
-    tools: by ? (at?.tools ?? null) : tools,
     stop: set.stop ?? at?.stop ?? null,
     setBack: set.setBack ?? at?.setBack ?? null,
   });

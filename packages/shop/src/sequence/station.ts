@@ -54,6 +54,8 @@ export interface Mounting {
 /** A machine, or a pair of hands, as the search sees it. */
 export interface Station {
   readonly name: 'brake' | 'press' | 'vise' | 'hand';
+  /** The machine with what is fixed in it. */
+  readonly id: string;
   /** What no order changes: angle, length, thickness; null where it can be done at all. */
   readonly limits: (operation: Operation, held: Held) => Obstacle | null;
   readonly mount: (operation: Operation, held: Held, done: Mask) => Mounting;

@@ -3,6 +3,8 @@ import type { Stretch } from './station.js';
 /** A closed stretch along the line. mm */
 export type Interval = readonly [from: number, to: number];
 
+const ROOM = 10; // mm of the machine left for what stands beside the tools; judgement
+
 /** Stretches that overlap made one, in order. */
 export function merged(intervals: readonly Interval[]): readonly Interval[] {
   const found: [number, number][] = [];
@@ -15,13 +17,15 @@ export function merged(intervals: readonly Interval[]): readonly Interval[] {
 }
 
 /**
- * Where tools may stand and how much they have to cover: the bent material less what is in the way. Null, with the
- * stretch that stays bare, when more than the gaps allow would be left uncovered.
+ * Where tools may stand and how much they have to cover: the bent material less what is in the way; or the stretch
+ * that stays bare, when more than the gaps allow would be left uncovered.
+ * @param length of the machine: what stands beside the tools has to find room on it too
  */
 export function stretchesFor(
   spans: readonly Interval[],
   taken: readonly Interval[],
   gaps: { readonly end: number; readonly inner: number },
+  length: number,
 ): { readonly stretches: readonly Stretch[] } | { readonly bare: Interval } {
   const blocked = merged(taken);
   const line: Interval = [Math.min(...spans.map((s) => s[0])), Math.max(...spans.map((s) => s[1]))];
@@ -43,7 +47,12 @@ export function stretchesFor(
         const [edge, end] = side === 'from' ? [from, line[0]] : [-to, -line[1]];
         return Math.max(0, gaps.end - Math.max(0, edge - end));
       };
-      return { from, to, least: Math.max(0, covered - slack('from') - slack('to')), most: to - from };
+      return {
+        from,
+        to,
+        least: Math.max(0, covered - slack('from') - slack('to')),
+        most: Math.min(to - from, Number.isFinite(from) || Number.isFinite(to) ? length - ROOM : Infinity),
+      };
     }),
   };
 }

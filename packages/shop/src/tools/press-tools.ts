@@ -1,0 +1,51 @@
+import { convexPieces, type Point } from '@tinwright/core';
+import type { Die, Press, Punch } from '../machines/shop.js';
+import { type Convex, grown, rectangle } from '../sweep/polygon.js';
+
+/**
+ * Sections of a press brake as convex pieces, seen along the line: x across, z up from the point of the punch, where
+ * the inside of the bend lies. The die's top touches the sheet from below at the start.
+ */
+export interface PressTools {
+  readonly punch: readonly Convex[];
+  readonly ram: Convex;
+  readonly die: readonly Convex[];
+  /** Flat bar that closes hems. */
+  readonly bar: Convex;
+}
+
+const DEEP = 400; // mm
+const FLUSH = 0.05; // mm
+const BAR = 25; // mm, half the width of a flattening bar; judgement
+
+export function pressTools(
+  press: Press,
+  punch: Punch,
+  die: Die,
+  thickness: number,
+  margin: number,
+): PressTools {
+  const { half, height } = press.ram;
+  const under = die.section.map(([x, z]): Point => [x, z - thickness - FLUSH]);
+  return {
+    punch: pieces(punch.section).map((p) => grown(p, margin)),
+    ram: grown(rectangle(-half, height, half, height + DEEP), margin),
+    die: pieces(under).map((p) => widened(p, margin)),
+    bar: rectangle(-BAR, 0, BAR, DEEP),
+  };
+}
+
+/** A section in convex pieces, counter-clockwise whichever way it was written. */
+function pieces(section: readonly Point[]): readonly Convex[] {
+  const area = section.reduce((s, p, i) => {
+    const q = section[(i + 1) % section.length] as Point;
+    return s + p[0] * q[1] - q[0] * p[1];
+  }, 0);
+  return convexPieces(area < 0 ? section.toReversed() : section);
+}
+
+/** Wider to both sides, not higher: the sheet lies on it. */
+function widened(shape: Convex, by: number): Convex {
+  const middle = shape.reduce((s, p) => s + p[0], 0) / shape.length;
+  return shape.map(([x, z]): Point => [x + Math.sign(x - middle) * by, z]);
+}
