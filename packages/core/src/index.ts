@@ -30,10 +30,18 @@ export {
 export { type Curl, curlOf, type WiredEdge, wireAllowance } from './bending/wired-edge.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
-export { type Finding, type Remark, type Severity, sortFindings } from './errors/finding.js';
+export {
+  type Finding,
+  type Remark,
+  type Severity,
+  saidIn,
+  sortFindings,
+  type Unsaid,
+} from './errors/finding.js';
 export { nearest, suggestion } from './errors/nearest.js';
 export {
   fail,
+  inWords,
   JobError,
   type Path,
   type Problem,
