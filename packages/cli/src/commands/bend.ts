@@ -46,6 +46,7 @@ export const bend: AnyCommand = command<Options>({
       type: 'string',
       default: 'mild-steel',
       describe: `one of ${MATERIALS.map((m) => m.name).join(', ')}`,
+      values: MATERIALS.map((m) => m.name),
     },
     thickness: { type: 'string', describe: 'of the sheet; or give --gauge' },
     gauge: { type: 'string', describe: "number in the material's gauge system" },
@@ -55,9 +56,14 @@ export const bend: AnyCommand = command<Options>({
       type: 'string',
       default: 'k-factor',
       describe: RULE_KINDS.map((r) => `${r.name}: ${r.summary}`).join('\n'),
+      values: RULE_KINDS.map((r) => r.name),
     },
     k: { type: 'string', describe: 'for k-factor' },
-    group: { type: 'string', describe: 'for handbook: soft, medium or hard' },
+    group: {
+      type: 'string',
+      describe: 'for handbook: soft, medium or hard',
+      values: ['soft', 'medium', 'hard'],
+    },
     perRadius: { type: 'string', describe: 'for linear' },
     perThickness: { type: 'string', describe: 'for linear' },
     legs: {
