@@ -32,17 +32,7 @@ const CORE = [
   'job',
   'index.ts',
 ];
-const SHOP = [
-  'machines',
-  'metal',
-  'sweep',
-  'tools',
-  'checks',
-  'sequence',
-  'setting',
-  'strip',
-  'index.ts',
-];
+const SHOP = ['machines', 'metal', 'sweep', 'tools', 'checks', 'sequence', 'setting', 'strip', 'index.ts'];
 /** Layers of the packages that have them, lowest first. */
 const LAYERS: Readonly<Record<string, readonly string[]>> = { core: CORE, shop: SHOP };
 /** Verifiers may share records and the plane with what they verify, never its routines. */
@@ -170,6 +160,13 @@ test('imports of all packages run downward, without cycles', () => {
   const result = faults(ROOT);
   expect(result.files).toBeGreaterThan(80);
   expect(result.faults).toEqual([]);
+});
+
+test('DEVELOPERS.md lists the layers of the packages that have them, lowest first', () => {
+  const text = readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8');
+  for (const [name, layers] of Object.entries(LAYERS))
+    expect(text).toContain(`\`packages/${name}/src\`: ${layers.map((l) => `\`${l}\``).join(', ')}\n`);
+  for (const name of PACKAGES) expect(text).toContain(`| \`@tinwright/${name}\` |`);
 });
 
 /** One fault a file; each must be seen. */

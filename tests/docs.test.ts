@@ -1,8 +1,16 @@
 // The README is run: its files are written, its commands typed, its program compiled and started; links lead somewhere.
 import { execFileSync, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { FAMILIES, planJob, readJob } from '@tinwright/core';
 import { assemblyPicture, familyPicture, toSvg } from '@tinwright/export';
@@ -11,7 +19,7 @@ import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
-const MAIN = join(ROOT, 'packages/cli/dist/main.js');
+const MAIN = join(ROOT, 'packages/cli/bin/tinwright.js');
 const README = readFileSync(join(ROOT, 'README.md'), 'utf8');
 
 interface Block {
@@ -47,23 +55,39 @@ function expectOutput(actual: string, printed: string): void {
 }
 
 test('every kind of code block is known here, so none is left unrun', () => {
-  expect(blocks.map((b) => b.info)).toEqual(['sh', 'console', 'yaml shelf.yaml', 'console', 'ts']);
+  expect(blocks.map((b) => b.info)).toEqual(['sh', 'console', 'yaml out/shelf.yaml', 'console', 'sh', 'ts']);
 });
 
-test('the two commands are scripts of the workspace', () => {
+test('the commands are scripts of the workspace', () => {
   const { scripts } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as {
     scripts: Record<string, string>;
   };
-  const commands = blocks[0]?.text.trim().split('\n') ?? [];
-  expect(commands).toEqual(['npm start', 'npm test']);
-  for (const command of commands) expect(scripts[command.replace('npm ', '')]).toBeDefined();
+  const [first, second] = blocks.filter((b) => b.info === 'sh').map((b) => b.text.trim().split('\n'));
+  expect(first).toEqual(['npm start', 'npm test']);
+  // .ci/run types these two and starts the program outside this folder
+  const [pack, install] = second ?? [];
+  expect(install).toMatch(/^npm install --prefix \S+ \.\/out\/packages\/\*\.tgz$/);
+  for (const command of [...(first ?? []), pack])
+    expect(scripts[command?.replace(/^npm (run --silent )?/, '') ?? '']).toBeDefined();
+});
+
+test('what following the README writes is ignored by git', () => {
+  const ignored = readFileSync(join(ROOT, '.gitignore'), 'utf8').split('\n');
+  const files = blocks.filter((b) => b.info.startsWith('yaml ')).map((b) => b.info.slice(5));
+  const folders = [...README.matchAll(/ --out (\S+)/g)].map(([, folder]) => folder ?? '');
+  expect(files.length + folders.length).toBeGreaterThan(1);
+  for (const path of [...files, ...folders]) expect(ignored).toContain(`${path.split('/')[0]}/`);
 });
 
 test('the files and commands of the README do what it prints', () => {
   const folder = mkdtempSync(join(tmpdir(), 'tinwright-readme-'));
   try {
     for (const { info, text } of blocks)
-      if (info.startsWith('yaml ')) writeFileSync(join(folder, info.slice(5)), text);
+      if (info.startsWith('yaml ')) {
+        const file = join(folder, info.slice(5));
+        mkdirSync(dirname(file), { recursive: true });
+        writeFileSync(file, text);
+      }
     const commands = blocks.filter((b) => b.info === 'console').flatMap((b) => typed(b.text));
     expect(commands).toHaveLength(3);
     for (const { command, output } of commands) {

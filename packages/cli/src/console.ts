@@ -4,31 +4,9 @@ export interface Host {
   readonly err: (text: string) => void;
   /** Colour may be used on stdout. */
   readonly colour: boolean;
+  /** A fault of the program is shown with the place it happened at. */
+  readonly debug?: boolean;
   readonly stdin: () => Promise<Uint8Array>;
-}
-
-/** The process's own streams. Colour only on a terminal and without NO_COLOR. */
-export function processHost(): Host {
-  const { stdout, stderr, stdin, env } = process;
-  // a reader that has seen enough (head, a pager) closes the pipe: no reason to fail
-  stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-  });
-  return {
-    out: (text) => void stdout.write(text),
-    err: (text) => void stderr.write(text),
-    colour: stdout.isTTY === true && (env.NO_COLOR ?? '') === '' && env.TERM !== 'dumb',
-    stdin: async () => {
-      const chunks: Buffer[] = [];
-      let size = 0;
-      for await (const chunk of stdin) {
-        chunks.push(chunk as Buffer);
-        size += (chunk as Buffer).length;
-        if (size > 2_000_000) break; // longer than any job; refused by its length
-      }
-      return Buffer.concat(chunks);
-    },
-  };
 }
 
 const CODES = { bold: 1, red: 31, yellow: 33, blue: 34 } as const;

@@ -35,6 +35,14 @@ export function refuse(
   return exit;
 }
 
+/** Say that the program itself is at fault: one line, and where it happened only for who debugs it. */
+export function fault(host: Host, json: boolean, error: unknown): ExitCode {
+  const [said = ''] = String(error).split('\n');
+  if (host.debug === true && error instanceof Error) host.err(`${error.stack}\n`);
+  const what = `a fault of the program (${said}); please report it with the job file`;
+  return refuse(host, json, 'fault', 'tinwright', what);
+}
+
 /** Do some writing; when it fails, say so and give the exit status for it. */
 export async function writing(host: Host, json: boolean, write: () => Promise<void>): Promise<ExitCode> {
   try {

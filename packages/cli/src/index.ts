@@ -1,11 +1,15 @@
 import yargs, { type Argv, type Options } from 'yargs';
 import type { AnyCommand, OptionSpec } from './commands/command.js';
 import { COMMANDS } from './commands/index.js';
-import { type Host, processHost } from './console.js';
-import { EXIT, type ExitCode, refuse } from './failure.js';
+import { COMPLETION_FLAG, completions } from './complete.js';
+import type { Host } from './console.js';
+import { EXIT, type ExitCode, fault, refuse } from './failure.js';
+import { withExamples } from './help.js';
 import { loadFamilies } from './load-families.js';
 import { STANDARD_INPUT } from './open-job.js';
-import { givenTwice, rephrased, unknownVerb } from './usage.js';
+import { processHost } from './process-host.js';
+import { givenTwice, rephrased, unknownVerb, verbAt } from './usage.js';
+import { VERSION } from './version.js';
 
 export type { Host } from './console.js';
 export type { ExitCode } from './failure.js';
@@ -16,26 +20,47 @@ export type { ExitCode } from './failure.js';
  */
 export async function main(argv: readonly string[], host: Host = processHost()): Promise<ExitCode> {
   const json = argv.includes('--json');
-  const unknown = unknownVerb(argv, COMMANDS);
-  if (unknown !== null) return refuse(host, json, 'usage', 'tinwright', unknown);
-  let chosen: { readonly command: AnyCommand; readonly options: Readonly<Record<string, unknown>> } | null =
-    null;
+  try {
+    if (argv[0] === COMPLETION_FLAG) return offer(host, argv.slice(1));
+    const unknown = unknownVerb(argv, COMMANDS);
+    if (unknown !== null) return refuse(host, json, 'usage', 'tinwright', unknown);
+    return await parsed(argv, host, json);
+  } catch (error) {
+    return fault(host, json, error);
+  }
+}
+
+/** Print the words a shell may offer. */
+function offer(host: Host, line: readonly string[]): ExitCode {
+  for (const word of completions(line, COMMANDS)) host.out(`${word}\n`);
+  return EXIT.done;
+}
+
+async function parsed(argv: readonly string[], host: Host, json: boolean): Promise<ExitCode> {
+  let chosen: Chosen | null = null;
   const parser = COMMANDS.reduce(
     (y, command) => register(y, command, (options) => (chosen = { command, options })),
     base(),
   );
   let printed = '';
   let refusal: string | null = null;
-  const args = argv.map((a) => (a === '-' ? STANDARD_INPUT : a));
-  await parser.parseAsync(args, {}, (error, _, output) => {
+  const at = verbAt(argv, COMMANDS);
+  const verb = COMMANDS.find((c) => c.verb === argv[at]);
+  await parser.parseAsync(verbFirst(argv, at), {}, (error, _, output) => {
     refusal = error ? error.message : null;
     printed = output;
   });
-  const verb = COMMANDS.find((c) => argv.includes(c.verb));
   if (refusal !== null)
     return refuse(host, json, 'usage', verb?.verb ?? 'tinwright', rephrased(refusal, argv, verb));
-  if (printed !== '') host.out(`${printed}\n`);
-  return chosen === null ? EXIT.done : run(chosen, host, json);
+  if (chosen !== null) return run(chosen, host, json);
+  host.out(`${verb === undefined || printed === VERSION ? printed : withExamples(printed, verb)}\n`);
+  return EXIT.done;
+}
+
+/** The verb before its options, as the argument parser wants it. */
+function verbFirst(argv: readonly string[], at: number): readonly string[] {
+  const args = argv.map((a) => (a === '-' ? STANDARD_INPUT : a));
+  return at < 1 ? args : [...args.slice(at, at + 1), ...args.slice(0, at), ...args.slice(at + 1)];
 }
 
 type Chosen = { readonly command: AnyCommand; readonly options: Readonly<Record<string, unknown>> };
@@ -62,14 +87,13 @@ function base(): Argv {
       nargs: 1,
       describe: 'load part families from a module of your own (it is run)',
     })
-    .completion('completion', 'print a completion script for your shell')
     .locale('en')
     .wrap(100)
-    .version(false)
+    .version(VERSION)
     .help();
 }
 
-function optionOf({ type, ...spec }: OptionSpec): Options {
+function optionOf({ type, values: _, ...spec }: OptionSpec): Options {
   if (type === 'strings') return { ...spec, type: 'string', array: true, nargs: 1 };
   return { ...spec, type, requiresArg: type === 'string' };
 }
@@ -79,7 +103,7 @@ function register(
   c: AnyCommand,
   choose: (options: Readonly<Record<string, unknown>>) => void,
 ): Argv {
-  const { verb, argument, summary, options, examples } = c;
+  const { verb, argument, summary, options } = c;
   const usage =
     argument === undefined
       ? verb
@@ -89,11 +113,10 @@ function register(
       argument === undefined
         ? inner
         : inner.positional(argument.name, { type: 'string', describe: argument.describe });
-    const optioned = Object.entries(options).reduce<Argv>(
+    return Object.entries(options).reduce<Argv>(
       (o, [name, spec]) => o.option(name, optionOf(spec)),
       described,
     );
-    return examples.reduce((e, [line, does]) => e.example(line, does), optioned);
   };
   return y.command(usage, summary, builder as (inner: Argv) => Argv, (given) => choose(given));
 }

@@ -1,4 +1,5 @@
 #!/usr/bin/env node
 import { main } from './index.js';
 
-process.exitCode = await main(process.argv.slice(2));
+const exit = await main(process.argv.slice(2));
+process.exitCode ??= exit; // set already when the answer could not be printed

@@ -30,12 +30,21 @@ export async function withJob<T>(
 ): Promise<Opened<T>> {
   let text: JobText | null = null;
   try {
-    text = readJobText(file === STANDARD_INPUT ? await host.stdin() : await readStart(file));
+    text = readJobText(await bytesOf(host, file));
     return { answer: compute(text.data) };
   } catch (error) {
-    const known = error instanceof JobError || error instanceof TextError ? error : unreadable(error);
-    printProblems(host, placedProblems(known, file, text), json);
+    if (!(error instanceof JobError) && !(error instanceof TextError)) throw error;
+    printProblems(host, placedProblems(error, file, text), json);
     return { exit: EXIT.unreadable };
+  }
+}
+
+/** What the job says, as bytes. @throws TextError when there is nothing to read */
+async function bytesOf(host: Host, file: string): Promise<Uint8Array> {
+  try {
+    return file === STANDARD_INPUT ? await host.stdin() : await readStart(file);
+  } catch (error) {
+    throw error instanceof TextError ? error : unreadable(error);
   }
 }
 

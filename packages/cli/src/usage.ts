@@ -2,12 +2,24 @@ import { quoted, suggestion } from '@tinwright/core';
 import type { AnyCommand } from './commands/command.js';
 
 /** Options every verb takes. */
-export const COMMON_OPTIONS: readonly string[] = ['with', 'help'];
+export const COMMON_OPTIONS: readonly string[] = ['with', 'version', 'help'];
+
+/** True for an option, as it is typed, whose value is the next word. */
+export function takesValue(word: string, commands: readonly AnyCommand[]): boolean {
+  const [, name] = /^--?([^=-][^=]*)$/.exec(word) ?? [];
+  if (name === undefined) return false;
+  return name === 'with' || commands.some((c) => /^string/.test(c.options[name]?.type ?? ''));
+}
+
+/** Index of the verb: the first word that is neither an option nor the value of one; -1 without a verb. */
+export function verbAt(argv: readonly string[], commands: readonly AnyCommand[]): number {
+  return argv.findIndex((a, i) => !a.startsWith('-') && !takesValue(argv[i - 1] ?? '', commands));
+}
 
 /** What is wrong with the words of a command line, in our words; null when its verb is known or there is none. */
 export function unknownVerb(argv: readonly string[], commands: readonly AnyCommand[]): string | null {
-  const verb = argv.find((a) => !a.startsWith('-'));
-  const known = [...commands.map((c) => c.verb), 'completion'];
+  const verb = argv[verbAt(argv, commands)];
+  const known = commands.map((c) => c.verb);
   if (verb === undefined || known.includes(verb)) return null;
   return `there is no verb ${quoted(verb)}. ${suggestion(verb, known)}`;
 }
@@ -26,10 +38,14 @@ export function rephrased(message: string, argv: readonly string[], command: Any
     return `--${option}: ${given} given. Known: ${(choices ?? '').replaceAll('"', '')}`;
   const [, bare] = /^Not enough arguments following: (.*)$/s.exec(message) ?? [];
   if (bare !== undefined) return `give a value after --${bare}`;
+  const stray = argv.find((a) => a.startsWith('--') && !known.includes(optionName(a)));
+  if (stray !== undefined) return unknownWord(optionName(stray), argv, known); // it took the next word for its value
   if (message.startsWith('Not enough non-option arguments'))
     return `give a ${command?.argument?.describe ?? 'verb; tinwright --help lists them'}`;
   return message.split('\n').join('; ');
 }
+
+const optionName = (word: string) => word.replace(/^-+/, '').split('=')[0] ?? '';
 
 function unknownWord(name: string, argv: readonly string[], known: readonly string[]): string {
   const option = argv.some((a) => a === `--${name}` || a.startsWith(`--${name}=`) || a === `-${name}`);

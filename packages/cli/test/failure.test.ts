@@ -1,7 +1,7 @@
 import { JobError, type Problem } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import type { Host } from '../src/console.js';
-import { placedProblems, printProblems } from '../src/failure.js';
+import { fault, placedProblems, printProblems } from '../src/failure.js';
 import { readJobText, TextError } from '../src/job-text.js';
 
 const text = readJobText(new Uint8Array(Buffer.from('units: mm\nname: tray\nparts: [1, 2]\n')));
@@ -79,5 +79,47 @@ describe('printing', () => {
       message: 'too wide',
       fix: 'Use 5 mm',
     });
+  });
+});
+
+describe('a fault of the program', () => {
+  const told = (error: unknown, json: boolean, debug: boolean) => {
+    const said = { out: '', err: '' };
+    const host: Host = {
+      out: (t) => {
+        said.out += t;
+      },
+      err: (t) => {
+        said.err += t;
+      },
+      colour: false,
+      debug,
+      stdin: async () => new Uint8Array(),
+    };
+    return { exit: fault(host, json, error), ...said };
+  };
+  const error = new TypeError('x is not a function\nin the second line');
+  const LINE = 'a fault of the program (TypeError: x is not a function); please report it with the job file';
+
+  test('is one line on stderr, exit 2, no stack', () => {
+    expect(told(error, false, false)).toEqual({ exit: 2, out: '', err: `tinwright: ${LINE}.\n` });
+  });
+
+  test('may be anything that was thrown', () => {
+    expect(told('no error at all', false, true).err).toMatch(/^tinwright: a fault .*\(no error at all\);/);
+  });
+
+  test('is a problem as JSON', () => {
+    const { exit, out, err } = told(error, true, false);
+    expect({ exit, err }).toEqual({ exit: 2, err: '' });
+    expect(JSON.parse(out).problems).toEqual([
+      { code: 'fault', path: '', message: `tinwright: ${LINE}`, fix: '' },
+    ]);
+  });
+
+  test('shows its stack to who debugs it', () => {
+    expect(told(error, false, true).err).toMatch(
+      /^TypeError: x is not a function\n.*\n +at .*failure\.test/s,
+    );
   });
 });

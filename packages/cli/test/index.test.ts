@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { COMMANDS } from '../src/commands/index.js';
 import { tinwright, tinwrightInColour } from './host.js';
@@ -18,6 +19,7 @@ test('there are verbs to test', () => {
     'bend',
     'materials',
     'gauges',
+    'completion',
   ]);
 });
 
@@ -39,8 +41,8 @@ describe.each(VERBS)('%s', (verb) => {
     expect(exit).toBe(0);
     expect(examples.length).toBeGreaterThan(0);
     expect(out).toContain('Examples:');
-    for (const [line] of examples)
-      expect(out.replace(/\s+/g, ' ')).toContain(line.replace('$0', 'tinwright').split(' --')[0]);
+    // whole, so that they can be copied
+    for (const [line] of examples) expect(out.split('\n')).toContain(`  ${line.replace('$0', 'tinwright')}`);
   });
 
   test('an unknown option is refused and named', async () => {
@@ -51,6 +53,14 @@ describe.each(VERBS)('%s', (verb) => {
     expect(out).toBe('');
   });
 });
+
+test.each([[['--version']], [['make', '--version']]])(
+  '%j prints the version of the package',
+  async (argv) => {
+    const { version } = JSON.parse(await readFile(new URL('../package.json', import.meta.url), 'utf8'));
+    expect(await tinwright(...argv)).toEqual({ exit: 0, out: `${version}\n`, err: '' });
+  },
+);
 
 test('no verb at all is refused, with where to look', async () => {
   const { exit, err } = await tinwright();

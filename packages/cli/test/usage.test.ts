@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { tinwright } from './host.js';
 import { stripJob } from './jobs.js';
@@ -27,6 +28,48 @@ describe('a verb there is none of', () => {
     },
   );
 });
+
+describe('options before the verb', () => {
+  const MARKER = fileURLToPath(new URL('../../../examples/row-marker.mjs', import.meta.url));
+
+  test.each([
+    [['--with', MARKER, 'families', 'row-marker', '--json']],
+    [['--json', '--with', MARKER, 'families', 'row-marker']],
+    [[`--with=${MARKER}`, 'families', '--json', 'row-marker']],
+  ])('%j is the same as behind it', async (argv) => {
+    const { exit, out, err } = await tinwright(...argv);
+    expect({ exit, err }).toEqual({ exit: 0, err: '' });
+    expect(JSON.parse(out)).toMatchObject([{ name: 'row-marker' }]);
+  });
+
+  test('options of the verb too', async () => {
+    const { exit, out } = await tinwright('--thickness', '1', '--k', '0.42', 'bend');
+    expect(exit).toBe(0);
+    expect(out).toContain('K = 0.42');
+  });
+
+  test('a value that looks like a verb is a value', async () => {
+    const { exit, err } = await tinwright('--with', 'make', 'families');
+    expect(exit).toBe(2);
+    expect(err).toBe('families: --with make: there is no such file.\n');
+  });
+
+  test('an unknown verb behind them is still named', async () => {
+    expect((await tinwright('--with', MARKER, 'familes')).err).toContain('there is no verb "familes"');
+  });
+});
+
+test('a verb is found though its argument is named like another one', async () => {
+  const { err } = await tinwright('check', 'make', '--jsno');
+  expect(err).toMatch(/^check: there is no option --jsno/);
+});
+
+test.each([[['make', '--foo', 'job.yaml']], [['--foo', 'make', 'job.yaml']]])(
+  '%j: the unknown option is named, not the job it took for its value',
+  async (argv) => {
+    expect((await tinwright(...argv)).err).toMatch(/^make: there is no option --foo\. Known: out, /);
+  },
+);
 
 describe('an option there is none of', () => {
   test.each([

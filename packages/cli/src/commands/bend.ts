@@ -1,16 +1,19 @@
 import {
   type BendAnswer,
-  formatLength,
   JobError,
   MATERIALS,
   type Path,
+  pathText,
+  plainNumber,
   problemText,
   RULE_KINDS,
   readBend,
   type Unit,
+  workingIn,
 } from '@tinwright/core';
-import { type Host, table } from '../console.js';
+import { type Host, many, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
+import { givenText, workedText } from '../size-text.js';
 import { type AnyCommand, command, JSON_OPTION } from './command.js';
 
 interface Options {
@@ -43,6 +46,7 @@ export const bend: AnyCommand = command<Options>({
       type: 'string',
       default: 'mild-steel',
       describe: `one of ${MATERIALS.map((m) => m.name).join(', ')}`,
+      values: MATERIALS.map((m) => m.name),
     },
     thickness: { type: 'string', describe: 'of the sheet; or give --gauge' },
     gauge: { type: 'string', describe: "number in the material's gauge system" },
@@ -52,9 +56,14 @@ export const bend: AnyCommand = command<Options>({
       type: 'string',
       default: 'k-factor',
       describe: RULE_KINDS.map((r) => `${r.name}: ${r.summary}`).join('\n'),
+      values: RULE_KINDS.map((r) => r.name),
     },
     k: { type: 'string', describe: 'for k-factor' },
-    group: { type: 'string', describe: 'for handbook: soft, medium or hard' },
+    group: {
+      type: 'string',
+      describe: 'for handbook: soft, medium or hard',
+      values: ['soft', 'medium', 'hard'],
+    },
     perRadius: { type: 'string', describe: 'for linear' },
     perThickness: { type: 'string', describe: 'for linear' },
     legs: {
@@ -80,8 +89,15 @@ async function run(options: Options, host: Host): Promise<ExitCode> {
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
     const problems = error.problems.map((p) => ({ ...p, path: optionPath(p.path) }));
-    if (options.json) host.out(`${JSON.stringify({ problems }, null, 2)}\n`);
-    else for (const p of problems) host.err(`bend: ${problemText(p)}\n`);
+    if (options.json) {
+      const list = problems.map(({ code, path, message, fix }) => ({
+        code,
+        path: pathText(path),
+        message,
+        fix,
+      }));
+      host.out(`${JSON.stringify({ problems: list }, null, 2)}\n`);
+    } else for (const p of problems) host.err(`bend: ${problemText(p)}\n`);
     return EXIT.unreadable;
   }
 }
@@ -120,30 +136,36 @@ function number(text: string | undefined): string | number | undefined {
   return text.trim() !== '' && Number.isFinite(value) ? value : text;
 }
 
-function answerText({ bend, rule, terms, legs, flatLength }: BendAnswer, units: Unit): string {
-  const say = (mm: number) => formatLength(mm, units);
+function answerText(answer: BendAnswer, units: Unit): string {
+  const { bend, rule, terms } = answer;
+  const given = (mm: number) => givenText(mm, units);
+  const worked = (mm: number) => workedText(mm, units);
   const rows = [
     [
       'bend',
-      `${bend.angle}° through, inside radius ${say(bend.insideRadius)}, thickness ${say(bend.thickness)}`,
+      `${bend.angle}° through, inside radius ${given(bend.insideRadius)}, thickness ${given(bend.thickness)}`,
     ],
     ['rule', `${rule.title} (${terms.source})`],
-    ['allowance', say(terms.allowance)],
-    ['setback', say(terms.setback)],
-    ['deduction', say(terms.deduction)],
-    ...(flatLength === null
-      ? []
-      : [
-          [
-            'flat length',
-            `${legs.map(say).join(' + ')} less ${legs.length - 1} x deduction = ${say(flatLength)}`,
-          ],
-        ]),
+    ['allowance', worked(terms.allowance)],
+    ['setback', worked(terms.setback)],
+    ['deduction', worked(terms.deduction)],
+    ...flatLengthRow(answer, units),
   ];
-  const working = terms.working.map((line) => `  ${line}\n`).join('');
-  return `${table(rows)}working, mm:\n${working}`;
+  const working = workingIn(units, rule, bend, terms);
+  return `${table(rows)}working, ${working.unit}:\n${working.lines.map((line) => `  ${line}\n`).join('')}`;
 }
 
+/** The legs less what their bends take off; that is printed as what is missing between the two, so that it adds up. */
+function flatLengthRow({ legs, flatLength }: BendAnswer, units: Unit): readonly (readonly string[])[] {
+  if (flatLength === null) return [];
+  const given = legs.map((leg) => givenText(leg, units));
+  const left = workedText(flatLength, units);
+  const off = given.reduce((sum, leg) => sum + Number.parseFloat(leg), -Number.parseFloat(left));
+  const taken = `${plainNumber(off, 4)} ${units} for ${many(legs.length - 1, 'bend')}`;
+  return [['flat length', `${given.join(' + ')} less ${taken} = ${left}`]];
+}
+
+/** All lengths in mm, whatever unit was asked for. */
 function jsonAnswer({ bend, rule, terms, legs, flatLength, material }: BendAnswer): object {
-  return { ...bend, material: material.name, rule: rule.name, ...terms, legs, flatLength };
+  return { unit: 'mm', ...bend, material: material.name, rule: rule.name, ...terms, legs, flatLength };
 }

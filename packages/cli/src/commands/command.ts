@@ -8,14 +8,23 @@ export interface OptionSpec {
   readonly type: 'string' | 'strings' | 'boolean';
   readonly describe: string;
   readonly default?: string | boolean | readonly string[];
+  /** The only values there are. */
   readonly choices?: readonly string[];
+  /** Values to offer a shell; others may do. */
+  readonly values?: readonly string[];
 }
 
 /** A verb of the command line: words, options, and what it does. Heavy modules are loaded by `run`, not before. */
 export interface Command<Options> {
   readonly verb: string;
   /** The one argument a verb can take. */
-  readonly argument?: { readonly name: string; readonly describe: string; readonly needed: boolean };
+  readonly argument?: {
+    readonly name: string;
+    readonly describe: string;
+    readonly needed: boolean;
+    /** Values to offer a shell; without them it offers files. */
+    readonly values?: readonly string[];
+  };
   readonly summary: string;
   readonly options: Readonly<Record<string, OptionSpec>>;
   readonly examples: readonly (readonly [command: string, does: string])[];

@@ -2,16 +2,17 @@ import {
   type AnyFamily,
   type BlankDimension,
   explainBlank,
-  formatLength,
   type PartPlan,
   plainNumber,
   quoted,
   suggestion,
   type Unit,
+  workingIn,
 } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { openJob } from '../open-job.js';
+import { columnOf, givenText, workedText } from '../size-text.js';
 import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
 
 interface Options {
@@ -53,7 +54,7 @@ async function run(
   if (json)
     host.out(
       `${JSON.stringify(
-        chosen.map((p) => ({ name: p.name, blank: explainBlank(p.flat) })),
+        chosen.map((p) => ({ name: p.name, unit: 'mm', blank: explainBlank(p.flat) })),
         null,
         2,
       )}\n`,
@@ -63,34 +64,45 @@ async function run(
 }
 
 function partText(host: Host, p: PartPlan, units: Unit): string {
-  const say = (mm: number) => formatLength(mm, units);
   const { rule, thickness } = p.sheet;
-  const head = `${paint(host, 'bold', p.name)}: ${p.material.title}, ${say(thickness)}; ${rule.title} (${rule.source})\n`;
-  const dimensions = explainBlank(p.flat).map((d) => dimensionText(d, say));
-  return `${head}${dimensions.join('')}${bendText(p, say)}\n`;
+  const head = `${paint(host, 'bold', p.name)}: ${p.material.title}, ${givenText(thickness, units)}; ${rule.title} (${rule.source})\n`;
+  const dimensions = explainBlank(p.flat).map((d) => dimensionText(d, units));
+  return `${head}${dimensions.join('')}${bendText(p, units)}\n`;
 }
 
-type Words = (mm: number) => string;
+const CARRIED = 'rounding is carried from line to line, so that the column adds up';
 
-function dimensionText({ axis, total, terms }: BlankDimension, say: Words): string {
-  if (terms.length === 0) return `blank along ${axis}: ${say(total)}, measured on the pattern\n`;
-  const rows = terms.map((t) =>
-    t.kind === 'leg'
-      ? ['  ', `+ ${say(t.length)}`, `outside leg of ${t.panel}`]
-      : ['  ', `- ${say(-t.length)}`, `deduction of bend ${t.bend.id}`],
+function dimensionText({ axis, total, terms }: BlankDimension, units: Unit): string {
+  const sum = workedText(total, units);
+  if (terms.length === 0) return `blank along ${axis}: ${sum}, measured on the pattern\n`;
+  const { terms: printed, carried } = columnOf(
+    terms.map((t) => t.length),
+    units,
   );
-  return `blank along ${axis}: ${say(total)}\n${table([...rows, ['  ', `= ${say(total)}`]])}`;
+  const rows = terms.map((t, i) =>
+    t.kind === 'leg'
+      ? ['  ', `${t.length < 0 ? '-' : '+'} ${printed[i]}`, `outside leg of ${t.panel}`]
+      : t.length > 0
+        ? ['  ', `+ ${printed[i]}`, `added by bend ${t.bend.id}`]
+        : ['  ', `- ${printed[i]}`, `deduction of bend ${t.bend.id}`],
+  );
+  return `blank along ${axis}: ${sum}\n${table([...rows, ['  ', `= ${sum}`, carried ? CARRIED : '']])}`;
 }
 
-/** Each different bend once, with its working in millimetres. */
-function bendText({ flat }: PartPlan, say: Words): string {
+/** Each different bend once, with its working. */
+function bendText({ flat, sheet }: PartPlan, units: Unit): string {
   const keys = flat.bends.map((b) => `${b.angle} ${b.insideRadius}`);
   return flat.bends
     .filter((_, i) => keys.indexOf(keys[i] ?? '') === i)
     .map((b) => {
       const same = flat.bends.filter((_, i) => keys[i] === `${b.angle} ${b.insideRadius}`).map((o) => o.id);
-      const lines = [...b.terms.working, b.terms.source].map((l) => `    ${l}\n`).join('');
-      return `  bend ${plainNumber(b.angle, 2)}°, inside radius ${say(b.insideRadius)}: ${same.join(', ')}\n${lines}`;
+      const bend = { thickness: sheet.thickness, insideRadius: b.insideRadius, angle: b.angle };
+      const working = workingIn(units, sheet.rule, bend, b.terms);
+      const lines = [`working, ${working.unit}:`, ...working.lines.map((l) => `  ${l}`), b.terms.source];
+      return [
+        `  bend ${plainNumber(b.angle, 2)}°, inside radius ${givenText(b.insideRadius, units)}: ${same.join(', ')}\n`,
+        ...lines.map((l) => `    ${l}\n`),
+      ].join('');
     })
     .join('');
 }

@@ -1,4 +1,12 @@
-import { type AnyFamily, type PartPlan, planJob, quoted, readJob, suggestion } from '@tinwright/core';
+import {
+  type AnyFamily,
+  FAMILIES,
+  type PartPlan,
+  planJob,
+  quoted,
+  readJob,
+  suggestion,
+} from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { type AnyCommand, command, JSON_OPTION } from './command.js';
@@ -11,7 +19,7 @@ interface Options {
 
 export const families: AnyCommand = command<Options>({
   verb: 'families',
-  argument: { name: 'name', describe: 'a family', needed: false },
+  argument: { name: 'name', describe: 'a family', needed: false, values: FAMILIES.map((f) => f.name) },
   summary: 'list part families, or the parameters of one',
   options: {
     picture: { type: 'string', describe: 'write a picture of the family with its sizes to this SVG file' },

@@ -17,7 +17,12 @@ interface Options {
 
 export const gauges: AnyCommand = command<Options>({
   verb: 'gauges',
-  argument: { name: 'system', describe: 'steel, galvanised, stainless or aluminium', needed: false },
+  argument: {
+    name: 'system',
+    describe: 'steel, galvanised, stainless or aluminium',
+    needed: false,
+    values: GAUGE_SYSTEMS.map((s) => s.name),
+  },
   summary: 'list gauge numbers and what they mean in four systems',
   options: {
     json: JSON_OPTION,

@@ -1,6 +1,7 @@
 import { bend } from './bend.js';
 import { check } from './check.js';
 import type { AnyCommand } from './command.js';
+import { completion } from './completion.js';
 import { explain } from './explain.js';
 import { families } from './families.js';
 import { gauges } from './gauges.js';
@@ -20,4 +21,5 @@ export const COMMANDS: readonly AnyCommand[] = [
   bend,
   materials,
   gauges,
+  completion,
 ];

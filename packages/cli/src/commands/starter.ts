@@ -1,4 +1,4 @@
-import { type AnyFamily, quoted, suggestion } from '@tinwright/core';
+import { type AnyFamily, FAMILIES, quoted, suggestion } from '@tinwright/core';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { type AnyCommand, command } from './command.js';
@@ -12,7 +12,7 @@ const SCHEMA_FILE = 'tinwright.schema.json';
 
 export const starter: AnyCommand = command<Options>({
   verb: 'starter',
-  argument: { name: 'family', describe: 'a family', needed: false },
+  argument: { name: 'family', describe: 'a family', needed: false, values: FAMILIES.map((f) => f.name) },
   summary: 'print a commented job to start from, or the schema for editors',
   options: {
     schema: {
@@ -58,7 +58,8 @@ async function run(
 export function starterText({ name, describe }: AnyFamily): string {
   const lines = [
     `# yaml-language-server: $schema=${SCHEMA_FILE}`,
-    `# A ${describe.title}. tinwright make THIS-FILE --out FOLDER`,
+    `# For your editor, once: tinwright starter --schema > ${SCHEMA_FILE}`,
+    `# ${/^[aeiou]/i.test(describe.title) ? 'An' : 'A'} ${describe.title}. tinwright make THIS-FILE --out FOLDER`,
     ...commented([
       ['units: mm', 'mm or in; a single length may carry its own: "15 1/2 in"'],
       ['stock:', ''],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { HEAD, STRIP, stripJob } from '../jobs.js';
-import { refused } from '../place.js';
+import { make, refused } from '../place.js';
 
 const LENGTH = 'a length such as 12.5 or "15 1/2 in" allowed';
 const WIDTH = '12:12: part "bracket": width';
@@ -186,6 +186,71 @@ describe('unknown keys name the nearest known one', () => {
     expect(more).toEqual([]);
     expect(problem).toContain('15:38: part "body": hem.gapp: unknown key "gapp". Known: type, length');
   });
+});
+
+describe('a misspelt key that tells kinds apart is named beside what is missing', () => {
+  test.each([
+    [
+      'the family of a part',
+      stripJob(['family: bent-strip', 'familly: bent-strip']),
+      '10:5: part "bracket": family: missing. One of hemmed-channel',
+      '11:5: part "bracket": familly: unknown key "familly". Did you mean "family"? Write family: bent-strip.',
+    ],
+    [
+      'with a misspelt family',
+      stripJob(['family: bent-strip', 'fam: bend-strip']),
+      '10:5: part "bracket": family: missing.',
+      '11:5: part "bracket": fam: unknown key "fam". Did you mean "family"? Write family: bent-strip.',
+    ],
+    [
+      'the rule of the bending',
+      stripJob(['rule: k-factor', 'ruel: 0.42']),
+      '6:3: bending.rule: missing. One of k-factor',
+      '6:3: bending.ruel: unknown key "ruel". Did you mean "rule"? Known: rule.',
+    ],
+  ])('%s', async (_, job, missing, misspelt) => {
+    const [first, second, ...more] = await refused(job);
+    expect(more).toEqual([]);
+    expect(first).toContain(missing);
+    expect(second).toBe(misspelt);
+  });
+});
+
+describe('a value just out of its range is printed so that it can be told from the limit', () => {
+  test.each([
+    ['mm', 'thickness: 1.0', 'thickness: 0.00001', '0.00001 mm given, 0.1 mm to 6 mm allowed.'],
+    ['mm', 'thickness: 1.0', 'thickness: 1e-30', '1e-30 mm given, 0.1 mm to 6 mm allowed.'],
+    ['mm', 'thickness: 1.0', 'thickness: 0.0999', '0.0999 mm given, 0.1 mm to 6 mm allowed.'],
+    ['mm', 'width: 40', 'width: 10000.001', '10000.001 mm given, 1 mm to 10000 mm allowed.'],
+    ['mm', '60, 30]', '10000.00004, 30]', '10000.00004 mm given, more than 0 to 10000 mm allowed.'],
+    // 6 mm are 0.23622 in and 10 m are 393.7008 in: what is said to be allowed is rounded so that it is
+    ['in', 'thickness: 1.0', 'thickness: 0.2364', '0.2364 in given, 0.004 in to 0.236 in allowed.'],
+    ['in', 'thickness: 1.0', 'thickness: 0.0039', '0.0039 in given, 0.004 in to 0.236 in allowed.'],
+    ['in', 'width: 40', 'width: 393.701', '393.701 in given, 0.04 in to 393.7 in allowed.'],
+  ])('in %s: %s -> %s', async (units, from, to, says) => {
+    const sheet: readonly [string, string][] =
+      units === 'in' && !from.startsWith('thick') ? [['thickness: 1.0', 'thickness: 0.04']] : [];
+    const problems = await refused(stripJob(['units: mm', `units: ${units}`], ...sheet, [from, to]));
+    expect(problems.filter((p) => p.endsWith(`: ${says}`))).toHaveLength(1);
+  });
+
+  test.each(['0.004', '0.236'])('the limits printed in inches are allowed: %s in', async (inches) => {
+    const job = stripJob(['units: mm', 'units: in'], ['thickness: 1.0', `thickness: ${inches}`]);
+    const { problems } = await make(job);
+    expect(problems.filter((p) => p.includes('thickness'))).toEqual([]);
+  });
+});
+
+test('a hem of no kind is none, whatever length and gap stand beside it', async () => {
+  const channel = (hem: string) =>
+    `${HEAD}  - name: body\n    family: hemmed-channel\n    length: 400\n    width: 200\n    height: 55\n    hem: ${hem}\n`;
+  const bare = await make(channel('{ type: none }'));
+  for (const hem of ['{ type: none, length: 15 }', '{ type: none, length: 0, gap: wide }']) {
+    const { exit, out } = await make(channel(hem));
+    expect(exit).toBe(0);
+    expect(out.split('\n')[0]).toBe(bare.out.split('\n')[0]);
+  }
+  expect((await refused(channel('{ type: none, lenght: 15 }')))[0]).toContain('Did you mean "length"?');
 });
 
 describe('what is missing', () => {

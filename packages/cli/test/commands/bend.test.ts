@@ -132,3 +132,93 @@ test.each([
   expect(err).toContain(says);
   expect(err).toMatch(/^bend: /);
 });
+
+describe('in inches', () => {
+  const inches = ['--units', 'in', '--radius', '1/16', '--rule', 'handbook', '--group', 'medium'];
+
+  test.each([
+    ['a sixteenth', ['--thickness', '1/16'], '0.0625'],
+    ['20 gauge steel', ['--gauge', '20'], '0.0359'],
+  ])('%s is printed with all its decimals', async (_, sheet, printed) => {
+    const { out } = await tinwright('bend', ...inches, ...sheet);
+    expect(out).toContain(`inside radius 0.0625 in, thickness ${printed} in\n`);
+  });
+
+  // Machinery's Handbook, 31st ed., p. 1421, medium group at 1/16 in: 0.1381 in
+  test('the working is in inches and says so', async () => {
+    const { out } = await tinwright('bend', ...inches, '--thickness', '1/16');
+    expect(out).toContain('working, in:\n  BA = (0.64 × 0.0625 + 1.57 × 0.0625) × 90/90 = 0.1381\n');
+    expect(out).not.toContain('mm');
+  });
+
+  test('--json is mm as ever, and says so', async () => {
+    const answer = await json(...inches, '--thickness', '1/16');
+    expect(answer).toMatchObject({ unit: 'mm', thickness: 1.5875 });
+    expect(answer.working[0]).toBe('BA = (0.64 × 1.5875 + 1.57 × 1.5875) × 90/90 = 3.5084');
+  });
+});
+
+test('a thickness in millimetres is printed with all its decimals, and the unit of the working', async () => {
+  const { out } = await tinwright('bend', '--thickness', '1.5875', '--radius', '0.8');
+  expect(out).toContain('inside radius 0.8 mm, thickness 1.5875 mm\n');
+  expect(out).toContain('\nworking, mm:\n');
+});
+
+test.each([
+  ['mm', '30,60.123,30.3333,44'],
+  ['mm', '10,10,10,10,10,10,10,10,10,10,10'],
+  ['in', '2,3,1/3'],
+  ['in', '1,1,1,1,1,1,1,1,1,1,1,1,1'],
+])('the flat length adds up as printed: %s, legs of %s', async (units, legs) => {
+  const sheet = units === 'mm' ? ['--thickness', '1'] : ['--gauge', '20', '--units', 'in'];
+  const { out } = await tinwright('bend', ...sheet, '--legs', legs);
+  const [, given = '', taken, left] =
+    /^flat length +(.*) less ([\d.]+) \w+ for \d+ bends = ([\d.]+) \w+$/m.exec(out) ?? [];
+  const sum = given.split(' + ').reduce((s, leg) => s + Number.parseFloat(leg), 0);
+  expect(sum).toBeGreaterThan(1);
+  expect(sum - Number(taken)).toBeCloseTo(Number(left), 9);
+});
+
+describe('legs that end inside the setbacks of their bends', () => {
+  // R = T = 1 at 90 degrees: a setback of 2 at each bend
+  const sheet = ['--thickness', '1', '--radius', '1'];
+
+  test.each([
+    ['the first', '1.99,30', 'leg 1: 1.99 mm given, 2 mm or more allowed: its bend takes up that much.'],
+    ['the last', '30,4,1.9999', 'leg 3: 1.9999 mm given, 2 mm or more allowed: its bend takes up that much.'],
+    ['one between', '30,3,30', 'leg 2: 3 mm given, 4 mm or more allowed: its two bends take up that much.'],
+  ])('%s is refused: leg, value, least', async (_, legs, says) => {
+    const { exit, out, err } = await tinwright('bend', ...sheet, '--legs', legs);
+    expect({ exit, out }).toEqual({ exit: 2, out: '' });
+    expect(err).toContain(`bend: --legs: ${says} Make it `);
+  });
+
+  test('all are told, in the unit asked for', async () => {
+    const { err } = await tinwright(
+      'bend',
+      '--units',
+      'in',
+      ...['--thickness', '1/16', '--legs', '1/16,1/8,3'],
+    );
+    expect(err.split('\n').map((l) => l.slice(0, 63))).toEqual([
+      'bend: --legs: leg 1: 0.0625 in given, 0.125 in or more allowed:'.slice(0, 63),
+      'bend: --legs: leg 2: 0.125 in given, 0.25 in or more allowed: i'.slice(0, 63),
+      '',
+    ]);
+  });
+
+  test.each([
+    ['that just reach', ['--legs', '2,4,2']],
+    ['of any length without compensation', ['--legs', '1,1', '--rule', 'nominal']],
+    ['alone, with no bend beside it', ['--legs', '1']],
+  ])('legs %s are fine', async (_, options) => {
+    expect((await tinwright('bend', ...sheet, ...options)).exit).toBe(0);
+  });
+
+  test('with --json the path is text, as in every verb', async () => {
+    const { out } = await tinwright('bend', ...sheet, '--legs', '1,30', '--json');
+    expect(JSON.parse(out).problems).toMatchObject([{ code: 'leg-short', path: '--legs' }]);
+    const sheetless = await tinwright('bend', '--thickness', '0', '--json');
+    expect(JSON.parse(sheetless.out).problems).toMatchObject([{ code: 'value-range', path: '--thickness' }]);
+  });
+});

@@ -44,6 +44,17 @@ describe('starter', () => {
       expect(out).toMatch(new RegExp(`^ *${key}: .*\\S +# \\S`, 'm'));
   });
 
+  test.each(FAMILIES.map((f) => [f.name, f.describe.title]))(
+    '%s: the head says how to get the schema it names, and what the part is',
+    async (name, title) => {
+      const [first, second, third] = (await tinwright('starter', name)).out.split('\n');
+      const [, file] = /^# yaml-language-server: \$schema=(\S+)$/.exec(first ?? '') ?? [];
+      expect(second).toBe(`# For your editor, once: tinwright starter --schema > ${file}`);
+      const article = ['a', 'e', 'i', 'o', 'u'].includes(title.charAt(0)) ? 'An' : 'A';
+      expect(third).toContain(`# ${article} ${title}. tinwright make `);
+    },
+  );
+
   test('--schema is a JSON Schema that knows every family', async () => {
     const { exit, out } = await tinwright('starter', '--schema');
     expect(exit).toBe(0);

@@ -1,4 +1,5 @@
-import type { Finding } from '../errors/finding.js';
+import type { Unsaid } from '../errors/finding.js';
+import { inWords, sayIn } from '../errors/problem.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
 import { type Fastened, fasten } from './fasten.js';
@@ -13,7 +14,8 @@ export interface Assembly {
   readonly seated: readonly Seated[];
   readonly fasteners: readonly Fastener[];
   readonly fits: readonly FitRow[];
-  readonly findings: readonly Finding[];
+  /** Their words wait for the unit of the job: the plan of a job has them said. */
+  readonly findings: readonly Unsaid[];
 }
 
 /**
@@ -62,23 +64,24 @@ export function withParts(assembly: Assembly, parts: readonly AssemblyPart[]): A
 }
 
 /** Remarks on joints as findings; what holds for several joints is said once. */
-function fastenerFindings(fastened: readonly Fastened[]): readonly Finding[] {
+function fastenerFindings(fastened: readonly Fastened[]): readonly Unsaid[] {
   const all = fastened.flatMap(({ joint, part, remarks }) =>
     remarks.map((remark) => ({ joint, part, remark })),
   );
-  const same = (a: (typeof all)[number], b: (typeof all)[number]) =>
-    a.remark.code === b.remark.code && a.remark.message === b.remark.message;
-  const first = all.filter((a, i) => all.findIndex((b) => same(a, b)) === i);
-  return first.map((a) => {
-    const group = all.filter((b) => same(a, b));
+  const said = all.map(({ remark }) => `${remark.code}: ${inWords(remark.message, sayIn('mm'))}`);
+  return [...new Set(said)].map((one) => {
+    const group = all.filter((_, i) => said[i] === one);
+    const { remark, part } = group[0] as (typeof all)[number];
     const joints = group.map((g) => g.joint).join(', ');
-    const one = group.every((g) => g.part === a.part);
-    const message = `joint${group.length === 1 ? '' : 's'} ${joints}: ${a.remark.message}`;
-    return { ...a.remark, part: one ? a.part : '', message };
+    return {
+      ...remark,
+      part: group.every((g) => g.part === part) ? part : '',
+      message: (say) => `joint${group.length === 1 ? '' : 's'} ${joints}: ${inWords(remark.message, say)}`,
+    };
   });
 }
 
-function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[]): readonly Finding[] {
+function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[]): readonly Unsaid[] {
   return loose.map((piece) => ({
     code: 'piece-loose',
     severity: 'warning',
@@ -134,8 +137,8 @@ export function withMarks(part: Part, marks: readonly (Mark & { readonly panel: 
 }
 
 /** Pieces of one part share one pattern: where their fasteners differ it carries the marks of all. */
-function unevenFindings(parts: readonly AssemblyPart[], fasteners: readonly Fastener[]): readonly Finding[] {
-  return parts.flatMap((part): readonly Finding[] => {
+function unevenFindings(parts: readonly AssemblyPart[], fasteners: readonly Fastener[]): readonly Unsaid[] {
+  return parts.flatMap((part): readonly Unsaid[] => {
     const counts = pieceNames(part).map(
       (piece) => fasteners.filter((f) => f.on.some((e) => e.piece === piece)).length,
     );

@@ -1,7 +1,6 @@
 import type { Remark } from '../errors/finding.js';
 import type { FastenerNeeds } from '../joining/fastener.js';
 import { type Point, sub, unit } from '../plane/point.js';
-import { plainNumber } from '../units/format.js';
 import { type Fastener, type FastenerEnd, fastenerAt } from './fastener.js';
 import { keepOffs } from './keep-off.js';
 import { type Overlap, onFace, seenOn } from './overlap.js';
@@ -101,7 +100,8 @@ function apartRemark({ from, to }: Seated, apart: number): Remark {
     value: apart,
     limit: APART,
     unit: 'mm',
-    message: `${from.piece} and ${to.piece} are both made, and their fastening places lie ${plainNumber(apart, 2)} mm apart`,
+    message: (say) =>
+      `${from.piece} and ${to.piece} are both made, and their fastening places lie ${say.size(apart)} apart`,
     source: 'computed from the measured sizes; common practice, no source',
     fix: `make ${to.piece} again, or drill new places through both`,
   };

@@ -1,4 +1,4 @@
-import type { Finding } from '../errors/finding.js';
+import type { Unsaid } from '../errors/finding.js';
 import { boxOfPieces } from '../fold/extent.js';
 import type { Box3, FormedBend } from '../fold/formed.js';
 import { boxDistance, overlapDepth, type Prism, panelPrisms } from '../fold/prism.js';
@@ -6,8 +6,6 @@ import { prismDistanceUpTo } from '../fold/prism-distance.js';
 import { shellDepth, shellStrips } from '../fold/shell.js';
 import { dot3, scale3, type Vec3 } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
-import { plainNumber } from '../units/format.js';
-
 import { siteFrame } from './site-frame.js';
 import type { Placed, Seated } from './types.js';
 
@@ -40,7 +38,7 @@ const TIGHT = 0.005;
 export function fitsOf(
   joints: readonly Seated[],
   placed: readonly Placed[],
-): { readonly rows: readonly FitRow[]; readonly findings: readonly Finding[] } {
+): { readonly rows: readonly FitRow[]; readonly findings: readonly Unsaid[] } {
   const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(p)]));
   const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
   const rows = joints.map((s) => fitRow(s, matingOf(s, joints), of(s.from), of(s.to)));
@@ -146,9 +144,7 @@ function lumpDepth(p: Lump, q: Lump): number {
   return deepest(p.prisms().flatMap((u) => q.prisms().map((v) => overlapDepth(u, v))));
 }
 
-const mm = (v: number) => `${plainNumber(v, 2)} mm`;
-
-function tightFinding(row: FitRow, { from }: Seated): readonly Finding[] {
+function tightFinding(row: FitRow, { from }: Seated): readonly Unsaid[] {
   if (row.found < 0 || row.found >= row.asked - TIGHT) return [];
   return [
     {
@@ -158,14 +154,15 @@ function tightFinding(row: FitRow, { from }: Seated): readonly Finding[] {
       value: row.found,
       limit: row.asked,
       unit: 'mm',
-      message: `joint ${row.joint}: ${mm(row.found)} between ${row.between[0]} and ${row.between[1]}, ${mm(row.asked)} asked`,
+      message: (say) =>
+        `joint ${row.joint}: ${say.size(row.found)} between ${row.between[0]} and ${row.between[1]}, ${say.size(row.asked)} asked`,
       source: 'the clearance of the joint',
-      fix: `give it ${mm(row.asked - row.found)} more, or ask for less clearance`,
+      fix: (say) => `give it ${say.least(row.asked - row.found)} more, or ask for less clearance`,
     },
   ];
 }
 
-function clashFindings(a: Placed, b: Placed, p: readonly Lump[], q: readonly Lump[]): readonly Finding[] {
+function clashFindings(a: Placed, b: Placed, p: readonly Lump[], q: readonly Lump[]): readonly Unsaid[] {
   const pairs = p
     .flatMap((u) => q.map((v) => ({ u, v, depth: lumpDepth(u, v) })))
     .filter((c) => c.depth > CLASH);
@@ -182,9 +179,10 @@ function clashFindings(a: Placed, b: Placed, p: readonly Lump[], q: readonly Lum
       value: worst.depth,
       limit: 0,
       unit: 'mm',
-      message: `${worst.u.name} and ${worst.v.name} are in the same place, ${mm(worst.depth)} deep`,
+      message: (say) =>
+        `${worst.u.name} and ${worst.v.name} are in the same place, ${say.size(worst.depth)} deep`,
       source: 'computed from the formed parts, bend radii included',
-      fix: `make ${b.piece} or ${a.piece} smaller there by ${mm(worst.depth)}`,
+      fix: (say) => `make ${b.piece} or ${a.piece} smaller there by ${say.least(worst.depth)}`,
     },
   ];
 }

@@ -1,6 +1,6 @@
-import type { Finding } from '../errors/finding.js';
+import type { Unsaid } from '../errors/finding.js';
 import { suggestion } from '../errors/nearest.js';
-import { JobError, type Problem } from '../errors/problem.js';
+import { JobError, type Problem, type Say } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import { HOME } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
@@ -23,7 +23,7 @@ export interface Placement {
   readonly seated: readonly Seated[];
   readonly loose: readonly string[];
   /** Joints between pieces that stand already and miss each other; nothing is fastened there. */
-  readonly open: readonly Finding[];
+  readonly open: readonly Unsaid[];
 }
 
 /** Widest gap a fastener can draw together, mm. Common practice, no source. */
@@ -47,7 +47,7 @@ export function placePieces(parts: readonly AssemblyPart[], joints: readonly Joi
   const placed = new Map<string, Placed>();
   if (first !== undefined) placed.set(first.piece, { ...first, pose: HOME });
   const seated: Seated[] = [];
-  const misses: Finding[] = [];
+  const misses: Unsaid[] = [];
   for (let open = [...joints]; open.length > 0; ) {
     const next = open.find((j) => placed.has(j.from.piece) || placed.has(j.to.piece));
     if (next === undefined) break;
@@ -67,7 +67,7 @@ export function placePieces(parts: readonly AssemblyPart[], joints: readonly Joi
 
 type Piece = Pick<Placed, 'piece' | 'part'>;
 
-function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Placed>): Seated | Finding {
+function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Placed>): Seated | Unsaid {
   const find = ({ piece }: JointEnd) => pieces.find((p) => p.piece === piece) as Piece;
   const forward = placed.has(joint.from.piece);
   const [host, guest] = forward ? [joint.from, joint.to] : [joint.to, joint.from];
@@ -107,15 +107,14 @@ function closed(
   stands: Placed,
   site: Site,
   move: { up: number; across: number },
-): number | Finding {
+): number | Unsaid {
   const found = misfit(frame, siteFrame(stands.part.formed, site, stands.pose), move);
-  const mm = (v: number) => `${plainNumber(v, 2)} mm`;
-  const wrong: string[] = [];
-  if (found.tilt > TILT) wrong.push(`the faces stand at ${plainNumber(found.tilt, 2)}° to each other`);
-  else if (found.out < -RUN_IN) wrong.push(`the parts run ${mm(-found.out)} into each other`);
+  const wrong: ((say: Say) => string)[] = [];
+  if (found.tilt > TILT) wrong.push(() => `the faces stand at ${plainNumber(found.tilt, 2)}° to each other`);
+  else if (found.out < -RUN_IN) wrong.push((say) => `the parts run ${say.size(-found.out)} into each other`);
   else if (found.out > WIDEST_GAP)
-    wrong.push(`a gap of ${mm(found.out)} stays open, ${mm(WIDEST_GAP)} at most`);
-  if (found.aside > ASIDE) wrong.push(`the seats lie ${mm(found.aside)} beside each other`);
+    wrong.push((say) => `a gap of ${say.size(found.out)} stays open, ${say.most(WIDEST_GAP)} at most`);
+  if (found.aside > ASIDE) wrong.push((say) => `the seats lie ${say.size(found.aside)} beside each other`);
   if (wrong.length === 0) return Math.max(0, found.out);
   const ends = `${joint.from.piece}.${joint.from.site} and ${joint.to.piece}.${joint.to.site}`;
   return {
@@ -125,7 +124,8 @@ function closed(
     value: Math.max(Math.abs(found.out), found.aside),
     limit: WIDEST_GAP,
     unit: 'mm',
-    message: `joint ${joint.name}: the joints do not close: between ${ends} ${wrong.join(' and ')}`,
+    message: (say) =>
+      `joint ${joint.name}: the joints do not close: between ${ends} ${wrong.map((w) => w(say)).join(' and ')}`,
     source: 'computed from the formed parts; common practice, no source',
     fix: `change a size of ${stands.part.name} by that much, or let it follow the other part`,
   };

@@ -1,7 +1,7 @@
 import type { Remark } from '../errors/finding.js';
+import { inWords } from '../errors/problem.js';
 import type { FastenerAsk, FastenerNeeds } from '../joining/fastener.js';
 import { capacity, fieldOf, pointsOn, type Run, runOf, share } from '../joining/layout.js';
-import { plainNumber } from '../units/format.js';
 import { type Fastener, fastenerAt } from './fastener.js';
 import { keepOffs } from './keep-off.js';
 import type { Overlap } from './overlap.js';
@@ -32,8 +32,6 @@ export function spread(
   };
 }
 
-const mm = (v: number) => `${plainNumber(v, 2)} mm`;
-
 function tightRemarks(
   overlaps: readonly Overlap[],
   runs: readonly Run[],
@@ -51,9 +49,11 @@ export function narrow({ from, to }: Overlap, needs: FastenerNeeds, part: number
     value: part * needs.edge,
     limit: needs.edge,
     unit: 'mm',
-    message: `${from.panel.id} over ${to.panel.id} is narrow: ${mm(part * needs.edge)} to edges and ${mm(part * needs.bend)} to bends can be kept, ${mm(needs.edge)} and ${mm(needs.bend)} wanted`,
-    source: `${needs.edgeSource}; ${needs.bendSource}`,
-    fix: `make them overlap by ${mm((1 - part) * (needs.edge + needs.bend))} more, or take a smaller fastener`,
+    message: (say) =>
+      `${from.panel.id} over ${to.panel.id} is narrow: ${say.size(part * needs.edge)} to edges and ${say.size(part * needs.bend)} to bends can be kept, ${say.size(needs.edge)} and ${say.size(needs.bend)} wanted`,
+    source: (say) => `${inWords(needs.edgeSource, say)}; ${inWords(needs.bendSource, say)}`,
+    fix: (say) =>
+      `make them overlap by ${say.least((1 - part) * (needs.edge + needs.bend))} more, or take a smaller fastener`,
   };
 }
 
@@ -75,7 +75,8 @@ function pitchRemarks(
       value: least,
       limit: needs.pitch,
       unit: 'mm',
-      message: `${counts.reduce((a, b) => a + b, 0)} fasteners stand ${mm(least)} apart, ${mm(needs.pitch)} at least; ${most} can be met`,
+      message: (say) =>
+        `${counts.reduce((a, b) => a + b, 0)} fasteners stand ${say.size(least)} apart, ${say.least(needs.pitch)} at least; ${most} can be met`,
       source: needs.pitchSource,
       fix: `ask for ${most} or fewer`,
     },

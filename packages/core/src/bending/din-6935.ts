@@ -1,16 +1,11 @@
 import { fail } from '../errors/problem.js';
 import { radians } from '../units/angle.js';
 import { foldedFlat } from './folded-flat.js';
-import {
-  type BendInput,
-  type BendRule,
-  type BendTerms,
-  workingNumber as n,
-  outsideSetback,
-  termsFromAllowance,
-} from './rule.js';
+import { type BendInput, type BendRule, type BendTerms, outsideSetback, termsFromAllowance } from './rule.js';
+import { workingNumber as n, workingLine } from './working.js';
 
 const SOURCE = 'DIN 6935';
+const ROUNDING = 1e-9; // so that the limit is one in every unit
 const LEAST_RATIO = 0.05; // k reaches zero here, within its own rounding, and is negative below
 
 /** Factor k of DIN 6935: 0.65 + 0.5·log10(r/s), 1 above r/s = 5. K = k/2. */
@@ -33,7 +28,7 @@ export const din6935: BendRule = {
   terms: (bend) => {
     const { thickness: s, insideRadius: r, angle } = bend;
     if (r === 0 && angle === 180) return foldedFlat(bend);
-    if (r / s < LEAST_RATIO)
+    if (r / s < LEAST_RATIO - ROUNDING)
       return fail(
         'din-6935-range',
         ['insideRadius'],
@@ -61,8 +56,20 @@ function corrected(bend: BendInput): BendTerms {
     bend,
     allowance,
     [
-      r / s > 5 ? 'k = 1 (r/s > 5)' : `k = 0.65 + 0.5 × log10(${n(r / s)}) = ${n(k)}`,
-      `BA = π/180 × ${n(angle)}° × (${n(r)} + ${n(s)} × ${n(k)}/2) = ${n(allowance)}`,
+      r / s > 5
+        ? 'k = 1 (r/s > 5)'
+        : workingLine(
+            'k',
+            [r / s],
+            (q) => `0.65 + 0.5 × log10(${q})`,
+            (q) => 0.65 + 0.5 * Math.log10(q),
+          ),
+      workingLine(
+        'BA',
+        [angle, r, s, k],
+        (a, b, t, f) => `π/180 × ${a}° × (${b} + ${t} × ${f}/2)`,
+        (a, b, t, f) => radians(a) * (b + (t * f) / 2),
+      ),
     ],
     SOURCE,
   );

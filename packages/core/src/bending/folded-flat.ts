@@ -1,10 +1,6 @@
-import {
-  allowanceAtK,
-  type BendInput,
-  type BendTerms,
-  workingNumber as n,
-  termsFromAllowance,
-} from './rule.js';
+import { radians } from '../units/angle.js';
+import { allowanceAtK, type BendInput, type BendTerms, termsFromAllowance } from './rule.js';
+import { workingLine } from './working.js';
 
 /**
  * Folding flat for rules whose own formula ends before it: K = 0.5 with no inside radius (a closed hem then
@@ -17,6 +13,11 @@ export function foldedFlat(bend: BendInput): BendTerms {
   const k = bend.insideRadius === 0 ? 0.5 : 0.45;
   const allowance = allowanceAtK(bend, k);
   const { thickness: T, insideRadius: R, angle: A } = bend;
-  const working = `folded flat: BA = π/180 × ${n(A)}° × (${n(R)} + ${k} × ${n(T)}) = ${n(allowance)}`;
+  const working = workingLine(
+    'folded flat: BA',
+    [A, R, T],
+    (a, r, t) => `π/180 × ${a}° × (${r} + ${k} × ${t})`,
+    (a, r, t) => radians(a) * (r + k * t),
+  );
   return termsFromAllowance(bend, allowance, [working], 'hem figures: common practice, no source');
 }

@@ -1,4 +1,5 @@
-import { type BendRule, workingNumber as n, termsFromAllowance } from './rule.js';
+import { type BendRule, termsFromAllowance } from './rule.js';
+import { workingLine } from './working.js';
 
 /** Material groups of the handbook rule. */
 export type HandbookGroup = 'soft' | 'medium' | 'hard';
@@ -26,7 +27,12 @@ export function handbook(group: HandbookGroup): BendRule {
     terms: (bend) => {
       const { thickness: T, insideRadius: R, angle: A } = bend;
       const allowance = ((c * T + PER_RADIUS * R) * A) / 90;
-      const working = `BA = (${c} × ${n(T)} + ${PER_RADIUS} × ${n(R)}) × ${n(A)}/90 = ${n(allowance)}`;
+      const working = workingLine(
+        'BA',
+        [T, R, A],
+        (t, r, a) => `(${c} × ${t} + ${PER_RADIUS} × ${r}) × ${a}/90`,
+        (t, r, a) => ((c * t + PER_RADIUS * r) * a) / 90,
+      );
       return termsFromAllowance(bend, allowance, [working], SOURCE);
     },
   };

@@ -1,4 +1,6 @@
-import { allowanceAtK, type BendRule, workingNumber as n, termsFromAllowance } from './rule.js';
+import { radians } from '../units/angle.js';
+import { allowanceAtK, type BendRule, termsFromAllowance } from './rule.js';
+import { workingLine, workingNumber } from './working.js';
 
 /**
  * Neutral axis at K thicknesses from the inside face.
@@ -8,18 +10,19 @@ import { allowanceAtK, type BendRule, workingNumber as n, termsFromAllowance } f
 export function kFactor(k: number, source = 'k given in the job'): BendRule {
   return {
     name: 'k-factor',
-    title: `k-factor, K = ${n(k)}`,
+    title: `k-factor, K = ${workingNumber(k)}`,
     source,
     compensates: true,
     terms: (bend) => {
       const { thickness: T, insideRadius: R, angle: A } = bend;
       const allowance = allowanceAtK(bend, k);
-      return termsFromAllowance(
-        bend,
-        allowance,
-        [`BA = π/180 × ${n(A)}° × (${n(R)} + ${n(k)} × ${n(T)}) = ${n(allowance)}`],
-        source,
+      const working = workingLine(
+        'BA',
+        [A, R, k, T],
+        (a, r, f, t) => `π/180 × ${a}° × (${r} + ${f} × ${t})`,
+        (a, r, f, t) => radians(a) * (r + f * t),
       );
+      return termsFromAllowance(bend, allowance, [working], source);
     },
   };
 }

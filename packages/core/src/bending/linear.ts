@@ -1,6 +1,9 @@
 import { fail } from '../errors/problem.js';
 import { foldedFlat } from './folded-flat.js';
-import { type BendRule, workingNumber as n, outsideSetback, termsFromAllowance } from './rule.js';
+import { type BendRule, outsideSetback, termsFromAllowance } from './rule.js';
+import { workingNumber as n, workingLine } from './working.js';
+
+const NOTHING = 1e-9; // thicknesses; so that a rule gives out at one place in every unit
 
 /**
  * Linear deduction v = a·R + b·T for 90°, × A/90 otherwise.
@@ -20,15 +23,28 @@ export function linear(perRadius: number, perThickness: number): BendRule {
       if (A >= 180) return foldedFlat(bend);
       const v = ((perRadius * R + perThickness * T) * A) / 90;
       const allowance = 2 * outsideSetback(bend) - v;
-      if (allowance <= 0)
+      if (allowance <= NOTHING * T)
         return fail(
           'linear-range',
           [],
           `v = ${n(v)} mm at ${n(A)}°, R ${n(R)}, T ${n(T)}: more than both setbacks (${n(2 * outsideSetback(bend))} mm) leave`,
           'Use smaller constants, or the k-factor rule for this angle',
         );
-      const working = `v = (${n(perRadius)} × ${n(R)} + ${n(perThickness)} × ${n(T)}) × ${n(A)}/90 = ${n(v)}`;
-      return termsFromAllowance(bend, allowance, [working, `BA = 2 × SB − v = ${n(allowance)}`], source);
+      const working = [
+        workingLine(
+          'v',
+          [perRadius, R, perThickness, T, A],
+          (p, r, q, t, a) => `(${p} × ${r} + ${q} × ${t}) × ${a}/90`,
+          (p, r, q, t, a) => ((p * r + q * t) * a) / 90,
+        ),
+        workingLine(
+          'BA',
+          [outsideSetback(bend), v],
+          (s, w) => `2 × SB − v = 2 × ${s} − ${w}`,
+          (s, w) => 2 * s - w,
+        ),
+      ];
+      return termsFromAllowance(bend, allowance, working, source);
     },
   };
 }

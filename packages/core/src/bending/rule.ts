@@ -1,4 +1,5 @@
 import { radians } from '../units/angle.js';
+import { workingLine } from './working.js';
 
 /** One bend. mm and degrees; `angle` is bent through from flat, 0 < angle ≤ 270, without sign. */
 export interface BendInput {
@@ -47,13 +48,6 @@ export function allowanceAtK({ thickness, insideRadius, angle }: BendInput, k: n
   return radians(angle) * (insideRadius + k * thickness);
 }
 
-/** Number as it stands in a line of working: up to four decimals. */
-export function workingNumber(v: number): string {
-  return String(Math.round(v * 1e4) / 1e4);
-}
-
-const n = workingNumber;
-
 /** Terms from an allowance: setback and deduction follow by the identities. */
 export function termsFromAllowance(
   bend: BendInput,
@@ -63,17 +57,37 @@ export function termsFromAllowance(
 ): BendTerms {
   const setback = outsideSetback(bend);
   const deduction = 2 * setback - allowance;
-  const sum = bend.insideRadius + bend.thickness;
-  const how = bend.angle <= 90 ? `tan(${n(bend.angle)}°/2) × ${n(sum)}` : `R + T (outer tangent)`;
   return {
     allowance,
     setback,
     deduction,
-    working: [
-      ...working,
-      `SB = ${how} = ${n(setback)}`,
-      `BD = 2 × ${n(setback)} − ${n(allowance)} = ${n(deduction)}`,
-    ],
+    working: [...working, setbackLine(bend), deductionLine(setback, allowance)],
     source,
   };
+}
+
+function setbackLine({ insideRadius, thickness, angle }: BendInput): string {
+  const sum = insideRadius + thickness;
+  if (angle > 90)
+    return workingLine(
+      'SB',
+      [sum],
+      () => 'R + T (outer tangent)',
+      (s) => s,
+    );
+  return workingLine(
+    'SB',
+    [angle, sum],
+    (a, s) => `tan(${a}°/2) × ${s}`,
+    (a, s) => Math.tan(radians(a) / 2) * s,
+  );
+}
+
+function deductionLine(setback: number, allowance: number): string {
+  return workingLine(
+    'BD',
+    [setback, allowance],
+    (s, b) => `2 × ${s} − ${b}`,
+    (s, b) => 2 * s - b,
+  );
 }

@@ -1,5 +1,6 @@
 import { degrees, radians } from '../units/angle.js';
-import { type BendTerms, workingNumber as n, outsideSetback } from './rule.js';
+import { type BendTerms, outsideSetback } from './rule.js';
+import { workingNumber as n } from './working.js';
 
 /** An edge rolled round a wire. mm */
 export interface WiredEdge {

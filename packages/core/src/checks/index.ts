@@ -1,4 +1,4 @@
-import type { Finding } from '../errors/finding.js';
+import type { Unsaid } from '../errors/finding.js';
 import type { Check, Subject } from './check.js';
 import { leastRadius } from './least-radius.js';
 import { noCompensation } from './no-compensation.js';
@@ -7,6 +7,6 @@ import { noCompensation } from './no-compensation.js';
 export const CHECKS: readonly Check[] = [leastRadius, noCompensation];
 
 /** All findings about one part. */
-export function findingsOf(subject: Subject): readonly Finding[] {
+export function findingsOf(subject: Subject): readonly Unsaid[] {
   return CHECKS.flatMap((check) => check(subject)).map((remark) => ({ ...remark, part: subject.name }));
 }

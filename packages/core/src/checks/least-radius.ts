@@ -1,4 +1,3 @@
-import { plainNumber } from '../units/format.js';
 import type { Check } from './check.js';
 
 /** Inside radius under the least the alloy's table gives for this thickness. Hems are folded flat on purpose. */
@@ -7,7 +6,6 @@ export const leastRadius: Check = ({ sheet, material, flat }) => {
   const tight = flat.bends.filter((b) => b.hem === null && b.insideRadius < limit - 1e-9);
   const worst = tight.toSorted((a, b) => a.insideRadius - b.insideRadius)[0];
   if (worst === undefined) return [];
-  const [found, least] = [plainNumber(worst.insideRadius, 2), plainNumber(limit, 2)];
   return [
     {
       code: 'radius-small',
@@ -16,9 +14,11 @@ export const leastRadius: Check = ({ sheet, material, flat }) => {
       value: worst.insideRadius,
       limit,
       unit: 'mm',
-      message: `inside radius ${found} mm at ${tight.map((b) => b.id).join(', ')}, ${least} mm is the least for ${material.title} of ${plainNumber(sheet.thickness, 2)} mm`,
+      message: (say) =>
+        `inside radius ${say.size(worst.insideRadius)} at ${tight.map((b) => b.id).join(', ')}, ${say.least(limit)} is the least for ${material.title} of ${say.size(sheet.thickness)}`,
       source: material.leastRadius.source,
-      fix: `bend to ${least} mm inside, or try one on an offcut across the rolling direction`,
+      fix: (say) =>
+        `bend to ${say.least(limit)} inside, or try one on an offcut across the rolling direction`,
     },
   ];
 };

@@ -1,5 +1,4 @@
 import { allowanceAtK, outsideSetback } from '../bending/rule.js';
-import { plainNumber } from '../units/format.js';
 import type { Check } from './check.js';
 
 /** A rule that takes nothing off for bends: says what to expect at most over the whole blank. */
@@ -17,7 +16,8 @@ export const noCompensation: Check = ({ sheet, material, flat }) => {
       severity: 'note',
       value: growth,
       unit: 'mm',
-      message: `laid out at nominal sizes: finished sizes come out larger, by up to ${plainNumber(growth, 2)} mm a bend`,
+      message: (say) =>
+        `laid out at nominal sizes: finished sizes come out larger, by up to ${say.size(growth)} a bend`,
       source: `bend deduction at the K of ${material.name}: ${material.kSource}`,
       fix: 'use another bending rule where sizes matter',
     },

@@ -1,3 +1,6 @@
+import type { Unit } from '../units/length.js';
+import { inWords, sayIn, type Wording } from './problem.js';
+
 /** How much a finding weighs: `error` will not work as drawn, `warning` may not, `note` is good to know. */
 export type Severity = 'error' | 'warning' | 'note';
 
@@ -22,8 +25,26 @@ export interface Finding {
   readonly fix: string;
 }
 
+/** A finding whose words wait for the unit of the job. */
+export interface Unsaid extends Omit<Finding, 'message' | 'source' | 'fix'> {
+  readonly message: Wording;
+  readonly source: Wording;
+  readonly fix: Wording;
+}
+
 /** A finding before it is told which part it belongs to. */
-export type Remark = Omit<Finding, 'part'>;
+export type Remark = Omit<Unsaid, 'part'>;
+
+/** The finding in the words of a unit; numbers stay mm. */
+export function saidIn(unit: Unit, { message, source, fix, ...rest }: Unsaid): Finding {
+  const say = sayIn(unit);
+  return {
+    ...rest,
+    message: inWords(message, say),
+    source: inWords(source, say),
+    fix: inWords(fix, say),
+  };
+}
 
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 

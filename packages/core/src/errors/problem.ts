@@ -107,9 +107,13 @@ export function sayIn(unit: Unit): Say {
   };
 }
 
+/** Words as they are said in a unit. */
+export function inWords(words: Wording, say: Say): string {
+  return typeof words === 'string' ? words : words(say);
+}
+
 /** The refusal as a problem, said in a unit. */
 export function worded(refusal: Refusal, unit: Unit): Problem {
   const say = sayIn(unit);
-  const words = (w: Wording) => (typeof w === 'string' ? w : w(say));
-  return { ...refusal, message: words(refusal.message), fix: words(refusal.fix) };
+  return { ...refusal, message: inWords(refusal.message, say), fix: inWords(refusal.fix, say) };
 }

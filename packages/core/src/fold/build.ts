@@ -10,13 +10,3 @@ export function fold(sheet: Sheet, ...steps: readonly Step[]): Part {
   const empty: Draft = { sheet, panels: [], corners: [], asked: [], sites: [] };
   return settle(steps.reduce((draft, step) => step(draft), empty));
 }
-
-/** Several steps as one. */
-export function all(...steps: readonly Step[]): Step {
-  return (draft) => steps.reduce((d, step) => step(d), draft);
-}
-
-/** A step only when it is wanted. */
-export function when(wanted: boolean, step: () => Step): Step {
-  return wanted ? step() : (draft) => draft;
-}

@@ -1,15 +1,13 @@
-import type { Finding } from '../errors/finding.js';
+import type { Unsaid } from '../errors/finding.js';
 import { linearTolerance } from '../stock/iso-2768.js';
-import { plainNumber } from '../units/format.js';
 import type { JobPart } from './read.js';
 import { sizesOf } from './sizes.js';
 
 const SHARE = 0.03;
-const mm = (v: number) => `${plainNumber(v, 2)} mm`;
 
 /** A measured size far from the computed one, by more than ISO 2768-1 class c or 3 %, asks whether the rule was read right. */
-export function measuredFindings({ name, family, params, sheet, measured }: JobPart): readonly Finding[] {
-  return measured.flatMap(({ size, value }): readonly Finding[] => {
+export function measuredFindings({ name, family, params, sheet, measured }: JobPart): readonly Unsaid[] {
+  return measured.flatMap(({ size, value }): readonly Unsaid[] => {
     const computed = sizesOf(family, params, sheet).find((s) => s.name === size)?.value ?? value;
     const limit = Math.min(linearTolerance(computed, 'c') ?? Infinity, SHARE * computed);
     const away = Math.abs(value - computed);
@@ -22,7 +20,8 @@ export function measuredFindings({ name, family, params, sheet, measured }: JobP
         value: away,
         limit,
         unit: 'mm',
-        message: `${size} measured at ${mm(value)}, computed ${mm(computed)}: ${mm(away)} apart`,
+        message: (say) =>
+          `${size} measured at ${say.size(value)}, computed ${say.size(computed)}: ${say.size(away)} apart`,
         source: 'ISO 2768-1 class c, or 3 % (common practice, no source)',
         fix: 'measure again; if it is right, check stock and bends',
       },

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { suggestion } from '../errors/nearest.js';
+import { nearest, suggestion } from '../errors/nearest.js';
 import type { Path, Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 
@@ -64,7 +64,10 @@ function unionProblems(
   if (issue.discriminator !== undefined) {
     const at = [...path.slice(0, path.at(-1) === issue.discriminator ? -1 : undefined), issue.discriminator];
     const options = 'options' in issue ? (issue.options as readonly unknown[]) : [];
-    return [wordProblem(at, valueAt(data, at), options.map(String))];
+    return [
+      wordProblem(at, valueAt(data, at), options.map(String)),
+      ...misspelt(at, data, options.map(String)),
+    ];
   }
   const branches = issue.errors.map((list) =>
     list.flatMap((i) => problems(i, [...path, ...(i.path as Path)], data)),
@@ -77,6 +80,25 @@ function unionProblems(
   return [
     { code: 'value-type', path, message: `${described(value)} given, ${issue.message} allowed`, fix: '' },
   ];
+}
+
+/** Keys that were meant to be the one that is missing: without it nothing else of the group is read. */
+function misspelt(at: Path, data: unknown, words: readonly string[]): readonly Problem[] {
+  const group = valueAt(data, at.slice(0, -1));
+  const wanted = String(at.at(-1));
+  if (typeof group !== 'object' || group === null || wanted in group) return [];
+  return Object.entries(group)
+    .filter(([key]) => nearest(key, [wanted]) !== null)
+    .map(([key, value]) => {
+      const word = nearest(String(value), words);
+      return {
+        code: 'key-unknown',
+        path: [...at.slice(0, -1), key],
+        message: `unknown key ${quoted(key)}`,
+        fix: word === null ? suggestion(key, [wanted]) : `Did you mean "${wanted}"? Write ${wanted}: ${word}`,
+        at: 'key',
+      };
+    });
 }
 
 function valueAt(data: unknown, path: Path): unknown {

@@ -1,9 +1,10 @@
 import * as z from 'zod/mini';
 import { RULE_KINDS } from '../bending/kinds.js';
 import type { BendInput, BendRule, BendTerms } from '../bending/rule.js';
-import { JobError } from '../errors/problem.js';
+import { JobError, type Problem, sayIn } from '../errors/problem.js';
 import { paramKit, strictGroup } from '../schema/kit.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
+import { formatApart } from '../units/format.js';
 import type { Unit } from '../units/length.js';
 import { problemsOf } from './problems.js';
 import { type BendingData, bendingSchema, type StockData, stockSchema } from './schema.js';
@@ -53,17 +54,39 @@ export function readBend(data: unknown, units: Unit): BendAnswer {
   });
   const read = schema.safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  return answer(read.data as unknown as BendData);
+  return answer(read.data as unknown as BendData, units);
 }
 
-function answer({ stock, bending, angle, legs }: BendData): BendAnswer {
+function answer({ stock, bending, angle, legs }: BendData, units: Unit): BendAnswer {
   const material = MATERIALS.find((m) => m.name === stock.material) as Material;
   const thickness = thicknessOf(stock, material);
   const kind = RULE_KINDS.find((k) => k.name === bending.rule) as (typeof RULE_KINDS)[number];
   const rule = kind.make(bending, material);
   const bend: BendInput = { thickness, insideRadius: bending.insideRadius ?? thickness, angle };
   const terms = rule.terms(bend);
+  const problems = shortLegs(legs, terms.setback, units);
+  if (problems.length > 0) throw new JobError(problems);
   const sum = legs.reduce((a, b) => a + b, 0);
   const flatLength = legs.length < 2 ? null : sum - (legs.length - 1) * terms.deduction;
   return { bend, rule, terms, material, legs, flatLength };
+}
+
+const ROUNDING = 1e-9; // mm
+
+/** A leg that ends inside the setback of a bend beside it cannot be bent. */
+function shortLegs(legs: readonly number[], setback: number, units: Unit): readonly Problem[] {
+  if (legs.length < 2) return [];
+  return legs.flatMap((leg, i): readonly Problem[] => {
+    const bends = i === 0 || i === legs.length - 1 ? 1 : 2;
+    if (leg >= bends * setback - ROUNDING) return [];
+    const least = sayIn(units).least(bends * setback);
+    return [
+      {
+        code: 'leg-short',
+        path: ['legs', i],
+        message: `leg ${i + 1}: ${formatApart(leg, [least], units)} given, ${least} or more allowed: its ${bends === 1 ? 'bend takes' : 'two bends take'} up that much`,
+        fix: `Make it ${least} or longer, or take a smaller inside radius`,
+      },
+    ];
+  });
 }

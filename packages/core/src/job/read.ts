@@ -108,7 +108,7 @@ function readParts(
     const path: Path = ['parts', i];
     const name = order[i] as string;
     const keep = (part: JobPart) => {
-      const read = withMeasured(part, measured?.get(name) ?? []);
+      const read = withMeasured(part, measured?.get(name) ?? [], kit.unit);
       known.set(name, sizesOf(read.family, read.asMade, read.sheet));
       return read;
     };
@@ -190,13 +190,13 @@ function jobPart(part: PartData, job: JobData, i: number, families: readonly Any
 }
 
 /** The part with what was measured on it. @throws JobError for sizes it does not have or cannot have */
-function withMeasured(part: JobPart, measured: readonly MeasuredSize[]): JobPart {
+function withMeasured(part: JobPart, measured: readonly MeasuredSize[], units: Unit): JobPart {
   if (measured.length === 0) return part;
   const { family, params, sheet } = part;
   const asMade = asMadeParams(params, sizesOf(family, params, sheet), measured);
   const [refusal] = family.check(asMade, sheet);
   if (refusal === undefined) return { ...part, asMade, measured, made: true };
-  const { message } = worded(refusal, 'mm');
+  const { message } = worded(refusal, units);
   throw new JobError([
     {
       code: 'measured-impossible',

@@ -1,5 +1,4 @@
 import type { Remark } from '../errors/finding.js';
-import { plainNumber } from '../units/format.js';
 import {
   type AnyFastenerKind,
   extremes,
@@ -19,7 +18,6 @@ export interface BlindRivetAsk extends FastenerAsk {
 }
 
 const HEAD_CLEARANCE = 1; // mm between a head and the start of a bend. Common practice, no source.
-const mm = (v: number) => `${plainNumber(v, 2)} mm`;
 const sizeOf = ({ diameter }: BlindRivetAsk) => rivetSize(diameter) as RivetSize;
 
 /** Least distances of blind rivets, the stricter source taken. */
@@ -34,7 +32,8 @@ export function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): Fa
     pitchSource: `${RIVET_RULES.pitch.factor} D by ${RIVET_RULES.pitch.source}`,
     usualPitch: RIVET_RULES.usualPitch.factor * size.diameter,
     bend: size.head / 2 + HEAD_CLEARANCE,
-    bendSource: `half the head (${mm(size.head)}) and ${mm(HEAD_CLEARANCE)}, common practice, no source`,
+    bendSource: (say) =>
+      `half the head (${say.size(size.head)}) and ${say.size(HEAD_CLEARANCE)}, common practice, no source`,
     holes: stack.map(() => size.hole[0]),
   };
 }
@@ -56,7 +55,8 @@ function remarks(
       value: total,
       limit: total < least ? least : most,
       unit: 'mm',
-      message: `a ${size.name} rivet through ${mm(total)}, its lengths hold ${mm(least)} to ${mm(most)}`,
+      message: (say) =>
+        `a ${size.name} rivet through ${say.size(total)}, its lengths hold ${say.least(least)} to ${say.most(most)}`,
       source: size.source,
       fix: total < least ? 'take a thinner rivet' : 'take a thicker rivet',
     });
@@ -67,9 +67,10 @@ function remarks(
       value: size.diameter,
       limit: thick,
       unit: 'mm',
-      message: `a ${size.name} rivet in a sheet of ${mm(thick)}, no thinner than the thickest sheet`,
+      message: (say) =>
+        `a ${size.name} rivet in a sheet of ${say.size(thick)}, no thinner than the thickest sheet`,
       source: 'NAVEDTRA 14018',
-      fix: `take a rivet of ${mm(thick)} or more`,
+      fix: (say) => `take a rivet of ${say.least(thick)} or more`,
     });
   if (layers > stack.length)
     found.push({

@@ -1,4 +1,5 @@
 import type { Remark } from '../errors/finding.js';
+import type { Wording } from '../errors/problem.js';
 import type { Gives, ParamKit } from '../schema/kit.js';
 import type { Material } from '../stock/materials.js';
 
@@ -13,15 +14,15 @@ export interface StackSheet {
 export interface FastenerNeeds {
   /** Least distance of its centre from a free edge. */
   readonly edge: number;
-  readonly edgeSource: string;
+  readonly edgeSource: Wording;
   /** Least distance between centres. */
   readonly pitch: number;
-  readonly pitchSource: string;
+  readonly pitchSource: Wording;
   /** Distance between centres aimed at when the job gives neither count nor pitch. */
   readonly usualPitch: number;
   /** Least distance of its centre from a bend's tangent line: room for electrode, nose or head. */
   readonly bend: number;
-  readonly bendSource: string;
+  readonly bendSource: Wording;
   /** Hole in each sheet of the stack; null where there is none. */
   readonly holes: readonly (number | null)[];
 }

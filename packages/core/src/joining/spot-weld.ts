@@ -1,5 +1,4 @@
 import type { Remark } from '../errors/finding.js';
-import { plainNumber } from '../units/format.js';
 import {
   type AnyFastenerKind,
   extremes,
@@ -17,7 +16,6 @@ const ELECTRODE_CLEARANCE = 1.5;
 /** A third sheet widens the pitch by this. Source: dbmimports.com spot-welding notes, with the 3:1 ratio. */
 const THREE_SHEETS = 1.3;
 const ISO_RANGE = [0.4, 3] as const;
-const mm = (v: number) => `${plainNumber(v, 2)} mm`;
 
 /** Values a joint may give for spot welds. */
 export interface SpotWeldAsk extends FastenerAsk {
@@ -39,12 +37,14 @@ export function spotWeldNeeds(stack: readonly StackSheet[]): FastenerNeeds {
   const [, order] = rowFor(WELD_EDGE_TABLE.rows, thinnest, ([t]) => t);
   return {
     edge: Math.max(half, order),
-    edgeSource: `the stricter of half the overlap of ${a} and ${b} (${mm(half)}) and ${WELD_EDGE_TABLE.source} (${mm(order)})`,
+    edgeSource: (say) =>
+      `the stricter of half the overlap of ${a} and ${b} (${say.size(half)}) and ${WELD_EDGE_TABLE.source} (${say.size(order)})`,
     pitch,
     pitchSource: `the stricter of ${a} and ${b}: ${SPOT_WELD_TABLES.map((t) => t.source).join('; ')}`,
     usualPitch: 1.25 * pitch,
     bend: most((r) => r.electrode) / 2 + ELECTRODE_CLEARANCE,
-    bendSource: `half the electrode of ${a} or ${b} and ${mm(ELECTRODE_CLEARANCE)} beside the bend`,
+    bendSource: (say) =>
+      `half the electrode of ${a} or ${b} and ${say.size(ELECTRODE_CLEARANCE)} beside the bend`,
     holes: stack.map(() => null),
   };
 }
@@ -71,7 +71,7 @@ function sheetRemarks(stack: readonly StackSheet[]): readonly Remark[] {
       limit: 3,
       unit: '',
       source: 'scope of ISO 14373',
-      message: `sheets of ${mm(thin)} and ${mm(thick)} in one weld, 3 to 1 at most`,
+      message: (say) => `sheets of ${say.size(thin)} and ${say.size(thick)} in one weld, 3 to 1 at most`,
     });
   if (thin < least || thick > most)
     found.push({
@@ -81,7 +81,8 @@ function sheetRemarks(stack: readonly StackSheet[]): readonly Remark[] {
       limit: thin < least ? least : most,
       unit: 'mm',
       source: 'scope of ISO 14373',
-      message: `a sheet of ${mm(thin < least ? thin : thick)} to spot-weld, ${mm(least)} to ${mm(most)} is usual`,
+      message: (say) =>
+        `a sheet of ${say.size(thin < least ? thin : thick)} to spot-weld, ${say.least(least)} to ${say.most(most)} is usual`,
     });
   if (stackThickness(stack) > 4 * thin)
     found.push({
@@ -91,7 +92,8 @@ function sheetRemarks(stack: readonly StackSheet[]): readonly Remark[] {
       limit: 4 * thin,
       unit: 'mm',
       source: 'dbmimports.com spot-welding notes',
-      message: `a stack of ${mm(stackThickness(stack))}, four times the thinnest sheet at most`,
+      message: (say) =>
+        `a stack of ${say.size(stackThickness(stack))}, four times the thinnest sheet at most`,
     });
   return found;
 }
@@ -147,7 +149,8 @@ function throatRemarks(throat: number, reach: number): readonly Remark[] {
       value: reach,
       limit: throat,
       unit: 'mm',
-      message: `the arms reach ${mm(throat)} over the work, the weld furthest in needs ${mm(reach)}`,
+      message: (say) =>
+        `the arms reach ${say.size(throat)} over the work, the weld furthest in needs ${say.size(reach)}`,
       source: "the welder's throat as the job gives it",
       fix: 'weld before the parts in the way are on, or rivet it',
     },

@@ -135,11 +135,6 @@ export function loopBox(loop: Loop): Box {
   return boxOf([...loop.map((v) => v.at), ...arcs.flatMap(reach)]);
 }
 
-/** The loop with every point moved by `move`, which must keep lengths and turn sense. */
-export function mapLoop(loop: Loop, move: (p: Point) => Point): Loop {
-  return loop.map((v) => ({ at: move(v.at), bulge: v.bulge }));
-}
-
 /** The same loop without zero-length segments and without vertices in the middle of a straight run. */
 export function tidy(loop: Loop): Loop {
   const kept: Vertex[] = [];

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import type { HemSpec } from '../bending/hem.js';
-import { formatLength } from '../units/format.js';
+import { sayIn } from '../errors/problem.js';
+import { formatApart, formatLength } from '../units/format.js';
 import { parseLength, type Unit } from '../units/length.js';
 import { numberBetween } from '../units/range.js';
 
@@ -27,7 +28,7 @@ export interface ParamKit {
   readonly sizeOf: (is: (mm: number) => boolean, known: () => string) => Gives<number>;
   /** Degrees bent through. */
   readonly angle: (least: number, most: number) => Gives<number>;
-  /** A hem: `{type, length, gap?}`; null for `{type: none}`. */
+  /** A hem: `{type, length, gap?}`; null for `{type: none}`, whatever stands beside it as length and gap. */
   readonly hem: () => Gives<HemSpec | null>;
   readonly oneOf: <T extends string>(words: readonly T[]) => Gives<T>;
   /** A value that may be left out: null then. */
@@ -92,7 +93,8 @@ export function strictGroup(shape: z.core.$ZodLooseShape): Group {
 }
 
 function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number> {
-  const say = (mm: number) => formatLength(mm, unit);
+  const say = sayIn(unit);
+  const [low, high] = [min === undefined ? null : say.least(min), say.most(max)];
   return z.pipe(
     z.union([z.number(), z.string()], { error: () => 'a length such as 12.5 or "15 1/2 in"' }),
     z.transform((value, context) => {
@@ -102,11 +104,10 @@ function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number
       };
       const read = parseLength(value, unit);
       if (!read.ok) return refuse(read.why);
-      const low = min === undefined ? read.mm <= 0 : read.mm < min - 1e-9;
-      if (!low && read.mm <= max + 1e-9) return read.mm;
-      return refuse(
-        `${say(read.mm)} given, ${min === undefined ? 'more than 0' : say(min)} to ${say(max)} allowed`,
-      );
+      const short = min === undefined ? read.mm <= 0 : read.mm < min - 1e-9;
+      if (!short && read.mm <= max + 1e-9) return read.mm;
+      const given = formatApart(read.mm, low === null ? [high] : [low, high], unit);
+      return refuse(`${given} given, ${low ?? 'more than 0'} to ${high} allowed`);
     }),
   );
 }
@@ -116,7 +117,8 @@ function hemSchema(size: ParamKit['size']): Gives<HemSpec | null> {
     strictGroup({ type: z.literal('closed'), length: size() }),
     strictGroup({ type: z.literal('open'), length: size(), gap: z.optional(size()) }),
     strictGroup({ type: z.literal('teardrop'), length: size(), gap: z.optional(size()) }),
-    strictGroup({ type: z.literal('none') }),
+    // so that a hem can be taken off and put on again by its type alone
+    strictGroup({ type: z.literal('none'), length: z.optional(z.unknown()), gap: z.optional(z.unknown()) }),
   ]);
   return z.pipe(
     folded,

@@ -46,3 +46,19 @@ export function plainNumber(value: number, digits: number): string {
 export function formatLength(mm: number, unit: Unit): string {
   return unit === 'mm' ? `${plainNumber(mm, 2)} mm` : `${plainNumber(mm / MM_PER_INCH, 3)} in`;
 }
+
+const MOST_DIGITS = 12;
+
+/**
+ * A length somebody gave: two decimals of a millimetre, four of an inch, and as many more as it takes to look different
+ * from every text in `others`, and from nothing where it is not nothing.
+ */
+export function formatApart(mm: number, others: readonly string[], unit: Unit): string {
+  const [value, least] = unit === 'mm' ? [mm, 2] : [mm / MM_PER_INCH, 4];
+  const taken = value === 0 ? others : [...others, `0 ${unit}`];
+  for (let digits = least; digits <= MOST_DIGITS; digits++) {
+    const text = `${plainNumber(value, digits)} ${unit}`;
+    if (!taken.includes(text)) return text;
+  }
+  return `${value} ${unit}`;
+}

@@ -5,7 +5,7 @@ import { HANDBOOK_GROUPS, type HandbookGroup, handbook } from '../../src/bending
 import { kFactor } from '../../src/bending/k-factor.js';
 import { linear } from '../../src/bending/linear.js';
 import { nominal } from '../../src/bending/nominal.js';
-import { allowanceAtK, type BendRule, outsideSetback, workingNumber } from '../../src/bending/rule.js';
+import { allowanceAtK, type BendRule, outsideSetback } from '../../src/bending/rule.js';
 
 const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const bend = fc.record({ thickness: size(0.3, 6), insideRadius: size(0.4, 20), angle: size(15, 180) });
@@ -117,8 +117,4 @@ test('setback at 90°: R + T, from either side', () => {
   expect(at(90)).toBeCloseTo(3.5, 12);
   expect(at(90 - 1e-9)).toBeCloseTo(3.5, 8);
   expect(at(90 + 1e-9)).toBe(3.5);
-});
-
-test('a number in a line of working: four decimals at most, no trailing zeros', () => {
-  expect([1.23456, 2, 0.1 + 0.2, -0.00001].map(workingNumber)).toEqual(['1.2346', '2', '0.3', '0']);
 });

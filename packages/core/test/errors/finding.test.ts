@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Finding, type Severity, sortFindings } from '../../src/errors/finding.js';
+import { type Finding, type Severity, saidIn, sortFindings } from '../../src/errors/finding.js';
 
 const finding = (part: string, severity: Severity, code = ''): Finding => ({
   code,
@@ -61,4 +61,19 @@ test('any list: nothing lost, nothing added, the argument left as it was', () =>
       expect(weights).toEqual(weights.toSorted((a, b) => a - b));
     }),
   );
+});
+
+test.each([
+  ['mm', '2 mm found, 3.18 mm wanted', 'use 3.18 mm'],
+  ['in', '0.079 in found, 0.125 in wanted', 'use 0.125 in'],
+] as const)('words wait for the unit: in %s, value and limit stay mm', (unit, message, fix) => {
+  const found = saidIn(unit, {
+    ...finding('tray', 'warning'),
+    value: 2,
+    limit: 3.175,
+    message: (say) => `${say.size(2)} found, ${say.least(3.175)} wanted`,
+    fix: (say) => `use ${say.least(3.175)}`,
+  });
+  expect(found).toMatchObject({ part: 'tray', severity: 'warning', value: 2, limit: 3.175, message, fix });
+  expect(found.source).toBe(finding('tray', 'warning').source);
 });

@@ -7,8 +7,8 @@ import {
   loopArea,
   loopBox,
   loopLength,
-  mapLoop,
   segments,
+  type Vertex,
 } from '../../src/plane/loop.js';
 
 const rectangle = (x: number, y: number): Loop => [corner(0, 0), corner(x, 0), corner(x, y), corner(0, y)];
@@ -127,7 +127,7 @@ test('a quarter circle from east to north: centre, radius, start and sweep as dr
 
 test('a loop moved and turned a quarter: area and length stay', () => {
   const loop = rounded(60, 25, 6);
-  const moved = mapLoop(loop, ([x, y]) => [100 - y, 50 + x]);
+  const moved = loop.map(({ at: [x, y], bulge }): Vertex => ({ at: [100 - y, 50 + x], bulge }));
   expect(loopArea(moved)).toBeCloseTo(loopArea(loop), 8);
   expect(loopLength(moved)).toBeCloseTo(loopLength(loop), 9);
   expect(loopBox(moved).min[0]).toBeCloseTo(75, 9);

@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { formatFraction, formatLength, plainNumber } from '../../src/units/format.js';
+import { describe, expect, test } from 'vitest';
+import { formatApart, formatFraction, formatLength, plainNumber } from '../../src/units/format.js';
 
 const inches = (n: number) => n * 25.4;
 
@@ -106,4 +106,19 @@ test('a length in inches: three decimals at most', () => {
   expect(formatLength(12.5, 'in')).toBe('0.492 in');
   expect(formatLength(393.7, 'in')).toBe('15.5 in');
   expect(formatLength(-25.4, 'in')).toBe('-1 in');
+});
+
+describe('a length told apart from others', () => {
+  test.each([
+    ['nothing near: as always', 12.5, ['10 mm'], 'mm', '12.5 mm'],
+    ['a hair over', 10_000.001, ['1 mm', '10000 mm'], 'mm', '10000.001 mm'],
+    ['a hair under', 0.0999, ['0.1 mm'], 'mm', '0.0999 mm'],
+    ['in inches', 25.4 / 16, ['0.063 in'], 'in', '0.0625 in'],
+    ['a hair over in inches', 5.9945, ['0.236 in'], 'in', '0.236004 in'],
+    ['next to nothing', 0.000_01, [], 'mm', '0.00001 mm'],
+    ['less than decimals can show', 1e-20, [], 'mm', '1e-20 mm'],
+    ['nothing itself', 0, ['1 mm'], 'mm', '0 mm'],
+  ] as const)('%s', (_, mm, others, unit, text) => {
+    expect(formatApart(mm, others, unit)).toBe(text);
+  });
 });

@@ -1,0 +1,25 @@
+const SCALE = 1e4; // four decimals
+const FINEST = 1e9;
+
+/** Number as it stands in a line of working: up to four decimals. */
+export function workingNumber(v: number): string {
+  return String(Math.round(v * SCALE) / SCALE);
+}
+
+/**
+ * A line of working, `BA = … = 3.7699`: a formula with its numbers in it, and what it comes to. The numbers are printed
+ * as finely as it takes for the printed result to follow from them.
+ */
+export function workingLine(
+  name: string,
+  numbers: readonly number[],
+  text: (...numbers: readonly number[]) => string,
+  value: (...numbers: readonly number[]) => number,
+): string {
+  const result = Math.round(value(...numbers) * SCALE);
+  for (let scale = SCALE; ; scale *= 10) {
+    const printed = numbers.map((v) => Math.round(v * scale) / scale);
+    if (scale === FINEST || Math.round(value(...printed) * SCALE) === result)
+      return `${name} = ${text(...printed)} = ${result / SCALE}`;
+  }
+}
