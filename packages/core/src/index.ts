@@ -28,7 +28,6 @@ export {
   termsFromAllowance,
 } from './bending/rule.js';
 export { type Curl, curlOf, type WiredEdge, wireAllowance } from './bending/wired-edge.js';
-export { type Working, workingIn } from './bending/working-in.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
 export {
@@ -202,6 +201,6 @@ export { ISO_2768_LINEAR, linearTolerance, type ToleranceClass } from './stock/i
 export type { RadiusRule } from './stock/least-radius.js';
 export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
 export { degrees, radians } from './units/angle.js';
-export { type Fraction, formatApart, formatFraction, formatLength, plainNumber } from './units/format.js';
+export { type Fraction, formatFraction, formatLength, plainNumber } from './units/format.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';
 export { numberAbove, numberBetween } from './units/range.js';

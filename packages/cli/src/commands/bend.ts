@@ -9,11 +9,11 @@ import {
   RULE_KINDS,
   readBend,
   type Unit,
-  workingIn,
 } from '@tinwright/core';
 import { type Host, many, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { givenText, workedText } from '../size-text.js';
+import { workingIn } from '../working-in.js';
 import { type AnyCommand, command, JSON_OPTION } from './command.js';
 
 interface Options {

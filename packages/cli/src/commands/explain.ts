@@ -7,12 +7,12 @@ import {
   quoted,
   suggestion,
   type Unit,
-  workingIn,
 } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { openJob } from '../open-job.js';
 import { columnOf, givenText, workedText } from '../size-text.js';
+import { workingIn } from '../working-in.js';
 import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
 
 interface Options {

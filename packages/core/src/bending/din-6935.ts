@@ -56,18 +56,10 @@ function corrected(bend: BendInput): BendTerms {
     bend,
     allowance,
     [
-      r / s > 5
-        ? 'k = 1 (r/s > 5)'
-        : workingLine(
-            'k',
-            [r / s],
-            (q) => `0.65 + 0.5 × log10(${q})`,
-            (q) => 0.65 + 0.5 * Math.log10(q),
-          ),
+      r / s > 5 ? 'k = 1 (r/s > 5)' : workingLine('k = 0.65 + 0.5 × log10(#)', [r / s], (q) => dinFactor(q)),
       workingLine(
-        'BA',
+        'BA = π/180 × #° × (# + # × #/2)',
         [angle, r, s, k],
-        (a, b, t, f) => `π/180 × ${a}° × (${b} + ${t} × ${f}/2)`,
         (a, b, t, f) => radians(a) * (b + (t * f) / 2),
       ),
     ],

@@ -14,9 +14,8 @@ export function foldedFlat(bend: BendInput): BendTerms {
   const allowance = allowanceAtK(bend, k);
   const { thickness: T, insideRadius: R, angle: A } = bend;
   const working = workingLine(
-    'folded flat: BA',
+    `folded flat: BA = π/180 × #° × (# + ${k} × #)`,
     [A, R, T],
-    (a, r, t) => `π/180 × ${a}° × (${r} + ${k} × ${t})`,
     (a, r, t) => radians(a) * (r + k * t),
   );
   return termsFromAllowance(bend, allowance, [working], 'hem figures: common practice, no source');

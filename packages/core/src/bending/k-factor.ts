@@ -17,9 +17,8 @@ export function kFactor(k: number, source = 'k given in the job'): BendRule {
       const { thickness: T, insideRadius: R, angle: A } = bend;
       const allowance = allowanceAtK(bend, k);
       const working = workingLine(
-        'BA',
+        'BA = π/180 × #° × (# + # × #)',
         [A, R, k, T],
-        (a, r, f, t) => `π/180 × ${a}° × (${r} + ${f} × ${t})`,
         (a, r, f, t) => radians(a) * (r + f * t),
       );
       return termsFromAllowance(bend, allowance, [working], source);

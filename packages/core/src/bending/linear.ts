@@ -32,17 +32,11 @@ export function linear(perRadius: number, perThickness: number): BendRule {
         );
       const working = [
         workingLine(
-          'v',
+          'v = (# × # + # × #) × #/90',
           [perRadius, R, perThickness, T, A],
-          (p, r, q, t, a) => `(${p} × ${r} + ${q} × ${t}) × ${a}/90`,
           (p, r, q, t, a) => ((p * r + q * t) * a) / 90,
         ),
-        workingLine(
-          'BA',
-          [outsideSetback(bend), v],
-          (s, w) => `2 × SB − v = 2 × ${s} − ${w}`,
-          (s, w) => 2 * s - w,
-        ),
+        workingLine('BA = 2 × SB − v = 2 × # − #', [outsideSetback(bend), v], (s, w) => 2 * s - w),
       ];
       return termsFromAllowance(bend, allowance, working, source);
     },

@@ -1,5 +1,5 @@
 import { radians } from '../units/angle.js';
-import { workingLine } from './working.js';
+import { workingLine, workingNumber } from './working.js';
 
 /** One bend. mm and degrees; `angle` is bent through from flat, 0 < angle ≤ 270, without sign. */
 export interface BendInput {
@@ -68,26 +68,11 @@ export function termsFromAllowance(
 
 function setbackLine({ insideRadius, thickness, angle }: BendInput): string {
   const sum = insideRadius + thickness;
-  if (angle > 90)
-    return workingLine(
-      'SB',
-      [sum],
-      () => 'R + T (outer tangent)',
-      (s) => s,
-    );
-  return workingLine(
-    'SB',
-    [angle, sum],
-    (a, s) => `tan(${a}°/2) × ${s}`,
-    (a, s) => Math.tan(radians(a) / 2) * s,
-  );
+  return angle <= 90
+    ? workingLine('SB = tan(#°/2) × #', [angle, sum], (a, s) => Math.tan(radians(a) / 2) * s)
+    : `SB = R + T (outer tangent) = ${workingNumber(sum)}`;
 }
 
 function deductionLine(setback: number, allowance: number): string {
-  return workingLine(
-    'BD',
-    [setback, allowance],
-    (s, b) => `2 × ${s} − ${b}`,
-    (s, b) => 2 * s - b,
-  );
+  return workingLine('BD = 2 × # − #', [setback, allowance], (s, b) => 2 * s - b);
 }

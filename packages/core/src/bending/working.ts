@@ -9,17 +9,20 @@ export function workingNumber(v: number): string {
 /**
  * A line of working, `BA = … = 3.7699`: a formula with its numbers in it, and what it comes to. The numbers are printed
  * as finely as it takes for the printed result to follow from them.
+ * @param formula in words, a # for each of the numbers
+ * @param value the same formula computed
  */
 export function workingLine(
-  name: string,
+  formula: string,
   numbers: readonly number[],
-  text: (...numbers: readonly number[]) => string,
   value: (...numbers: readonly number[]) => number,
 ): string {
   const result = Math.round(value(...numbers) * SCALE);
   for (let scale = SCALE; ; scale *= 10) {
     const printed = numbers.map((v) => Math.round(v * scale) / scale);
-    if (scale === FINEST || Math.round(value(...printed) * SCALE) === result)
-      return `${name} = ${text(...printed)} = ${result / SCALE}`;
+    if (scale === FINEST || Math.round(value(...printed) * SCALE) === result) {
+      const words = formula.split('#').reduce((text, part, i) => `${text}${printed[i - 1]}${part}`);
+      return `${words} = ${result / SCALE}`;
+    }
   }
 }

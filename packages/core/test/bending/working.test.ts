@@ -14,12 +14,7 @@ test('a number in a line of working: four decimals at most, no trailing zeros', 
 
 test('numbers are printed finer where the result would not follow from four decimals', () => {
   const line = (setback: number, allowance: number) =>
-    workingLine(
-      'BD',
-      [setback, allowance],
-      (s, b) => `2 × ${s} − ${b}`,
-      (s, b) => 2 * s - b,
-    );
+    workingLine('BD = 2 × # − #', [setback, allowance], (s, b) => 2 * s - b);
   // tan(22.5°) × 2 = 0.828427, π/4 × 1.42 = 1.115265: 2 × 0.8284 − 1.1153 = 0.5415, but 0.541589 is meant
   const [a, b] = [2 * Math.tan(Math.PI / 8), (Math.PI / 4) * 1.42];
   expect(line(a, b)).toBe('BD = 2 × 0.82843 − 1.11527 = 0.5416');

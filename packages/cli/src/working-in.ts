@@ -1,6 +1,11 @@
-import { JobError } from '../errors/problem.js';
-import { MM_PER_INCH, type Unit } from '../units/length.js';
-import type { BendInput, BendRule, BendTerms } from './rule.js';
+import {
+  type BendInput,
+  type BendRule,
+  type BendTerms,
+  JobError,
+  MM_PER_INCH,
+  type Unit,
+} from '@tinwright/core';
 
 /** Lines of working, and the unit their lengths are in. */
 export interface Working {

@@ -1,11 +1,6 @@
+import { curlOf, din6935, handbook, kFactor, linear, nominal } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
-import { din6935 } from '../../src/bending/din-6935.js';
-import { handbook } from '../../src/bending/handbook.js';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { linear } from '../../src/bending/linear.js';
-import { nominal } from '../../src/bending/nominal.js';
-import { curlOf } from '../../src/bending/wired-edge.js';
-import { workingIn } from '../../src/bending/working-in.js';
+import { workingIn } from '../src/working-in.js';
 
 const IN = 25.4;
 const bend = { thickness: IN / 16, insideRadius: IN / 16, angle: 90 };
