@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Remark } from '../../src/errors/finding.js';
 import { type BlindRivetAsk, blindRivet, rivetNeeds } from '../../src/joining/blind-rivet.js';
 import type { FastenerKind } from '../../src/joining/fastener.js';
+import { saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 
 const INCH = 25.4;
@@ -47,8 +48,9 @@ describe('distances', () => {
 
   test('beside a bend the head has to sit flat: half the head and 1 mm, said to have no source', () => {
     // DIN 7337 head of 3.2 mm: 6.5 mm; the millimetre common practice, no source
-    const { bend, bendSource } = rivetNeeds(stackOf([1, 1]), ask(3.2));
+    const { bend, bendSource } = saidNeeds(rivetNeeds(stackOf([1, 1]), ask(3.2)));
     expect(bend).toBeCloseTo(4.25, 9);
+    expect(bendSource).toContain('(6.5 mm) and 1 mm');
     expect(bendSource).toContain('common practice, no source');
   });
 

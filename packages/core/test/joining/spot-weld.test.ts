@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import type { Remark } from '../../src/errors/finding.js';
 import type { FastenerKind } from '../../src/joining/fastener.js';
-import { type SpotWeldAsk, spotWeld, spotWeldNeeds } from '../../src/joining/spot-weld.js';
+import { spotWeldNeeds as needsOf, type SpotWeldAsk, spotWeld } from '../../src/joining/spot-weld.js';
 import { MATERIALS } from '../../src/stock/materials.js';
+import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 
 const INCH = 25.4;
 const kind = spotWeld as unknown as FastenerKind<SpotWeldAsk>;
+const spotWeldNeeds = (stack: ReturnType<typeof stackOf>) => saidNeeds(needsOf(stack));
 
 interface Place {
   readonly layers?: number;
@@ -14,12 +15,12 @@ interface Place {
   readonly reach?: number;
 }
 
-function remarks(stack: ReturnType<typeof stackOf>, place: Place = {}): readonly Remark[] {
+function remarks(stack: ReturnType<typeof stackOf>, place: Place = {}): ReturnType<typeof said> {
   const { layers = stack.length, throat = null, reach = 0 } = place;
-  return kind.remarks(stack, { count: null, pitch: null, throat }, { layers, reach: () => reach });
+  return said(kind.remarks(stack, { count: null, pitch: null, throat }, { layers, reach: () => reach }));
 }
 
-const codes = (list: readonly Remark[]) => list.map((r) => r.code);
+const codes = (list: ReturnType<typeof said>) => list.map((r) => r.code);
 
 // thickness of the thinner sheet, then what the two schedules and the aircraft order print for their next thicker
 // rows (sources: spot-weld-tables.test.ts); pitch A in, pitch B mm, overlap A in, overlap B mm, edge in, body A in, B mm
