@@ -1,13 +1,17 @@
 // Parts to plan bends for, generated from a seed: strips, boxes with lips and hems, and plates of many sides with
 // walls of two or three bends. 4 to 60 steps.
 import {
+  corners,
   defineFamily,
   FAMILIES,
   flange,
+  hem,
   panel as panelOf,
   planJob,
   polygon,
   readJob,
+  rectangle,
+  square,
 } from '@tinwright/core';
 
 /** Numbers in [0, 1) from a seed. */
@@ -77,6 +81,49 @@ const bowl = defineFamily({
   },
 });
 
+/** A tray whose walls turn outwards to a rim, the rim down again, and a hem at the end: four sides of one to four bends. */
+const tray = defineFamily({
+  name: 'rimmed-tray',
+  params: (k) => ({ levels: k.list(k.count(1, 4), 4, 4), seed: k.count(0, 1_000_000) }),
+  check: () => [],
+  build: ({ levels, seed }) => {
+    const random = randomFrom(seed);
+    const [length, width] = [240 + 20 * Math.floor(random() * 8), 160 + 20 * Math.floor(random() * 5)];
+    const sides = ['north', 'south', 'east', 'west'];
+    return [
+      panelOf('base', rectangle(length, width)),
+      ...sides.map((s) => flange(s, ['base', s], { height: 30 + Math.floor(random() * 20) })),
+      corners(['base'], square(0.5)),
+      ...sides.flatMap((s, i) => {
+        const outwards = [
+          flange(`rim-${s}`, [s, 'far'], { height: 20, angle: -90, inset: [1, 1] }),
+          flange(`turn-${s}`, [`rim-${s}`, 'far'], { height: 12, angle: -90, inset: [1, 1] }),
+          hem(`hem-${s}`, [`turn-${s}`, 'far'], { type: 'closed', length: 6, inset: [1, 1] }, 'down'),
+        ];
+        return outwards.slice(0, levels[i] - 1);
+      }),
+    ];
+  },
+  describe: {
+    title: 'tray',
+    summary: '',
+    sizes: { levels: '', seed: '' },
+    example: { levels: [1, 1, 1, 1], seed: 1 },
+  },
+});
+
+const TRAYS = [
+  [1, 1, 1, 1],
+  [2, 2, 1, 1],
+  [2, 2, 2, 2],
+  [3, 3, 1, 1],
+  [3, 3, 2, 2],
+  [3, 3, 3, 3],
+  [4, 4, 1, 1],
+  [4, 4, 2, 2],
+  [4, 4, 3, 3],
+];
+
 const strip = (random, bends) => ({
   family: 'bent-strip',
   width: 80,
@@ -106,19 +153,10 @@ const BOWLS = [
   [8, 2, 0],
   [6, 6, 0],
   [8, 5, 0],
-  [7, 7, 0],
-  [6, 5, 5],
   [9, 8, 0],
-  [8, 6, 4],
-  [10, 9, 0],
   [12, 8, 0],
-  [10, 10, 4],
   [14, 12, 0],
-  [12, 10, 6],
-  [16, 14, 0],
-  [14, 12, 8],
   [18, 16, 0],
-  [16, 14, 8],
   [20, 20, 5],
   [22, 20, 10],
   [20, 20, 20],
@@ -130,6 +168,7 @@ export function bendParts(seed = 20_240) {
   const parts = [
     ...Array.from({ length: 8 }, (_, i) => strip(random, 4 + i)),
     ...Array.from({ length: 9 }, (_, i) => box(random, i)),
+    ...TRAYS.map((levels) => ({ family: 'rimmed-tray', levels, seed: Math.floor(random() * 1e6) })),
     ...BOWLS.map(([sides, lips, rims]) => ({
       family: 'bowl',
       sides,
@@ -145,7 +184,7 @@ export function bendParts(seed = 20_240) {
       bending: { rule: 'k-factor', insideRadius: 1 },
       parts: parts.map((p, i) => ({ name: `part-${i + 1}`, ...p })),
     },
-    [...FAMILIES, bowl],
+    [...FAMILIES, bowl, tray],
   );
   return planJob(job).parts;
 }

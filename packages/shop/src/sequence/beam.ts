@@ -1,5 +1,6 @@
 import { boundOf } from './bound.js';
 import { keyOf, sameMask } from './mask.js';
+import { riseOf } from './rise.js';
 import {
   clean,
   type Force,
@@ -19,6 +20,8 @@ import {
  */
 export function beam(problem: Problem, width: number, force: Force = 'keep'): Found {
   const bound = boundOf(problem);
+  const risen = riseOf(problem);
+  const rise = (n: Node) => (force === 'force' ? 0 : risen(n.done, n.at));
   const usable = (n: Node) => force === 'force' || clean(problem, n);
   let layer: readonly Node[] = [START];
   let finished: Node | null = null;
@@ -27,9 +30,9 @@ export function beam(problem: Problem, width: number, force: Force = 'keep'): Fo
     expanded += layer.length;
     const limit: number = finished?.cost ?? Infinity;
     const made = layer.flatMap((node) =>
-      successors(problem, node, force).map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) })),
+      successors(problem, node, force).map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) + rise(s) })),
     );
-    const nodes = cheapest(made.filter((n) => n.total < limit));
+    const nodes = cheapest(made.filter((n) => n.total < limit && n.total < Infinity));
     const ends = nodes.filter((n) => sameMask(n.done, problem.work.all) && usable(n));
     finished = ends.reduce<Node | null>((a, b) => (a === null || b.cost < a.cost ? b : a), finished);
     layer = taken(

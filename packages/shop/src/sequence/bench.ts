@@ -2,7 +2,7 @@ import { place3, type Vec3 } from '@tinwright/core';
 import type { Stage } from './fold-tree.js';
 import { bendsTo, type LineFrame, poseInMachine } from './line.js';
 import { type Lump, lumpsOf, solidsOf } from './lumps.js';
-import { both, has, keyOf, type Mask, maskOf, NONE, union } from './mask.js';
+import { has, keptBy, type Mask, maskOf, NONE, union, within } from './mask.js';
 import type { Work } from './operations.js';
 import type { Interval } from './stretches.js';
 
@@ -39,6 +39,14 @@ export interface Bench<Tool extends string> {
   /** Steps that decide anything here. */
   readonly seen: Mask;
   readonly at: (done: Mask) => readonly Standing<Tool>[];
+  /** What no further step takes away again. */
+  readonly certain: (done: Mask) => Certain;
+}
+
+/** What stands in the way from a state on, whatever else is done. */
+export interface Certain {
+  readonly stopped: boolean;
+  readonly takes: readonly Interval[];
 }
 
 /**
@@ -79,6 +87,10 @@ export function benchOf<Tool extends string>(
         const s = l.at(done);
         return s === null ? [] : [s];
       }),
+    certain: (done) => {
+      const all = lumps.map((l) => l.certain(done));
+      return { stopped: all.some((c) => c.stopped), takes: all.flatMap((c) => c.takes) };
+    },
   };
 }
 
@@ -95,6 +107,7 @@ export function stageOf({ last, first }: Work, done: Mask): (panel: number) => S
 interface Watched<Tool extends string> {
   readonly steps: Mask;
   readonly at: (done: Mask) => Standing<Tool> | null;
+  readonly certain: (done: Mask) => Certain;
 }
 
 const MOST_TRIED = 7; // bends on the way to a lump whose every state is tried beforehand
@@ -107,20 +120,28 @@ function watched<Tool extends string>(
   matters: (standing: Standing<Tool>) => boolean,
 ): Watched<Tool> | null {
   const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
-  const cache = new Map<number | string, Standing<Tool> | null>();
-  const at = (done: Mask) => {
-    const own = both(done, steps);
-    const key = keyOf(own);
-    const known = cache.get(key);
-    if (known !== undefined) return known;
-    const made = standing(stageOf(work, own));
-    cache.set(key, made);
-    return made;
-  };
-  if (bends.length > MOST_TRIED) return { steps, at };
+  const at = keptBy(steps, (own) => standing(stageOf(work, own)));
+  if (bends.length > MOST_TRIED) return { steps, at, certain: () => NOTHING };
   const used = (s: Standing<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
-  return states(work, bends).some((m) => used(at(m))) ? { steps, at } : null;
+  const all = states(work, bends);
+  if (!all.some((m) => used(at(m)))) return null;
+  const certain = keptBy(steps, (own) => shared(all.filter((m) => within(own, m)).map(at)));
+  return { steps, at, certain };
+}
+
+const NOTHING: Certain = { stopped: false, takes: [] };
+
+/** What all of these have in common. */
+function shared(standings: readonly (Standing | null)[]): Certain {
+  const stopped = standings.every((s) => s?.clauses.some((c) => c.stops !== null) === true);
+  const spans = standings.map((s): Interval => {
+    const takes = s?.clauses.flatMap((c) => (c.takes === null ? [] : [c.takes])) ?? [];
+    // several solids of a lump lie side by side, or on each other
+    return takes.length === 1 ? (takes[0] as Interval) : [Infinity, -Infinity];
+  });
+  const [from, to] = [Math.max(...spans.map((s) => s[0])), Math.min(...spans.map((s) => s[1]))];
+  return { stopped, takes: from < to ? [[from, to]] : [] };
 }
 
 /** Every state of some bends. */

@@ -8,9 +8,11 @@ import { setRadius, subtree, type TreeBend, type TreePanel } from './fold-tree.j
 import { lazy } from './lazy.js';
 import { closeClause, type LeafTool, leafClause } from './leaf-clause.js';
 import { type Held, type LineFrame, lineFrame } from './line.js';
-import { both, keyOf, type Mask, union } from './mask.js';
+import { type Mask, union } from './mask.js';
+import { mountBook } from './mount-book.js';
 import type { Operation, Work } from './operations.js';
-import type { Mounting, Obstacle, Station } from './station.js';
+import { prospectBook } from './prospect.js';
+import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
 
 /** The metal of a part as a machine sees it. */
@@ -42,6 +44,7 @@ export function brakeStation(work: Work, brake: Brake, blank: Blank): Station {
     gaps: brake.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
+    prospect: (operation, held, done) => lineOf(operation, held).prospect(done),
   };
 }
 
@@ -49,6 +52,7 @@ export function brakeStation(work: Work, brake: Brake, blank: Blank): Station {
 interface LeafLine {
   readonly limits: Obstacle | null;
   readonly mount: (done: Mask) => Mounting;
+  readonly prospect: (done: Mask) => Prospect | null;
 }
 
 /** Everything about a line that no state changes. */
@@ -104,18 +108,23 @@ function leafLine(work: Work, brake: Brake, blank: Blank, operation: Operation, 
       (s) => (s.flat ? s.lump.kind === 'panel' : !s.moves && s.top > brake.opening),
     ),
   );
-  const cache = new Map<number | string, Mounting>();
   const limits = limitsOf(setup, blank);
+  if (limits !== null) {
+    const mounting = {
+      operation,
+      held,
+      obstacle: limits,
+      stretches: [],
+      hooked: false,
+      swings: frame.swings,
+    };
+    return { limits, mount: () => mounting, prospect: () => null };
+  }
+  const seen = lazy(() => union(bench().seen, operation.mask));
   return {
     limits,
-    mount: (done) => {
-      if (limits !== null)
-        return { operation, held, obstacle: limits, stretches: [], hooked: false, swings: frame.swings };
-      const key = keyOf(both(done, union(bench().seen, operation.mask)));
-      const known = cache.get(key) ?? judge(setup, bench().at(done), tree.foldAngle);
-      cache.set(key, known);
-      return known;
-    },
+    mount: mountBook(seen, (done) => judge(setup, bench().at(done), tree.foldAngle)),
+    prospect: prospectBook(seen, (done) => bench().certain(done), frame.spans, brake.gaps, brake.length),
   };
 }
 

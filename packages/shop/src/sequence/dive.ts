@@ -1,5 +1,6 @@
 import { boundOf } from './bound.js';
 import { keyOf, sameMask } from './mask.js';
+import { riseOf } from './rise.js';
 import { clean, type Found, type Node, order, type Problem, pathTo, START, successors } from './states.js';
 
 /**
@@ -9,6 +10,7 @@ import { clean, type Found, type Node, order, type Problem, pathTo, START, succe
  */
 export function dive(problem: Problem, most: number): Found {
   const bound = boundOf(problem);
+  const rise = riseOf(problem);
   const dead = new Set<number | string>();
   let expanded = 0;
   const from = (node: Node): Node | null => {
@@ -18,7 +20,8 @@ export function dive(problem: Problem, most: number): Found {
     if (dead.has(key) || expanded >= most) return null;
     expanded += 1;
     const next = successors(problem, node, 'keep')
-      .map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) }))
+      .map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) + rise(s.done, s.at) }))
+      .filter((s) => s.total < Infinity)
       .toSorted((a, b) => a.total - b.total || order(a, b));
     for (const s of next) {
       const end = from(s);

@@ -7,6 +7,7 @@ import { bendsTo, type Held, type LineFrame, lineFrame, poseInMachine } from './
 import { lumpsOf } from './lumps.js';
 import { both, keyOf, type Mask, maskOf } from './mask.js';
 import type { Operation, Work } from './operations.js';
+import { OPEN } from './prospect.js';
 import type { Mounting, Obstacle, Station } from './station.js';
 
 /**
@@ -25,6 +26,7 @@ export function viseStation(work: Work, vise: Vise, material: Material): Station
     rack: [],
     gaps: { end: 0, inner: 0 },
     limits: (operation, held) => lineOf(operation, held).limits,
+    prospect: (operation, held) => (lineOf(operation, held).limits === null ? OPEN : null),
     mount: (operation, held, done) => {
       const { limits, alone } = lineOf(operation, held);
       const obstacle = limits ?? alone(done);
@@ -100,6 +102,7 @@ export function handStation(): Station {
     rack: [],
     gaps: { end: 0, inner: 0 },
     limits: only,
+    prospect: (operation, held) => (held === 'parent' && only(operation) === null ? OPEN : null),
     mount: (operation, held): Mounting => ({
       operation,
       held,

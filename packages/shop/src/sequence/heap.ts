@@ -1,22 +1,32 @@
-/** A queue that gives the first by an order; equals come out in the order they went in. */
+/** What a heap is ordered by: the lower key first, then the lower second one, then what went in first. */
+export interface Keyed {
+  readonly key: number;
+  readonly second: number;
+}
+
+interface Item<T> extends Keyed {
+  readonly value: T;
+  readonly turn: number;
+}
+
+/** A queue that gives the item with the least key; equals come out in the order they went in. */
 export class Heap<T> {
-  private readonly items: { readonly value: T; readonly turn: number }[] = [];
+  private readonly items: Item<T>[] = [];
   private turn = 0;
-  private readonly before: (a: T, b: T) => boolean;
 
-  constructor(before: (a: T, b: T) => boolean) {
-    this.before = before;
-  }
-
-  push(value: T): void {
+  push(value: T, key: number, second: number): void {
     const { items } = this;
-    items.push({ value, turn: this.turn++ });
-    for (let i = items.length - 1; i > 0; ) {
+    const item = { value, key, second, turn: this.turn++ };
+    let i = items.length;
+    items.push(item);
+    while (i > 0) {
       const up = (i - 1) >> 1;
-      if (!this.first(i, up)) return;
-      this.swap(i, up);
+      const parent = items[up] as Item<T>;
+      if (!before(item, parent)) break;
+      items[i] = parent;
       i = up;
     }
+    items[i] = item;
   }
 
   pop(): T | undefined {
@@ -24,32 +34,23 @@ export class Heap<T> {
     const [top] = items;
     const last = items.pop();
     if (top === undefined || last === undefined || items.length === 0) return top?.value;
-    items[0] = last;
-    for (let i = 0; ; ) {
-      const [l, r] = [2 * i + 1, 2 * i + 2];
-      let least = i;
-      if (l < items.length && this.first(l, least)) least = l;
-      if (r < items.length && this.first(r, least)) least = r;
-      if (least === i) return top.value;
-      this.swap(i, least);
-      i = least;
+    let i = 0;
+    for (;;) {
+      let child = 2 * i + 1;
+      if (child >= items.length) break;
+      if (child + 1 < items.length && before(items[child + 1] as Item<T>, items[child] as Item<T>))
+        child += 1;
+      if (!before(items[child] as Item<T>, last)) break;
+      items[i] = items[child] as Item<T>;
+      i = child;
     }
-  }
-
-  private first(i: number, j: number): boolean {
-    const [a, b] = [this.items[i], this.items[j]] as [Item<T>, Item<T>];
-    if (this.before(a.value, b.value)) return true;
-    return !this.before(b.value, a.value) && a.turn < b.turn;
-  }
-
-  private swap(i: number, j: number): void {
-    const [a, b] = [this.items[i], this.items[j]] as [Item<T>, Item<T>];
-    this.items[i] = b;
-    this.items[j] = a;
+    items[i] = last;
+    return top.value;
   }
 }
 
-interface Item<T> {
-  readonly value: T;
-  readonly turn: number;
+function before(a: Item<unknown>, b: Item<unknown>): boolean {
+  if (a.key !== b.key) return a.key < b.key;
+  if (a.second !== b.second) return a.second < b.second;
+  return a.turn < b.turn;
 }

@@ -51,3 +51,17 @@ export function stepsOf({ low, high }: Mask): readonly number[] {
   for (let bits = high; bits !== 0; bits &= bits - 1) steps.push(HALF + 31 - Math.clz32(bits & -bits));
   return steps;
 }
+
+/** A function of a state that hangs on some steps alone, each answer kept. */
+export function keptBy<T>(steps: Mask, make: (done: Mask) => T): (done: Mask) => T {
+  const known = new Map<number | string, T>();
+  return (done) => {
+    const own = both(done, steps);
+    const key = keyOf(own);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const made = make(own);
+    known.set(key, made);
+    return made;
+  };
+}

@@ -9,9 +9,11 @@ import { marginFor } from './brake-station.js';
 import { subtree, type TreeBend, type TreePanel } from './fold-tree.js';
 import { lazy } from './lazy.js';
 import { type Held, type LineFrame, lineFrame } from './line.js';
-import { both, keyOf, type Mask, union } from './mask.js';
+import { type Mask, union } from './mask.js';
+import { mountBook } from './mount-book.js';
 import type { Operation, Work } from './operations.js';
-import type { Mounting, Obstacle, Station } from './station.js';
+import { prospectBook } from './prospect.js';
+import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
 
 const OVER = 0.5; // mm of flat sheet that may reach over the middle of a die
@@ -41,12 +43,14 @@ export function pressStation(
     gaps: GAPS,
     limits: (operation, held) => lineOf(operation, held).limits,
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
+    prospect: (operation, held, done) => lineOf(operation, held).prospect(done),
   };
 }
 
 interface PressLine {
   readonly limits: Obstacle | null;
   readonly mount: (done: Mask) => Mounting;
+  readonly prospect: (done: Mask) => Prospect | null;
 }
 
 interface Given {
@@ -93,25 +97,24 @@ function pressLine(given: Given): PressLine {
       (s) => s.flat && s.lump.kind === 'panel',
     ),
   );
-  const cache = new Map<number | string, Mounting>();
   const limits = limitsOf(given, frame);
+  const refuse = (obstacle: Obstacle | null): Mounting => ({
+    operation,
+    held,
+    obstacle,
+    stretches: [],
+    hooked: false,
+    swings: false,
+  });
+  if (limits !== null) {
+    const mounting = refuse(limits);
+    return { limits, mount: () => mounting, prospect: () => null };
+  }
+  const seen = lazy(() => union(bench().seen, operation.mask));
   return {
     limits,
-    mount: (done) => {
-      const refuse = (obstacle: Obstacle | null): Mounting => ({
-        operation,
-        held,
-        obstacle,
-        stretches: [],
-        hooked: false,
-        swings: false,
-      });
-      if (limits !== null) return refuse(limits);
-      const key = keyOf(both(done, union(bench().seen, operation.mask)));
-      const known = cache.get(key) ?? judge(given, frame, bench().at(done), refuse);
-      cache.set(key, known);
-      return known;
-    },
+    mount: mountBook(seen, (done) => judge(given, frame, bench().at(done), refuse)),
+    prospect: prospectBook(seen, (done) => bench().certain(done), frame.spans, GAPS, press.length),
   };
 }
 

@@ -5,7 +5,7 @@ import { stageOf } from './bench.js';
 import { lazy } from './lazy.js';
 import { bendsTo, type LineFrame, lineFrame, poseInMachine } from './line.js';
 import { type Lump, lumpsOf, solidsOf } from './lumps.js';
-import { both, keyOf, type Mask, maskOf, union } from './mask.js';
+import { keptBy, keyOf, type Mask, maskOf, union } from './mask.js';
 import type { Operation, Work } from './operations.js';
 
 /** Two panels of a part that meet during a stroke. */
@@ -38,9 +38,15 @@ interface Stand {
  */
 export function contactBook(work: Work): (operation: Operation, done: Mask) => SelfContact | null {
   const lines = work.operations.map((o) => lazy(() => pairsOf(work, o)));
+  const known = lines.map(() => new Map<number | string, SelfContact | null>());
   return (operation, done) => {
-    const meets = lines[operation.index]?.().find((pair) => pair.at(done));
-    return meets === undefined ? null : { moving: meets.moving, held: meets.held };
+    const key = keyOf(done);
+    const answers = known[operation.index] as Map<number | string, SelfContact | null>;
+    const before = answers.get(key);
+    if (before !== undefined) return before;
+    const meets = lines[operation.index]?.().find((pair) => pair.at(done)) ?? null;
+    answers.set(key, meets);
+    return meets;
   };
 }
 
@@ -70,20 +76,6 @@ function pairsOf(work: Work, operation: Operation): readonly Pair[] {
           return { moving: a.lump.panel, held: b.lump.panel, at };
         }),
     );
-}
-
-/** A function of a state that hangs on some steps alone, each answer kept. */
-function keptBy<T>(steps: Mask, make: (done: Mask) => T): (done: Mask) => T {
-  const known = new Map<number | string, T>();
-  return (done) => {
-    const own = both(done, steps);
-    const key = keyOf(own);
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const made = make(own);
-    known.set(key, made);
-    return made;
-  };
 }
 
 function standing(work: Work, frame: LineFrame, lump: Lump, bends: readonly number[], done: Mask): Stand {

@@ -42,13 +42,15 @@ export interface Node {
   readonly total: number;
   readonly move: Move | null;
   readonly from: Node | null;
+  /** The queue knows what this state cannot do without. */
+  readonly raised: boolean;
 }
 
 /** Seconds a mounting costs that is taken in spite of an obstacle: more than any plan. */
 export const FORCED = 1e6;
 
 /** Before anything is done. */
-export const START: Node = { done: NONE, at: null, cost: 0, total: 0, move: null, from: null };
+export const START: Node = { done: NONE, at: null, cost: 0, total: 0, move: null, from: null, raised: false };
 
 /** Lower operation first, then by the side held: ties fall the same way every time. */
 export const order = (a: Node, b: Node): number =>
@@ -92,7 +94,15 @@ function step(problem: Problem, node: Node, mounting: Mounting, station: Station
   const { at, seconds } = placing;
   const cost = node.cost + seconds + (refused ? FORCED : 0);
   const done = union(node.done, operation.mask);
-  return { done, at, cost, total: cost, move: { mounting, position: at, cost, done: node.done }, from: node };
+  return {
+    done,
+    at,
+    cost,
+    total: cost,
+    move: { mounting, position: at, cost, done: node.done },
+    from: node,
+    raised: false,
+  };
 }
 
 /** False when the operation that led here drives the part into itself. */

@@ -51,6 +51,12 @@ export interface Mounting {
   readonly swings: boolean;
 }
 
+/** What holds for an operation in every state still to come. */
+export interface Prospect {
+  /** Tools wider than this never go in; infinite where nothing is known to limit them. mm */
+  readonly narrow: number;
+}
+
 /** A machine, or a pair of hands, as the search sees it. */
 export interface Station {
   readonly name: 'brake' | 'press' | 'vise' | 'hand';
@@ -59,6 +65,8 @@ export interface Station {
   /** What no order changes: angle, length, thickness; null where it can be done at all. */
   readonly limits: (operation: Operation, held: Held) => Obstacle | null;
   readonly mount: (operation: Operation, held: Held, done: Mask) => Mounting;
+  /** What is left to hope for from a state on, whatever else is done; null where the operation can no longer be done so. */
+  readonly prospect: (operation: Operation, held: Held, done: Mask) => Prospect | null;
   /** Widths of fingers or tool lengths to cover stretches with; empty where nothing is mounted. */
   readonly rack: readonly number[];
   /** Uncovered between two pieces of tool, and at the end of a line. mm */

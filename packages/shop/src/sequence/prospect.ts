@@ -1,0 +1,28 @@
+import type { Certain } from './bench.js';
+import { keptBy, type Mask } from './mask.js';
+import type { Prospect } from './station.js';
+import { type Interval, stretchesFor } from './stretches.js';
+
+/** Nothing is known to limit anything. */
+export const OPEN: Prospect = { narrow: Infinity };
+
+/** The prospect of a line on a machine with tools side by side, each state looked at once. */
+export function prospectBook(
+  seen: () => Mask,
+  certain: (done: Mask) => Certain,
+  spans: readonly Interval[],
+  gaps: { readonly end: number; readonly inner: number },
+  length: number,
+): (done: Mask) => Prospect | null {
+  let kept: ((done: Mask) => Prospect | null) | null = null;
+  return (done) => {
+    kept ??= keptBy(seen(), (own) => {
+      const { stopped, takes } = certain(own);
+      if (stopped) return null;
+      if (takes.length === 0) return OPEN;
+      const free = stretchesFor(spans, takes, gaps, length);
+      return 'bare' in free ? null : { narrow: Math.min(...free.stretches.map((s) => s.most)) };
+    });
+    return kept(done);
+  };
+}

@@ -1,0 +1,118 @@
+// Every order, every side, every station, by plain enumeration: nothing of the search but its rules of play.
+import type { PartPlan } from '@tinwright/core';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DEFAULT_SHOP, type Shop } from '../../src/index.js';
+import { both, isEmpty, type Mask, NONE, sameMask, union } from '../../src/sequence/mask.js';
+import { isOpen, type Operation } from '../../src/sequence/operations.js';
+import { findPlan, problemOf } from '../../src/sequence/plan-part.js';
+import type { Problem } from '../../src/sequence/states.js';
+import { pressShop, straight, vDie } from '../press-shop.js';
+import { planned, shopWith } from '../shops.js';
+
+type Position = Parameters<Problem['positions']['place']>[0];
+
+/** What can be next: a folded hem is closed at once, and lines that are one come before each of them. */
+function open({ operations }: Problem['work'], done: Mask): readonly Operation[] {
+  const all = operations.filter((o) => isOpen(o, done));
+  const closing = all.filter((o) => o.action === 'close');
+  return (closing.length > 0 ? closing : all).toSorted((a, b) => b.steps.length - a.steps.length);
+}
+
+/** Least seconds over all plans, or infinity; branches that already cost more than the best are cut. */
+function cheapestOf(problem: Problem): number {
+  const { work, stations, positions, contact } = problem;
+  let best = Infinity;
+  const ways = (operation: Operation, at: Position, done: Mask) =>
+    stations.flatMap((station) =>
+      (['parent', 'child'] as const).flatMap((held) => {
+        const mounting = station.mount(operation, held, done);
+        const placing = mounting.obstacle === null ? positions.place(at, mounting, station, false) : null;
+        return placing === null ? [] : [placing];
+      }),
+    );
+  const go = (done: Mask, at: Position, cost: number): void => {
+    if (cost >= best) return;
+    if (sameMask(done, work.all)) best = cost;
+    let together = NONE;
+    for (const o of open(work, done)) {
+      if (!isEmpty(both(together, o.mask))) continue;
+      const found = ways(o, at, done);
+      if (o.steps.length > 1 && found.length > 0) together = union(together, o.mask);
+      if (contact(o, done) !== null) continue;
+      for (const { at: next, seconds } of found) go(union(done, o.mask), next, cost + seconds);
+    }
+  };
+  go(NONE, null, 0);
+  return best;
+}
+
+const problemFor = ({ name, part, material, mass, flat }: PartPlan, shop: Shop) =>
+  problemOf({ name, part, material, mass, blank: flat.blank.max }, shop);
+
+function agrees(part: PartPlan, shop: Shop): void {
+  const found = findPlan(problemFor(part, shop));
+  const least = cheapestOf(problemFor(part, shop));
+  if (found.moves === null) expect(least).toBe(Infinity);
+  else expect(found.cost).toBeCloseTo(least, 6);
+}
+
+const press = pressShop([straight(10)], [vDie(8, 10)]);
+const strips = fc.integer({ min: 1, max: 5 }).chain((n) =>
+  fc.record({
+    legs: fc.array(fc.integer({ min: 15, max: 90 }), { minLength: n + 1, maxLength: n + 1 }),
+    angles: fc.array(fc.constantFrom(90, 45, -45, -90), { minLength: n, maxLength: n }),
+  }),
+);
+
+describe('strips of up to five bends', () => {
+  test('on a leaf brake the search finds what enumeration finds', () => {
+    fc.assert(
+      fc.property(strips, ({ legs, angles }) => {
+        let part: PartPlan;
+        try {
+          part = planned({ family: 'bent-strip', width: 60, legs, angles });
+        } catch {
+          return; // folds into itself: no such part
+        }
+        agrees(part, shopWith());
+      }),
+      { numRuns: 60, seed: 11 },
+    );
+  });
+
+  test('on a press brake too', () => {
+    fc.assert(
+      fc.property(strips, ({ legs, angles }) => {
+        let part: PartPlan;
+        try {
+          part = planned({ family: 'bent-strip', width: 60, legs, angles });
+        } catch {
+          return;
+        }
+        agrees(part, press);
+      }),
+      { numRuns: 60, seed: 12 },
+    );
+  });
+});
+
+describe('parts of up to eight steps', () => {
+  const boxes = fc.record({
+    length: fc.integer({ min: 80, max: 300 }),
+    width: fc.integer({ min: 60, max: 200 }),
+    height: fc.integer({ min: 15, max: 85 }),
+  });
+  test('boxes, with their walls of any height, on the machines of the default shop', () => {
+    fc.assert(
+      fc.property(boxes, (sizes) => agrees(planned({ family: 'open-box', ...sizes }), DEFAULT_SHOP)),
+      { numRuns: 25, seed: 13 },
+    );
+  });
+
+  test('boxes with a hem and boxes with returns', () => {
+    const box = { family: 'open-box', length: 180, width: 120, height: 40 };
+    agrees(planned({ ...box, hems: { north: { type: 'closed', length: 10 } } }), shopWith());
+    agrees(planned({ ...box, flangeReturn: 8 }), shopWith({ gaps: { end: 10, inner: 6 } }));
+  });
+});
