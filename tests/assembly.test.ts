@@ -201,3 +201,8 @@ test.each([0.1, 0.3, 0.5])(
     expect(clashesOf(plan).has('end-1 handle')).toBe(false);
   },
 );
+test('plug welds: the marks on both sheets meet', async () => {
+  const [job] = fc.sample(carriers, { numRuns: 1, seed: 1 }) as [Job & { joints: object[] }];
+  const joints = job.joints.map((j) => ({ ...j, by: 'plug-weld' }));
+  marksMeet(await standFiles(planned({ ...job, joints })));
+});

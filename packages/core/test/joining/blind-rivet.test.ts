@@ -91,6 +91,22 @@ describe('what to know of a stack', () => {
     expect(found?.limit).toBeCloseTo(0.25 * INCH, 9);
   });
 
+  test('a rivet of 2.4 mm through 4 mm: between its lengths, which hold up to 3 mm and from 6 mm', () => {
+    // ISO 15981, read in a copy, columns inferred: length 6 holds 0.5 to 3 mm, length 12 holds 6 to 9 mm
+    expect(remarks([2, 2], 2.4).map((r) => r.code)).toContain('rivet-grip');
+  });
+
+  test('thicker than its longest grip: the rivet it says to take holds the sheets', () => {
+    // 3.2 mm holds 9 mm at most; 4, 4.8 and 6.4 mm hold 8.5, 8 and 6 mm: none is thicker and longer
+    const [found] = remarks([5, 5], 3.2).filter((r) => r.code === 'rivet-grip');
+    expect(found?.fix).not.toContain('take a thicker rivet');
+  });
+
+  test('the grips of 3/16 in are not those of the manual, which had no such row in the copy', () => {
+    const [found] = remarks([0.7, 0.7], (3 / 16) * INCH).filter((r) => r.code === 'rivet-grip');
+    expect(found?.source).toContain('ISO 15981');
+  });
+
   test('no thinner than the thickest sheet', () => {
     // NAVEDTRA 14018, read: diameter from one to three times the thickest sheet; above three a guide only
     const found = remarks([1, 3], 2.4).filter((r) => r.code === 'rivet-thin');
