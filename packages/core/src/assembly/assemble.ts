@@ -38,7 +38,7 @@ export function assemble(
     fasteners,
     fits: rows,
     findings: [
-      ...open,
+      ...open.map((o) => o.finding),
       ...findings,
       ...fastenerFindings(fastened),
       ...looseFindings(parts, loose),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { keepOffs } from '../../src/assembly/keep-off.js';
 import { overlapsOf } from '../../src/assembly/overlap.js';
+import { compose3 } from '../../src/fold/space.js';
 import { fieldOf } from '../../src/joining/layout.js';
 import { carrier, codesOf, plan, T } from '../carrier.js';
 
@@ -87,6 +88,25 @@ describe('two objects in one job', () => {
 
   test('its pieces are not said to be joined to nothing', () => {
     expect(codesOf(both)).not.toContain('piece-loose');
+  });
+
+  test('it stands beside the first, clear of it, and is the same object', () => {
+    const placed = both.assembly?.placed ?? [];
+    const reach = (own: boolean) =>
+      placed
+        .filter((p) => p.piece.startsWith('tray-') !== own)
+        .flatMap(({ part, pose }) => part.formed.panels.map((p) => compose3(pose, p.pose).origin[0]));
+    expect(Math.min(...reach(false)) - Math.max(...reach(true))).toBeGreaterThan(40);
+    const first = placed.find((p) => p.piece === 'body')?.pose.origin ?? [0, 0, 0];
+    const second = placed.find((p) => p.piece === 'tray-body')?.pose.origin ?? [0, 0, 0];
+    for (const p of placed.filter((q) => !q.piece.startsWith('tray-'))) {
+      const twin = placed.find((q) => q.piece === `tray-${p.piece}`);
+      expect(twin?.pose.origin.map((v, k) => v - (second[k] ?? 0))).toEqual(
+        p.pose.origin.map((v, k) => expect.closeTo(v - (first[k] ?? 0), 9)),
+      );
+      expect(twin?.pose.x).toEqual(p.pose.x);
+    }
+    expect(both.findings).toEqual([]);
   });
 });
 

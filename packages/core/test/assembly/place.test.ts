@@ -137,6 +137,19 @@ describe('a loop that does not close', () => {
     expect(found?.message).toContain('3 mm beside each other');
   });
 
+  test('faces that look at each other, but the part turned on its face: by how many degrees', () => {
+    // a strip folded back over itself stands across the floor; at an open end upright is along the channel
+    const job = carrier({ body: { endTabs: undefined } });
+    const stay = { name: 'stay', family: 'bent-strip', width: 20, legs: [40, 20, 40], angles: [90, 90] };
+    const joints = [
+      { name: 'foot', from: 'body.floor', to: 'stay.leg-1-back', by: 'none' },
+      { name: 'head', from: 'body.west', to: 'stay.leg-3', by: 'none' },
+    ];
+    const { findings } = plan({ ...job, parts: [...job.parts.slice(0, 1), stay], joints });
+    const [found] = findings.filter((f) => f.code === 'loop-open');
+    expect(found?.message).toContain('the parts stand at 90° to each other');
+  });
+
   test('nothing is fastened at the joint that stays open', () => {
     const { assembly } = plan(carrier({ handle: { span: 200 } }));
     expect(assembly?.fasteners.filter((f) => f.joint === 'grip-east')).toEqual([]);
@@ -238,14 +251,14 @@ describe('joints that cannot be', () => {
   test('more pieces joined than there are', () => {
     const [found] = problems({ east: { to: 'end-3.rim' } });
     expect(found?.code).toBe('piece-unknown');
-    expect(found?.message).toContain('2 pieces of "end"');
+    expect(found?.message).toContain('there are 2 pieces of "end"');
     expect(found?.fix).toContain('Raise its quantity');
   });
 
   test('a single piece has no number', () => {
     const found = problems({}, { end: { quantity: 1 } });
     expect(found.length).toBeGreaterThan(1);
-    expect(found[0]?.message).toContain('one piece of "end", called just that');
+    expect(found[0]?.message).toContain('there is one piece of "end", called just that');
   });
 
   test('a site of itself, or another site of the same piece', () => {
