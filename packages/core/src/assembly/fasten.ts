@@ -4,6 +4,7 @@ import { carried } from './carry.js';
 import type { Fastener } from './fastener.js';
 import { layersAt } from './layers.js';
 import { type Overlap, outward, overlapsOf } from './overlap.js';
+import { WIDEST_GAP } from './place.js';
 import { reachTo } from './reach.js';
 import { spread } from './spread.js';
 import type { Placed, Seated } from './types.js';
@@ -23,15 +24,15 @@ export interface Fastened {
  */
 export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fastener[]): Fastened {
   const { joint, from, to } = seated;
-  const told = { joint: joint.name, part: from.part.name };
-  if (joint.by === null) return { ...told, fasteners: [], remarks: [] };
+  const told = { joint: joint.name, part: from.part.name, fasteners: [] };
+  if (joint.by === null) return { ...told, remarks: seated.gap > WIDEST_GAP ? [nothingMeets(seated)] : [] };
   const { kind, ask } = joint.by;
   const stack = [from, to].map(
     (p): StackSheet => ({ part: p.piece, thickness: p.part.formed.thickness, material: p.part.material }),
   );
   const needs = kind.needs(stack, ask as never);
   const overlaps = overlapsOf(seated);
-  if (overlaps.length === 0) return { ...told, fasteners: [], remarks: [nothingMeets(seated)] };
+  if (overlaps.length === 0) return { ...told, remarks: [nothingMeets(seated)] };
   const made = from.part.made || to.part.made;
   const own = made ? cut.filter((f) => f.joint === joint.name && f.kind === kind.name) : [];
   const { fasteners, remarks } =
@@ -44,12 +45,26 @@ export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fas
   return { ...told, fasteners, remarks: [...kind.remarks(stack, ask as never, place), ...remarks] };
 }
 
-function nothingMeets({ sites }: Seated): Remark {
-  return {
+function nothingMeets({ joint, gap }: Seated): Remark {
+  const ends = [joint.from, joint.to].map(({ piece, site }) => `${piece}.${site}`).join(' and ');
+  const base = {
     code: 'joint-empty',
-    severity: 'error',
-    message: `the faces of ${sites[0].name} and ${sites[1].name} do not lie against each other, so nothing can be fastened`,
-    source: 'computed',
-    fix: 'check the sizes that bring them together',
+    severity: joint.by === null ? 'warning' : 'error',
+    source: 'computed; common practice, no source',
+  } as const;
+  if (gap <= WIDEST_GAP)
+    return {
+      ...base,
+      message: `the faces of ${ends} do not lie over each other, so nothing can be fastened`,
+      fix: 'check the sizes and the shift that bring them together',
+    };
+  return {
+    ...base,
+    value: gap,
+    limit: WIDEST_GAP,
+    unit: 'mm',
+    message: (say) =>
+      `${say.size(gap)} stay open between ${ends}, ${say.most(WIDEST_GAP)} at most: a bend is in the way`,
+    fix: 'change the size of one of them, so that it stays clear of the bend',
   };
 }
