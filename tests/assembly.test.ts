@@ -123,9 +123,8 @@ function computed({ parts }: JobPlan, name: string): number {
   return known.value;
 }
 
-/** What is told of which part; the pitch of fasteners may be told only while they can still move. */
-const told = ({ findings }: JobPlan) =>
-  findings.filter((f) => f.code !== 'pitch-close').map((f) => `${f.code} ${f.part}`);
+/** What is told of which part. */
+const told = ({ findings }: JobPlan) => findings.map((f) => `${f.code} ${f.part}`);
 
 /** Everything of a plan that is cut, placed, fastened or told. */
 const whole = ({ parts, assembly, findings }: JobPlan) => ({
@@ -201,8 +200,20 @@ test.each([0.1, 0.3, 0.5])(
     expect(clashesOf(plan).has('end-1 handle')).toBe(false);
   },
 );
-test('plug welds: the marks on both sheets meet', async () => {
+
+test.each([
+  ['plug welds', 'plug-weld', 'plug-weld'],
+  [
+    'more rivets at one end than at the other',
+    { 'blind-rivet': { count: 10 } },
+    { 'blind-rivet': { count: 11 } },
+  ],
+  ['rivets side by side', { 'blind-rivet': { count: 60 } }, { 'blind-rivet': { count: 60 } }],
+  ['rivets larger than the tabs', { 'blind-rivet': { diameter: 6.4 } }, { 'blind-rivet': { diameter: 6.4 } }],
+])('%s: the marks on both sheets meet', async (_, west, east) => {
   const [job] = fc.sample(carriers, { numRuns: 1, seed: 1 }) as [Job & { joints: object[] }];
-  const joints = job.joints.map((j) => ({ ...j, by: 'plug-weld' }));
+  const joints = job.joints.map((j, i) => ({ ...j, by: i % 2 === 0 ? west : east }));
+  const before = seen.fasteners;
   marksMeet(await standFiles(planned({ ...job, joints })));
+  expect(seen.fasteners).toBeGreaterThan(before + 4);
 });

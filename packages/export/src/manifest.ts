@@ -59,10 +59,14 @@ function partEntry(p: PartPlan, files: PartFiles): object {
     mass: p.mass,
     base: flat.base,
     bends: flat.bends.map(bendEntry),
-    // what is cut away cannot carry a mark: beside a hole stands the point of metal over which the sheets are joined
-    marks: flat.marks.map(({ kind, at, joint, hole, beside }) =>
-      hole === null ? { kind, at, joint } : { kind, at: beside, joint, centre: at, diameter: hole },
-    ),
+    // what is cut away in one of its sheets cannot carry a mark: a point of metal beside the hole stands for it in all
+    marks: flat.marks.map(({ kind, at, joint, hole, beside }) => ({
+      kind,
+      at: beside,
+      joint,
+      ...(beside[0] === at[0] && beside[1] === at[1] ? {} : { centre: at }),
+      ...(hole === null ? {} : { diameter: hole }),
+    })),
     files,
   };
 }

@@ -2,10 +2,12 @@ import type { Unsaid } from '../errors/finding.js';
 import { inWords, sayIn } from '../errors/problem.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
+import { distance } from '../plane/point.js';
 import { type Fastened, fasten } from './fasten.js';
-import type { Fastener, FastenerEnd } from './fastener.js';
+import { type Fastener, type FastenerEnd, SAME_PLACE } from './fastener.js';
 import { type FitRow, fitsOf } from './fit.js';
 import { placePieces } from './place.js';
+import { withRoom } from './room.js';
 import { type AssemblyPart, type JointSpec, type Placed, pieceNames, type Seated } from './types.js';
 
 /** An object put together: where its pieces stand, how they are fastened, how they fit. */
@@ -31,7 +33,10 @@ export function assemble(
   const { placed, seated, loose, open } = placePieces(parts, joints);
   const fastened = seated.map((s) => fasten(s, placed, cut));
   const { rows, findings } = fitsOf(seated, placed);
-  const fasteners = fastened.flatMap((f) => f.fasteners);
+  const { fasteners, findings: crowded } = withRoom(
+    fastened.flatMap((f) => f.fasteners),
+    placed,
+  );
   return {
     placed,
     seated,
@@ -41,6 +46,7 @@ export function assemble(
       ...open.map((o) => o.finding),
       ...findings,
       ...fastenerFindings(fastened),
+      ...crowded,
       ...looseFindings(parts, loose),
       ...unevenFindings(parts, fasteners),
     ],
@@ -92,42 +98,36 @@ function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[])
   }));
 }
 
-const SAME_PLACE = 0.01; // mm
-
 /** The marks all fasteners leave on a part, each place once, in the order of the fasteners. */
 export function marksOf(
   { name, quantity }: Pick<AssemblyPart, 'name' | 'quantity'>,
   fasteners: readonly Fastener[],
-): readonly (Mark & { readonly panel: string })[] {
+): readonly PanelMark[] {
   const pieces = pieceNames({ name, quantity });
-  const found: (Mark & { readonly panel: string })[] = [];
-  for (const f of fasteners)
-    for (const end of f.on.filter((e) => pieces.includes(e.piece)))
-      if (!found.some((m) => sameMark(m, end, f.kind)))
-        found.push({
-          kind: f.kind,
-          at: end.at,
-          joint: f.joint,
-          hole: end.hole,
-          beside: end.beside,
-          panel: end.panel,
-        });
+  const found: PanelMark[] = [];
+  for (const { kind, joint, on } of fasteners)
+    for (const { panel, at, hole, beside } of on.filter((e) => pieces.includes(e.piece))) {
+      if (found.some((m) => sameMark(m, { panel, beside }, kind))) continue;
+      // pieces turned otherwise may stand over another point beside the same hole, which is cut once
+      const cut = found.some((m) => m.panel === panel && distance(m.at, at) < SAME_PLACE);
+      found.push({ kind, at, joint, hole: cut ? null : hole, beside, panel });
+    }
   return found;
 }
 
+type PanelMark = Mark & { readonly panel: string };
+
 /** True when a mark is the one a fastener leaves there. */
-export function sameMark(mark: Mark & { readonly panel: string }, end: FastenerEnd, kind: string): boolean {
-  const [dx, dy] = [mark.at[0] - end.at[0], mark.at[1] - end.at[1]];
-  return (
-    mark.kind === kind &&
-    mark.panel === end.panel &&
-    mark.hole === end.hole &&
-    Math.hypot(dx, dy) < SAME_PLACE
-  );
+export function sameMark(
+  mark: PanelMark,
+  { panel, beside }: Pick<FastenerEnd, 'panel' | 'beside'>,
+  kind: string,
+): boolean {
+  return mark.kind === kind && mark.panel === panel && distance(mark.beside, beside) < SAME_PLACE;
 }
 
 /** The part with marks added on its panels. */
-export function withMarks(part: Part, marks: readonly (Mark & { readonly panel: string })[]): Part {
+export function withMarks(part: Part, marks: readonly PanelMark[]): Part {
   if (marks.length === 0) return part;
   const panels = part.panels.map((p) => {
     const own = marks.filter((m) => m.panel === p.id).map(({ panel: _, ...m }) => m);

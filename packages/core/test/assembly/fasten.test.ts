@@ -3,7 +3,7 @@ import type { Fastener } from '../../src/assembly/fastener.js';
 import type { Finding } from '../../src/errors/finding.js';
 import type { PartPlan } from '../../src/job/plan.js';
 import type { Point } from '../../src/plane/point.js';
-import { type Changes, carrier, HANDLE, plan, R, T } from '../carrier.js';
+import { type Changes, carrier, codesOf, HANDLE, plan, R, T } from '../carrier.js';
 
 const INCH = 25.4;
 
@@ -161,6 +161,97 @@ describe('rivets', () => {
     for (const f of on('west'))
       for (const { at, beside } of f.on)
         expect(Math.hypot(beside[0] - at[0], beside[1] - at[1])).toBeGreaterThan(4.1 / 2);
+  });
+});
+
+/** Holes of a pattern that meet another or come near the outline: least metal between, mm. */
+function leastWeb({ formed, part }: PartPlan): number {
+  const webs = formed.panels.flatMap((p) => {
+    const holes = p.holes.map((h) => ({ ...h, r: h.diameter / 2 }));
+    const between = holes.flatMap((a, i) =>
+      holes.slice(i + 1).map((b) => Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]) - a.r - b.r),
+    );
+    const toEdge = holes.flatMap((h) =>
+      sidesOf({ formed, part } as PartPlan, p.id, h.at).map((s) => s.distance - h.r),
+    );
+    return [...between, ...toEdge];
+  });
+  return Math.min(...webs);
+}
+
+describe('holes without room', () => {
+  test('ten rivets at one end, eleven at the other: the one pattern keeps metal between its holes', () => {
+    const by = (count: number) => ({ by: { 'blind-rivet': { count } } });
+    const { parts, told, on } = fastened({ joints: { west: by(10), east: by(11) } });
+    const [end] = parts.filter((p) => p.name === 'end');
+    expect(leastWeb(end as PartPlan)).toBeGreaterThan(0.49);
+    const [found, ...more] = told('hole-crowded');
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({ part: 'end', severity: 'warning' });
+    expect(found?.message).toMatch(/^joint east: end has no room for/);
+    expect(found?.fix).toContain('drill through the other part');
+    // those are marked whole: every rivet of both ends has its mark
+    const uncut = on('east').filter((f) => f.on[1]?.hole === null);
+    expect(uncut).toHaveLength(found?.value ?? 0);
+    expect(end?.flat.marks.filter((m) => m.joint === 'east' && m.hole === null)).toHaveLength(uncut.length);
+    expect(uncut.length).toBeGreaterThan(0);
+  });
+
+  test('rivets thicker than a tab is wide: marked, not cut over its edge, and told for both parts', () => {
+    const by = { by: { 'blind-rivet': { diameter: 6.4, count: 1 } } };
+    const { parts, told } = fastened({
+      handle: { tabs: { length: 7.5 } },
+      joints: { 'grip-west': by, 'grip-east': by },
+    });
+    expect(told('hole-crowded').map((f) => f.part)).toEqual(['handle', 'handle']);
+    expect(parts.find((p) => p.name === 'handle')?.flat.holes).toEqual([]);
+    expect(parts.find((p) => p.name === 'end')?.flat.holes).toHaveLength(1);
+  });
+
+  test('a hole of the family counts: a rivet over the hole of a bar is not cut', () => {
+    const tote = (below: number) => ({
+      units: 'mm',
+      stock: { material: 'mild-steel', thickness: 1 },
+      parts: [
+        {
+          name: 'end',
+          family: 'tote-end',
+          width: 100,
+          shoulderHeight: 60,
+          height: 120,
+          crownWidth: 60,
+          tabs: { length: 12 },
+          bar: { diameter: 26, below },
+        },
+        { name: 'grip', family: 'bent-strip', width: 40, legs: [30, 30], angles: [90] },
+      ],
+      joints: [
+        {
+          name: 'hold',
+          from: 'end.crown',
+          to: 'grip.leg-2-back',
+          by: { 'blind-rivet': { count: 1 } },
+          shift: { up: -20 },
+        },
+      ],
+    });
+    expect(codesOf(plan(tote(20)))).toContain('hole-crowded');
+    expect(codesOf(plan(tote(70)))).not.toContain('hole-crowded');
+  });
+
+  test('the point of metal that stands for a hole lies in no hole beside it, however close they stand', () => {
+    const by = { by: { 'plug-weld': { count: 40, diameter: 6 } } };
+    const { parts, on } = fastened({ joints: { west: by, east: by } });
+    const [body] = parts as [PartPlan];
+    expect(leastWeb(body)).toBeGreaterThan(0.49);
+    for (const f of [...on('west'), ...on('east')])
+      for (const { piece, panel, beside } of f.on) {
+        const part = parts.find((p) => piece.startsWith(p.name));
+        const holes = part?.formed.panels.find((p) => p.id === panel)?.holes ?? [];
+        for (const { at, diameter } of holes)
+          expect(Math.hypot(beside[0] - at[0], beside[1] - at[1])).toBeGreaterThan(diameter / 2);
+        for (const side of sidesOf(part as PartPlan, panel, beside)) expect(side.distance).toBeGreaterThan(0);
+      }
   });
 });
 
