@@ -1,5 +1,5 @@
 import type { Remark } from '../errors/finding.js';
-import type { FastenerPlace, StackSheet } from '../joining/fastener.js';
+import type { StackSheet } from '../joining/fastener.js';
 import { carried } from './carry.js';
 import type { Fastener } from './fastener.js';
 import { layersAt } from './layers.js';
@@ -30,19 +30,26 @@ export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fas
   const stack = [from, to].map(
     (p): StackSheet => ({ part: p.piece, thickness: p.part.formed.thickness, material: p.part.material }),
   );
-  const needs = kind.needs(stack, ask as never);
   const overlaps = overlapsOf(seated);
   if (overlaps.length === 0) return { ...told, remarks: [nothingMeets(seated)] };
   const made = from.part.made || to.part.made;
   const own = made ? cut.filter((f) => f.joint === joint.name && f.kind === kind.name) : [];
-  const { fasteners, remarks } =
-    own.length > 0 ? carried(seated, overlaps, own, needs) : spread(seated, overlaps, ask, needs);
   const out = outward((overlaps[0] as Overlap).from);
-  const place: FastenerPlace = {
-    layers: Math.max(2, ...fasteners.map((f) => layersAt(f.at, out, all))),
-    reach: () => Math.max(0, ...fasteners.map((f) => reachTo(f.at, out, [from, to]))),
+  const stood = (sheets: number) => {
+    const needs = kind.needs(stack, ask as never, sheets);
+    const done =
+      own.length > 0 ? carried(seated, overlaps, own, needs) : spread(seated, overlaps, ask, needs);
+    return { ...done, layers: Math.max(2, ...done.fasteners.map((f) => layersAt(f.at, out, all))) };
   };
-  return { ...told, fasteners, remarks: [...kind.remarks(stack, ask as never, place), ...remarks] };
+  const first = stood(stack.length);
+  // where more sheets lie than are joined, they may need more room
+  const { fasteners, remarks, layers } = first.layers > stack.length ? stood(first.layers) : first;
+  const reach = () => Math.max(0, ...fasteners.map((f) => reachTo(f.at, out, [from, to])));
+  return {
+    ...told,
+    fasteners,
+    remarks: [...kind.remarks(stack, ask as never, { layers, reach }), ...remarks],
+  };
 }
 
 function nothingMeets({ joint, gap }: Seated): Remark {

@@ -274,6 +274,19 @@ describe('more than two sheets in the stack', () => {
     expect(found.find((f) => f.code === 'weld-layers')).toMatchObject({ value: 3, part: 'bin' });
   });
 
+  test('three sheets want 1.3 times the pitch of two: welds 20 mm apart stand too close for them', () => {
+    // 1.30 for three sheets: dbmimports.com spot-welding notes, read; 19.5 mm by table 8.1 of a welder's manual
+    const hemmed = bin({ hem: { type: 'closed', length: 20 } }, -15);
+    const ask = (job: ReturnType<typeof bin>, pitch: number) => {
+      const joints = job.joints.map((j) => ({ ...j, by: { 'spot-weld': { pitch } } }));
+      return plan({ ...job, joints }).findings.find((f) => f.code === 'pitch-close');
+    };
+    const found = ask(hemmed, 20);
+    expect(found?.limit).toBeCloseTo(1.3 * 19.5, 9);
+    expect(found?.source).toContain('times 1.3 for three sheets');
+    expect(ask(bin({}, -15), 20)).toBeUndefined();
+  });
+
   test('the same hanger below the hem, or on a wall without one: nothing of the kind', () => {
     const below = plan(bin({ hem: { type: 'closed', length: 10 } }, -30)).findings;
     const plain = plan(bin({}, -15)).findings;
