@@ -45,6 +45,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   int: 'a whole number',
   string: 'text',
   object: 'a group of keys and values',
+  record: 'a group of keys and values',
   array: 'a list',
 };
 
@@ -77,9 +78,10 @@ function unionProblems(
   const value = valueAt(data, path);
   if (value === undefined)
     return [{ code: 'value-missing', path, message: 'missing', fix: `Give ${issue.message}` }];
-  return [
-    { code: 'value-type', path, message: `${described(value)} given, ${issue.message} allowed`, fix: '' },
-  ];
+  const words = issue.errors.flat().flatMap((i) => (i.code === 'invalid_value' ? i.values.map(String) : []));
+  const near = typeof value === 'string' ? nearest(value, words) : null;
+  const fix = near === null ? '' : `Write "${near}"`;
+  return [{ code: 'value-type', path, message: `${described(value)} given, ${issue.message} allowed`, fix }];
 }
 
 /** Keys that were meant to be the one that is missing: without it nothing else of the group is read. */
