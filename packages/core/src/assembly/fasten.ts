@@ -3,6 +3,7 @@ import type { StackSheet } from '../joining/fastener.js';
 import { carried } from './carry.js';
 import type { Fastener } from './fastener.js';
 import { layersAt } from './layers.js';
+import { overhangRemarks } from './overhang.js';
 import { type Overlap, outward, overlapsOf } from './overlap.js';
 import { WIDEST_GAP } from './place.js';
 import { reachTo } from './reach.js';
@@ -45,11 +46,8 @@ export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fas
   // where more sheets lie than are joined, they may need more room
   const { fasteners, remarks, layers } = first.layers > stack.length ? stood(first.layers) : first;
   const reach = () => Math.max(0, ...fasteners.map((f) => reachTo(f.at, out, [from, to])));
-  return {
-    ...told,
-    fasteners,
-    remarks: [...kind.remarks(stack, ask as never, { layers, reach }), ...remarks],
-  };
+  const stacked = kind.remarks(stack, ask as never, { layers, reach });
+  return { ...told, fasteners, remarks: [...stacked, ...remarks, ...overhangRemarks(seated, overlaps)] };
 }
 
 function nothingMeets({ joint, gap }: Seated): Remark {

@@ -3,7 +3,7 @@ import type { Fastener } from '../../src/assembly/fastener.js';
 import type { Finding } from '../../src/errors/finding.js';
 import type { PartPlan } from '../../src/job/plan.js';
 import type { Point } from '../../src/plane/point.js';
-import { type Changes, carrier, codesOf, HANDLE, plan, R, T } from '../carrier.js';
+import { type Changes, carrier, codesOf, END, HANDLE, plan, R, T } from '../carrier.js';
 
 const INCH = 25.4;
 
@@ -296,6 +296,33 @@ describe('more than two sheets in the stack', () => {
   test('a hem folded open is no stack: the sheets stand apart', () => {
     const found = plan(bin({ hem: { type: 'open', length: 20, gap: 3 } }, -15)).findings;
     expect(found.map((f) => f.code)).not.toContain('weld-layers');
+  });
+});
+
+describe('a tab that stands past an edge', () => {
+  // the slopes of the end: half its width less half the crown, over its height less the shoulder
+  const past = (crownWidth: number, narrower = 0) => {
+    const { told, parts } = fastened({ end: { crownWidth }, handle: { width: HANDLE.width - narrower } });
+    const tab = parts.find((p) => p.name === 'handle')?.formed.panels.find((p) => p.id === 'tab-west');
+    const half = Math.max(...(tab?.shape.map(([x]) => Math.abs(x - (HANDLE.width - narrower) / 2)) ?? []));
+    const [run, rise] = [(END.width - crownWidth) / 2, END.height - 48];
+    // its upper corners lie a setback under the crown
+    const aside = half - crownWidth / 2 - ((T + R) * run) / rise;
+    return { found: told('joint-overhang'), wanted: (aside * rise) / Math.hypot(run, rise) };
+  };
+
+  test('a crown narrower than the handle: by how much, square to the slope', () => {
+    const { found, wanted } = past(25);
+    expect(wanted).toBeGreaterThan(2);
+    expect(found.map((f) => f.value)).toEqual([expect.closeTo(wanted, 6), expect.closeTo(wanted, 6)]);
+    expect(found[0]?.message).toMatch(
+      /^joint grip-west: tab-west of handle stands .* past the edge of end-1$/,
+    );
+  });
+
+  test('narrower on each side by what it says, the tab lies on the crown', () => {
+    expect(past(25, 2 * (past(25).found[0]?.value ?? 0) + 2).found).toEqual([]);
+    expect(past(HANDLE.width).found).toEqual([]);
   });
 });
 
