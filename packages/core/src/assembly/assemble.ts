@@ -32,7 +32,7 @@ export function assemble(
 ): Assembly {
   const { placed, seated, loose, open } = placePieces(parts, joints);
   const fastened = seated.map((s) => fasten(s, placed, cut));
-  const { rows, findings } = fitsOf(seated, placed);
+  const { rows, findings } = fitsOf(seated, placed, open);
   const { fasteners, findings: crowded } = withRoom(
     fastened.flatMap((f) => f.fasteners),
     placed,

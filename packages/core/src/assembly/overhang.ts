@@ -28,7 +28,7 @@ export function overhangRemarks({ sites }: Seated, overlaps: readonly Overlap[])
       message: (say) =>
         `${face.panel.id} of ${face.placed.piece} stands ${say.size(past)} past the edge of ${other.placed.piece}`,
       source: 'computed; common practice, no source',
-      fix: `make it narrower by that on each side, ${other.placed.piece} wider, or round its corners`,
+      fix: `make it narrower, or ${other.placed.piece} wider there, or round its corners`,
     },
   ];
 }

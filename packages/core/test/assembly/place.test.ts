@@ -131,6 +131,13 @@ describe('a loop that does not close', () => {
     expect(findings.find((f) => f.code === 'clash')?.value).toBeCloseTo(0.7, 6);
   });
 
+  test('a handle too long by 5 mm: the clash says to take off all of it, not what is in one sheet', () => {
+    const { findings } = plan(carrier({ handle: { span: BODY.length - 4 * T + 5 } }));
+    const clash = findings.find((f) => f.code === 'clash' && f.message.includes('end-2'));
+    expect(clash?.value).toBeLessThan(4);
+    expect(clash?.fix).toContain('smaller there by 5 mm');
+  });
+
   test('one grip shifted up by 3 mm: the seats lie 3 mm beside each other', () => {
     const [found] = open({ joints: { 'grip-west': { shift: { up: 3 } } } });
     expect(found?.value).toBeCloseTo(3, 6);
