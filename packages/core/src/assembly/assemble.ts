@@ -106,25 +106,17 @@ export function marksOf(
   const pieces = pieceNames({ name, quantity });
   const found: PanelMark[] = [];
   for (const { kind, joint, on } of fasteners)
-    for (const { panel, at, hole, beside } of on.filter((e) => pieces.includes(e.piece))) {
-      if (found.some((m) => sameMark(m, { panel, beside }, kind))) continue;
-      // pieces turned otherwise may stand over another point beside the same hole, which is cut once
-      const cut = found.some((m) => m.panel === panel && distance(m.at, at) < SAME_PLACE);
-      found.push({ kind, at, joint, hole: cut ? null : hole, beside, panel });
-    }
+    for (const end of on.filter((e) => pieces.includes(e.piece)))
+      if (!found.some((m) => sameMark(m, end, kind)))
+        found.push({ kind, at: end.at, joint, hole: end.hole, panel: end.panel });
   return found;
 }
 
 type PanelMark = Mark & { readonly panel: string };
 
 /** True when a mark is the one a fastener leaves there. */
-export function sameMark(
-  mark: PanelMark,
-  { panel, beside }: Pick<FastenerEnd, 'panel' | 'beside'>,
-  kind: string,
-): boolean {
-  return mark.kind === kind && mark.panel === panel && distance(mark.beside, beside) < SAME_PLACE;
-}
+export const sameMark = (mark: PanelMark, { panel, at, hole }: FastenerEnd, kind: string): boolean =>
+  mark.kind === kind && mark.panel === panel && mark.hole === hole && distance(mark.at, at) < SAME_PLACE;
 
 /** The part with marks added on its panels. */
 export function withMarks(part: Part, marks: readonly PanelMark[]): Part {

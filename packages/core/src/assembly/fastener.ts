@@ -18,8 +18,6 @@ export interface FastenerEnd {
   readonly at: Point;
   /** Diameter of the hole it goes through; null where none is cut. */
   readonly hole: number | null;
-  /** A point that lies on metal in all its sheets; the place itself where none has a hole. */
-  readonly beside: Point;
 }
 
 /** Places nearer than this are one place, mm. */
@@ -33,16 +31,12 @@ export function fastenerAt(
   holes: readonly (number | null)[],
 ): Fastener {
   const at = onFace(overlap.from, p);
-  const end = (face: StandingFace, i: number): FastenerEnd => {
-    const place = seenOn(face, at);
-    return {
-      piece: face.placed.piece,
-      panel: face.panel.id,
-      at: place,
-      hole: holes[i] ?? null,
-      beside: place,
-    };
-  };
+  const end = (face: StandingFace, i: number): FastenerEnd => ({
+    piece: face.placed.piece,
+    panel: face.panel.id,
+    at: seenOn(face, at),
+    hole: holes[i] ?? null,
+  });
   return {
     joint: joint.name,
     kind: joint.by?.kind.name ?? '',

@@ -155,13 +155,6 @@ describe('rivets', () => {
     expect(holes('end')).toBe(on('west').length + on('grip-west').length); // one pattern for two
     for (const f of all) expect(f.on.map((e) => e.hole)).toEqual([4.1, 4.1]); // least of the band, from memory
   });
-
-  test('the point of metal beside a hole lies on the rim of neither hole', () => {
-    const { on } = fastened({ joints });
-    for (const f of on('west'))
-      for (const { at, beside } of f.on)
-        expect(Math.hypot(beside[0] - at[0], beside[1] - at[1])).toBeGreaterThan(4.1 / 2);
-  });
 });
 
 /** Holes of a pattern that meet another or come near the outline: least metal between, mm. */
@@ -237,21 +230,6 @@ describe('holes without room', () => {
     });
     expect(codesOf(plan(tote(20)))).toContain('hole-crowded');
     expect(codesOf(plan(tote(70)))).not.toContain('hole-crowded');
-  });
-
-  test('the point of metal that stands for a hole lies in no hole beside it, however close they stand', () => {
-    const by = { by: { 'plug-weld': { count: 40, diameter: 6 } } };
-    const { parts, on } = fastened({ joints: { west: by, east: by } });
-    const [body] = parts as [PartPlan];
-    expect(leastWeb(body)).toBeGreaterThan(0.49);
-    for (const f of [...on('west'), ...on('east')])
-      for (const { piece, panel, beside } of f.on) {
-        const part = parts.find((p) => piece.startsWith(p.name));
-        const holes = part?.formed.panels.find((p) => p.id === panel)?.holes ?? [];
-        for (const { at, diameter } of holes)
-          expect(Math.hypot(beside[0] - at[0], beside[1] - at[1])).toBeGreaterThan(diameter / 2);
-        for (const side of sidesOf(part as PartPlan, panel, beside)) expect(side.distance).toBeGreaterThan(0);
-      }
   });
 });
 
