@@ -2,6 +2,7 @@ import type * as z from 'zod/mini';
 import { nearest, suggestion } from '../errors/nearest.js';
 import type { Path, Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { valueAt } from '../families/advice.js';
 
 type Issue = z.core.$ZodIssue;
 
@@ -101,14 +102,6 @@ function misspelt(at: Path, data: unknown, words: readonly string[]): readonly P
         at: 'key',
       };
     });
-}
-
-function valueAt(data: unknown, path: Path): unknown {
-  return path.reduce<unknown>(
-    (d, step) =>
-      typeof d === 'object' && d !== null ? (d as Record<string | number, unknown>)[step] : undefined,
-    data,
-  );
 }
 
 function described(value: unknown): string {

@@ -88,7 +88,7 @@ function changesOf(before: PartPlan, after: PartPlan): readonly Change[] {
 function dimensionsOf({ family, asMade, sheet, flat }: PartPlan): ReadonlyMap<string, number> {
   const [x, y] = flat.blank.max;
   return new Map<string, number>([
-    ...leaves(asMade, ''),
+    ...leaves(asMade).map(({ path, value }): [string, number] => [path.join('.'), value]),
     ...sizesOf(family, asMade, sheet).map((s): [string, number] => [s.name, s.value]),
     ['blank x', x],
     ['blank y', y],

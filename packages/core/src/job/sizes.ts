@@ -15,15 +15,20 @@ export interface KnownSize {
 
 /** Everything of a part that can be followed or measured: derived sizes, then its own, but for those in lists. */
 export function sizesOf(family: AnyFamily, params: unknown, sheet: Sheet): readonly KnownSize[] {
-  const own = leaves(params, '').filter(([name]) => !/\.\d/.test(name));
-  return [...family.derived(params, sheet), ...own.map(([name, value]) => ({ name, value, follows: name }))];
+  const own = leaves(params).filter(({ path }) => path.every((step) => typeof step === 'string'));
+  return [
+    ...family.derived(params, sheet),
+    ...own.map(({ path, value }) => ({ name: path.join('.'), value, follows: path.join('.') })),
+  ];
 }
 
-/** Numbers in a value, by their path: `tabs.length`. */
-export function leaves(value: unknown, path: string): readonly (readonly [path: string, value: number])[] {
-  if (typeof value === 'number') return [[path, value]];
+/** Numbers in a value, with the paths that lead to them. */
+export function leaves(value: unknown, path: Path = []): readonly { path: Path; value: number }[] {
+  if (typeof value === 'number') return [{ path, value }];
   if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([k, v]) => leaves(v, path === '' ? k : `${path}.${k}`));
+  return Object.entries(value).flatMap(([key, v]) =>
+    leaves(v, [...path, Array.isArray(value) ? Number(key) : key]),
+  );
 }
 
 /** Sizes of the parts read so far, and the names of those that come later. */
