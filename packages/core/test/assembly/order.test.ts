@@ -126,7 +126,7 @@ test('the tightest overlap of a joint is told, not the first', () => {
   const seated = assembly?.seated.find((s) => s.joint.name === 'west');
   if (seated?.joint.by == null) throw new Error('not fastened');
   const sheet = { part: '', thickness: T, material: seated.from.part.material };
-  const needs = seated.joint.by.kind.needs([sheet, sheet], seated.joint.by.ask as never);
+  const needs = seated.joint.by.kind.needs([sheet, sheet], seated.joint.by.ask as never, 2);
   const shares = overlapsOf(seated).map((o) => fieldOf(o.shape, keepOffs(o, needs)).share);
   const [told] = findings.filter((f) => f.code === 'overlap-narrow' && f.message.includes('west'));
   expect(shares[0]).toBeGreaterThan(Math.min(...shares) + 0.1);
