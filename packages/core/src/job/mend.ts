@@ -1,8 +1,7 @@
 import { JobError, type Path, type Problem, pathText, sayIn } from '../errors/problem.js';
-import { nearestSize, withValue } from '../families/advice.js';
+import { nearestSize, sizesIn, withValue } from '../families/advice.js';
 import { planPart } from './plan.js';
 import type { Job, JobPart } from './read.js';
-import { leaves } from './sizes.js';
 
 const HALVINGS = 14; // to a ten-thousandth of the way: advice, not a limit
 const MOST_SIZES = 24;
@@ -39,9 +38,9 @@ interface Mend {
 
 function bestMend(part: JobPart): Mend | null {
   const works = (params: unknown) => builds({ ...part, params, asMade: params });
-  const tries = leaves(part.params)
+  const tries = sizesIn(part.params)
     .slice(0, MOST_SIZES)
-    .flatMap(({ path, value: given }): readonly Mend[] => {
+    .flatMap(({ path, given }): readonly Mend[] => {
       const found = nearestSize(given, (v) => works(withValue(part.params, path, v)), HALVINGS);
       return found === null ? [] : [{ path, given, found }];
     });

@@ -1,12 +1,13 @@
 import { suggestion } from '../errors/nearest.js';
 import { JobError } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { sizesIn } from '../families/advice.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { FlatMark } from '../fold/flat.js';
 import { type JobPlan, type PartPlan, planJob } from './plan.js';
 import { type JobPart, readJob } from './read.js';
-import { leaves, sizesOf } from './sizes.js';
+import { sizesOf } from './sizes.js';
 
 /** What was found on the bench. */
 export interface RefitAsk {
@@ -88,7 +89,7 @@ function changesOf(before: PartPlan, after: PartPlan): readonly Change[] {
 function dimensionsOf({ family, asMade, sheet, flat }: PartPlan): ReadonlyMap<string, number> {
   const [x, y] = flat.blank.max;
   return new Map<string, number>([
-    ...leaves(asMade).map(({ path, value }): [string, number] => [path.join('.'), value]),
+    ...sizesIn(asMade).map(({ path, given }): [string, number] => [path.join('.'), given]),
     ...sizesOf(family, asMade, sheet).map((s): [string, number] => [s.name, s.value]),
     ['blank x', x],
     ['blank y', y],

@@ -1,6 +1,7 @@
 import { suggestion } from '../errors/nearest.js';
 import { JobError, type Path, type Problem, sayIn } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { sizesIn } from '../families/advice.js';
 import type { AnyFamily } from '../families/family.js';
 import type { Sheet } from '../fold/tree.js';
 import { parseLength, type Unit } from '../units/length.js';
@@ -15,20 +16,11 @@ export interface KnownSize {
 
 /** Everything of a part that can be followed or measured: derived sizes, then its own, but for those in lists. */
 export function sizesOf(family: AnyFamily, params: unknown, sheet: Sheet): readonly KnownSize[] {
-  const own = leaves(params).filter(({ path }) => path.every((step) => typeof step === 'string'));
+  const own = sizesIn(params).filter(({ path }) => path.every((step) => typeof step === 'string'));
   return [
     ...family.derived(params, sheet),
-    ...own.map(({ path, value }) => ({ name: path.join('.'), value, follows: path.join('.') })),
+    ...own.map(({ path, given: value }) => ({ name: path.join('.'), value, follows: path.join('.') })),
   ];
-}
-
-/** Numbers in a value, with the paths that lead to them. */
-export function leaves(value: unknown, path: Path = []): readonly { path: Path; value: number }[] {
-  if (typeof value === 'number') return [{ path, value }];
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, v]) =>
-    leaves(v, [...path, Array.isArray(value) ? Number(key) : key]),
-  );
 }
 
 /** Sizes of the parts read so far, and the names of those that come later. */
