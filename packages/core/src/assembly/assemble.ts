@@ -31,12 +31,12 @@ export function assemble(
   cut: readonly Fastener[] = [],
 ): Assembly {
   const { placed, seated, loose, open } = placePieces(parts, joints);
-  const fastened = seated.map((s) => fasten(s, placed, cut));
-  const { rows, findings } = fitsOf(seated, placed, open);
-  const { fasteners, findings: crowded } = withRoom(
-    fastened.flatMap((f) => f.fasteners),
+  const fastened = withRoom(
+    seated.map((s) => fasten(s, placed, cut)),
     placed,
   );
+  const { rows, findings } = fitsOf(seated, placed, open);
+  const fasteners = fastened.flatMap((f) => f.fasteners);
   return {
     placed,
     seated,
@@ -46,7 +46,6 @@ export function assemble(
       ...open.map((o) => o.finding),
       ...findings,
       ...fastenerFindings(fastened),
-      ...crowded,
       ...looseFindings(parts, loose),
       ...unevenFindings(parts, fasteners),
     ],
