@@ -16,6 +16,8 @@ export interface Fastened {
   /** Part the joint starts from. */
   readonly part: string;
   readonly fasteners: readonly Fastener[];
+  /** Holes they want in the sheets of each end. */
+  readonly holes: readonly (number | null)[];
   readonly remarks: readonly Remark[];
 }
 
@@ -25,7 +27,7 @@ export interface Fastened {
  */
 export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fastener[]): Fastened {
   const { joint, from, to } = seated;
-  const told = { joint: joint.name, part: from.part.name, fasteners: [] };
+  const told = { joint: joint.name, part: from.part.name, fasteners: [], holes: [] };
   if (joint.by === null) return { ...told, remarks: seated.gap > WIDEST_GAP ? [nothingMeets(seated)] : [] };
   const { kind, ask } = joint.by;
   const stack = [from, to].map(
@@ -40,14 +42,23 @@ export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fas
     const needs = kind.needs(stack, ask as never, sheets);
     const done =
       own.length > 0 ? carried(seated, overlaps, own, needs) : spread(seated, overlaps, ask, needs);
-    return { ...done, layers: Math.max(2, ...done.fasteners.map((f) => layersAt(f.at, out, all))) };
+    return {
+      ...done,
+      holes: needs.holes,
+      layers: Math.max(2, ...done.fasteners.map((f) => layersAt(f.at, out, all))),
+    };
   };
   const first = stood(stack.length);
   // where more sheets lie than are joined, they may need more room
-  const { fasteners, remarks, layers } = first.layers > stack.length ? stood(first.layers) : first;
+  const { fasteners, holes, remarks, layers } = first.layers > stack.length ? stood(first.layers) : first;
   const reach = () => Math.max(0, ...fasteners.map((f) => reachTo(f.at, out, [from, to])));
   const stacked = kind.remarks(stack, ask as never, { layers, reach });
-  return { ...told, fasteners, remarks: [...stacked, ...remarks, ...overhangRemarks(seated, overlaps)] };
+  return {
+    ...told,
+    fasteners,
+    holes,
+    remarks: [...stacked, ...remarks, ...overhangRemarks(seated, overlaps)],
+  };
 }
 
 function nothingMeets({ joint, gap }: Seated): Remark {

@@ -148,7 +148,7 @@ function closed(
   const wrong: ((say: Say) => string)[] = [];
   if (found.tilt > TILT) wrong.push(() => `the parts stand at ${plainNumber(found.tilt, 2)}° to each other`);
   else if (found.out < -RUN_IN) wrong.push((say) => `the parts run ${say.size(-found.out)} into each other`);
-  else if (found.out > WIDEST_GAP)
+  else if (found.out > WIDEST_GAP + 1e-6)
     wrong.push((say) => `a gap of ${say.size(found.out)} stays open, ${say.most(WIDEST_GAP)} at most`);
   if (found.aside > ASIDE) wrong.push((say) => `the seats lie ${say.size(found.aside)} beside each other`);
   if (wrong.length === 0) return Math.max(0, found.out);

@@ -34,8 +34,10 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
   return fastened.map((joint) => {
     const crowded: string[] = [];
     const fasteners = joint.fasteners.map((f) => {
-      const on = f.on.map((end) => {
-        if (end.hole === null || fits(end, end.hole)) return end;
+      const on = f.on.map((end, i) => {
+        // of a part that is made, what was left uncut stays so
+        const wanted = joint.holes[i] ?? null;
+        if (wanted === null || (end.hole !== null && fits(end, end.hole))) return end;
         crowded.push(partOf(end).name);
         return { ...end, hole: null };
       });
