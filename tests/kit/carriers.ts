@@ -11,7 +11,7 @@ const fastenings: readonly unknown[] = [
   'spot-weld',
   'blind-rivet',
   'screw',
-
+  'plug-weld',
   { 'spot-weld': { count: 7 } },
   { 'blind-rivet': { diameter: 4, pitch: 25 } },
   { 'blind-rivet': { diameter: '1/8 in', count: 2 } },

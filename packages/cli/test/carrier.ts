@@ -47,7 +47,3 @@ export function carrierJob(...changes: readonly Change[]): string {
 /** The carrier with sizes measured on it; the first key stands in line 35, column 3. */
 export const measuredJob = (line: string, ...changes: readonly Change[]): string =>
   `${carrierJob(...changes)}measured:\n  ${line}\n`;
-
-/** Problems but those of parts that only follow one which is not read. */
-export const own = (problems: readonly string[]): readonly string[] =>
-  problems.filter((p) => !p.endsWith('itself cannot be read.'));

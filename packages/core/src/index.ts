@@ -168,6 +168,7 @@ export {
 } from './joining/spot-weld-tables.js';
 export { clipPolygon, convexHull, convexPieces, polygonArea } from './plane/convex.js';
 export { type Frame, place } from './plane/frame.js';
+export { contains, distanceToLoop } from './plane/inside.js';
 export {
   type Arc,
   arcOf,

@@ -1,13 +1,5 @@
-import {
-  type Assembly,
-  type FastenerEnd,
-  type Finding,
-  type FlatBend,
-  type JobPlan,
-  type PartPlan,
-  type Pose,
-  sameMark,
-} from '@tinwright/core';
+import type { Assembly, Finding, FlatBend, JobPlan, PartPlan, Pose } from '@tinwright/core';
+import { type WrittenMark, type WrittenMarks, writtenMarks } from './manifest-marks.js';
 
 /** Where a part's files stand in the output folder. */
 export interface PartFiles {
@@ -21,14 +13,15 @@ export function manifestOf(
   files: (part: PartPlan) => PartFiles,
   written: readonly string[],
 ): object {
+  const marks = writtenMarks(plan);
   return {
     format: 1,
     ...(plan.job.name === '' ? {} : { name: plan.job.name }),
     ...(plan.job.note === '' ? {} : { note: plan.job.note }),
     units: plan.job.units,
-    parts: plan.parts.map((p) => partEntry(p, files(p))),
+    parts: plan.parts.map((p) => partEntry(p, marks.of(p.name), files(p))),
     findings: plan.findings.map(findingEntry),
-    ...(plan.assembly === null ? {} : { assembly: assemblyEntry(plan, plan.assembly) }),
+    ...(plan.assembly === null ? {} : { assembly: assemblyEntry(plan, plan.assembly, marks) }),
     files: written,
   };
 }
@@ -41,7 +34,7 @@ export function manifestText(manifest: object): string {
 /** Nine decimals: below any tool, above rounding noise. */
 const rounded = (v: number) => Math.round(v * 1e9) / 1e9 + 0;
 
-function partEntry(p: PartPlan, files: PartFiles): object {
+function partEntry(p: PartPlan, marks: readonly WrittenMark[], files: PartFiles): object {
   const { flat, formed } = p;
   return {
     name: p.name,
@@ -59,10 +52,7 @@ function partEntry(p: PartPlan, files: PartFiles): object {
     mass: p.mass,
     base: flat.base,
     bends: flat.bends.map(bendEntry),
-    // what is cut away cannot carry a mark: beside a hole stands the point of metal over which the sheets are joined
-    marks: flat.marks.map(({ kind, at, joint, hole, beside }) =>
-      hole === null ? { kind, at, joint } : { kind, at: beside, joint, centre: at, diameter: hole },
-    ),
+    marks,
     files,
   };
 }
@@ -87,7 +77,7 @@ function findingEntry(f: Finding): object {
 }
 
 /** Placements, fasteners and fits; matrices map a part's flat coordinates with its base panel at rest. */
-function assemblyEntry(plan: JobPlan, { placed, fasteners, fits }: Assembly): object {
+function assemblyEntry(plan: JobPlan, { placed, fasteners, fits }: Assembly, marks: WrittenMarks): object {
   return {
     placements: placed.map(({ piece, part, pose }) => ({
       name: piece,
@@ -98,7 +88,7 @@ function assemblyEntry(plan: JobPlan, { placed, fasteners, fits }: Assembly): ob
       id: `${f.joint}-${i + 1}`,
       kind: f.kind,
       joint: f.joint,
-      on: f.on.map((end) => ({ placement: end.piece, mark: markIndex(plan, f.kind, end, placed) })),
+      on: f.on.map((end) => ({ placement: end.piece, mark: marks.index(end) })),
     })),
     fits: fits.map(({ joint, asked, found, between, gap }) => ({ joint, asked, found, between, gap })),
   };
@@ -112,13 +102,3 @@ function matrixOf(plan: JobPlan, part: string, { x, y, z, origin }: Pose): reado
 }
 
 const planOf = (plan: JobPlan, name: string) => plan.parts.find((p) => p.name === name) as PartPlan;
-
-function markIndex(plan: JobPlan, kind: string, end: FastenerEnd, placed: Assembly['placed']): number {
-  const name = placed.find((p) => p.piece === end.piece)?.part.name ?? '';
-  const { flat, part } = planOf(plan, name);
-  const marks = part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, panel: p.id })));
-  const index = marks.findIndex((m) => sameMark(m, end, kind));
-  if (index < 0 || flat.marks.length !== marks.length)
-    throw new RangeError(`no mark on ${name} for a ${kind}`);
-  return index;
-}

@@ -87,6 +87,22 @@ describe('an object in the manifest', () => {
     }
   });
 
+  test.each([
+    ['plug welds', 'plug-weld'],
+    ['plug welds side by side', { 'plug-weld': { count: 40, diameter: 6 } }],
+    ['rivets whose holes have no room', { 'blind-rivet': { count: 90 } }],
+  ])('%s: every mark lies on metal, in no hole of its own or another', (_, by) => {
+    const plan = plannedCarrier(by);
+    for (const { name, marks } of writtenJob(plan).parts) {
+      const holes = marks.filter((m) => m.diameter !== undefined);
+      const part = plan.parts.find((p) => p.name === name);
+      expect(new Set(holes.map((h) => JSON.stringify(h.centre))).size).toBe(part?.flat.holes.length);
+      for (const { at } of marks)
+        for (const { centre = [0, 0], diameter = 0 } of holes)
+          expect(Math.hypot(at[0] - centre[0], at[1] - centre[1])).toBeGreaterThan(diameter / 2);
+    }
+  });
+
   test('a job without joints has none', () => {
     const tray = planned([{ name: 'tray', family: 'open-box', length: 120, width: 80, height: 40 }]);
     expect(writtenJob(tray)).not.toHaveProperty('assembly');

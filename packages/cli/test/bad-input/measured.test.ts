@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { measuredJob, own } from '../carrier.js';
+import { measuredJob } from '../carrier.js';
 import { tinwright } from '../host.js';
 import { jobFile, make, refused } from '../place.js';
 
@@ -20,7 +20,7 @@ test.each([
     '35:3: measured.body: "body" given. Write part.size, such as body.insideWidth.',
   ],
 ])('%s', async (_, line, says) => {
-  const [first] = own(await refused(measuredJob(line)));
+  const [first] = await refused(measuredJob(line));
   expect(first).toBe(says);
 });
 
@@ -38,7 +38,7 @@ test.each([
   ['twice, by two names', 'body.width: 160\n  body.insideWidth: 158', /the same measure taken twice/],
   ['a size no end can have', 'end.height: 30', /no gusset-end can measure so/],
 ])('a measure that is %s', async (_, line, says) => {
-  const [first] = own(await refused(measuredJob(line)));
+  const [first] = await refused(measuredJob(line));
   expect(first).toMatch(says);
 });
 

@@ -2,10 +2,12 @@ import type { Unsaid } from '../errors/finding.js';
 import { inWords, sayIn } from '../errors/problem.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
+import { distance } from '../plane/point.js';
 import { type Fastened, fasten } from './fasten.js';
-import type { Fastener, FastenerEnd } from './fastener.js';
+import { type Fastener, type FastenerEnd, SAME_PLACE } from './fastener.js';
 import { type FitRow, fitsOf } from './fit.js';
 import { placePieces } from './place.js';
+import { withRoom } from './room.js';
 import { type AssemblyPart, type JointSpec, type Placed, pieceNames, type Seated } from './types.js';
 
 /** An object put together: where its pieces stand, how they are fastened, how they fit. */
@@ -29,8 +31,11 @@ export function assemble(
   cut: readonly Fastener[] = [],
 ): Assembly {
   const { placed, seated, loose, open } = placePieces(parts, joints);
-  const fastened = seated.map((s) => fasten(s, placed, cut));
-  const { rows, findings } = fitsOf(seated, placed);
+  const fastened = withRoom(
+    seated.map((s) => fasten(s, placed, cut)),
+    placed,
+  );
+  const { rows, findings } = fitsOf(seated, placed, open);
   const fasteners = fastened.flatMap((f) => f.fasteners);
   return {
     placed,
@@ -38,7 +43,7 @@ export function assemble(
     fasteners,
     fits: rows,
     findings: [
-      ...open,
+      ...open.map((o) => o.finding),
       ...findings,
       ...fastenerFindings(fastened),
       ...looseFindings(parts, loose),
@@ -92,42 +97,28 @@ function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[])
   }));
 }
 
-const SAME_PLACE = 0.01; // mm
-
 /** The marks all fasteners leave on a part, each place once, in the order of the fasteners. */
 export function marksOf(
   { name, quantity }: Pick<AssemblyPart, 'name' | 'quantity'>,
   fasteners: readonly Fastener[],
-): readonly (Mark & { readonly panel: string })[] {
+): readonly PanelMark[] {
   const pieces = pieceNames({ name, quantity });
-  const found: (Mark & { readonly panel: string })[] = [];
-  for (const f of fasteners)
-    for (const end of f.on.filter((e) => pieces.includes(e.piece)))
-      if (!found.some((m) => sameMark(m, end, f.kind)))
-        found.push({
-          kind: f.kind,
-          at: end.at,
-          joint: f.joint,
-          hole: end.hole,
-          beside: end.beside,
-          panel: end.panel,
-        });
+  const found: PanelMark[] = [];
+  for (const { kind, joint, on } of fasteners)
+    for (const end of on.filter((e) => pieces.includes(e.piece)))
+      if (!found.some((m) => sameMark(m, end, kind)))
+        found.push({ kind, at: end.at, joint, hole: end.hole, panel: end.panel });
   return found;
 }
 
+type PanelMark = Mark & { readonly panel: string };
+
 /** True when a mark is the one a fastener leaves there. */
-export function sameMark(mark: Mark & { readonly panel: string }, end: FastenerEnd, kind: string): boolean {
-  const [dx, dy] = [mark.at[0] - end.at[0], mark.at[1] - end.at[1]];
-  return (
-    mark.kind === kind &&
-    mark.panel === end.panel &&
-    mark.hole === end.hole &&
-    Math.hypot(dx, dy) < SAME_PLACE
-  );
-}
+export const sameMark = (mark: PanelMark, { panel, at, hole }: FastenerEnd, kind: string): boolean =>
+  mark.kind === kind && mark.panel === panel && mark.hole === hole && distance(mark.at, at) < SAME_PLACE;
 
 /** The part with marks added on its panels. */
-export function withMarks(part: Part, marks: readonly (Mark & { readonly panel: string })[]): Part {
+export function withMarks(part: Part, marks: readonly PanelMark[]): Part {
   if (marks.length === 0) return part;
   const panels = part.panels.map((p) => {
     const own = marks.filter((m) => m.panel === p.id).map(({ panel: _, ...m }) => m);

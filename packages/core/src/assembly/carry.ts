@@ -1,10 +1,10 @@
 import type { Remark } from '../errors/finding.js';
 import type { FastenerNeeds } from '../joining/fastener.js';
-import { type Point, sub, unit } from '../plane/point.js';
+import { distance, type Point, sub, unit } from '../plane/point.js';
 import { type Fastener, type FastenerEnd, fastenerAt } from './fastener.js';
 import { keepOffs } from './keep-off.js';
 import { type Overlap, onFace, seenOn } from './overlap.js';
-import { narrow, type Spread } from './spread.js';
+import { closeRemarks, narrow, type Spread } from './spread.js';
 import type { Seated } from './types.js';
 
 const APART = 0.3; // mm two holes may lie off each other and still take a rivet; common practice, no source
@@ -32,10 +32,18 @@ export function carried(
     remarks: [
       ...(lost === 0 ? [] : [lostRemark(seated, first, lost)]),
       ...(apart <= APART ? [] : [apartRemark(seated, apart)]),
-      ...(least === null || least.share >= 1 - 1e-6 ? [] : [narrow(least.overlap, needs, least.share)]),
+      ...(least === null || least.share >= 1 - 1e-6
+        ? []
+        : [{ ...narrow(least.overlap, needs, least.share), fix: CUT }]),
+      ...closeRemarks(
+        overlaps.map((o) => there.flatMap((l) => (l.overlap === o ? [l.fastener] : []))),
+        needs,
+      ).map((r) => ({ ...r, fix: CUT })),
     ],
   };
 }
+
+const CUT = 'its places are cut already: mind it when the part is made again';
 
 interface Landed {
   readonly fastener: Fastener;
@@ -58,22 +66,20 @@ function land(
   for (const overlap of overlaps.filter((o) => (first === 0 ? o.from : o.to).panel.id === own.panel)) {
     const onFirst = (p: Point) => (first === 0 ? p : seenOn(overlap.from, onFace(overlap.to, p)));
     const p = onFirst(own.at);
-    const share = Math.min(...keepOffs(overlap, needs).map((k) => distance(k, p) / k.keep), 1);
+    const share = Math.min(...keepOffs(overlap, needs).map((k) => inward(k, p) / k.keep), 1);
     if (share <= 0) continue;
-    const aside = sub(onFirst(own.beside), p);
-    const along: Point = Math.hypot(...aside) < 1e-9 ? [1, 0] : unit(aside);
-    const fresh = fastenerAt(seated, overlap, p, along, needs.holes);
+    const fresh = fastenerAt(seated, overlap, p, needs.holes);
     const facing = fresh.on[1 - first] as FastenerEnd;
     const mate = both ? other : facing;
     const ends = first === 0 ? [own, mate] : [mate, own];
-    const apart = both ? Math.hypot(...sub(facing.at, other.at)) : 0;
+    const apart = both ? distance(facing.at, other.at) : 0;
     return { fastener: { ...fresh, on: ends }, overlap, share, apart };
   }
   return null;
 }
 
 /** To the left of an edge, where the metal is. mm */
-function distance({ from, to }: { readonly from: Point; readonly to: Point }, p: Point): number {
+function inward({ from, to }: { readonly from: Point; readonly to: Point }, p: Point): number {
   const d = unit(sub(to, from));
   const r = sub(p, from);
   return d[0] * r[1] - d[1] * r[0];

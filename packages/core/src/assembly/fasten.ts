@@ -1,9 +1,11 @@
 import type { Remark } from '../errors/finding.js';
-import type { FastenerPlace, StackSheet } from '../joining/fastener.js';
+import type { StackSheet } from '../joining/fastener.js';
 import { carried } from './carry.js';
 import type { Fastener } from './fastener.js';
 import { layersAt } from './layers.js';
+import { overhangRemarks } from './overhang.js';
 import { type Overlap, outward, overlapsOf } from './overlap.js';
+import { WIDEST_GAP } from './place.js';
 import { reachTo } from './reach.js';
 import { spread } from './spread.js';
 import type { Placed, Seated } from './types.js';
@@ -14,6 +16,8 @@ export interface Fastened {
   /** Part the joint starts from. */
   readonly part: string;
   readonly fasteners: readonly Fastener[];
+  /** Holes they want in the sheets of each end. */
+  readonly holes: readonly (number | null)[];
   readonly remarks: readonly Remark[];
 }
 
@@ -23,33 +27,60 @@ export interface Fastened {
  */
 export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fastener[]): Fastened {
   const { joint, from, to } = seated;
-  const told = { joint: joint.name, part: from.part.name };
-  if (joint.by === null) return { ...told, fasteners: [], remarks: [] };
+  const told = { joint: joint.name, part: from.part.name, fasteners: [], holes: [] };
+  if (joint.by === null) return { ...told, remarks: seated.gap > WIDEST_GAP ? [nothingMeets(seated)] : [] };
   const { kind, ask } = joint.by;
   const stack = [from, to].map(
     (p): StackSheet => ({ part: p.piece, thickness: p.part.formed.thickness, material: p.part.material }),
   );
-  const needs = kind.needs(stack, ask as never);
   const overlaps = overlapsOf(seated);
-  if (overlaps.length === 0) return { ...told, fasteners: [], remarks: [nothingMeets(seated)] };
+  if (overlaps.length === 0) return { ...told, remarks: [nothingMeets(seated)] };
   const made = from.part.made || to.part.made;
   const own = made ? cut.filter((f) => f.joint === joint.name && f.kind === kind.name) : [];
-  const { fasteners, remarks } =
-    own.length > 0 ? carried(seated, overlaps, own, needs) : spread(seated, overlaps, ask, needs);
   const out = outward((overlaps[0] as Overlap).from);
-  const place: FastenerPlace = {
-    layers: Math.max(2, ...fasteners.map((f) => layersAt(f.at, out, all))),
-    reach: () => Math.max(0, ...fasteners.map((f) => reachTo(f.at, out, [from, to]))),
+  const stood = (sheets: number) => {
+    const needs = kind.needs(stack, ask as never, sheets);
+    const done =
+      own.length > 0 ? carried(seated, overlaps, own, needs) : spread(seated, overlaps, ask, needs);
+    return {
+      ...done,
+      holes: needs.holes,
+      layers: Math.max(2, ...done.fasteners.map((f) => layersAt(f.at, out, all))),
+    };
   };
-  return { ...told, fasteners, remarks: [...kind.remarks(stack, ask as never, place), ...remarks] };
+  const first = stood(stack.length);
+  // where more sheets lie than are joined, they may need more room
+  const { fasteners, holes, remarks, layers } = first.layers > stack.length ? stood(first.layers) : first;
+  const reach = () => Math.max(0, ...fasteners.map((f) => reachTo(f.at, out, [from, to])));
+  const stacked = kind.remarks(stack, ask as never, { layers, reach });
+  return {
+    ...told,
+    fasteners,
+    holes,
+    remarks: [...stacked, ...remarks, ...overhangRemarks(seated, overlaps)],
+  };
 }
 
-function nothingMeets({ sites }: Seated): Remark {
-  return {
+function nothingMeets({ joint, gap }: Seated): Remark {
+  const ends = [joint.from, joint.to].map(({ piece, site }) => `${piece}.${site}`).join(' and ');
+  const base = {
     code: 'joint-empty',
-    severity: 'error',
-    message: `the faces of ${sites[0].name} and ${sites[1].name} do not lie against each other, so nothing can be fastened`,
-    source: 'computed',
-    fix: 'check the sizes that bring them together',
+    severity: joint.by === null ? 'warning' : 'error',
+    source: 'computed; common practice, no source',
+  } as const;
+  if (gap <= WIDEST_GAP)
+    return {
+      ...base,
+      message: `the faces of ${ends} do not lie over each other, so nothing can be fastened`,
+      fix: 'check the sizes and the shift that bring them together',
+    };
+  return {
+    ...base,
+    value: gap,
+    limit: WIDEST_GAP,
+    unit: 'mm',
+    message: (say) =>
+      `${say.size(gap)} stay open between ${ends}, ${say.most(WIDEST_GAP)} at most: a bend is in the way`,
+    fix: 'change the size of one of them, so that it stays clear of the bend',
   };
 }

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../fold/space.js';
-import { add, type Point, scale } from '../plane/point.js';
+import type { Point } from '../plane/point.js';
 import { type Overlap, onFace, type StandingFace, seenOn } from './overlap.js';
 import type { Seated } from './types.js';
 
@@ -16,31 +16,26 @@ export interface FastenerEnd {
   readonly piece: string;
   readonly panel: string;
   readonly at: Point;
-  /** Diameter of the hole it goes through; null where there is none. */
+  /** Diameter of the hole it goes through; null where none is cut. */
   readonly hole: number | null;
-  /** A point of metal beside the hole; the place itself where there is no hole. */
-  readonly beside: Point;
 }
 
-const BESIDE = 0.5; // mm of metal between a hole and the point that stands for it
+/** Places nearer than this are one place, mm. */
+export const SAME_PLACE = 0.01;
 
-/** The fastener at a point of an overlap, in the first panel's frame; `along` points to metal beside its hole. */
+/** The fastener at a point of an overlap, in the first panel's frame. */
 export function fastenerAt(
   { joint }: Pick<Seated, 'joint'>,
   overlap: Overlap,
   p: Point,
-  along: Point,
   holes: readonly (number | null)[],
 ): Fastener {
   const at = onFace(overlap.from, p);
-  const largest = Math.max(0, ...holes.map((h) => h ?? 0));
-  const aside = onFace(overlap.from, largest === 0 ? p : add(p, scale(along, largest / 2 + BESIDE)));
   const end = (face: StandingFace, i: number): FastenerEnd => ({
     piece: face.placed.piece,
     panel: face.panel.id,
     at: seenOn(face, at),
     hole: holes[i] ?? null,
-    beside: seenOn(face, aside),
   });
   return {
     joint: joint.name,

@@ -6,6 +6,7 @@ import { prismDistanceUpTo } from '../fold/prism-distance.js';
 import { shellDepth, shellStrips } from '../fold/shell.js';
 import { dot3, scale3, type Vec3 } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
+import type { Miss } from './place.js';
 import { siteFrame } from './site-frame.js';
 import type { Placed, Seated } from './types.js';
 
@@ -34,17 +35,21 @@ interface Lump extends Box3 {
 const CLASH = 0.01; // mm; less is rounding of the strips bends are measured by
 const TIGHT = 0.005;
 
-/** Fit of every joint, and clashes between any two pieces. */
+/**
+ * Fit of every joint, and clashes between any two pieces.
+ * @param open joints that do not close: what runs into each other there has to give way by the whole misfit
+ */
 export function fitsOf(
   joints: readonly Seated[],
   placed: readonly Placed[],
+  open: readonly Miss[],
 ): { readonly rows: readonly FitRow[]; readonly findings: readonly Unsaid[] } {
   const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(p)]));
   const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
   const rows = joints.map((s) => fitRow(s, matingOf(s, joints), of(s.from), of(s.to)));
   const tight = rows.flatMap((r, i) => tightFinding(r, joints[i] as Seated));
   const clashes = placed.flatMap((a, i) =>
-    placed.slice(i + 1).flatMap((b) => clashFindings(a, b, of(a), of(b))),
+    placed.slice(i + 1).flatMap((b) => clashFindings(a, b, of(a), of(b), open)),
   );
   return { rows, findings: [...clashes, ...tight] };
 }
@@ -162,7 +167,13 @@ function tightFinding(row: FitRow, { from }: Seated): readonly Unsaid[] {
   ];
 }
 
-function clashFindings(a: Placed, b: Placed, p: readonly Lump[], q: readonly Lump[]): readonly Unsaid[] {
+function clashFindings(
+  a: Placed,
+  b: Placed,
+  p: readonly Lump[],
+  q: readonly Lump[],
+  open: readonly Miss[],
+): readonly Unsaid[] {
   const pairs = p
     .flatMap((u) => q.map((v) => ({ u, v, depth: lumpDepth(u, v) })))
     .filter((c) => c.depth > CLASH);
@@ -171,6 +182,8 @@ function clashFindings(a: Placed, b: Placed, p: readonly Lump[], q: readonly Lum
     null,
   );
   if (worst === null) return [];
+  const joined = open.filter((m) => m.pieces.includes(a.piece) && m.pieces.includes(b.piece));
+  const by = Math.max(worst.depth, ...joined.map((m) => m.into));
   return [
     {
       code: 'clash',
@@ -182,7 +195,7 @@ function clashFindings(a: Placed, b: Placed, p: readonly Lump[], q: readonly Lum
       message: (say) =>
         `${worst.u.name} and ${worst.v.name} are in the same place, ${say.size(worst.depth)} deep`,
       source: 'computed from the formed parts, bend radii included',
-      fix: (say) => `make ${b.piece} or ${a.piece} smaller there by ${say.least(worst.depth)}`,
+      fix: (say) => `make ${b.piece} or ${a.piece} smaller there by ${say.least(by)}`,
     },
   ];
 }

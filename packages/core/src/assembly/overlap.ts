@@ -64,7 +64,7 @@ export function onFace({ pose, face, placed }: StandingFace, [x, y]: Point): Vec
 }
 
 /** A point in space, straight down on a panel, in its frame. */
-export function seenOn({ pose }: StandingFace, at: Vec3): Point {
+export function seenOn({ pose }: Pick<StandingFace, 'pose'>, at: Vec3): Point {
   const d = sub3(at, pose.origin);
   return [dot3(d, pose.x), dot3(d, pose.y)];
 }

@@ -1,11 +1,11 @@
 import type { Unsaid } from '../errors/finding.js';
-import { suggestion } from '../errors/nearest.js';
-import { JobError, type Problem, type Say } from '../errors/problem.js';
-import { quoted } from '../errors/quote.js';
+import { JobError, type Say } from '../errors/problem.js';
+import { boxOfPieces } from '../fold/extent.js';
 import { HOME } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
 import type { Site } from '../fold/tree.js';
 import { plainNumber } from '../units/format.js';
+import { jointProblems } from './joint-problems.js';
 import { mate, misfit, siteFrame } from './site-frame.js';
 import { standOff } from './stand-off.js';
 import {
@@ -23,7 +23,15 @@ export interface Placement {
   readonly seated: readonly Seated[];
   readonly loose: readonly string[];
   /** Joints between pieces that stand already and miss each other; nothing is fastened there. */
-  readonly open: readonly Unsaid[];
+  readonly open: readonly Miss[];
+}
+
+/** A joint that does not close. */
+export interface Miss {
+  readonly finding: Unsaid;
+  readonly pieces: readonly [string, string];
+  /** How far the pieces run into each other off the face, mm; 0 when they do not. */
+  readonly into: number;
 }
 
 /** Widest gap a fastener can draw together, mm. Common practice, no source. */
@@ -33,41 +41,69 @@ const RUN_IN = 1e-3; // mm
 const TILT = 0.05; // degrees
 
 /**
- * Place every piece from its joints: the first part stays at home, each joint brings the next piece to its site.
- * A joint between two pieces that stand already has to fit; one that does not is a finding with the misfit.
+ * Place every piece from its joints: the first part stays at home, each joint brings the next piece to its site. The
+ * joints that bring pieces are the earliest of the job that reach them all, whatever the order of the parts; every
+ * other one joins pieces that stand already, and a misfit there is a finding. What no joint ties to the first object
+ * is an object of its own, beside it.
  * @throws JobError for unknown pieces and sites, and sites claimed twice
  */
 export function placePieces(parts: readonly AssemblyPart[], joints: readonly JointSpec[]): Placement {
-  const problems = [...joints.flatMap((j) => endProblems(parts, j)), ...claimedTwice(joints)];
+  const problems = jointProblems(parts, joints);
   if (problems.length > 0) throw new JobError(problems);
   const pieces = parts.flatMap((part) => pieceNames(part).map((piece) => ({ piece, part })));
-  const first = pieces.find(({ piece }) =>
-    joints.some((j) => j.from.piece === piece || j.to.piece === piece),
-  );
-  const placed = new Map<string, Placed>();
-  if (first !== undefined) placed.set(first.piece, { ...first, pose: HOME });
-  const seated: Seated[] = [];
-  const misses: Unsaid[] = [];
-  for (let open = [...joints]; open.length > 0; ) {
-    const next = open.find((j) => placed.has(j.from.piece) || placed.has(j.to.piece));
-    if (next === undefined) break;
-    open = open.filter((j) => j !== next);
-    const done = seat(next, pieces, placed);
-    if ('code' in done) misses.push(done);
-    else seated.push(done);
+  const objects: Thing[] = [];
+  const standing = (piece: string) => objects.flatMap((o) => o.placed.get(piece) ?? []);
+  for (const first of pieces.filter((p) => joints.some((j) => touches(j, p.piece)))) {
+    if (standing(first.piece).length > 0) continue;
+    const home = grow({ ...first, pose: HOME }, pieces, joints);
+    const last = objects.at(-1);
+    const x = last === undefined ? 0 : along(last)[1] + BESIDE - along(home)[0];
+    objects.push(x === 0 ? home : grow({ ...first, pose: { ...HOME, origin: [x, 0, 0] } }, pieces, joints));
   }
   const order = (s: Seated) => joints.indexOf(s.joint);
   return {
-    placed: pieces.flatMap(({ piece }) => placed.get(piece) ?? []),
-    seated: seated.toSorted((a, b) => order(a) - order(b)),
-    loose: pieces.map((p) => p.piece).filter((p) => !placed.has(p)),
-    open: misses,
+    placed: pieces.flatMap(({ piece }) => standing(piece)),
+    seated: objects.flatMap((o) => o.seated).toSorted((a, b) => order(a) - order(b)),
+    loose: pieces.map((p) => p.piece).filter((p) => standing(p).length === 0),
+    open: objects.flatMap((o) => o.open),
   };
+}
+
+/** Pieces that joints tie together. */
+interface Thing extends Pick<Placement, 'seated' | 'open'> {
+  readonly placed: ReadonlyMap<string, Placed>;
+}
+
+const BESIDE = 50; // mm between objects of one job
+const touches = ({ from, to }: JointSpec, piece: string) => from.piece === piece || to.piece === piece;
+
+/** Everything that joints tie to a piece that stands. */
+function grow(first: Placed, pieces: readonly Piece[], joints: readonly JointSpec[]): Thing {
+  const placed = new Map([[first.piece, first]]);
+  const seated: Seated[] = [];
+  const misses: Miss[] = [];
+  for (let left = [...joints]; ; ) {
+    const next = left.find((j) => placed.has(j.from.piece) || placed.has(j.to.piece));
+    if (next === undefined) return { placed, seated, open: misses };
+    left = left.filter((j) => j !== next);
+    const done = seat(next, pieces, placed);
+    if ('finding' in done) misses.push(done);
+    else seated.push(done);
+  }
+}
+
+/** From where to where an object reaches along x, mm. */
+function along({ placed }: Thing): readonly [number, number] {
+  const boxes = [...placed.values()].map(({ part, pose }) => {
+    const { panels, bends, thickness } = stand(part.formed, pose);
+    return boxOfPieces(panels, bends, thickness);
+  });
+  return [Math.min(...boxes.map((b) => b.min[0])), Math.max(...boxes.map((b) => b.max[0]))];
 }
 
 type Piece = Pick<Placed, 'piece' | 'part'>;
 
-function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Placed>): Seated | Unsaid {
+function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Placed>): Seated | Miss {
   const find = ({ piece }: JointEnd) => pieces.find((p) => p.piece === piece) as Piece;
   const forward = placed.has(joint.from.piece);
   const [host, guest] = forward ? [joint.from, joint.to] : [joint.to, joint.from];
@@ -83,8 +119,8 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   if (typeof gap === 'object') return gap;
   const { part } = find(guest);
   const flat = mate(frame, siteFrame(part.formed, guestSite, HOME), { ...move, out: 0 });
-  const off =
-    gap ?? standOff(stand(at.part.formed, at.pose), hostSite, stand(part.formed, flat), frame.normal);
+  const [hosts, guests] = [stand(at.part.formed, at.pose), stand(part.formed, flat)];
+  const off = gap ?? standOff([hosts, hostSite], [guests, guestSite], frame.normal);
   const there: Placed = stands ?? {
     piece: guest.piece,
     part,
@@ -95,9 +131,9 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   return { joint, from: forward ? at : there, to: forward ? there : at, sites, gap: off };
 }
 
-/** A part that drops in between walls stands as far off the floor as off the walls. mm */
+/** A part that drops in between walls stands as far off the floor as off the walls: up on them, down seen from it. mm */
 function dropIn(host: Site, guest: Site): number {
-  return host.width === null || guest.width === null ? 0 : Math.abs(host.width - guest.width) / 2;
+  return host.width === null || guest.width === null ? 0 : (host.width - guest.width) / 2;
 }
 
 /** Gap of a joint between two pieces that stand already, or how far they miss each other. mm */
@@ -107,17 +143,17 @@ function closed(
   stands: Placed,
   site: Site,
   move: { up: number; across: number },
-): number | Unsaid {
+): number | Miss {
   const found = misfit(frame, siteFrame(stands.part.formed, site, stands.pose), move);
   const wrong: ((say: Say) => string)[] = [];
-  if (found.tilt > TILT) wrong.push(() => `the faces stand at ${plainNumber(found.tilt, 2)}° to each other`);
+  if (found.tilt > TILT) wrong.push(() => `the parts stand at ${plainNumber(found.tilt, 2)}° to each other`);
   else if (found.out < -RUN_IN) wrong.push((say) => `the parts run ${say.size(-found.out)} into each other`);
-  else if (found.out > WIDEST_GAP)
+  else if (found.out > WIDEST_GAP + 1e-6)
     wrong.push((say) => `a gap of ${say.size(found.out)} stays open, ${say.most(WIDEST_GAP)} at most`);
   if (found.aside > ASIDE) wrong.push((say) => `the seats lie ${say.size(found.aside)} beside each other`);
   if (wrong.length === 0) return Math.max(0, found.out);
   const ends = `${joint.from.piece}.${joint.from.site} and ${joint.to.piece}.${joint.to.site}`;
-  return {
+  const finding: Unsaid = {
     code: 'loop-open',
     severity: 'error',
     part: stands.part.name,
@@ -129,81 +165,9 @@ function closed(
     source: 'computed from the formed parts; common practice, no source',
     fix: `change a size of ${stands.part.name} by that much, or let it follow the other part`,
   };
+  return { finding, pieces: [joint.from.piece, joint.to.piece], into: Math.max(0, -found.out) };
 }
 
 function siteOf(part: AssemblyPart, { site }: JointEnd): Site {
   return part.part.sites.find((s) => s.name === site) as Site;
-}
-
-function endProblems(parts: readonly AssemblyPart[], joint: JointSpec): readonly Problem[] {
-  const { from, to, path } = joint;
-  const ends = (['from', 'to'] as const).flatMap((end) => oneEnd(parts, joint[end], [...path, end]));
-  if (ends.length > 0) return ends;
-  if (from.piece === to.piece)
-    return [
-      {
-        code: 'joint-self',
-        path,
-        message: `${from.piece} is joined to itself`,
-        fix: 'Join two different pieces',
-      },
-    ];
-  return [];
-}
-
-function oneEnd(
-  parts: readonly AssemblyPart[],
-  { piece, site }: JointEnd,
-  path: Problem['path'],
-): readonly Problem[] {
-  const part = parts.find((p) => pieceNames(p).includes(piece));
-  if (part === undefined) return [unknownPiece(parts, piece, path)];
-  const names = part.part.sites.map((s) => s.name);
-  if (names.includes(site)) return [];
-  const fix = names.length === 0 ? 'It has no sites as it is' : suggestion(site, names);
-  return [{ code: 'site-unknown', path, message: `${piece} has no site ${quoted(site)}`, fix }];
-}
-
-function unknownPiece(parts: readonly AssemblyPart[], piece: string, path: Problem['path']): Problem {
-  const whole = parts.find((p) => p.name === piece);
-  if (whole !== undefined) {
-    const message = `there are ${whole.quantity} pieces of ${quoted(piece)}`;
-    return {
-      code: 'piece-which',
-      path,
-      message,
-      fix: `Say which: ${pieceNames(whole).slice(0, 4).join(', ')}`,
-    };
-  }
-  const numbered = parts.find(
-    (p) => piece.startsWith(`${p.name}-`) && /^\d+$/.test(piece.slice(p.name.length + 1)),
-  );
-  if (numbered !== undefined) {
-    const many =
-      numbered.quantity === 1
-        ? `one piece of ${quoted(numbered.name)}, called just that`
-        : `${numbered.quantity} pieces of ${quoted(numbered.name)}`;
-    return {
-      code: 'piece-unknown',
-      path,
-      message: `${quoted(piece)} given, there is ${many}`,
-      fix: 'Raise its quantity, or join one that is there',
-    };
-  }
-  return {
-    code: 'piece-unknown',
-    path,
-    message: `there is no part ${quoted(piece)}`,
-    fix: suggestion(piece, parts.flatMap(pieceNames)),
-  };
-}
-
-function claimedTwice(joints: readonly JointSpec[]): readonly Problem[] {
-  const ends = joints.flatMap((j) => [j.from, j.to].map((e) => ({ joint: j, key: `${e.piece}.${e.site}` })));
-  return ends.flatMap(({ joint, key }, i) => {
-    const first = ends.findIndex((e) => e.key === key);
-    if (first === i || ends[first]?.joint === joint) return [];
-    const message = `${key} is taken by the joint "${ends[first]?.joint.name}"`;
-    return [{ code: 'site-twice', path: joint.path, message, fix: 'Give every joint a site of its own' }];
-  });
 }

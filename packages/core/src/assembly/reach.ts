@@ -1,6 +1,6 @@
 import { compose3, cross3, dot3, place3, sub3, unit3, type Vec3 } from '../fold/space.js';
 import { clipPolygon, convexPieces } from '../plane/convex.js';
-import type { Point } from '../plane/point.js';
+import { dot, type Point } from '../plane/point.js';
 import type { Placed } from './types.js';
 
 const DIRECTIONS = 16;
@@ -41,5 +41,3 @@ function endOf(shapes: readonly (readonly Point[])[], way: Point): number {
   });
   return Math.max(0, ...ends);
 }
-
-const dot = (p: Point, q: Point) => p[0] * q[0] + p[1] * q[1];

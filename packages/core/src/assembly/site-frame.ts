@@ -73,7 +73,7 @@ export interface Misfit {
   readonly out: number;
   /** Distance on the face, mm. */
   readonly aside: number;
-  /** Angle between the faces, degrees. */
+  /** Angle it is turned by: between the faces, and on them. Degrees. */
   readonly tilt: number;
 }
 
@@ -84,10 +84,13 @@ export function misfit(
 ): Misfit {
   const d = sub3(other.origin, host.origin);
   const [up, across] = [dot3(d, host.up) - move.up, dot3(d, rightOf(host)) - move.across];
-  const flat = Math.min(1, Math.max(-1, -dot3(host.normal, other.normal)));
+  // a turn by φ leaves 1 + 2 cos φ of the three cosines between what should be the same direction
+  const same =
+    dot3(host.up, other.up) - dot3(host.normal, other.normal) - dot3(rightOf(host), rightOf(other));
+  const turned = Math.min(1, Math.max(-1, (same - 1) / 2));
   return {
     out: dot3(d, host.normal),
     aside: Math.hypot(up, across),
-    tilt: (Math.acos(flat) * 180) / Math.PI,
+    tilt: (Math.acos(turned) * 180) / Math.PI,
   };
 }

@@ -1,5 +1,6 @@
 import type { Remark } from '../errors/finding.js';
 import { inWords } from '../errors/problem.js';
+import { length3, sub3 } from '../fold/space.js';
 import type { FastenerAsk, FastenerNeeds } from '../joining/fastener.js';
 import { capacity, fieldOf, pointsOn, type Run, runOf, share } from '../joining/layout.js';
 import { type Fastener, fastenerAt } from './fastener.js';
@@ -22,13 +23,17 @@ export function spread(
 ): Spread {
   const runs = overlaps.map((o) => runOf(o.shape, fieldOf(o.shape, keepOffs(o, needs))));
   const counts = share(runs, ask, needs);
-  const fasteners = overlaps.flatMap((o, i) => {
+  const groups = overlaps.flatMap((o, i) => {
     const run = runs[i] as Run;
-    return pointsOn(run, counts[i] as number).map((p) => fastenerAt(seated, o, p, run.along, needs.holes));
+    return [pointsOn(run, counts[i] as number).map((p) => fastenerAt(seated, o, p, needs.holes))];
   });
+  const most = runs.reduce((s, r) => s + capacity(r, needs.pitch), 0);
   return {
-    fasteners,
-    remarks: [...tightRemarks(overlaps, runs, needs), ...pitchRemarks(runs, counts, needs)],
+    fasteners: groups.flat(),
+    remarks: [
+      ...tightRemarks(overlaps, runs, needs),
+      ...closeRemarks(groups, needs).map((r) => ({ ...r, fix: `ask for ${most} or fewer` })),
+    ],
   };
 }
 
@@ -37,8 +42,9 @@ function tightRemarks(
   runs: readonly Run[],
   needs: FastenerNeeds,
 ): readonly Remark[] {
-  const tight = runs.findIndex((r) => r.field.share < 1 - 1e-9);
-  return tight < 0 ? [] : [narrow(overlaps[tight] as Overlap, needs, (runs[tight] as Run).field.share)];
+  const shares = runs.map((r) => r.field.share);
+  const least = Math.min(...shares);
+  return least >= 1 - 1e-9 ? [] : [narrow(overlaps[shares.indexOf(least)] as Overlap, needs, least)];
 }
 
 /** Said of an overlap on which only a part of the distances can be kept. */
@@ -57,28 +63,27 @@ export function narrow({ from, to }: Overlap, needs: FastenerNeeds, part: number
   };
 }
 
-function pitchRemarks(
-  runs: readonly Run[],
-  counts: readonly number[],
-  needs: FastenerNeeds,
+/** Said of fasteners of which two on one overlap stand nearer than the least pitch. */
+export function closeRemarks(
+  groups: readonly (readonly Fastener[])[],
+  { pitch, pitchSource }: FastenerNeeds,
 ): readonly Remark[] {
-  const gaps = runs.map((r, i) =>
-    (counts[i] as number) < 2 ? Infinity : (r.to - r.from) / ((counts[i] as number) - 1),
+  const gaps = groups.flatMap((g) =>
+    g.flatMap((a, i) => g.slice(i + 1).map((b) => length3(sub3(a.at, b.at)))),
   );
   const least = Math.min(...gaps);
-  if (least >= needs.pitch - 1e-6) return [];
-  const most = runs.reduce((s, r) => s + capacity(r, needs.pitch), 0);
+  if (least >= pitch - 1e-6) return [];
   return [
     {
       code: 'pitch-close',
       severity: 'warning',
       value: least,
-      limit: needs.pitch,
+      limit: pitch,
       unit: 'mm',
       message: (say) =>
-        `${counts.reduce((a, b) => a + b, 0)} fasteners stand ${say.size(least)} apart, ${say.least(needs.pitch)} at least; ${most} can be met`,
-      source: needs.pitchSource,
-      fix: `ask for ${most} or fewer`,
+        `two of its ${groups.flat().length} fasteners stand ${say.size(least)} apart, ${say.least(pitch)} at least`,
+      source: pitchSource,
+      fix: '',
     },
   ];
 }

@@ -91,7 +91,8 @@ function boundary(
 
 const samePath = (a: Path, b: Path) => a.length === b.length && a.every((step, i) => step === b[i]);
 
-function valueAt(data: unknown, path: Path): unknown {
+/** The value a path leads to; undefined where it leads nowhere. */
+export function valueAt(data: unknown, path: Path): unknown {
   return path.reduce<unknown>(
     (d, step) => (d as Record<string | number, unknown> | null | undefined)?.[step],
     data,

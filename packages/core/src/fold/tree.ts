@@ -53,8 +53,6 @@ export interface Mark {
   readonly joint: string;
   /** Diameter of the hole; null for a mark on whole metal. */
   readonly hole: number | null;
-  /** A point of metal beside the hole that lies over the same point of every sheet it joins; the mark itself without one. */
-  readonly beside: Point;
 }
 
 /** A face of a panel: the marked one, z = T, or the unmarked one, z = 0. */

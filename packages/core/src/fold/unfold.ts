@@ -46,9 +46,7 @@ export function unfold(part: Part): FlatPattern {
     outline,
     holes,
     bends: part.panels.filter(isHung).map((p) => flatBend(laid, p)),
-    marks: part.panels.flatMap((p) =>
-      p.marks.map((m) => ({ ...m, at: at(p.id, m.at), beside: at(p.id, m.beside), panel: p.id })),
-    ),
+    marks: part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, at: at(p.id, m.at), panel: p.id }))),
     panels: part.panels.map((p) => ({
       id: p.id,
       frame: laid.frames.get(p.id) as Frame,

@@ -134,7 +134,7 @@ export function hole(id: string, at: Hole): Step {
 
 /** Mark a place on a panel; `at` in the panel's frame. */
 export function mark(id: string, at: Pick<Mark, 'kind' | 'at' | 'joint'> & Partial<Mark>): Step {
-  const whole: Mark = { hole: null, beside: at.at, ...at };
+  const whole: Mark = { hole: null, ...at };
   return (draft) => change(draft, id, (p) => ({ ...p, marks: [...p.marks, whole] }));
 }
 

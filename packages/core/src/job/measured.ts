@@ -1,6 +1,7 @@
 import { suggestion } from '../errors/nearest.js';
 import { JobError, type Path, type Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { valueAt, withValue } from '../families/advice.js';
 import { type KnownSize, splitName } from './sizes.js';
 
 /** Sizes measured on finished parts, by part. mm */
@@ -78,13 +79,7 @@ export function asMade(
           at: 'key',
         },
       ]);
-    return shifted(p, known.follows.split('.'), value - known.value);
+    const at = known.follows.split('.');
+    return withValue(p, at, (valueAt(p, at) as number) + value - known.value);
   }, params);
-}
-
-function shifted(data: unknown, [step, ...rest]: readonly string[], by: number): unknown {
-  const group = data as Record<string, unknown>;
-  if (step === undefined) return data;
-  const value = rest.length === 0 ? (group[step] as number) + by : shifted(group[step], rest, by);
-  return { ...group, [step]: value };
 }

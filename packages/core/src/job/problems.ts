@@ -2,6 +2,7 @@ import type * as z from 'zod/mini';
 import { nearest, suggestion } from '../errors/nearest.js';
 import type { Path, Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { valueAt } from '../families/advice.js';
 
 type Issue = z.core.$ZodIssue;
 
@@ -45,6 +46,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   int: 'a whole number',
   string: 'text',
   object: 'a group of keys and values',
+  record: 'a group of keys and values',
   array: 'a list',
 };
 
@@ -77,9 +79,10 @@ function unionProblems(
   const value = valueAt(data, path);
   if (value === undefined)
     return [{ code: 'value-missing', path, message: 'missing', fix: `Give ${issue.message}` }];
-  return [
-    { code: 'value-type', path, message: `${described(value)} given, ${issue.message} allowed`, fix: '' },
-  ];
+  const words = issue.errors.flat().flatMap((i) => (i.code === 'invalid_value' ? i.values.map(String) : []));
+  const near = typeof value === 'string' ? nearest(value, words) : null;
+  const fix = near === null ? '' : `Write "${near}"`;
+  return [{ code: 'value-type', path, message: `${described(value)} given, ${issue.message} allowed`, fix }];
 }
 
 /** Keys that were meant to be the one that is missing: without it nothing else of the group is read. */
@@ -99,14 +102,6 @@ function misspelt(at: Path, data: unknown, words: readonly string[]): readonly P
         at: 'key',
       };
     });
-}
-
-function valueAt(data: unknown, path: Path): unknown {
-  return path.reduce<unknown>(
-    (d, step) =>
-      typeof d === 'object' && d !== null ? (d as Record<string | number, unknown>)[step] : undefined,
-    data,
-  );
 }
 
 function described(value: unknown): string {

@@ -1,9 +1,10 @@
 import { suggestion } from '../errors/nearest.js';
 import { JobError } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { sizesIn } from '../families/advice.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
-import type { FlatPattern } from '../fold/flat.js';
+import type { FlatMark } from '../fold/flat.js';
 import { type JobPlan, type PartPlan, planJob } from './plan.js';
 import { type JobPart, readJob } from './read.js';
 import { sizesOf } from './sizes.js';
@@ -50,11 +51,12 @@ export function refit(data: unknown, ask: RefitAsk, families: readonly AnyFamily
   const fresh = { ...(data as object), measured: { ...was, ...ask.measured } };
   const after = planJob({ ...readJob(fresh, families, made), drawn: null }, before.assembly?.fasteners ?? []);
   const pairs = after.parts.map((a, i) => [before.parts[i] as PartPlan, a] as const);
+  const closed = after.assembly?.seated.map((s) => s.joint.name) ?? [];
   return {
     before,
     after,
     changes: pairs.flatMap(([b, a]) => changesOf(b, a)),
-    changed: pairs.filter(([b, a]) => !a.made && !samePattern(b.flat, a.flat)).map(([, a]) => a),
+    changed: pairs.filter(([b, a]) => !a.made && !samePattern(b, a, closed)).map(([, a]) => a),
   };
 }
 
@@ -87,30 +89,28 @@ function changesOf(before: PartPlan, after: PartPlan): readonly Change[] {
 function dimensionsOf({ family, asMade, sheet, flat }: PartPlan): ReadonlyMap<string, number> {
   const [x, y] = flat.blank.max;
   return new Map<string, number>([
-    ...leaves(asMade, ''),
+    ...sizesIn(asMade).map(({ path, given }): [string, number] => [path.join('.'), given]),
     ...sizesOf(family, asMade, sheet).map((s): [string, number] => [s.name, s.value]),
     ['blank x', x],
     ['blank y', y],
   ]);
 }
 
-/** Numbers in a value, by their path: `tabs.length`. */
-function leaves(value: unknown, path: string): readonly [string, number][] {
-  if (typeof value === 'number') return [[path, value]];
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([k, v]) => leaves(v, path === '' ? k : `${path}.${k}`));
+/** True when two patterns are cut, bent and marked alike; marks of a joint that no longer closes do no harm. */
+function samePattern(before: PartPlan, after: PartPlan, closed: readonly string[]): boolean {
+  const cut = ({ flat, part }: PartPlan) => [
+    flat.outline,
+    flat.bends.map((l) => l.line),
+    part.panels.map((p) => p.holes),
+  ];
+  const [was, is] = [before.flat.marks, after.flat.marks];
+  const wanted = was.filter((m) => closed.includes(m.joint));
+  return alike(cut(before), cut(after)) && among(was, is) && among(is, wanted);
 }
 
-/** True when two patterns are cut, bent and marked alike. */
-function samePattern(a: FlatPattern, b: FlatPattern): boolean {
-  const cut = ({ outline, holes, bends, marks }: FlatPattern) => [
-    outline,
-    holes,
-    bends.map((l) => l.line),
-    marks,
-  ];
-  return alike(cut(a), cut(b));
-}
+/** True when each of the marks is one of them all. */
+const among = (all: readonly FlatMark[], some: readonly FlatMark[]) =>
+  some.every((m) => all.some((n) => alike([m.kind, m.hole, m.at], [n.kind, n.hole, n.at])));
 
 function alike(a: unknown, b: unknown): boolean {
   if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= SAME;

@@ -1,6 +1,7 @@
 import { suggestion } from '../errors/nearest.js';
-import { JobError, type Path, type Problem } from '../errors/problem.js';
+import { JobError, type Path, type Problem, sayIn } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { sizesIn } from '../families/advice.js';
 import type { AnyFamily } from '../families/family.js';
 import type { Sheet } from '../fold/tree.js';
 import { parseLength, type Unit } from '../units/length.js';
@@ -13,12 +14,13 @@ export interface KnownSize {
   readonly follows: string;
 }
 
-/** Everything of a part that can be followed or measured: derived sizes, then its own plain sizes. */
+/** Everything of a part that can be followed or measured: derived sizes, then its own, but for those in lists. */
 export function sizesOf(family: AnyFamily, params: unknown, sheet: Sheet): readonly KnownSize[] {
-  const own = Object.entries(params as Record<string, unknown>).flatMap(([name, value]) =>
-    typeof value === 'number' ? [{ name, value, follows: name }] : [],
-  );
-  return [...family.derived(params, sheet), ...own];
+  const own = sizesIn(params).filter(({ path }) => path.every((step) => typeof step === 'string'));
+  return [
+    ...family.derived(params, sheet),
+    ...own.map(({ path, given: value }) => ({ name: path.join('.'), value, follows: path.join('.') })),
+  ];
 }
 
 /** Sizes of the parts read so far, and the names of those that come later. */
@@ -37,14 +39,18 @@ export function splitName(text: unknown): readonly [part: string, size: string] 
   return dot < 1 || dot === text.length - 1 ? null : [text.slice(0, dot), text.slice(dot + 1)];
 }
 
+const WORDS: readonly unknown[] = ['name', 'family', 'quantity', 'note'];
+
 /**
- * Put numbers where a part follows another: `{ of: body.insideWidth, less: 0.4 }` becomes a length.
+ * Put numbers where a part follows another: `{ of: body.insideWidth, less: 0.4 }` becomes a length. What of a part is
+ * no length stays as it is.
  * @throws JobError naming the nearest part or size, or the order the parts should have
  */
 export function resolved(data: unknown, path: Path, self: string, book: SizeBook): unknown {
   if (Array.isArray(data)) return data.map((d: unknown, i) => resolved(d, [...path, i], self, book));
   if (typeof data !== 'object' || data === null) return data;
-  if ('of' in data) return `${followed(data as Following, path, self, book)}mm`;
+  if (path.length === 3 && WORDS.includes(path[2])) return data;
+  if ('of' in data) return `${followed(data as Following, path, self, book)} mm`;
   return Object.fromEntries(Object.entries(data).map(([k, v]) => [k, resolved(v, [...path, k], self, book)]));
 }
 
@@ -72,7 +78,15 @@ function followed(data: Following, path: Path, self: string, book: SizeBook): nu
   const read = typeof step === 'number' || typeof step === 'string' ? parseLength(step, book.units) : null;
   if (read === null || !read.ok)
     throw refusal([...path, key], 'value-type', read === null ? 'no length given' : read.why, '');
-  return key === 'plus' ? base + read.mm : base - read.mm;
+  const found = key === 'plus' ? base + read.mm : base - read.mm;
+  if (found >= 0) return found;
+  const { size } = sayIn(book.units);
+  throw refusal(
+    path,
+    'value-range',
+    `${data.of} is ${size(base)}, less ${size(read.mm)} leaves no length`,
+    '',
+  );
 }
 
 function sizeNamed(of: unknown, path: Path, self: string, book: SizeBook): number {
@@ -117,7 +131,7 @@ function sizeNamed(of: unknown, path: Path, self: string, book: SizeBook): numbe
       `${self} follows ${part}, which stands after it`,
       `Put ${part} first`,
     );
-  if (other >= 0) throw refusal(path, 'follow-broken', `${part} itself cannot be read`, '');
+  if (other >= 0) throw new JobError([]); // its own mistake is told already
   throw refusal(
     path,
     'part-unknown',

@@ -9,7 +9,7 @@ import {
   type StackSheet,
   stackThickness,
 } from './fastener.js';
-import { RIVET_RULES, RIVET_SIZES, type RivetSize, rivetSize } from './rivet-tables.js';
+import { holds, RIVET_RULES, RIVET_SIZES, type RivetSize, rivetSize } from './rivet-tables.js';
 
 /** Values a joint may give for blind rivets. */
 export interface BlindRivetAsk extends FastenerAsk {
@@ -38,6 +38,16 @@ export function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): Fa
   };
 }
 
+/** The nearest size that holds a stack and is no thinner than its thickest sheet. */
+function gripFix({ diameter }: RivetSize, total: number, thick: number): string {
+  const others = RIVET_SIZES.filter((r) => holds(r, total) && r.diameter >= thick - 1e-9);
+  if (others.length === 0) return 'no rivet listed here holds it: take thinner sheets, or another fastening';
+  return `take a ${nearestTo(diameter, others, (r) => r.diameter).name} rivet, which holds it`;
+}
+
+const nearestTo = <T>(wanted: number, list: readonly T[], of: (one: T) => number): T =>
+  list.reduce((a, b) => (Math.abs(of(b) - wanted) < Math.abs(of(a) - wanted) ? b : a));
+
 function remarks(
   stack: readonly StackSheet[],
   ask: BlindRivetAsk,
@@ -46,19 +56,18 @@ function remarks(
   const size = sizeOf(ask);
   const total = stackThickness(stack);
   const [, thick] = extremes(stack);
-  const [least, most] = size.grip;
   const found: Remark[] = [];
-  if (total < least - 1e-9 || total > most + 1e-9)
+  if (!holds(size, total))
     found.push({
       code: 'rivet-grip',
       severity: 'warning',
       value: total,
-      limit: total < least ? least : most,
+      limit: nearestTo(total, size.grips.flat(), (b) => b),
       unit: 'mm',
       message: (say) =>
-        `a ${size.name} rivet through ${say.size(total)}, its lengths hold ${say.least(least)} to ${say.most(most)}`,
+        `a ${size.name} rivet through ${say.size(total)}, its lengths hold ${size.grips.map(([a, b]) => `${say.least(a)} to ${say.most(b)}`).join(' and ')}`,
       source: size.source,
-      fix: total < least ? 'take a thinner rivet' : 'take a thicker rivet',
+      fix: gripFix(size, total, thick),
     });
   if (size.diameter < thick - 1e-9)
     found.push({

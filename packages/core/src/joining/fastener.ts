@@ -50,7 +50,8 @@ export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk> {
   readonly options: (kit: ParamKit) => {
     readonly [K in Exclude<keyof Ask, keyof FastenerAsk>]-?: Gives<Ask[K]>;
   };
-  readonly needs: (stack: readonly StackSheet[], ask: Ask) => FastenerNeeds;
+  /** @param layers sheets that lie on each other where it goes: more than the stack where a hem or tab lies there too */
+  readonly needs: (stack: readonly StackSheet[], ask: Ask, layers: number) => FastenerNeeds;
   /** What to know about such a stack before fastening it. */
   readonly remarks: (stack: readonly StackSheet[], ask: Ask, place: FastenerPlace) => readonly Remark[];
 }

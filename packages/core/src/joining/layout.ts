@@ -107,7 +107,8 @@ export function share(
 }
 
 function shareOut(runs: readonly Run[], count: number): readonly number[] {
-  const length = (i: number) => (runs[i] as Run).to - (runs[i] as Run).from;
+  // to a millionth of a millimetre, so that rounding does not choose between equals
+  const length = (i: number) => Math.round(((runs[i] as Run).to - (runs[i] as Run).from) * 1e6) / 1e6;
   const order = runs.map((_, i) => i).toSorted((a, b) => length(b) - length(a) || a - b);
   // fewer than there are overlaps: the longest get them
   if (count < runs.length) return runs.map((_, i) => (order.indexOf(i) < count ? 1 : 0));

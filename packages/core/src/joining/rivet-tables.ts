@@ -4,81 +4,91 @@ export interface RivetSize {
   readonly diameter: number;
   readonly name: string;
   /** Least and greatest hole. */
-  readonly hole: readonly [number, number];
+  readonly hole: Span;
   /** Drill to take, in words. */
   readonly drill: string;
   readonly head: number;
-  /** Total thickness it can hold: least and greatest of all lengths listed. */
-  readonly grip: readonly [number, number];
+  /** Total thickness its lengths hold, from and to: ranges with nothing listed between them. */
+  readonly grips: readonly Span[];
   readonly source: string;
 }
 
+type Span = readonly [number, number];
+
 const IN = 25.4;
 const TM = 'TM 10-5410-221-14 table 4-3';
-const ISO =
-  'ISO 15977 family: holes dh1 from memory, heads by nutbolt.org DIN 7337; grips by ISO 15981, columns inferred';
+const DRILL = `${TM}; drill diameter from memory`;
+const HOLES = 'ISO 15977 family: holes dh1 from memory, heads by nutbolt.org DIN 7337';
+const ISO = `${HOLES}; grips by ISO 15981, columns inferred`;
+const AS = `${HOLES}; grips from memory, as the nearest size of ISO 15981`;
 
-/** Blind rivets, thinnest first. Heads of inch sizes are those of the nearest metric one. */
-export const RIVET_SIZES: readonly RivetSize[] = [
-  {
-    diameter: (3 / 32) * IN,
-    name: '3/32 in',
-    hole: [0.096 * IN, 0.1 * IN],
-    drill: '#41 (0.0960 in, 2.438 mm)',
-    head: 5,
-    grip: [0.02 * IN, 0.25 * IN],
-    source: TM,
-  },
-  { diameter: 2.4, name: '2.4 mm', hole: [2.5, 2.6], drill: '2.5 mm', head: 5, grip: [0.5, 9], source: ISO },
-  {
-    diameter: (1 / 8) * IN,
-    name: '1/8 in',
-    hole: [0.128 * IN, 0.132 * IN],
-    drill: '#30 (0.1285 in, 3.264 mm)',
-    head: 6.5,
-    grip: [0.02 * IN, 0.5 * IN],
-    source: TM,
-  },
-  {
-    diameter: 3.2,
-    name: '3.2 mm',
-    hole: [3.3, 3.4],
-    drill: '3.3 mm',
-    head: 6.5,
-    grip: [1.5, 9],
-    source: ISO,
-  },
-  {
-    diameter: (5 / 32) * IN,
-    name: '5/32 in',
-    hole: [0.16 * IN, 0.164 * IN],
-    drill: '#20 (0.1610 in, 4.089 mm)',
-    head: 8,
-    grip: [0.02 * IN, 0.375 * IN],
-    source: TM,
-  },
-  { diameter: 4, name: '4.0 mm', hole: [4.1, 4.2], drill: '4.1 mm', head: 8, grip: [1, 8.5], source: ISO },
-  {
-    diameter: (3 / 16) * IN,
-    name: '3/16 in',
-    hole: [0.192 * IN, 0.196 * IN],
-    drill: '#11 (0.1910 in, 4.851 mm)',
-    head: 9.5,
-    grip: [1.5, 8],
-    source: `${TM}; 3/16 row and drill from memory`,
-  },
-  { diameter: 4.8, name: '4.8 mm', hole: [4.9, 5], drill: '4.9 mm', head: 9.5, grip: [1.5, 8], source: ISO },
-  {
-    diameter: (1 / 4) * IN,
-    name: '1/4 in',
-    hole: [0.257 * IN, 0.261 * IN],
-    drill: 'F (0.257 in, 6.528 mm)',
-    head: 13,
-    grip: [0.125 * IN, 0.75 * IN],
-    source: TM,
-  },
-  { diameter: 6.4, name: '6.4 mm', hole: [6.5, 6.6], drill: '6.5 mm', head: 13, grip: [3, 6], source: ISO },
+type Row = readonly [
+  diameter: number,
+  name: string,
+  hole: Span,
+  drill: string,
+  head: number,
+  grips: readonly Span[],
+  source: string,
+  unit?: number,
 ];
+
+// diameters, holes and grips in the row's unit; heads of inch sizes are those of the nearest metric one, mm
+const ROWS: readonly Row[] = [
+  [3 / 32, '3/32 in', [0.096, 0.1], '#41 (0.0960 in, 2.438 mm)', 5, [[0.02, 0.25]], TM, IN],
+  [
+    2.4,
+    '2.4 mm',
+    [2.5, 2.6],
+    '2.5 mm',
+    5,
+    [
+      [0.5, 3],
+      [6, 9],
+    ],
+    ISO,
+  ],
+  [3, '3.0 mm', [3.1, 3.2], '3.1 mm', 6.5, [[1.5, 9]], AS],
+  [1 / 8, '1/8 in', [0.128, 0.132], '#30 (0.1285 in, 3.264 mm)', 6.5, [[0.02, 0.5]], TM, IN],
+  [3.2, '3.2 mm', [3.3, 3.4], '3.3 mm', 6.5, [[1.5, 9]], ISO],
+  [5 / 32, '5/32 in', [0.16, 0.164], '#20 (0.1610 in, 4.089 mm)', 8, [[0.02, 0.375]], DRILL, IN],
+  [4, '4.0 mm', [4.1, 4.2], '4.1 mm', 8, [[1, 8.5]], ISO],
+  [
+    3 / 16,
+    '3/16 in',
+    [0.192, 0.196],
+    '#11 (0.1910 in, 4.851 mm)',
+    9.5,
+    [[1.5 / IN, 8 / IN]],
+    'hole and drill from memory; grips of 4.8 mm by ISO 15981, columns inferred',
+    IN,
+  ],
+  [4.8, '4.8 mm', [4.9, 5], '4.9 mm', 9.5, [[1.5, 8]], ISO],
+  [5, '5.0 mm', [5.1, 5.2], '5.1 mm', 9.5, [[1.5, 8]], AS],
+  [6, '6.0 mm', [6.1, 6.2], '6.1 mm', 12, [[3, 6]], AS],
+  [
+    1 / 4,
+    '1/4 in',
+    [0.257, 0.261],
+    'F (0.257 in, 6.528 mm)',
+    13,
+    [
+      [0.125, 0.5],
+      [0.626, 0.75],
+    ],
+    DRILL,
+    IN,
+  ],
+  [6.4, '6.4 mm', [6.5, 6.6], '6.5 mm', 13, [[3, 6]], ISO],
+];
+
+/** Blind rivets, thinnest first. */
+export const RIVET_SIZES: readonly RivetSize[] = ROWS.map(
+  ([diameter, name, hole, drill, head, grips, source, unit = 1]) => {
+    const mm = ([a, b]: Span): Span => [a * unit, b * unit];
+    return { diameter: diameter * unit, name, hole: mm(hole), drill, head, grips: grips.map(mm), source };
+  },
+);
 
 /** Layout rules of rivets, in rivet diameters, each with its source. Where sources disagree both stand here. */
 export const RIVET_RULES = {
@@ -99,3 +109,7 @@ export function rivetSize(diameter: number): RivetSize | null {
   )[0];
   return near !== undefined && Math.abs(near.diameter - diameter) <= 0.05 ? near : null;
 }
+
+/** True when a rivet of this size comes in a length for a stack so thick. mm */
+export const holds = ({ grips }: RivetSize, total: number): boolean =>
+  grips.some(([least, most]) => total >= least - 1e-9 && total <= most + 1e-9);

@@ -19,25 +19,23 @@ export interface SpotWeldTable {
 }
 
 const IN = 25.4;
-type InchRow = readonly [t: number, electrode: number, nugget: number, pitch: number, overlap: number];
+type Row = readonly [t: number, pitch: number, overlap: number, electrode: number, nugget: number];
 
-// SAE 1010, single impulse: thickness, body D, fused zone Dw, pitch S, overlap L, inches as printed
-const TABLE_A: readonly InchRow[] = [
-  [0.01, 1 / 2, 0.113, 1 / 4, 3 / 8],
-  [0.021, 1 / 2, 0.139, 3 / 8, 7 / 16],
-  [0.031, 1 / 2, 0.161, 1 / 2, 7 / 16],
-  [0.04, 5 / 8, 0.181, 3 / 4, 1 / 2],
-  [0.05, 5 / 8, 0.21, 7 / 8, 9 / 16],
-  [0.062, 5 / 8, 0.231, 1, 5 / 8],
-  [0.078, 5 / 8, 0.268, 1 + 1 / 8, 11 / 16],
-  [0.094, 5 / 8, 0.304, 1 + 1 / 4, 3 / 4],
-  [0.109, 7 / 8, 0.338, 1 + 5 / 16, 13 / 16],
-  [0.125, 7 / 8, 0.375, 1 + 1 / 2, 7 / 8],
+// SAE 1010, single impulse: thickness, pitch S, overlap L, body D, fused zone Dw; inches as printed
+const TABLE_A: readonly Row[] = [
+  [0.01, 1 / 4, 3 / 8, 1 / 2, 0.113],
+  [0.021, 3 / 8, 7 / 16, 1 / 2, 0.139],
+  [0.031, 1 / 2, 7 / 16, 1 / 2, 0.161],
+  [0.04, 3 / 4, 1 / 2, 5 / 8, 0.181],
+  [0.05, 7 / 8, 9 / 16, 5 / 8, 0.21],
+  [0.062, 1, 5 / 8, 5 / 8, 0.231],
+  [0.078, 1 + 1 / 8, 11 / 16, 5 / 8, 0.268],
+  [0.094, 1 + 1 / 4, 3 / 4, 5 / 8, 0.304],
+  [0.109, 1 + 5 / 16, 13 / 16, 7 / 8, 0.338],
+  [0.125, 1 + 1 / 2, 7 / 8, 7 / 8, 0.375],
 ];
 
-type MetricRow = readonly [t: number, pitch: number, overlap: number, electrode: number, nugget: number];
-
-const TABLE_B: readonly MetricRow[] = [
+const TABLE_B: readonly Row[] = [
   [0.25, 6, 9.5, 9.5, 3],
   [0.5, 9.5, 11, 9.5, 4],
   [0.75, 12.5, 11, 9.5, 5],
@@ -50,29 +48,23 @@ const TABLE_B: readonly MetricRow[] = [
   [3.2, 50, 23, 22, 10],
 ];
 
+const rowsOf = (table: readonly Row[], unit: number): readonly SpotWeldRow[] =>
+  table.map((row) => {
+    const [thickness, pitch, overlap, electrode, nugget] = row.map((v) => v * unit) as unknown as Row;
+    return { thickness, pitch, overlap, electrode, nugget };
+  });
+
 /** Low-carbon steel schedules. */
 export const SPOT_WELD_TABLES: readonly [SpotWeldTable, SpotWeldTable] = [
   {
     name: 'table A',
     source: 'optimum conditions for SAE 1010, welding-equipment data sheet, docslib.org/doc/9660685',
-    rows: TABLE_A.map(([t, electrode, nugget, pitch, overlap]) => ({
-      thickness: t * IN,
-      pitch: pitch * IN,
-      overlap: overlap * IN,
-      electrode: electrode * IN,
-      nugget: nugget * IN,
-    })),
+    rows: rowsOf(TABLE_A, IN),
   },
   {
     name: 'table B',
     source: 'class A schedule of a pedestal spot-welder instruction manual, table 8.1',
-    rows: TABLE_B.map(([thickness, pitch, overlap, electrode, nugget]) => ({
-      thickness,
-      pitch,
-      overlap,
-      electrode,
-      nugget,
-    })),
+    rows: rowsOf(TABLE_B, 1),
   },
 ];
 

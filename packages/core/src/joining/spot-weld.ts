@@ -13,8 +13,9 @@ import { rowFor, SPOT_WELD_TABLES, WELD_EDGE_TABLE } from './spot-weld-tables.js
 
 /** Clearance between electrode and an upstanding wall, mm: 1 to 2 is usual, the middle taken. */
 const ELECTRODE_CLEARANCE = 1.5;
-/** A third sheet widens the pitch by this. Source: dbmimports.com spot-welding notes, with the 3:1 ratio. */
+/** A third sheet widens the pitch by this. Source: NOTES, with the 3:1 ratio. */
 const THREE_SHEETS = 1.3;
+const NOTES = 'dbmimports.com spot-welding notes';
 const ISO_RANGE = [0.4, 3] as const;
 
 /** Values a joint may give for spot welds. */
@@ -27,12 +28,16 @@ export interface SpotWeldAsk extends FastenerAsk {
  * Least distances of spot welds in low-carbon steel: the larger of the two schedules' values at the next thicker
  * row; edge distance the larger of half the overlap and the aircraft order's table.
  */
-export function spotWeldNeeds(stack: readonly StackSheet[]): FastenerNeeds {
+export function spotWeldNeeds(
+  stack: readonly StackSheet[],
+  _ask?: SpotWeldAsk,
+  layers: number = stack.length,
+): FastenerNeeds {
   const [thinnest] = extremes(stack);
   const rows = SPOT_WELD_TABLES.map((t) => rowFor(t.rows, thinnest, (r) => r.thickness));
   const [a, b] = SPOT_WELD_TABLES.map((t) => t.name);
   const most = (of: (row: (typeof rows)[number]) => number) => Math.max(...rows.map(of));
-  const pitch = most((r) => r.pitch) * (stack.length > 2 ? THREE_SHEETS : 1);
+  const pitch = most((r) => r.pitch) * (layers > 2 ? THREE_SHEETS : 1);
   const half = most((r) => r.overlap) / 2;
   const [, order] = rowFor(WELD_EDGE_TABLE.rows, thinnest, ([t]) => t);
   return {
@@ -40,7 +45,7 @@ export function spotWeldNeeds(stack: readonly StackSheet[]): FastenerNeeds {
     edgeSource: (say) =>
       `the stricter of half the overlap of ${a} and ${b} (${say.size(half)}) and ${WELD_EDGE_TABLE.source} (${say.size(order)})`,
     pitch,
-    pitchSource: `the stricter of ${a} and ${b}: ${SPOT_WELD_TABLES.map((t) => t.source).join('; ')}`,
+    pitchSource: `the stricter of ${a} and ${b}: ${[...SPOT_WELD_TABLES.map((t) => t.source), ...(layers > 2 ? [`times ${THREE_SHEETS} for three sheets, ${NOTES}`] : [])].join('; ')}`,
     usualPitch: 1.25 * pitch,
     bend: most((r) => r.electrode) / 2 + ELECTRODE_CLEARANCE,
     bendSource: (say) =>
@@ -55,7 +60,12 @@ function remarks(
   place: FastenerPlace,
 ): readonly Remark[] {
   const reach = throat === null ? [] : throatRemarks(throat, place.reach());
-  return [...sheetRemarks(stack), ...metalRemarks(stack), ...layerRemarks(place.layers), ...reach];
+  return [
+    ...sheetRemarks(stack),
+    ...metalRemarks(stack),
+    ...layerRemarks(place.layers, stack.length),
+    ...reach,
+  ];
 }
 
 function sheetRemarks(stack: readonly StackSheet[]): readonly Remark[] {
@@ -91,7 +101,7 @@ function sheetRemarks(stack: readonly StackSheet[]): readonly Remark[] {
       value: stackThickness(stack),
       limit: 4 * thin,
       unit: 'mm',
-      source: 'dbmimports.com spot-welding notes',
+      source: NOTES,
       message: (say) =>
         `a stack of ${say.size(stackThickness(stack))}, four times the thinnest sheet at most`,
     });
@@ -124,16 +134,16 @@ function metalRemarks(stack: readonly StackSheet[]): readonly Remark[] {
   return found;
 }
 
-function layerRemarks(layers: number): readonly Remark[] {
-  if (layers <= 2) return [];
+function layerRemarks(layers: number, meant: number): readonly Remark[] {
+  if (layers <= meant) return [];
   return [
     {
       code: 'weld-layers',
       severity: layers > 3 ? 'error' : 'warning',
       value: layers,
-      limit: 2,
+      limit: meant,
       unit: '',
-      message: `${layers} sheets lie on each other at a weld, 2 are meant (a hem or a tab in the stack?)`,
+      message: `${layers} sheets lie on each other at a weld, ${meant} are meant (a hem or a tab in the stack?)`,
       source: 'scope of ISO 14373: two or three sheets',
       fix: 'move the weld off the hem, or notch the hem',
     },

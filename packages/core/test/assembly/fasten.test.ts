@@ -3,7 +3,7 @@ import type { Fastener } from '../../src/assembly/fastener.js';
 import type { Finding } from '../../src/errors/finding.js';
 import type { PartPlan } from '../../src/job/plan.js';
 import type { Point } from '../../src/plane/point.js';
-import { type Changes, carrier, HANDLE, plan, R, T } from '../carrier.js';
+import { type Changes, carrier, codesOf, END, HANDLE, plan, R, T } from '../carrier.js';
 
 const INCH = 25.4;
 
@@ -155,12 +155,83 @@ describe('rivets', () => {
     expect(holes('end')).toBe(on('west').length + on('grip-west').length); // one pattern for two
     for (const f of all) expect(f.on.map((e) => e.hole)).toEqual([4.1, 4.1]); // least of the band, from memory
   });
+});
 
-  test('the point of metal beside a hole lies on the rim of neither hole', () => {
-    const { on } = fastened({ joints });
-    for (const f of on('west'))
-      for (const { at, beside } of f.on)
-        expect(Math.hypot(beside[0] - at[0], beside[1] - at[1])).toBeGreaterThan(4.1 / 2);
+/** Holes of a pattern that meet another or come near the outline: least metal between, mm. */
+function leastWeb({ formed, part }: PartPlan): number {
+  const webs = formed.panels.flatMap((p) => {
+    const holes = p.holes.map((h) => ({ ...h, r: h.diameter / 2 }));
+    const between = holes.flatMap((a, i) =>
+      holes.slice(i + 1).map((b) => Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]) - a.r - b.r),
+    );
+    const toEdge = holes.flatMap((h) =>
+      sidesOf({ formed, part } as PartPlan, p.id, h.at).map((s) => s.distance - h.r),
+    );
+    return [...between, ...toEdge];
+  });
+  return Math.min(...webs);
+}
+
+describe('holes without room', () => {
+  test('ten rivets at one end, eleven at the other: the one pattern keeps metal between its holes', () => {
+    const by = (count: number) => ({ by: { 'blind-rivet': { count } } });
+    const { parts, told, on } = fastened({ joints: { west: by(10), east: by(11) } });
+    const [end] = parts.filter((p) => p.name === 'end');
+    expect(leastWeb(end as PartPlan)).toBeGreaterThan(0.49);
+    const [found, ...more] = told('hole-crowded');
+    expect(more).toEqual([]);
+    expect(found?.severity).toBe('warning');
+    expect(found?.message).toMatch(/^joint east: holes without room on end, too near/);
+    expect(found?.fix).toContain('drill through the other part');
+    // those are marked whole: every rivet of both ends has its mark
+    const uncut = on('east').filter((f) => f.on[1]?.hole === null);
+    expect(uncut).toHaveLength(found?.value ?? 0);
+    expect(end?.flat.marks.filter((m) => m.joint === 'east' && m.hole === null)).toHaveLength(uncut.length);
+    expect(uncut.length).toBeGreaterThan(0);
+  });
+
+  test('rivets thicker than a tab is wide: marked, not cut over its edge, and told', () => {
+    const by = { by: { 'blind-rivet': { diameter: 6.4, count: 1 } } };
+    const { parts, told } = fastened({
+      handle: { tabs: { length: 7.5 } },
+      joints: { 'grip-west': by, 'grip-east': by },
+    });
+    const [found, ...more] = told('hole-crowded');
+    expect(more).toEqual([]); // the same at both grips, told once
+    expect(found?.message).toMatch(/^joints grip-west, grip-east: holes without room on handle, .*: 1;/);
+    expect(parts.find((p) => p.name === 'handle')?.flat.holes).toEqual([]);
+    expect(parts.find((p) => p.name === 'end')?.flat.holes).toHaveLength(1);
+  });
+
+  test('a hole of the family counts: a rivet over the hole of a bar is not cut', () => {
+    const tote = (below: number) => ({
+      units: 'mm',
+      stock: { material: 'mild-steel', thickness: 1 },
+      parts: [
+        {
+          name: 'end',
+          family: 'tote-end',
+          width: 100,
+          shoulderHeight: 60,
+          height: 120,
+          crownWidth: 60,
+          tabs: { length: 12 },
+          bar: { diameter: 26, below },
+        },
+        { name: 'grip', family: 'bent-strip', width: 40, legs: [30, 30], angles: [90] },
+      ],
+      joints: [
+        {
+          name: 'hold',
+          from: 'end.crown',
+          to: 'grip.leg-2-back',
+          by: { 'blind-rivet': { count: 1 } },
+          shift: { up: -20 },
+        },
+      ],
+    });
+    expect(codesOf(plan(tote(20)))).toContain('hole-crowded');
+    expect(codesOf(plan(tote(70)))).not.toContain('hole-crowded');
   });
 });
 
@@ -183,6 +254,19 @@ describe('more than two sheets in the stack', () => {
     expect(found.find((f) => f.code === 'weld-layers')).toMatchObject({ value: 3, part: 'bin' });
   });
 
+  test('three sheets want 1.3 times the pitch of two: welds 20 mm apart stand too close for them', () => {
+    // 1.30 for three sheets: dbmimports.com spot-welding notes, read; 19.5 mm by table 8.1 of a welder's manual
+    const hemmed = bin({ hem: { type: 'closed', length: 20 } }, -15);
+    const ask = (job: ReturnType<typeof bin>, pitch: number) => {
+      const joints = job.joints.map((j) => ({ ...j, by: { 'spot-weld': { pitch } } }));
+      return plan({ ...job, joints }).findings.find((f) => f.code === 'pitch-close');
+    };
+    const found = ask(hemmed, 20);
+    expect(found?.limit).toBeCloseTo(1.3 * 19.5, 9);
+    expect(found?.source).toContain('times 1.3 for three sheets');
+    expect(ask(bin({}, -15), 20)).toBeUndefined();
+  });
+
   test('the same hanger below the hem, or on a wall without one: nothing of the kind', () => {
     const below = plan(bin({ hem: { type: 'closed', length: 10 } }, -30)).findings;
     const plain = plan(bin({}, -15)).findings;
@@ -192,6 +276,33 @@ describe('more than two sheets in the stack', () => {
   test('a hem folded open is no stack: the sheets stand apart', () => {
     const found = plan(bin({ hem: { type: 'open', length: 20, gap: 3 } }, -15)).findings;
     expect(found.map((f) => f.code)).not.toContain('weld-layers');
+  });
+});
+
+describe('a tab that stands past an edge', () => {
+  // the slopes of the end: half its width less half the crown, over its height less the shoulder
+  const past = (crownWidth: number, narrower = 0) => {
+    const { told, parts } = fastened({ end: { crownWidth }, handle: { width: HANDLE.width - narrower } });
+    const tab = parts.find((p) => p.name === 'handle')?.formed.panels.find((p) => p.id === 'tab-west');
+    const half = Math.max(...(tab?.shape.map(([x]) => Math.abs(x - (HANDLE.width - narrower) / 2)) ?? []));
+    const [run, rise] = [(END.width - crownWidth) / 2, END.height - 48];
+    // its upper corners lie a setback under the crown
+    const aside = half - crownWidth / 2 - ((T + R) * run) / rise;
+    return { found: told('joint-overhang'), wanted: (aside * rise) / Math.hypot(run, rise) };
+  };
+
+  test('a crown narrower than the handle: by how much, square to the slope', () => {
+    const { found, wanted } = past(25);
+    expect(wanted).toBeGreaterThan(2);
+    expect(found.map((f) => f.value)).toEqual([expect.closeTo(wanted, 6), expect.closeTo(wanted, 6)]);
+    expect(found[0]?.message).toMatch(
+      /^joint grip-west: tab-west of handle stands .* past the edge of end-1$/,
+    );
+  });
+
+  test('narrower on each side by what it says, the tab lies on the crown', () => {
+    expect(past(25, 2 * (past(25).found[0]?.value ?? 0) + 2).found).toEqual([]);
+    expect(past(HANDLE.width).found).toEqual([]);
   });
 });
 

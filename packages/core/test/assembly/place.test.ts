@@ -131,10 +131,30 @@ describe('a loop that does not close', () => {
     expect(findings.find((f) => f.code === 'clash')?.value).toBeCloseTo(0.7, 6);
   });
 
+  test('a handle too long by 5 mm: the clash says to take off all of it, not what is in one sheet', () => {
+    const { findings } = plan(carrier({ handle: { span: BODY.length - 4 * T + 5 } }));
+    const clash = findings.find((f) => f.code === 'clash' && f.message.includes('end-2'));
+    expect(clash?.value).toBeLessThan(4);
+    expect(clash?.fix).toContain('smaller there by 5 mm');
+  });
+
   test('one grip shifted up by 3 mm: the seats lie 3 mm beside each other', () => {
     const [found] = open({ joints: { 'grip-west': { shift: { up: 3 } } } });
     expect(found?.value).toBeCloseTo(3, 6);
     expect(found?.message).toContain('3 mm beside each other');
+  });
+
+  test('faces that look at each other, but the part turned on its face: by how many degrees', () => {
+    // a strip folded back over itself stands across the floor; at an open end upright is along the channel
+    const job = carrier({ body: { endTabs: undefined } });
+    const stay = { name: 'stay', family: 'bent-strip', width: 20, legs: [40, 20, 40], angles: [90, 90] };
+    const joints = [
+      { name: 'foot', from: 'body.floor', to: 'stay.leg-1-back', by: 'none' },
+      { name: 'head', from: 'body.west', to: 'stay.leg-3', by: 'none' },
+    ];
+    const { findings } = plan({ ...job, parts: [...job.parts.slice(0, 1), stay], joints });
+    const [found] = findings.filter((f) => f.code === 'loop-open');
+    expect(found?.message).toContain('the parts stand at 90° to each other');
   });
 
   test('nothing is fastened at the joint that stays open', () => {
@@ -238,14 +258,14 @@ describe('joints that cannot be', () => {
   test('more pieces joined than there are', () => {
     const [found] = problems({ east: { to: 'end-3.rim' } });
     expect(found?.code).toBe('piece-unknown');
-    expect(found?.message).toContain('2 pieces of "end"');
+    expect(found?.message).toContain('there are 2 pieces of "end"');
     expect(found?.fix).toContain('Raise its quantity');
   });
 
   test('a single piece has no number', () => {
     const found = problems({}, { end: { quantity: 1 } });
     expect(found.length).toBeGreaterThan(1);
-    expect(found[0]?.message).toContain('one piece of "end", called just that');
+    expect(found[0]?.message).toContain('there is one piece of "end", called just that');
   });
 
   test('a site of itself, or another site of the same piece', () => {

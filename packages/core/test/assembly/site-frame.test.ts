@@ -92,6 +92,11 @@ describe('the misfit of a frame that stands already', () => {
     expect(miss({ normal: at(90) }).tilt).toBeCloseTo(90, 6);
   });
 
+  test('turned on its face by 90 degrees it does not fit', () => {
+    const { out, aside, tilt } = miss({ up: [0, 1, 0] });
+    expect(out !== 0 || aside !== 0 || tilt !== 0).toBe(true);
+  });
+
   test('what the joint itself shifts does not count', () => {
     const shifted = { origin: [1, 53, 5] as const, normal: [-1, 0, 0] as const, up: WEST.up };
     expect(misfit(WEST, shifted, { up: 4, across: 3 }).aside).toBeCloseTo(0, 9);

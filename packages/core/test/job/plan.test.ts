@@ -94,7 +94,7 @@ const JOBS: readonly (readonly [change: Change, codes: readonly string[]])[] = [
 ];
 
 const words = ({ message, fix, source }: Finding) =>
-  `${message} ${fix} ${source}`.replace(/an? [\d.]+ mm rivet/, ''); // the name of a size
+  `${message} ${fix} ${source}`.replace(/an? [\d./]+ (mm|in) rivet/g, ''); // the name of a size
 
 describe.each(JOBS)('%j', (change, codes) => {
   const [inches, millimetres] = [findings('in', change), findings('mm', change)];

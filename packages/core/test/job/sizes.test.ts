@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../src/errors/problem.js';
+import { withValue } from '../../src/families/advice.js';
 import { readJob } from '../../src/job/read.js';
 import { sizesOf, splitName } from '../../src/job/sizes.js';
 import { BODY, type Changes, carrier, problemsOf, R, T } from '../carrier.js';
@@ -51,6 +52,13 @@ describe('a size that follows another part', () => {
     );
     const tabs = { length: { of: 'end.crownWidth', less: 30 } };
     expect(read({ handle: { tabs } }, 'handle', 'tabs.length')).toBeCloseTo(30, 9);
+  });
+
+  test('a size inside a group of the other part', () => {
+    expect(read({ end: { width: { of: 'body.hem.length', plus: 140 } } }, 'end', 'width')).toBeCloseTo(
+      152,
+      9,
+    );
   });
 
   test('a part may follow one that follows', () => {
@@ -109,8 +117,9 @@ describe('sizes that are published', () => {
       if (part === undefined) throw new Error(`no ${name}`);
       const sizesAt = (params: unknown) => sizesOf(part.family, params, part.sheet);
       for (const { name: size, value, follows } of sizesAt(part.params)) {
-        const params = part.params as Readonly<Record<string, number>>;
-        const grown = sizesAt({ ...params, [follows]: (params[follows] as number) + 1 });
+        const at = follows.split('.');
+        const before = at.reduce<unknown>((v, k) => (v as Readonly<Record<string, unknown>>)[k], part.params);
+        const grown = sizesAt(withValue(part.params, at, (before as number) + 1));
         expect(grown.find((s) => s.name === size)?.value, size).toBeCloseTo(value + 1, 9);
       }
     }
@@ -132,7 +141,9 @@ describe('what cannot be followed', () => {
   test('a size the part does not have: the nearest is named, with all there are', () => {
     const found = first({ end: { width: { of: 'body.seatWidht' } } });
     expect(found).toMatchObject({ code: 'size-unknown', message: 'body has no size "seatWidht"' });
-    expect(found.fix).toMatch(/^Did you mean "seatWidth"\? Known: insideLength, .*height$/);
+    expect(found.fix).toMatch(
+      /^Did you mean "seatWidth"\? Known: insideLength, .*height, hem\.length, endTabs/,
+    );
   });
 
   test('a part that stands later: which to put first', () => {
@@ -192,10 +203,15 @@ describe('what cannot be followed', () => {
       });
   });
 
-  test('a part that follows one with a mistake says so and no more', () => {
+  test('a part that follows one with a mistake: only the mistake is told', () => {
     const found = problemsOf(() => readJob(carrier({ body: { width: -3 } })));
-    expect(found[0]).toMatchObject({ code: 'value-range', part: 'body' });
-    expect(found.slice(1).every((p) => p.code === 'follow-broken')).toBe(true);
+    expect(found).toMatchObject([{ code: 'value-range', part: 'body' }]);
+  });
+
+  test('what is no length follows nothing: told as it was written', () => {
+    const found = first({ end: { quantity: { of: 'body.seatWidth' } } });
+    expect(found).toMatchObject({ path: ['parts', 1, 'quantity'] });
+    expect(found.message).toBe('a group of keys and values given, a number allowed');
   });
 });
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Remark } from '../../src/errors/finding.js';
 import { type BlindRivetAsk, blindRivet, rivetNeeds } from '../../src/joining/blind-rivet.js';
 import type { FastenerKind } from '../../src/joining/fastener.js';
-import { saidNeeds } from './said.js';
+import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 
 const INCH = 25.4;
@@ -89,6 +89,28 @@ describe('what to know of a stack', () => {
     const [found] = remarks([3, 3.5], (3 / 32) * INCH).filter((r) => r.code === 'rivet-grip');
     expect(found).toMatchObject({ value: 6.5, source: 'TM 10-5410-221-14 table 4-3' });
     expect(found?.limit).toBeCloseTo(0.25 * INCH, 9);
+  });
+
+  test('a rivet of 2.4 mm through 4 mm: between its lengths, which hold up to 3 mm and from 6 mm', () => {
+    // ISO 15981, read in a copy, columns inferred: length 6 holds 0.5 to 3 mm, length 12 holds 6 to 9 mm
+    const [found] = said(remarks([2, 2], 2.4)).filter((r) => r.code === 'rivet-grip');
+    expect(found).toMatchObject({ value: 4, limit: 3 });
+    expect(found?.message).toContain('its lengths hold 0.5 mm to 3 mm and 6 mm to 9 mm');
+    expect(found?.fix).toBe('take a 3/32 in rivet, which holds it'); // 0.02 to 0.25 in by the manual
+  });
+
+  test('thicker than its longest grip: the rivet it says to take holds the sheets', () => {
+    // 3.2 mm holds 9 mm at most; 4, 4.8 and 6.4 mm hold 8.5, 8 and 6 mm: none is thicker and longer
+    const [found] = remarks([5, 5], 3.2).filter((r) => r.code === 'rivet-grip');
+    // TM 10-5410-221-14 table 4-3: 1/4 in holds up to 0.5 in, and is no thinner than the sheets
+    expect(found?.fix).toBe('take a 1/4 in rivet, which holds it');
+    const [none] = remarks([10, 10], 3.2).filter((r) => r.code === 'rivet-grip');
+    expect(none?.fix).toMatch(/^no rivet listed here holds it/);
+  });
+
+  test('the grips of 3/16 in are not those of the manual, which had no such row in the copy', () => {
+    const [found] = remarks([0.7, 0.7], (3 / 16) * INCH).filter((r) => r.code === 'rivet-grip');
+    expect(found?.source).toContain('ISO 15981');
   });
 
   test('no thinner than the thickest sheet', () => {

@@ -108,6 +108,11 @@ describe('what a joint cannot be fastened with', () => {
     for (const text of ['"solder" given', ...names]) expect(refused('solder')).toContain(text);
   });
 
+  test('a word nearly a kind: that kind is named', () => {
+    expect(refused('spotweld')).toMatch(/"spotweld" given, one of .* allowed\. Write "spot-weld"\.$/);
+    expect(refused('solder')).not.toContain('Write');
+  });
+
   test('a key that is no kind: the nearest is named', () => {
     expect(refused({ spotweld: { count: 2 } })).toContain('"spotweld". Did you mean "spot-weld"?');
   });

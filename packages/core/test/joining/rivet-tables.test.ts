@@ -113,27 +113,26 @@ const METRIC = [
   [6.4, 6.5, 6.6, 13, [[3, 6]]],
 ] as const;
 
-const ends = (grips: readonly (readonly [number, number])[]) => [
-  Math.min(...grips.map(([a]) => a)),
-  Math.max(...grips.map(([, b]) => b)),
-];
+/** Ranges that follow on each other as one: in the manual the next starts a thousandth further. */
+function joined(grips: readonly (readonly [number, number])[]): readonly (readonly number[])[] {
+  const follows = grips.map(([from], i) => i > 0 && from <= (grips[i - 1]?.[1] ?? 0) + 0.0011);
+  const starts = grips.filter((_, i) => !follows[i]);
+  const ends = grips.filter((_, i) => !follows[i + 1]);
+  return starts.map(([from], i) => [from, ends[i]?.[1] ?? 0]);
+}
 
 describe('inch sizes', () => {
-  test.each(TM)(
-    '%s: hole, drill and the ends of its grips by TM 10-5410-221-14',
-    (name, d, low, high, drill, grips) => {
-      const size = rivetSize(d * INCH);
-      expect(size?.name).toBe(name);
-      expect(size?.hole.map((mm) => mm / INCH)).toEqual([expect.closeTo(low, 12), expect.closeTo(high, 12)]);
-      expect(size?.drill).toMatch(new RegExp(`^${drill} `));
-      const [least, most] = ends(grips) as [number, number];
-      expect(size?.grip.map((mm) => mm / INCH)).toEqual([
-        expect.closeTo(least, 12),
-        expect.closeTo(most, 12),
-      ]);
-      expect(size?.source).toBe('TM 10-5410-221-14 table 4-3');
-    },
-  );
+  test.each(TM)('%s: hole, drill and grips by TM 10-5410-221-14', (name, d, low, high, drill, grips) => {
+    const size = rivetSize(d * INCH);
+    expect(size?.name).toBe(name);
+    expect(size?.hole.map((mm) => mm / INCH)).toEqual([expect.closeTo(low, 12), expect.closeTo(high, 12)]);
+    expect(size?.drill).toMatch(new RegExp(`^${drill} `));
+    expect(size?.grips.map((span) => span.map((mm) => mm / INCH))).toEqual(
+      joined(grips).map((span) => span.map((inch) => expect.closeTo(inch, 12))),
+    );
+    const remembered = ['#20', 'F'].includes(drill) ? '; drill diameter from memory' : '';
+    expect(size?.source).toBe(`TM 10-5410-221-14 table 4-3${remembered}`);
+  });
 
   test.each([
     // drills of the table in millimetres: #41 0.0960, #30 0.1285 read; #20 0.1610, F 0.257, #11 0.1910 from memory
@@ -155,21 +154,31 @@ describe('inch sizes', () => {
     // 0.192 to 0.196 in and #11, from memory
     expect(size?.hole.map((mm) => mm / INCH)).toEqual([expect.closeTo(0.192, 12), expect.closeTo(0.196, 12)]);
     expect(size?.drill).toMatch(/^#11 /);
-    expect(size?.source).toContain('from memory');
+    expect(size?.source).toContain('hole and drill from memory');
+    // those of 4.8 mm, the same rivet to 0.04 mm
+    expect(size?.grips[0]?.[0]).toBeCloseTo(rivetSize(4.8)?.grips[0]?.[0] ?? 0, 9);
+    expect(size?.grips[0]?.[1]).toBeCloseTo(rivetSize(4.8)?.grips[0]?.[1] ?? 0, 9);
   });
 });
 
 describe('metric sizes', () => {
-  test.each(METRIC)(
-    '%d mm: hole %d to %d, head %d mm, the ends of its grips',
-    (d, low, high, head, grips) => {
-      const size = rivetSize(d);
-      expect(size).toMatchObject({ diameter: d, hole: [low, high], head });
-      expect(size?.grip).toEqual(ends(grips));
-      expect(size?.source).toContain('from memory');
-      expect(size?.source).toContain('ISO 15981');
-    },
-  );
+  test.each(METRIC)('%d mm: hole %d to %d, head %d mm, grips', (d, low, high, head, grips) => {
+    const size = rivetSize(d);
+    expect(size).toMatchObject({ diameter: d, hole: [low, high], head });
+    expect(size?.grips).toEqual(joined(grips));
+    expect(size?.source).toContain('from memory');
+    expect(size?.source).toContain('ISO 15981');
+  });
+
+  test.each([
+    // head: DIN 7337, read in nutbolt.org; hole dh1 from memory; their grips were not in the copy of ISO 15981
+    [3, 3.1, 3.2, 6.5],
+    [5, 5.1, 5.2, 9.5],
+    [6, 6.1, 6.2, 12],
+  ])('%d mm: hole %d to %d, head %d mm; the grips are said to be from memory', (d, low, high, head) => {
+    expect(rivetSize(d)).toMatchObject({ diameter: d, hole: [low, high], head });
+    expect(rivetSize(d)?.source).toContain('grips from memory');
+  });
 
   test.each(METRIC)('%d mm: the hole is a tenth to two tenths over the rivet', (d) => {
     const [low, high] = rivetSize(d)?.hole ?? [0, 0];
@@ -185,7 +194,7 @@ describe('the size a job means', () => {
     expect(rivetSize(0.125 * INCH)?.name).toBe('1/8 in');
   });
 
-  test.each([2, 3, 3.3, 3.6, 5.5, 12])('%d mm is no size there is', (d) => {
+  test.each([2, 2.9, 3.3, 3.6, 5.5, 12])('%d mm is no size there is', (d) => {
     expect(rivetSize(d)).toBeNull();
   });
 

@@ -158,6 +158,10 @@ describe('sheets that lie on each other at a weld', () => {
   });
 });
 
+test('three sheets that are meant: nothing is said of a hem', () => {
+  expect(codes(remarks(stackOf([1, 1, 1]), { layers: 3 }))).toEqual([]);
+});
+
 describe("the welder's throat", () => {
   test('not given: never asked how far the arms have to reach', () => {
     const asked = { count: null, pitch: null, throat: null };

@@ -1,4 +1,4 @@
-import { type FormedBend, place3, scale3, turn3, type Vec3 } from '@tinwright/core';
+import { cross3, dot3, type FormedBend, place3, scale3, sub3, turn3, type Vec3 } from '@tinwright/core';
 import type { Facet, Surface, SurfaceLine } from './surface.js';
 import { towards, type View } from './view.js';
 
@@ -63,8 +63,15 @@ function strips(bend: FormedBend, turns: readonly number[], r: number): readonly
       at(bend, b, r, 'high'),
       at(bend, b, r, 'low'),
     ];
-    return outer ? { corners: corners.toReversed(), normal: out } : { corners, normal: scale3(out, -1) };
+    return facing(corners, outer ? out : scale3(out, -1));
   });
+}
+
+/** The facet with its corners counter-clockwise seen from where its normal points: frames of bends down are left-handed. */
+function facing(corners: readonly Vec3[], normal: Vec3): Facet {
+  const [a, b, c] = corners as readonly [Vec3, Vec3, Vec3];
+  const turned = dot3(cross3(sub3(b, a), sub3(c, b)), normal) < 0;
+  return { corners: turned ? corners.toReversed() : corners, normal };
 }
 
 /** The cut ends of the bent material. */
@@ -77,7 +84,7 @@ function caps(bend: FormedBend, turns: readonly number[]): readonly Facet[] {
         at(bend, b, bend.outsideRadius, end),
         at(bend, b, bend.insideRadius, end),
       ];
-      return { corners, normal: scale3(bend.frame.x, end === 'low' ? -1 : 1) };
+      return facing(corners, scale3(bend.frame.x, end === 'low' ? -1 : 1));
     }),
   );
 }

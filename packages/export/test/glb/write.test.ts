@@ -107,6 +107,15 @@ describe.each(parts)('the model of a %s', (name, formed) => {
     expect(least).toBeGreaterThan(0.7);
   });
 
+  test('every triangle runs counter-clockwise seen from outside: its normals look out of its front', () => {
+    // glTF 2.0, section 3.7.2.1, from memory: counter-clockwise triangles are front faces
+    const [node] = readGlb(bytes).nodes as [GlbNode];
+    const turned = node.own.filter(
+      ([a, b, c], i) => dot(cross(sub(b, a), sub(c, a)), node.normals[i]?.[0] ?? [0, 0, 0]) < 0,
+    );
+    expect(turned).toHaveLength(0);
+  });
+
   test('the same part gives the same bytes', async () => {
     expect(await partGlb(name, formed)).toEqual(bytes);
   });

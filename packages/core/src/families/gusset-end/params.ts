@@ -30,11 +30,12 @@ export function params(k: ParamKit): Shape<GussetEndParams> {
 }
 
 /**
- * Leg of the nip, mm. A 45° cut clears an arc of radius R in the corner when its leg is at least (2 − √2)·R.
- * The bend it stands in is taken to have the sheet's own inside radius.
+ * Leg of the nip, mm. Hard against both walls a 45° cut clears an arc of radius R in the corner when its leg is at
+ * least R: a cut of (2 − √2)·R clears the middle of the arc, but not its own two ends. The bend it stands in is taken
+ * to have the sheet's own inside radius.
  */
 export function nipLeg({ cornerNip }: GussetEndParams, sheet: Sheet): number {
-  return cornerNip === 'auto' ? (2 - Math.SQRT2) * sheet.insideRadius + NIP_CLEARANCE : cornerNip;
+  return cornerNip === 'auto' ? sheet.insideRadius + NIP_CLEARANCE : cornerNip;
 }
 
 export function check(p: GussetEndParams, sheet: Sheet): readonly Complaint[] {

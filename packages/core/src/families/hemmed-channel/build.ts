@@ -74,7 +74,7 @@ function seatOn(
   const middle = width / 2;
   if (tab === `tab-${end}`) return { panel: tab, at: [middle, thickness], up: [0, 1] };
   // a tab on a side runs up it where the base lies at the low end of its x: north's west end and south's east end
-  const up = (tab === 'tab-north-west') === (end === 'west');
+  const up = tab.startsWith('tab-north') === (end === 'west');
   return up
     ? { panel: tab, at: [thickness, middle], up: [1, 0] }
     : { panel: tab, at: [height - thickness, middle], up: [-1, 0] };

@@ -1,0 +1,65 @@
+import type { Remark } from '../errors/finding.js';
+import type { FormedPanel } from '../fold/formed.js';
+import type { Hole } from '../fold/tree.js';
+import { contains, distanceToLoop } from '../plane/inside.js';
+import { distance } from '../plane/point.js';
+import type { Fastened } from './fasten.js';
+import { type FastenerEnd, SAME_PLACE } from './fastener.js';
+import type { Placed } from './types.js';
+
+const WEB = 0.5; // mm of metal left round a hole; common practice, no source
+
+/**
+ * Fasteners with the holes there is room for: one that would run into another of its part's pattern, which all pieces
+ * of the part share, or over the edge of its panel, is left uncut and told.
+ */
+export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[]): readonly Fastened[] {
+  const cut = new Map<string, Hole[]>();
+  const partOf = ({ piece }: FastenerEnd) => (placed.find((p) => p.piece === piece) as Placed).part;
+  const fits = (end: FastenerEnd, diameter: number): boolean => {
+    const { name, formed } = partOf(end);
+    const { shape, holes } = formed.panels.find((p) => p.id === end.panel) as FormedPanel;
+    const others = cut.get(`${name}.${end.panel}`) ?? [...holes];
+    cut.set(`${name}.${end.panel}`, others);
+    if (others.some((h) => distance(h.at, end.at) < SAME_PLACE && h.diameter === diameter)) return true;
+    const loop = shape.map((at) => ({ at, bulge: 0 }));
+    const room = Math.min(
+      contains(loop, end.at) ? distanceToLoop(end.at, loop) : 0,
+      ...others.map((h) => distance(h.at, end.at) - h.diameter / 2),
+    );
+    if (room < diameter / 2 + WEB) return false;
+    others.push({ at: end.at, diameter });
+    return true;
+  };
+  return fastened.map((joint) => {
+    const crowded: string[] = [];
+    const fasteners = joint.fasteners.map((f) => {
+      const on = f.on.map((end, i) => {
+        // of a part that is made, what was left uncut stays so
+        const wanted = joint.holes[i] ?? null;
+        if (wanted === null || (end.hole !== null && fits(end, end.hole))) return end;
+        crowded.push(partOf(end).name);
+        return { ...end, hole: null };
+      });
+      return { ...f, on };
+    });
+    return { ...joint, fasteners, remarks: [...joint.remarks, ...crowdRemarks(crowded)] };
+  });
+}
+
+/** Said of holes that are left uncut, by the part of each. */
+function crowdRemarks(parts: readonly string[]): readonly Remark[] {
+  if (parts.length === 0) return [];
+  return [
+    {
+      code: 'hole-crowded',
+      severity: 'warning',
+      value: parts.length,
+      limit: 0,
+      unit: '',
+      message: `holes without room on ${[...new Set(parts)].join(', ')}, too near to an edge or another hole: ${parts.length}; marked, not cut`,
+      source: 'computed; common practice, no source',
+      fix: 'drill through the other part, or ask for the same count at each piece',
+    },
+  ];
+}

@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import { readJob } from '../../src/job/read.js';
+import { refit } from '../../src/job/refit.js';
+import { BODY, carrier, codesOf, problemsOf, T } from '../carrier.js';
+
+describe('one mistake is one problem', () => {
+  test.each([
+    ['in a joint', carrier({ joints: { west: { clearance: -1 } } })],
+    ['in how a joint is fastened', carrier({ joints: { west: { by: 'solder' } } })],
+    ['in a measured size', carrier({ head: { measured: { 'end.height': 'high' } } })],
+    ['in the name of a measured size', carrier({ head: { measured: { 'body.insideWidht': 157 } } })],
+  ])('%s: no part is said not to be readable', (_, job) => {
+    expect(problemsOf(() => readJob(job)).map((p) => p.code)).not.toContain('follow-broken');
+  });
+});
+
+test('a measure that is a list: told in words of the trade', () => {
+  const [found] = problemsOf(() => readJob(carrier({ head: { measured: [] } })));
+  expect(found?.message).not.toContain('record');
+});
+
+test('less than is there: the lengths of the job are told, not what came of them', () => {
+  const [found] = problemsOf(() => readJob(carrier({ end: { width: { of: 'body.seatWidth', less: 500 } } })));
+  expect(found?.message).not.toContain('-344mm');
+  expect(found?.message).toContain('500 mm');
+});
+
+test('welds that stand too close stay so when the part they are cut in is made', () => {
+  const by = { 'spot-weld': { count: 7 } };
+  const job = carrier({ joints: { 'grip-west': { by }, 'grip-east': { by } } });
+  const { before, after } = refit(job, { measured: { 'end.height': 140 }, made: [] });
+  expect(codesOf(before)).toContain('pitch-close');
+  expect(codesOf(after)).toContain('pitch-close');
+});
+
+test('a crown narrower than the handle on it: its tabs run off, and that is told', () => {
+  const found = refit(carrier(), { measured: { 'end.crownWidth': 25 }, made: [] }).after;
+  expect(codesOf(found).filter((c) => c !== 'measured-far')).not.toEqual([]);
+});
+
+test('a part to be cut keeps its marks when another one no longer reaches it', () => {
+  // the handle has a span of its own; a channel 8 mm short does not change it, so it need not be cut anew
+  const span = BODY.length - 4 * T - 0.2;
+  const { changed } = refit(carrier({ handle: { span } }), {
+    measured: { 'body.insideLength': BODY.length - 2 * T - 8 },
+    made: [],
+  });
+  expect(changed.map((p) => p.name)).toEqual([]);
+});
