@@ -135,6 +135,7 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
         name: text(k),
         jaws: k.size({ max: 1000 }),
         depth: k.or(k.size({ max: 300 }), 60),
+        grip: k.or(k.size({ max: 100 }), 12),
         capacity: capacity(k),
       }) as Gives<unknown>,
     ),

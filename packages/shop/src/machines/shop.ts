@@ -89,6 +89,8 @@ export interface Vise {
   readonly jaws: number;
   /** How deep a flange goes into them. */
   readonly depth: number;
+  /** Depth of the bars: this much beside the line is held, and has to be flat. */
+  readonly grip: number;
   readonly capacity: readonly Capacity[];
 }
 

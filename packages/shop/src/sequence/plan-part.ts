@@ -3,14 +3,17 @@ import type { Die, Press, Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
 import { springbackFactor } from '../metal/springback.js';
 import { leafTools, setBackFor } from '../tools/leaf-tools.js';
+import { beam } from './beam.js';
 import { brakeStation } from './brake-station.js';
+import { dive } from './dive.js';
 import { foldTree, setRadius, type TreeBend, type TreePanel } from './fold-tree.js';
 import { handStation, viseStation } from './hand-station.js';
 import { handlingScale, headingOf, type Setting, toolBook } from './handling.js';
 import { type Operation, type Work, workOf } from './operations.js';
 import { pressStation } from './press-station.js';
-import { beam, type Found, type Problem, refusalKey, search } from './search.js';
+import { search } from './search.js';
 import { selfContact } from './self-contact.js';
+import { type Found, type Problem, refusalKey } from './states.js';
 import type { Station } from './station.js';
 
 /** A part as the planner of bends sees it. */
@@ -26,6 +29,7 @@ export interface PartToBend {
 
 const MOST_STATES = 150_000;
 const BEAM = 60;
+const MOST_DIVES = 50_000;
 
 /** The search problem of a part in a shop. */
 export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
@@ -112,5 +116,8 @@ export function findPlan(problem: Problem): Found {
 function cheapest(problem: Problem): Found {
   const exact = search(problem, MOST_STATES);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
-  return { ...beam(problem, BEAM), bound: exact.bound };
+  const wide = beam(problem, BEAM);
+  if (wide.moves !== null) return { ...wide, bound: exact.bound };
+  const some = dive(problem, MOST_DIVES);
+  return { ...some, bound: Math.max(some.bound, exact.bound) };
 }

@@ -2,11 +2,12 @@ import { convexHull, type Material, type Point, radians, type Vec3 } from '@tinw
 import type { Die, Press, Profile, Punch } from '../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../metal/press-force.js';
 import { contactAngle } from '../sweep/contact.js';
-import { overlap } from '../sweep/polygon.js';
+import { meet } from '../sweep/polygon.js';
 import { type PressTools, pressTools } from '../tools/press-tools.js';
 import { benchOf, type Clause, type Standing } from './bench.js';
 import { marginFor } from './brake-station.js';
 import { subtree, type TreeBend, type TreePanel } from './fold-tree.js';
+import { lazy } from './lazy.js';
 import { type Held, type LineFrame, lineFrame } from './line.js';
 import { both, keyOf, type Mask, union } from './mask.js';
 import type { Operation, Work } from './operations.js';
@@ -71,17 +72,25 @@ function pressLine(given: Given): PressLine {
   const half = radians((through + (operation.action === 'bend' ? press.overbend : 0)) / 2);
   // the inside corner lies this far inside of the mould line
   const inset = closing ? 0 : tree.thickness * Math.tan(radians(through) / 2);
-  const bench = benchOf<PressTool>(
-    work,
-    frame,
-    closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
-    (corners, moves, flat) =>
-      closing
-        ? closingClause(corners, flat, tools, tree.thickness, margin)
-        : pressClause(seenFromTip(corners, moves, inset, tree.thickness), corners, flat, tools, half, margin),
-    (s) => s.flat && s.lump.kind === 'panel',
+  const bench = lazy(() =>
+    benchOf<PressTool>(
+      work,
+      frame,
+      closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
+      (corners, moves, flat) =>
+        closing
+          ? closingClause(corners, flat, tools, tree.thickness, margin)
+          : pressClause(
+              seenFromTip(corners, moves, inset, tree.thickness),
+              corners,
+              flat,
+              tools,
+              half,
+              margin,
+            ),
+      (s) => s.flat && s.lump.kind === 'panel',
+    ),
   );
-  const seen = union(bench.seen, operation.mask);
   const cache = new Map<number | string, Mounting>();
   const limits = limitsOf(given, frame);
   return {
@@ -96,8 +105,8 @@ function pressLine(given: Given): PressLine {
         swings: false,
       });
       if (limits !== null) return refuse(limits);
-      const key = keyOf(both(done, seen));
-      const known = cache.get(key) ?? judge(given, frame, bench.at(done), refuse);
+      const key = keyOf(both(done, union(bench().seen, operation.mask)));
+      const known = cache.get(key) ?? judge(given, frame, bench().at(done), refuse);
       cache.set(key, known);
       return known;
     },
@@ -128,7 +137,7 @@ function pressClause(
 ): Clause<PressTool> {
   const ram = contactAngle(seen, tools.ram, half) <= half;
   if (flat) return { stops: ram ? 'ram' : null, takes: null };
-  const die = tools.die.some((d) => overlap(seen, d) > 0);
+  const die = tools.die.some((d) => meet(seen, d));
   const punch = tools.punch.some((p) => contactAngle(seen, p, half) <= half);
   return { stops: die ? 'die' : ram ? 'ram' : null, takes: punch ? extent(corners, margin) : null };
 }
@@ -142,7 +151,7 @@ function closingClause(
 ): Clause<PressTool> {
   if (flat) return { stops: null, takes: null };
   const seen = convexHull(corners.map(([x, , z]): Point => [x, z - thickness]));
-  return { stops: null, takes: overlap(seen, tools.bar) > 0 ? extent(corners, margin) : null };
+  return { stops: null, takes: meet(seen, tools.bar) ? extent(corners, margin) : null };
 }
 
 function extent(corners: readonly Vec3[], margin: number): Interval {

@@ -5,7 +5,7 @@ import { stageOf } from './bench.js';
 import { bendsTo, lineFrame, poseInMachine } from './line.js';
 import { type Lump, lumpsOf, solidsOf } from './lumps.js';
 import type { Work } from './operations.js';
-import type { Move } from './search.js';
+import type { Move } from './states.js';
 
 /** Two panels of a part that meet during a stroke. */
 export interface SelfContact {
