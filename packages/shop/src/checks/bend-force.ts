@@ -34,5 +34,5 @@ export const bendForceHigh: ShopCheck = limitCheck<Force>({
     const [now, then] = [FORCE_CONSTANTS[profile], FORCE_CONSTANTS[other]];
     return `C · Rm · L · T² / V with C = ${now.value} by ${now.source} (profile ${profile}); ${then.value} by ${then.source} (profile ${other})`;
   },
-  remedy: ({ value, limit, opening }, say) => `take a V of ${say.least((opening * value) / limit)} or more`,
+  aim: ({ value, limit, opening }, say) => `take a V of ${say.least((opening * value) / limit)} or more`,
 });

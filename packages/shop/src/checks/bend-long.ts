@@ -29,5 +29,6 @@ export const bendLong: ShopCheck = limitCheck<Long>({
   message: ({ value, limit, what, machine }, say) =>
     `${what} is ${say.size(value)} long, the ${machine} bends ${say.most(limit)}`,
   source: () => 'shop file',
+  aim: ({ limit }, say) => `make it ${say.most(limit)} or shorter`,
   remedy: () => 'join it from two parts',
 });

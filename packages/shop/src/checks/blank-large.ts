@@ -31,5 +31,6 @@ export const blankLarge: ShopCheck = limitCheck({
     return `a blank of ${say.size(x)} by ${say.size(y)} fits no sheet in the rack: ${say.size(value)}, ${say.most(limit)} at most`;
   },
   source: () => 'sheets in the shop file, clamps and edges not taken off',
+  aim: ({ limit }, say) => `keep the blank within ${say.most(limit)} that way`,
   remedy: () => 'join it from two parts',
 });

@@ -29,7 +29,8 @@ export const boxDeep: ShopCheck = limitCheck<DeepBox>({
     press === null
       ? 'clear height under the beam in the shop file, less half a millimetre and two thousandths of the blank (judgement)'
       : 'clear height under the beam in the shop file; (height of the ram − half its width) / √2 on the press brake, derived',
-  remedy: () => 'join the walls from parts',
+  aim: ({ limit }, say) => `make the walls ${say.most(limit)} or lower`,
+  remedy: () => 'join them from parts',
 });
 
 function boxAt(subject: Subject, shop: Shop, panel: string): readonly DeepBox[] {
@@ -45,7 +46,7 @@ function boxAt(subject: Subject, shop: Shop, panel: string): readonly DeepBox[] 
     if (opposite === undefined || end === undefined || !ends.some((w) => isOpposite(w, end))) return [];
     const depth = Math.max(...ends.map((w) => heightOf(subject.part, w)));
     const bend = subject.flat.bends.find((b) => b.id === wall.bend) as FlatBend;
-    if (viseTakes(shop, bend, subject.sheet.thickness, subject.material)) return [free(bend, depth)];
+    if (viseTakes(subject, shop, bend)) return [free(bend, depth)];
     const base = between(wall, opposite);
     const ways = [
       ...(shop.brake === null

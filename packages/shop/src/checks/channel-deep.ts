@@ -39,11 +39,13 @@ export const channelDeep: ShopCheck = limitCheck<Channel>({
   message: ({ value, limit, what, way }, say) => WORDS[way](what, say.size(value), say, limit),
   source: () =>
     'web on the leaf: corner of the flange clear of nose and upright, overbend included; web under the fingers: set-back and foot; derived, sections of the fingers from the shop file',
-  remedy: ({ severity }) => (severity === 'note' ? 'bend it by hand in the vise' : ''),
+  aim: ({ limit, bound }, say) =>
+    bound === 'least' ? `make it ${say.least(limit)} or wider` : `make it ${say.most(limit)} or lower`,
+  remedy: ({ severity }) => (severity === 'note' ? 'bend it by hand in the vise' : 'join it from two parts'),
 });
 
 function channels(subject: Subject, shop: Shop, brake: Brake): readonly Channel[] {
-  const { part, flat, sheet, material } = subject;
+  const { part, flat } = subject;
   const room = Math.max(brake.gaps.end, brake.gaps.inner);
   return part.panels.flatMap(({ id }) => {
     const sides = sidesOf(part, id).filter((s) => s.hem === null && Math.abs(Math.abs(s.angle) - 90) < 1e-6);
@@ -51,7 +53,7 @@ function channels(subject: Subject, shop: Shop, brake: Brake): readonly Channel[
       sides.slice(i + 1).flatMap((b): readonly Channel[] => {
         if (!isOpposite(a, b) || a.angle > 0 !== b.angle > 0 || shared(a, b) <= room) return [];
         const bends = [a, b].map((s) => flat.bends.find((f) => f.id === s.bend) as FlatBend);
-        const byHand = bends.some((f) => viseTakes(shop, f, sheet.thickness, material));
+        const byHand = bends.some((f) => viseTakes(subject, shop, f));
         const best = bestWay(subject, brake, between(a, b), Math.min(heightOf(part, a), heightOf(part, b)));
         const severity = byHand ? 'note' : 'warning';
         return [{ ...best, what: id, at: middleOf(bends[0] as FlatBend), severity }];

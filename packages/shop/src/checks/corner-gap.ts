@@ -26,7 +26,8 @@ export const cornerGap: ShopCheck = limitCheck({
     leastGap(shop) === HAND
       ? '0.5 mm on a hand brake, from memory'
       : '0.1 to 0.3 mm for laser-cut parts from a press brake, from memory',
-  remedy: () => '',
+  aim: ({ limit }, say) => `leave ${say.least(limit)} there`,
+  remedy: () => 'file the edges back before bending',
 });
 
 function gaps({ formed, flat, part, sheet }: Subject, least: number): readonly Place[] {

@@ -29,5 +29,6 @@ export const cutLarge: ShopCheck = limitCheck<Cut>({
   message: ({ value, limit, machine }, say) =>
     `the blank is ${say.size(value)} long, the ${machine} takes ${say.most(limit)}`,
   source: () => 'shop file',
-  remedy: () => 'cut it with snips or hand shears, or join it from two parts',
+  aim: ({ limit }, say) => `keep the blank within ${say.most(limit)}`,
+  remedy: () => 'cut it with snips or hand shears',
 });

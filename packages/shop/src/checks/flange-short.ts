@@ -32,6 +32,7 @@ export const flangeShort: ShopCheck = limitCheck<ShortFlange>({
   message: ({ value, limit, what, machine }, say) =>
     `${what} is ${say.size(value)} from its bend to its edge, the ${machine} needs ${say.least(limit)}`,
   source: ({ source }) => source,
+  aim: ({ limit }, say) => `make it ${say.least(limit)} or longer`,
   remedy: () => 'bend it longer and cut it back afterwards',
 });
 
@@ -40,13 +41,13 @@ export const flangeShort: ShopCheck = limitCheck<ShortFlange>({
  * bends either the leaf turns a panel or the fingers hold it, so the smaller of both needs counts.
  */
 function place(subject: Subject, shop: Shop, panel: PartPanel): readonly ShortFlange[] {
-  const { sheet, material, flat, part } = subject;
+  const { flat, part } = subject;
   const sides = sidesOf(part, panel.id).filter((s) => s.hem !== 'wired');
   const found = sides.map((side): ShortFlange => {
     const bend = flat.bends.find((b) => b.id === side.bend) as FlatBend;
     const { value: limit, hard, source, machine } = needAt(subject, shop, side, bend);
     const value = reachFrom(panel, side);
-    const byHand = viseTakes(shop, bend, sheet.thickness, material);
+    const byHand = viseTakes(subject, shop, bend);
     const severity = value < hard && !byHand ? 'error' : 'warning';
     return { at: middleOf(bend), value, limit, what: panel.id, severity, machine, source };
   });

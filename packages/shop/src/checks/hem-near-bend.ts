@@ -30,7 +30,7 @@ export const hemNearBend: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say) =>
     `${say.size(value)} of wall between the folds ${what}, ${say.least(limit)} at least`,
   source: () => '5T + R + radius of the hem, by a design guide',
-  remedy: () => '',
+  aim: ({ limit }, say) => `leave ${say.least(limit)} between them`,
 });
 
 /** Tangent lines round the wall a hem is on, the hem's own first. */

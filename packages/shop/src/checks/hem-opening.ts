@@ -30,5 +30,6 @@ export const hemOpening: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say, _, { brake }) =>
     `${what} stands ${say.size(value)} high once folded past, the jaw of the ${brake?.name} lifts ${say.most(limit)}`,
   source: () => 'length × sin of the greatest angle + T against the opening in the shop file, derived',
+  aim: ({ limit }, say) => `keep it within ${say.most(limit)}`,
   remedy: () => 'close it with a mallet over a strip of sheet',
 });

@@ -26,7 +26,7 @@ export const hemShort: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say) =>
     `${what} is ${say.size(value)} wide over its fold, ${say.least(limit)} at least`,
   source: (_, __, { profile }) => bySources(profile, SOURCES),
-  remedy: () => '',
+  aim: ({ limit }, say) => `make it ${say.least(limit)} or wider`,
 });
 
 /** A fold back on the wall itself; a wired edge is none. */

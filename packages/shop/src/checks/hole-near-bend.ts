@@ -58,5 +58,6 @@ export const holeNearBend: ShopCheck = limitCheck<NearBend>({
     );
   },
   source: (_, __, { profile }) => bySources(profile, SOURCES),
+  aim: ({ limit }, say) => `keep its edge ${say.least(limit)} from the bend`,
   remedy: () => 'drill it after bending',
 });

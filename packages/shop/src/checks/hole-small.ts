@@ -21,5 +21,6 @@ export const holeSmall: ShopCheck = limitCheck({
     `a hole of ${say.size(value)} ${what}, ${say.least(limit)} at least in ${material.title} of this thickness`,
   source: () =>
     "diameter at least T, 2T in hard metal, by a fabricators' page; which metals are hard is judgement",
+  aim: ({ limit }, say) => `make it ${say.least(limit)} or larger`,
   remedy: () => 'drill it',
 });

@@ -10,7 +10,7 @@ import {
 import type { Shop } from '../machines/shop.js';
 import { bendForceHigh } from './bend-force.js';
 import { bendLong } from './bend-long.js';
-import { bendRelief } from './bend-relief.js';
+import { reliefNarrow, reliefShallow } from './bend-relief.js';
 import { blankLarge } from './blank-large.js';
 import { boxDeep } from './box-deep.js';
 import { channelDeep } from './channel-deep.js';
@@ -59,7 +59,8 @@ export const SHOP_CHECKS: readonly ShopCheck[] = [
   channelDeep,
   boxDeep,
   cornerGap,
-  bendRelief,
+  reliefShallow,
+  reliefNarrow,
   holeNearBend,
   slotNearBend,
   holeSmall,

@@ -31,5 +31,6 @@ export const legLeast: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say) =>
     `${what} is ${say.size(value)} long outside, ${say.least(limit)} at least for the radius of its bend`,
   source: (_, __, { profile }) => bySources(profile, SOURCES),
+  aim: ({ limit }, say) => `make it ${say.least(limit)} or longer`,
   remedy: () => 'bend it with a smaller radius',
 });

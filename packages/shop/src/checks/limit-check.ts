@@ -31,8 +31,10 @@ export interface LimitRule<P extends Place> {
   /** What is found at the worst place. */
   readonly message: (place: P, say: Say, subject: Subject, shop: Shop) => string;
   readonly source: (place: P, subject: Subject, shop: Shop) => Wording;
-  /** What to do where no size of the job helps, or instead of changing one. */
-  readonly remedy: (place: P, say: Say, subject: Subject, shop: Shop) => string;
+  /** The number that would pass, said where no size of the job by itself does. */
+  readonly aim: (place: P, say: Say, subject: Subject, shop: Shop) => string;
+  /** What else can be done. */
+  readonly remedy?: (place: P, say: Say, subject: Subject, shop: Shop) => string;
 }
 
 const CLOSE = 1e-6; // rounding of the geometry
@@ -61,7 +63,12 @@ export function limitCheck<P extends Place>(rule: LimitRule<P>): ShopCheck {
         unit: rule.unit,
         message: (say) => rule.message(worst, say, subject, shop) + also(worst, others),
         source: rule.source(worst, subject, shop),
-        fix: (say) => either(changes, rule.remedy(worst, say, subject, shop), say),
+        fix: (say) => {
+          const sizes = sizesIn(changes, say);
+          const aim = sizes.length > 0 ? sizes : [rule.aim(worst, say, subject, shop)];
+          const remedy = rule.remedy === undefined ? [] : [rule.remedy(worst, say, subject, shop)];
+          return [...aim, ...remedy].join(', or ');
+        },
       } satisfies Remark,
     ];
   };
@@ -77,10 +84,8 @@ function also(worst: Place, others: readonly Place[]): string {
   return names.length > NAMED ? `; at ${names.length} more places` : `; also ${names.join(', ')}`;
 }
 
-/** Sizes that would pass, then what else can be done. */
-function either(changes: readonly Change[], remedy: string, say: Say): string {
-  const sizes = changes.map(({ size, given, found }) =>
+/** Sizes that would pass, in words. */
+const sizesIn = (changes: readonly Change[], say: Say): readonly string[] =>
+  changes.map(({ size, given, found }) =>
     found < given ? `make ${size} ${say.most(found)} or less` : `make ${size} ${say.least(found)} or more`,
   );
-  return [...sizes, ...(remedy === '' ? [] : [remedy])].join(', or ');
-}

@@ -1,3 +1,5 @@
+import type { Segment } from '@tinwright/core';
+import { endsOf } from './bend-relief.js';
 import type { ShopCheck, Subject } from './check.js';
 import { distance, nearestOn } from './geometry/closest.js';
 import { type Facing, facing } from './geometry/facing.js';
@@ -16,10 +18,15 @@ export const notchNarrow: ShopCheck = limitCheck({
   bound: 'least',
   places: (subject) => {
     const limit = Math.max(LEAST, subject.sheet.thickness);
-    return notches(subject, limit, 0).map(({ at, width }) => ({ at, value: width, limit, what: 'notch' }));
+    // a cut beside the end of a bend has a rule of its own
+    const ends = subject.flat.bends.flatMap(endsOf);
+    return notches(subject, limit, 0)
+      .filter((f) => !ends.some((end) => borders(f, end)))
+      .map(({ at, width }) => ({ at, value: width, limit, what: 'notch' }));
   },
   message: ({ value, limit, what }, say) => `a ${what} ${say.size(value)} wide, ${say.least(limit)} at least`,
   source: () => `1 mm and T at least, ${SOURCE}`,
+  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
   remedy: () => 'saw it by hand',
 });
 
@@ -46,6 +53,7 @@ export const notchDeep: ShopCheck = limitCheck<Deep>({
   message: ({ value, deep, what }, say) =>
     `a ${what} ${say.size(value)} wide and ${say.size(deep)} deep: more than ${DEEP} widths is hard to punch or snip`,
   source: () => `no deeper than ${DEEP} widths, ${SOURCE}`,
+  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
   remedy: () => 'saw it by hand',
 });
 
@@ -53,7 +61,8 @@ export const notchDeep: ShopCheck = limitCheck<Deep>({
 const notches = (subject: Subject, within: number, ratio: number): readonly Facing[] =>
   facing(subject.flat.outline, within, ratio).filter((f) => f.across === 'gap' && !isSlot(subject, f));
 
-const isSlot = (subject: Subject, { at, width }: Facing): boolean =>
-  subject.part.panels.some(({ id }) =>
-    slotSides(subject, id).some((s) => distance(at, nearestOn(s, at)) < 0.51 * width),
-  );
+const isSlot = (subject: Subject, face: Facing): boolean =>
+  subject.part.panels.some(({ id }) => slotSides(subject, id).some((s) => borders(face, s.edge)));
+
+/** True where an edge is one of the two that face each other. */
+const borders = ({ at, width }: Facing, s: Segment): boolean => distance(at, nearestOn(s, at)) < 0.51 * width;

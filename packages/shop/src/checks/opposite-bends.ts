@@ -52,6 +52,7 @@ export const offsetSmall: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say) =>
     `${what} steps over by ${say.size(value)}; up to ${say.most(limit)} takes an offset die, not two bends`,
   source: () => "offsets up to 2T want an offset die, by a fabricators' page",
+  aim: ({ limit }, say) => `step over by more than ${say.least(limit)}`,
   remedy: () => 'press it in an offset die',
 });
 
@@ -70,6 +71,7 @@ export const stepNarrow: ShopCheck = limitCheck<NarrowStep>({
   message: ({ value, limit, what, machine }, say) =>
     `${what} is ${say.size(value)} wide between opposite bends, ${say.least(limit)} at least on the ${machine}`,
   source: ({ source }) => source,
+  aim: ({ limit }, say) => `make it ${say.least(limit)} or wider`,
   remedy: ({ severity }) => (severity === 'note' ? 'bend it by hand in the vise' : 'join it from two parts'),
 });
 
@@ -98,7 +100,7 @@ function stepPlace(subject: Subject, shop: Shop, step: Step): readonly NarrowSte
   ];
   if (ways.length === 0) return [];
   const best = ways.reduce((a, b) => (b.value < a.value ? b : a));
-  const byHand = step.bends.some((b) => viseTakes(shop, b, thickness, subject.material));
+  const byHand = step.bends.some((b) => viseTakes(subject, shop, b));
   const severity = byHand ? 'note' : step.web < best.hard ? 'error' : 'warning';
   return [
     {

@@ -33,8 +33,9 @@ export const panelLimp: ShopCheck = limitCheck({
       ];
     }),
   message: ({ value, limit, what }, say) =>
-    `${what} is only ${say.size(value)} high on a panel of ${say.size(limit * SHARE)}, which gives way while it is bent`,
+    `${what} is ${say.size(value)} high on a panel of ${say.size(limit * SHARE)}, which gives way while it is bent: ${say.least(limit)} at least`,
   source: () =>
     'large panels with tiny flanges, by a design guide; a fiftieth of 300 mm and more is judgement',
+  aim: ({ limit }, say) => `make it ${say.least(limit)} or higher`,
   remedy: () => 'hold the panel up while it is bent',
 });

@@ -36,7 +36,7 @@ export const radiusMade: ShopCheck = limitCheck<Made>({
     `${what} asks for ${say.size(asked)} inside, the ${machine} makes ${say.size(made)}: its legs come out ${say.size(value)} ${made < asked ? 'longer' : 'shorter'} together`,
   source: ({ limit }) =>
     `leaf: R = set-back / tan(A/2) − T within its range of set-back, derived; press: R = 0.16 V, makers' tables; ${plainNumber(limit, 2)} mm a bend from memory`,
-  remedy: ({ made }, say) => `lay out with insideRadius ${say.size(made)}`,
+  aim: ({ made }, say) => `lay it out with insideRadius ${say.size(made)}`,
 });
 
 /** What each machine makes of a bend, mm inside. */

@@ -22,7 +22,7 @@ export const sheetThick: ShopCheck = limitCheck<Thick>({
   message: ({ value, limit, machine }, say, { material }) =>
     `${material.title} of ${say.size(value)}, the ${machine} takes ${say.most(limit)}`,
   source: ({ source }) => source,
-  remedy: ({ limit }, say) => `take sheet of ${say.most(limit)} or thinner`,
+  aim: ({ limit }, say) => `take sheet of ${say.most(limit)} or thinner`,
 });
 
 function bending(subject: Subject, shop: Shop): readonly Thick[] {
@@ -34,7 +34,7 @@ function bending(subject: Subject, shop: Shop): readonly Thick[] {
   const listed = leafThickness(brake, material, 'usual');
   const asked = leafThickness(brake, material, profile);
   const over = !fits(sheet.thickness, listed.value);
-  const byHand = bends.every((b) => viseTakes(shop, b, sheet.thickness, material));
+  const byHand = bends.every((b) => viseTakes(subject, shop, b));
   const severity = byHand ? 'note' : over ? 'error' : 'warning';
   const limit = over ? listed : asked;
   if (fits(sheet.thickness, limit.value)) return [];

@@ -23,9 +23,9 @@ export const slotNearBend: ShopCheck = limitCheck({
     subject.part.panels.flatMap(({ id }) => {
       const sides = slotSides(subject, id);
       return tangentsOf(subject.flat, id).flatMap(({ bend, line }) =>
-        sides.map((side) => {
-          const { distance, from } = closest(side, line);
-          const times = profile === 'usual' ? 2.5 : alongside(side, line) ? 4 : 3;
+        sides.map(({ edge, long }) => {
+          const { distance, from } = closest(edge, line);
+          const times = profile === 'usual' ? 2.5 : long && alongside(edge, line) ? 4 : 3;
           return {
             at: from,
             value: distance,
@@ -38,6 +38,7 @@ export const slotNearBend: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say) =>
     `a slot ${what} ends ${say.size(value)} from the bend, ${say.least(limit)} at least`,
   source: (_, __, { profile }) => bySources(profile, SOURCES),
+  aim: ({ limit }, say) => `keep it ${say.least(limit)} from the bend`,
   remedy: () => 'cut it after bending',
 });
 

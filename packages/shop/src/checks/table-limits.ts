@@ -22,7 +22,7 @@ export const holeUnderTable: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say, _, { table }) =>
     `the ${table?.name} cuts holes of ${say.least(limit)} and larger, there is one of ${say.size(value)} ${what}`,
   source: () => 'shop file',
-  remedy: () => 'let the table mark the centre and drill it',
+  aim: () => 'let the table mark the centre and drill it',
 });
 
 /** Gaps in the outline narrower than the cutting table's kerf. */
@@ -40,5 +40,6 @@ export const gapUnderKerf: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say, _, { table }) =>
     `a ${what} of ${say.size(value)} in the outline, the kerf of the ${table?.name} is ${say.size(limit)}`,
   source: () => 'shop file',
-  remedy: () => 'saw it or snip it by hand',
+  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
+  remedy: () => 'saw or snip it by hand',
 });

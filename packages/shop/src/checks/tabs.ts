@@ -20,7 +20,7 @@ export const tabNarrow: ShopCheck = limitCheck({
       .map(({ at, width }) => ({ at, value: width, limit: least(sheet.thickness), what: 'strip of metal' })),
   message: ({ value, limit, what }, say) => `a ${what} ${say.size(value)} wide, ${say.least(limit)} at least`,
   source: () => `2T and 3.2 mm at least, ${SOURCE}`,
-  remedy: () => '',
+  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
 });
 
 interface Tab extends Place {
@@ -47,6 +47,7 @@ export const tabLong: ShopCheck = limitCheck<Tab>({
   message: ({ value, long, what }, say) =>
     `a ${what} ${say.size(value)} wide and ${say.size(long)} long: more than ${LONG} widths bends in handling`,
   source: () => `no longer than ${LONG} widths, ${SOURCE}; where a tab ends to be thin is judgement`,
+  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
   remedy: () => 'leave it on the sheet until the last cut',
 });
 

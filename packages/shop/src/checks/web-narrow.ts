@@ -59,5 +59,5 @@ export const webNarrow: ShopCheck = limitCheck({
   message: ({ value, limit, what }, say) =>
     `${say.size(Math.max(0, value))} of metal between ${what}, ${say.least(limit)} at least`,
   source: (_, { sheet }, shop) => webFor(shop, sheet.thickness).source,
-  remedy: () => '',
+  aim: ({ limit }, say) => `leave ${say.least(limit)} between them`,
 });

@@ -36,8 +36,8 @@ export const weldElectrode: ShopCheck = limitCheck<Weld>({
   message: ({ value, limit, what, bend }, say) =>
     `a spot weld ${what} is ${say.size(value)} from the bend ${bend}, ${say.least(limit)} at least for the electrode`,
   source: () => 'half the electrode in the shop file and 1 mm beside the bend, 1 to 2 is usual, derived',
-  remedy: ({ value }, say) =>
+  aim: ({ value, limit }, say) =>
     value > CLEARANCE
-      ? `take electrodes of ${say.most(2 * (value - CLEARANCE))} or thinner, or make room beside the bend`
-      : 'make room beside the bend',
+      ? `take electrodes of ${say.most(2 * (value - CLEARANCE))} or thinner`
+      : `leave ${say.least(limit)} beside the bend`,
 });

@@ -1,8 +1,8 @@
 import { arcOf, type Loop, type Point, type Segment, segments } from '@tinwright/core';
 import { closest, distance, isStraight } from './closest.js';
 
-/** Two stretches of an outline that face each other. mm */
-export interface Facing {
+/** Two lines or arcs that face each other. mm */
+export interface Face {
   /** With metal between them, or with nothing. */
   readonly across: 'metal' | 'gap';
   readonly width: number;
@@ -10,11 +10,15 @@ export interface Facing {
   readonly length: number;
   /** Middle of the narrowest place. */
   readonly at: Point;
+}
+
+/** Two edges of an outline that face each other. mm */
+export interface Facing extends Face {
   /** Length of the outline from the one to the other, either way round. */
   readonly round: readonly [number, number];
 }
 
-const SQUARE = Math.cos((30 * Math.PI) / 180); // sides that open by more than 30° each are a corner, not a slot
+const SQUARE = Math.cos((15 * Math.PI) / 180); // sides that open by more than 15° each make a V, not a slot
 
 /**
  * Pairs of edges of a counter-clockwise outline that face each other less than `within` apart, or less than `ratio`
@@ -28,11 +32,10 @@ export function facing(outline: Loop, within: number, ratio: number): readonly F
       if (i === 0 && j === all.length - 1) return [];
       const reach = Math.max(within, ratio * Math.min(a.length, b.length));
       if (apart(a, b) >= reach) return [];
-      const found = pair(a.segment, b.segment, () => [
-        way(all.slice(i + 1, j)),
-        way([...all.slice(j + 1), ...all.slice(0, i)]),
-      ]);
-      return found !== null && found.width < Math.max(within, ratio * found.length) ? [found] : [];
+      const found = faceToFace(a.segment, b.segment);
+      if (found === null || found.width >= Math.max(within, ratio * found.length)) return [];
+      const round = [way(all.slice(i + 1, j)), way([...all.slice(j + 1), ...all.slice(0, i)])] as const;
+      return [{ ...found, round }];
     }),
   );
 }
@@ -62,7 +65,8 @@ function boxed(segment: Segment): Boxed {
 const apart = (a: Boxed, b: Boxed): number =>
   Math.max(a.min[0] - b.max[0], b.min[0] - a.max[0], a.min[1] - b.max[1], b.min[1] - a.max[1]);
 
-function pair(a: Segment, b: Segment, round: () => Facing['round']): Facing | null {
+/** How two edges of counter-clockwise outlines face each other; null where they do not. */
+export function faceToFace(a: Segment, b: Segment): Face | null {
   const { from, to, distance: width } = besideEachOther(a, b) ?? closest(a, b);
   if (width < 1e-9) return null;
   const way: Point = [(to[0] - from[0]) / width, (to[1] - from[1]) / width];
@@ -71,7 +75,7 @@ function pair(a: Segment, b: Segment, round: () => Facing['round']): Facing | nu
   if (across === null) return null;
   const [low, high] = overlap(a, b, [-way[1], way[0]]);
   const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  return { across, width, length: Math.max(0, high - low), at, round: round() };
+  return { across, width, length: Math.max(0, high - low), at };
 }
 
 /** Parallel lines are as near all along: the middle of where they lie beside each other. */

@@ -79,8 +79,8 @@ export interface Return {
 }
 
 /**
- * Longest flange at the end of a wall that clears the fingers while the wall is turned up, outside, mm: its corner
- * stays off the face that rises from the nose, and off the upright.
+ * Longest flange at the end of a wall that clears the fingers while the wall is turned up, outside, mm: its inner corner
+ * stays off the face that rises from the nose, its outer one off the upright.
  * Source: derived; at 90° without overbend r = s + (H − 2T) / tan ν, at most s + the upright.
  */
 export function longestReturn(brake: Brake, { wall, thickness: T, insideRadius, margin }: Return): number {
@@ -90,6 +90,6 @@ export function longestReturn(brake: Brake, { wall, thickness: T, insideRadius, 
   const [cos, sin, tan] = [Math.cos(turn), Math.sin(turn), Math.tan(nose)];
   const inner = wall - T;
   const face = (inner * sin - T + (s + inner * cos) * tan - margin / Math.cos(nose)) / (sin * tan - cos);
-  const upright = (s + finger.upright - margin + inner * cos) / sin;
+  const upright = (s + finger.upright - margin + wall * cos) / sin;
   return Math.max(0, Math.min(face, upright));
 }
