@@ -3,7 +3,7 @@ import { place, segments } from '@tinwright/core';
 import { wordsFor } from './change.js';
 import type { ShopCheck, Subject } from './check.js';
 import { distance, nearestOn } from './geometry/closest.js';
-import { faceToFace } from './geometry/facing.js';
+import { boxesApart, faceToFace } from './geometry/facing.js';
 import { panelOf, tangentsOf } from './geometry/panels.js';
 import { limitCheck } from './limit-check.js';
 import { bySources } from './profiles.js';
@@ -30,7 +30,6 @@ export const reliefShallow: ShopCheck = (subject, { profile }) => {
   const [first] = shallow;
   if (first === undefined || profile === 'usual') return [];
   const slack = (s: Subject) => Math.min(Infinity, ...rootsOf(s).map((r) => r.past - PAST));
-  const words = wordsFor(subject, RELIEFS, slack).slice(0, 1);
   const diameter = Math.max(2 * subject.sheet.insideRadius, 25.4 / 8);
   const where = [...new Set(shallow.map((r) => r.panel))].join(', ');
   const corners = `${shallow.length} corner${shallow.length === 1 ? '' : 's'} of ${where}`;
@@ -45,7 +44,10 @@ export const reliefShallow: ShopCheck = (subject, { profile }) => {
       message: (say) =>
         `the cut at ${corners} ends ${first.past < SAME ? 'at' : `${say.size(first.past)} past`} the tangent lines of the bends that meet there; ${say.least(PAST)} past them keeps the metal from puckering`,
       source: bySources(profile, SOURCES),
-      fix: (say) => [...words, `drill ${say.size(diameter)} there before cutting`].join(', or '),
+      fix: (say) => {
+        const words = wordsFor(subject, RELIEFS, slack).slice(0, 1);
+        return [...words, `drill ${say.size(diameter)} there before cutting`].join(', or ');
+      },
     },
   ];
 };
@@ -92,7 +94,7 @@ export const reliefNarrow: ShopCheck = limitCheck({
     const still = segments(flat.outline).filter((s) => !bent(s));
     return ends.flatMap(({ bend, end }) =>
       still.flatMap((s) => {
-        const face = faceToFace(end, s);
+        const face = boxesApart(end, s) < limit ? faceToFace(end, s) : null;
         if (face === null || face.across !== 'gap' || face.length < SAME || face.width >= limit) return [];
         return [{ at: face.at, value: face.width, limit, what: bend.id }];
       }),

@@ -6,7 +6,7 @@ import type { ShopCheck, Subject } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { between, isOpposite, sidesOf } from './geometry/sides.js';
 import { limitCheck, type Place } from './limit-check.js';
-import { longestReturn, marginFor } from './machine/leaf.js';
+import { longestReturn, MARGIN, marginFor } from './machine/leaf.js';
 import { viseTakes } from './machine/vise.js';
 
 interface DeepBox extends Place {
@@ -27,8 +27,8 @@ export const boxDeep: ShopCheck = limitCheck<DeepBox>({
     `walls round ${what} are ${say.size(value)} deep, ${say.most(limit)} at most on the ${machine}`,
   source: (_, __, { press }) =>
     press === null
-      ? 'clear height under the beam in the shop file, less half a millimetre and two thousandths of the blank (judgement)'
-      : 'clear height under the beam in the shop file; (height of the ram − half its width) / √2 on the press brake, derived',
+      ? `clear height under the beam in the shop file, derived, ${MARGIN}`
+      : `clear height under the beam in the shop file, ${MARGIN}; (height of the ram − half its width) / √2 on the press brake; derived`,
   aim: ({ limit }, say) => `make the walls ${say.most(limit)} or lower`,
   remedy: () => 'join them from parts',
 });

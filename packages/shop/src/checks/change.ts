@@ -24,20 +24,15 @@ const THICKNESSES = 5; // a size may grow or shrink by this much, or by half of 
  */
 export function changesFor(subject: Subject, slack: (s: Subject) => number): readonly Change[] {
   const start = slack(subject);
-  const found = lengthsOf(subject).flatMap(({ path, given }): readonly Change[] => {
+  const found = lengthsOf(subject).flatMap(({ path, given, takes }): readonly Change[] => {
     const far = Math.max(given / 2, THICKNESSES * subject.sheet.thickness);
     const at = (v: number) => {
       const other = v > 0 && Math.abs(v - given) <= far ? altered(subject, path, v) : null;
       return other === null ? null : slack(other);
     };
-    const more = at(given * (1 + NUDGE));
-    if (more !== null && more === start) return []; // it does not matter here
     const size =
-      follow(given, given * (1 + NUDGE), start, at, more) ??
-      (more !== null && more > start
-        ? null
-        : follow(given, given * (1 - NUDGE), start, at, at(given * (1 - NUDGE))));
-    return size === null ? [] : [{ size: pathText(path), given, found: size }];
+      follow(given, given * (1 + NUDGE), start, at) ?? follow(given, given * (1 - NUDGE), start, at);
+    return size === null || !takes(size) ? [] : [{ size: pathText(path), given, found: size }];
   });
   const far = ({ given, found: f }: Change) => Math.abs(Math.log(f / given));
   return found.toSorted((a, b) => far(a) - far(b)).slice(0, MOST);
@@ -49,17 +44,16 @@ function follow(
   nudged: number,
   start: number,
   at: (v: number) => number | null,
-  first: number | null,
 ): number | null {
   let [v0, f0, v1] = [given, start, nudged];
   for (let i = 0; i < TRIES; i++) {
-    const f1 = i === 0 ? first : at(v1);
+    const f1 = at(v1);
     if (f1 === null || f1 <= f0 + 1e-9) return null;
     if (f1 >= 0 && i > 0) return v1;
     const next = v1 - (f1 * (v1 - v0)) / (f1 - f0);
-    [v0, f0, v1] = f1 >= 0 ? [given, start, next] : [v1, f1, next];
+    if (f1 < 0) [v0, f0] = [v1, f1];
     // a little past, to the step a person would write
-    v1 = v1 > given ? Math.ceil(v1 / STEP - 1e-6) * STEP : Math.floor(v1 / STEP + 1e-6) * STEP;
+    v1 = nudged > given ? Math.ceil(next / STEP - 1e-6) * STEP : Math.floor(next / STEP + 1e-6) * STEP;
   }
   return null;
 }
@@ -77,13 +71,20 @@ export function altered(subject: Subject, path: Path, value: unknown): Subject |
   }
 }
 
+/** A parameter that is a length, and whether a job may give it another. mm */
+interface Length {
+  readonly path: Path;
+  readonly given: number;
+  readonly takes: (mm: number) => boolean;
+}
+
 /** Parameters that are lengths: those a job may write with a unit. */
-function lengthsOf({ params, family }: Subject): readonly { readonly path: Path; readonly given: number }[] {
+function lengthsOf({ params, family }: Subject): readonly Length[] {
   const shape = family.params(paramKit('mm'));
-  return leaves(params, []).flatMap(({ path, value }) => {
-    const [key] = path as [string];
+  return leaves(params, []).flatMap(({ path, value }): readonly Length[] => {
     if (typeof value !== 'number' || value === 0) return [];
-    return reads(shape, key, withValue(params, path, `${value} mm` as never)) ? [{ path, given: value }] : [];
+    const takes = (mm: number) => reads(shape, path, withValue(params, path, `${mm} mm` as never));
+    return takes(value) ? [{ path, given: value, takes }] : [];
   });
 }
 
@@ -96,9 +97,8 @@ export function wordsFor(
   const shape = subject.family.params(paramKit('mm'));
   return leaves(subject.params, []).flatMap(({ path, value }) => {
     if (typeof value !== 'string') return [];
-    const [key] = path as [string];
     return words
-      .filter((w) => w !== value && reads(shape, key, withValue(subject.params, path, w as never)))
+      .filter((w) => w !== value && reads(shape, path, withValue(subject.params, path, w as never)))
       .filter((w) => {
         const other = altered(subject, path, w);
         return other !== null && slack(other) >= -1e-9;
@@ -107,8 +107,9 @@ export function wordsFor(
   });
 }
 
-/** True when a parameter's schema takes its value. */
-function reads(shape: ReturnType<Subject['family']['params']>, key: string, params: unknown): boolean {
+/** True when the schema of the parameter that a path leads into takes its value. */
+function reads(shape: ReturnType<Subject['family']['params']>, [first]: Path, params: unknown): boolean {
+  const key = String(first);
   const schema = shape[key] as { safeParse(v: unknown): { success: boolean } } | undefined;
   return schema?.safeParse(given((params as Record<string, unknown>)[key])).success === true;
 }

@@ -5,7 +5,7 @@ import type { ShopCheck, Subject } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { between, isOpposite, legFrom, panelNamed, type Side, shared, sidesOf } from './geometry/sides.js';
 import { limitCheck, type Place } from './limit-check.js';
-import { longestReturn, marginFor } from './machine/leaf.js';
+import { longestReturn, MARGIN, marginFor } from './machine/leaf.js';
 import { viseTakes } from './machine/vise.js';
 
 /** What stands in the way: the fingers while the web is turned, the beam or the foot while it is held. */
@@ -38,7 +38,8 @@ export const channelDeep: ShopCheck = limitCheck<Channel>({
     shop.brake === null || shop.press !== null ? [] : channels(subject, shop, shop.brake),
   message: ({ value, limit, what, way }, say) => WORDS[way](what, say.size(value), say, limit),
   source: () =>
-    'web on the leaf: corner of the flange clear of nose and upright, overbend included; web under the fingers: set-back and foot; derived, sections of the fingers from the shop file',
+    'web on the leaf: corner of the flange clear of nose and upright, overbend included; web under the fingers: set-back and foot; derived, sections of the fingers from the shop file, ' +
+    MARGIN,
   aim: ({ limit, bound }, say) =>
     bound === 'least' ? `make it ${say.least(limit)} or wider` : `make it ${say.most(limit)} or lower`,
   remedy: ({ severity }) => (severity === 'note' ? 'bend it by hand in the vise' : 'join it from two parts'),

@@ -50,12 +50,9 @@ export const holeNearBend: ShopCheck = limitCheck<NearBend>({
       })),
     ),
   message: ({ value, limit, what, bend, diameter, jointed }, say) => {
-    const hole = jointed ? `a fastener's hole of ${say.size(diameter)}` : `a hole of ${say.size(diameter)}`;
-    const found = value > 0 ? `${say.size(value)} from the bend ${bend}` : `runs into the bend ${bend}`;
-    return `${hole} ${what} ${value > 0 ? 'ends' : ''} ${found}, ${say.least(limit)} at least`.replace(
-      '  ',
-      ' ',
-    );
+    const hole = `${jointed ? "a fastener's hole" : 'a hole'} of ${say.size(diameter)} ${what}`;
+    const found = value > 0 ? `ends ${say.size(value)} from` : 'runs into';
+    return `${hole} ${found} the bend ${bend}, ${say.least(limit)} at least`;
   },
   source: (_, __, { profile }) => bySources(profile, SOURCES),
   aim: ({ limit }, say) => `keep its edge ${say.least(limit)} from the bend`,

@@ -52,7 +52,6 @@ export function limitCheck<P extends Place>(rule: LimitRule<P>): ShopCheck {
     );
     if (worst === undefined) return [];
     const slack = (s: Subject) => slackOf(rule.places(s, shop)) + CLOSE;
-    const changes = failing.some((p) => p.jointed) ? [] : changesFor(subject, slack);
     return [
       {
         code: rule.code,
@@ -64,6 +63,7 @@ export function limitCheck<P extends Place>(rule: LimitRule<P>): ShopCheck {
         message: (say) => rule.message(worst, say, subject, shop) + also(worst, others),
         source: rule.source(worst, subject, shop),
         fix: (say) => {
+          const changes = failing.some((p) => p.jointed) ? [] : changesFor(subject, slack);
           const sizes = sizesIn(changes, say);
           const aim = sizes.length > 0 ? sizes : [rule.aim(worst, say, subject, shop)];
           const remedy = rule.remedy === undefined ? [] : [rule.remedy(worst, say, subject, shop)];

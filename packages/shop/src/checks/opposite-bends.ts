@@ -5,7 +5,7 @@ import type { ShopCheck, Subject } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { between, isOpposite, type Side, sidesOf } from './geometry/sides.js';
 import { limitCheck, type Place } from './limit-check.js';
-import { marginFor, type Sourced } from './machine/leaf.js';
+import { MARGIN, marginFor, type Sourced } from './machine/leaf.js';
 import { diesFor } from './machine/press.js';
 import { viseTakes } from './machine/vise.js';
 
@@ -85,7 +85,7 @@ function stepPlace(subject: Subject, shop: Shop, step: Step): readonly NarrowSte
       ? []
       : [brake].map(({ name, leaf, bed }) => {
           const value = Math.min(leaf.width, bed) + marginFor(longest) + thickness;
-          const source = 'clear of the leaf, or of the bed, by its width in the shop file, derived';
+          const source = `clear of the leaf, or of the bed, by its width in the shop file, derived, ${MARGIN}`;
           return { machine: name, value, hard: value, source };
         })),
     ...(press === null

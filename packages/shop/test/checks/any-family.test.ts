@@ -116,7 +116,7 @@ let applied = 0;
 
 describe.each([...FAMILIES, ...TEST_FAMILIES].map((f) => [f.name, f] as const))('%s', (_, family) => {
   test.each(['mm', 'in'] as const)('in %s: findings are whole, and the changes they tell pass', (unit) => {
-    const runs = Math.round((fc.readConfigureGlobal()?.numRuns ?? 100) / (unit === 'mm' ? 2 : 5));
+    const runs = Math.round((fc.readConfigureGlobal()?.numRuns ?? 100) / (unit === 'mm' ? 3 : 8));
     fc.assert(
       fc.property(paramsOf(family), stocks, fc.constantFrom(...SHOPS), (params, stock, shop) => {
         const inUnit = unit === 'mm' ? params : (asText(params, family) as Json);
@@ -151,7 +151,7 @@ function asText(value: unknown, family: AnyFamily, key = ''): unknown {
 
 test('many rules were met, and many changes applied', () => {
   expect(seen.size).toBeGreaterThan(20);
-  expect(applied).toBeGreaterThan(150);
+  expect(applied).toBeGreaterThan(100);
 });
 
 test('rules look only: a part and a shop that are frozen stay as they are', () => {

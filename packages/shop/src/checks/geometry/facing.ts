@@ -61,6 +61,9 @@ function boxed(segment: Segment): Boxed {
   };
 }
 
+/** At most the distance between two lines or arcs: a quick look before the exact one. mm */
+export const boxesApart = (a: Segment, b: Segment): number => apart(boxed(a), boxed(b));
+
 /** At most the distance between what two boxes hold. */
 const apart = (a: Boxed, b: Boxed): number =>
   Math.max(a.min[0] - b.max[0], b.min[0] - a.max[0], a.min[1] - b.max[1], b.min[1] - a.max[1]);

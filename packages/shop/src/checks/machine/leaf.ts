@@ -22,6 +22,9 @@ export interface LeafBend {
   readonly material: Material;
 }
 
+/** What is kept off every tool, in words. */
+export const MARGIN = 'half a millimetre and two thousandths of the blank kept off (judgement)';
+
 /** Kept off every tool, mm: half a millimetre and two thousandths of the part. Judgement. */
 export const marginFor = (longest: number): number => 0.5 + 0.002 * longest;
 
@@ -56,7 +59,7 @@ export function leastLeafFlange(brake: Brake, bend: LeafBend, profile: Profile):
     { value: brake.lowestFlange, source: `lowest flange of the ${brake.name} in the shop file` },
     {
       value: RATED_FLANGE * (thickness / most) ** 2 * Math.min(1, length / brake.length),
-      source: `load of the bend against the capacity of the ${brake.name}, derived; ${MANUAL}`,
+      source: `load of the bend against the capacity of the ${brake.name}${profile === 'strict' ? ' less 2 gauges (profile strict)' : ''}, derived; ${MANUAL}`,
     },
   ];
   return terms.reduce((a, b) => (b.value > a.value ? b : a));
@@ -90,6 +93,9 @@ export function longestReturn(brake: Brake, { wall, thickness: T, insideRadius, 
   const [cos, sin, tan] = [Math.cos(turn), Math.sin(turn), Math.tan(nose)];
   const inner = wall - T;
   const face = (inner * sin - T + (s + inner * cos) * tan - margin / Math.cos(nose)) / (sin * tan - cos);
-  const upright = (s + finger.upright - margin + wall * cos) / sin;
-  return Math.max(0, Math.min(face, upright));
+  const back = (to: number) => Math.max(0, (s + to - margin + wall * cos) / sin);
+  const nosed = Math.max(0, Math.min(face, back(finger.upright)));
+  // a corner that passes over the fingers, where they are low, has only the beam before it
+  const over = inner * sin + nosed * cos > T + brake.clearHeight;
+  return over ? Math.max(nosed, back(brake.beam)) : nosed;
 }
