@@ -1,10 +1,9 @@
 import type { FlatBend } from '@tinwright/core';
 import type { Brake, Press, Shop } from '../machines/shop.js';
 import { setBackFor } from '../tools/leaf-tools.js';
-import { heightOf } from './channel-deep.js';
 import type { ShopCheck, Subject } from './check.js';
 import { middleOf } from './geometry/panels.js';
-import { between, isOpposite, sidesOf } from './geometry/sides.js';
+import { between, heightOf, isOpposite, sidesOf } from './geometry/sides.js';
 import { limitCheck, type Place } from './limit-check.js';
 import { longestReturn, MARGIN, marginFor } from './machine/leaf.js';
 import { viseTakes } from './machine/vise.js';
@@ -32,6 +31,10 @@ export const boxDeep: ShopCheck = limitCheck<DeepBox>({
   aim: ({ limit }, say) => `make the walls ${say.most(limit)} or lower`,
   remedy: () => 'join them from parts',
 });
+
+/** True for a panel whose walls are too deep for the last of them. */
+export const isTooDeep = (subject: Subject, shop: Shop, panel: string): boolean =>
+  boxAt(subject, shop, panel).some(({ value, limit }) => value > limit + 1e-6);
 
 function boxAt(subject: Subject, shop: Shop, panel: string): readonly DeepBox[] {
   const walls = sidesOf(subject.part, panel).filter(

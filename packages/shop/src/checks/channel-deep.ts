@@ -1,9 +1,10 @@
 import type { FlatBend, Say } from '@tinwright/core';
 import type { Brake, Shop } from '../machines/shop.js';
 import { setBackFor } from '../tools/leaf-tools.js';
+import { isTooDeep } from './box-deep.js';
 import type { ShopCheck, Subject } from './check.js';
 import { middleOf } from './geometry/panels.js';
-import { between, isOpposite, legFrom, panelNamed, type Side, shared, sidesOf } from './geometry/sides.js';
+import { between, heightOf, isOpposite, shared, sidesOf } from './geometry/sides.js';
 import { limitCheck, type Place } from './limit-check.js';
 import { longestReturn, MARGIN, marginFor } from './machine/leaf.js';
 import { viseTakes } from './machine/vise.js';
@@ -56,6 +57,8 @@ function channels(subject: Subject, shop: Shop, brake: Brake): readonly Channel[
         const bends = [a, b].map((s) => flat.bends.find((f) => f.id === s.bend) as FlatBend);
         const byHand = bends.some((f) => viseTakes(subject, shop, f));
         const best = bestWay(subject, brake, between(a, b), Math.min(heightOf(part, a), heightOf(part, b)));
+        // a box too deep for the beam is told as that
+        if (best.way === 'beam' && isTooDeep(subject, shop, id)) return [];
         const severity = byHand ? 'note' : 'warning';
         return [{ ...best, what: id, at: middleOf(bends[0] as FlatBend), severity }];
       }),
@@ -88,11 +91,4 @@ function bestWay({ sheet, flat }: Subject, brake: Brake, web: number, height: nu
   };
   const held = slack(beam) < slack(foot) ? beam : foot;
   return slack(turned) > slack(held) ? turned : held;
-}
-
-/** Outside height of what stands beyond a bend of a panel. */
-export function heightOf(part: Subject['part'], side: Side): number {
-  const beyond = sidesOf(part, side.beyond);
-  const back = beyond.find((s) => s.bend === side.bend) as Side;
-  return legFrom(panelNamed(part, side.beyond), back, beyond);
 }

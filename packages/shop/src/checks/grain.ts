@@ -61,8 +61,9 @@ function sourceOf({ material }: Subject): string {
   return `${why}; ${NEAR} times the least radius is judgement`;
 }
 
-/** Hems of low-carbon steel are folded flat either way. */
-const matters = ({ hem }: FlatBend, { material }: Subject): boolean => hem === null || !isLowCarbon(material);
+/** Hems of low-carbon steel are folded flat either way; one too tight for its metal is told as that. */
+const matters = ({ hem, insideRadius }: FlatBend, { material, sheet }: Subject): boolean =>
+  hem === null || (!isLowCarbon(material) && insideRadius >= material.leastRadius.at(sheet.thickness));
 
 /** Axes of the blank that can lie along the long side of a sheet of the rack; both where there is none to tell. */
 function laysOn([x, y]: Point, { sheets }: Shop): readonly Axis[] {

@@ -11,6 +11,8 @@ const MOST_OFF = 0.2; // mm a bend; what a press brake holds, from memory
 interface Made extends Place {
   readonly asked: number;
   readonly made: number;
+  /** What both legs together come out longer by, mm. */
+  readonly longer: number;
   readonly machine: string;
 }
 
@@ -24,16 +26,16 @@ export const radiusMade: ShopCheck = limitCheck<Made>({
     flat.bends
       .filter((b) => b.hem === null)
       .flatMap((bend): readonly Made[] => {
-        const ways = waysOf(bend, sheet.thickness, shop).map((way) => ({
-          ...way,
-          value: Math.abs(perRadius(bend.angle) * (way.made - bend.insideRadius)),
-        }));
+        const ways = waysOf(bend, sheet.thickness, shop).map((way) => {
+          const longer = perRadius(bend.angle) * (way.made - bend.insideRadius);
+          return { ...way, longer, value: Math.abs(longer) };
+        });
         const [best] = ways.toSorted((a, b) => a.value - b.value);
         if (best === undefined) return [];
         return [{ ...best, at: middleOf(bend), limit: MOST_OFF, what: bend.id, asked: bend.insideRadius }];
       }),
-  message: ({ value, what, asked, made, machine }, say) =>
-    `${what} asks for ${say.size(asked)} inside, the ${machine} makes ${say.size(made)}: its legs come out ${say.size(value)} ${made < asked ? 'longer' : 'shorter'} together`,
+  message: ({ value, what, asked, made, longer, machine }, say) =>
+    `${what} asks for ${say.size(asked)} inside, the ${machine} makes ${say.size(made)}: its legs come out ${say.size(value)} ${longer > 0 ? 'longer' : 'shorter'} together`,
   source: ({ limit }) =>
     `leaf: R = set-back / tan(A/2) − T within its range of set-back, derived; press: R = 0.16 V, makers' tables; ${plainNumber(limit, 2)} mm a bend from memory`,
   aim: ({ made }, say) => `lay it out with insideRadius ${say.size(made)}`,
@@ -63,6 +65,6 @@ function leafRadius(brake: Brake, thickness: number, asked: number, angle: numbe
   return s / half - thickness;
 }
 
-/** How much a bend's deduction grows with its inside radius. */
+/** How much a bend's deduction grows with its inside radius: what is taken off too little is left on the legs. */
 const perRadius = (angle: number): number =>
   2 * (angle <= 90 ? Math.tan(radians(angle) / 2) : 1) - radians(angle);

@@ -10,6 +10,8 @@ import { viseTakes } from './machine/vise.js';
 interface Thick extends Place {
   readonly machine: string;
   readonly source: string;
+  /** Thickness that leaves nothing to say. */
+  readonly passes: number;
 }
 
 /** Sheet thicker than the brake bends, or than the shear cuts where nothing else does. */
@@ -22,7 +24,7 @@ export const sheetThick: ShopCheck = limitCheck<Thick>({
   message: ({ value, limit, machine }, say, { material }) =>
     `${material.title} of ${say.size(value)}, the ${machine} takes ${say.most(limit)}`,
   source: ({ source }) => source,
-  aim: ({ limit }, say) => `take sheet of ${say.most(limit)} or thinner`,
+  aim: ({ passes }, say) => `take sheet of ${say.most(passes)} or thinner`,
 });
 
 function bending(subject: Subject, shop: Shop): readonly Thick[] {
@@ -46,7 +48,8 @@ function bending(subject: Subject, shop: Shop): readonly Thick[] {
       what: 'bending',
       machine: brake.name,
       severity,
-      source: limit.source,
+      source: asked.source,
+      passes: asked.value,
     },
   ];
 }
@@ -79,6 +82,7 @@ function cutting({ sheet, material, flat }: Subject, { shear, table }: Shop): re
       what: 'cutting',
       machine: shear.name,
       source,
+      passes: thickness,
     },
   ];
 }

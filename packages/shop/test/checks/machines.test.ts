@@ -254,9 +254,15 @@ describe('boxes', () => {
     expect(found('box-deep', box(76, { width: 40 }), shopWith({ beam: 60 }))).toBeUndefined();
   });
 
-  test('three walls are no box', () => {
+  test('what holds of the whole box is not told of its pairs of walls again', () => {
+    expect(found('box-deep', box(120), shopWith())).toBeDefined();
+    expect(found('channel-deep', box(120), shopWith())).toBeUndefined();
+  });
+
+  test('two walls are no box', () => {
     const channel = planned({ family: 'hemmed-channel', length: 200, width: 120, height: 90 });
     expect(found('box-deep', channel, shopWith())).toBeUndefined();
+    expect(found('channel-deep', channel, shopWith())).toBeDefined();
   });
 
   test('on a press: (height of the ram − half its width) / √2', () => {

@@ -74,3 +74,10 @@ export function shared(a: Side, b: Side): number {
 /** A panel of a part by its id. */
 export const panelNamed = ({ panels }: Pick<Part, 'panels'>, id: string): PartPanel =>
   panels.find((p) => p.id === id) as PartPanel;
+
+/** Outside height of what stands beyond a bend of a panel. */
+export function heightOf(part: Pick<Part, 'panels'>, side: Side): number {
+  const beyond = sidesOf(part, side.beyond);
+  const back = beyond.find((s) => s.bend === side.bend) as Side;
+  return legFrom(panelNamed(part, side.beyond), back, beyond);
+}
