@@ -98,6 +98,7 @@ function press(k: ParamKit): Group {
         ...tool,
         opening: k.size({ max: 200 }),
         angle: numberBetween(20, 120, ' deg'),
+        sectioned: k.or(z.boolean() as unknown as Gives<boolean>, true),
       }) as Gives<unknown>,
       1,
       30,

@@ -67,6 +67,8 @@ export interface Die extends PressTool {
   readonly opening: number;
   /** Included angle of the V, degrees. */
   readonly angle: number;
+  /** Comes in the lengths of the punch and stands only under it; else it is one long block. */
+  readonly sectioned: boolean;
 }
 
 /** A press brake. mm, kN */

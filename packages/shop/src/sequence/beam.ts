@@ -1,6 +1,7 @@
 import { boundOf } from './bound.js';
-import { sameMask } from './mask.js';
+import { keyOf, sameMask } from './mask.js';
 import {
+  clean,
   type Force,
   type Found,
   type Node,
@@ -8,7 +9,6 @@ import {
   type Problem,
   pathTo,
   START,
-  stateKey,
   successors,
 } from './states.js';
 
@@ -19,6 +19,7 @@ import {
  */
 export function beam(problem: Problem, width: number, force: Force = 'keep'): Found {
   const bound = boundOf(problem);
+  const usable = (n: Node) => force === 'force' || clean(problem, n);
   let layer: readonly Node[] = [START];
   let finished: Node | null = null;
   let expanded = 0;
@@ -26,25 +27,38 @@ export function beam(problem: Problem, width: number, force: Force = 'keep'): Fo
     expanded += layer.length;
     const limit: number = finished?.cost ?? Infinity;
     const made = layer.flatMap((node) =>
-      [...successors(problem, node, force)].map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) })),
+      successors(problem, node, force).map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) })),
     );
     const nodes = cheapest(made.filter((n) => n.total < limit));
-    const ends = nodes.filter((n) => sameMask(n.done, problem.work.all));
+    const ends = nodes.filter((n) => sameMask(n.done, problem.work.all) && usable(n));
     finished = ends.reduce<Node | null>((a, b) => (a === null || b.cost < a.cost ? b : a), finished);
-    layer = nodes
-      .filter((n) => !sameMask(n.done, problem.work.all))
-      .toSorted((a, b) => a.total - b.total || order(a, b))
-      .slice(0, width);
+    layer = taken(
+      nodes
+        .filter((n) => !sameMask(n.done, problem.work.all))
+        .toSorted((a, b) => a.total - b.total || order(a, b)),
+      width,
+      usable,
+    );
   }
   const moves = finished === null ? null : pathTo(finished);
   return { moves, bound: 0, cost: finished?.cost ?? Infinity, expanded };
 }
 
-/** Every state once, by the cheapest way to it. */
+/** The first few that can be used. */
+function taken(nodes: readonly Node[], width: number, usable: (n: Node) => boolean): readonly Node[] {
+  const found: Node[] = [];
+  for (const node of nodes) {
+    if (found.length === width) break;
+    if (usable(node)) found.push(node);
+  }
+  return found;
+}
+
+/** Every state by an operation once, by the cheapest way to it. */
 function cheapest(nodes: readonly Node[]): readonly Node[] {
   const best = new Map<string, Node>();
   for (const node of nodes) {
-    const key = stateKey(node);
+    const key = `${keyOf(node.done)} ${node.at?.id} ${node.move?.mounting.operation.index}`;
     const known = best.get(key);
     if (known === undefined || node.cost < known.cost) best.set(key, node);
   }

@@ -10,6 +10,8 @@ import type { Interval } from './stretches.js';
 export interface Clause<Tool extends string = string> {
   readonly stops: Tool | null;
   readonly takes: Interval | null;
+  /** The tool whose room it takes. */
+  readonly by?: Tool;
 }
 
 /** A lump as it stands under a line in one state. mm */

@@ -1,6 +1,6 @@
 import { boundOf } from './bound.js';
 import { keyOf, sameMask } from './mask.js';
-import { type Found, type Node, order, type Problem, pathTo, START, successors } from './states.js';
+import { clean, type Found, type Node, order, type Problem, pathTo, START, successors } from './states.js';
 
 /**
  * Some plan, whatever it costs: depth first by what looks cheapest, never twice into steps that lead nowhere. Whether
@@ -12,11 +12,12 @@ export function dive(problem: Problem, most: number): Found {
   const dead = new Set<number | string>();
   let expanded = 0;
   const from = (node: Node): Node | null => {
+    if (!clean(problem, node)) return null;
     if (sameMask(node.done, problem.work.all)) return node;
     const key = keyOf(node.done);
     if (dead.has(key) || expanded >= most) return null;
     expanded += 1;
-    const next = [...successors(problem, node, 'keep')]
+    const next = successors(problem, node, 'keep')
       .map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) }))
       .toSorted((a, b) => a.total - b.total || order(a, b));
     for (const s of next) {

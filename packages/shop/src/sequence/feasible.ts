@@ -36,7 +36,7 @@ function goes(problem: Problem, { mounting, done }: Move): boolean {
   return problem.stations.some((station) =>
     (['parent', 'child'] as const).some((held) => {
       const now = station.mount(operation, held, done);
-      return now.obstacle === null && problem.tools(null, now, station) !== 'none';
+      return now.obstacle === null && problem.positions.place(null, now, station, false) !== null;
     }),
   );
 }

@@ -37,7 +37,10 @@ export function leafClause(
     // the held sheet may not reach over the line, the free one not behind it
     if (!moves) return Math.max(...seen.map((p) => p[0])) > EDGE ? { stops: 'leaf', takes: null } : FREE;
     if (Math.min(...seen.map((p) => p[0])) < -EDGE) return { stops: 'bed', takes: null };
-    return contactAngle(seen, tools.beam, turn) <= turn ? { stops: 'beam', takes: null } : FREE;
+    if (contactAngle(seen, tools.beam, turn) <= turn) return { stops: 'beam', takes: null };
+    // past the nose a wide sheet leans back against the fingers' uprights
+    const upright = tools.finger.slice(1).some((f) => contactAngle(seen, f, turn) <= turn);
+    return { stops: null, takes: upright ? extent(corners, margin) : null };
   }
   const hits = moves
     ? {

@@ -14,6 +14,8 @@ import type { Operation, Work } from './operations.js';
 import type { Mounting, Obstacle, Station } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
 
+const OVER = 0.5; // mm of flat sheet that may reach over the middle of a die
+const FLUSH = 0.05; // mm over the sheet that still count as on it
 /** Uncovered stretches that still come out straight on a press brake, mm. Judgement. */
 const GAPS = { end: 5, inner: 2 } as const;
 
@@ -59,7 +61,7 @@ interface Given {
   readonly held: Held;
 }
 
-type PressTool = 'ram' | 'die';
+type PressTool = 'ram' | 'die' | 'punch';
 
 function pressLine(given: Given): PressLine {
   const { work, press, punch, die, operation, held, longest } = given;
@@ -83,7 +85,7 @@ function pressLine(given: Given): PressLine {
           : pressClause(
               seenFromTip(corners, moves, inset, tree.thickness),
               corners,
-              flat,
+              { moves, flat },
               tools,
               half,
               margin,
@@ -126,20 +128,28 @@ function seenFromTip(
   return convexHull(corners.map(([x, , z]): Point => [moves ? x - inset : -x - inset, z - thickness]));
 }
 
-/** Both sides rise by half the angle; the tools, the same from both sides or not, stand still. */
+/** Both sides rise by half the angle while the tools stand still. */
 function pressClause(
   seen: readonly Point[],
   corners: readonly Vec3[],
-  flat: boolean,
+  { moves, flat }: { readonly moves: boolean; readonly flat: boolean },
   tools: PressTools,
   half: number,
   margin: number,
 ): Clause<PressTool> {
   const ram = contactAngle(seen, tools.ram, half) <= half;
-  if (flat) return { stops: ram ? 'ram' : null, takes: null };
-  const die = tools.die.some((d) => meet(seen, d));
-  const punch = tools.punch.some((p) => contactAngle(seen, p, half) <= half);
-  return { stops: die ? 'die' : ram ? 'ram' : null, takes: punch ? extent(corners, margin) : null };
+  const die = flat ? Math.min(...seen.map((p) => p[0])) < -OVER : tools.die.some((d) => meet(seen, d));
+  if (die && tools.sectioned && !ram) return { stops: null, takes: extent(corners, margin), by: 'die' };
+  if (flat) return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
+  // what does not stand over the sheet meets the punch no sooner than the sheet
+  if (Math.max(...seen.map((p) => p[1])) <= FLUSH)
+    return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
+  const punch = (moves ? tools.punch : tools.punchBehind).some((p) => contactAngle(seen, p, half) <= half);
+  return {
+    stops: die ? 'die' : ram ? 'ram' : null,
+    takes: punch ? extent(corners, margin) : null,
+    by: 'punch',
+  };
 }
 
 function closingClause(
@@ -212,5 +222,6 @@ function judge(
   const owner = standing.find((s) =>
     s.clauses.some((c) => c.takes !== null && c.takes[0] <= to && c.takes[1] >= from),
   );
-  return refuse({ code: 'punch', panel: owner?.lump.panel ?? -1, value: to - from, limit: GAPS.end });
+  const tool = owner?.clauses.find((c) => c.takes !== null)?.by ?? 'punch';
+  return refuse({ code: tool, panel: owner?.lump.panel ?? -1, value: to - from, limit: GAPS.end });
 }

@@ -8,7 +8,6 @@ import { setRadius, type TreeBend, type TreePanel } from './fold-tree.js';
 import { lineFrame, poseInMachine } from './line.js';
 import { lumpsOf, solidsOf } from './lumps.js';
 import type { Reason } from './plan.js';
-import { selfContact } from './self-contact.js';
 import type { Move, Problem } from './states.js';
 import type { Obstacle } from './station.js';
 
@@ -24,7 +23,7 @@ export function reasonsOf(
     const { mounting, position } = move;
     const bends = mounting.operation.panels.map(id);
     if (mounting.obstacle === null) {
-      const own = selfContact(problem.work, move);
+      const own = problem.contact(mounting.operation, move.done);
       if (own === null) return [];
       const message = `${bends.join(', ')}: ${id(own.moving)} runs into ${id(own.held)} of the part itself`;
       return [{ bends, code: 'part', panel: id(own.held), machine: position.station, by: null, message }];
@@ -137,6 +136,9 @@ function wordsOf({ code, value, limit }: Obstacle, panel: string, by: number | n
         : `${panel} leaves ${found} of the line without fingers, ${allowed} at most`;
     case 'punch':
     case 'die':
+      return value === undefined
+        ? `${panel} runs into the ${code}`
+        : `beside ${panel} the ${code} leaves ${found} of the line bare, ${allowed} at most`;
     case 'ram':
       return `${panel} runs into the ${code}${deep}`;
     case 'angle':
