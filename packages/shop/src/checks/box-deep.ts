@@ -60,7 +60,9 @@ function boxAt(subject: Subject, shop: Shop, panel: string): readonly DeepBox[] 
               machine: shop.brake.name,
             },
           ]),
-      ...(shop.press === null ? [] : [{ limit: pressDepth(shop.press), machine: shop.press.name }]),
+      ...(shop.press === null
+        ? []
+        : [{ limit: pressDepth(subject, shop.press, base), machine: shop.press.name }]),
     ];
     const best = ways.toSorted((a, b) => b.limit - a.limit)[0];
     return best === undefined ? [] : [{ at: middleOf(bend), value: depth, what: panel, ...best }];
@@ -90,5 +92,16 @@ function leafDepth({ sheet, flat }: Subject, brake: Brake, base: number, opposit
   return Math.max(clamped, turned);
 }
 
-/** Deepest walls beside the punch, under the ram. Source: derived, worst at the end of the stroke. mm */
-const pressDepth = ({ ram }: Press): number => (ram.height - ram.half) / Math.SQRT2;
+/**
+ * Deepest walls beside the punch, under the ram, outside: (height of the ram − half its width) / √2 over the inside of
+ * the base; where the base is short the walls' far corners pass lower beside the ram. mm
+ * Source: derived, worst at the end of the stroke.
+ */
+function pressDepth({ sheet }: Subject, { ram }: Press, base: number): number {
+  const inside = base - 2 * (sheet.thickness + sheet.insideRadius);
+  const wide = (ram.height - ram.half) / Math.SQRT2;
+  const reach = Math.SQRT2 * ram.half;
+  const short = Math.SQRT2 * ram.height - inside;
+  if (inside >= wide + reach) return wide + sheet.thickness;
+  return short >= inside + reach ? Infinity : short + sheet.thickness;
+}

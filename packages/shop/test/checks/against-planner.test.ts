@@ -6,7 +6,7 @@ import type { Brake, Shop } from '../../src/index.js';
 import { findPlan, problemOf } from '../../src/sequence/plan-part.js';
 import { partToBend } from '../../src/sequence/plan-sequence.js';
 import { BRAKE, planned } from '../shops.js';
-import { findingsOf, STRICT, sheet } from './kit.js';
+import { findingsOf, PRESS, PRESS_SHOP, STRICT, sheet } from './kit.js';
 
 /** Codes that say of a part that no order of bends makes it here, whatever their weight. */
 const IMPOSSIBLE = ['channel-deep', 'box-deep'];
@@ -88,6 +88,38 @@ test('errors about bending, deep channels and deep boxes: the planner finds no o
   );
   for (const code of ['channel-deep', 'box-deep', 'step-narrow', 'flange-short'])
     expect(seen.get(code) ?? 0, code).toBeGreaterThan(5);
+});
+
+test('the same on a press brake', () => {
+  const seen = new Map<string, number>();
+  const presses = fc.record({
+    force: fc.constantFrom(5, 20, 200),
+    ram: fc.record({ half: fc.constantFrom(15, 30), height: fc.constantFrom(60, 100, 150) }),
+    profile: fc.constantFrom('strict' as const, 'usual' as const),
+  });
+  fc.assert(
+    fc.property(parts, job, presses, (part, of, { profile, ...press }) => {
+      const plan = planOr(part, of);
+      if (plan === null) return;
+      const shop: Shop = {
+        ...PRESS_SHOP,
+        profile,
+        press: { ...(PRESS as NonNullable<Shop['press']>), ...press },
+      };
+      const impossible = findingsOf(plan, shop).filter(
+        (f) => (f.severity === 'error' && f.code !== 'blank-large') || IMPOSSIBLE.includes(f.code),
+      );
+      if (impossible.length === 0) return;
+      for (const { code } of impossible) seen.set(code, (seen.get(code) ?? 0) + 1);
+      expect(
+        findPlan(problemOf(partToBend(plan), shop)).moves,
+        impossible.map((f) => f.message).join('; '),
+      ).toBeNull();
+    }),
+    { numRuns: Math.max(150, fc.readConfigureGlobal()?.numRuns ?? 0) },
+  );
+  for (const code of ['box-deep', 'step-narrow', 'bend-force'])
+    expect(seen.get(code) ?? 0, code).toBeGreaterThan(3);
 });
 
 test('most parts without an order have a finding that says why', () => {

@@ -194,6 +194,7 @@ export const PRESS: Shop['press'] = {
     ],
     opening,
     angle: 85,
+    sectioned: true,
   })),
   ram: { half: 15, height: 100 },
   backGauge: { least: 8, most: 600 },

@@ -159,6 +159,7 @@ describe('steps', () => {
             name: 'V 6',
             opening: 6,
             angle: 85,
+            sectioned: true,
             section: [
               [-4, 0],
               [4, 0],
@@ -265,10 +266,24 @@ describe('boxes', () => {
     expect(found('channel-deep', channel, shopWith())).toBeDefined();
   });
 
-  test('on a press: (height of the ram − half its width) / √2', () => {
-    const most = (100 - 15) / Math.SQRT2;
+  test('on a press: (height of the ram − half its width) / √2 over the inside of the base', () => {
+    const most = (100 - 15) / Math.SQRT2 + 1;
     expect(found('box-deep', box(most - 0.01), PRESS_SHOP)).toBeUndefined();
-    expect(found('box-deep', box(most + 0.01), PRESS_SHOP)?.limit).toBeCloseTo(60.1, 1);
+    const finding = found('box-deep', box(most + 0.01), PRESS_SHOP);
+    expect(finding?.limit).toBeCloseTo(60.1 + 1, 1);
+    expect(finding?.source).toMatch(/\(height of the ram − half its width\) \/ √2/);
+  });
+
+  test('on a press a short base takes its walls past the ram', () => {
+    // inside 40 − 4 by the radii: the far corner comes to (36 + h) / √2 under a ram of 100
+    const square = (height: number) => box(height, { length: 40, width: 40 });
+    const most = 100 * Math.SQRT2 - 36 + 1;
+    expect(most).toBeGreaterThan(36 + 15 * Math.SQRT2);
+    // so high that they lean past the ram altogether
+    expect(found('box-deep', square(most + 20), PRESS_SHOP)).toBeUndefined();
+    const middle = (height: number) => box(height, { length: 74, width: 74 });
+    expect(found('box-deep', middle(100 * Math.SQRT2 - 70 + 1 - 0.01), PRESS_SHOP)).toBeUndefined();
+    expect(found('box-deep', middle(100 * Math.SQRT2 - 70 + 1 + 0.01), PRESS_SHOP)).toBeDefined();
   });
 });
 

@@ -89,10 +89,12 @@ export interface Return {
 export function longestReturn(brake: Brake, { wall, thickness: T, insideRadius, margin }: Return): number {
   const { finger, overbend } = brake;
   const s = setBackFor(brake, T, insideRadius);
-  const [turn, nose] = [radians(90 + overbend), radians(finger.noseAngle)];
-  const [cos, sin, tan] = [Math.cos(turn), Math.sin(turn), Math.tan(nose)];
+  const turn = radians(90 + overbend);
+  // where the beam hangs low the face is as steep as it leaves room for
+  const tan = Math.min(Math.tan(radians(finger.noseAngle)), brake.clearHeight / finger.upright);
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   const inner = wall - T;
-  const face = (inner * sin - T + (s + inner * cos) * tan - margin / Math.cos(nose)) / (sin * tan - cos);
+  const face = (inner * sin - T + (s + inner * cos) * tan - margin * Math.hypot(1, tan)) / (sin * tan - cos);
   const back = (to: number) => Math.max(0, (s + to - margin + wall * cos) / sin);
   const nosed = Math.max(0, Math.min(face, back(finger.upright)));
   // a corner that passes over the fingers, where they are low, has only the beam before it
