@@ -2,6 +2,7 @@
 export { type Assembly, assemble, marksOf, sameMark, withMarks } from './assembly/assemble.js';
 export type { Fastener, FastenerEnd } from './assembly/fastener.js';
 export type { FitRow } from './assembly/fit.js';
+export { reachTo } from './assembly/reach.js';
 export { rightOf, type SiteFrame, siteFrame } from './assembly/site-frame.js';
 export {
   type AssemblyPart,
@@ -90,6 +91,7 @@ export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
 export { nip, polygon, rectangle, slot } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
 export { overlapDepth, type Prism, panelPrisms, prismBetween } from './fold/prism.js';
+export { prismDistanceUpTo } from './fold/prism-distance.js';
 export {
   add3,
   compose3,

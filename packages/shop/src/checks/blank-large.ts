@@ -1,0 +1,36 @@
+import type { Point } from '@tinwright/core';
+import type { ShopCheck } from './check.js';
+import { limitCheck } from './limit-check.js';
+
+interface Excess {
+  readonly value: number;
+  readonly limit: number;
+}
+
+/** The side of a blank that leaves least room on a sheet or bed, laid the better way round. mm */
+export function tightest([x, y]: Point, [length, width]: Point): Excess {
+  const long = { value: Math.max(x, y), limit: Math.max(length, width) };
+  const short = { value: Math.min(x, y), limit: Math.min(length, width) };
+  return long.limit - long.value < short.limit - short.value ? long : short;
+}
+
+/** A blank larger than any sheet in the rack. */
+export const blankLarge: ShopCheck = limitCheck({
+  code: 'blank-large',
+  severity: 'error',
+  unit: 'mm',
+  bound: 'most',
+  places: ({ flat }, { sheets }) => {
+    const [best] = sheets
+      .map((s) => tightest(flat.blank.max, s as Point))
+      .toSorted((a, b) => b.limit - b.value - (a.limit - a.value));
+    return best === undefined ? [] : [{ ...best, at: flat.blank.max, what: 'blank' }];
+  },
+  message: ({ value, limit }, say, { flat }) => {
+    const [x, y] = flat.blank.max;
+    return `a blank of ${say.size(x)} by ${say.size(y)} fits no sheet in the rack: ${say.size(value)}, ${say.most(limit)} at most`;
+  },
+  source: () => 'sheets in the shop file, clamps and edges not taken off',
+  aim: ({ limit }, say) => `keep the blank within ${say.most(limit)} that way`,
+  remedy: () => 'join it from two parts',
+});

@@ -1,0 +1,68 @@
+import type { FormedPanel } from '@tinwright/core';
+import { dot3, type Point, panelPrisms, prismDistanceUpTo } from '@tinwright/core';
+import type { Shop } from '../machines/shop.js';
+import type { ShopCheck, Subject } from './check.js';
+import { distance } from './geometry/closest.js';
+import { panelOf } from './geometry/panels.js';
+import { limitCheck, type Place } from './limit-check.js';
+
+const HAND = 0.5; // mm
+const LASER = 0.1; // mm
+
+/** Room that flanges keep at a corner when they are cut by hand and bent on a leaf, or cut by laser and pressed. */
+const leastGap = ({ press, table }: Shop): number =>
+  press !== null && table?.process === 'laser' ? LASER : HAND;
+
+/** Flanges that come so near each other at a corner, once formed, that they may touch. */
+export const cornerGap: ShopCheck = limitCheck({
+  code: 'corner-gap',
+  severity: 'warning',
+  unit: 'mm',
+  bound: 'least',
+  places: (subject, shop) => gaps(subject, leastGap(shop)),
+  message: ({ value, limit, what }, say) =>
+    `${say.size(value)} left between ${what} once formed, ${say.least(limit)} at least`,
+  source: (_, __, shop) =>
+    leastGap(shop) === HAND
+      ? '0.5 mm on a hand brake, from memory'
+      : '0.1 to 0.3 mm for laser-cut parts from a press brake, from memory',
+  aim: ({ limit }, say) => `leave ${say.least(limit)} there`,
+  remedy: () => 'file the edges back before bending',
+});
+
+function gaps({ formed, flat, part, sheet }: Subject, least: number): readonly Place[] {
+  const parents = new Map(part.panels.map((p) => [p.id, p.hang?.bend.parent ?? '']));
+  const solids = formed.panels.map((panel) => ({ panel, prisms: panelPrisms(panel, sheet.thickness) }));
+  return solids.flatMap((a, i) =>
+    solids.slice(i + 1).flatMap((b): readonly Place[] => {
+      const [p, q] = [a.panel.id, b.panel.id];
+      if (parents.get(p) === q || parents.get(q) === p || lapped(a.panel, b.panel, sheet.thickness))
+        return [];
+      let found = 2 * least;
+      for (const u of a.prisms)
+        for (const v of b.prisms) found = Math.min(found, prismDistanceUpTo(u, v, found));
+      if (found >= 2 * least) return [];
+      return [
+        {
+          at: cornerOf(panelOf(flat, p).shape, panelOf(flat, q).shape),
+          value: found,
+          limit: least,
+          what: `${p} and ${q}`,
+        },
+      ];
+    }),
+  );
+}
+
+/** Panels that lie over each other, face to face, are meant to be near. */
+function lapped(a: FormedPanel, b: FormedPanel, thickness: number): boolean {
+  if (Math.abs(dot3(a.pose.z, b.pose.z)) < 1 - 1e-6) return false;
+  const apart = a.pose.origin.map((v, k) => v - (b.pose.origin[k] as number)) as [number, number, number];
+  return Math.abs(dot3(apart, a.pose.z)) > thickness / 2;
+}
+
+/** The corner of one panel on the flat that is nearest to the other. */
+function cornerOf(shape: readonly Point[], other: readonly Point[]): Point {
+  const away = (p: Point) => Math.min(...other.map((q) => distance(p, q)));
+  return shape.reduce((best, p) => (away(p) < away(best) ? p : best));
+}

@@ -1,0 +1,93 @@
+import {
+  type Finding,
+  type JobPlan,
+  type PartPlan,
+  type Severity,
+  saidIn,
+  sortFindings,
+  type Unsaid,
+} from '@tinwright/core';
+import type { Shop } from '../machines/shop.js';
+import { bendForceHigh } from './bend-force.js';
+import { bendLong } from './bend-long.js';
+import { reliefNarrow, reliefShallow } from './bend-relief.js';
+import { blankLarge } from './blank-large.js';
+import { boxDeep } from './box-deep.js';
+import { channelDeep } from './channel-deep.js';
+import type { ShopCheck } from './check.js';
+import { cornerGap } from './corner-gap.js';
+import { cutLarge } from './cut-large.js';
+import { flangeShort } from './flange-short.js';
+import { grain } from './grain.js';
+import { hemNearBend } from './hem-near-bend.js';
+import { hemOpening } from './hem-opening.js';
+import { hemShort } from './hem-short.js';
+import { hemTight } from './hem-tight.js';
+import { holeNearBend } from './hole-near-bend.js';
+import { holeSmall } from './hole-small.js';
+import { joiningFindings } from './joining.js';
+import { legLeast } from './leg-least.js';
+import { notchDeep, notchNarrow } from './notches.js';
+import { offsetSmall, stepNarrow } from './opposite-bends.js';
+import { panelLimp } from './panel-limp.js';
+import { radiusMade } from './radius-made.js';
+import { sheetThick } from './sheet-thick.js';
+import { slotNearBend } from './slot-near-bend.js';
+import { gapUnderKerf, holeUnderTable } from './table-limits.js';
+import { tabLong, tabNarrow } from './tabs.js';
+import { tolerance } from './tolerance.js';
+import { webNarrow } from './web-narrow.js';
+import { weldElectrode } from './weld-electrode.js';
+
+/** Every rule, in the order they run. A new one is its file and a line here. */
+export const SHOP_CHECKS: readonly ShopCheck[] = [
+  blankLarge,
+  cutLarge,
+  sheetThick,
+  bendForceHigh,
+  bendLong,
+  flangeShort,
+  legLeast,
+  panelLimp,
+  radiusMade,
+  hemTight,
+  hemShort,
+  hemNearBend,
+  hemOpening,
+  offsetSmall,
+  stepNarrow,
+  channelDeep,
+  boxDeep,
+  cornerGap,
+  reliefShallow,
+  reliefNarrow,
+  holeNearBend,
+  slotNearBend,
+  holeSmall,
+  holeUnderTable,
+  gapUnderKerf,
+  webNarrow,
+  notchNarrow,
+  notchDeep,
+  tabNarrow,
+  tabLong,
+  weldElectrode,
+  grain,
+  tolerance,
+];
+
+const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
+
+/** What to know about a part before it is made in a shop, worst first. */
+export function shopFindings(part: PartPlan, shop: Shop): readonly Unsaid[] {
+  return SHOP_CHECKS.flatMap((check) => check(part, shop))
+    .toSorted((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity])
+    .map((remark) => ({ ...remark, part: part.name }));
+}
+
+/** Everything to know about a job before it is made in a shop, in the words of the job's unit: by part, worst first. */
+export function jobFindings(plan: JobPlan, shop: Shop): readonly Finding[] {
+  const own = [...plan.parts.flatMap((p) => shopFindings(p, shop)), ...joiningFindings(plan, shop)];
+  const order = plan.parts.map((p) => p.name);
+  return sortFindings([...plan.findings, ...own.map((f) => saidIn(plan.job.units, f))], order);
+}

@@ -1,0 +1,56 @@
+import type { ShopCheck } from './check.js';
+import { type Facing, facing } from './geometry/facing.js';
+import { limitCheck, type Place } from './limit-check.js';
+
+const LEAST = 3.2; // mm
+const LONG = 5; // widths
+const SOURCE = "by a fabricator's guide";
+
+const least = (thickness: number): number => Math.max(LEAST, 2 * thickness);
+
+/** A tab or strip of metal so narrow that it bends or breaks in handling. */
+export const tabNarrow: ShopCheck = limitCheck({
+  code: 'tab-narrow',
+  severity: 'warning',
+  unit: 'mm',
+  bound: 'least',
+  places: ({ flat, sheet }) =>
+    facing(flat.outline, least(sheet.thickness), 0)
+      .filter((f) => f.across === 'metal')
+      .map(({ at, width }) => ({ at, value: width, limit: least(sheet.thickness), what: 'strip of metal' })),
+  message: ({ value, limit, what }, say) => `a ${what} ${say.size(value)} wide, ${say.least(limit)} at least`,
+  source: () => `2T and 3.2 mm at least, ${SOURCE}`,
+  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
+});
+
+interface Tab extends Place {
+  readonly long: number;
+}
+
+/** A thin tab much longer than wide. */
+export const tabLong: ShopCheck = limitCheck<Tab>({
+  code: 'tab-long',
+  severity: 'note',
+  unit: 'mm',
+  bound: 'least',
+  places: ({ flat, sheet }) =>
+    facing(flat.outline, 0, 1 / LONG)
+      // from five times the least width on it is no thin tab
+      .filter((f) => isTab(f) && f.width < LONG * least(sheet.thickness))
+      .map(({ at, width, length }) => ({
+        at,
+        value: width,
+        limit: length / LONG,
+        what: 'tab',
+        long: length,
+      })),
+  message: ({ value, long, what }, say) =>
+    `a ${what} ${say.size(value)} wide and ${say.size(long)} long: more than ${LONG} widths bends in handling`,
+  source: () => `no longer than ${LONG} widths, ${SOURCE}; where a tab ends to be thin is judgement`,
+  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
+  remedy: () => 'leave it on the sheet until the last cut',
+});
+
+/** Joined at one end only: the outline goes round the other in a short way. */
+const isTab = ({ across, width, round: [one, other] }: Facing): boolean =>
+  across === 'metal' && one < 2 * width !== other < 2 * width;

@@ -1,0 +1,177 @@
+// Random parts of every family and of the small test families, in shops of several kinds: every finding is whole, and a
+// size or a word it says would pass does pass.
+import {
+  type AnyFamily,
+  FAMILIES,
+  type Finding,
+  JobError,
+  type PartPlan,
+  planJob,
+  readJob,
+  saidIn,
+  sayIn,
+  type Unit,
+} from '@tinwright/core';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { paramsOf } from '../../../../tests/kit/arbitrary.js';
+import { DEFAULT_SHOP, SHOP_CHECKS, type Shop, shopFindings } from '../../src/index.js';
+import { LASER_TABLE, PRESS_SHOP, TEST_FAMILIES } from './kit.js';
+
+const SHOPS: readonly Shop[] = [
+  DEFAULT_SHOP,
+  { ...DEFAULT_SHOP, profile: 'usual', table: LASER_TABLE },
+  { ...DEFAULT_SHOP, vise: null, table: null, sheets: [[1000, 500]] },
+  { ...PRESS_SHOP, table: LASER_TABLE },
+];
+
+interface Stock {
+  readonly material: string;
+  readonly thickness: number;
+  readonly ratio: number;
+}
+
+const stocks: fc.Arbitrary<Stock> = fc.record({
+  material: fc.constantFrom(
+    'mild-steel',
+    'stainless-304',
+    'aluminium-5052-h32',
+    'aluminium-6061-t6',
+    'brass',
+  ),
+  thickness: fc.constantFrom(0.5, 0.8, 1, 1.2, 1.5, 2),
+  ratio: fc.constantFrom(0.25, 0.5, 1, 1.6, 3),
+});
+
+type Json = Record<string, unknown>;
+
+/** A part planned, or null where it cannot be made. */
+function planOr(
+  family: AnyFamily,
+  params: Json,
+  { material, thickness, ratio }: Stock,
+  unit: Unit = 'mm',
+): PartPlan | null {
+  const mm = (v: number) => `${v} mm`;
+  const data = {
+    units: unit,
+    stock: { material, thickness: mm(thickness) },
+    bending: { rule: 'k-factor', insideRadius: mm(thickness * ratio) },
+    parts: [{ name: 'part', family: family.name, ...params }],
+  };
+  try {
+    return planJob(readJob(data, [family])).parts[0] as PartPlan;
+  } catch (error) {
+    if (error instanceof JobError) return null;
+    throw error;
+  }
+}
+
+interface Change {
+  readonly path: string;
+  readonly value: unknown;
+}
+
+/** What a fix says would pass: `make PATH SIZE or more`, `set PATH: WORD`. */
+const changesIn = (fix: string): readonly Change[] => [
+  ...[...fix.matchAll(/make ([\w.[\]-]+) ([\d.]+ (?:mm|in)) or (?:more|less)/g)].map(([, path, value]) => ({
+    path: path as string,
+    value,
+  })),
+  ...[...fix.matchAll(/set ([\w.[\]-]+): (\w+)/g)].map(([, path, value]) => ({
+    path: path as string,
+    value,
+  })),
+];
+
+function withValue(data: unknown, [step, ...rest]: readonly string[], value: unknown): unknown {
+  if (step === undefined) return value;
+  if (Array.isArray(data)) return data.map((d, i) => (String(i) === step ? withValue(d, rest, value) : d));
+  const group = (data ?? {}) as Json;
+  return { ...group, [step]: withValue(group[step], rest, value) };
+}
+
+const changed = (params: Json, { path, value }: Change): Json =>
+  withValue(params, path.replaceAll(/\[(\d+)\]/g, '.$1').split('.'), value) as Json;
+
+/** Every finding has its number, words and source; none says a number that is none. */
+function whole(f: Finding, plan: PartPlan): void {
+  expect(f.part).toBe('part');
+  for (const text of [f.message, f.source, f.fix]) {
+    expect(text).not.toMatch(/undefined|NaN|Infinity|\[object|=>/);
+    expect(text.trim()).toBe(text);
+    expect(text).not.toBe('');
+  }
+  expect(Number.isFinite(f.value)).toBe(true);
+  if (f.at === undefined) return;
+  const [x, y] = f.at;
+  expect(x).toBeGreaterThan(-1e-6);
+  expect(y).toBeGreaterThan(-1e-6);
+  expect(x).toBeLessThan(plan.flat.blank.max[0] + 1e-6);
+  expect(y).toBeLessThan(plan.flat.blank.max[1] + 1e-6);
+}
+
+const seen = new Set<string>();
+let applied = 0;
+
+describe.each([...FAMILIES, ...TEST_FAMILIES].map((f) => [f.name, f] as const))('%s', (_, family) => {
+  test.each(['mm', 'in'] as const)('in %s: findings are whole, and the changes they tell pass', (unit) => {
+    const runs = Math.round((fc.readConfigureGlobal()?.numRuns ?? 100) / (unit === 'mm' ? 3 : 8));
+    fc.assert(
+      fc.property(paramsOf(family), stocks, fc.constantFrom(...SHOPS), (params, stock, shop) => {
+        const inUnit = unit === 'mm' ? params : (asText(params, family) as Json);
+        const plan = planOr(family, inUnit, stock, unit);
+        if (plan === null) return;
+        const findings = shopFindings(plan, shop).map((f) => saidIn(unit, f));
+        expect(new Set(findings.map((f) => f.code)).size).toBe(findings.length);
+        for (const f of findings) {
+          seen.add(f.code);
+          whole(f, plan);
+          for (const change of changesIn(f.fix)) {
+            applied += 1;
+            const other = planOr(family, changed(inUnit, change), stock, unit);
+            expect(other, `${f.message}; ${f.fix}: cannot be made`).not.toBeNull();
+            const still = shopFindings(other as PartPlan, shop).some((g) => g.code === f.code);
+            expect(still, `${f.message}; ${f.fix}: still found`).toBe(false);
+          }
+        }
+      }),
+      { numRuns: Math.max(10, runs) },
+    );
+  });
+});
+
+/** Lengths of random parameters as text in mm, so that a job in inches means the same; angles stay numbers. */
+function asText(value: unknown, family: AnyFamily, key = ''): unknown {
+  if (typeof value === 'number') return /angle/.test(key) ? value : `${value} mm`;
+  if (Array.isArray(value)) return value.map((v) => asText(v, family, key));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, asText(v, family, k)]));
+}
+
+test('many rules were met, and many changes applied', () => {
+  expect(seen.size).toBeGreaterThan(20);
+  expect(applied).toBeGreaterThan(100);
+});
+
+test('rules look only: a part and a shop that are frozen stay as they are', () => {
+  const freeze = <T>(value: T): T => {
+    if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
+      Object.freeze(value);
+      for (const inner of Object.values(value)) freeze(inner);
+    }
+    return value;
+  };
+  const [box] = FAMILIES.filter((f) => f.describe.example.height !== undefined);
+  const plan = planOr(box as AnyFamily, (box as AnyFamily).describe.example as Json, {
+    material: 'mild-steel',
+    thickness: 1,
+    ratio: 1,
+  });
+  const { family, ...rest } = plan as PartPlan;
+  const subject = { ...freeze(rest), family } as PartPlan;
+  const first = shopFindings(subject, freeze(DEFAULT_SHOP)).map((f) => saidIn('mm', f));
+  expect(shopFindings(subject, DEFAULT_SHOP).map((f) => saidIn('mm', f))).toEqual(first);
+  expect(SHOP_CHECKS.length).toBeGreaterThan(25);
+  expect(sayIn('mm').size(1)).toBe('1 mm');
+});

@@ -1,0 +1,62 @@
+// The examples in the default shop, read as a maker would: no errors, and a warning only where one is due.
+import { readdirSync, readFileSync } from 'node:fs';
+import { FAMILIES, planJob, readJob } from '@tinwright/core';
+import { expect, test } from 'vitest';
+import { parse } from 'yaml';
+import marker from '../../../../examples/row-marker.mjs';
+import { DEFAULT_SHOP, jobFindings, shopFindings } from '../../src/index.js';
+
+const folder = new URL('../../../../examples/', import.meta.url);
+const names = readdirSync(folder).filter((f) => f.endsWith('.yaml'));
+
+const plan = (name: string) =>
+  planJob(readJob(parse(readFileSync(new URL(name, folder), 'utf8')), [...FAMILIES, marker as never]));
+
+/** Warnings that are right, by job: part and code. */
+const WARNED: Readonly<Record<string, readonly string[]>> = {
+  // 5052-H32 of 1.2 mm folded flat; sides higher than the beam of this brake is clear of
+  'tool-tote.yaml': ['body hem-tight', 'body channel-deep'],
+};
+
+test('there are examples', () => {
+  expect(names.length).toBeGreaterThan(5);
+});
+
+test.each(names)('%s: no errors, warnings as they should be', (name) => {
+  const job = plan(name);
+  const own = job.parts.flatMap((p) => shopFindings(p, DEFAULT_SHOP));
+  const weighty = own.filter((f) => f.severity !== 'note').map((f) => `${f.part} ${f.code}`);
+  expect(weighty).toEqual(WARNED[name] ?? []);
+});
+
+test.each(names)('%s: no more than four notes on a part, one of them on sizes', (name) => {
+  for (const part of plan(name).parts) {
+    const notes = shopFindings(part, DEFAULT_SHOP).filter((f) => f.severity === 'note');
+    expect(notes.length, part.name).toBeLessThanOrEqual(4);
+    expect(notes.filter((f) => f.code === 'tolerance')).toHaveLength(1);
+  }
+});
+
+test('the harvest carrier: what is said of it, part by part', () => {
+  const said = jobFindings(plan('harvest-carrier.yaml'), DEFAULT_SHOP).map(
+    (f) => `${f.part} ${f.severity} ${f.code}`,
+  );
+  expect(said).toEqual([
+    'body note relief-shallow',
+    'body note tolerance',
+    'end note tolerance',
+    'handle note relief-shallow',
+    'handle note tolerance',
+  ]);
+});
+
+test('the tote: a wall as low as the fix says has no finding left', () => {
+  const [body] = plan('tool-tote.yaml').parts;
+  expect(body).toBeDefined();
+  const data = parse(readFileSync(new URL('tool-tote.yaml', folder), 'utf8'));
+  data.parts[0].height = 99.8;
+  const lower = planJob(readJob(data)).parts[0];
+  expect(shopFindings(lower as NonNullable<typeof lower>, DEFAULT_SHOP).map((f) => f.code)).not.toContain(
+    'channel-deep',
+  );
+});

@@ -1,0 +1,548 @@
+// Every rule with a number at its limit: it passes there and fails a hundredth of a millimetre past it. Limits typed
+// again from the sources named beside them.
+import { describe, expect, test } from 'vitest';
+import { DEFAULT_SHOP, type Shop } from '../../src/index.js';
+import { planned } from '../shops.js';
+import { found, LASER_TABLE, PRESS_SHOP, STRICT, sheet, testPart, USUAL } from './kit.js';
+
+type Plan = ReturnType<typeof planned>;
+
+interface Case {
+  readonly code: string;
+  readonly name: string;
+  readonly part: (v: number) => Plan;
+  readonly shop?: Shop;
+  /** The size of the part at which it still passes. */
+  readonly at: number;
+  /** Past it the rule fails: below it, or above. */
+  readonly fails: 'below' | 'above';
+  readonly value: number;
+  readonly limit: number;
+  readonly severity: 'error' | 'warning' | 'note';
+  readonly source: RegExp;
+}
+
+const strip = (legs: readonly number[], angles: readonly number[], job: object = {}) =>
+  planned({ family: 'bent-strip', width: 80, legs, angles }, job);
+const box = (more: object, job: object = {}) =>
+  planned({ family: 'open-box', length: 200, width: 120, height: 50, ...more }, job);
+const holed = (part: object, job: object = {}) =>
+  testPart({ family: 'holed-plate', from: 30, hole: 8, ...part }, job);
+const cut = (part: object, job: object = {}) =>
+  testPart({ family: 'cut-plate', notch: 6, deep: 10, prong: 30, long: 20, ...part }, job);
+const noTable = { ...STRICT, table: null };
+
+const CASES: readonly Case[] = [
+  // mould line, then 2 mm of bend (R + T), then the limit, then half the hole
+  {
+    code: 'hole-near-bend',
+    name: 'strict: 3T + R',
+    part: (from) => holed({ from, hole: 8 }),
+    at: 2 + 4 + 4,
+    fails: 'below',
+    value: 4,
+    limit: 4,
+    severity: 'warning',
+    source: /^3T \+ R by .*\(profile strict\); 2T \+ R.* by metal-stamping-die\.com.*\(profile usual\)$/,
+  },
+  {
+    code: 'hole-near-bend',
+    name: 'usual: 2T + R',
+    part: (from) => holed({ from, hole: 8 }),
+    shop: USUAL,
+    at: 2 + 3 + 4,
+    fails: 'below',
+    value: 3,
+    limit: 3,
+    severity: 'warning',
+    source: /^2T \+ R.*\(profile usual\); 3T \+ R .*\(profile strict\)$/,
+  },
+  {
+    code: 'hole-near-bend',
+    name: 'usual, from 25 mm: 2.5T + R',
+    part: (from) => holed({ from, hole: 25 }),
+    shop: USUAL,
+    at: 2 + 3.5 + 12.5,
+    fails: 'below',
+    value: 3.5,
+    limit: 3.5,
+    severity: 'warning',
+    source: /2\.5T \+ R from 25 mm/,
+  },
+  {
+    code: 'slot-near-bend',
+    name: 'strict, towards a bend: 3T + R',
+    part: (short) => testPart({ family: 'slotted-plate', short, slot: 3 }),
+    at: 2 + 4,
+    fails: 'below',
+    value: 4,
+    limit: 4,
+    severity: 'warning',
+    source: /^4T \+ R .*3T \+ R else by memory/,
+  },
+  {
+    code: 'slot-near-bend',
+    name: 'strict, along a bend: 4T + R',
+    // the middle of a slot 1.2 wide off a tab's mould line
+    part: (at) =>
+      planned({ family: 'divider', length: 200, height: 60, tabs: { length: 16 }, slots: { at: [at] } }),
+    at: 2 + 5 + 0.6,
+    fails: 'below',
+    value: 5,
+    limit: 5,
+    severity: 'warning',
+    source: /^4T \+ R/,
+  },
+  {
+    code: 'slot-near-bend',
+    name: 'usual: 2.5T + R',
+    part: (at) =>
+      planned({ family: 'divider', length: 200, height: 60, tabs: { length: 16 }, slots: { at: [at] } }),
+    shop: USUAL,
+    at: 2 + 3.5 + 0.6,
+    fails: 'below',
+    value: 3.5,
+    limit: 3.5,
+    severity: 'warning',
+    source: /^2\.5T \+ R by design guides \(profile usual\)/,
+  },
+  {
+    code: 'hole-small',
+    name: 'T',
+    part: (hole) => holed({ hole }, sheet(1.5)),
+    at: 1.5,
+    fails: 'below',
+    value: 1.5,
+    limit: 1.5,
+    severity: 'warning',
+    source: /at least T, 2T in hard metal, by a fabricators' page/,
+  },
+  {
+    code: 'hole-small',
+    name: '2T in stainless',
+    part: (hole) => holed({ hole }, sheet(0.8, 0.8, 'stainless-304')),
+    at: 1.6,
+    fails: 'below',
+    value: 1.6,
+    limit: 1.6,
+    severity: 'warning',
+    source: /judgement/,
+  },
+  {
+    code: 'hole-under-table',
+    name: 'the smallest hole of the table',
+    part: (hole) => holed({ hole }),
+    at: 6,
+    fails: 'below',
+    value: 6,
+    limit: 6,
+    severity: 'note',
+    source: /^shop file$/,
+  },
+  {
+    code: 'gap-under-kerf',
+    name: 'the kerf of the table',
+    part: (notch) => cut({ notch }),
+    at: 1.3,
+    fails: 'below',
+    value: 1.3,
+    limit: 1.3,
+    severity: 'note',
+    source: /^shop file$/,
+  },
+  {
+    code: 'web-narrow',
+    name: 'laser, hole to hole: T',
+    part: (second) => holed({ hole: 8, second }, sheet(1.2)),
+    shop: { ...STRICT, table: LASER_TABLE },
+    at: 8 + 1.2,
+    fails: 'below',
+    value: 1.2,
+    limit: 1.2,
+    severity: 'warning',
+    source: /^T when laser-cut/,
+  },
+  {
+    code: 'web-narrow',
+    name: 'plasma, hole to edge: 1.5T and 2 mm',
+    part: (second) => holed({ hole: 8, second }),
+    at: 26 - 2, // the second hole from the south edge, 30 below the first
+    fails: 'above',
+    value: 2,
+    limit: 2,
+    severity: 'warning',
+    source: /1\.5T and 2 mm when plasma-cut/,
+  },
+  {
+    code: 'web-narrow',
+    name: 'punched, strict: 2T',
+    part: (second) => holed({ hole: 8, second }),
+    shop: noTable,
+    at: 8 + 2,
+    fails: 'below',
+    value: 2,
+    limit: 2,
+    severity: 'warning',
+    source: /^2T when punched \(profile strict\), 1\.5T \(profile usual\), from memory$/,
+  },
+  {
+    code: 'web-narrow',
+    name: 'punched, usual: 1.5T',
+    part: (second) => holed({ hole: 8, second }),
+    shop: { ...USUAL, table: null },
+    at: 8 + 1.5,
+    fails: 'below',
+    value: 1.5,
+    limit: 1.5,
+    severity: 'warning',
+    source: /^1\.5T when punched \(profile usual\), 2T \(profile strict\), from memory$/,
+  },
+  {
+    code: 'notch-narrow',
+    name: '1 mm in thin sheet',
+    part: (notch) => cut({ notch, deep: 3 }, sheet(0.8)),
+    at: 1,
+    fails: 'below',
+    value: 1,
+    limit: 1,
+    severity: 'warning',
+    source: /1 mm and T at least, by a fabricator's guide/,
+  },
+  {
+    code: 'notch-narrow',
+    name: 'T in thicker sheet',
+    part: (notch) => cut({ notch, deep: 3 }, sheet(1.5)),
+    at: 1.5,
+    fails: 'below',
+    value: 1.5,
+    limit: 1.5,
+    severity: 'warning',
+    source: /1 mm and T/,
+  },
+  {
+    code: 'notch-deep',
+    name: 'five widths',
+    part: (deep) => cut({ notch: 4, deep }),
+    at: 20,
+    fails: 'above',
+    value: 4,
+    limit: 4,
+    severity: 'note',
+    source: /no deeper than 5 widths/,
+  },
+  {
+    code: 'tab-narrow',
+    name: '3.2 mm in thin sheet',
+    part: (prong) => cut({ prong, long: 10 }),
+    at: 3.2,
+    fails: 'below',
+    value: 3.2,
+    limit: 3.2,
+    severity: 'warning',
+    source: /2T and 3\.2 mm at least/,
+  },
+  {
+    code: 'tab-narrow',
+    name: '2T in thicker sheet',
+    part: (prong) => cut({ prong, long: 10 }, sheet(2)),
+    at: 4,
+    fails: 'below',
+    value: 4,
+    limit: 4,
+    severity: 'warning',
+    source: /2T and 3\.2 mm at least/,
+  },
+  {
+    code: 'tab-long',
+    name: 'five widths',
+    part: (long) => cut({ prong: 10, long }),
+    at: 50,
+    fails: 'above',
+    value: 10,
+    limit: 10,
+    severity: 'note',
+    source: /no longer than 5 widths/,
+  },
+  {
+    code: 'hem-short',
+    name: 'strict: 6T',
+    part: (length) => box({ hem: { type: 'closed', length } }),
+    at: 6,
+    fails: 'below',
+    value: 6,
+    limit: 6,
+    severity: 'warning',
+    source: /^6T by design guides \(profile strict\); 4T by general practice, from memory/,
+  },
+  {
+    code: 'hem-short',
+    name: 'usual: 4T',
+    part: (length) => box({ hem: { type: 'closed', length } }),
+    shop: USUAL,
+    at: 4,
+    fails: 'below',
+    value: 4,
+    limit: 4,
+    severity: 'warning',
+    source: /^4T by general practice, from memory \(profile usual\); 6T/,
+  },
+  {
+    code: 'hem-near-bend',
+    name: '5T + R + radius of the hem, between the tangent lines',
+    // the wall less R + T at its bend and T at the closed fold
+    part: (height) => box({ height, hem: { type: 'closed', length: 5 } }),
+    at: 6 + 2 + 1,
+    fails: 'below',
+    value: 6,
+    limit: 6,
+    severity: 'warning',
+    source: /5T \+ R \+ radius of the hem/,
+  },
+  {
+    code: 'hem-opening',
+    name: 'length · sin θ + T, θ = 2·atan(2) at a set-back of 2T',
+    part: (length) => box({ height: 60, hem: { type: 'closed', length } }),
+    at: 31 / 0.8,
+    fails: 'above',
+    value: 32,
+    limit: 32,
+    severity: 'error',
+    source: /opening in the shop file, derived/,
+  },
+  {
+    code: 'hem-tight',
+    name: '5052-H32 of 1.2 mm: 1T',
+    part: (gap) => box({ hem: { type: 'open', length: 12, gap } }, sheet(1.2, 1.6, 'aluminium-5052-h32')),
+    at: 2.4,
+    fails: 'below',
+    value: 1.2,
+    limit: 1.2,
+    severity: 'warning',
+    source: /Aluminum Design Manual 2005 table 3-1/,
+  },
+  {
+    code: 'leg-short',
+    name: 'strict: 4R',
+    part: (leg) => strip([leg, 60], [90], sheet(1, 3)),
+    at: 12,
+    fails: 'below',
+    value: 12,
+    limit: 12,
+    severity: 'warning',
+    source: /^4R by DIN 6935, from memory \(profile strict\); 2T \+ R by general design practice/,
+  },
+  {
+    code: 'leg-short',
+    name: 'usual: 2T + R',
+    part: (leg) => strip([leg, 60], [90], sheet(1, 3)),
+    shop: USUAL,
+    at: 5,
+    fails: 'below',
+    value: 5,
+    limit: 5,
+    severity: 'warning',
+    source: /^2T \+ R by general design practice \(profile usual\)/,
+  },
+  {
+    code: 'flange-short',
+    name: 'lowest flange of the shop',
+    part: (leg) => strip([leg, 60], [90]),
+    at: 6,
+    fails: 'below',
+    value: 6,
+    limit: 6,
+    severity: 'warning', // a vise takes it
+    source: /lowest flange of the finger brake in the shop file/,
+  },
+  {
+    code: 'flange-short',
+    name: 'set-back, radius and thickness past the hinge',
+    // s = R + T = 3.5, but 2.5 T at most: 2.5 + 2.5 + 1, the fingers' 8.5 to hold is more
+    part: (leg) => strip([leg, 60], [90], sheet(1, 2.5)),
+    shop: {
+      ...USUAL,
+      vise: null,
+      brake: { ...(DEFAULT_SHOP.brake as NonNullable<Shop['brake']>), lowestFlange: 2 },
+    },
+    at: 6,
+    fails: 'below',
+    value: 6,
+    limit: 6,
+    severity: 'error',
+    source: /set-back, inside radius and thickness past the hinge, derived/,
+  },
+  {
+    code: 'flange-short',
+    name: 'load: 25.4 (T / 1.5)² over a quarter of the length, under the 7.2 that fingers hold',
+    part: (leg) =>
+      planned({ family: 'bent-strip', width: 250, legs: [leg, 60], angles: [90] }, sheet(1.5, 0.3)),
+    shop: { ...USUAL, vise: null },
+    at: 25.4 / 4,
+    fails: 'below',
+    value: 6.35,
+    limit: 6.35,
+    severity: 'error',
+    source: /load of the bend .*derived; a 4 ft brake's printed manual/,
+  },
+  {
+    code: 'flange-short',
+    name: 'press, usual: V / (2 cos 45°) over a V of 6 mm',
+    part: (leg) => strip([leg, 60], [90]),
+    shop: { ...PRESS_SHOP, profile: 'usual' },
+    at: 6 / Math.SQRT2,
+    fails: 'below',
+    value: 4.24264,
+    limit: 4.24264,
+    severity: 'error',
+    source: /V \/ \(2 cos\(A\/2\)\) over a V of 6 mm, derived; 0\.7 V by air-bend charts/,
+  },
+  {
+    code: 'flange-short',
+    name: 'press, strict: V/2 + 2 + T',
+    part: (leg) => strip([leg, 60], [90]),
+    shop: PRESS_SHOP,
+    at: 6,
+    fails: 'below',
+    value: 6,
+    limit: 6,
+    severity: 'warning', // it still lies over the V
+    source: /V\/2 \+ 2 mm \+ T over a V of 6 mm by fabricators' pages \(profile strict\)/,
+  },
+  {
+    code: 'flange-low',
+    name: 'a fiftieth of a panel of 300 mm and more',
+    part: (leg) => strip([400, leg], [90]),
+    shop: { ...STRICT, brake: null },
+    at: 398 / 50 + 0.04, // mould line to mould line 400
+    fails: 'below',
+    value: 8,
+    limit: 8,
+    severity: 'note',
+    source: /design guide; .* is judgement/,
+  },
+  {
+    code: 'radius-made',
+    name: 'more than 0.2 mm a bend off: the leaf makes 1.5 mm at most',
+    part: (radius) => strip([60, 60], [90], sheet(1, radius)),
+    at: 1.5 + 0.2 / (2 - Math.PI / 2),
+    fails: 'above',
+    value: 0.2,
+    limit: 0.2,
+    severity: 'warning',
+    source: /R = set-back \/ tan\(A\/2\) − T/,
+  },
+  {
+    code: 'offset-small',
+    name: '2T from face to face',
+    // 45°: offset = web · sin 45° − T (1 − cos 45°)
+    part: (web) => strip([40, web, 40], [45, -45]),
+    at: (2 + 1 - Math.SQRT1_2) * Math.SQRT2,
+    fails: 'below',
+    value: 2,
+    limit: 2,
+    severity: 'error',
+    source: /offset die, by a fabricators' page/,
+  },
+  {
+    code: 'bend-long',
+    name: 'the longer of the brakes',
+    part: (width) => planned({ family: 'bent-strip', width, legs: [60, 60], angles: [90] }),
+    shop: { ...STRICT, sheets: [] },
+    at: 1000,
+    fails: 'above',
+    value: 1000,
+    limit: 1000,
+    severity: 'error',
+    source: /^shop file$/,
+  },
+  {
+    code: 'blank-large',
+    name: 'sheets of 2000 × 1000, turned the better way',
+    part: (width) =>
+      planned({ family: 'gusset-end', width, shoulderHeight: 300, height: 999, crownWidth: 200 }),
+    at: 2000,
+    fails: 'above',
+    value: 2000,
+    limit: 2000,
+    severity: 'error',
+    source: /sheets in the shop file/,
+  },
+  {
+    code: 'cut-large',
+    name: 'table of 1250, shear of 1000',
+    part: (width) =>
+      planned({ family: 'gusset-end', width, shoulderHeight: 300, height: 999, crownWidth: 200 }),
+    at: 1250,
+    fails: 'above',
+    value: 1250,
+    limit: 1250,
+    severity: 'warning',
+    source: /^shop file$/,
+  },
+  {
+    code: 'cut-large',
+    name: 'shear of 1000 alone',
+    part: (width) =>
+      planned({ family: 'gusset-end', width, shoulderHeight: 300, height: 500, crownWidth: 200 }),
+    shop: noTable,
+    at: 1000,
+    fails: 'above',
+    value: 1000,
+    limit: 1000,
+    severity: 'warning',
+    source: /^shop file$/,
+  },
+  {
+    code: 'corner-gap',
+    name: '0.5 mm on a hand brake',
+    part: (gap) => box({ corner: 'lap', gap }),
+    at: 0.5,
+    fails: 'below',
+    value: 0.5,
+    limit: 0.5,
+    severity: 'warning',
+    source: /0\.5 mm on a hand brake, from memory/,
+  },
+  {
+    code: 'corner-gap',
+    name: '0.1 mm for laser and press',
+    part: (gap) => box({ corner: 'lap', gap }),
+    shop: { ...PRESS_SHOP, table: LASER_TABLE },
+    at: 0.1,
+    fails: 'below',
+    value: 0.1,
+    limit: 0.1,
+    severity: 'warning',
+    source: /0\.1 to 0\.3 mm for laser-cut parts from a press brake, from memory/,
+  },
+  {
+    code: 'relief-narrow',
+    name: 'T and 1 mm beside metal that stays',
+    part: (beside) => testPart({ family: 'lanced-plate', beside }, sheet(1.5)),
+    at: 1.5,
+    fails: 'below',
+    value: 1.5,
+    limit: 1.5,
+    severity: 'warning',
+    source: /T and 1 mm at least, from memory/,
+  },
+];
+
+describe.each(CASES.map((c) => [`${c.code}: ${c.name}`, c] as const))('%s', (_, c) => {
+  const shop = c.shop ?? STRICT;
+  const step = c.fails === 'below' ? -0.01 : 0.01;
+
+  test('passes at its limit', () => {
+    expect(found(c.code, c.part(c.at + (c.fails === 'below' ? 1e-9 : -1e-9)), shop)).toBeUndefined();
+  });
+
+  test('fails past it, with number, limit and source', () => {
+    const finding = found(c.code, c.part(c.at + step), shop);
+    expect(finding?.severity).toBe(c.severity);
+    expect(Math.abs((finding?.value as number) - c.value)).toBeLessThan(0.02);
+    expect(Math.abs((finding?.limit as number) - c.limit)).toBeLessThan(0.02);
+    expect(finding?.source).toMatch(c.source);
+    expect(finding?.fix).not.toBe('');
+    expect(finding?.at).toHaveLength(2);
+  });
+});
