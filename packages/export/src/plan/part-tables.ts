@@ -1,0 +1,128 @@
+import {
+  linearTolerance,
+  MM_PER_INCH,
+  type PartPlan,
+  plainNumber,
+  type ToleranceClass,
+} from '@tinwright/core';
+import type { Flowing } from '../page/flow.js';
+import { notesFlow, type Setting, tableFlow } from '../page/table.js';
+import type { Dims } from './dims.js';
+import { bendNumber, groupsOf } from './features.js';
+import { bendText } from './marking-table.js';
+import type { PlanWords } from './words.js';
+
+/** The bends of a part, those alike in one row; null when it has none. `setAngles` by the bend's id, degrees */
+export function bendTable(
+  { flat }: PartPlan,
+  setAngles: Readonly<Record<string, number>>,
+  dims: Dims,
+  words: PlanWords,
+  setting: Setting,
+): Flowing | null {
+  if (flat.bends.length === 0) return null;
+  const { heading, columns: c } = words.bends;
+  const set = flat.bends.some((b) => setAngles[b.id] !== undefined);
+  const numbered = flat.bends.map((bend, i) => ({ bend, number: bendNumber(i) }));
+  const alike = groupsOf(numbered, ({ bend: b }) =>
+    [
+      bendText([], b, dims, words),
+      ...[b.insideRadius, b.terms.allowance, b.terms.deduction].map(dims.fine),
+      setAngles[b.id] ?? '',
+    ].join(),
+  );
+  return tableFlow(
+    {
+      heading: heading(dims.unit),
+      columns: [
+        { title: c.panel, grows: true },
+        { title: c.bend },
+        { title: c.radius, align: 'end' },
+        { title: c.allowance, align: 'end' },
+        { title: c.deduction, align: 'end' },
+        ...(set ? [{ title: c.set, align: 'end' } as const] : []),
+      ],
+      rows: alike.map(([, list]) => {
+        const [{ bend }] = list as [(typeof list)[number]];
+        const angle = setAngles[bend.id];
+        return [
+          list.map((l) => `${l.number} ${l.bend.id}`).join(', '),
+          bendText([], bend, dims, words),
+          dims.fine(bend.insideRadius),
+          dims.fine(bend.terms.allowance),
+          dims.fine(bend.terms.deduction),
+          ...(set ? [angle === undefined ? '' : dims.angle(angle)] : []),
+        ];
+      }),
+    },
+    setting,
+  );
+}
+
+/** Sizes asked of the part, in the words of its family. */
+export function finishedTable(
+  { part, family }: PartPlan,
+  dims: Dims,
+  words: PlanWords,
+  setting: Setting,
+): Flowing | null {
+  if (part.asked.length === 0) return null;
+  const { heading, columns: c } = words.finished;
+  return tableFlow(
+    {
+      heading: heading(dims.unit),
+      columns: [{ title: c.name }, { title: c.size, align: 'end' }, { title: c.what, grows: true }],
+      rows: part.asked.map(({ name, value }) => [
+        name,
+        { text: dims.text(value), value },
+        (family.describe.sizes[name] ?? '').replaceAll('`', ''),
+      ]),
+    },
+    setting,
+  );
+}
+
+const SETS = 3; // sizes beside each other
+
+/** Sizes that their fractions do not meet, with what rounding does; null when all are exact. */
+export function roundedTables(
+  sizes: readonly number[],
+  dims: Dims,
+  tolerance: ToleranceClass,
+  words: PlanWords,
+  setting: Setting,
+): readonly Flowing[] {
+  const off = [...new Map(sizes.map((mm) => [dims.fine(mm), mm])).values()]
+    .filter((mm) => dims.coarse && dims.error(mm) !== 0)
+    .toSorted((a, b) => a - b);
+  if (off.length === 0) return [];
+  const over = (mm: number) => Math.abs(dims.error(mm)) > (linearTolerance(mm, tolerance) ?? 0);
+  const { heading, columns: c, over: warning } = words.rounded;
+  const cells = off.map((mm) => {
+    const error = dims.error(mm) / MM_PER_INCH;
+    return [
+      dims.text(mm),
+      dims.fine(mm),
+      `${error < 0 ? '–' : '+'}${plainNumber(Math.abs(error), 4)}${over(mm) ? ' *' : ''}`,
+    ];
+  });
+  const rows = Math.ceil(cells.length / SETS);
+  const table = tableFlow(
+    {
+      heading,
+      columns: Array.from({ length: SETS }, (_, i) => [
+        ...[c.printed, c.exact, c.off].map((title) => ({ title, align: 'end' as const })),
+        ...(i < SETS - 1 ? [{ title: '', grows: i === 0 } as const] : []),
+      ]).flat(),
+      rows: Array.from({ length: rows }, (_, r) =>
+        Array.from({ length: SETS }, (_, s) => [
+          ...(cells[r + s * rows] ?? ['', '', '']),
+          ...(s < SETS - 1 ? [''] : []),
+        ]).flat(),
+      ),
+    },
+    setting,
+  );
+  const count = off.filter(over).length;
+  return count === 0 ? [table] : [table, notesFlow(null, [warning(count)], setting)];
+}

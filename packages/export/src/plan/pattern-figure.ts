@@ -1,0 +1,132 @@
+import type { Box, FlatPattern, Point } from '@tinwright/core';
+import { boxOfItems } from '../page/box.js';
+import type { Item } from '../page/page.js';
+import type { Typeface } from '../page/typeface.js';
+import type { Dims } from './dims.js';
+import { bendNumber, type Features, groupsOf } from './features.js';
+import { type Label, placed } from './labels.js';
+import { ordinateLines } from './ordinate-lines.js';
+import type { Ordinate } from './ordinates.js';
+import { patternLines } from './pattern-lines.js';
+import { roomIn } from './room.js';
+import type { PlanWords } from './words.js';
+
+/** A drawing on a sheet. mm of the page, wherever its origin lies */
+export interface Figure {
+  readonly alt: string;
+  readonly items: readonly Item[];
+  readonly box: Box;
+}
+
+/** What a pattern is drawn with. */
+export interface PatternAsk {
+  readonly name: string;
+  readonly flat: FlatPattern;
+  readonly features: Features;
+  readonly ordinates: readonly Ordinate[];
+  readonly sights: readonly SightLine[];
+  readonly dims: Dims;
+  readonly words: PlanWords;
+  readonly face: Typeface;
+  readonly height: number;
+}
+
+/** A line to set under the nose of a leaf brake, on the flat. mm */
+export interface SightLine {
+  readonly bend: string;
+  readonly line: readonly [Point, Point];
+}
+
+/** Least distance between parallel lines on a drawing, mm (ISO 128-2, from memory). */
+const LEAST_APART = 0.7;
+const SLIVER = 2; // mm
+const SPARE = 18; // mm beside and above a pattern that labels may use
+
+/**
+ * A pattern drawn at a scale with ordinates, bends and marks told on it, its datum corner at the origin; null when it
+ * cannot be read at that scale or takes up more than `area`. mm of the page
+ */
+export function patternFigure(ask: PatternAsk, scale: number, area: Point): Figure | null {
+  const { flat, face, height } = ask;
+  if (narrowest(flat) * scale < LEAST_APART) return null;
+  if (flat.blank.max.some((v, k) => v * scale > (area[k] as number))) return null;
+  const base = [
+    ...patternLines(ask, scale),
+    ...ordinateLines(ask.ordinates, flat.blank, scale, face, height),
+  ];
+  const box = boxOfItems(base) as Box;
+  const spare = ([0, 1] as const).map((k) => area[k] - (box.max[k] - box.min[k])) as [number, number];
+  if (Math.min(...spare) < 0) return null;
+  const room = roomIn({
+    min: box.min,
+    max: [box.max[0] + Math.min(SPARE, spare[0]), box.max[1] + Math.min(SPARE, spare[1])],
+  });
+  room.add(base);
+  const items: Item[] = [...base];
+  for (const { label, needed } of labelsOf(ask, scale)) {
+    const found = placed(label, room, face, height);
+    if (found === null && needed) return null;
+    room.add(found ?? []);
+    items.push(...(found ?? []));
+  }
+  return { alt: ask.words.patternAlt(ask.name), items, box: boxOfItems(items) as Box };
+}
+
+/** Width of the narrowest panel, mm; slivers, such as what is left of an edge rolled round a wire, do not count. */
+function narrowest({ panels }: FlatPattern): number {
+  const widths = panels.flatMap(({ shape, frame }) =>
+    [frame.x, [-frame.x[1], frame.x[0]] as const].map((u) => {
+      const at = shape.map((p) => p[0] * u[0] + p[1] * u[1]);
+      return Math.max(...at) - Math.min(...at);
+    }),
+  );
+  return Math.min(...widths.filter((w) => w > SLIVER));
+}
+
+interface Wanted {
+  readonly label: Label;
+  readonly needed: boolean;
+}
+
+/** Bends first, the shortest before the others since they have the least room; then holes and marks, then panels. */
+function labelsOf({ flat, features, dims, words }: PatternAsk, scale: number): readonly Wanted[] {
+  const on = ([x, y]: Point): Point => [x * scale, y * scale];
+  const { bend } = words.marking;
+  const bends = flat.bends
+    .map((b, i) => {
+      const [from, to] = [on(b.line[0]), on(b.line[1])];
+      const number = bendNumber(i);
+      const direction = b.direction === 'up' ? words.up : words.down;
+      const angle = `${dims.angle(b.angle)}`;
+      const hem = b.hem === null ? '' : words.hems[b.hem];
+      const texts = [bend([number], direction, angle, hem), bend([number], direction, angle, ''), number];
+      return { length: Math.hypot(to[0] - from[0], to[1] - from[1]), texts, from, to };
+    })
+    .toSorted((a, b) => a.length - b.length)
+    .map(
+      ({ texts, from, to }): Wanted => ({ label: { texts, of: { kind: 'line', from, to } }, needed: true }),
+    );
+  const holes = groupsOf(features.holes, (h) => dims.fine(h.diameter)).map(([diameter, list]): Wanted => {
+    const radius = ((list[0]?.diameter ?? 0) / 2) * scale;
+    const of = { kind: 'points', at: list.map((h) => on(h.at)), radius } as const;
+    return { label: { texts: [words.hole(list.length, diameter, '')], of }, needed: true };
+  });
+  const marks = groupsOf(flat.marks, (m) => `${m.kind} ${m.hole}`).map(([, list]): Wanted => {
+    const [{ kind, hole }] = list as [(typeof list)[number]];
+    const name = words.fasteners[kind] ?? kind.replaceAll('-', ' ');
+    const text =
+      hole === null ? words.mark(list.length, name) : words.hole(list.length, dims.fine(hole), name);
+    const short = hole === null ? text : words.hole(list.length, dims.fine(hole), '');
+    const of = { kind: 'points', at: list.map((m) => on(m.at)), radius: ((hole ?? 0) / 2) * scale } as const;
+    return { label: { texts: [text, short], of }, needed: true };
+  });
+  const panels = flat.panels
+    .toSorted((a, b) => a.shape.length - b.shape.length)
+    .map(
+      ({ id, shape }): Wanted => ({
+        label: { texts: [id], of: { kind: 'area', corners: shape.map(on) } },
+        needed: false,
+      }),
+    );
+  return [...bends, ...holes, ...marks, ...panels];
+}
