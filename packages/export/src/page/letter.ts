@@ -29,11 +29,11 @@ export function letter(face: Typeface, text: string, at: Point, stand: Stand): W
   };
 }
 
-/** A text in lines no wider than `width`; a word that is wider by itself is cut. mm */
+/** A text in lines no wider than `width`, broken at plain spaces; a word that is wider by itself is cut. mm */
 export function lines(face: Typeface, text: string, width: number, height: number): readonly string[] {
   const fits = (t: string) => height * face.width(t, 'regular') <= width;
   const found: string[] = [];
-  for (const word of text.split(/\s+/).filter((w) => w !== '')) {
+  for (const word of text.split(' ').filter((w) => w !== '')) {
     const last = found.at(-1);
     if (last !== undefined && fits(`${last} ${word}`)) found[found.length - 1] = `${last} ${word}`;
     else found.push(...cut(word, fits));

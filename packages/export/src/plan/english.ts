@@ -19,6 +19,9 @@ export const ENGLISH: PlanWords = {
   hole: (count, diameter, purpose) => spaced(times(count), `Ø${diameter}`, purpose),
   mark: (count, kind) => spaced(times(count), kind),
   patternAlt: (part) => `Flat pattern of ${part} with its dimensions`,
+  details: 'Details',
+  detail: (name, scale, alike) => `${name} ${scale}${alike === 1 ? '' : `, ${alike} alike or mirrored`}`,
+  detailAlt: (name) => `Detail ${name} of the pattern, enlarged, with its dimensions`,
   formedAlt: (part) => `${part} bent: front, top and left side view with sizes, and an isometric picture`,
   front: 'front',
   top: 'top',
@@ -40,6 +43,8 @@ export const ENGLISH: PlanWords = {
     `Marking tolerance ISO 2768-1 ${of}: ${steps.map(([limit, to]) => `±${limit} up to ${to}`).join(', ')} ${unit}.`,
   caution:
     "Caution: cut edges and burrs are sharp: gloves to handle the sheet, never near rotating tools; protect your eyes; keep fingers clear of shear and brake. Follow the machines' manuals, your school's or shop's rules and local codes; trained or licensed people where they are required. No load rating.",
+  cautionShort:
+    "Caution: sharp edges and burrs; gloves to handle the sheet, eyes protected; follow manuals, your school's or shop's rules and local codes.",
   cautionZinc: 'Heated zinc gives off fume: ventilate, follow the data sheets of sheet and filler.',
   formed: 'Formed part',
   marking: {
@@ -73,7 +78,7 @@ export const ENGLISH: PlanWords = {
     },
   },
   finished: {
-    heading: (unit) => `Finished sizes, outside, ${unit}`,
+    heading: (unit) => `Finished sizes, ${unit}`,
     columns: { name: 'size', size: '', what: 'measured' },
   },
   rounded: {
@@ -94,5 +99,22 @@ export const ENGLISH: PlanWords = {
       'A bend line is the middle of its bent strip, which is as wide as the allowance. On a leaf brake the edge of the nose stands over the line one inside radius from the edge of the strip on the clamped side, towards the bend (FAA-H-8083-31).',
     nominal:
       'This pattern makes no allowance for bends: what is bent comes out larger than its nominal size, by up to about a thickness at each bend.',
+  },
+  template: {
+    title: (part, job) => (job === '' ? `Template of ${part}` : `${job}: template of ${part}`),
+    map: 'Tile map',
+    mapAlt: (part, tiles) => `Where the ${tiles} tiles of the template of ${part} lie`,
+    tileAlt: (part, tile) => `Tile ${tile} of the template of ${part}, full size`,
+    page: (part, tile) => (tile === '' ? part : `${part}, tile ${tile}`),
+    make: (quantity) => `make ${quantity}`,
+    printing:
+      'Print at actual size (100 %, no fitting to the page) and measure the square on every page before use.',
+    gluing: (overlap) =>
+      `Cut each tile along the edges marked "cut", lay it ${overlap} over its neighbour so that the crosses meet, and glue.`,
+    using:
+      'Lay the template on the marked face, tape it down, and prick the corners and centres through with a centre punch; join the pricks with the scriber.',
+    square: (length, unit) => `${length} ${unit} square`,
+    cut: 'cut',
+    glue: (tile) => `glue ${tile} here`,
   },
 };

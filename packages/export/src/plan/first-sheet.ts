@@ -1,13 +1,13 @@
 import { type Box, fail, type Point } from '@tinwright/core';
 import { PAPERS, type Paper, SCALES } from '../page/paper.js';
 import { roomOf, type Sheet, sheetOf } from '../page/sheet.js';
-import { type Figure, type PatternAsk, patternFigure } from './pattern-figure.js';
+import { type PatternAsk, type PatternFigure, patternFigure } from './pattern-figure.js';
 
 /** The sheet a pattern is drawn on, where it stands, and what is left beside or below it. mm of the page */
 export interface FirstSheet {
   readonly sheet: Sheet;
   readonly scale: string;
-  readonly figure: Figure;
+  readonly figure: PatternFigure;
   /** From the figure's own frame to the page. */
   readonly at: Point;
   readonly left: Box | null;
@@ -84,7 +84,7 @@ function scalesFor({ blank }: PatternAsk['flat'], scale: string | undefined): ty
 }
 
 /** The pattern at the top of the room, to the left when there is room for a column beside it; what is left. */
-function standing({ box }: Figure, room: Box): Pick<FirstSheet, 'at' | 'left'> {
+function standing({ box }: PatternFigure, room: Box): Pick<FirstSheet, 'at' | 'left'> {
   const [w, h] = [box.max[0] - box.min[0], box.max[1] - box.min[1]];
   const below: Box = { min: room.min, max: [room.max[0], room.max[1] - h - APART] };
   const beside: Box = { min: [room.min[0] + w + APART, room.min[1]], max: room.max };

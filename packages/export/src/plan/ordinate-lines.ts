@@ -13,10 +13,10 @@ const PITCH = 1.45; // between texts, over their height: 0.3 below the base line
 const STEEP = 0.7; // rise of a slanted piece over its run, where there is room
 const MOST = 14; // mm a slanted piece may take up
 
-/** Ordinate lines with their texts round a pattern drawn at `scale` from the origin. mm of the page */
+/** Ordinate lines with their texts round a box of a pattern drawn at `scale`, its lower left corner at the origin. mm of the page */
 export function ordinateLines(
   ordinates: readonly Ordinate[],
-  blank: Box,
+  { min, max }: Box,
   scale: number,
   face: Typeface,
   height: number,
@@ -24,23 +24,34 @@ export function ordinateLines(
   return ([0, 1] as const).flatMap((axis) =>
     (['low', 'high'] as const).flatMap((side) => {
       const own = ordinates.filter((o) => o.axis === axis && o.side === side);
-      const far = side === 'low' ? 0 : blank.max[axis === 0 ? 1 : 0] * scale;
-      return own.length === 0 ? [] : band(own, axis, side, far, scale, face, height);
+      const other = axis === 0 ? 1 : 0;
+      const far = side === 'low' ? 0 : (max[other] - min[other]) * scale;
+      const on = ({ value, from }: Ordinate): Spot => ({
+        along: (value - min[axis]) * scale,
+        start: (from[other] - min[other]) * scale,
+      });
+      return own.length === 0 ? [] : band(own, own.map(on), axis, side, far, face, height);
     }),
   );
 }
 
+/** Where an ordinate's line starts on the page: along its axis, and across it. mm */
+interface Spot {
+  readonly along: number;
+  readonly start: number;
+}
+
 function band(
   own: readonly Ordinate[],
+  spots: readonly Spot[],
   axis: 0 | 1,
   side: 'low' | 'high',
   far: number,
-  scale: number,
   face: Typeface,
   height: number,
 ): readonly Item[] {
   const out = side === 'low' ? -1 : 1;
-  const wanted = own.map((o) => o.value * scale);
+  const wanted = spots.map((s) => s.along);
   const places = spread(wanted, PITCH * height, 0);
   const moves = places.map((p, i) => Math.abs(p - (wanted[i] as number)));
   const slant = Math.min(MOST, Math.max(1, STEEP * Math.max(...moves)));
@@ -50,7 +61,7 @@ function band(
   const end = straight + out * TAIL;
   return own.flatMap((o, i): readonly Item[] => {
     const [w, p] = [wanted[i] as number, places[i] as number];
-    const start = o.from[axis === 0 ? 1 : 0] * scale + out * OFF;
+    const start = (spots[i] as Spot).start + out * OFF;
     const points = [at(w, start), at(w, turn), at(p, straight), at(p, end)];
     // the middle of figures without tails lies half a height over the base line
     const base: Point = axis === 0 ? [p + height / 2, end + out * GAP] : [end + out * GAP, p - height / 2];

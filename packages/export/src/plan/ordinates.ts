@@ -1,4 +1,4 @@
-import type { FlatPattern, Point } from '@tinwright/core';
+import type { Box, FlatPattern, Point } from '@tinwright/core';
 import type { Dims } from './dims.js';
 import { type Features, flattened, runsAcross, type Side } from './features.js';
 import { buried } from './sight.js';
@@ -47,6 +47,18 @@ function turningPoints(
     .filter((b) => !runsAcross(b, other));
   const ends = [...sides, ...bent].flatMap((s) => [s.from, s.to].filter((p) => needed(s, p)));
   return [...ends, blank.min, blank.max];
+}
+
+/** Groups of points inside a box that turn at one printed value along an axis, by value. */
+export function turnsIn(
+  flat: FlatPattern,
+  features: Features,
+  axis: 0 | 1,
+  dims: Dims,
+  { min, max }: Box,
+): readonly (readonly Point[])[] {
+  const inside = (p: Point) => p.every((v, k) => v > (min[k] as number) && v < (max[k] as number));
+  return groups(turningPoints(flat, features, axis).filter(inside), axis, dims);
 }
 
 /** Points in groups that share a printed ordinate, by value. */

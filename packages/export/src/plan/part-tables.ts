@@ -46,7 +46,7 @@ export function bendTable(
         const [{ bend }] = list as [(typeof list)[number]];
         const angle = setAngles[bend.id];
         return [
-          list.map((l) => `${l.number} ${l.bend.id}`).join(', '),
+          list.map((l) => `${l.number}\u00A0${l.bend.id}`).join(', '),
           bendText([], bend, dims, words),
           dims.fine(bend.insideRadius),
           dims.fine(bend.terms.allowance),

@@ -1,7 +1,8 @@
 import type { Box, FlatPattern, Point } from '@tinwright/core';
 import { boxOfItems } from '../page/box.js';
-import type { Item } from '../page/page.js';
+import type { Item, Ring } from '../page/page.js';
 import type { Typeface } from '../page/typeface.js';
+import { type Detail, detailsOf } from './details.js';
 import type { Dims } from './dims.js';
 import { bendNumber, type Features, groupsOf } from './features.js';
 import { type Label, placed } from './labels.js';
@@ -46,13 +47,16 @@ const SPARE = 18; // mm beside and above a pattern that labels may use
  * A pattern drawn at a scale with ordinates, bends and marks told on it, its datum corner at the origin; null when it
  * cannot be read at that scale or takes up more than `area`. mm of the page
  */
-export function patternFigure(ask: PatternAsk, scale: number, area: Point): Figure | null {
+export function patternFigure(ask: PatternAsk, scale: number, area: Point): PatternFigure | null {
   const { flat, face, height } = ask;
   if (narrowest(flat) * scale < LEAST_APART) return null;
   if (flat.blank.max.some((v, k) => v * scale > (area[k] as number))) return null;
+  const details = detailsOf(flat, ask.features, scale);
+  const circles = details.map((d) => circleRound(d, scale));
   const base = [
     ...patternLines(ask, scale),
     ...ordinateLines(ask.ordinates, flat.blank, scale, face, height),
+    ...circles,
   ];
   const box = boxOfItems(base) as Box;
   const spare = ([0, 1] as const).map((k) => area[k] - (box.max[k] - box.min[k])) as [number, number];
@@ -63,13 +67,32 @@ export function patternFigure(ask: PatternAsk, scale: number, area: Point): Figu
   });
   room.add(base);
   const items: Item[] = [...base];
-  for (const { label, needed } of labelsOf(ask, scale)) {
+  const letters = details.map((d, i): Wanted => {
+    const { centre, radius } = circles[i] as Ring;
+    return { label: { texts: [d.letter], of: { kind: 'points', at: [centre], radius } }, needed: true };
+  });
+  for (const { label, needed } of [...letters, ...labelsOf(ask, scale)]) {
     const found = placed(label, room, face, height);
     if (found === null && needed) return null;
     room.add(found ?? []);
     items.push(...(found ?? []));
   }
-  return { alt: ask.words.patternAlt(ask.name), items, box: boxOfItems(items) as Box };
+  return { alt: ask.words.patternAlt(ask.name), items, box: boxOfItems(items) as Box, details };
+}
+
+/** A pattern's drawing, and the places of it that are to be drawn again larger. */
+export interface PatternFigure extends Figure {
+  readonly details: readonly Detail[];
+}
+
+function circleRound({ region: { min, max } }: Detail, scale: number): Ring {
+  const centre: Point = [((min[0] + max[0]) / 2) * scale, ((min[1] + max[1]) / 2) * scale];
+  return {
+    kind: 'ring',
+    pen: 'narrow',
+    centre,
+    radius: (Math.hypot(max[0] - min[0], max[1] - min[1]) / 2) * scale,
+  };
 }
 
 /** Width of the narrowest panel, mm; slivers, such as what is left of an edge rolled round a wire, do not count. */

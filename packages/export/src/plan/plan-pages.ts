@@ -7,12 +7,13 @@ import {
   plainNumber,
   type ToleranceClass,
 } from '@tinwright/core';
-import { type Flowing, flow } from '../page/flow.js';
+import { type Flowing, flow, type Strip } from '../page/flow.js';
 import { type Block, moved, type Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
 import { columnsIn, frameLine, roomOf, type Sheet, sheetOf } from '../page/sheet.js';
 import { headingStrip, notesFlow, type Setting } from '../page/table.js';
 import { typeface } from '../page/typeface.js';
+import { detailFigure } from './detail-figure.js';
 import { type Dims, dimsOf } from './dims.js';
 import { ENGLISH } from './english.js';
 import { featuresOf } from './features.js';
@@ -23,7 +24,7 @@ import { markingTable } from './marking-table.js';
 import type { BrakeMarks, PlanOptions } from './options.js';
 import { type Ordinate, ordinatesOf } from './ordinates.js';
 import { bendTable, finishedTable, roundedTables } from './part-tables.js';
-import type { PatternAsk } from './pattern-figure.js';
+import type { Figure, PatternAsk } from './pattern-figure.js';
 import { sightLines } from './sight-lines.js';
 import { type Title, titleBlock, titleHeight } from './title-block.js';
 import type { PlanWords } from './words.js';
@@ -68,6 +69,11 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
   const places = columnPlaces(first.left, rest, heightOf);
   const list = markings(ask);
   const passages = [
+    detailsFlow(
+      first.figure.details.map((d) => detailFigure(ask, d)),
+      words,
+      setting,
+    ),
     part.flat.bends.length === 0 ? null : formedFlow(part, dims, words, setting),
     finishedTable(part, dims, words, setting),
     bendTable(part, brake.setAngles ?? {}, dims, words, setting),
@@ -123,6 +129,30 @@ function columnPlaces(
     const later = index - own.length;
     return { page: 1 + Math.floor(later / others.length), box: others[later % others.length] as Box };
   };
+}
+
+/** Details beside each other, as many as a column holds. */
+function detailsFlow(figures: readonly Figure[], words: PlanWords, setting: Setting): Flowing | null {
+  if (figures.length === 0) return null;
+  const rows: Figure[][] = [];
+  const wide = ({ box }: Figure) => box.max[0] - box.min[0];
+  for (const figure of figures) {
+    const last = rows.at(-1);
+    const taken = (last ?? []).reduce((sum, f) => sum + wide(f) + BETWEEN, 0);
+    if (last !== undefined && taken + wide(figure) <= COLUMN) last.push(figure);
+    else rows.push([figure]);
+  }
+  const strip = (row: readonly Figure[]): Strip => {
+    let x = 0;
+    const items = row.flatMap((f) => {
+      x += wide(f) + BETWEEN;
+      return moved(f.items, [x - BETWEEN - wide(f) - f.box.min[0], -f.box.max[1]]);
+    });
+    return { height: Math.max(...row.map((f) => f.box.max[1] - f.box.min[1])), items };
+  };
+  const strips = rows.map(strip);
+  const alt = figures.map((f) => f.alt).join('; ');
+  return () => ({ alt, heading: headingStrip(words.details, setting), head: null, rows: strips });
 }
 
 function formedFlow(part: PartPlan, dims: Dims, words: PlanWords, setting: Setting): Flowing {

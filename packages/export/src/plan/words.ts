@@ -12,6 +12,9 @@ export interface PlanWords {
   readonly hole: (count: number, diameter: string, purpose: string) => string;
   readonly mark: (count: number, kind: string) => string;
   readonly patternAlt: (part: string) => string;
+  readonly details: string;
+  readonly detail: (letter: string, scale: string, alike: number) => string;
+  readonly detailAlt: (letter: string) => string;
   readonly formedAlt: (part: string) => string;
   readonly front: string;
   readonly top: string;
@@ -32,6 +35,7 @@ export interface PlanWords {
     unit: string,
   ) => string;
   readonly caution: string;
+  readonly cautionShort: string;
   readonly cautionZinc: string;
   readonly formed: string;
   readonly marking: {
@@ -75,5 +79,19 @@ export interface PlanWords {
     readonly pencil: string;
     readonly strip: string;
     readonly nominal: string;
+  };
+  readonly template: {
+    readonly title: (part: string, job: string) => string;
+    readonly map: string;
+    readonly mapAlt: (part: string, tiles: number) => string;
+    readonly tileAlt: (part: string, tile: string) => string;
+    readonly page: (part: string, tile: string) => string;
+    readonly make: (quantity: number) => string;
+    readonly printing: string;
+    readonly gluing: (overlap: string) => string;
+    readonly using: string;
+    readonly square: (length: string, unit: string) => string;
+    readonly cut: string;
+    readonly glue: (tile: string) => string;
   };
 }
