@@ -109,8 +109,8 @@ export const ENGLISH: PlanWords = {
     make: (quantity) => `make ${quantity}`,
     printing:
       'Print at actual size (100 %, no fitting to the page) and measure the square on every page before use.',
-    gluing: (overlap) =>
-      `Cut each tile along the edges marked "cut", lay it ${overlap} over its neighbour so that the crosses meet, and glue.`,
+    gluing:
+      'Cut each tile along its edges marked "cut", lay it over its neighbours so that the crosses meet, and glue.',
     using:
       'Lay the template on the marked face, tape it down, and prick the corners and centres through with a centre punch; join the pricks with the scriber.',
     square: (length, unit) => `${length} ${unit} square`,

@@ -1,4 +1,4 @@
-import { type Box, fail, type Point } from '@tinwright/core';
+import { type Box, JobError, type Point } from '@tinwright/core';
 import { PAPERS, type Paper, SCALES } from '../page/paper.js';
 import { roomOf, type Sheet, sheetOf } from '../page/sheet.js';
 import { type PatternAsk, type PatternFigure, patternFigure } from './pattern-figure.js';
@@ -22,7 +22,7 @@ type TitleHeight = (width: number) => number;
 
 /**
  * Draw a pattern as large as one of the recommended scales allows, upright or on its side.
- * @throws JobError `paper-small` naming a paper that would do, `scale-large` naming a scale that would
+ * @throws JobError `paper-small` naming a paper that would do, `scale-unfit` naming a scale that would
  */
 export function firstSheet(
   ask: PatternAsk,
@@ -34,24 +34,25 @@ export function firstSheet(
   if (found !== null) return found;
   const [x, y] = ask.flat.blank.max.map((v) => ask.dims.text(v)) as [string, string];
   const blank = `a blank of ${x} x ${y} ${ask.dims.unit}`;
-  const path = ['plan', ask.name];
+  const refuse = (code: string, option: string, message: string, fix: string): never => {
+    throw new JobError([{ code, path: [option], part: ask.name, message, fix }]);
+  };
   const other = scale === undefined ? null : onPaper(ask, paper, undefined, title);
   if (scale !== undefined && other !== null)
-    return fail(
-      'scale-large',
-      path,
-      `scale ${scale} given; ${blank} cannot be read or does not fit on ${paper.name} at it`,
-      `Use ${other.scale}, or leave the scale out`,
+    return refuse(
+      'scale-unfit',
+      'scale',
+      `${scale} given; ${blank} does not fit on ${paper.name} at it, or cannot be read`,
+      `Use ${other.scale}`,
     );
   const larger = PAPERS.find(
     (p) => p.width * p.height > paper.width * paper.height && onPaper(ask, p, undefined, title) !== null,
   );
-  const fix = larger === undefined ? 'Print templates at full size instead' : `Use ${larger.name}`;
-  return fail(
+  return refuse(
     'paper-small',
-    path,
+    'paper',
     `${paper.name} given, too small for ${blank} at any scale that can be read`,
-    fix,
+    larger === undefined ? 'Print templates at full size instead' : `Use ${larger.name}`,
   );
 }
 

@@ -119,7 +119,7 @@ function tried(
   const [u, v] = [Math.cos(angle), Math.sin(angle)];
   const off = start(u, v);
   if (off === null) return null;
-  const end: Point = [x + r * u, y + r * v];
+  const end: Point = [x + (off + r) * u, y + (off + r) * v];
   const at: Point = [end[0] + Math.sign(u) * OFF, end[1] - height / 2];
   const words = letter(face, text, at, { height, align: u > 0 ? 'start' : 'end' });
   if (!room.free(words)) return null;

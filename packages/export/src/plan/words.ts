@@ -88,7 +88,7 @@ export interface PlanWords {
     readonly page: (part: string, tile: string) => string;
     readonly make: (quantity: number) => string;
     readonly printing: string;
-    readonly gluing: (overlap: string) => string;
+    readonly gluing: string;
     readonly using: string;
     readonly square: (length: string, unit: string) => string;
     readonly cut: string;

@@ -9,10 +9,11 @@ import type { PlanOptions } from '../plan/options.js';
 import type { PatternAsk } from '../plan/pattern-figure.js';
 import { mapBlocks } from './tile-map.js';
 import { type Square, tileItems } from './tile-page.js';
-import { MARGIN, type Medium, STRIP, type Tile, tilingOf } from './tiles.js';
+import { MARGIN, type Medium, type Tile, tilingOf } from './tiles.js';
 
 const LETTERING = 2.5; // mm
-const LEAD = 1.55;
+const LEAD = 1.55; // from base line to base line, in heights of text
+const NAME = 1.8; // from a tile's lower edge to the base line of its name, in heights of text
 
 /** How templates are printed. */
 export type TemplateOptions = Pick<PlanOptions, 'dims' | 'lettering' | 'words' | 'face' | 'date'> & {
@@ -44,8 +45,10 @@ export function partTemplate(job: string, part: PartPlan, options: TemplateOptio
     face,
     height: lettering,
   };
-  const tiling = tilingOf(part.flat.blank.max, options.medium);
   const w = words.template;
+  const zinc = part.material.zinc ? ` ${words.cautionZinc}` : '';
+  const below = [w.printing, words.cautionShort + zinc];
+  const tiling = tilingOf(part.flat.blank.max, options.medium, (width) => stripHeight(ask, below, width));
   const inches = dims.unit === 'in';
   const square: Square = {
     side: inches ? 4 * MM_PER_INCH : 100,
@@ -53,7 +56,6 @@ export function partTemplate(job: string, part: PartPlan, options: TemplateOptio
   };
   const title = w.title(part.name, job);
   const { width, height } = tiling.page;
-  const zinc = part.material.zinc ? ` ${words.cautionZinc}` : '';
   const pageOf = (tile: Tile): Page => ({
     title,
     width,
@@ -62,32 +64,35 @@ export function partTemplate(job: string, part: PartPlan, options: TemplateOptio
       { alt: w.tileAlt(part.name, tile.name), items: tileItems(ask, tiling, tile, square) },
       {
         alt: null,
-        items: strip(ask, w.page(part.name, tile.name), [w.printing, words.cautionShort + zinc], width),
+        items: strip(ask, `${w.page(part.name, tile.name)}, ${w.make(part.quantity)}`, below, width),
       },
     ],
   });
   const tiles = tiling.tiles.map(pageOf);
   const single = tiling.tiles.length === 1;
-  const overlap = inches ? '3/8 in' : '10 mm';
-  const notes = [w.make(part.quantity), w.printing, w.gluing(overlap), w.using, words.caution + zinc];
+  const notes = [w.make(part.quantity), w.printing, w.gluing, w.using, words.caution + zinc];
   const map: readonly Page[] = single
     ? []
     : [{ title, width, height, blocks: mapBlocks(ask, tiling, square, title, notes) }];
   return { pages: [...map, ...tiles], tiles: tiles.length };
 }
 
+/** What to mind, under a tile, in lines. */
+const broken = ({ face, height }: PatternAsk, notes: readonly string[], width: number): readonly string[] =>
+  notes.flatMap((n) => lines(face, n, width - 2 * MARGIN, height));
+
+const stripHeight = (ask: PatternAsk, notes: readonly string[], width: number): number =>
+  (NAME + LEAD * broken(ask, notes, width).length + 0.4) * ask.height;
+
 /** What a tile is, and what to mind, under it. */
-function strip(
-  { face, height }: PatternAsk,
-  name: string,
-  notes: readonly string[],
-  width: number,
-): readonly Item[] {
-  const top = MARGIN + STRIP - 1.4 * height;
+function strip(ask: PatternAsk, name: string, notes: readonly string[], width: number): readonly Item[] {
+  const { face, height } = ask;
+  const top = MARGIN + stripHeight(ask, notes, width) - NAME * height;
   const named = letter(face, name, [MARGIN, top], { height: 1.2 * height, bold: true });
-  const broken = notes.flatMap((n) => lines(face, n, width - 2 * MARGIN, height));
   return [
     named,
-    ...broken.map((text, i) => letter(face, text, [MARGIN, top - LEAD * height * (i + 1)], { height })),
+    ...broken(ask, notes, width).map((text, i) =>
+      letter(face, text, [MARGIN, top - LEAD * height * (i + 1)], { height }),
+    ),
   ];
 }

@@ -8,7 +8,7 @@ import type { PatternAsk } from '../plan/pattern-figure.js';
 import { patternLines } from '../plan/pattern-lines.js';
 import { roomIn } from '../plan/room.js';
 import { checkSquare } from './check-square.js';
-import { MARGIN, OVERLAP, STRIP, type Tile, type Tiling } from './tiles.js';
+import { MARGIN, OVERLAP, type Tile, type Tiling } from './tiles.js';
 
 const CROSS = 3; // mm, half a cross that tiles are joined by
 
@@ -33,7 +33,10 @@ export function tileItems(ask: PatternAsk, tiling: Tiling, tile: Tile, square: S
   for (const label of joints.labels) add(placed(label, room, ask.face, ask.height) ?? []);
   add(checkSquare(square.side, square.text, area, room, ask));
   for (const label of labelsOn(ask, area)) add(placed(label, room, ask.face, ask.height) ?? []);
-  return moved([...lines, ...joints.items, ...texts], [MARGIN - area.min[0], MARGIN + STRIP - area.min[1]]);
+  return moved(
+    [...lines, ...joints.items, ...texts],
+    [MARGIN - area.min[0], MARGIN + tiling.strip - area.min[1]],
+  );
 }
 
 /** What of a thing lies in a box; circles that reach out of it as runs of short lines. */

@@ -13,6 +13,8 @@ export interface Tile {
 /** A template cut into tiles for one size of page. mm */
 export interface Tiling {
   readonly page: { readonly width: number; readonly height: number };
+  /** Height of the strip of text under each tile. */
+  readonly strip: number;
   readonly rows: number;
   readonly columns: number;
   readonly tiles: readonly Tile[];
@@ -20,8 +22,6 @@ export interface Tiling {
 
 /** Margin that printers leave white, mm. */
 export const MARGIN = 8;
-/** Height of the strip of text under a tile, mm. */
-export const STRIP = 16;
 /** What two tiles share, mm. */
 export const OVERLAP = 10;
 
@@ -34,8 +34,11 @@ export type Medium =
   | { readonly kind: 'sheets'; readonly width: number; readonly height: number }
   | { readonly kind: 'roll'; readonly width: number };
 
-/** The tiling of a blank with the fewest pages, of those the one with the least paper. */
-export function tilingOf(blank: Point, medium: Medium): Tiling {
+/**
+ * The tiling of a blank with the fewest pages, of those the one with the least paper.
+ * @param strip height of the text under a tile, by the width of the page
+ */
+export function tilingOf(blank: Point, medium: Medium, strip: (width: number) => number): Tiling {
   const pages: readonly Tiling['page'][] =
     medium.kind === 'sheets'
       ? [
@@ -43,10 +46,10 @@ export function tilingOf(blank: Point, medium: Medium): Tiling {
           { width: medium.height, height: medium.width },
         ]
       : [
-          { width: medium.width, height: lengthFor(blank[1] + STRIP) },
+          { width: medium.width, height: lengthFor(blank[1] + strip(medium.width)) },
           { width: lengthFor(blank[0]), height: medium.width },
         ];
-  const tilings = pages.map((page) => tiled(blank, page));
+  const tilings = pages.map((page) => tiled(blank, page, strip(page.width)));
   const paper = ({ page, tiles }: Tiling) => page.width * page.height * tiles.length;
   return tilings.toSorted((a, b) => a.tiles.length - b.tiles.length || paper(a) - paper(b))[0] as Tiling;
 }
@@ -54,8 +57,8 @@ export function tilingOf(blank: Point, medium: Medium): Tiling {
 const lengthFor = (along: number): number =>
   Math.min(LONGEST, Math.max(LEAST_LENGTH, Math.ceil(along + 2 * ROUND + 2 * MARGIN)));
 
-function tiled(blank: Point, page: Tiling['page']): Tiling {
-  const size: Point = [page.width - 2 * MARGIN, page.height - 2 * MARGIN - STRIP];
+function tiled(blank: Point, page: Tiling['page'], strip: number): Tiling {
+  const size: Point = [page.width - 2 * MARGIN, page.height - 2 * MARGIN - strip];
   const count = ([0, 1] as const).map((k) =>
     Math.max(1, Math.ceil((blank[k] + 2 * ROUND - OVERLAP) / (size[k] - OVERLAP) - 1e-9)),
   );
@@ -66,5 +69,5 @@ function tiled(blank: Point, page: Tiling['page']): Tiling {
     const name = rows * columns === 1 ? '' : `${letterOf(row)}${column + 1}`;
     return { row, column, name, area: { min, max: [min[0] + size[0], min[1] + size[1]] } };
   });
-  return { page, rows, columns, tiles };
+  return { page, strip, rows, columns, tiles };
 }
