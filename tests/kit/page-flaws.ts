@@ -7,7 +7,9 @@ type Box = readonly [x0: number, y0: number, x1: number, y1: number];
 
 /** Letters reach 0.21 of the font size below the base line: 0.3 of the height of capitals. */
 export function boxOf({ at: [x, y], height, width, turn }: Words): Box {
-  return turn === 0 ? [x, y - 0.3 * height, x + width, y + height] : [x - height, y, x + 0.3 * height, y + width];
+  return turn === 0
+    ? [x, y - 0.3 * height, x + width, y + height]
+    : [x - height, y, x + 0.3 * height, y + width];
 }
 
 /** Every fault of a page in words. */
@@ -18,7 +20,8 @@ export function pageFlaws({ width, height, blocks }: Page): readonly string[] {
   const found: string[] = [];
   words.forEach(({ w, box }, i) => {
     if (w.text === '' || w.width <= 0) found.push(`an empty text at ${w.at}`);
-    if (box[0] < 0 || box[1] < 0 || box[2] > width || box[3] > height) found.push(`"${w.text}" off the paper`);
+    if (box[0] < 0 || box[1] < 0 || box[2] > width || box[3] > height)
+      found.push(`"${w.text}" off the paper`);
     for (const other of words.slice(i + 1))
       if (meet(box, other.box)) found.push(`"${w.text}" on "${other.w.text}"`);
     for (const [a, b] of lines) if (through(a, b, box)) found.push(`"${w.text}" on a line ${a} ${b}`);

@@ -18,29 +18,22 @@ export function wordsBox({
 
 /** Box round things on a page; null for nothing. */
 export function boxOfItems(items: readonly Item[]): Box | null {
-  const points = items.flatMap((i): readonly Point[] => {
-    if (i.kind === 'words') {
-      const { min, max } = wordsBox(i);
-      return [min, max];
-    }
-    if (i.kind === 'ring') {
-      const [x, y] = i.centre;
-      return [
-        [x - i.radius, y - i.radius],
-        [x + i.radius, y + i.radius],
-      ];
-    }
-    return i.points;
-  });
-  if (points.length === 0) return null;
   let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of points) {
-    x0 = Math.min(x0, x);
-    y0 = Math.min(y0, y);
-    x1 = Math.max(x1, x);
-    y1 = Math.max(y1, y);
+  const see = ([x, y]: Point, reach = 0) => {
+    x0 = Math.min(x0, x - reach);
+    y0 = Math.min(y0, y - reach);
+    x1 = Math.max(x1, x + reach);
+    y1 = Math.max(y1, y + reach);
+  };
+  for (const i of items) {
+    if (i.kind === 'ring') see(i.centre, i.radius);
+    else if (i.kind === 'words') {
+      const { min, max } = wordsBox(i);
+      see(min);
+      see(max);
+    } else for (const p of i.points) see(p);
   }
-  return { min: [x0, y0], max: [x1, y1] };
+  return items.length === 0 ? null : { min: [x0, y0], max: [x1, y1] };
 }
 
 /** True when two boxes share more than a line. */

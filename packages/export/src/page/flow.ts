@@ -42,7 +42,7 @@ const EMPTY = 3; // columns a row may find too low before it is given up
  */
 export function flow(passages: readonly Flowing[], columnAt: (index: number) => Box): readonly SetPassage[] {
   const found: SetPassage[] = [];
-  let waiting: readonly Waiting[] = passages.map((flowing) => ({ flowing, from: 0 }));
+  let waiting: readonly Waiting[] = passages.map((flowing) => ({ flowing: once(flowing), from: 0 }));
   let empty = 0;
   for (let column = 0; waiting.length > 0; column++) {
     const filled = fill(waiting, column, columnAt(column));
@@ -52,6 +52,16 @@ export function flow(passages: readonly Flowing[], columnAt: (index: number) => 
     if (empty > EMPTY) throw new RangeError('a row is higher than a column');
   }
   return found;
+}
+
+/** A passage that is laid out once for each width. */
+function once(flowing: Flowing): Flowing {
+  const known = new Map<number, Passage>();
+  return (width) => {
+    const passage = known.get(width) ?? flowing(width);
+    known.set(width, passage);
+    return passage;
+  };
 }
 
 interface Filled {

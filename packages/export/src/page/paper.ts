@@ -23,4 +23,6 @@ export const SCALES: readonly { readonly text: string; readonly ratio: number }[
   { text: '1:5', ratio: 1 / 5 },
   { text: '1:10', ratio: 1 / 10 },
   { text: '1:20', ratio: 1 / 20 },
+  { text: '1:50', ratio: 1 / 50 },
+  { text: '1:100', ratio: 1 / 100 },
 ];

@@ -1,3 +1,4 @@
+/// <reference path="./pdfkit.d.ts" />
 import regular from 'pdfkit/standard-fonts/Helvetica';
 import bold from 'pdfkit/standard-fonts/HelveticaBold';
 import { isStandard, standardFont, standardised } from './standard-font.js';

@@ -5,7 +5,7 @@ import { type Item, moved } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
 import type { Typeface } from '../page/typeface.js';
 import { partSurface } from '../picture/part-surface.js';
-import { ISOMETRIC, type View } from '../picture/view.js';
+import { ISOMETRIC, see, type View } from '../picture/view.js';
 import { type VisibleLine, visibleLines } from '../picture/visible.js';
 import { FRONT, SIDE, TOP } from '../sheets/views.js';
 import { dimension } from './dimension.js';
@@ -28,6 +28,7 @@ const SHARE = 0.6; // of the width for the three views
 const TALLEST = 80; // mm
 const APART = 6; // heights of text between two views
 const OFF = 3; // heights of text from a view to its dimension line
+const LEAST_HOLE = 0.8; // mm on the page
 const BETWEEN = 8; // mm between views and isometric picture
 
 /** A formed part in three views with its finished sizes and in an isometric picture, `width` mm wide. */
@@ -39,20 +40,13 @@ export function formedFigure(ask: FormedAsk, width: number): Figure {
   const left = moved(views.items, [-views.box.min[0], -views.box.min[1]]);
   const free: Point = [width - across - BETWEEN, Math.max(up, 0.6 * TALLEST)];
   const caption = (text: string, at: Point) => letter(face, text, at, { height, align: 'middle' });
-  const picture = drawn(formed, ISOMETRIC);
-  const size = [picture.box.max[0] - picture.box.min[0], picture.box.max[1] - picture.box.min[1]] as const;
   const below = 3 * height; // for the caption
-  const scale = Math.min(free[0] / size[0], (free[1] - below) / size[1]);
-  const x = across + BETWEEN + (free[0] - size[0] * scale) / 2;
-  const isometric = moved(scaled(picture.items, scale), [
-    x - picture.box.min[0] * scale,
-    below - picture.box.min[1] * scale,
-  ]);
-  const items = [
-    ...left,
-    ...isometric,
-    caption(words.isometric, [across + BETWEEN + free[0] / 2, 0.3 * height]),
-  ];
+  const [w, h] = extent(formed, ISOMETRIC);
+  const scale = Math.min(free[0] / w, (free[1] - below) / h);
+  const { items: picture, box } = drawn(formed, ISOMETRIC, scale);
+  const middle = across + BETWEEN + free[0] / 2;
+  const isometric = moved(picture, [middle - (box.min[0] + box.max[0]) / 2, below - box.min[1]]);
+  const items = [...left, ...isometric, caption(words.isometric, [middle, 0.3 * height])];
   return { alt: words.formedAlt(name), items, box: boxOfItems(items) as Box };
 }
 
@@ -68,8 +62,8 @@ function threeViews(
     band + X * s + apart + Y * s <= most && Z * s + apart + Y * s + band + 2 * height <= TALLEST;
   const { ratio, text } = SCALES.find((s) => fits(s.ratio)) ?? (SCALES.at(-1) as (typeof SCALES)[number]);
   const at = (view: View, [dx, dy]: Point) => {
-    const { items, box } = drawn(formed, view);
-    return moved(scaled(items, ratio), [dx - box.min[0] * ratio, dy - box.min[1] * ratio]);
+    const { items, box } = drawn(formed, view, ratio);
+    return moved(items, [dx - box.min[0], dy - box.min[1]]);
   };
   const [x, y, z] = [X * ratio, Y * ratio, Z * ratio];
   const size = (
@@ -104,20 +98,28 @@ function threeViews(
   return { items, box: boxOfItems(items) as Box };
 }
 
-/** The visible lines of a part from one side, true size. */
-function drawn(formed: Formed, view: View): { items: readonly Item[]; box: Box } {
-  const items = visibleLines(partSurface(formed, view), view).map(
+/** The visible lines of a part from one side at a scale, without holes too small to see. */
+function drawn(formed: Formed, view: View, scale: number): { items: readonly Item[]; box: Box } {
+  const panels = formed.panels.map((p) => ({
+    ...p,
+    holes: p.holes.filter((h) => h.diameter * scale >= LEAST_HOLE),
+  }));
+  const on = ([x, y]: Point): Point => [x * scale, y * scale];
+  const items = visibleLines(partSurface({ ...formed, panels }, view), view).map(
     (l: VisibleLine): Item => ({
       kind: 'stroke',
       pen: l.kind === 'edge' ? 'wide' : 'narrow',
-      points: [l.from, l.to],
+      points: [on(l.from), on(l.to)],
     }),
   );
   return { items, box: boxOfItems(items) as Box };
 }
 
-function scaled(items: readonly Item[], by: number): readonly Item[] {
-  return items.map((i) =>
-    i.kind === 'stroke' ? { ...i, points: i.points.map(([x, y]): Point => [x * by, y * by]) } : i,
+/** How wide and how high the box round a part looks, true size. */
+function extent({ box: { min, max } }: Formed, view: View): Point {
+  const corners = [min[0], max[0]].flatMap((x) =>
+    [min[1], max[1]].flatMap((y) => [min[2], max[2]].map((z) => see(view, [x, y, z]).at)),
   );
+  const along = (k: 0 | 1) => Math.max(...corners.map((c) => c[k])) - Math.min(...corners.map((c) => c[k]));
+  return [along(0), along(1)];
 }

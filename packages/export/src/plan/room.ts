@@ -4,6 +4,7 @@ import type { Item, Words } from '../page/page.js';
 
 const AIR = 0.35; // mm of white kept round a text
 const CELL = 10; // mm, side of a cell of the index
+const ROW = 1e6; // cells in a row of it, more than there are
 
 type Line = readonly [Point, Point];
 
@@ -18,29 +19,34 @@ export interface Room {
 
 /** Room inside a box. The record fills as things are added; it lives as long as one drawing is laid out. */
 export function roomIn(region: Box): Room {
-  const cells = new Map<string, Line[]>();
+  const lines: Line[] = [];
+  const cells = new Map<number, number[]>();
   const boxes: Box[] = [];
-  const near = (box: Box): ReadonlySet<Line> => new Set(cellsOf(box).flatMap((key) => cells.get(key) ?? []));
+  /** Lines whose cells a box touches; one may come up more than once. */
+  const near = (box: Box): readonly number[] => cellsOf(box).flatMap((key) => cells.get(key) ?? []);
   const addLine = (line: Line) => {
-    for (const key of cellsOf(boxOfLine(line))) cells.set(key, [...(cells.get(key) ?? []), line]);
+    const index = lines.push(line) - 1;
+    for (const key of cellsOf(boxOfLine(line))) {
+      const cell = cells.get(key);
+      if (cell === undefined) cells.set(key, [index]);
+      else cell.push(index);
+    }
   };
   return {
     free: (words) => {
       const box = grown(wordsBox(words), AIR);
       if (!holds(region, box) || boxes.some((b) => boxesMeet(b, box))) return false;
-      for (const [a, b] of near(box)) if (lineMeetsBox(a, b, box)) return false;
-      return true;
+      return !near(box).some((i) => {
+        const [a, b] = lines[i] as Line;
+        return lineMeetsBox(a, b, box);
+      });
     },
     crossings: ([a, b]) => {
       const box = boxOfLine([a, b]);
       if (!holds(region, box) || boxes.some((t) => lineMeetsBox(a, b, grown(t, AIR)))) return null;
-      let count = 0;
-      for (const [p, q] of near(box)) {
-        if (!cross(a, b, p, q)) continue;
-        if (slim(a, b, p, q)) return null;
-        count += 1;
-      }
-      return count;
+      const crossed = new Set(near(box).filter((i) => cross(a, b, ...(lines[i] as Line))));
+      for (const i of crossed) if (slim(a, b, ...(lines[i] as Line))) return null;
+      return crossed.size;
     },
     add: (items) => {
       for (const item of items) {
@@ -77,10 +83,10 @@ function boxOfLine([[ax, ay], [bx, by]]: Line): Box {
   return { min: [Math.min(ax, bx), Math.min(ay, by)], max: [Math.max(ax, bx), Math.max(ay, by)] };
 }
 
-function cellsOf({ min, max }: Box): readonly string[] {
-  const found: string[] = [];
+function cellsOf({ min, max }: Box): readonly number[] {
+  const found: number[] = [];
   for (let i = Math.floor(min[0] / CELL); i <= Math.floor(max[0] / CELL); i++)
-    for (let j = Math.floor(min[1] / CELL); j <= Math.floor(max[1] / CELL); j++) found.push(`${i} ${j}`);
+    for (let j = Math.floor(min[1] / CELL); j <= Math.floor(max[1] / CELL); j++) found.push(i * ROW + j);
   return found;
 }
 
