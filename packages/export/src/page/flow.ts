@@ -33,6 +33,8 @@ interface Waiting {
 
 const APART = 5; // mm between passages
 const TINY = 1e-9;
+const SHORT = 8; // rows; a passage of no more is not torn apart
+const FEW = 3; // rows that a longer one leaves behind at least
 const EMPTY = 3; // columns a row may find too low before it is given up
 
 /**
@@ -78,9 +80,11 @@ function fill(waiting: readonly Waiting[], column: number, box: Box): Filled {
     const passage = flowing(box.max[0] - box.min[0]);
     const above = sets.length > 0 ? APART : 0;
     const part = partOf(passage, from, y - above - box.min[1]);
-    // behind something that waits only what fits whole goes first, so that nothing is torn apart without need
     const whole = part.next === passage.rows.length;
-    if (part.next > from && (left.length === 0 || (whole && from === 0))) {
+    // what can stand whole in a column of its own is not torn for a few rows, nor behind something that waits
+    const torn = passage.rows.length <= SHORT || part.next - from < FEW;
+    const first = sets.length === 0 && left.length === 0;
+    if (part.next > from && (first || whole || (left.length === 0 && !torn))) {
       const { items, height } = stacked(part.strips, box.min[0], y - above);
       sets.push({ column, alt: passage.alt, items });
       y -= above + height;

@@ -11,7 +11,7 @@ export interface Stand {
   readonly value?: number;
 }
 
-/** A text at a point: its base line starts, is centred or ends there. */
+/** A text at a point: its base line starts, is centred or ends there. No-break spaces have done their work by then. */
 export function letter(face: Typeface, text: string, at: Point, stand: Stand): Words {
   const { height, align = 'start', turn = 0, bold = false, value } = stand;
   const width = height * face.width(text, bold ? 'bold' : 'regular');
@@ -19,7 +19,7 @@ export function letter(face: Typeface, text: string, at: Point, stand: Stand): W
   const start: Point = turn === 0 ? [at[0] - back, at[1]] : [at[0], at[1] - back];
   return {
     kind: 'words',
-    text,
+    text: text.replaceAll('\u00A0', ' '),
     at: start,
     height,
     width,

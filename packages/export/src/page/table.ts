@@ -8,6 +8,8 @@ export interface Table {
   readonly heading: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
+  /** Said under it. */
+  readonly notes?: readonly string[];
 }
 
 /** A column of a table. */
@@ -47,7 +49,10 @@ export function tableFlow(table: Table, setting: Setting): Flowing {
         table.columns.map((c) => c.title),
         true,
       ),
-      rows: table.rows.map((cells) => strip(cells, false)),
+      rows: [
+        ...table.rows.map((cells) => strip(cells, false)),
+        ...(table.notes ?? []).map((note) => noteStrip(note, width, setting)),
+      ],
     };
   };
 }
@@ -63,19 +68,20 @@ export function headingStrip(text: string, { face, height }: Setting): Strip {
 
 /** Paragraphs, perhaps under a heading, as wide as their column. */
 export function notesFlow(heading: string | null, notes: readonly string[], setting: Setting): Flowing {
-  const { face, height } = setting;
   return (width) => ({
     alt: null,
     heading: heading === null ? null : headingStrip(heading, setting),
     head: null,
-    rows: notes.map((note): Strip => {
-      const broken = lines(face, note, width, height);
-      return {
-        height: LEAD * height * broken.length + 0.4 * height,
-        items: broken.map((text, i) => letter(face, text, [0, -height - LEAD * height * i], { height })),
-      };
-    }),
+    rows: notes.map((note) => noteStrip(note, width, setting)),
   });
+}
+
+function noteStrip(note: string, width: number, { face, height }: Setting): Strip {
+  const broken = lines(face, note, width, height);
+  return {
+    height: LEAD * height * broken.length + 0.4 * height,
+    items: broken.map((text, i) => letter(face, text, [0, -(FIRST + LEAD * i) * height], { height })),
+  };
 }
 
 interface Placed extends Column {

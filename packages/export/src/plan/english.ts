@@ -2,6 +2,7 @@ import type { PlanWords } from './words.js';
 
 const spaced = (...texts: readonly string[]) => texts.filter((t) => t !== '').join(' ');
 
+const inWords = (unit: string) => (unit === 'in' ? 'inches' : unit);
 const times = (count: number) => (count === 1 ? '' : `${count} ×`);
 
 /** What plans and templates say in English. */
@@ -67,7 +68,7 @@ export const ENGLISH: PlanWords = {
     outside: 'marked, outside bend',
   },
   bends: {
-    heading: (unit) => `Bends, lengths in ${unit}`,
+    heading: (unit) => `Bends, lengths in ${inWords(unit)}`,
     columns: {
       panel: 'bend, what it folds',
       bend: 'to',
@@ -78,21 +79,22 @@ export const ENGLISH: PlanWords = {
     },
   },
   finished: {
-    heading: (unit) => `Finished sizes, ${unit}`,
+    heading: (unit) => `Finished sizes, ${inWords(unit)}`,
     columns: { name: 'size', size: '', what: 'measured' },
   },
   rounded: {
     heading: 'Rounded sizes, inches',
-    columns: { printed: 'marked', exact: 'exact', off: 'off by' },
+    columns: { printed: 'printed', exact: 'exact', off: 'off by' },
     over: (count) =>
-      `${count === 1 ? '1 size is' : `${count} sizes are`} off by more than the marking tolerance (starred): take a finer fraction, or mark them from their exact sizes.`,
+      `${count === 1 ? '1 size is' : `${count} sizes are`} off by more than the marking tolerance (starred): take a finer fraction, or mark from exact sizes.`,
   },
   notes: {
     heading: 'Notes',
+    cuts: 'Wide lines are cut.',
+    bends: 'Narrow lines across the pattern are bends: B1, B2 and so on.',
+    blank: 'The dash-dotted rectangle is the sheared blank.',
     datum:
-      'Measure every line from the left or the bottom edge, never from the line before: then nothing adds up.',
-    lines:
-      'Wide lines are cut, narrow lines across the pattern are bends, the dash-dotted rectangle is the sheared blank.',
+      'Offsets are measured from the left or the bottom edge, never from the line before: then nothing adds up. What stands under "along" is measured from the other of these two edges.',
     pencil:
       'Scribe what is cut. Draw bend lines that come to lie outside a bend with a pencil: a scratch there can start a crack (common practice, no source).',
     strip:

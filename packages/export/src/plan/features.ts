@@ -52,6 +52,11 @@ export function featuresOf({ outline, holes, marks }: FlatPattern): Features {
 /** What a bend is called on a plan: B1, B2 … in the order of the pattern. */
 export const bendNumber = (index: number): string => `B${index + 1}`;
 
+/** True for a pattern that is its blank as sheared. */
+export const isRectangle = ({ outline }: FlatPattern): boolean =>
+  outline.length === 4 &&
+  segments(outline).every((s) => s.bulge === 0 && (runsAcross(s, 0) || runsAcross(s, 1)));
+
 /** True for a side along this axis' lines of equal value: upright for x, level for y. */
 export const runsAcross = ({ from, to }: Side, axis: 0 | 1): boolean =>
   Math.abs(from[axis] - to[axis]) < SAME;

@@ -43,11 +43,15 @@ export function markingTable(
 
 function row(m: Marking, dims: Dims, words: PlanWords): readonly Cell[] {
   const w = words.marking;
+  const whole = (text: string) => text.replaceAll(' ', '\u00A0'); // a fraction stays with its number
   const size = (mm: number): Cell => ({ text: dims.text(mm), value: mm });
-  const point = ([x, y]: Point) => w.point(dims.text(x), dims.text(y));
+  const point = ([x, y]: Point) => whole(w.point(dims.text(x), dims.text(y)));
   switch (m.kind) {
     case 'line': {
-      const spans = m.reach.map(([from, to]) => w.span(dims.text(from), dims.text(to)));
+      const spans = m.reach.map(([from, to]) => {
+        const [a, b] = [dims.text(from), dims.text(to)];
+        return whole(a === b ? w.at([a]) : w.span(a, b)); // shorter than a rule shows
+      });
       return [
         w[m.edge],
         size(m.offset),
@@ -58,7 +62,13 @@ function row(m: Marking, dims: Dims, words: PlanWords): readonly Cell[] {
     }
     case 'points': {
       const what = said(m.thing, m.at.length, dims, words);
-      return [w[m.edge], size(m.offset), what, w.at(m.at.map(dims.text)), face(m.thing, words)];
+      return [
+        w[m.edge],
+        size(m.offset),
+        what,
+        w.at(m.at.map((mm) => whole(dims.text(mm)))),
+        face(m.thing, words),
+      ];
     }
     case 'slant':
       return [

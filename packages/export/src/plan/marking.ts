@@ -106,7 +106,7 @@ const onBlank = ({ from }: Side, axis: 0 | 1, far: number) => from[axis] < SAME 
 
 function slants({ flat, features, sights }: Ask): readonly Marking[] {
   const slanted = (s: Side) => !runsAcross(s, 0) && !runsAcross(s, 1);
-  const ordered = (s: Side): Side => (s.from[0] <= s.to[0] ? s : { from: s.to, to: s.from });
+  const ordered = (s: Side): Side => (apart(s.from[0], s.to[0]) <= 0 ? s : { from: s.to, to: s.from });
   const rows = [
     ...flat.bends.map((b, i) => ({
       ...ordered(sideOf(b.line)),
@@ -121,10 +121,13 @@ function slants({ flat, features, sights }: Ask): readonly Marking[] {
     })),
     ...features.sides
       .map((s) => ({ ...ordered(s), thing: { kind: 'cut' } as MarkedThing }))
-      .toSorted((a, b) => a.from[0] - b.from[0] || a.from[1] - b.from[1]),
+      .toSorted((a, b) => apart(a.from[0], b.from[0]) || apart(a.from[1], b.from[1])),
   ];
   return rows.filter(slanted).map((r): Marking => ({ kind: 'slant', ...r }));
 }
+
+/** The difference, none where it is rounding. */
+const apart = (a: number, b: number): number => (Math.abs(a - b) < SAME ? 0 : a - b);
 
 /** Holes and marks by what they are, then by the line that holds most of those left. */
 function centres({ flat, features }: Ask): readonly Marking[] {

@@ -6,7 +6,7 @@ import {
   type ToleranceClass,
 } from '@tinwright/core';
 import type { Flowing } from '../page/flow.js';
-import { notesFlow, type Setting, tableFlow } from '../page/table.js';
+import { type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';
 import { bendNumber, groupsOf } from './features.js';
 import { bendText } from './marking-table.js';
@@ -85,17 +85,17 @@ export function finishedTable(
 const SETS = 3; // sizes beside each other
 
 /** Sizes that their fractions do not meet, with what rounding does; null when all are exact. */
-export function roundedTables(
+export function roundedTable(
   sizes: readonly number[],
   dims: Dims,
   tolerance: ToleranceClass,
   words: PlanWords,
   setting: Setting,
-): readonly Flowing[] {
+): Flowing | null {
   const off = [...new Map(sizes.map((mm) => [dims.fine(mm), mm])).values()]
     .filter((mm) => dims.coarse && dims.error(mm) !== 0)
     .toSorted((a, b) => a - b);
-  if (off.length === 0) return [];
+  if (off.length === 0) return null;
   const over = (mm: number) => Math.abs(dims.error(mm)) > (linearTolerance(mm, tolerance) ?? 0);
   const { heading, columns: c, over: warning } = words.rounded;
   const cells = off.map((mm) => {
@@ -107,12 +107,13 @@ export function roundedTables(
     ];
   });
   const rows = Math.ceil(cells.length / SETS);
-  const table = tableFlow(
+  const count = off.filter(over).length;
+  return tableFlow(
     {
       heading,
       columns: Array.from({ length: SETS }, (_, i) => [
         ...[c.printed, c.exact, c.off].map((title) => ({ title, align: 'end' as const })),
-        ...(i < SETS - 1 ? [{ title: '', grows: i === 0 } as const] : []),
+        ...(i < SETS - 1 ? [{ title: '', grows: true } as const] : []),
       ]).flat(),
       rows: Array.from({ length: rows }, (_, r) =>
         Array.from({ length: SETS }, (_, s) => [
@@ -120,9 +121,8 @@ export function roundedTables(
           ...(s < SETS - 1 ? [''] : []),
         ]).flat(),
       ),
+      notes: count === 0 ? [] : [warning(count)],
     },
     setting,
   );
-  const count = off.filter(over).length;
-  return count === 0 ? [table] : [table, notesFlow(null, [warning(count)], setting)];
 }

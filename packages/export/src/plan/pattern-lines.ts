@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
 import type { Item } from '../page/page.js';
-import { flattened } from './features.js';
+import { flattened, isRectangle } from './features.js';
 import type { PatternAsk } from './pattern-figure.js';
 
 const CROSS = 1; // mm on the page, half the size of a mark
@@ -19,10 +19,8 @@ export function patternLines({ flat, features, sights }: PatternLinesAsk, scale:
     [0, h],
   ];
   const outline = flattened(flat.outline, SAGITTA / scale).map(on);
-  const rectangle =
-    outline.length === 4 && features.sides.every((s) => s.from[0] === s.to[0] || s.from[1] === s.to[1]);
   return [
-    ...(rectangle ? [] : [{ kind: 'stroke', pen: 'chain', points: corners, closed: true } as const]),
+    ...(isRectangle(flat) ? [] : [{ kind: 'stroke', pen: 'chain', points: corners, closed: true } as const]),
     { kind: 'stroke', pen: 'wide', points: outline, closed: true },
     ...flat.bends.map((b): Item => ({ kind: 'stroke', pen: 'narrow', points: b.line.map(on) })),
     ...sights

@@ -16,14 +16,14 @@ import { typeface } from '../page/typeface.js';
 import { detailFigure } from './detail-figure.js';
 import { type Dims, dimsOf } from './dims.js';
 import { ENGLISH } from './english.js';
-import { featuresOf } from './features.js';
+import { featuresOf, isRectangle } from './features.js';
 import { firstSheet } from './first-sheet.js';
 import { formedFigure } from './formed-figure.js';
 import { type Marking, markings } from './marking.js';
 import { markingTable } from './marking-table.js';
 import type { BrakeMarks, PlanOptions } from './options.js';
 import { type Ordinate, ordinatesOf } from './ordinates.js';
-import { bendTable, finishedTable, roundedTables } from './part-tables.js';
+import { bendTable, finishedTable, roundedTable } from './part-tables.js';
 import type { Figure, PatternAsk } from './pattern-figure.js';
 import { sightLines } from './sight-lines.js';
 import { type Title, titleBlock, titleHeight } from './title-block.js';
@@ -78,7 +78,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
     finishedTable(part, dims, words, setting),
     bendTable(part, brake.setAngles ?? {}, dims, words, setting),
     markingTable(part.flat, list, dims, words, setting),
-    ...roundedTables(roundable(ask.ordinates, list), dims, tolerance, words, setting),
+    roundedTable(roundable(part, ask.ordinates, list), dims, tolerance, words, setting),
     notesFlow(words.notes.heading, notesOf(part, words), setting),
   ].filter((f) => f !== null);
   const sets = flow(passages, (i) => places(i).box);
@@ -173,7 +173,11 @@ function notesOf({ note, sheet, flat }: PartPlan, { notes }: PlanWords): readonl
   const outside = flat.bends.some((b) => b.direction === 'down');
   return [
     ...(note === '' ? [] : [note]),
-    notes.lines,
+    [
+      notes.cuts,
+      ...(flat.bends.length > 0 ? [notes.bends] : []),
+      ...(isRectangle(flat) ? [] : [notes.blank]),
+    ].join(' '),
     notes.datum,
     ...(outside ? [notes.pencil] : []),
     ...(flat.bends.length > 0 && sheet.rule.compensates ? [notes.strip] : []),
@@ -181,9 +185,15 @@ function notesOf({ note, sheet, flat }: PartPlan, { notes }: PlanWords): readonl
   ];
 }
 
-/** Sizes that are marked, mm. */
-function roundable(ordinates: readonly Ordinate[], list: readonly Marking[]): readonly number[] {
+/** Sizes that are marked or measured, mm. */
+function roundable(
+  { part, formed, flat }: PartPlan,
+  ordinates: readonly Ordinate[],
+  list: readonly Marking[],
+): readonly number[] {
   return [
+    ...part.asked.map((a) => a.value),
+    ...(flat.bends.length === 0 ? [] : formed.size),
     ...ordinates.map((o) => o.value),
     ...list.flatMap((m) => ('offset' in m ? [m.offset, ...(m.kind === 'points' ? m.at : [])] : [])),
   ];

@@ -74,8 +74,10 @@ export interface PlanWords {
   };
   readonly notes: {
     readonly heading: string;
+    readonly cuts: string;
+    readonly bends: string;
+    readonly blank: string;
     readonly datum: string;
-    readonly lines: string;
     readonly pencil: string;
     readonly strip: string;
     readonly nominal: string;
