@@ -24,30 +24,46 @@ describe('a box with open corners', () => {
     expect(left).toEqual(left.toSorted((a, b) => a - b));
   });
 
-  test('every side of the outline that is no edge of the blank is scribed, whole', () => {
-    const [X, Y] = part.flat.blank.max;
-    const near = (a: number, b: number) => Math.abs(a - b) < 1e-6;
-    for (const { from, to } of featuresOf(part.flat).sides) {
-      const axis = near(from[0], to[0]) ? 0 : near(from[1], to[1]) ? 1 : null;
-      if (axis === null) {
-        const ends = list.filter((m) => m.kind === 'slant').map((m) => [m.from, m.to]);
-        expect(ends).toContainEqual(expect.arrayContaining([from, to]));
-        continue;
-      }
-      if (near(from[axis], 0) || near(from[axis], axis === 0 ? X : Y)) continue;
-      const other = axis === 0 ? 1 : 0;
-      const [low, high] = [from[other], to[other]].toSorted((a, b) => a - b) as [number, number];
-      const covered = list.some(
-        (m) =>
-          m.kind === 'line' &&
-          m.thing.kind === 'cut' &&
-          (m.edge === 'left') === (axis === 0) &&
-          near(m.offset, from[axis]) &&
-          m.reach.some(([a, b]) => a <= low + 1e-6 && b >= high - 1e-6),
-      );
-      expect(covered, `${from} ${to}`).toBe(true);
+  const near = (a: number, b: number) => Math.abs(a - b) < 1e-6;
+  const { sides } = featuresOf(part.flat);
+
+  test.each([
+    ['left', 0],
+    ['bottom', 1],
+  ] as const)('every side along the %s edge that is no edge of the blank is scribed, whole', (edge, axis) => {
+    const other = axis === 0 ? 1 : 0;
+    const far = part.flat.blank.max[axis];
+    const own = sides.filter(
+      ({ from, to }) => near(from[axis], to[axis]) && !near(from[axis], 0) && !near(from[axis], far),
+    );
+    expect(own.length).toBeGreaterThan(3);
+    const cuts = list.flatMap((m) =>
+      m.kind === 'line' && m.thing.kind === 'cut' && m.edge === edge ? [m] : [],
+    );
+    for (const { from, to } of own) {
+      const [low, high] = [Math.min(from[other], to[other]), Math.max(from[other], to[other])];
+      const covers = (reach: readonly (readonly [number, number])[]) =>
+        reach.some(([a, b]) => a <= low + 1e-6 && b >= high - 1e-6);
+      expect(
+        cuts.some((m) => near(m.offset, from[axis]) && covers(m.reach)),
+        `${from} ${to}`,
+      ).toBe(true);
     }
   });
+});
+
+test('every slanted side has its two ends', () => {
+  const part = planned({ family: 'gusset-end', width: 200, shoulderHeight: 50, height: 160, crownWidth: 60 });
+  const slants = listOf(part).flatMap((m) => (m.kind === 'slant' ? [[m.from, m.to]] : []));
+  expect(slants).toHaveLength(4);
+  expect(slants.flat()).toEqual(
+    expect.arrayContaining([
+      [70, 160],
+      [130, 160],
+      [0, 50],
+      [200, 50],
+    ]),
+  );
 });
 
 test('bends in one line are scribed together across a notch', () => {
