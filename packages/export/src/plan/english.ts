@@ -94,11 +94,11 @@ export const ENGLISH: PlanWords = {
     bends: 'Narrow lines across the pattern are bends: B1, B2 and so on.',
     blank: 'The dash-dotted rectangle is the sheared blank.',
     datum:
-      'Offsets are measured from the left or the bottom edge, never from the line before: then nothing adds up. What stands under "along" is measured from the other of these two edges.',
+      'Offsets are from the left or the bottom edge, never from the line before; "along" is from the other of these edges.',
     pencil:
       'Scribe what is cut. Draw bend lines that come to lie outside a bend with a pencil: a scratch there can start a crack (common practice, no source).',
     strip:
-      'A bend line is the middle of its bent strip, which is as wide as the allowance. On a leaf brake the edge of the nose stands over the line one inside radius from the edge of the strip on the clamped side, towards the bend (FAA-H-8083-31).',
+      'A bend line is the middle of its bent strip, which is as wide as the allowance. On a leaf brake the edge of the nose stands over the strip, one inside radius from its edge on the clamped side (FAA-H-8083-31).',
     nominal:
       'This pattern makes no allowance for bends: what is bent comes out larger than its nominal size, by up to about a thickness at each bend.',
   },

@@ -75,12 +75,16 @@ export function finishedTable(
       rows: part.asked.map(({ name, value }) => [
         name,
         { text: dims.text(value), value },
-        (family.describe.sizes[name] ?? '').replaceAll('`', ''),
+        said(family.describe.sizes, name),
       ]),
     },
     setting,
   );
 }
+
+/** What a family says of a size; of an entry of a list what it says of the list. */
+const said = (sizes: Readonly<Record<string, string>>, name: string): string =>
+  (sizes[name] ?? sizes[name.replace(/\[\d+\]/g, '')] ?? '').replaceAll('`', '');
 
 const SETS = 3; // sizes beside each other
 

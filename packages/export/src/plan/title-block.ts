@@ -68,7 +68,7 @@ function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Set
   return [
     paragraph(t.caution, width, setting),
     nameRow(t, sheet, width, setting),
-    pair(t.job, t.date, width, setting),
+    ...(t.job === '' && t.date === '' ? [] : [pair(t.job, t.date, width, setting)]),
     pair(t.stock, t.make, width, setting),
     paragraph(t.sizes, width, setting),
     barRow(t, scale, width, setting),
@@ -92,7 +92,7 @@ function pair(left: string, right: string, width: number, { face, height }: Sett
   return {
     height: own,
     items: [
-      letter(face, fitted(face, left, free, { height }), [PAD, base], { height }),
+      ...(left === '' ? [] : [letter(face, fitted(face, left, free, { height }), [PAD, base], { height })]),
       ...(right === ''
         ? []
         : [upright(width - taken, own), letter(face, right, [width - PAD, base], { height, align: 'end' })]),
