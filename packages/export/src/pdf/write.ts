@@ -92,7 +92,7 @@ function drawItem({ doc, face, to, pen }: Sheet, item: Item): void {
       return;
     case 'fill':
       path(doc, item.points, true, to);
-      doc.fill('black');
+      doc.fill();
       return;
     case 'ring':
       pen(item.pen);
@@ -116,7 +116,7 @@ function path(doc: PDFKit.PDFDocument, points: readonly Point[], closed: boolean
 function drawWords(doc: PDFKit.PDFDocument, words: Words, to: Sheet['to'], face: Typeface): void {
   const size = tidy(words.height * SIZE_PER_CAPITAL * POINTS);
   const [x, y] = to(words.at);
-  doc.fillColor('black').fontSize(size);
+  doc.fontSize(size);
   if (words.turn === 90) doc.save().rotate(-90, { origin: [x, y] });
   let at = x;
   for (const run of face.runs(words.text, words.bold ? 'bold' : 'regular')) {

@@ -1,5 +1,6 @@
 import type { Box, Point } from '@tinwright/core';
 import { boxOfItems } from '../page/box.js';
+import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
@@ -8,7 +9,7 @@ import type { Detail } from './details.js';
 import { flattened } from './features.js';
 import { ordinateLines } from './ordinate-lines.js';
 import { type Ordinate, turnsIn } from './ordinates.js';
-import type { Figure, PatternAsk } from './pattern-figure.js';
+import type { PatternAsk } from './pattern-ask.js';
 
 const SIZE = 48; // mm, most a detail measures on the page
 const SAGITTA = 0.01; // mm on the page

@@ -1,5 +1,6 @@
 import type { Box, Formed, Point } from '@tinwright/core';
 import { boxOfItems } from '../page/box.js';
+import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import { type Item, moved } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
@@ -11,7 +12,6 @@ import { FRONT, SIDE, TOP } from '../sheets/views.js';
 import { dimension } from './dimension.js';
 import type { Dims } from './dims.js';
 import { firstAngleSymbol } from './first-angle-symbol.js';
-import type { Figure } from './pattern-figure.js';
 import type { PlanWords } from './words.js';
 
 /** What the picture of a formed part is drawn with. */

@@ -1,6 +1,6 @@
 import type { FlatBend, FlatMark, Point } from '@tinwright/core';
 import { bendNumber, runsAcross, type Side } from './features.js';
-import type { PatternAsk } from './pattern-figure.js';
+import type { PatternAsk } from './pattern-ask.js';
 
 /** What is marked along a line, at points on it, or between two points. */
 export type MarkedThing =

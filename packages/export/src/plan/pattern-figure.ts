@@ -1,42 +1,14 @@
 import type { Box, FlatPattern, Point } from '@tinwright/core';
 import { boxOfItems } from '../page/box.js';
+import type { Figure } from '../page/figure.js';
 import type { Item, Ring } from '../page/page.js';
-import type { Typeface } from '../page/typeface.js';
 import { type Detail, detailsOf } from './details.js';
-import type { Dims } from './dims.js';
-import { bendNumber, type Features, groupsOf } from './features.js';
+import { bendNumber, groupsOf } from './features.js';
 import { type Label, placed } from './labels.js';
 import { ordinateLines } from './ordinate-lines.js';
-import type { Ordinate } from './ordinates.js';
+import type { PatternAsk } from './pattern-ask.js';
 import { patternLines } from './pattern-lines.js';
 import { roomIn } from './room.js';
-import type { PlanWords } from './words.js';
-
-/** A drawing on a sheet. mm of the page, wherever its origin lies */
-export interface Figure {
-  readonly alt: string;
-  readonly items: readonly Item[];
-  readonly box: Box;
-}
-
-/** What a pattern is drawn with. */
-export interface PatternAsk {
-  readonly name: string;
-  readonly flat: FlatPattern;
-  readonly features: Features;
-  readonly ordinates: readonly Ordinate[];
-  readonly sights: readonly SightLine[];
-  readonly dims: Dims;
-  readonly words: PlanWords;
-  readonly face: Typeface;
-  readonly height: number;
-}
-
-/** A line to set under the nose of a leaf brake, on the flat. mm */
-export interface SightLine {
-  readonly bend: string;
-  readonly line: readonly [Point, Point];
-}
 
 /** Least distance between parallel lines on a drawing, mm (ISO 128-2, from memory). */
 const LEAST_APART = 0.7;

@@ -1,7 +1,7 @@
 import type { Point } from '@tinwright/core';
 import type { Item } from '../page/page.js';
 import { flattened, isRectangle } from './features.js';
-import type { PatternAsk } from './pattern-figure.js';
+import type { PatternAsk } from './pattern-ask.js';
 
 const CROSS = 1; // mm on the page, half the size of a mark
 const DATUM = 0.8; // mm, radius of the origin's circle (ISO 129-1)

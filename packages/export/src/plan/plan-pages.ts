@@ -7,6 +7,7 @@ import {
   plainNumber,
   type ToleranceClass,
 } from '@tinwright/core';
+import type { Figure } from '../page/figure.js';
 import { type Flowing, flow, type Strip } from '../page/flow.js';
 import { type Block, moved, type Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
@@ -24,7 +25,7 @@ import { markingTable } from './marking-table.js';
 import type { BrakeMarks, PlanOptions } from './options.js';
 import { type Ordinate, ordinatesOf } from './ordinates.js';
 import { bendTable, finishedTable, roundedTable } from './part-tables.js';
-import type { Figure, PatternAsk } from './pattern-figure.js';
+import type { PatternAsk } from './pattern-ask.js';
 import { sightLines } from './sight-lines.js';
 import { type Title, titleBlock, titleHeight } from './title-block.js';
 import type { PlanWords } from './words.js';

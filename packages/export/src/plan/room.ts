@@ -22,8 +22,9 @@ export function roomIn(region: Box): Room {
   const lines: Line[] = [];
   const cells = new Map<number, number[]>();
   const boxes: Box[] = [];
-  /** Lines whose cells a box touches; one may come up more than once. */
-  const near = (box: Box): readonly number[] => cellsOf(box).flatMap((key) => cells.get(key) ?? []);
+  /** True when one of the lines near a box is found; a line may come up more than once. */
+  const among = (box: Box, found: (line: Line) => boolean): boolean =>
+    cellsOf(box).some((key) => cells.get(key)?.some((i) => found(lines[i] as Line)) === true);
   const addLine = (line: Line) => {
     const index = lines.push(line) - 1;
     for (const key of cellsOf(boxOfLine(line))) {
@@ -36,17 +37,18 @@ export function roomIn(region: Box): Room {
     free: (words) => {
       const box = grown(wordsBox(words), AIR);
       if (!holds(region, box) || boxes.some((b) => boxesMeet(b, box))) return false;
-      return !near(box).some((i) => {
-        const [a, b] = lines[i] as Line;
-        return lineMeetsBox(a, b, box);
-      });
+      return !among(box, ([a, b]) => lineMeetsBox(a, b, box));
     },
     crossings: ([a, b]) => {
       const box = boxOfLine([a, b]);
       if (!holds(region, box) || boxes.some((t) => lineMeetsBox(a, b, grown(t, AIR)))) return null;
-      const crossed = new Set(near(box).filter((i) => cross(a, b, ...(lines[i] as Line))));
-      for (const i of crossed) if (slim(a, b, ...(lines[i] as Line))) return null;
-      return crossed.size;
+      const crossed = new Set<Line>();
+      const along = among(box, (line) => {
+        if (!cross(a, b, ...line)) return false;
+        crossed.add(line);
+        return slim(a, b, ...line);
+      });
+      return along ? null : crossed.size;
     },
     add: (items) => {
       for (const item of items) {

@@ -1,5 +1,5 @@
 import type { FlatBend, Point } from '@tinwright/core';
-import type { SightLine } from './pattern-figure.js';
+import type { SightLine } from './pattern-ask.js';
 
 /** Where the edge of a brake's nose stands for a bend: so far from the bend line towards the side that is clamped. mm */
 export interface SightAsk {

@@ -6,7 +6,7 @@ import { dimsOf } from '../plan/dims.js';
 import { ENGLISH } from '../plan/english.js';
 import { featuresOf } from '../plan/features.js';
 import type { PlanOptions } from '../plan/options.js';
-import type { PatternAsk } from '../plan/pattern-figure.js';
+import type { PatternAsk } from '../plan/pattern-ask.js';
 import { mapBlocks } from './tile-map.js';
 import { type Square, tileItems } from './tile-page.js';
 import { MARGIN, type Medium, type Tile, tilingOf } from './tiles.js';

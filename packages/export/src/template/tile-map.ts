@@ -2,7 +2,7 @@ import type { Box, Point } from '@tinwright/core';
 import { letter, lines } from '../page/letter.js';
 import { type Block, type Item, moved } from '../page/page.js';
 import { placed } from '../plan/labels.js';
-import type { PatternAsk } from '../plan/pattern-figure.js';
+import type { PatternAsk } from '../plan/pattern-ask.js';
 import { patternLines } from '../plan/pattern-lines.js';
 import { roomIn } from '../plan/room.js';
 import { checkSquare } from './check-square.js';

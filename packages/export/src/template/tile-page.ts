@@ -4,7 +4,7 @@ import { clipped } from '../plan/clip.js';
 import { bendNumber, groupsOf } from '../plan/features.js';
 import { type Label, placed } from '../plan/labels.js';
 import { bendText } from '../plan/marking-table.js';
-import type { PatternAsk } from '../plan/pattern-figure.js';
+import type { PatternAsk } from '../plan/pattern-ask.js';
 import { patternLines } from '../plan/pattern-lines.js';
 import { roomIn } from '../plan/room.js';
 import { checkSquare } from './check-square.js';
