@@ -54,7 +54,7 @@ export {
   type Wording,
 } from './errors/problem.js';
 export { quoted, safeText } from './errors/quote.js';
-export { nearestSize, withValue } from './families/advice.js';
+export { nearestSize, sizesIn, withValue } from './families/advice.js';
 export {
   type AnyFamily,
   type DerivedSize,

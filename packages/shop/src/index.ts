@@ -30,6 +30,6 @@ export {
   setAngle,
   springbackFactor,
 } from './metal/springback.js';
+export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup } from './sequence/plan.js';
 export { planSequence } from './sequence/plan-sequence.js';
-export { type SequenceFlaw, verifySequence } from './sequence/verify-sequence.js';

@@ -105,3 +105,14 @@ export function withValue(data: unknown, [step, ...rest]: Path, value: number): 
   const group = data as Record<string | number, unknown>;
   return { ...group, [step]: withValue(group[step], rest, value) };
 }
+
+/** Every number in parameters, with the way to it, in the order they are given. */
+export function sizesIn(
+  value: unknown,
+  path: Path = [],
+): readonly { readonly path: Path; readonly given: number }[] {
+  if (typeof value === 'number') return [{ path, given: value }];
+  if (Array.isArray(value)) return value.flatMap((v, i) => sizesIn(v, [...path, i]));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([k, v]) => sizesIn(v, [...path, k]));
+}

@@ -5,6 +5,7 @@ import { bentPose, type Hinge, hingeAt } from './hinge.js';
 import { type Lookup, lookupOf } from './lookup.js';
 import { clip, edgeIndex, type HalfPlane, inside } from './outline.js';
 import type { Part, PartPanel, RootHole, Zone } from './part.js';
+import { setBack } from './set-back.js';
 import { HOME, type Pose } from './space.js';
 import type { Bend, CornerRequest, Draft, Edge, Outline, Panel } from './tree.js';
 
@@ -71,13 +72,13 @@ const hingeOf = (parent: Outline, bend: Bend): Hinge => hingeAt(parent, edgeInde
 function shapeOf(lookup: Lookup, panel: Panel, cuts: readonly HalfPlane[]): Outline {
   const { id, outline, bend } = panel;
   const trimmed = cuts.reduce<Outline>((o, half) => clip(o, half, 'cut'), outline);
-  const setBack = outline.reduce<Outline>((shape, edge, i) => {
+  const shape = outline.reduce<Outline>((rest, edge, i) => {
     const terms = edge.name === 'near' ? bend?.terms : lookup.on(id, edge.name)?.bend?.terms;
-    return terms === undefined ? shape : clip(shape, inside(outline, i, terms.setback), edge.name);
+    return terms === undefined ? rest : setBack(rest, edge.name, inside(outline, i, terms.setback));
   }, trimmed);
-  if (setBack.length === 0)
+  if (shape.length === 0)
     return vanishes(`nothing is left of panel "${id}" between its bends and corner cuts`);
-  return setBack;
+  return shape;
 }
 
 /** A relief slot: a square bite into the panel at the root of the notch. */

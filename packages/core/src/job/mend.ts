@@ -1,5 +1,5 @@
 import { JobError, type Path, type Problem, pathText, sayIn } from '../errors/problem.js';
-import { nearestSize, withValue } from '../families/advice.js';
+import { nearestSize, sizesIn, withValue } from '../families/advice.js';
 import { planPart } from './plan.js';
 import type { Job, JobPart } from './read.js';
 
@@ -38,7 +38,7 @@ interface Mend {
 
 function bestMend(part: JobPart): Mend | null {
   const works = (params: unknown) => builds({ ...part, params, asMade: params });
-  const tries = sizesIn(part.params, [])
+  const tries = sizesIn(part.params)
     .slice(0, MOST_SIZES)
     .flatMap(({ path, given }): readonly Mend[] => {
       const found = nearestSize(given, (v) => works(withValue(part.params, path, v)), HALVINGS);
@@ -57,11 +57,4 @@ function builds(part: JobPart): boolean {
     if (error instanceof JobError) return false;
     throw error;
   }
-}
-
-function sizesIn(value: unknown, path: Path): readonly { readonly path: Path; readonly given: number }[] {
-  if (typeof value === 'number') return [{ path, given: value }];
-  if (Array.isArray(value)) return value.flatMap((v, i) => sizesIn(v, [...path, i]));
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([k, v]) => sizesIn(v, [...path, k]));
 }

@@ -13,7 +13,7 @@ export const DEFAULT_COSTS: Costs = {
   tool: 20,
   hook: 10,
   flatten: 10,
-  swing: 4,
+  swing: 10,
   hand: 300,
   walk: 30,
 };

@@ -32,9 +32,10 @@ export const DEFAULT_SHOP: Shop = {
   },
   press: null,
   vise: {
-    name: 'bench vise with bars',
-    jaws: 150,
+    name: 'bench vise with folding bars',
+    jaws: 450,
     depth: 60,
+    grip: 12,
     capacity: [
       { material: 'mild-steel', thickness: 1.5 },
       { material: 'stainless-304', thickness: 1 },

@@ -67,6 +67,8 @@ export interface Die extends PressTool {
   readonly opening: number;
   /** Included angle of the V, degrees. */
   readonly angle: number;
+  /** Comes in the lengths of the punch and stands only under it; else it is one long block. */
+  readonly sectioned: boolean;
 }
 
 /** A press brake. mm, kN */
@@ -89,6 +91,8 @@ export interface Vise {
   readonly jaws: number;
   /** How deep a flange goes into them. */
   readonly depth: number;
+  /** Depth of the bars: this much beside the line is held, and has to be flat. */
+  readonly grip: number;
   readonly capacity: readonly Capacity[];
 }
 

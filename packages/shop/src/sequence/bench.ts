@@ -10,6 +10,8 @@ import type { Interval } from './stretches.js';
 export interface Clause<Tool extends string = string> {
   readonly stops: Tool | null;
   readonly takes: Interval | null;
+  /** The tool whose room it takes. */
+  readonly by?: Tool;
 }
 
 /** A lump as it stands under a line in one state. mm */
@@ -68,7 +70,8 @@ export function benchOf<Tool extends string>(
   };
   const lumps = lumpsOf(work.tree)
     .filter((l) => !skip.includes(l.panel))
-    .map((lump) => watched(work, bendsTo(work, frame, lump), (stage) => standing(lump, stage), matters));
+    .map((lump) => watched(work, bendsTo(work, frame, lump), (stage) => standing(lump, stage), matters))
+    .filter((l) => l !== null);
   return {
     seen: lumps.reduce((m, l) => union(m, l.steps), NONE),
     at: (done) =>
@@ -96,12 +99,13 @@ interface Watched<Tool extends string> {
 
 const MOST_TRIED = 7; // bends on the way to a lump whose every state is tried beforehand
 
+/** Null for what never matters. */
 function watched<Tool extends string>(
   work: Work,
   bends: readonly number[],
   standing: (stage: (p: number) => Stage) => Standing<Tool> | null,
   matters: (standing: Standing<Tool>) => boolean,
-): Watched<Tool> {
+): Watched<Tool> | null {
   const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
   const cache = new Map<number | string, Standing<Tool> | null>();
   const at = (done: Mask) => {
@@ -116,7 +120,7 @@ function watched<Tool extends string>(
   if (bends.length > MOST_TRIED) return { steps, at };
   const used = (s: Standing<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
-  return states(work, bends).some((m) => used(at(m))) ? { steps, at } : { steps: NONE, at: () => null };
+  return states(work, bends).some((m) => used(at(m))) ? { steps, at } : null;
 }
 
 /** Every state of some bends. */

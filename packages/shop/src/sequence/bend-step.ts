@@ -6,8 +6,8 @@ import type { TreeBend } from './fold-tree.js';
 import { bendsTo, lineFrame, poseInMachine } from './line.js';
 import { lumpsOf } from './lumps.js';
 import type { BendStep, PressSetting } from './plan.js';
-import type { Move, Problem } from './search.js';
 import { sightLine } from './sight-line.js';
+import type { Move, Problem } from './states.js';
 import { toolGroups } from './tool-groups.js';
 
 /** A move in the words of the shop: what is held, what is set, which line goes where. */

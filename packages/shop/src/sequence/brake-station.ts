@@ -5,6 +5,7 @@ import { springbackFactor } from '../metal/springback.js';
 import { type LeafTools, leafTools, setBackFor } from '../tools/leaf-tools.js';
 import { benchOf, type Standing } from './bench.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from './fold-tree.js';
+import { lazy } from './lazy.js';
 import { closeClause, type LeafTool, leafClause } from './leaf-clause.js';
 import { type Held, type LineFrame, lineFrame } from './line.js';
 import { both, keyOf, type Mask, union } from './mask.js';
@@ -85,23 +86,24 @@ function leafLine(work: Work, brake: Brake, blank: Blank, operation: Operation, 
       hold: tools.setBack + LEAST_HOLD,
     },
   };
-  const bench = benchOf<LeafTool>(
-    work,
-    frame,
-    // the hem that is closed is meant to be under the jaw
-    closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
-    (corners, moves, flat) =>
-      closing
-        ? closeClause(
-            corners.map(([x, y, z]) => [x + shift, y, z]),
-            flat,
-            tools,
-            margin,
-          )
-        : leafClause(corners, moves, flat, tools, turns, margin),
-    (s) => (s.flat ? s.lump.kind === 'panel' : !s.moves && s.top > brake.opening),
+  const bench = lazy(() =>
+    benchOf<LeafTool>(
+      work,
+      frame,
+      // the hem that is closed is meant to be under the jaw
+      closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
+      (corners, moves, flat) =>
+        closing
+          ? closeClause(
+              corners.map(([x, y, z]) => [x + shift, y, z]),
+              flat,
+              tools,
+              margin,
+            )
+          : leafClause(corners, moves, flat, tools, turns, margin),
+      (s) => (s.flat ? s.lump.kind === 'panel' : !s.moves && s.top > brake.opening),
+    ),
   );
-  const seen = union(bench.seen, operation.mask);
   const cache = new Map<number | string, Mounting>();
   const limits = limitsOf(setup, blank);
   return {
@@ -109,8 +111,8 @@ function leafLine(work: Work, brake: Brake, blank: Blank, operation: Operation, 
     mount: (done) => {
       if (limits !== null)
         return { operation, held, obstacle: limits, stretches: [], hooked: false, swings: frame.swings };
-      const key = keyOf(both(done, seen));
-      const known = cache.get(key) ?? judge(setup, bench.at(done), tree.foldAngle);
+      const key = keyOf(both(done, union(bench().seen, operation.mask)));
+      const known = cache.get(key) ?? judge(setup, bench().at(done), tree.foldAngle);
       cache.set(key, known);
       return known;
     },

@@ -3,9 +3,9 @@ import { thicknessLimit } from '../machines/capacity.js';
 import type { Vise } from '../machines/shop.js';
 import { stageOf } from './bench.js';
 import type { TreePanel } from './fold-tree.js';
-import { bendsTo, type Held, lineFrame, poseInMachine } from './line.js';
+import { bendsTo, type Held, type LineFrame, lineFrame, poseInMachine } from './line.js';
 import { lumpsOf } from './lumps.js';
-import type { Mask } from './mask.js';
+import { both, keyOf, type Mask, maskOf } from './mask.js';
 import type { Operation, Work } from './operations.js';
 import type { Mounting, Obstacle, Station } from './station.js';
 
@@ -14,56 +14,80 @@ import type { Mounting, Obstacle, Station } from './station.js';
  * air. Common practice, no source.
  */
 export function viseStation(work: Work, vise: Vise, material: Material): Station {
-  const limits = (operation: Operation, held: Held): Obstacle | null =>
-    viseLimits(work, vise, material, operation, held);
+  const lines = work.operations.flatMap((operation) =>
+    (['parent', 'child'] as const).map((held) => viseLine(work, vise, material, operation, held)),
+  );
+  const lineOf = ({ index }: Operation, held: Held) =>
+    lines[2 * index + (held === 'parent' ? 0 : 1)] as ViseLine;
   return {
     name: 'vise',
     id: 'vise',
     rack: [],
     gaps: { end: 0, inner: 0 },
-    limits,
-    mount: (operation, held, done) => ({
-      operation,
-      held,
-      obstacle: limits(operation, held) ?? heldAlone(work, vise, operation, held, done),
-      stretches: [],
-      hooked: false,
-      swings: false,
-    }),
+    limits: (operation, held) => lineOf(operation, held).limits,
+    mount: (operation, held, done) => {
+      const { limits, alone } = lineOf(operation, held);
+      const obstacle = limits ?? alone(done);
+      return { operation, held, obstacle, stretches: [], hooked: false, swings: false };
+    },
+  };
+}
+
+/** A line in the jaws, one side held. */
+interface ViseLine {
+  /** What no order changes. */
+  readonly limits: Obstacle | null;
+  /** What stands off the held sheet between the jaws in a state. */
+  readonly alone: (done: Mask) => Obstacle | null;
+}
+
+function viseLine(work: Work, vise: Vise, material: Material, operation: Operation, held: Held): ViseLine {
+  const frame = lineFrame(work, operation, held);
+  const lumps = lumpsOf(work.tree)
+    .filter((l) => frame.moves[l.panel] !== true && l.kind === 'panel')
+    .map((lump) => ({ lump, bends: bendsTo(work, frame, lump) }));
+  const moving = lumps.flatMap((l) => l.bends);
+  const seen = maskOf(work.steps.filter((s) => moving.includes(s.panel)).map((s) => s.index));
+  const known = new Map<number | string, Obstacle | null>();
+  const look = (done: Mask): Obstacle | null => {
+    const stage = stageOf(work, done);
+    for (const { lump, bends } of lumps) {
+      const { panel } = work.tree.panels[lump.panel] as TreePanel;
+      const pose = poseInMachine(work, frame, lump, stage);
+      const depths = panel.shape.map((e) => -place3(pose, [...e.from, 0])[0]);
+      const flat = bends.every((p) => stage(p) === 'flat');
+      const deep = Math.max(...depths);
+      if (flat && deep > vise.depth)
+        return { code: 'jaws', panel: lump.panel, value: deep, limit: vise.depth };
+      if (!flat && Math.min(...depths) < vise.grip) return { code: 'jaws', panel: lump.panel };
+    }
+    return null;
+  };
+  return {
+    limits: viseLimits(work, vise, material, operation, frame),
+    alone: (done) => {
+      const key = keyOf(both(done, seen));
+      const before = known.get(key);
+      const obstacle = before === undefined ? look(done) : before;
+      known.set(key, obstacle);
+      return obstacle;
+    },
   };
 }
 
 function viseLimits(
-  work: Work,
+  { tree }: Work,
   vise: Vise,
   material: Material,
-  operation: Operation,
-  held: Held,
+  { action, panels }: Operation,
+  { spans }: LineFrame,
 ): Obstacle | null {
-  if (operation.action === 'roll') return { code: 'angle', panel: operation.panels[0] as number };
-  const { spans } = lineFrame(work, operation, held);
+  if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
   const length = Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
   if (length > vise.jaws) return { code: 'jaws', panel: -1, value: length, limit: vise.jaws };
   const { thickness } = thicknessLimit(vise.capacity, material);
-  const own = work.tree.thickness;
+  const own = tree.thickness;
   return own > thickness * 1.001 ? { code: 'capacity', panel: -1, value: own, limit: thickness } : null;
-}
-
-/** Nothing that stands off the held sheet may be between the jaws. */
-function heldAlone(work: Work, vise: Vise, operation: Operation, held: Held, done: Mask): Obstacle | null {
-  const frame = lineFrame(work, operation, held);
-  const stage = stageOf(work, done);
-  for (const lump of lumpsOf(work.tree)) {
-    if (frame.moves[lump.panel] === true || lump.kind === 'bend') continue;
-    const flat = bendsTo(work, frame, lump).every((p) => stage(p) === 'flat');
-    const pose = poseInMachine(work, frame, lump, stage);
-    const { panel } = work.tree.panels[lump.panel] as TreePanel;
-    const deep = Math.max(...panel.shape.map((e) => -place3(pose, [...e.from, 0])[0]));
-    const near = Math.min(...panel.shape.map((e) => -place3(pose, [...e.from, 0])[0]));
-    if (flat && deep > vise.depth) return { code: 'jaws', panel: lump.panel, value: deep, limit: vise.depth };
-    if (!flat && near < vise.depth) return { code: 'jaws', panel: lump.panel };
-  }
-  return null;
 }
 
 /** What is always done by hand: an edge rolled round a wire, with pliers, hammer and setting-down tools. */

@@ -20,10 +20,11 @@ export interface Position {
   /** Angle the machine is set to, degrees, and its set-back, mm; null where nothing is set. */
   readonly stop: number | null;
   readonly setBack: number | null;
-  readonly key: string;
+  /** Its number: the same position is there once. */
+  readonly id: number;
 }
 
-/** What an operation sets, whichever way the part lies. */
+/** What an operation sets, whichever way the part lies: to half a degree and a twentieth of a millimetre. */
 export interface Setting {
   readonly stop: number | null;
   readonly setBack: number | null;
@@ -39,19 +40,9 @@ export function headingOf({ tree }: Work, operation: Operation, held: Held): num
   return Math.round((((turn % 360) + 360) % 360) * 100) / 100;
 }
 
-/** A position with its key. */
-export function position(p: Omit<Position, 'key'>): Position {
-  const key = [
-    p.tooling,
-    p.faceUp,
-    p.heading.toFixed(2),
-    p.toolsOn,
-    toolSetKey(p.tools),
-    p.stop?.toFixed(2) ?? '-',
-    p.setBack?.toFixed(2) ?? '-',
-  ].join('/');
-  return { ...p, key };
-}
+/** Names the tools that are on, and where. */
+export const toolsName = ({ toolsOn, tools }: Pick<Position, 'toolsOn' | 'tools'>): string =>
+  `${toolsOn} ${toolSetKey(tools)}`;
 
 /** Large or heavy parts are slower to turn and flip. */
 export const handlingScale = (mass: number, longest: number): number => Math.max(1, mass / 3, longest / 600);
@@ -83,21 +74,26 @@ export function moveCost(
 ): number {
   const kept = from?.toolsOn === to.toolsOn ? from.tools : null;
   const tools = toolCost(kept, to.tools, rack, costs);
-  if (from === null) return tools;
-  const away = Math.abs(from.heading - to.heading);
-  const turn = Math.min(away, 360 - away);
-  const over = (seconds: number) => Math.max(0, seconds - costs.slide);
-  const turning = turn < 0.5 ? 0 : over(turn <= 90.5 ? costs.turn90 : costs.turn180);
-  const flipping = from.faceUp === to.faceUp ? 0 : over(costs.flip);
-  const walk = from.station === to.station ? 0 : costs.walk;
-  const tooling = walk === 0 && from.tooling !== to.tooling ? costs.tools + 2 * costs.tool : 0;
-  const stop = differs(from.stop, to.stop, 0.5) ? costs.stop : 0;
-  const setBack = differs(from.setBack, to.setBack, 0.05) ? costs.setBack : 0;
-  return costs.slide + scale * (turning + flipping) + walk + tooling + stop + setBack + tools;
+  return from === null ? tools : costs.slide + changeCost(from, to, costs, scale) + tools;
 }
 
-const differs = (a: number | null, b: number | null, by: number) =>
-  a !== null && b !== null && Math.abs(a - b) > by;
+/**
+ * Seconds to change from one position to another, tools and the way to the line not counted. A detour over a third
+ * position never takes less: where costs would have it so, the detour is what is counted.
+ */
+export function changeCost(from: Position, to: Position, costs: Costs, scale: number): number {
+  const away = Math.abs(from.heading - to.heading);
+  const turn = Math.min(away, 360 - away);
+  const turning = turn < 0.5 ? 0 : turn <= 90.5 ? costs.turn90 : Math.min(costs.turn180, 2 * costs.turn90);
+  const flipping = from.faceUp === to.faceUp ? 0 : costs.flip;
+  const walk = from.station === to.station ? 0 : costs.walk;
+  const tooling = walk === 0 && from.tooling !== to.tooling ? costs.tools + 2 * costs.tool : 0;
+  const stop = differs(from.stop, to.stop) ? costs.stop : 0;
+  const setBack = differs(from.setBack, to.setBack) ? costs.setBack : 0;
+  return scale * (turning + flipping) + walk + tooling + stop + setBack;
+}
+
+const differs = (a: number | null, b: number | null) => a !== null && b !== null && a !== b;
 
 /** Taking off and putting on. */
 function toolCost(from: ToolSet, to: ToolSet, rack: readonly number[], costs: Costs): number {

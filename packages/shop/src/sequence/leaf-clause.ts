@@ -1,7 +1,7 @@
 import type { Point, Vec3 } from '@tinwright/core';
 import { convexHull } from '@tinwright/core';
 import { contactAngle } from '../sweep/contact.js';
-import { overlap } from '../sweep/polygon.js';
+import { meet } from '../sweep/polygon.js';
 import { EDGE, type LeafTools } from '../tools/leaf-tools.js';
 import type { Clause } from './bench.js';
 import type { Interval } from './stretches.js';
@@ -37,20 +37,23 @@ export function leafClause(
     // the held sheet may not reach over the line, the free one not behind it
     if (!moves) return Math.max(...seen.map((p) => p[0])) > EDGE ? { stops: 'leaf', takes: null } : FREE;
     if (Math.min(...seen.map((p) => p[0])) < -EDGE) return { stops: 'bed', takes: null };
-    return contactAngle(seen, tools.beam, turn) <= turn ? { stops: 'beam', takes: null } : FREE;
+    if (contactAngle(seen, tools.beam, turn) <= turn) return { stops: 'beam', takes: null };
+    // past the nose a wide sheet leans back against the fingers' uprights
+    const upright = tools.finger.slice(1).some((f) => contactAngle(seen, f, turn) <= turn);
+    return { stops: null, takes: upright ? extent(corners, margin) : null };
   }
   const hits = moves
     ? {
-        leaf: overlap(seen, tools.leaf) > 0,
+        leaf: meet(seen, tools.leaf),
         bed: contactAngle(seen, tools.bed, turn) <= turn,
         beam: contactAngle(seen, tools.beam, turn) <= turn,
         finger: tools.finger.some((f) => contactAngle(seen, f, turn) <= turn),
       }
     : {
         leaf: contactAngle(tools.leafFace, seen, turns.set) <= turns.set,
-        bed: overlap(seen, tools.bed) > 0,
-        beam: overlap(seen, tools.beam) > 0,
-        finger: tools.finger.some((f) => overlap(seen, f) > 0),
+        bed: meet(seen, tools.bed),
+        beam: meet(seen, tools.beam),
+        finger: tools.finger.some((f) => meet(seen, f)),
       };
   const stops = hits.leaf ? 'leaf' : hits.bed ? 'bed' : hits.beam ? 'beam' : null;
   return { stops, takes: hits.finger ? extent(corners, margin) : null };
@@ -65,15 +68,14 @@ export function closeClause(
 ): LeafClause {
   if (flat) return FREE;
   const seen = convexHull(corners.map(([x, , z]): Point => [x, z]));
-  const stops =
-    overlap(seen, tools.leaf) > 0
-      ? 'leaf'
-      : overlap(seen, tools.bed) > 0
-        ? 'bed'
-        : overlap(seen, tools.beam) > 0
-          ? 'beam'
-          : null;
-  const finger = tools.finger.some((f) => overlap(seen, f) > 0);
+  const stops = meet(seen, tools.leaf)
+    ? 'leaf'
+    : meet(seen, tools.bed)
+      ? 'bed'
+      : meet(seen, tools.beam)
+        ? 'beam'
+        : null;
+  const finger = tools.finger.some((f) => meet(seen, f));
   return { stops, takes: finger ? extent(corners, margin) : null };
 }
 

@@ -45,6 +45,9 @@ export const keyOf = ({ low, high }: Mask): number | string =>
   high < EXACT ? low + high * 2 ** HALF : `${high}:${low}`;
 
 /** Numbers of the steps in a set, in order. */
-export function stepsOf(mask: Mask): readonly number[] {
-  return Array.from({ length: MOST_STEPS }, (_, i) => i).filter((i) => has(mask, i));
+export function stepsOf({ low, high }: Mask): readonly number[] {
+  const steps: number[] = [];
+  for (let bits = low; bits !== 0; bits &= bits - 1) steps.push(31 - Math.clz32(bits & -bits));
+  for (let bits = high; bits !== 0; bits &= bits - 1) steps.push(HALF + 31 - Math.clz32(bits & -bits));
+  return steps;
 }

@@ -65,7 +65,7 @@ function actionsOf({ bend }: TreePanel): readonly Action[] {
   return bend.hem === null ? ['bend'] : ['fold', 'close'];
 }
 
-/** Steps by themselves, and all that lie on one line on the flat together. */
+/** All that lie on one line on the flat together, then steps by themselves. */
 function linesOf(tree: FoldTree, steps: readonly Step[]): readonly (readonly Step[])[] {
   const singles = steps.map((s) => [s]);
   const lines = new Map<string, Step[]>();
@@ -74,7 +74,7 @@ function linesOf(tree: FoldTree, steps: readonly Step[]): readonly (readonly Ste
     const key = lineKey(tree, s);
     lines.set(key, [...(lines.get(key) ?? []), s]);
   }
-  return [...singles, ...[...lines.values()].filter((l) => l.length > 1)];
+  return [...[...lines.values()].filter((l) => l.length > 1), ...singles];
 }
 
 /** The same for steps that one stroke can do: line on the flat, side, angle, radius, stage. */

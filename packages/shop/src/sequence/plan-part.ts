@@ -3,14 +3,19 @@ import type { Die, Press, Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
 import { springbackFactor } from '../metal/springback.js';
 import { leafTools, setBackFor } from '../tools/leaf-tools.js';
+import { beam } from './beam.js';
 import { brakeStation } from './brake-station.js';
+import { dive } from './dive.js';
 import { foldTree, setRadius, type TreeBend, type TreePanel } from './fold-tree.js';
 import { handStation, viseStation } from './hand-station.js';
-import { handlingScale, headingOf, type Setting, toolBook } from './handling.js';
+import { handlingScale, headingOf, type Setting } from './handling.js';
+import type { Held } from './line.js';
 import { type Operation, type Work, workOf } from './operations.js';
+import { type PlacingInput, placingBook } from './placing.js';
 import { pressStation } from './press-station.js';
-import { beam, type Found, type Problem, refusalKey, search } from './search.js';
-import { selfContact } from './self-contact.js';
+import { search } from './search.js';
+import { contactBook } from './self-contact.js';
+import type { Found, Problem } from './states.js';
 import type { Station } from './station.js';
 
 /** A part as the planner of bends sees it. */
@@ -24,8 +29,9 @@ export interface PartToBend {
   readonly blank: Point;
 }
 
-const MOST_STATES = 150_000;
+const MOST_STATES = 600_000; // made
 const BEAM = 60;
+const MOST_DIVES = 50_000;
 
 /** The search problem of a part in a shop. */
 export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
@@ -33,15 +39,37 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
   const { thickness, insideRadius } = part.sheet;
   const foldAngle = shop.brake === null ? 135 : leafTools(shop.brake, thickness, insideRadius).most;
   const work = workOf(foldTree(part, foldAngle));
-  return {
-    work,
-    stations: stationsOf(work, shop, { material, longest }),
+  const input: PlacingInput = {
     costs: shop.costs,
     scale: handlingScale(mass, longest),
-    heading: (o, held) => headingOf(work, o, held),
-    setting: (o, station) => settingOf(work, o, station, shop, material),
-    refused: new Set(),
-    tools: toolBook(),
+    heading: kept(
+      (o, held: Held) => headingOf(work, o, held),
+      (held) => held,
+    ),
+    setting: kept(
+      (o, station: Station) => settingOf(work, o, station, shop, material),
+      (s) => s.id,
+    ),
+  };
+  return {
+    ...input,
+    work,
+    stations: stationsOf(work, shop, { material, longest }),
+    positions: placingBook(input),
+    contact: contactBook(work),
+  };
+}
+
+/** A function of an operation and something with a name, each answer kept. */
+function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o: Operation, b: B) => R {
+  const known = new Map<string, R>();
+  return (o, b) => {
+    const key = `${o.index} ${name(b)}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const made = make(o, b);
+    known.set(key, made);
+    return made;
   };
 }
 
@@ -75,6 +103,8 @@ function pressStations(
 
 const MOST_DIES = 2;
 
+const to = (value: number, step: number) => Math.round(value / step) * step;
+
 /** What an operation wants set on its machine. */
 function settingOf(
   { tree }: Work,
@@ -85,32 +115,22 @@ function settingOf(
 ): Setting {
   if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
   const { bend } = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
-  const setBack = setBackFor(shop.brake, tree.thickness, setRadius(tree, bend));
+  const setBack = to(setBackFor(shop.brake, tree.thickness, setRadius(tree, bend)), 0.05);
   // a hem is folded as far as the leaf goes
-  if (operation.action === 'fold') return { stop: tree.foldAngle, setBack };
+  if (operation.action === 'fold') return { stop: to(tree.foldAngle, 0.5), setBack };
   if (operation.action === 'close') return { stop: null, setBack };
   const { factor } = springbackFactor(material.name, bend.insideRadius / tree.thickness);
-  return { stop: Math.abs(operation.angle) / factor, setBack };
+  return { stop: to(Math.abs(operation.angle) / factor, 0.5), setBack };
 }
-
-const MOST_LOOKS = 60;
 
 /**
- * The cheapest plan in which no stroke drives the part into itself, or the best found with what it may still fall
- * short. A stroke that does is refused in its state, and the search goes again.
+ * The cheapest plan; where there are too many states to look at, a good one with what it may still fall short, or any.
  */
 export function findPlan(problem: Problem): Found {
-  const refused = new Set(problem.refused);
-  for (let looks = 0; ; looks++) {
-    const found = cheapest({ ...problem, refused });
-    const bad = (found.moves ?? []).filter((m) => selfContact(problem.work, m) !== null);
-    if (bad.length === 0 || looks === MOST_LOOKS) return bad.length === 0 ? found : { ...found, moves: null };
-    for (const { mounting, done } of bad) refused.add(refusalKey(mounting.operation, mounting.held, done));
-  }
-}
-
-function cheapest(problem: Problem): Found {
   const exact = search(problem, MOST_STATES);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
-  return { ...beam(problem, BEAM), bound: exact.bound };
+  const wide = beam(problem, BEAM);
+  if (wide.moves !== null) return { ...wide, bound: exact.bound };
+  const some = dive(problem, MOST_DIVES);
+  return { ...some, bound: Math.max(some.bound, exact.bound) };
 }

@@ -1,11 +1,11 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
+import { beam } from './beam.js';
 import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
 import { findPlan, type PartToBend, problemOf } from './plan-part.js';
 import { reasonsOf } from './reasons.js';
-import { beam } from './search.js';
 
 const FORCED_WIDTH = 30; // states kept while looking for the least impossible plan
 
@@ -38,6 +38,11 @@ export function planSequence(plan: PartPlan, shop: Shop): Sequence {
     seconds: 0,
     gap: 0,
     reasons,
-    mends: mendsFor(plan, shop, reasons),
+    mends: mendsFor(
+      plan,
+      shop,
+      forced.filter((m) => m.mounting.obstacle !== null),
+      reasons,
+    ),
   };
 }

@@ -1,4 +1,4 @@
-import type { Line } from '@tinwright/core';
+import type { Line, Wording } from '@tinwright/core';
 import type { Action } from './operations.js';
 import type { Obstacle, Station } from './station.js';
 
@@ -62,7 +62,7 @@ export interface Reason {
   readonly machine: Station['name'];
   /** By how much, in mm or degrees; null where no number tells it. */
   readonly by: number | null;
-  readonly message: string;
+  readonly message: Wording;
 }
 
 /** Something that would make an impossible part possible. */
@@ -71,7 +71,7 @@ export interface Mend {
   readonly parameter: string;
   readonly given: number | null;
   readonly found: number | null;
-  readonly message: string;
+  readonly message: Wording;
 }
 
 /** The order in which a part is bent. */

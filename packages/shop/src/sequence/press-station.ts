@@ -2,17 +2,20 @@ import { convexHull, type Material, type Point, radians, type Vec3 } from '@tinw
 import type { Die, Press, Profile, Punch } from '../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../metal/press-force.js';
 import { contactAngle } from '../sweep/contact.js';
-import { overlap } from '../sweep/polygon.js';
+import { meet } from '../sweep/polygon.js';
 import { type PressTools, pressTools } from '../tools/press-tools.js';
 import { benchOf, type Clause, type Standing } from './bench.js';
 import { marginFor } from './brake-station.js';
 import { subtree, type TreeBend, type TreePanel } from './fold-tree.js';
+import { lazy } from './lazy.js';
 import { type Held, type LineFrame, lineFrame } from './line.js';
 import { both, keyOf, type Mask, union } from './mask.js';
 import type { Operation, Work } from './operations.js';
 import type { Mounting, Obstacle, Station } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
 
+const OVER = 0.5; // mm of flat sheet that may reach over the middle of a die
+const FLUSH = 0.05; // mm over the sheet that still count as on it
 /** Uncovered stretches that still come out straight on a press brake, mm. Judgement. */
 const GAPS = { end: 5, inner: 2 } as const;
 
@@ -58,7 +61,7 @@ interface Given {
   readonly held: Held;
 }
 
-type PressTool = 'ram' | 'die';
+type PressTool = 'ram' | 'die' | 'punch';
 
 function pressLine(given: Given): PressLine {
   const { work, press, punch, die, operation, held, longest } = given;
@@ -71,17 +74,25 @@ function pressLine(given: Given): PressLine {
   const half = radians((through + (operation.action === 'bend' ? press.overbend : 0)) / 2);
   // the inside corner lies this far inside of the mould line
   const inset = closing ? 0 : tree.thickness * Math.tan(radians(through) / 2);
-  const bench = benchOf<PressTool>(
-    work,
-    frame,
-    closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
-    (corners, moves, flat) =>
-      closing
-        ? closingClause(corners, flat, tools, tree.thickness, margin)
-        : pressClause(seenFromTip(corners, moves, inset, tree.thickness), corners, flat, tools, half, margin),
-    (s) => s.flat && s.lump.kind === 'panel',
+  const bench = lazy(() =>
+    benchOf<PressTool>(
+      work,
+      frame,
+      closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
+      (corners, moves, flat) =>
+        closing
+          ? closingClause(corners, flat, tools, tree.thickness, margin)
+          : pressClause(
+              seenFromTip(corners, moves, inset, tree.thickness),
+              corners,
+              { moves, flat },
+              tools,
+              half,
+              margin,
+            ),
+      (s) => s.flat && s.lump.kind === 'panel',
+    ),
   );
-  const seen = union(bench.seen, operation.mask);
   const cache = new Map<number | string, Mounting>();
   const limits = limitsOf(given, frame);
   return {
@@ -96,8 +107,8 @@ function pressLine(given: Given): PressLine {
         swings: false,
       });
       if (limits !== null) return refuse(limits);
-      const key = keyOf(both(done, seen));
-      const known = cache.get(key) ?? judge(given, frame, bench.at(done), refuse);
+      const key = keyOf(both(done, union(bench().seen, operation.mask)));
+      const known = cache.get(key) ?? judge(given, frame, bench().at(done), refuse);
       cache.set(key, known);
       return known;
     },
@@ -117,20 +128,28 @@ function seenFromTip(
   return convexHull(corners.map(([x, , z]): Point => [moves ? x - inset : -x - inset, z - thickness]));
 }
 
-/** Both sides rise by half the angle; the tools, the same from both sides or not, stand still. */
+/** Both sides rise by half the angle while the tools stand still. */
 function pressClause(
   seen: readonly Point[],
   corners: readonly Vec3[],
-  flat: boolean,
+  { moves, flat }: { readonly moves: boolean; readonly flat: boolean },
   tools: PressTools,
   half: number,
   margin: number,
 ): Clause<PressTool> {
   const ram = contactAngle(seen, tools.ram, half) <= half;
-  if (flat) return { stops: ram ? 'ram' : null, takes: null };
-  const die = tools.die.some((d) => overlap(seen, d) > 0);
-  const punch = tools.punch.some((p) => contactAngle(seen, p, half) <= half);
-  return { stops: die ? 'die' : ram ? 'ram' : null, takes: punch ? extent(corners, margin) : null };
+  const die = flat ? Math.min(...seen.map((p) => p[0])) < -OVER : tools.die.some((d) => meet(seen, d));
+  if (die && tools.sectioned && !ram) return { stops: null, takes: extent(corners, margin), by: 'die' };
+  if (flat) return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
+  // what does not stand over the sheet meets the punch no sooner than the sheet
+  if (Math.max(...seen.map((p) => p[1])) <= FLUSH)
+    return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
+  const punch = (moves ? tools.punch : tools.punchBehind).some((p) => contactAngle(seen, p, half) <= half);
+  return {
+    stops: die ? 'die' : ram ? 'ram' : null,
+    takes: punch ? extent(corners, margin) : null,
+    by: 'punch',
+  };
 }
 
 function closingClause(
@@ -142,7 +161,7 @@ function closingClause(
 ): Clause<PressTool> {
   if (flat) return { stops: null, takes: null };
   const seen = convexHull(corners.map(([x, , z]): Point => [x, z - thickness]));
-  return { stops: null, takes: overlap(seen, tools.bar) > 0 ? extent(corners, margin) : null };
+  return { stops: null, takes: meet(seen, tools.bar) ? extent(corners, margin) : null };
 }
 
 function extent(corners: readonly Vec3[], margin: number): Interval {
@@ -203,5 +222,6 @@ function judge(
   const owner = standing.find((s) =>
     s.clauses.some((c) => c.takes !== null && c.takes[0] <= to && c.takes[1] >= from),
   );
-  return refuse({ code: 'punch', panel: owner?.lump.panel ?? -1, value: to - from, limit: GAPS.end });
+  const tool = owner?.clauses.find((c) => c.takes !== null)?.by ?? 'punch';
+  return refuse({ code: tool, panel: owner?.lump.panel ?? -1, value: to - from, limit: GAPS.end });
 }

@@ -1,4 +1,4 @@
-import { convexHull, type Point, place3, plainNumber, radians } from '@tinwright/core';
+import { convexHull, type Point, place3, plainNumber, radians, type Say } from '@tinwright/core';
 import type { Brake, Shop } from '../machines/shop.js';
 import { type Convex, overlap, turned } from '../sweep/polygon.js';
 import { leafTools } from '../tools/leaf-tools.js';
@@ -8,11 +8,8 @@ import { setRadius, type TreeBend, type TreePanel } from './fold-tree.js';
 import { lineFrame, poseInMachine } from './line.js';
 import { lumpsOf, solidsOf } from './lumps.js';
 import type { Reason } from './plan.js';
-import type { Move, Problem } from './search.js';
-import { selfContact } from './self-contact.js';
+import type { Move, Problem } from './states.js';
 import type { Obstacle } from './station.js';
-
-const mm = (v: number) => `${plainNumber(v, 1)} mm`;
 
 /** Reasons of the moves of a forced plan that were taken in spite of something. */
 export function reasonsOf(
@@ -26,35 +23,45 @@ export function reasonsOf(
     const { mounting, position } = move;
     const bends = mounting.operation.panels.map(id);
     if (mounting.obstacle === null) {
-      const own = selfContact(problem.work, move);
+      const own = problem.contact(mounting.operation, move.done);
       if (own === null) return [];
       const message = `${bends.join(', ')}: ${id(own.moving)} runs into ${id(own.held)} of the part itself`;
       return [{ bends, code: 'part', panel: id(own.held), machine: position.station, by: null, message }];
     }
-    const { obstacle, by } = nearest(problem, move, shop, longest);
-    const message = `${bends.join(', ')}: ${wordsOf(obstacle, id(obstacle.panel), by)}`;
-    return [
-      { bends, code: obstacle.code, panel: id(obstacle.panel), machine: position.station, by, message },
-    ];
+    return ways(problem, move, shop, longest).map(({ held, obstacle, by }): Reason => {
+      const how = `${bends.join(', ')}, ${id(held)} held`;
+      const message = (say: Say) => `${how}: ${wordsOf(obstacle, id(obstacle.panel), by, say)}`;
+      return {
+        bends,
+        code: obstacle.code,
+        panel: id(obstacle.panel),
+        machine: position.station,
+        by,
+        message,
+      };
+    });
   });
 }
 
-/** Of both ways to mount an operation on its machine, the one that fails by less. */
-function nearest(
-  problem: Problem,
-  move: Move,
-  shop: Shop,
-  longest: number,
-): { readonly obstacle: Obstacle; readonly by: number | null } {
+interface Way {
+  readonly held: number;
+  readonly obstacle: Obstacle;
+  readonly by: number | null;
+}
+
+/** What stops an operation on its machine with either side of the line held, the one that fails by less first. */
+function ways(problem: Problem, move: Move, shop: Shop, longest: number): readonly Way[] {
   const station = problem.stations.find((s) => s.id === move.position.tooling);
-  const ways = (['parent', 'child'] as const).flatMap((held) => {
+  const found = (['parent', 'child'] as const).flatMap((held): readonly Way[] => {
     const mounting = station?.mount(move.mounting.operation, held, move.done);
     if (mounting === undefined || mounting.obstacle === null) return [];
     const by = excess(problem, { ...move, mounting }, mounting.obstacle, shop, longest);
-    return [{ obstacle: mounting.obstacle, by }];
+    const [panel] = move.mounting.operation.panels as [number];
+    const other = problem.work.tree.panels[panel]?.parent ?? -1;
+    return [{ held: held === 'parent' ? other : panel, obstacle: mounting.obstacle, by }];
   });
-  const far = (by: number | null) => by ?? Infinity;
-  return ways.reduce((a, b) => (far(b.by) < far(a.by) ? b : a));
+  const far = ({ by }: Way) => by ?? Infinity;
+  return found.toSorted((a, b) => far(a) - far(b) || a.held - b.held);
 }
 
 /** How far something is over its limit, or into a tool; null where no number tells it. */
@@ -112,10 +119,10 @@ function intoTool(
 }
 
 /** What stops an operation, in words. */
-function wordsOf({ code, value, limit }: Obstacle, panel: string, by: number | null): string {
-  const deep = by === null ? '' : `, by ${mm(by)}`;
-  const found = value === undefined ? '' : mm(value);
-  const allowed = limit === undefined ? '' : mm(limit);
+function wordsOf({ code, value, limit }: Obstacle, panel: string, by: number | null, say: Say): string {
+  const deep = by === null ? '' : `, by ${tenths(by, say)}`;
+  const found = value === undefined ? '' : tenths(value, say);
+  const allowed = limit === undefined ? '' : tenths(limit, say);
   switch (code) {
     case 'leaf':
       return `${panel} is in the way of the leaf${deep}`;
@@ -129,6 +136,9 @@ function wordsOf({ code, value, limit }: Obstacle, panel: string, by: number | n
         : `${panel} leaves ${found} of the line without fingers, ${allowed} at most`;
     case 'punch':
     case 'die':
+      return value === undefined
+        ? `${panel} runs into the ${code}`
+        : `beside ${panel} the ${code} leaves ${found} of the line bare, ${allowed} at most`;
     case 'ram':
       return `${panel} runs into the ${code}${deep}`;
     case 'angle':
@@ -157,3 +167,6 @@ function wordsOf({ code, value, limit }: Obstacle, panel: string, by: number | n
       return `${panel} of the part itself is in the way`;
   }
 }
+
+/** To a tenth of a millimetre, no finer: the sections of the machine are not known better. */
+const tenths = (mm: number, say: Say) => say.size(Math.round(mm * 10) / 10);

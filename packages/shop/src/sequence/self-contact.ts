@@ -1,11 +1,12 @@
 import { convexHull, type Point, place3, radians, type Vec3 } from '@tinwright/core';
-import { contactAngle } from '../sweep/contact.js';
+import { contactAngle, ring } from '../sweep/contact.js';
 import { overlap } from '../sweep/polygon.js';
 import { stageOf } from './bench.js';
-import { bendsTo, lineFrame, poseInMachine } from './line.js';
+import { lazy } from './lazy.js';
+import { bendsTo, type LineFrame, lineFrame, poseInMachine } from './line.js';
 import { type Lump, lumpsOf, solidsOf } from './lumps.js';
-import type { Work } from './operations.js';
-import type { Move } from './search.js';
+import { both, keyOf, type Mask, maskOf, union } from './mask.js';
+import type { Operation, Work } from './operations.js';
 
 /** Two panels of a part that meet during a stroke. */
 export interface SelfContact {
@@ -16,36 +17,95 @@ export interface SelfContact {
 const THIN = 0.2; // mm along the line: what still meets in so thin a slice meets
 const RESTS = 0.05; // mm two solids may share before the stroke: they lie on each other
 
+/** A convex solid of a lump under a line: its corners, its extent along the line, its least and greatest reach from it. */
+interface Solid {
+  readonly corners: readonly Vec3[];
+  readonly y: readonly [number, number];
+  readonly reach: readonly [number, number];
+}
+
+/** A lump as it stands under a line. */
+interface Stand {
+  readonly flat: boolean;
+  readonly solids: readonly Solid[];
+}
+
 /**
  * The part against itself in one stroke: what turns against what is held, sliced along the line until slices either
  * pass each other or are thinner than a fifth of a millimetre. Panels that still lie in one plane at the line are left
- * out: they part there.
+ * out: they part there. Which side is held makes no difference. Every pair is kept by the stages of the bends that
+ * move it.
  */
-export function selfContact(work: Work, { mounting, done }: Move): SelfContact | null {
-  const { operation, held } = mounting;
-  if (operation.action === 'close' || operation.action === 'roll') return null;
-  const frame = lineFrame(work, operation, held);
-  const stage = stageOf(work, done);
-  const through = operation.action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle);
-  const standing = lumpsOf(work.tree).flatMap((lump) => {
-    const pose = poseInMachine(work, frame, lump, stage);
-    const flat = bendsTo(work, frame, lump).every((p) => stage(p) === 'flat');
-    return solidsOf(work.tree, lump, stage(lump.panel)).map((solid) => ({
-      lump,
-      flat,
-      moves: frame.moves[lump.panel] === true,
-      corners: solid.map((p) => place3(pose, p)),
-    }));
+export function contactBook(work: Work): (operation: Operation, done: Mask) => SelfContact | null {
+  const lines = work.operations.map((o) => lazy(() => pairsOf(work, o)));
+  return (operation, done) => {
+    const meets = lines[operation.index]?.().find((pair) => pair.at(done));
+    return meets === undefined ? null : { moving: meets.moving, held: meets.held };
+  };
+}
+
+interface Pair extends SelfContact {
+  /** Whether they meet, in a state. */
+  readonly at: (done: Mask) => boolean;
+}
+
+function pairsOf(work: Work, operation: Operation): readonly Pair[] {
+  if (operation.action === 'close' || operation.action === 'roll') return [];
+  const frame = lineFrame(work, operation, 'parent');
+  const turn = radians(operation.action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle));
+  const stands = lumpsOf(work.tree).map((lump) => {
+    const bends = bendsTo(work, frame, lump);
+    const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
+    const at = keptBy(steps, (done) => standing(work, frame, lump, bends, done));
+    return { lump, steps, at, moves: frame.moves[lump.panel] === true };
   });
-  const moving = standing.filter((s) => s.moves);
-  const still = standing.filter((s) => !s.moves);
-  for (const a of moving)
-    for (const b of still) {
-      if ((a.flat && b.flat) || joined(work, a.lump, b.lump)) continue;
-      if (meet(a.corners, b.corners, radians(through), extentOf(a.corners, b.corners)))
-        return { moving: a.lump.panel, held: b.lump.panel };
-    }
-  return null;
+  const still = stands.filter((s) => !s.moves);
+  return stands
+    .filter((s) => s.moves)
+    .flatMap((a) =>
+      still
+        .filter((b) => !joined(work, a.lump, b.lump))
+        .map((b): Pair => {
+          const at = keptBy(union(a.steps, b.steps), (done) => touch(a.at(done), b.at(done), turn));
+          return { moving: a.lump.panel, held: b.lump.panel, at };
+        }),
+    );
+}
+
+/** A function of a state that hangs on some steps alone, each answer kept. */
+function keptBy<T>(steps: Mask, make: (done: Mask) => T): (done: Mask) => T {
+  const known = new Map<number | string, T>();
+  return (done) => {
+    const own = both(done, steps);
+    const key = keyOf(own);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const made = make(own);
+    known.set(key, made);
+    return made;
+  };
+}
+
+function standing(work: Work, frame: LineFrame, lump: Lump, bends: readonly number[], done: Mask): Stand {
+  const stage = stageOf(work, done);
+  const pose = poseInMachine(work, frame, lump, stage);
+  const solids = solidsOf(work.tree, lump, stage(lump.panel)).map((solid): Solid => {
+    const corners = solid.map((p) => place3(pose, p));
+    const ys = corners.map((p) => p[1]);
+    const seen = convexHull(corners.map(([x, , z]): Point => [x, z]));
+    return { corners, y: [Math.min(...ys), Math.max(...ys)], reach: ring(seen) };
+  });
+  return { flat: bends.every((p) => stage(p) === 'flat'), solids };
+}
+
+function touch(a: Stand, b: Stand, turn: number): boolean {
+  if (a.flat && b.flat) return false;
+  return a.solids.some((p) =>
+    b.solids.some((q) => {
+      if (p.reach[0] > q.reach[1] || q.reach[0] > p.reach[1]) return false;
+      return meet(p.corners, q.corners, turn, [Math.max(p.y[0], q.y[0]), Math.min(p.y[1], q.y[1])]);
+    }),
+  );
 }
 
 /** A bend with one of the panels it joins. */
@@ -53,13 +113,6 @@ function joined({ tree }: Work, a: Lump, b: Lump): boolean {
   const ends = ({ kind, panel }: Lump) =>
     kind === 'panel' ? [panel] : [panel, tree.panels[panel]?.parent ?? -1];
   return (a.kind === 'bend' || b.kind === 'bend') && ends(a).some((p) => ends(b).includes(p));
-}
-
-/** Where along the line both have material. */
-function extentOf(a: readonly Vec3[], b: readonly Vec3[]): readonly [number, number] {
-  const low = (list: readonly Vec3[]) => Math.min(...list.map((p) => p[1]));
-  const high = (list: readonly Vec3[]) => Math.max(...list.map((p) => p[1]));
-  return [Math.max(low(a), low(b)), Math.min(high(a), high(b))];
 }
 
 function meet(

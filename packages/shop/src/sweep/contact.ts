@@ -27,7 +27,7 @@ function apart(a: Convex, b: Convex): boolean {
 }
 
 /** Least and greatest distance of a convex polygon from the origin. */
-function ring(shape: Convex): readonly [number, number] {
+export function ring(shape: Convex): readonly [number, number] {
   let [near, far, inside] = [Infinity, 0, true];
   shape.forEach((p, i) => {
     const q = shape[(i + 1) % shape.length] as Point;

@@ -20,6 +20,22 @@ export function overlap(a: Convex, b: Convex): number {
   return Math.min(apart(a, b), apart(b, a));
 }
 
+/** True when two convex polygons share more than their rims. */
+export function meet(a: Convex, b: Convex): boolean {
+  return !parted(a, b) && !parted(b, a);
+}
+
+/** True when a side of `a` parts the two. */
+function parted(a: Convex, b: Convex): boolean {
+  return a.some(([px, py], i) => {
+    const [qx, qy] = a[(i + 1) % a.length] as Point;
+    const [nx, ny] = [qy - py, px - qx];
+    if (Math.abs(nx) + Math.abs(ny) < 1e-12) return false;
+    const edge = nx * px + ny * py;
+    return b.every(([x, y]) => nx * x + ny * y >= edge);
+  });
+}
+
 /** Overlap along the outward normals of the sides of `a`. */
 function apart(a: Convex, b: Convex): number {
   let least = Infinity;

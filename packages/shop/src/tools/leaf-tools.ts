@@ -16,6 +16,7 @@ export interface LeafTools {
   /** A little below its face and without margin: an edge of the held side may touch it. */
   readonly leafFace: Convex;
   readonly bed: Convex;
+  /** The nose, then the upright. */
   readonly finger: readonly Convex[];
   readonly beam: Convex;
 }

@@ -8,8 +8,12 @@ import { type Convex, grown, rectangle } from '../sweep/polygon.js';
  */
 export interface PressTools {
   readonly punch: readonly Convex[];
+  /** The punch as the held side sees it, once that side is mirrored onto the free one. */
+  readonly punchBehind: readonly Convex[];
   readonly ram: Convex;
   readonly die: readonly Convex[];
+  /** The die stands only under the punch. */
+  readonly sectioned: boolean;
   /** Flat bar that closes hems. */
   readonly bar: Convex;
 }
@@ -29,11 +33,15 @@ export function pressTools(
   const under = die.section.map(([x, z]): Point => [x, z - thickness - FLUSH]);
   return {
     punch: pieces(punch.section).map((p) => grown(p, margin)),
+    punchBehind: pieces(mirrored(punch.section)).map((p) => grown(p, margin)),
     ram: grown(rectangle(-half, height, half, height + DEEP), margin),
     die: pieces(under).map((p) => widened(p, margin)),
+    sectioned: die.sectioned,
     bar: rectangle(-BAR, 0, BAR, DEEP),
   };
 }
+
+const mirrored = (section: readonly Point[]) => section.map(([x, z]): Point => [-x, z]);
 
 /** A section in convex pieces, counter-clockwise whichever way it was written. */
 function pieces(section: readonly Point[]): readonly Convex[] {

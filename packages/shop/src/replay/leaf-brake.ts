@@ -1,0 +1,71 @@
+import { type FlatBend, type FlatPattern, type Point, radians } from '@tinwright/core';
+import type { Brake } from '../machines/shop.js';
+import type { BendStep } from '../sequence/plan.js';
+import { type Machine, placed, type Tool } from './setup.js';
+import { bar, box, EVERYWHERE, stands } from './tool-solids.js';
+
+/** A leaf brake: the hinge at the origin, the free side turning with the leaf. */
+export function leafBrake(brake: Brake): Machine {
+  return (flat, step, bends, share) => {
+    const bend = bends[0] as FlatBend;
+    const s = step.setBack ?? (brake.setBack[0] as number) * flat.thickness;
+    const closing = step.action === 'close';
+    // while a hem is closed its fold lies at the nose, or as far behind it as the hem is wide
+    const leg = closing && step.heldSide === 'child' ? legOf(flat, bend) : 0;
+    const place = placed(step, bend, flat.thickness, closing ? s + leg : bend.terms.setback);
+    const turn = closing ? 0 : radians(step.angle) * share;
+    return { place, tools: tools(step, bends, brake, { thickness: flat.thickness, s, turn }, place) };
+  };
+}
+
+function tools(
+  step: BendStep,
+  bends: readonly FlatBend[],
+  brake: Brake,
+  { thickness, s, turn }: { readonly thickness: number; readonly s: number; readonly turn: number },
+  place: Parameters<typeof stands>[2],
+): readonly Tool[] {
+  const { foot, upright, noseAngle } = brake.finger;
+  const rise = Math.min(upright * Math.tan(radians(noseAngle)), brake.clearHeight);
+  const top = thickness + brake.clearHeight;
+  const nose: readonly Point[] = [
+    [-s - foot, thickness],
+    [-s, thickness],
+    [-s - upright, thickness + rise],
+    [-s - foot, thickness + rise],
+  ];
+  const still = { clamps: true, turns: false };
+  const high = box(-s - brake.beam - 300, top, -s - brake.beam, top + 300);
+  return [
+    { id: 'bed', prisms: [bar(box(-brake.bed, -300, 0, 0), EVERYWHERE)], ...still },
+    { id: 'beam', prisms: [bar(high, EVERYWHERE)], clamps: false, turns: false },
+    {
+      id: 'leaf',
+      prisms: [bar(spun(box(0, -40, brake.leaf.width, 0), turn), EVERYWHERE)],
+      clamps: true,
+      turns: true,
+    },
+    {
+      id: 'fingers',
+      prisms: stands(step, bends, place).flatMap((g) => [
+        bar(nose, g),
+        bar(box(-s - foot, thickness + rise, -s - upright, top), g),
+      ]),
+      ...still,
+    },
+  ];
+}
+
+const spun = (section: readonly Point[], turn: number) =>
+  section.map(
+    ([x, z]): Point => [x * Math.cos(turn) - z * Math.sin(turn), x * Math.sin(turn) + z * Math.cos(turn)],
+  );
+
+/** Outside leg of a hem. */
+function legOf(flat: FlatPattern, bend: FlatBend): number {
+  const shape = flat.panels.find((p) => p.id === bend.id)?.shape ?? [];
+  const [[a, b]] = [bend.tangents[1]];
+  const l = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const far = shape.map((p) => Math.abs((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])) / l);
+  return Math.max(...far) + bend.terms.setback;
+}

@@ -1,0 +1,119 @@
+// Bends on a press brake against the closed forms of its geometry (derived; see the docstring of each).
+import { type Point, radians } from '@tinwright/core';
+import { describe, expect, test } from 'vitest';
+import { planSequence, type Sequence, type Shop, verifySequence } from '../../src/index.js';
+import { contactAngle } from '../../src/sweep/contact.js';
+import { rectangle } from '../../src/sweep/polygon.js';
+import { pressTools } from '../../src/tools/press-tools.js';
+import { gooseneck, pressShop, straight, vDie } from '../press-shop.js';
+import { planned } from '../shops.js';
+
+const T = 1;
+const V8 = vDie(8, 10);
+const press = pressShop([straight(10)], [V8]).press;
+
+/** Greatest value for which something holds, between two. */
+function edge(low: number, high: number, holds: (v: number) => boolean): number {
+  let [a, b] = [low, high];
+  for (let i = 0; i < 60; i++) {
+    const m = (a + b) / 2;
+    if (holds(m)) a = m;
+    else b = m;
+  }
+  return a;
+}
+
+/** A return of length f standing up at inside distance a, both sides rising by 45°. */
+const clears = (a: number, f: number, punch = straight(10)): boolean => {
+  if (press === null) return false;
+  const tools = pressTools(press, punch, V8, T, 0);
+  const lip: readonly Point[] = rectangle(a, 0, a + T, f);
+  const half = radians(45);
+  return tools.punch.every((p) => contactAngle(lip, p, half) > half);
+};
+
+describe('closed forms at 90 degrees', () => {
+  test.each([30, 40, 60])('straight body, half 10: at %d inside a return up to a - 14.1', (a) => {
+    expect(edge(0, 80, (f) => clears(a, f))).toBeCloseTo(a - Math.SQRT2 * 10, 2);
+  });
+
+  test.each([0, 5, 8])('relieved by %d past the middle: a return up to a + 1.41 of that', (relief) => {
+    expect(edge(0, 80, (f) => clears(40, f, gooseneck(relief)))).toBeCloseTo(40 + Math.SQRT2 * relief, 2);
+  });
+
+  test('walls beside the punch go up to (ram height - half its width) / 1.41', () => {
+    const tools = (height: number, half: number) =>
+      pressTools({ ...(press as NonNullable<typeof press>), ram: { half, height } }, straight(10), V8, T, 0);
+    const most = (height: number, half: number) =>
+      edge(0, 200, (h) => {
+        // the rear wall of a box whose far side stands at the line: it rises with its own side
+        const wall = rectangle(0, 0, T, h);
+        return contactAngle(wall, tools(height, half).ram, radians(45)) > radians(45);
+      });
+    expect(most(100, 15)).toBeGreaterThan(60.1);
+    expect(most(100, 15)).toBeLessThan(100 * Math.SQRT2);
+  });
+});
+
+function plan(part: object, shop: Shop): Sequence {
+  const p = planned(part);
+  const sequence = planSequence(p, shop);
+  if (sequence.status !== 'infeasible') expect(verifySequence(p.flat, sequence.steps, shop)).toEqual([]);
+  return sequence;
+}
+
+const channel = (flange: number, web: number) => ({
+  family: 'bent-strip',
+  width: 80,
+  legs: [flange, web, flange],
+  angles: [90, 90],
+});
+
+describe('channels', () => {
+  test('flanges of 40 on a web of 30 do not go over a straight punch: a flange runs into it', () => {
+    const sequence = plan(channel(40, 30), pressShop([straight(10)], [V8]));
+    expect(sequence.status).toBe('infeasible');
+    expect(sequence.reasons.map((r) => r.code)).toContain('punch');
+  });
+
+  test('they go over a punch relieved by 10 past the middle, not by 5', () => {
+    expect(plan(channel(40, 30), pressShop([gooseneck(10)], [V8])).status).toBe('optimal');
+    expect(plan(channel(40, 30), pressShop([gooseneck(5)], [V8])).status).toBe('infeasible');
+  });
+
+  test('with both punches in the shop the plan changes to the one that goes', () => {
+    const sequence = plan(channel(40, 30), pressShop([straight(10), gooseneck(10)], [V8]));
+    expect(sequence.steps.at(-1)?.press?.punch).toBe('relieved 10');
+  });
+});
+
+describe('steps up and down again', () => {
+  const step = (height: number) => ({
+    family: 'bent-strip',
+    width: 80,
+    legs: [40, height, 40],
+    angles: [90, -90],
+  });
+  const shop = pressShop([straight(10)], [vDie(16, 10)]);
+  test('5 over a V of 16 does not go: the step is too short for the V', () => {
+    const sequence = plan(step(5), shop);
+    expect(sequence.status).toBe('infeasible');
+    expect(sequence.reasons.map((r) => r.code)).toContain('flange-short');
+  });
+
+  test('V/2 + 2.5 + 2T, as fabricators advise, does', () => {
+    expect(plan(step(16 / 2 + 2.5 + 2 * T + 1.5), shop).status).toBe('optimal');
+  });
+});
+
+test('the force is told with its formula, and a press too weak is the reason', () => {
+  const part = { family: 'bent-strip', width: 400, legs: [40, 40], angles: [90] };
+  const [step] = plan(part, pressShop([straight(10)], [V8])).steps;
+  // 1.48 x 410 N/mm2 x 400 mm x 1 mm2 / 8 mm, by hand
+  const tensile = Number(/Rm (\d+)/.exec(step?.press?.forceFormula ?? '')?.[1]);
+  expect(step?.press?.force).toBeCloseTo((1.48 * tensile * 400) / 8 / 1000, 6);
+  expect(step?.press?.forceFormula).toContain('1.48');
+  const weak = plan(part, pressShop([straight(10)], [V8], { force: 20 }));
+  expect(weak.status).toBe('infeasible');
+  expect(weak.reasons.map((r) => r.code)).toContain('force');
+});
