@@ -1,14 +1,6 @@
 // Parts to plan bends for, generated from a seed: strips, boxes with lips and hems, and plates of many sides with
 // walls of two or three bends. 4 to 60 steps.
-import {
-  defineFamily,
-  FAMILIES,
-  flange,
-  panel as panelOf,
-  planJob,
-  polygon,
-  readJob,
-} from '@tinwright/core';
+import { defineFamily, FAMILIES, flange, panel as panelOf, planJob, polygon, readJob } from '@tinwright/core';
 
 /** Numbers in [0, 1) from a seed. */
 export function randomFrom(seed) {

@@ -55,7 +55,7 @@ async function readPage(page: PdfPage): Promise<ReadPage> {
   const { items } = await page.getTextContent();
   const texts = items.flatMap((item): readonly ReadText[] => {
     if (!('str' in item) || item.str.trim() === '') return [];
-    const [a, b, , , x, y] = item.transform as Matrix;
+    const [a, b, , , x, y] = item.transform as unknown as Matrix;
     const size = Math.hypot(a, b);
     const turn = Math.round((Math.atan2(b, a) * 180) / Math.PI);
     return [{ text: item.str, at: [x * MM, y * MM], width: item.width * MM, size: size * MM, turn }];

@@ -34,4 +34,4 @@ export { viewsDrawing } from './sheets/views.js';
 export { pageSvg } from './svg/page.js';
 export { toSvg } from './svg/write.js';
 export { partTemplate, type Template, type TemplateOptions } from './template/template-pages.js';
-export type { Medium } from './template/tiles.js';
+export type { Medium, Tile, Tiling } from './template/tiles.js';

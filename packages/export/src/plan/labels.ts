@@ -1,8 +1,9 @@
 import type { Point } from '@tinwright/core';
 import { BELOW } from '../page/box.js';
 import { letter } from '../page/letter.js';
-import type { Item, Words } from '../page/page.js';
+import type { Item } from '../page/page.js';
 import type { Typeface } from '../page/typeface.js';
+import { type LabelSetting, led, OFF, steepTo } from './leader.js';
 import type { Room } from './room.js';
 
 /** A text that belongs to a line, to one of several points, or into an area of a drawing. mm of the page */
@@ -14,12 +15,6 @@ export interface Label {
     | { readonly kind: 'points'; readonly at: readonly Point[]; readonly radius: number }
     | { readonly kind: 'area'; readonly corners: readonly Point[] };
 }
-
-const OFF = 0.6; // mm from a line to its text
-const RADII = [5, 7, 9.5, 12.5, 16, 20, 25, 31, 38, 46, 55];
-const DIRECTIONS = 16;
-const CROSSED = 4; // mm a leader may be longer to cross one line less
-const ARROW = 1.6; // mm
 
 /** Place a label where it meets nothing, with a leader when it cannot stand at its place; null when there is no room. */
 export function placed(
@@ -47,13 +42,6 @@ export function placed(
   return null;
 }
 
-/** What labels are set with, and where there is room for them. */
-interface Setting {
-  readonly room: Room;
-  readonly face: Typeface;
-  readonly height: number;
-}
-
 type LineOf = Extract<Label['of'], { kind: 'line' }>;
 
 const mix = ({ from, to }: LineOf, t: number): Point => [
@@ -62,7 +50,7 @@ const mix = ({ from, to }: LineOf, t: number): Point => [
 ];
 
 /** Beside an upright or level line, in its middle or further along. */
-function along(text: string, line: LineOf, { room, face, height }: Setting): readonly Item[] | null {
+function along(text: string, line: LineOf, { room, face, height }: LabelSetting): readonly Item[] | null {
   const [dx, dy] = [Math.abs(line.to[0] - line.from[0]), Math.abs(line.to[1] - line.from[1])];
   if (Math.min(dx, dy) > 1e-6) return null;
   const turn = dx > dy ? 0 : 90;
@@ -78,75 +66,11 @@ function along(text: string, line: LineOf, { room, face, height }: Setting): rea
   return null;
 }
 
-/** How far from an anchor a leader in this direction starts; null for a direction it does not take. mm */
-type Start = (u: number, v: number) => number | null;
-
-/** Leaders leave a line at 30° or more, so that they are not taken for a part of it. */
-function steepTo({ from, to }: LineOf): Start {
-  const l = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const [x, y] = [(to[0] - from[0]) / l, (to[1] - from[1]) / l];
-  return (u, v) => (Math.abs(u * y - v * x) < 0.5 ? null : 0);
-}
-
-interface Led {
-  readonly cost: number;
-  readonly words: Words;
-  readonly leader: readonly [Point, Point];
-}
-
-/** At the end of a leader to one of these points: the shortest that crosses little. */
-function led(text: string, anchors: readonly Point[], start: Start, set: Setting): readonly Item[] | null {
-  let best: Led | null = null;
-  for (const r of RADII) {
-    if (best !== null && r >= best.cost) break;
-    for (const anchor of anchors)
-      for (let k = 0; k < DIRECTIONS; k++) {
-        const found = tried(text, anchor, r, (2 * Math.PI * (k + 0.5)) / DIRECTIONS, start, set);
-        if (found !== null && found.cost < (best?.cost ?? Infinity)) best = found;
-      }
-  }
-  return best === null ? null : [best.words, ...arrow(best.leader)];
-}
-
-function tried(
-  text: string,
-  [x, y]: Point,
-  r: number,
-  angle: number,
-  start: Start,
-  { room, face, height }: Setting,
-): Led | null {
-  const [u, v] = [Math.cos(angle), Math.sin(angle)];
-  const off = start(u, v);
-  if (off === null) return null;
-  const end: Point = [x + (off + r) * u, y + (off + r) * v];
-  const at: Point = [end[0] + Math.sign(u) * OFF, end[1] - height / 2];
-  const words = letter(face, text, at, { height, align: u > 0 ? 'start' : 'end' });
-  if (!room.free(words)) return null;
-  const leader = [[x + off * u, y + off * v] as Point, end] as const;
-  const crossed = room.crossings(leader);
-  return crossed === null ? null : { cost: r + CROSSED * crossed, words, leader };
-}
-
-/** A leader that ends in a filled arrowhead. */
-function arrow([tip, end]: readonly [Point, Point]): readonly Item[] {
-  const l = Math.hypot(end[0] - tip[0], end[1] - tip[1]);
-  const [u, v] = [(end[0] - tip[0]) / l, (end[1] - tip[1]) / l];
-  const back = (side: number): Point => [
-    tip[0] + ARROW * u - 0.16 * side * ARROW * v,
-    tip[1] + ARROW * v + 0.16 * side * ARROW * u,
-  ];
-  return [
-    { kind: 'stroke', pen: 'narrow', points: [tip, end] },
-    { kind: 'fill', points: [tip, back(1), back(-1)] },
-  ];
-}
-
 /** Inside an area, near its middle first. */
 function within(
   text: string,
   corners: readonly Point[],
-  { room, face, height }: Setting,
+  { room, face, height }: LabelSetting,
 ): readonly Item[] | null {
   const [xs, ys] = [corners.map((p) => p[0]), corners.map((p) => p[1])];
   const [x0, x1] = [Math.min(...xs), Math.max(...xs)];

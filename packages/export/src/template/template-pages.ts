@@ -9,7 +9,7 @@ import type { PlanOptions } from '../plan/options.js';
 import type { PatternAsk } from '../plan/pattern-ask.js';
 import { mapBlocks } from './tile-map.js';
 import { type Square, tileItems } from './tile-page.js';
-import { MARGIN, type Medium, type Tile, tilingOf } from './tiles.js';
+import { MARGIN, type Medium, type Tile, type Tiling, tilingOf } from './tiles.js';
 
 const LETTERING = 2.5; // mm
 const LEAD = 1.55; // from base line to base line, in heights of text
@@ -20,10 +20,10 @@ export type TemplateOptions = Pick<PlanOptions, 'dims' | 'lettering' | 'words' |
   readonly medium: Medium;
 };
 
-/** A template: its pages, and how many tiles it is cut into. */
+/** A template: its pages, and how it is cut into tiles; a map of them comes first where there are several. */
 export interface Template {
   readonly pages: readonly Page[];
-  readonly tiles: number;
+  readonly tiling: Tiling;
 }
 
 /**
@@ -74,7 +74,7 @@ export function partTemplate(job: string, part: PartPlan, options: TemplateOptio
   const map: readonly Page[] = single
     ? []
     : [{ title, width, height, blocks: mapBlocks(ask, tiling, square, title, notes) }];
-  return { pages: [...map, ...tiles], tiles: tiles.length };
+  return { pages: [...map, ...tiles], tiling };
 }
 
 /** What to mind, under a tile, in lines. */

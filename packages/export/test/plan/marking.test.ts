@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { featuresOf } from '../../src/plan/features.js';
-import { type Marking, markings } from '../../src/plan/marking.js';
+import type { Marking } from '../../src/plan/marked.js';
+import { markings } from '../../src/plan/marking.js';
 import { box, planned, strip } from './patterns.js';
 
 const listOf = (part: ReturnType<typeof planned>): readonly Marking[] =>

@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
+import { readPdf } from '../../../../tests/kit/read-pdf.js';
 import type { Page, Words } from '../../src/page/page.js';
+import { typeface } from '../../src/page/typeface.js';
+import { pagesPdf } from '../../src/pdf/write.js';
 import { partTemplate, type TemplateOptions } from '../../src/template/template-pages.js';
+import { MARGIN } from '../../src/template/tiles.js';
 import { box, planned } from '../plan/patterns.js';
 
 const A4: TemplateOptions = { dims: 'mm', medium: { kind: 'sheets', width: 210, height: 297 } };
@@ -11,18 +15,18 @@ const wordsOf = (page: Page | undefined): readonly string[] =>
   );
 
 test('a small part is one page without a map', () => {
-  const { pages, tiles } = partTemplate('garden', box({ length: 60, width: 50, height: 20 }), A4);
-  expect([pages.length, tiles]).toEqual([1, 1]);
+  const { pages, tiling } = partTemplate('garden', box({ length: 60, width: 50, height: 20 }), A4);
+  expect([pages.length, tiling.tiles.length]).toEqual([1, 1]);
   expect(wordsOf(pages[0])).toContain('part, make 1');
   expect(wordsOf(pages[0]).join(' ')).not.toContain('glue');
 });
 
 describe('a part of several tiles', () => {
-  const { pages, tiles } = partTemplate('garden', box(), A4);
+  const { pages, tiling } = partTemplate('garden', box(), A4);
   const [map, ...rest] = pages;
 
   test('first a map with the names of all tiles and what to do', () => {
-    expect(rest).toHaveLength(tiles);
+    expect(rest).toHaveLength(tiling.tiles.length);
     for (const page of rest) {
       const [, name] = /tile (\S+), make 1/.exec(wordsOf(page).join('\n')) ?? [];
       expect(wordsOf(map)).toContain(name);
@@ -76,4 +80,24 @@ test('from a roll in one piece', () => {
   );
   expect(pages).toHaveLength(1);
   expect([pages[0]?.width, pages[0]?.height]).toContain(610);
+});
+
+test('read back from PDF every corner of the outline is on its tiles where it belongs, within 0.05 mm', async () => {
+  const part = box({ corner: 'lap', hem: { type: 'closed', length: 10 } });
+  const { pages, tiling } = partTemplate('', part, A4);
+  const read = await readPdf(await pagesPdf(pages, { title: '', language: 'en', face: typeface() }));
+  let corners = 0;
+  for (const [i, { area }] of tiling.tiles.entries()) {
+    const points = read.pages[i + 1]?.paths.flat() ?? [];
+    for (const { at } of part.flat.outline) {
+      if (!at.every((v, k) => v > (area.min[k] as number) && v < (area.max[k] as number))) continue;
+      const [x, y] = [at[0] - area.min[0] + MARGIN, at[1] - area.min[1] + MARGIN + tiling.strip];
+      expect(
+        points.some((p) => Math.hypot(p[0] - x, p[1] - y) < 0.05),
+        `${at}`,
+      ).toBe(true);
+      corners += 1;
+    }
+  }
+  expect(corners).toBeGreaterThanOrEqual(part.flat.outline.length);
 });

@@ -1,7 +1,7 @@
 import type { Point } from '@tinwright/core';
-import { fitted, letter, lines } from '../page/letter.js';
-import { type Item, moved } from '../page/page.js';
-import type { Setting } from '../page/table.js';
+import { fitted, letter, lines } from './letter.js';
+import { type Item, moved } from './page.js';
+import type { Setting } from './table.js';
 
 /** What a title block says. All texts ready to print. */
 export interface Title {
