@@ -49,6 +49,7 @@ const random = fc.record({
   job: fc.oneof({ weight: 4, arbitrary: single }, { weight: 1, arbitrary: carriers }),
   paper: fc.constantFrom(...PAPERS.map((p) => p.name)),
   dims: fc.constantFrom(...DIMS_NAMES),
+  lettering: fc.constantFrom(2.5 as const, 2.5 as const, 2.5 as const, 3.5 as const),
 });
 
 /** Parts of a job that can be made; none of one that cannot. */
@@ -67,13 +68,13 @@ describe('random jobs', () => {
   test(`on the plans of ${JOBS} jobs no text meets a text, a line or the edge of the paper`, () => {
     let [drawn, small] = [0, 0];
     const flaws: string[] = [];
-    for (const { job, paper, dims } of fc.sample(random, 8 * JOBS)) {
+    for (const { job, paper, dims, lettering } of fc.sample(random, 8 * JOBS)) {
       if (drawn >= JOBS) break;
       const parts = planned(job);
       for (const part of parts)
         try {
-          const which = `${part.name}, ${paper}, ${dims}: ${JSON.stringify(job)}`;
-          const { pages } = partPlan('random', part, { paper, dims });
+          const which = `${part.name}, ${paper}, ${dims}, ${lettering}: ${JSON.stringify(job)}`;
+          const { pages } = partPlan('random', part, { paper, dims, lettering });
           flaws.push(
             ...pages.flatMap((p, i) => pageFlaws(p).map((flaw) => `sheet ${i + 1}: ${flaw}: ${which}`)),
           );
@@ -92,10 +93,14 @@ describe('random jobs', () => {
   test('nor on their templates', () => {
     const flaws: string[] = [];
     let drawn = 0;
-    for (const { job, paper, dims } of fc.sample(random, 200)) {
+    for (const { job, paper, dims, lettering } of fc.sample(random, 200)) {
       const { width, height } = PAPERS.find((p) => p.name === paper) as (typeof PAPERS)[number];
       for (const part of planned(job)) {
-        const { pages } = partTemplate('random', part, { dims, medium: { kind: 'sheets', width, height } });
+        const { pages } = partTemplate('random', part, {
+          dims,
+          lettering,
+          medium: { kind: 'sheets', width, height },
+        });
         const which = `${part.name}, ${paper}: ${JSON.stringify(job)}`;
         flaws.push(
           ...pages.flatMap((p, i) => pageFlaws(p).map((flaw) => `page ${i + 1}: ${flaw}: ${which}`)),

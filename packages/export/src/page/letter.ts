@@ -30,8 +30,14 @@ export function letter(face: Typeface, text: string, at: Point, stand: Stand): W
 }
 
 /** A text in lines no wider than `width`, broken at plain spaces; a word that is wider by itself is cut. mm */
-export function lines(face: Typeface, text: string, width: number, height: number): readonly string[] {
-  const fits = (t: string) => height * face.width(t, 'regular') <= width;
+export function lines(
+  face: Typeface,
+  text: string,
+  width: number,
+  height: number,
+  weight: 'regular' | 'bold' = 'regular',
+): readonly string[] {
+  const fits = (t: string) => height * face.width(t, weight) <= width;
   const found: string[] = [];
   for (const word of text.split(' ').filter((w) => w !== '')) {
     const last = found.at(-1);

@@ -3,7 +3,10 @@ import { letter, lines } from './letter.js';
 import type { Item } from './page.js';
 import type { Typeface } from './typeface.js';
 
-/** A table: one column may grow and break its texts into lines, the others are as wide as their texts. */
+/**
+ * A table: a column that grows breaks its texts into lines, the others are as wide as their texts; where that is too
+ * much all do.
+ */
 export interface Table {
   readonly heading: string;
   readonly columns: readonly Column[];
@@ -85,6 +88,8 @@ function noteStrip(note: string, width: number, { face, height }: Setting): Stri
 }
 
 interface Placed extends Column {
+  /** Its texts are broken into lines. */
+  readonly breaks: boolean;
   readonly x: number;
   readonly width: number;
 }
@@ -102,12 +107,17 @@ function naturalWidths({ columns, rows }: Table, { face, height }: Setting): rea
 
 function placed({ columns }: Table, natural: readonly number[], width: number): readonly Placed[] {
   const fixed = natural.reduce((sum, w, i) => sum + (columns[i]?.grows ? 0 : w), 0);
-  const free = (width - fixed) / Math.max(1, columns.filter((c) => c.grows).length);
+  const growing = columns.filter((c) => c.grows).length;
+  const free = (width - fixed) / Math.max(1, growing);
+  // with too little room for that every column gives way and breaks its texts
+  const tight = fixed + LEAST * growing > width;
+  const all = natural.reduce((sum, w) => sum + Math.min(w, width / 2), 0);
   let x = 0;
   return columns.map((c, i) => {
-    const own = c.grows ? Math.max(LEAST, free) : (natural[i] as number);
-    x += own;
-    return { ...c, x: x - own, width: own };
+    const own = natural[i] as number;
+    const given = tight ? (Math.min(own, width / 2) * width) / all : c.grows ? free : own;
+    x += given;
+    return { ...c, breaks: tight || c.grows === true, x: x - given, width: given };
   });
 }
 
@@ -118,9 +128,11 @@ function rowStrip(
   bold: boolean,
   { face, height }: Setting,
 ): Strip {
+  const weight = bold ? 'bold' : 'regular';
   const broken = cells.map((cell, i) => {
     const column = columns[i] as Placed;
-    return column.grows && !bold ? lines(face, textOf(cell), column.width - 2 * PAD, height) : [textOf(cell)];
+    const text = textOf(cell);
+    return column.breaks ? lines(face, text, column.width - 2 * PAD, height, weight) : [text];
   });
   const count = Math.max(1, ...broken.map((b) => b.length));
   const own = (FIRST + LEAD * (count - 1) + LAST) * height;

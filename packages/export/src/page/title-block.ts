@@ -71,14 +71,14 @@ function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Set
     ...(t.job === '' && t.date === '' ? [] : [pair(t.job, t.date, width, setting)]),
     pair(t.stock, t.make, width, setting),
     paragraph(t.sizes, width, setting),
-    barRow(t, scale, width, setting),
+    ...barRows(t, scale, width, setting),
   ];
 }
 
 function paragraph(text: string, width: number, { face, height }: Setting): Row {
   const broken = lines(face, text, width - 2 * PAD, height);
   return {
-    height: (1.4 + LEAD * (broken.length - 1) + 0.5) * height,
+    height: (1.4 + LEAD * Math.max(0, broken.length - 1) + 0.5) * height,
     items: broken.map((l, i) => letter(face, l, [PAD, -(1.4 + LEAD * i) * height], { height })),
   };
 }
@@ -121,7 +121,16 @@ function nameRow({ name, what }: Title, sheet: string, width: number, { face, he
   };
 }
 
-/** A bar to lay a rule on: prints are made larger or smaller more often than not. */
+/** A bar to lay a rule on, with the scale before it where there is room: prints are often made larger or smaller. */
+function barRows(title: Title, scale: string, width: number, setting: Setting): readonly Row[] {
+  const { face, height } = setting;
+  const bar = title.bar.length + 2 + height * face.width(title.bar.text, 'regular');
+  // told the same on every sheet, whether it has a scale or not
+  const room = width - 3 * PAD - bar - height * face.width('Pattern 1:100', 'regular');
+  if (room > 0) return [barRow(title, scale, width, setting)];
+  return [paragraph(scale, width, setting), barRow(title, '', width, setting)];
+}
+
 function barRow({ bar }: Title, scale: string, width: number, { face, height }: Setting): Row {
   const own = 2.6 * height;
   const base = -1.75 * height;

@@ -25,7 +25,7 @@ export interface FormedAsk {
 }
 
 const SHARE = 0.6; // of the width for the three views
-const TALLEST = 80; // mm
+const TALLEST = 32; // heights of text
 const APART = 6; // heights of text between two views
 const OFF = 3; // heights of text from a view to its dimension line
 const LEAST_HOLE = 0.8; // mm on the page
@@ -38,7 +38,7 @@ export function formedFigure(ask: FormedAsk, width: number): Figure {
   const across = views.box.max[0] - views.box.min[0];
   const up = views.box.max[1] - views.box.min[1];
   const left = moved(views.items, [-views.box.min[0], -views.box.min[1]]);
-  const free: Point = [width - across - BETWEEN, Math.max(up, 0.6 * TALLEST)];
+  const free: Point = [width - across - BETWEEN, Math.max(up, 0.6 * TALLEST * height)];
   const caption = (text: string, at: Point) => letter(face, text, at, { height, align: 'middle' });
   const below = 3 * height; // for the caption
   const [w, h] = extent(formed, ISOMETRIC);
@@ -59,7 +59,7 @@ function threeViews(
   const apart = APART * height;
   const band = (OFF + 2) * height;
   const fits = (s: number) =>
-    band + X * s + apart + Y * s <= most && Z * s + apart + Y * s + band + 2 * height <= TALLEST;
+    band + X * s + apart + Y * s <= most && Z * s + apart + Y * s + band + 2 * height <= TALLEST * height;
   const { ratio, text } = SCALES.find((s) => fits(s.ratio)) ?? (SCALES.at(-1) as (typeof SCALES)[number]);
   const at = (view: View, [dx, dy]: Point) => {
     const { items, box } = drawn(formed, view, ratio);

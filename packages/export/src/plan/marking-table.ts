@@ -22,7 +22,7 @@ export function markingTable(
     w.square(dims.text(Math.hypot(x, y))),
     w.face,
   ];
-  const rows = [blank, ...markings.map((m) => row(m, dims, words))];
+  const rows = [blank, ...markings.flatMap(portioned).map((m) => row(m, dims, words))];
   const c = w.columns;
   return tableFlow(
     {
@@ -38,6 +38,21 @@ export function markingTable(
       rows: rows.map((cells, i) => [String(i + 1), ...cells]),
     },
     setting,
+  );
+}
+
+const MOST = 40; // places told in one row, so that no row is higher than a sheet
+
+/** A marking in as many as it takes for none to have too many places. */
+function portioned(m: Marking): readonly Marking[] {
+  if (m.kind === 'line') return portions(m.reach).map((reach) => ({ ...m, reach }));
+  if (m.kind === 'points') return portions(m.at).map((at) => ({ ...m, at }));
+  return [m];
+}
+
+function portions<T>(list: readonly T[]): readonly (readonly T[])[] {
+  return Array.from({ length: Math.ceil(list.length / MOST) }, (_, i) =>
+    list.slice(i * MOST, (i + 1) * MOST),
   );
 }
 

@@ -14,8 +14,8 @@ export interface PlanOptions {
   readonly tolerance?: ToleranceClass;
   /** Printed as it is. */
   readonly date?: string;
-  /** Height of lettering, mm: 2.5, or more for large print (ISO 3098). */
-  readonly lettering?: number;
+  /** Height of lettering, mm: 2.5, or 3.5 for large print (ISO 3098). */
+  readonly lettering?: 2.5 | 3.5;
   readonly words?: PlanWords;
   readonly face?: Typeface;
 }

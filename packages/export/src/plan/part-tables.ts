@@ -86,7 +86,8 @@ export function finishedTable(
 const said = (sizes: Readonly<Record<string, string>>, name: string): string =>
   (sizes[name] ?? sizes[name.replace(/\[\d+\]/g, '')] ?? '').replaceAll('`', '');
 
-const SETS = 3; // sizes beside each other
+/** Sizes beside each other in a column of 168 mm, by the height of lettering. */
+const setsFor = (height: number): number => Math.max(1, Math.floor(168 / (22 * height)));
 
 /** Sizes that their fractions do not meet, with what rounding does; null when all are exact. */
 export function roundedTable(
@@ -110,19 +111,20 @@ export function roundedTable(
       `${error < 0 ? '–' : '+'}${plainNumber(Math.abs(error), 4)}${over(mm) ? ' *' : ''}`,
     ];
   });
-  const rows = Math.ceil(cells.length / SETS);
+  const sets = setsFor(setting.height);
+  const rows = Math.ceil(cells.length / sets);
   const count = off.filter(over).length;
   return tableFlow(
     {
       heading,
-      columns: Array.from({ length: SETS }, (_, i) => [
+      columns: Array.from({ length: sets }, (_, i) => [
         ...[c.printed, c.exact, c.off].map((title) => ({ title, align: 'end' as const })),
-        ...(i < SETS - 1 ? [{ title: '', grows: true } as const] : []),
+        ...(i < sets - 1 ? [{ title: '', grows: true } as const] : []),
       ]).flat(),
       rows: Array.from({ length: rows }, (_, r) =>
-        Array.from({ length: SETS }, (_, s) => [
+        Array.from({ length: sets }, (_, s) => [
           ...(cells[r + s * rows] ?? ['', '', '']),
-          ...(s < SETS - 1 ? [''] : []),
+          ...(s < sets - 1 ? [''] : []),
         ]).flat(),
       ),
       notes: count === 0 ? [] : [warning(count)],
