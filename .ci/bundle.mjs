@@ -17,6 +17,14 @@ await build({
   target: 'node20.19',
   legalComments: 'linked',
   logLevel: 'warning',
+  // these look for files of their own
+  plugins: [
+    {
+      name: 'apart',
+      setup: ({ onResolve }) =>
+        onResolve({ filter: /^(pdfkit(\/output)?|fontkit)$/ }, ({ path }) => ({ path, external: true })),
+    },
+  ],
   // some libraries still ask for built-in modules by require
   banner: {
     js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",

@@ -17,8 +17,8 @@ import { WriteError } from './failure.js';
 import { exists, kindOf } from './file-kind.js';
 import { lockBeside } from './lock.js';
 
-/** Lists the files of a set, so that the next run knows which ones it may replace. */
-const MANIFEST = 'job.json';
+/** Each lists the files of a set, so that the next run knows which ones it may replace. Sets of several share a folder. */
+const LISTS = ['job.json', 'plans.json', 'templates.json'];
 
 /**
  * Write a set of files as a folder that appears complete or not at all: into a sibling folder first, synced, then
@@ -99,7 +99,11 @@ async function write(target: string, folder: string, files: readonly OutFile[]):
   const sibling = (what: string) => join(dirname(target), `.${basename(target)}.tinwright-${what}`);
   const [fresh, old] = [sibling('new'), sibling('old')];
   if (!(await exists(target)) && (await exists(old))) await rename(old, target); // a run was cut off mid-swap
-  const strangers = await strangersIn(target, folder);
+  const strangers = await strangersIn(
+    target,
+    folder,
+    LISTS.filter((l) => files.some((f) => f.path === l)),
+  );
   const taken = strangers.find((s) => files.some((f) => f.path === s));
   if (taken !== undefined)
     throw new WriteError(
@@ -149,8 +153,12 @@ async function swap(fresh: string, target: string, old: string): Promise<void> {
   await rm(old, { recursive: true, force: true });
 }
 
-/** Files in the target, and folders with nothing in them, that no run of ours made. */
-async function strangersIn(target: string, folder: string): Promise<readonly string[]> {
+/** Files in the target, and folders with nothing in them, that are in none of these lists. */
+async function strangersIn(
+  target: string,
+  folder: string,
+  lists: readonly string[],
+): Promise<readonly string[]> {
   if (!(await exists(target))) return [];
   const entries = await readdir(target, { recursive: true, withFileTypes: true });
   const names = entries.map((e) => relative(target, join(e.parentPath, e.name)).split('\\').join('/'));
@@ -158,17 +166,19 @@ async function strangersIn(target: string, folder: string): Promise<readonly str
     (n, i) => !entries[i]?.isDirectory() || !names.some((m) => m.startsWith(`${n}/`)),
   );
   if (leaves.length === 0) return [];
-  const known = await ownFiles(target);
-  if (known === null)
+  const sets = await Promise.all(LISTS.map(async (list) => ({ list, files: await filesIn(target, list) })));
+  if (sets.every((s) => s.files === null))
     throw new WriteError(folder, 'holds files that are not from tinwright. Choose another folder with --out');
-  return leaves.filter((n) => !known.has(n));
+  const own = new Set(sets.filter((s) => lists.includes(s.list)).flatMap((s) => s.files ?? []));
+  return leaves.filter((n) => !own.has(n));
 }
 
-async function ownFiles(target: string): Promise<ReadonlySet<string> | null> {
+/** The files a list names, and the list itself; null when there is none of ours. */
+async function filesIn(target: string, list: string): Promise<readonly string[] | null> {
   try {
-    const manifest: unknown = JSON.parse(await readFile(join(target, MANIFEST), 'utf8'));
-    const { format, files } = manifest as { format?: unknown; files?: unknown };
-    return format === 1 && Array.isArray(files) ? new Set([MANIFEST, ...files.map(String)]) : null;
+    const read: unknown = JSON.parse(await readFile(join(target, list), 'utf8'));
+    const { format, files } = read as { format?: unknown; files?: unknown };
+    return format === 1 && Array.isArray(files) ? [list, ...files.map(String)] : null;
   } catch {
     return null;
   }

@@ -288,3 +288,27 @@ test('a link to a folder stays a link, the set stands in its target', async () =
   expect(await readlink(join(around, 'link'))).toBe('out');
   expect(await below(out)).toEqual(LID_FILES);
 });
+
+describe('sets of several commands share a folder', () => {
+  const plans = (name: string): readonly OutFile[] => [
+    { path: `plans/${name}.pdf`, content: name },
+    { path: 'plans.json', content: JSON.stringify({ format: 1, files: [`plans/${name}.pdf`] }) },
+  ];
+
+  test('each replaces its own files and leaves those of the others', async () => {
+    const { out } = await withSet();
+    await writeSet(out, plans('tray'));
+    expect(await below(out)).toEqual([...TRAY_FILES, 'plans', 'plans.json', 'plans/tray.pdf'].toSorted());
+    await writeSet(out, plans('lid'));
+    expect(await below(out)).toEqual([...TRAY_FILES, 'plans', 'plans.json', 'plans/lid.pdf'].toSorted());
+    await writeSet(out, LID);
+    expect(await below(out)).toEqual([...LID_FILES, 'plans', 'plans.json', 'plans/lid.pdf'].toSorted());
+  });
+
+  test('a set of one kind makes the folder known to the others', async () => {
+    const out = join(await emptyFolder(), 'out');
+    await writeSet(out, plans('tray'));
+    await writeSet(out, TRAY);
+    expect(await below(out)).toEqual([...TRAY_FILES, 'plans', 'plans.json', 'plans/tray.pdf'].toSorted());
+  });
+});

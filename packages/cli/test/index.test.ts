@@ -14,6 +14,8 @@ test('there are verbs to test', () => {
     'check',
     'refit',
     'explain',
+    'plan',
+    'template',
     'starter',
     'families',
     'bend',

@@ -200,7 +200,7 @@ export {
   gaugeMeanings,
   gaugeThickness,
 } from './stock/gauges.js';
-export { ISO_2768_LINEAR, linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
+export { ISO_2768_BANDS, ISO_2768_LINEAR, linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
 export type { RadiusRule } from './stock/least-radius.js';
 export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
 export { degrees, radians } from './units/angle.js';

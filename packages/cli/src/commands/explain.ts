@@ -4,10 +4,9 @@ import {
   explainBlank,
   type PartPlan,
   plainNumber,
-  quoted,
-  suggestion,
   type Unit,
 } from '@tinwright/core';
+import { chosenParts } from '../chosen-parts.js';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { openJob } from '../open-job.js';
@@ -40,17 +39,8 @@ async function run(
 ): Promise<ExitCode> {
   const opened = await openJob(host, job, json, families);
   if ('exit' in opened) return opened.exit;
-  const chosen = opened.plan.parts.filter((p) => part === undefined || p.name === part);
-  if (chosen.length === 0) {
-    const names = opened.plan.parts.map((p) => p.name);
-    return refuse(
-      host,
-      json,
-      'part-unknown',
-      'explain',
-      `part ${quoted(part ?? '')} given. ${suggestion(part ?? '', names)}`,
-    );
-  }
+  const chosen = chosenParts(opened.plan, part);
+  if (typeof chosen === 'string') return refuse(host, json, 'part-unknown', 'explain', chosen);
   if (json)
     host.out(
       `${JSON.stringify(

@@ -7,8 +7,10 @@ import { families } from './families.js';
 import { gauges } from './gauges.js';
 import { make } from './make.js';
 import { materials } from './materials.js';
+import { plan } from './plan.js';
 import { refit } from './refit.js';
 import { starter } from './starter.js';
+import { template } from './template.js';
 
 /** Every verb, in the order help shows them. A new one is its file and a line here. */
 export const COMMANDS: readonly AnyCommand[] = [
@@ -16,6 +18,8 @@ export const COMMANDS: readonly AnyCommand[] = [
   check,
   refit,
   explain,
+  plan,
+  template,
   starter,
   families,
   bend,

@@ -1,7 +1,8 @@
 /** Tolerance classes of ISO 2768-1: fine, medium, coarse, very coarse. */
 export type ToleranceClass = 'f' | 'm' | 'c' | 'v';
 
-const BANDS: readonly number[] = [3, 6, 30, 120, 400, 1000, 2000, 4000];
+/** Upper limits of the bands of sizes, mm; the first starts at 0.5. */
+export const ISO_2768_BANDS: readonly number[] = [3, 6, 30, 120, 400, 1000, 2000, 4000];
 
 /**
  * Permitted deviations of linear sizes, ± mm, by band: 0.5–3, >3–6, >6–30, >30–120, >120–400, >400–1000,
@@ -18,6 +19,6 @@ export const ISO_2768_LINEAR: Readonly<Record<ToleranceClass, readonly (number |
 
 /** Permitted deviation of a linear size, ± mm; null outside the table. @param size mm, from 0.5 to 4000 */
 export function linearTolerance(size: number, of: ToleranceClass): number | null {
-  const band = BANDS.findIndex((b) => size <= b);
+  const band = ISO_2768_BANDS.findIndex((b) => size <= b);
   return size < 0.5 || band < 0 ? null : (ISO_2768_LINEAR[of][band] ?? null);
 }

@@ -1,5 +1,6 @@
 import { type Assembly, add3, type Placed, type Point, type Vec3 } from '@tinwright/core';
 import type { Drawing, Shape } from '../drawing.js';
+import { letterOf } from '../letter-of.js';
 import { explode } from '../picture/explode.js';
 import { letters } from '../picture/letters.js';
 import { lineLayers, pageOf, scaledTo } from '../picture/page.js';
@@ -62,12 +63,6 @@ function lettered(title: string, placed: readonly Placed[]): Drawing {
     { name: 'LEADER', shapes: leaders },
     { name: 'LABEL', shapes: [...texts, ...legend] },
   ]);
-}
-
-/** A, B … Z, AA, AB … */
-export function letterOf(i: number): string {
-  const last = String.fromCharCode(65 + (i % 26));
-  return i < 26 ? last : letterOf(Math.floor(i / 26) - 1) + last;
 }
 
 function boxOf(points: readonly Point[]): { readonly min: Point; readonly max: Point } {

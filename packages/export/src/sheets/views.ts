@@ -8,10 +8,12 @@ import { marksByPanel, type Pictured } from './picture.js';
 
 const APART = 20; // mm between two views
 
-/** From the south, from above, from the west: across and up on the page, and towards the viewer. */
-const FRONT: View = { across: [1, 0, 0], up: [0, 0, 1], viewer: [0, -1, 0] };
-const TOP: View = { across: [1, 0, 0], up: [0, 1, 0], viewer: [0, 0, 1] };
-const SIDE: View = { across: [0, -1, 0], up: [0, 0, 1], viewer: [-1, 0, 0] };
+/** From the south: across and up on the page, and towards the viewer. */
+export const FRONT: View = { across: [1, 0, 0], up: [0, 0, 1], viewer: [0, -1, 0] };
+/** From above. */
+export const TOP: View = { across: [1, 0, 0], up: [0, 1, 0], viewer: [0, 0, 1] };
+/** From the west. */
+export const SIDE: View = { across: [0, -1, 0], up: [0, 0, 1], viewer: [-1, 0, 0] };
 
 /**
  * Front, top and side view of a formed part at true scale, hidden lines removed, in first-angle arrangement

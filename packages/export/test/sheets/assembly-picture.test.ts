@@ -1,7 +1,8 @@
 import type { Point } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import type { Drawing, Shape } from '../../src/drawing.js';
-import { assemblyPicture, explodedPicture, letterOf } from '../../src/sheets/assembly-picture.js';
+import { letterOf } from '../../src/letter-of.js';
+import { assemblyPicture, explodedPicture } from '../../src/sheets/assembly-picture.js';
 import { toSvg } from '../../src/svg/write.js';
 import { objectOf, plannedCarrier } from '../carrier.js';
 import { readSvg } from '../svg-reader.js';

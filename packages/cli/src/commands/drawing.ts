@@ -1,0 +1,71 @@
+import { JobError, pathText, problemText, quoted } from '@tinwright/core';
+import type { DrawnFiles } from '@tinwright/export';
+import { type Host, many, paint, table } from '../console.js';
+import { EXIT, type ExitCode, writing } from '../failure.js';
+import type { OptionSpec } from './command.js';
+
+/** Papers and ways to print sizes, as the export package has them; here so that help need not load it. */
+export const PAPER_NAMES: readonly string[] = ['A4', 'letter', 'A3', 'tabloid'];
+export const DIMS: readonly string[] = ['mm', 'in', '1/8', '1/16', '1/32', '1/64'];
+
+export const PAPER_OPTION: OptionSpec = {
+  type: 'string',
+  choices: PAPER_NAMES,
+  describe: 'to print on; A4, or letter for a job in inches',
+};
+
+export const DIMS_OPTION: OptionSpec = {
+  type: 'string',
+  choices: DIMS,
+  describe: 'sizes in mm, in decimal inches or to the nearest fraction; as the job when left out',
+};
+
+/** Draw and write, and say what was written; problems are told with the option that is at fault. */
+export async function drawing(
+  verb: string,
+  out: string,
+  host: Host,
+  json: boolean,
+  draw: () => Promise<DrawnFiles>,
+): Promise<ExitCode> {
+  const drawn = await refusable(verb, host, json, draw);
+  if (drawn === null) return EXIT.unreadable;
+  const { writeSet } = await import('../files.js');
+  const failed = await writing(host, json, () => writeSet(out, drawn.files));
+  if (failed !== EXIT.done) return failed;
+  if (json) {
+    const files = drawn.files.map((f) => f.path);
+    host.out(`${JSON.stringify({ out, parts: drawn.parts, files }, null, 2)}\n`);
+    return EXIT.done;
+  }
+  host.out(
+    table(drawn.parts.map((p) => [paint(host, 'bold', p.name), p.scale, many(p.pages, 'page'), p.pdf])),
+  );
+  host.out(`${many(drawn.files.length, 'file')} in ${out}.\n`);
+  return EXIT.done;
+}
+
+async function refusable(
+  verb: string,
+  host: Host,
+  json: boolean,
+  draw: () => Promise<DrawnFiles>,
+): Promise<DrawnFiles | null> {
+  try {
+    return await draw();
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    const problems = error.problems.map((p) => ({ ...p, path: p.path.map((step) => `--${step}`) }));
+    if (json) {
+      const list = problems.map(({ code, part, path, message, fix }) => ({
+        code,
+        part,
+        path: pathText(path),
+        message,
+        fix,
+      }));
+      host.out(`${JSON.stringify({ problems: list }, null, 2)}\n`);
+    } else for (const p of problems) host.err(`${verb}: part ${quoted(p.part ?? '')}: ${problemText(p)}\n`);
+    return null;
+  }
+}

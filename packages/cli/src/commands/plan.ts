@@ -1,0 +1,66 @@
+import type { AnyFamily, ToleranceClass } from '@tinwright/core';
+import type { DimsName } from '@tinwright/export';
+import { chosenParts } from '../chosen-parts.js';
+import type { Host } from '../console.js';
+import { type ExitCode, refuse } from '../failure.js';
+import { openJob } from '../open-job.js';
+import { spareFile } from '../spare-file.js';
+import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { DIMS_OPTION, drawing, PAPER_OPTION } from './drawing.js';
+
+interface Options {
+  readonly job: string;
+  readonly part?: string;
+  readonly paper?: string;
+  readonly dims?: DimsName;
+  readonly scale?: string;
+  readonly tolerance: ToleranceClass;
+  readonly date?: string;
+  readonly out: string;
+  readonly json: boolean;
+}
+
+export const plan: AnyCommand = command<Options>({
+  verb: 'plan',
+  argument: JOB,
+  summary: 'draw plans to mark out and bend by hand',
+  options: {
+    part: { type: 'string', describe: 'only this part' },
+    paper: PAPER_OPTION,
+    dims: DIMS_OPTION,
+    scale: {
+      type: 'string',
+      choices: ['10:1', '5:1', '2:1', '1:1', '1:2', '1:5', '1:10', '1:20', '1:50', '1:100'],
+      describe: 'of the pattern; the largest that fits when left out',
+    },
+    tolerance: {
+      type: 'string',
+      choices: ['f', 'm', 'c', 'v'],
+      default: 'm',
+      describe: 'class of ISO 2768-1 that marking is held to: fine, medium, coarse, very coarse',
+    },
+    date: { type: 'string', describe: 'printed in the title block as it is' },
+    out: { type: 'string', default: 'out', describe: 'folder to write plans into, PDF and SVG' },
+    json: JSON_OPTION,
+  },
+  examples: [
+    ['$0 plan carrier.yaml --paper A3', 'a plan of every part, on as many sheets as it takes'],
+    ['$0 plan carrier.yaml --part body --dims 1/16', 'one part, sizes to the nearest sixteenth'],
+  ],
+  run,
+});
+
+async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
+  const { job, json, out } = options;
+  const opened = await openJob(host, job, json, families);
+  if ('exit' in opened) return opened.exit;
+  const parts = chosenParts(opened.plan, options.part);
+  if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'plan', parts);
+  const { units } = opened.plan.job;
+  const { dims = units, paper = units === 'in' ? 'letter' : 'A4', scale, tolerance, date } = options;
+  return drawing('plan', out, host, json, async () => {
+    const { planFiles } = await import('@tinwright/export');
+    const asked = { paper, dims, tolerance, ...(scale && { scale }), ...(date && { date }) };
+    return planFiles(opened.plan, parts, asked, spareFile);
+  });
+}

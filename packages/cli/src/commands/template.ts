@@ -1,0 +1,74 @@
+import { type AnyFamily, parseLength, type Unit } from '@tinwright/core';
+import type { DimsName, Medium, Paper } from '@tinwright/export';
+import { chosenParts } from '../chosen-parts.js';
+import type { Host } from '../console.js';
+import { type ExitCode, refuse } from '../failure.js';
+import { openJob } from '../open-job.js';
+import { sizeText } from '../size-text.js';
+import { spareFile } from '../spare-file.js';
+import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { DIMS_OPTION, drawing, PAPER_OPTION } from './drawing.js';
+
+interface Options {
+  readonly job: string;
+  readonly part?: string;
+  readonly paper?: string;
+  readonly roll?: string;
+  readonly dims?: DimsName;
+  readonly out: string;
+  readonly json: boolean;
+}
+
+const [NARROWEST, WIDEST] = [150, 2000]; // mm of a roll
+
+export const template: AnyCommand = command<Options>({
+  verb: 'template',
+  argument: JOB,
+  summary: 'draw patterns at full size, to lay on the metal',
+  options: {
+    part: { type: 'string', describe: 'only this part' },
+    paper: { ...PAPER_OPTION, describe: 'cut into tiles for it; A4, or letter for a job in inches' },
+    roll: { type: 'string', describe: 'or on a roll so wide, plotter paper: 610, 24 in' },
+    dims: DIMS_OPTION,
+    out: { type: 'string', default: 'out', describe: 'folder to write templates into, PDF' },
+    json: JSON_OPTION,
+  },
+  examples: [
+    ['$0 template carrier.yaml --paper A3', 'tiles to glue together, with a map of them'],
+    ['$0 template carrier.yaml --roll "24 in"', 'in one piece from a roll'],
+  ],
+  run,
+});
+
+async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
+  const { job, json, out } = options;
+  const opened = await openJob(host, job, json, families);
+  if ('exit' in opened) return opened.exit;
+  const { units } = opened.plan.job;
+  const parts = chosenParts(opened.plan, options.part);
+  if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'template', parts);
+  const { PAPERS, templateFiles } = await import('@tinwright/export');
+  const medium = mediumOf(options, units, PAPERS);
+  if (typeof medium === 'string') return refuse(host, json, 'usage', 'template', medium);
+  const { dims = units } = options;
+  return drawing('template', out, host, json, () =>
+    templateFiles(opened.plan, parts, { dims, medium }, spareFile),
+  );
+}
+
+/** What to print on, or a sentence about what cannot be. */
+function mediumOf({ paper, roll }: Options, units: Unit, papers: readonly Paper[]): Medium | string {
+  if (roll === undefined) {
+    const name = paper ?? (units === 'in' ? 'letter' : 'A4');
+    const found = papers.find((p) => p.name === name) as Paper;
+    return { kind: 'sheets', width: found.width, height: found.height };
+  }
+  if (paper !== undefined) return '--paper and --roll given; one of the two allowed';
+  const value = Number(roll);
+  const width = parseLength(Number.isFinite(value) && roll.trim() !== '' ? value : roll, units);
+  if (!width.ok) return `--roll: ${width.why}`;
+  const said = (mm: number) => sizeText(mm, units);
+  if (!(width.mm >= NARROWEST && width.mm <= WIDEST))
+    return `--roll: ${said(width.mm)} ${units} given, ${said(NARROWEST)} to ${said(WIDEST)} ${units} allowed`;
+  return { kind: 'roll', width: width.mm };
+}

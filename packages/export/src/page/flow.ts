@@ -1,0 +1,126 @@
+import type { Box } from '@tinwright/core';
+import { type Item, moved } from './page.js';
+
+/** Something as wide as a column: `items` hang down from (0, 0), `height` mm of it. */
+export interface Strip {
+  readonly height: number;
+  readonly items: readonly Item[];
+}
+
+/** Something to set in columns: its heading stays with its first row, its head stands over the rows of every column. */
+export interface Passage {
+  readonly alt: string | null;
+  readonly heading: Strip | null;
+  readonly head: Strip | null;
+  readonly rows: readonly Strip[];
+}
+
+/** A passage laid out for a column's width; the number of its rows does not depend on it. */
+export type Flowing = (width: number) => Passage;
+
+/** A part of a passage where it stands in a column. */
+export interface SetPassage {
+  readonly column: number;
+  readonly alt: string | null;
+  readonly items: readonly Item[];
+}
+
+/** A passage with what of it is set already. */
+interface Waiting {
+  readonly flowing: Flowing;
+  readonly from: number;
+}
+
+const APART = 5; // mm between passages
+const TINY = 1e-9;
+const SHORT = 8; // rows; a passage of no more is not torn apart
+const FEW = 3; // rows that a longer one leaves behind at least
+const EMPTY = 3; // columns a row may find too low before it is given up
+
+/**
+ * Set passages one after the other in columns, broken only between rows. One that does not fit into the rest of a
+ * column lets a later one that does go first. Columns come from `columnAt` as they are needed.
+ * @throws RangeError for a row that is higher than every column
+ */
+export function flow(passages: readonly Flowing[], columnAt: (index: number) => Box): readonly SetPassage[] {
+  const found: SetPassage[] = [];
+  let waiting: readonly Waiting[] = passages.map((flowing) => ({ flowing: once(flowing), from: 0 }));
+  let empty = 0;
+  for (let column = 0; waiting.length > 0; column++) {
+    const filled = fill(waiting, column, columnAt(column));
+    found.push(...filled.sets);
+    waiting = filled.waiting;
+    empty = filled.sets.length === 0 ? empty + 1 : 0;
+    if (empty > EMPTY) throw new RangeError('a row is higher than a column');
+  }
+  return found;
+}
+
+/** A passage that is laid out once for each width. */
+function once(flowing: Flowing): Flowing {
+  const known = new Map<number, Passage>();
+  return (width) => {
+    const passage = known.get(width) ?? flowing(width);
+    known.set(width, passage);
+    return passage;
+  };
+}
+
+interface Filled {
+  readonly sets: readonly SetPassage[];
+  readonly waiting: readonly Waiting[];
+}
+
+/** One column filled from the top with what is waiting; what is left over. */
+function fill(waiting: readonly Waiting[], column: number, box: Box): Filled {
+  const sets: SetPassage[] = [];
+  const left: Waiting[] = [];
+  let y = box.max[1];
+  for (const { flowing, from } of waiting) {
+    const passage = flowing(box.max[0] - box.min[0]);
+    const above = sets.length > 0 ? APART : 0;
+    const part = partOf(passage, from, y - above - box.min[1]);
+    const whole = part.next === passage.rows.length;
+    // what can stand whole in a column of its own is not torn for a few rows, nor behind something that waits
+    const torn = passage.rows.length <= SHORT || part.next - from < FEW;
+    const first = sets.length === 0 && left.length === 0;
+    if (part.next > from && (first || whole || (left.length === 0 && !torn))) {
+      const { items, height } = stacked(part.strips, box.min[0], y - above);
+      sets.push({ column, alt: passage.alt, items });
+      y -= above + height;
+      if (!whole) left.push({ flowing, from: part.next });
+    } else if (passage.rows.length > from) left.push({ flowing, from });
+  }
+  return { sets, waiting: left };
+}
+
+/** As many rows from one on as fit, with what stands over them. */
+function partOf(
+  { heading, head, rows }: Passage,
+  from: number,
+  room: number,
+): { readonly strips: readonly Strip[]; readonly next: number } {
+  const over = [from === 0 ? heading : null, head].filter((s) => s !== null);
+  let free = room - over.reduce((sum, s) => sum + s.height, 0);
+  let next = from;
+  for (const row of rows.slice(from)) {
+    free -= row.height;
+    if (free < -TINY) break;
+    next += 1;
+  }
+  return { strips: [...over, ...rows.slice(from, next)], next };
+}
+
+function stacked(
+  strips: readonly Strip[],
+  x: number,
+  top: number,
+): { readonly items: readonly Item[]; readonly height: number } {
+  let y = top;
+  const items = strips.flatMap((s) => {
+    const set = moved(s.items, [x, y]);
+    y -= s.height;
+    return set;
+  });
+  return { items, height: top - y };
+}

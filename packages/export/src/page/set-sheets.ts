@@ -1,0 +1,83 @@
+import type { Box } from '@tinwright/core';
+import { type Flowing, flow } from './flow.js';
+import type { Block, Page } from './page.js';
+import { columnsIn, frameLine, roomOf, type Sheet } from './sheet.js';
+import type { Setting } from './table.js';
+import { type Title, titleBlock, titleHeight } from './title-block.js';
+
+/** Sheets to set passages on. mm */
+export interface SheetsAsk {
+  /** Title of every page, for the file. */
+  readonly name: string;
+  readonly title: Title;
+  /** A sheet with something on it already, and what it leaves free; null to start on an empty one. */
+  readonly first: {
+    readonly sheet: Sheet;
+    readonly blocks: readonly Block[];
+    readonly left: Box | null;
+    readonly scale: string;
+  } | null;
+  /** Sheets after that, as many as it takes. */
+  readonly rest: Sheet;
+  readonly passages: readonly Flowing[];
+  readonly setting: Setting;
+  readonly sheet: (n: number, of: number) => string;
+}
+
+const COLUMN = 168; // mm, least width of a column of tables
+const BETWEEN = 10; // mm between columns
+
+/** Passages set on framed sheets with a title block, each with its number. */
+export function setSheets({
+  name,
+  title,
+  first,
+  rest,
+  passages,
+  setting,
+  sheet,
+}: SheetsAsk): readonly Page[] {
+  const heightOf = (width: number) => titleHeight(title, width, setting);
+  const places = columnPlaces(first === null ? null : { left: first.left }, rest, heightOf);
+  const sets = flow(passages, (i) => places(i).box);
+  const count = 1 + Math.max(0, ...sets.map((s) => places(s.column).page));
+  return Array.from({ length: count }, (_, n): Page => {
+    const on = n === 0 && first !== null ? first : null;
+    const { width, height, frame } = on?.sheet ?? rest;
+    const of = { sheet: sheet(n + 1, count), scale: on?.scale ?? '' };
+    const strip = titleBlock(title, of, frame.min, frame.max[0] - frame.min[0], setting);
+    const own = sets.filter((s) => places(s.column).page === n);
+    return {
+      title: name,
+      width,
+      height,
+      blocks: [
+        ...(on?.blocks ?? []),
+        ...own.map(({ alt, items }): Block => ({ alt, items })),
+        { alt: null, items: [frameLine(frame), ...strip] },
+      ],
+    };
+  });
+}
+
+interface Place {
+  readonly page: number;
+  readonly box: Box;
+}
+
+/** Columns in order: those left on the first sheet where it is taken, then those of the others. */
+function columnPlaces(
+  first: { readonly left: Box | null } | null,
+  rest: Sheet,
+  titleHeightAt: (width: number) => number,
+): (index: number) => Place {
+  const own = first === null || first.left === null ? [] : columnsIn(first.left, COLUMN, BETWEEN);
+  const height = titleHeightAt(rest.frame.max[0] - rest.frame.min[0]);
+  const others = columnsIn(roomOf(rest, height), COLUMN, BETWEEN);
+  return (index) => {
+    if (index < own.length) return { page: 0, box: own[index] as Box };
+    const later = index - own.length;
+    const page = (first === null ? 0 : 1) + Math.floor(later / others.length);
+    return { page, box: others[later % others.length] as Box };
+  };
+}

@@ -1,0 +1,128 @@
+/// <reference path="../page/pdfkit.d.ts" />
+import type { Point } from '@tinwright/core';
+import { FAINT, type Item, type Page, PEN_DASH, PEN_WIDTH, type Pen, type Words } from '../page/page.js';
+import { SIZE_PER_CAPITAL, type Typeface } from '../page/typeface.js';
+
+/** What a document says of itself. */
+export interface DocumentInfo {
+  readonly title: string;
+  /** Tag of the language (BCP 47). */
+  readonly language: string;
+  readonly face: Typeface;
+}
+
+const POINTS = 72 / 25.4; // in a millimetre
+const FONTS = { regular: 'Helvetica', bold: 'Helvetica-Bold', spare: 'spare' } as const;
+const GREY = Math.round(255 * FAINT);
+
+/**
+ * Pages as a PDF at true size, text as text, pictures with words for those who cannot see them. Same pages, same bytes:
+ * its date is fixed.
+ */
+export async function pagesPdf(pages: readonly Page[], info: DocumentInfo): Promise<Uint8Array> {
+  // only here: the library takes its time to load
+  const [{ default: PDFDocument }, { toBytes }] = await Promise.all([
+    import('pdfkit'),
+    import('pdfkit/output'),
+  ]);
+  const doc = new PDFDocument({
+    autoFirstPage: false,
+    pdfVersion: '1.7',
+    tagged: true,
+    lang: info.language,
+    displayTitle: true,
+    info: { Title: info.title, Producer: 'tinwright', Creator: 'tinwright', CreationDate: new Date(0) },
+  });
+  const bytes = toBytes(doc);
+  const { spare } = info.face;
+  if (spare !== null) doc.registerFont(FONTS.spare, spare.font as PDFKit.Mixins.PDFFontSource);
+  for (const page of pages) drawPage(doc, page, info.face);
+  doc.end();
+  return bytes;
+}
+
+function drawPage(doc: PDFKit.PDFDocument, page: Page, face: Typeface): void {
+  doc.addPage({ size: [page.width * POINTS, page.height * POINTS], margin: 0 });
+  const sheet: Sheet = {
+    doc,
+    face,
+    to: ([x, y]) => [tidy(x * POINTS), tidy((page.height - y) * POINTS)],
+    pen: penOf(doc),
+  };
+  for (const { alt, items } of page.blocks) {
+    const draw = () => {
+      for (const item of items) drawItem(sheet, item);
+    };
+    const element = alt === null ? doc.struct('P', {}, [draw]) : doc.struct('Figure', { alt }, [draw]);
+    doc.addStructure(element);
+    element.end();
+  }
+}
+
+/** Ten-thousandths of a point: a thirtieth of a micrometre. */
+const tidy = (v: number) => Math.round(v * 1e4) / 1e4;
+
+interface Sheet {
+  readonly doc: PDFKit.PDFDocument;
+  readonly face: Typeface;
+  readonly to: (p: Point) => Point;
+  /** Take up a pen; it is told to the document only when it is another one. */
+  readonly pen: (name: Pen) => void;
+}
+
+function penOf(doc: PDFKit.PDFDocument): Sheet['pen'] {
+  let held: Pen | null = null;
+  return (name) => {
+    if (name === held) return;
+    held = name;
+    const dash = PEN_DASH[name];
+    doc
+      .lineWidth(tidy(PEN_WIDTH[name] * POINTS))
+      .strokeColor(name === 'faint' ? [GREY, GREY, GREY] : 'black');
+    // its types know of one dash only
+    if (dash === undefined) doc.undash();
+    else doc.dash(dash.map((d) => tidy(d * POINTS)) as unknown as number, {});
+  };
+}
+
+function drawItem({ doc, face, to, pen }: Sheet, item: Item): void {
+  switch (item.kind) {
+    case 'words':
+      drawWords(doc, item, to, face);
+      return;
+    case 'fill':
+      path(doc, item.points, true, to);
+      doc.fill();
+      return;
+    case 'ring':
+      pen(item.pen);
+      doc.circle(...to(item.centre), tidy(item.radius * POINTS)).stroke();
+      return;
+    case 'stroke':
+      pen(item.pen);
+      path(doc, item.points, item.closed === true, to);
+      doc.stroke();
+  }
+}
+
+function path(doc: PDFKit.PDFDocument, points: readonly Point[], closed: boolean, to: Sheet['to']): void {
+  points.forEach((p, i) => {
+    if (i === 0) doc.moveTo(...to(p));
+    else doc.lineTo(...to(p));
+  });
+  if (closed) doc.closePath();
+}
+
+function drawWords(doc: PDFKit.PDFDocument, words: Words, to: Sheet['to'], face: Typeface): void {
+  const size = tidy(words.height * SIZE_PER_CAPITAL * POINTS);
+  const [x, y] = to(words.at);
+  doc.fontSize(size);
+  if (words.turn === 90) doc.save().rotate(-90, { origin: [x, y] });
+  let at = x;
+  for (const run of face.runs(words.text, words.bold ? 'bold' : 'regular')) {
+    doc.font(FONTS[run.font]);
+    doc.text(run.text, at, y, { lineBreak: false, baseline: 'alphabetic' });
+    at += doc.widthOfString(run.text);
+  }
+  if (words.turn === 90) doc.restore();
+}

@@ -1,0 +1,102 @@
+import { type Box, JobError, type Point } from '@tinwright/core';
+import { PAPERS, type Paper, SCALES } from '../page/paper.js';
+import { roomOf, type Sheet, sheetOf } from '../page/sheet.js';
+import type { PatternAsk } from './pattern-ask.js';
+import { type PatternFigure, patternFigure } from './pattern-figure.js';
+
+/** The sheet a pattern is drawn on, where it stands, and what is left beside or below it. mm of the page */
+export interface FirstSheet {
+  readonly sheet: Sheet;
+  readonly scale: string;
+  readonly figure: PatternFigure;
+  /** From the figure's own frame to the page. */
+  readonly at: Point;
+  readonly left: Box | null;
+}
+
+const APART = 6; // mm between the pattern and what stands beside it
+const COLUMN = 168; // mm, least width of a column of tables
+const ENLARGED = 120; // mm, longest an enlarged pattern gets
+const LOW = 45; // mm, a lower rest is left empty
+
+type TitleHeight = (width: number) => number;
+
+/**
+ * Draw a pattern as large as one of the recommended scales allows, upright or on its side.
+ * @throws JobError `paper-small` naming a paper that would do, `scale-unfit` naming a scale that would
+ */
+export function firstSheet(
+  ask: PatternAsk,
+  paper: Paper,
+  scale: string | undefined,
+  title: TitleHeight,
+): FirstSheet {
+  const found = onPaper(ask, paper, scale, title);
+  if (found !== null) return found;
+  const [x, y] = ask.flat.blank.max.map((v) => ask.dims.text(v)) as [string, string];
+  const blank = `a blank of ${x} x ${y} ${ask.dims.unit}`;
+  const refuse = (code: string, option: string, message: string, fix: string): never => {
+    throw new JobError([{ code, path: [option], part: ask.name, message, fix }]);
+  };
+  const other = scale === undefined ? null : onPaper(ask, paper, undefined, title);
+  if (scale !== undefined && other !== null)
+    return refuse(
+      'scale-unfit',
+      'scale',
+      `${scale} given; ${blank} does not fit on ${paper.name} at it, or cannot be read`,
+      `Use ${other.scale}`,
+    );
+  const larger = PAPERS.find(
+    (p) => p.width * p.height > paper.width * paper.height && onPaper(ask, p, undefined, title) !== null,
+  );
+  return refuse(
+    'paper-small',
+    'paper',
+    `${paper.name} given, too small for ${blank} at any scale that can be read`,
+    larger === undefined ? 'Print templates at full size instead' : `Use ${larger.name}`,
+  );
+}
+
+/** The first scale at which the pattern fits and can be read; of both ways up the one that leaves more room. */
+function onPaper(
+  ask: PatternAsk,
+  paper: Paper,
+  scale: string | undefined,
+  title: TitleHeight,
+): FirstSheet | null {
+  const sheets = (['portrait', 'landscape'] as const).map((way) => {
+    const sheet = sheetOf(paper, way);
+    return { sheet, room: roomOf(sheet, title(sheet.frame.max[0] - sheet.frame.min[0])) };
+  });
+  for (const { text, ratio } of scalesFor(ask.flat, scale)) {
+    const found = sheets.flatMap(({ sheet, room }): readonly FirstSheet[] => {
+      const figure = patternFigure(ask, ratio, [room.max[0] - room.min[0], room.max[1] - room.min[1]]);
+      return figure === null ? [] : [{ sheet, scale: text, figure, ...standing(figure, room) }];
+    });
+    const [best] = found.toSorted((a, b) => areaOf(b.left) - areaOf(a.left));
+    if (best !== undefined) return best;
+  }
+  return null;
+}
+
+/** The scale asked for, or all that are sensible: what is not small is not drawn enlarged. */
+function scalesFor({ blank }: PatternAsk['flat'], scale: string | undefined): typeof SCALES {
+  if (scale !== undefined) return SCALES.filter((s) => s.text === scale);
+  return SCALES.filter((s) => s.ratio <= 1 || Math.max(...blank.max) * s.ratio <= ENLARGED);
+}
+
+/** The pattern at the top of the room, to the left when there is room for a column beside it; what is left. */
+function standing({ box }: PatternFigure, room: Box): Pick<FirstSheet, 'at' | 'left'> {
+  const [w, h] = [box.max[0] - box.min[0], box.max[1] - box.min[1]];
+  const below: Box = { min: room.min, max: [room.max[0], room.max[1] - h - APART] };
+  const beside: Box = { min: [room.min[0] + w + APART, room.min[1]], max: room.max };
+  const fits = (b: Box) => b.max[0] - b.min[0] >= COLUMN && b.max[1] - b.min[1] >= LOW;
+  const [left = null] = [below, beside].filter(fits).toSorted((a, b) => areaOf(b) - areaOf(a));
+  const free: Point = [room.max[0] - room.min[0] - w, room.max[1] - room.min[1] - h];
+  const x = room.min[0] + (left === beside ? 0 : free[0] / 2);
+  const y = room.max[1] - h - (left === null ? free[1] / 2 : 0);
+  return { at: [x - box.min[0], y - box.min[1]], left };
+}
+
+const areaOf = (box: Box | null) =>
+  box === null ? 0 : (box.max[0] - box.min[0]) * (box.max[1] - box.min[1]);

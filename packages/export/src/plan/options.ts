@@ -1,0 +1,28 @@
+import type { ToleranceClass } from '@tinwright/core';
+import type { Typeface } from '../page/typeface.js';
+import type { DimsName } from './dims.js';
+import type { SightAsk } from './sight-lines.js';
+import type { PlanWords } from './words.js';
+
+/** How plans are drawn. */
+export interface PlanOptions {
+  /** Name of the paper: A4, letter, A3 or tabloid. */
+  readonly paper: string;
+  readonly dims: DimsName;
+  /** `1:2`; the largest that fits where it is left out. */
+  readonly scale?: string;
+  readonly tolerance?: ToleranceClass;
+  /** Printed as it is. */
+  readonly date?: string;
+  /** Height of lettering, mm: 2.5, or 3.5 for large print (ISO 3098). */
+  readonly lettering?: 2.5 | 3.5;
+  readonly words?: PlanWords;
+  readonly face?: Typeface;
+}
+
+/** What a brake adds to the plan of a part. */
+export interface BrakeMarks {
+  readonly sights?: readonly SightAsk[];
+  /** Angles to set for springback, by the bend's id. */
+  readonly setAngles?: Readonly<Record<string, number>>;
+}

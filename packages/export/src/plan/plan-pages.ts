@@ -1,0 +1,93 @@
+import type { PartPlan } from '@tinwright/core';
+import { moved, type Page } from '../page/page.js';
+import { PAPERS, type Paper } from '../page/paper.js';
+import { setSheets } from '../page/set-sheets.js';
+import { sheetOf } from '../page/sheet.js';
+import { notesFlow, type Setting } from '../page/table.js';
+import { titleHeight } from '../page/title-block.js';
+import { typeface } from '../page/typeface.js';
+import { detailFigure } from './detail-figure.js';
+import { dimsOf } from './dims.js';
+import { ENGLISH } from './english.js';
+import { featuresOf } from './features.js';
+import { firstSheet } from './first-sheet.js';
+import type { Marking } from './marked.js';
+import { markings } from './marking.js';
+import { markingTable } from './marking-table.js';
+import type { BrakeMarks, PlanOptions } from './options.js';
+import { type Ordinate, ordinatesOf } from './ordinates.js';
+import { bendTable, finishedTable, roundedTable } from './part-tables.js';
+import type { PatternAsk } from './pattern-ask.js';
+import { detailsFlow, formedFlow, notesOf } from './plan-passages.js';
+import { planTitle } from './plan-title.js';
+import { sightLines } from './sight-lines.js';
+
+const LETTERING = 2.5; // mm, height of capitals on these papers (ISO 3098)
+
+/** A plan: its sheets, and the scale of its pattern. */
+export interface Plan {
+  readonly pages: readonly Page[];
+  readonly scale: string;
+}
+
+/**
+ * The plan of a part, to mark it out and bend it by hand: the pattern with ordinates from one datum corner (ISO 129-1),
+ * the formed part, its sizes and bends, and what to scribe in order; on as many sheets as it takes.
+ * @param job name of the job, '' for none
+ * @throws JobError when the pattern cannot be read on the paper
+ */
+export function partPlan(job: string, part: PartPlan, options: PlanOptions, brake: BrakeMarks = {}): Plan {
+  const { words = ENGLISH, face = typeface(), lettering = LETTERING, tolerance = 'm' } = options;
+  const setting: Setting = { face, height: lettering };
+  const dims = dimsOf(options.dims);
+  const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
+  const { flat } = part;
+  const features = featuresOf(flat);
+  const ordinates = ordinatesOf(flat, features, dims);
+  const sights = sightLines(flat.bends, brake.sights ?? []);
+  const ask: PatternAsk = { name: part.name, flat, features, ordinates, sights, dims, words, ...setting };
+  const title = planTitle(job, part, options, dims, words);
+  const first = firstSheet(ask, paper, options.scale, (width) => titleHeight(title, width, setting));
+  const { sheet, figure, at, left, scale } = first;
+  const details = figure.details.map((d) => detailFigure(ask, d));
+  const list = markings(ask);
+  const pages = setSheets({
+    name: words.title(part.name, job),
+    title,
+    first: {
+      sheet,
+      blocks: [{ alt: figure.alt, items: moved(figure.items, at) }],
+      left,
+      scale: words.patternScale(scale),
+    },
+    rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),
+    passages: [
+      detailsFlow(details, words, setting),
+      formedFlow(part, dims, words, setting),
+      finishedTable(part, dims, words, setting),
+      bendTable(part, brake.setAngles ?? {}, dims, words, setting),
+      markingTable(flat, list, dims, words, setting),
+      roundedTable(roundable(part, ordinates, list), dims, tolerance, words, setting),
+      notesFlow(words.notes.heading, notesOf(part, words), setting),
+    ].filter((f) => f !== null),
+    setting,
+    sheet: words.sheet,
+  });
+  return { pages, scale };
+}
+
+const LARGE = 100_000; // mm² of paper that is read on its side, in two columns
+
+/** Sizes that are marked or measured, mm. */
+function roundable(
+  { part, formed, flat }: PartPlan,
+  ordinates: readonly Ordinate[],
+  list: readonly Marking[],
+): readonly number[] {
+  return [
+    ...part.asked.map((a) => a.value),
+    ...(flat.bends.length === 0 ? [] : formed.size),
+    ...ordinates.map((o) => o.value),
+    ...list.flatMap((m) => ('offset' in m ? [m.offset, ...(m.kind === 'points' ? m.at : [])] : [])),
+  ];
+}

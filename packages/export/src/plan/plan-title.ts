@@ -1,0 +1,63 @@
+import {
+  ISO_2768_BANDS,
+  linearTolerance,
+  MM_PER_INCH,
+  type PartPlan,
+  plainNumber,
+  type ToleranceClass,
+} from '@tinwright/core';
+import type { Title } from '../page/title-block.js';
+import type { Dims } from './dims.js';
+import type { PlanOptions } from './options.js';
+import type { PlanWords } from './words.js';
+
+const KG_PER_POUND = 0.45359237; // exact, international avoirdupois pound
+
+/** What the title block of a part's plan says. */
+export function planTitle(
+  job: string,
+  part: PartPlan,
+  { date = '', tolerance = 'm' }: PlanOptions,
+  dims: Dims,
+  words: PlanWords,
+): Title {
+  const [x, y] = part.flat.blank.max;
+  const { thickness } = part.sheet;
+  const inches = dims.unit === 'in';
+  const sheet = inches ? `${plainNumber(thickness / MM_PER_INCH, 4)} in` : `${plainNumber(thickness, 2)} mm`;
+  const mass = inches ? `${plainNumber(part.mass / KG_PER_POUND, 2)} lb` : `${plainNumber(part.mass, 3)} kg`;
+  const steps = toleranceText(Math.max(x, y), tolerance, dims, words);
+  return {
+    caution: part.material.zinc ? `${words.caution} ${words.cautionZinc}` : words.caution,
+    name: part.name,
+    what: part.family.describe.title,
+    job: words.job(job),
+    date,
+    stock: words.stock(part.material.title, sheet, dims.text(x), dims.text(y), dims.unit),
+    make: words.make(part.quantity, mass),
+    sizes: `${words.sizes(dims.name)} ${steps}`,
+    bar: inches
+      ? { length: 4 * MM_PER_INCH, parts: 8, text: words.measure('4', 'in') }
+      : { length: 100, parts: 10, text: words.measure('100', 'mm') },
+  };
+}
+
+/** The steps of ISO 2768-1 up to a size, equal ones as one. */
+function toleranceText(size: number, of: ToleranceClass, dims: Dims, words: PlanWords): string {
+  const steps: { limit: number; to: number }[] = [];
+  for (const [i, to] of ISO_2768_BANDS.entries()) {
+    if (i > 0 && (ISO_2768_BANDS[i - 1] as number) >= size) break;
+    const limit = linearTolerance(to, of);
+    const last = steps.at(-1);
+    if (limit === null) continue;
+    if (last?.limit === limit) last.to = to;
+    else steps.push({ limit, to });
+  }
+  const said = (mm: number, digits: number) =>
+    dims.unit === 'mm' ? plainNumber(mm, 2) : plainNumber(mm / MM_PER_INCH, digits);
+  return words.tolerance(
+    of,
+    steps.map((s) => [said(s.limit, 3), said(s.to, 2)] as const),
+    dims.unit,
+  );
+}

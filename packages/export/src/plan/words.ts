@@ -1,0 +1,99 @@
+import type { FlatBend, ToleranceClass } from '@tinwright/core';
+import type { DimsName } from './dims.js';
+
+/** Everything plans and templates say, in one language. Sizes come in as they are printed, without their unit. */
+export interface PlanWords {
+  /** Tag of the language (BCP 47). */
+  readonly language: string;
+  readonly up: string;
+  readonly down: string;
+  readonly hems: Readonly<Record<NonNullable<FlatBend['hem']>, string>>;
+  readonly fasteners: Readonly<Record<string, string>>;
+  readonly hole: (count: number, diameter: string, purpose: string) => string;
+  readonly mark: (count: number, kind: string) => string;
+  readonly patternAlt: (part: string) => string;
+  readonly details: string;
+  readonly detail: (letter: string, scale: string, alike: number) => string;
+  readonly detailAlt: (letter: string) => string;
+  readonly formedAlt: (part: string) => string;
+  readonly front: string;
+  readonly top: string;
+  readonly side: string;
+  readonly isometric: string;
+  readonly title: (part: string, job: string) => string;
+  readonly job: (name: string) => string;
+  readonly stock: (material: string, thickness: string, x: string, y: string, unit: string) => string;
+  readonly make: (quantity: number, mass: string) => string;
+  readonly sheet: (n: number, of: number) => string;
+  readonly patternScale: (scale: string) => string;
+  readonly viewScale: (scale: string) => string;
+  readonly measure: (length: string, unit: string) => string;
+  readonly sizes: (dims: DimsName) => string;
+  readonly tolerance: (
+    of: ToleranceClass,
+    steps: readonly (readonly [limit: string, to: string])[],
+    unit: string,
+  ) => string;
+  readonly caution: string;
+  readonly cautionShort: string;
+  readonly cautionZinc: string;
+  readonly formed: string;
+  readonly marking: {
+    readonly heading: string;
+    readonly columns: Readonly<Record<'number' | 'edge' | 'offset' | 'what' | 'reach' | 'face', string>>;
+    readonly left: string;
+    readonly bottom: string;
+    readonly blank: (x: string, y: string) => string;
+    readonly square: (diagonal: string) => string;
+    readonly cut: string;
+    readonly bend: (numbers: readonly string[], direction: string, angle: string, hem: string) => string;
+    readonly sight: (number: string) => string;
+    readonly relief: (diameter: string) => string;
+    readonly span: (from: string, to: string) => string;
+    readonly at: (places: readonly string[]) => string;
+    readonly point: (x: string, y: string) => string;
+    readonly slant: (from: string, to: string) => string;
+    readonly face: string;
+    readonly inside: string;
+    readonly outside: string;
+  };
+  readonly bends: {
+    readonly heading: (unit: string) => string;
+    readonly columns: Readonly<
+      Record<'panel' | 'bend' | 'radius' | 'allowance' | 'deduction' | 'set', string>
+    >;
+  };
+  readonly finished: {
+    readonly heading: (unit: string) => string;
+    readonly columns: Readonly<Record<'name' | 'size' | 'what', string>>;
+  };
+  readonly rounded: {
+    readonly heading: string;
+    readonly columns: Readonly<Record<'printed' | 'exact' | 'off', string>>;
+    readonly over: (count: number) => string;
+  };
+  readonly notes: {
+    readonly heading: string;
+    readonly cuts: string;
+    readonly bends: string;
+    readonly blank: string;
+    readonly datum: string;
+    readonly pencil: string;
+    readonly strip: string;
+    readonly nominal: string;
+  };
+  readonly template: {
+    readonly title: (part: string, job: string) => string;
+    readonly map: string;
+    readonly mapAlt: (part: string, tiles: number) => string;
+    readonly tileAlt: (part: string, tile: string) => string;
+    readonly page: (part: string, tile: string) => string;
+    readonly make: (quantity: number) => string;
+    readonly printing: string;
+    readonly gluing: string;
+    readonly using: string;
+    readonly square: (length: string, unit: string) => string;
+    readonly cut: string;
+    readonly glue: (tile: string) => string;
+  };
+}

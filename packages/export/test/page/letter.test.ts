@@ -1,0 +1,43 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { fitted, letter, lines } from '../../src/page/letter.js';
+import { typeface } from '../../src/page/typeface.js';
+
+const face = typeface();
+const width = (text: string) => 2.5 * face.width(text, 'regular');
+
+test('a text starts, is centred or ends at its point, turned or not', () => {
+  const w = width('436.5');
+  const at = (align: 'start' | 'middle' | 'end', turn: 0 | 90) =>
+    letter(face, '436.5', [10, 20], { height: 2.5, align, turn }).at;
+  expect(at('start', 0)).toEqual([10, 20]);
+  expect(at('middle', 0)).toEqual([10 - w / 2, 20]);
+  expect(at('end', 0)).toEqual([10 - w, 20]);
+  expect(at('end', 90)).toEqual([10, 20 - w]);
+});
+
+test('lines are no wider than asked, and together say the same', () => {
+  const text = fc.string({ unit: fc.constantFrom(...'abcdefghijkl mno.-é'), maxLength: 120 });
+  fc.assert(
+    fc.property(text, fc.integer({ min: 12, max: 80 }), (said, most) => {
+      const broken = lines(face, said, most, 2.5);
+      for (const line of broken) expect(width(line)).toBeLessThanOrEqual(most);
+      expect(broken.join('').replaceAll(' ', '')).toBe(said.replaceAll(' ', ''));
+    }),
+  );
+});
+
+test('words stay whole where they fit, and a no-break space holds two together', () => {
+  expect(lines(face, 'gloves to handle the sheet', width('gloves to handle'), 2.5)).toEqual([
+    'gloves to handle',
+    'the sheet',
+  ]);
+  expect(lines(face, 'at 5\u00A09/16', width('at 5'), 2.5)[0]).toBe('at');
+});
+
+test('a text too long ends with an ellipsis, one that fits stays', () => {
+  const short = fitted(face, 'a very long name of a job', width('a very long'), { height: 2.5 });
+  expect(short).toBe('a very lo…');
+  expect(width(short)).toBeLessThanOrEqual(width('a very long'));
+  expect(fitted(face, 'body', 50, { height: 2.5 })).toBe('body');
+});

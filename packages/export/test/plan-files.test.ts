@@ -1,0 +1,85 @@
+import { JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { expect, test } from 'vitest';
+import { readPdf } from '../../../tests/kit/read-pdf.js';
+import { planFiles, templateFiles } from '../src/plan-files.js';
+import { spareBytes } from './spare.js';
+
+const jobOf = (names: readonly string[], length = 60): JobPlan =>
+  planJob(
+    readJob({
+      name: 'garden',
+      units: 'mm',
+      stock: { material: 'mild-steel', thickness: 1 },
+      parts: names.map((name) => ({
+        name,
+        family: 'bent-strip',
+        width: 40,
+        legs: [30, length],
+        angles: [90],
+      })),
+    }),
+  );
+const A4 = { paper: 'A4', dims: 'mm' } as const;
+
+test('plans: a PDF a part, an SVG a sheet, and a list of them last', async () => {
+  const plan = jobOf(['hook', 'stay']);
+  const { parts, files } = await planFiles(plan, plan.parts, A4);
+  expect(parts).toEqual([
+    { name: 'hook', pages: 1, scale: '1:1', pdf: 'plans/hook.pdf' },
+    { name: 'stay', pages: 1, scale: '1:1', pdf: 'plans/stay.pdf' },
+  ]);
+  const paths = ['plans/hook.pdf', 'plans/hook-1.svg', 'plans/stay.pdf', 'plans/stay-1.svg'];
+  expect(files.map((f) => f.path)).toEqual([...paths, 'plans.json']);
+  expect(JSON.parse(String(files.at(-1)?.content))).toEqual({
+    format: 1,
+    paper: 'A4',
+    dims: 'mm',
+    parts,
+    files: paths,
+  });
+});
+
+test('templates: a PDF a part and a list', async () => {
+  const plan = jobOf(['hook']);
+  const medium = { kind: 'sheets', width: 210, height: 297 } as const;
+  const { files } = await templateFiles(plan, plan.parts, { dims: 'mm', medium });
+  expect(files.map((f) => f.path)).toEqual(['templates/hook.pdf', 'templates.json']);
+});
+
+test('a name the standard fonts cannot write is set in the spare font, which is not asked for otherwise', async () => {
+  let asked = 0;
+  const spare = () => {
+    asked += 1;
+    return spareBytes();
+  };
+  const plain = jobOf(['Hülse']);
+  await planFiles(plain, plain.parts, A4, spare);
+  expect(asked).toBe(0);
+  const plan = jobOf(['łapa', 'Гряда']);
+  const { files } = await planFiles(plan, plan.parts, A4, spare);
+  expect(asked).toBe(1);
+  for (const name of ['łapa', 'Гряда']) {
+    const pdf = files.find((f) => f.path === `plans/${name}.pdf`)?.content as Uint8Array;
+    const { pages } = await readPdf(pdf);
+    expect(
+      pages[0]?.texts
+        .map((t) => t.text)
+        .join(' ')
+        .replaceAll(' ', ''),
+    ).toContain(name);
+  }
+});
+
+test('a name no font can write is told by its code points, never by empty boxes', async () => {
+  const plan = jobOf(['山']);
+  const { files } = await planFiles(plan, plan.parts, A4, spareBytes);
+  const { pages } = await readPdf(files[0]?.content as Uint8Array);
+  expect(pages[0]?.texts.map((t) => t.text)).toContain('[5C71]');
+});
+
+test('parts that cannot be drawn are all named', async () => {
+  const plan = jobOf(['hook', 'stay']);
+  const error = await planFiles(plan, plan.parts, { ...A4, scale: '5:1' }).catch((e: unknown) => e);
+  expect(error).toBeInstanceOf(JobError);
+  expect((error as JobError).problems.map((p) => p.part)).toEqual(['hook', 'stay']);
+});
