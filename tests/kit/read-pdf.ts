@@ -1,6 +1,8 @@
 // A PDF read back with a reader that shares nothing with the writer: page sizes, texts and straight lines, in mm from
 // the lower left corner.
-import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import type * as Reader from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+const { getDocument, OPS } = await reader();
 
 const MM = 25.4 / 72;
 
@@ -111,4 +113,18 @@ function runsOf(numbers: ArrayLike<number>, matrix: Matrix): Point[][] {
 
 function product([a, b, c, d, e, f]: Matrix, [g, h, i, j, k, l]: Matrix): Matrix {
   return [a * g + c * h, b * g + d * h, a * i + c * j, b * i + d * j, a * k + c * l + e, b * k + d * l + f];
+}
+
+/** The reader without a canvas: nothing is painted here, so what it says of that when it is loaded is not heard. */
+async function reader(): Promise<typeof Reader> {
+  const names = ['DOMMatrix', 'ImageData', 'Path2D'] as const;
+  const globals = globalThis as Record<string, unknown>;
+  for (const name of names) globals[name] ??= class {};
+  const { warn, log } = console;
+  Object.assign(console, { warn: () => {}, log: () => {} });
+  try {
+    return await import('pdfjs-dist/legacy/build/pdf.mjs');
+  } finally {
+    Object.assign(console, { warn, log });
+  }
 }

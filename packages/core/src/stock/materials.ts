@@ -208,4 +208,5 @@ export const MATERIALS: readonly Material[] = [
   },
 ];
 
+/** Names of the rows of `MATERIALS`, in their order. */
 export const MATERIAL_NAMES: readonly string[] = MATERIALS.map((m) => m.name);

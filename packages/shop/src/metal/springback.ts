@@ -19,6 +19,7 @@ const row = (metal: string, materials: readonly string[], factors: readonly (num
   factors,
 });
 
+/** Rows of the springback table; a column without a value is null. */
 export const SPRINGBACK_TABLE: readonly SpringbackRow[] = [
   row('DC04', [], [0.99, 0.99, 0.99, 0.98, 0.97, 0.97, 0.96, 0.94, 0.91, 0.87, 0.83]),
   row(
