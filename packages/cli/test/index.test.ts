@@ -16,6 +16,7 @@ test('there are verbs to test', () => {
     'explain',
     'plan',
     'template',
+    'shop',
     'starter',
     'families',
     'bend',

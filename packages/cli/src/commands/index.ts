@@ -9,6 +9,7 @@ import { make } from './make.js';
 import { materials } from './materials.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
+import { shop } from './shop.js';
 import { starter } from './starter.js';
 import { template } from './template.js';
 
@@ -20,6 +21,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   explain,
   plan,
   template,
+  shop,
   starter,
   families,
   bend,

@@ -2,7 +2,7 @@ import { type AnyFamily, type Change, refit as refitJob, type Unit } from '@tinw
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
-import { withJob } from '../open-job.js';
+import { withText } from '../open-text.js';
 import { sizeText } from '../size-text.js';
 import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION } from './command.js';
 
@@ -45,7 +45,9 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { job, made, out, dxf, json } = options;
   const measured = readMeasured(options.measured);
   if (typeof measured === 'string') return refuse(host, json, 'usage', 'refit', measured);
-  const opened = await withJob(host, job, json, (data) => refitJob(data, { measured, made }, families));
+  const opened = await withText(host, job, 'job', json, (data) =>
+    refitJob(data, { measured, made }, families),
+  );
   if ('exit' in opened) return opened.exit;
   const { after, changes, changed } = opened.answer;
   const [{ jobFiles }, { writeSet }] = await Promise.all([
