@@ -28,6 +28,7 @@ export {
   outsideSetback,
   termsFromAllowance,
 } from './bending/rule.js';
+export { type StripBend, stripOf } from './bending/test-strip.js';
 export { type Curl, curlOf, type WiredEdge, wireAllowance } from './bending/wired-edge.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
@@ -147,7 +148,7 @@ export type { MeasuredSize } from './job/measured.js';
 export { withMends } from './job/mend.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { problemsOf } from './job/problems.js';
-export { type Job, type JobPart, readJob } from './job/read.js';
+export { type Job, type JobContext, type JobPart, readJob } from './job/read.js';
 export { type BendAnswer, readBend } from './job/read-bend.js';
 export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
 export { jobSchema } from './job/schema.js';
