@@ -26,12 +26,14 @@ export type {
 export type { StripRow } from './machines/strip-row.js';
 export {
   radiusRatio,
+  type SheetSpringback,
   SPRINGBACK_RATIOS,
   SPRINGBACK_TABLE,
   type Springback,
   type SpringbackRow,
   setAngle,
   springbackFactor,
+  springbackOf,
 } from './metal/springback.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup } from './sequence/plan.js';
