@@ -38,3 +38,7 @@ export {
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup } from './sequence/plan.js';
 export { planSequence } from './sequence/plan-sequence.js';
+export { type Estimate, FIT_METHOD, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
+export { fitFindings } from './strip/fit-findings.js';
+export { type MeasuredStrip, type MeasuredStrips, type Reading, USUAL_READING } from './strip/measured.js';
+export { measuredSchema, readMeasured } from './strip/read-measured.js';
