@@ -1,15 +1,26 @@
 import { type AnyFamily, type JobPlan, planJob, readJob } from '@tinwright/core';
+import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
+import { shopAsked } from './open-shop.js';
 import { withText } from './open-text.js';
 
-/** Read and plan the job in a file or from standard input; problems are printed with their places. */
+/**
+ * Read and plan the job in a file or from standard input, with the test strips of a shop file where one is asked for;
+ * problems are printed with their places.
+ */
 export async function openJob(
   host: Host,
   file: string,
   json: boolean,
   families: readonly AnyFamily[],
-): Promise<{ readonly plan: JobPlan } | { readonly exit: ExitCode }> {
-  const opened = await withText(host, file, 'job', json, (data) => planJob(readJob(data, families)));
-  return 'exit' in opened ? opened : { plan: opened.answer };
+  shopFile?: string,
+): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
+  const asked = await shopAsked(host, shopFile, json);
+  if ('exit' in asked) return asked;
+  const { shop } = asked;
+  const opened = await withText(host, file, 'job', json, (data) =>
+    planJob(readJob(data, families, { strips: shop?.strips ?? [] })),
+  );
+  return 'exit' in opened ? opened : { plan: opened.answer, shop };
 }

@@ -17,3 +17,12 @@ export async function openShop(
   const opened = await withText(host, file, 'shop', json, readShop);
   return 'exit' in opened ? opened : { shop: opened.answer };
 }
+
+/** The shop in a file that was asked for; null without a file. The rest as `openShop`. */
+export async function shopAsked(
+  host: Host,
+  file: string | undefined,
+  json: boolean,
+): Promise<{ readonly shop: Shop | null } | { readonly exit: ExitCode }> {
+  return file === undefined ? { shop: null } : openShop(host, file, json);
+}

@@ -17,6 +17,7 @@ test('there are verbs to test', () => {
     'plan',
     'template',
     'shop',
+    'strip',
     'starter',
     'families',
     'bend',

@@ -42,3 +42,4 @@ export { type Estimate, FIT_METHOD, fitStrips, type StripFit, type StripResidual
 export { fitFindings } from './strip/fit-findings.js';
 export { type MeasuredStrip, type MeasuredStrips, type Reading, USUAL_READING } from './strip/measured.js';
 export { measuredSchema, readMeasured } from './strip/read-measured.js';
+export { type StripSample, stripSample } from './strip/sample.js';

@@ -11,6 +11,7 @@ import { plan } from './plan.js';
 import { refit } from './refit.js';
 import { shop } from './shop.js';
 import { starter } from './starter.js';
+import { strip } from './strip.js';
 import { template } from './template.js';
 
 /** Every verb, in the order help shows them. A new one is its file and a line here. */
@@ -22,6 +23,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   plan,
   template,
   shop,
+  strip,
   starter,
   families,
   bend,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readBend, readJob } from '../../src/index.js';
 import { type StripBend, stripOf, testStrip } from '../../src/bending/test-strip.js';
+import { readBend, readJob } from '../../src/index.js';
 
 const row = (more: Partial<StripBend> = {}): StripBend => ({
   name: 'lot 7',
