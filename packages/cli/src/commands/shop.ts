@@ -14,7 +14,7 @@ export const shop: AnyCommand = command<Options>({
     describe: 'shop file, - for standard input; the default shop without',
     needed: false,
   },
-  summary: 'print and check a shop: its machines, limits and test strips',
+  summary: 'print and check a shop: machines, limits, test strips',
   options: { json: JSON_OPTION },
   examples: [['$0 shop garden-shop.yaml', 'the machines as the program understands them']],
   run: async ({ shop: file, json }, host) => {
