@@ -5,6 +5,7 @@ export { JOINT_CHECKS, type JointCheck, type JointSubject, joiningFindings } fro
 export { type Capacity, type Limit, thicknessLimit } from './machines/capacity.js';
 export { DEFAULT_COSTS } from './machines/costs.js';
 export { DEFAULT_SHOP } from './machines/default-shop.js';
+export { EXAMPLE_PRESS } from './machines/example-press.js';
 export { readShop } from './machines/read-shop.js';
 export { shopSchema } from './machines/schema.js';
 export type {
@@ -24,6 +25,7 @@ export type {
   Vise,
 } from './machines/shop.js';
 export type { StripRow } from './machines/strip-row.js';
+export { type Measure, SHOP_WORDS, type ShopWord } from './machines/words.js';
 export {
   radiusRatio,
   type SheetSpringback,

@@ -20,7 +20,10 @@ export const shop: AnyCommand = command<Options>({
   run: async ({ shop: file, json }, host) => {
     const opened = await openShop(host, file, json);
     if ('exit' in opened) return opened.exit;
-    host.out(`${JSON.stringify(opened.shop, null, 2)}\n`);
+    const { shopText } = await import('../shop-text.js');
+    host.out(
+      json ? `${JSON.stringify({ unit: 'mm', ...opened.shop }, null, 2)}\n` : shopText(host, opened.shop),
+    );
     return EXIT.done;
   },
 });
