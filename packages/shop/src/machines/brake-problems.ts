@@ -5,17 +5,17 @@ import type { Brake } from './shop.js';
 /** What no leaf brake can be. */
 export function brakeProblems({ length, fingers, finger, setBack }: Brake, units: Unit): readonly Problem[] {
   const { size } = sayIn(units);
-  const wide = fingers.flatMap((f, i) =>
-    f > length
+  const widest = Math.max(...fingers); // one is told: with units mixed up it is all of them
+  const wide =
+    widest > length
       ? [
           impossible(
-            ['brake', 'fingers', i],
-            `${size(f)} given, the brake bends up to ${size(length)}`,
+            ['brake', 'fingers', fingers.indexOf(widest)],
+            `${size(widest)} given, the brake bends up to ${size(length)}`,
             'Check the units: a length may carry its own, such as "24 in"',
           ),
         ]
-      : [],
-  );
+      : [];
   const heel =
     finger.upright >= finger.foot
       ? [
