@@ -82,7 +82,6 @@ export { reliefHole, reliefSlot } from './fold/corners/relief.js';
 export { slant } from './fold/corners/slant.js';
 export { square } from './fold/corners/square.js';
 export { vNotch } from './fold/corners/v-notch.js';
-export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain.js';
 export { measuredBox } from './fold/extent.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export { form } from './fold/form.js';
@@ -144,13 +143,12 @@ export {
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
 export type { MeasuredSize } from './job/measured.js';
-export { withMends } from './job/mend.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { problemsOf } from './job/problems.js';
 export { type Job, type JobPart, readJob } from './job/read.js';
-export { type BendAnswer, readBend } from './job/read-bend.js';
 export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
-export { jobSchema } from './job/schema.js';
+export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';
+export { type SheetMetal, sheetOf } from './job/sheet.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';
 export {
   type AnyFastenerKind,
@@ -204,6 +202,6 @@ export { ISO_2768_BANDS, ISO_2768_LINEAR, linearTolerance, type ToleranceClass }
 export type { RadiusRule } from './stock/least-radius.js';
 export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
 export { degrees, radians } from './units/angle.js';
-export { type Fraction, formatFraction, formatLength, plainNumber } from './units/format.js';
+export { type Fraction, formatApart, formatFraction, formatLength, plainNumber } from './units/format.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';
 export { numberAbove, numberBetween } from './units/range.js';

@@ -46,7 +46,6 @@ const EXPECTED: Readonly<Record<string, string>> = {
   int: 'a whole number',
   string: 'text',
   object: 'a group of keys and values',
-  record: 'a group of keys and values',
   array: 'a list',
 };
 

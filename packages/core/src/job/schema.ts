@@ -75,7 +75,7 @@ const envelope = (kit: ParamKit, { stock, bending }: Shared, parts: Gives<unknow
     bending: z.optional(bending),
     parts: kit.list(parts, 1, MOST_PARTS),
     joints: kit.or(kit.list(jointSchema(kit), 0, MOST_JOINTS) as Gives<unknown>, []),
-    measured: kit.or(z.record(z.string(), kit.size()) as unknown as Gives<unknown>, {}),
+    measured: kit.or(z.catchall(z.object({}), kit.size()) as Gives<unknown>, {}),
   });
 
 /** Schema of a job file without what its parts say. */
@@ -91,7 +91,7 @@ export function partSchema(
 ): Gives<unknown> {
   const common = (family: AnyFamily) => ({
     name: nameSchema,
-    family: z.literal(family.name),
+    family: z.enum([family.name]),
     quantity: kit.or(kit.count(1, MOST_PIECES), 1),
     note: kit.or(lineSchema, ''),
     stock: z.optional(stock),
@@ -128,7 +128,7 @@ export function stockSchema(kit: ParamKit): Gives<unknown> {
 export function bendingSchema(kit: ParamKit): Gives<unknown> {
   const insideRadius = z.optional(kit.size({ min: 0, max: GREATEST_RADIUS }));
   const options = RULE_KINDS.map((r) =>
-    strictGroup({ rule: z.literal(r.name), insideRadius, ...r.constants }),
+    strictGroup({ rule: z.enum([r.name]), insideRadius, ...r.constants }),
   );
   return kit.byName('rule', options);
 }

@@ -114,11 +114,11 @@ function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number
 
 function hemSchema(size: ParamKit['size']): Gives<HemSpec | null> {
   const folded = z.discriminatedUnion('type', [
-    strictGroup({ type: z.literal('closed'), length: size() }),
-    strictGroup({ type: z.literal('open'), length: size(), gap: z.optional(size()) }),
-    strictGroup({ type: z.literal('teardrop'), length: size(), gap: z.optional(size()) }),
+    strictGroup({ type: z.enum(['closed']), length: size() }),
+    strictGroup({ type: z.enum(['open']), length: size(), gap: z.optional(size()) }),
+    strictGroup({ type: z.enum(['teardrop']), length: size(), gap: z.optional(size()) }),
     // so that a hem can be taken off and put on again by its type alone
-    strictGroup({ type: z.literal('none'), length: z.optional(z.unknown()), gap: z.optional(z.unknown()) }),
+    strictGroup({ type: z.enum(['none']), length: z.optional(z.unknown()), gap: z.optional(z.unknown()) }),
   ]);
   return z.pipe(
     folded,

@@ -165,7 +165,7 @@ function wireFits(edge: Extract<PanEdge, { type: 'wire' }>, { thickness }: Sheet
 function outerHolds(p: FlaredPanParams, sheet: Sheet): readonly Complaint[] {
   const wall = panWall(p, sheet);
   const rim = p.edge.type === 'wire' ? wireDiameter(p.edge) / 2 + sheet.thickness : 0;
-  const depth = reaches(wall.leg, wall.setback + rim + LEAST_LEG);
+  const depth = reaches(wall.leg, wall.setback + rim + LEAST_LEG) && reaches(p.depth, 2 * rim);
   const across = 2 * (Math.max(wall.setback, tabbedInset(p, wall, sheet)) + p.gap) + 1;
   const words = 'the bends and corners of the walls take up more';
   return [
