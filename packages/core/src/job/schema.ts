@@ -5,6 +5,7 @@ import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
 import { MATERIAL_NAMES } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
+import { wholeNumber } from '../units/range.js';
 import { type JointData, jointSchema } from './joints.js';
 import { lineSchema, nameSchema } from './name.js';
 
@@ -110,7 +111,7 @@ export function jobSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<
 /** Schema of `stock:`. */
 export function stockSchema(kit: ParamKit): Gives<unknown> {
   const systems = GAUGE_SYSTEMS.map((s) => s.name);
-  const number = z.int();
+  const number = wholeNumber();
   return strictGroup({
     material: kit.oneOf(MATERIAL_NAMES),
     thickness: z.optional(kit.size(THICKNESS)),
