@@ -1,8 +1,9 @@
 import { open } from 'node:fs/promises';
-import { type AnyFamily, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { type AnyFamily, type Job, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
 import type { Host } from './console.js';
 import { EXIT, type ExitCode, placedProblems, printProblems } from './failure.js';
 import { type JobText, LONGEST_JOB, readJobText, TextError } from './job-text.js';
+import { withMends } from './mend.js';
 
 /** What was computed from a job file, or the exit status after its problems were printed. */
 export type Opened<T> = { readonly answer: T } | { readonly exit: ExitCode };
@@ -17,8 +18,17 @@ export async function openJob(
   json: boolean,
   families: readonly AnyFamily[],
 ): Promise<{ readonly plan: JobPlan } | { readonly exit: ExitCode }> {
-  const opened = await withJob(host, file, json, (data) => planJob(readJob(data, families)));
+  const opened = await withJob(host, file, json, (data) => planned(readJob(data, families)));
   return 'exit' in opened ? opened : { plan: opened.answer };
+}
+
+/** The plan of a job. @throws JobError that names, where building a part failed, the nearest size that would work */
+function planned(job: Job): JobPlan {
+  try {
+    return planJob(job);
+  } catch (error) {
+    throw error instanceof JobError ? withMends(job, error) : error;
+  }
 }
 
 /** Compute something from the job in a file or from standard input; problems are printed with their places. */

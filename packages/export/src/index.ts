@@ -3,6 +3,7 @@ export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
 export { type DxfForm, dxfOf } from './dxf/write.js';
+export { type Fraction, formatFraction } from './fraction.js';
 export { cutFiles, jobFiles, partDxf, type Wanted } from './job-files.js';
 export { jobJsonSchema, type SchemaNode } from './job-schema.js';
 export {

@@ -1,5 +1,4 @@
 import {
-  type BendAnswer,
   JobError,
   MATERIALS,
   type Path,
@@ -7,11 +6,11 @@ import {
   plainNumber,
   problemText,
   RULE_KINDS,
-  readBend,
   type Unit,
 } from '@tinwright/core';
 import { type Host, many, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
+import { type BendAnswer, readBend } from '../read-bend.js';
 import { givenText, workedText } from '../size-text.js';
 import { workingIn } from '../working-in.js';
 import { type AnyCommand, command, JSON_OPTION } from './command.js';

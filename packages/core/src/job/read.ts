@@ -1,13 +1,12 @@
 import type * as z from 'zod/mini';
 import type { JointSpec } from '../assembly/types.js';
-import { RULE_KINDS } from '../bending/kinds.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { Sheet } from '../fold/tree.js';
 import { type ParamKit, paramKit } from '../schema/kit.js';
-import { MATERIALS, type Material } from '../stock/materials.js';
+import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart } from './measured.js';
@@ -21,8 +20,8 @@ import {
   type PartData,
   partSchema,
 } from './schema.js';
+import { sheetOf } from './sheet.js';
 import { followedParts, type KnownSize, resolved, sizesOf } from './sizes.js';
-import { thicknessOf } from './thickness.js';
 
 /** A part to make: its family, parameters and sheet. Lengths mm. */
 export interface JobPart {
@@ -172,13 +171,8 @@ function jobPart(part: PartData, job: JobData, i: number, families: readonly Any
         fix: 'Give stock: with a material and a thickness, for the job or for the part',
       },
     ]);
-  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
-  const thickness = within(stockPath, () => thicknessOf(stock, material));
   const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
-  const kind = RULE_KINDS.find((k) => k.name === bending.rule);
-  const rule = kind?.make(bending, material);
-  if (rule === undefined) throw new RangeError(`rule ${bending.rule} passed the schema but is not listed`);
-  const sheet: Sheet = { thickness, insideRadius: bending.insideRadius ?? thickness, rule };
+  const { material, sheet } = within(stockPath, () => sheetOf(stock, bending));
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
   const refusals = family.check(params, sheet);
   if (refusals.length > 0)
