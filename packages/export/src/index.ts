@@ -32,6 +32,7 @@ export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { flatDrawing } from './sheets/flat.js';
 export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';
 export { viewsDrawing } from './sheets/views.js';
+export { stripFiles } from './strip-files.js';
 export { pageSvg } from './svg/page.js';
 export { toSvg } from './svg/write.js';
 export { partTemplate, type Template, type TemplateOptions } from './template/template-pages.js';

@@ -26,13 +26,20 @@ export type {
 export type { StripRow } from './machines/strip-row.js';
 export {
   radiusRatio,
+  type SheetSpringback,
   SPRINGBACK_RATIOS,
   SPRINGBACK_TABLE,
   type Springback,
   type SpringbackRow,
   setAngle,
   springbackFactor,
+  springbackOf,
 } from './metal/springback.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup } from './sequence/plan.js';
 export { planSequence } from './sequence/plan-sequence.js';
+export { type Estimate, FIT_METHOD, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
+export { fitFindings } from './strip/fit-findings.js';
+export { type MeasuredStrip, type MeasuredStrips, type Reading, USUAL_READING } from './strip/measured.js';
+export { measuredSchema, readMeasured } from './strip/read-measured.js';
+export { type StripSample, stripSample } from './strip/sample.js';
