@@ -28,6 +28,8 @@ export { type Plan, partPlan } from './plan/plan-pages.js';
 export type { SightAsk } from './plan/sight-lines.js';
 export type { PlanWords } from './plan/words.js';
 export { type DrawnFiles, type DrawnPart, planFiles, type SpareFile, templateFiles } from './plan-files.js';
+export { sequenceEntry } from './sequence-entry.js';
+export { stepNote } from './sequence-note.js';
 export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { flatDrawing } from './sheets/flat.js';
 export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';
