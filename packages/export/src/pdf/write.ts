@@ -1,6 +1,15 @@
 /// <reference path="../page/pdfkit.d.ts" />
 import type { Point } from '@tinwright/core';
-import { FAINT, type Item, type Page, PEN_DASH, PEN_WIDTH, type Pen, TONES, type Words } from '../page/page.js';
+import {
+  FAINT,
+  type Item,
+  type Page,
+  PEN_DASH,
+  PEN_WIDTH,
+  type Pen,
+  TONES,
+  type Words,
+} from '../page/page.js';
 import { SIZE_PER_CAPITAL, type Typeface } from '../page/typeface.js';
 
 /** What a document says of itself. */

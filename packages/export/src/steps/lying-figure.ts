@@ -1,0 +1,198 @@
+import { type Box, type FormedPanel, type Point, place3, type Vec3 } from '@tinwright/core';
+import { boxOfItems } from '../page/box.js';
+import { type Item, moved, type Pen } from '../page/page.js';
+import { bendSurface } from '../picture/bend-surface.js';
+import { panelSurface } from '../picture/panel-surface.js';
+import type { Surface } from '../picture/surface.js';
+import { ISOMETRIC } from '../picture/view.js';
+import { visibleLines } from '../picture/visible.js';
+import { type Label, placed } from '../plan/labels.js';
+import { roomIn } from '../plan/room.js';
+import { mountedPieces } from './mounted.js';
+import { moves, type Scene } from './scene.js';
+import type { StepSetting } from './setting.js';
+import { barSurface } from './tool-surface.js';
+import type { Tool } from './tools/tool.js';
+
+const PAST = 25; // mm tools are drawn past the ends of the bend
+const HIGH = 24; // mm of tools are drawn
+const HATCH = 2.6; // mm on the page between the lines of a hatch
+const LEAST_HOLE = 0.8; // mm on the page
+const MARGIN = 0.14; // of the box, left round the part for labels
+
+interface Drawn {
+  readonly pen: Pen;
+  readonly surface: Surface;
+  /** Its lines are drawn, not only its faces in the way. */
+  readonly kinds: readonly ('edge' | 'bend' | 'mark')[];
+}
+
+/** The part as it lies in the machine before the stroke, in an isometric view from the operator's right. */
+export function lyingFigure(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
+  const tools = toolsDrawn(scene);
+  const plain = [...partDrawn(scene, 0), ...tools];
+  const extent = (groups: readonly Drawn[]) => boxOfItems(linesOf(groups, 1)) as Box;
+  const size = extent(plain);
+  const room: Point = [box.max[0] - box.min[0], box.max[1] - box.min[1]];
+  const [w, h] = [size.max[0] - size.min[0], size.max[1] - size.min[1]];
+  const ratio = Math.min(((1 - 2 * MARGIN) * room[0]) / w, ((1 - MARGIN) * room[1]) / h);
+  const at: Point = [
+    box.min[0] + room[0] / 2 - (ratio * (size.min[0] + size.max[0])) / 2,
+    box.min[1] + room[1] / 2 - (ratio * (size.min[1] + size.max[1])) / 2,
+  ];
+  const items = moved(linesOf([...partDrawn(scene, ratio), ...tools], ratio), at);
+  const free = roomIn(box);
+  free.add(items);
+  const on = (v: Vec3): Point => {
+    const { across, up } = ISOMETRIC;
+    const dot = (a: Vec3) => a[0] * v[0] + a[1] * v[1] + a[2] * v[2];
+    return [at[0] + ratio * dot(across), at[1] + ratio * dot(up)];
+  };
+  const labels = labelsOf(scene, on, setting).flatMap((l) => {
+    const found = placed(l, free, setting.face, setting.height) ?? [];
+    free.add(found);
+    return found;
+  });
+  return [...items, ...labels];
+}
+
+/** Panels and bends, thick where they turn; `ratio` 0 leaves hatching out. */
+function partDrawn(scene: Scene, ratio: number): readonly Drawn[] {
+  const { before } = scene.state;
+  const panels = before.panels.map((p) => ({
+    ...p,
+    holes: p.holes.filter((h) => ratio === 0 || h.diameter * ratio >= LEAST_HOLE),
+  }));
+  const standing = { ...before, panels };
+  return [
+    ...panels.flatMap((p): readonly Drawn[] => {
+      const surface = panelSurface(standing, p);
+      const pen: Pen = moves(scene, 'panel', p.id) ? 'bold' : 'wide';
+      const own: Drawn = { pen, surface, kinds: ['edge'] };
+      if (p.id !== scene.step.held || ratio === 0) return [own];
+      const hatch = { facets: [], lines: hatching(p, before.thickness, HATCH / ratio) };
+      return [own, { pen: 'faint', surface: hatch, kinds: ['mark'] }];
+    }),
+    ...before.bends.flatMap((b): readonly Drawn[] => {
+      const surface = bendSurface(b, ISOMETRIC);
+      const own = scene.step.bends.includes(b.id);
+      const thick = moves(scene, 'bend', b.id);
+      return [
+        { pen: thick ? 'bold' : 'wide', surface, kinds: ['edge'] },
+        { pen: own ? 'narrow' : 'faint', surface: { facets: [], lines: surface.lines }, kinds: ['bend'] },
+      ];
+    }),
+  ];
+}
+
+/** Lines across both faces of a panel. */
+function hatching({ pose, shape }: FormedPanel, thickness: number, apart: number): Surface['lines'] {
+  const off = 0.02; // mm off the face, so that it does not hide them
+  const sums = shape.map(([x, y]) => x + y);
+  const pitch = apart * Math.SQRT2;
+  const first = Math.ceil(Math.min(...sums) / pitch);
+  const count = Math.floor(Math.max(...sums) / pitch) - first + 1;
+  return Array.from({ length: Math.max(0, count) }, (_, k) => (first + k) * pitch).flatMap((c) =>
+    across(shape, c).flatMap(([p, q]) =>
+      [-off, thickness + off].map((z) => ({
+        from: place3(pose, [p[0], p[1], z]),
+        to: place3(pose, [q[0], q[1], z]),
+        kind: 'mark' as const,
+      })),
+    ),
+  );
+}
+
+/** What of the line x + y = c lies inside a polygon. */
+function across(shape: readonly Point[], c: number): readonly (readonly [Point, Point])[] {
+  const met = shape
+    .flatMap((p, i): readonly Point[] => {
+      const q = shape[(i + 1) % shape.length] as Point;
+      const [a, b] = [p[0] + p[1] - c, q[0] + q[1] - c];
+      if (a > 0 === b > 0) return [];
+      const t = a / (a - b);
+      return [[p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t]];
+    })
+    .toSorted((a, b) => a[0] - b[0]);
+  return Array.from({ length: Math.floor(met.length / 2) }, (_, i) => [
+    met[2 * i] as Point,
+    met[2 * i + 1] as Point,
+  ]);
+}
+
+/** What holds the part or comes down on it: cut off a little over the sheet and past the ends of the line. */
+function toolsDrawn(scene: Scene): readonly Drawn[] {
+  const { lines } = scene.state;
+  const [from, to] = [Math.min(...lines.map((l) => l[0])) - PAST, Math.max(...lines.map((l) => l[1])) + PAST];
+  const pieces = mountedPieces(scene)?.flat() ?? [{ from, to }];
+  const shown = (scene.machine?.before ?? []).filter((t) =>
+    ['fingers', 'punch', 'bar', 'jaw'].includes(t.name),
+  );
+  return shown.flatMap((t): readonly Drawn[] => {
+    const section = low(t);
+    const own = t.mounted ? pieces : [{ from, to }];
+    return own.flatMap((p): readonly Drawn[] => {
+      const [a, b] = [Math.max(p.from, from), Math.min(p.to, to)];
+      return b - a < 1 ? [] : [{ pen: 'narrow', surface: barSurface(section, [a, b]), kinds: ['edge'] }];
+    });
+  });
+}
+
+/** The lower part of a tool that stands on the sheet, the upper part of one that stands beside it. */
+function low({ name, outline }: Tool): readonly Point[] {
+  const zs = outline.map((p) => p[1]);
+  const [least, most] = [Math.min(...zs), Math.max(...zs)];
+  const above = name !== 'jaw' && (name !== 'bar' || most > 100);
+  const [from, to] = above ? [least, least + HIGH] : [Math.max(least, most - HIGH), most];
+  return cutOff(cutOff(outline, from, 1), to, -1);
+}
+
+/** The part of an outline on one side of a height; outlines of tools have no more than one piece there. */
+function cutOff(outline: readonly Point[], height: number, way: 1 | -1): readonly Point[] {
+  return outline.flatMap((p, i): readonly Point[] => {
+    const q = outline[(i + 1) % outline.length] as Point;
+    const [a, b] = [way * (p[1] - height), way * (q[1] - height)];
+    const t = a / (a - b);
+    const crossing: readonly Point[] =
+      a >= 0 !== b >= 0 && a !== b ? [[p[0] + (q[0] - p[0]) * t, height]] : [];
+    return a >= 0 ? [p, ...(a > 0 ? crossing : [])] : crossing;
+  });
+}
+
+function linesOf(groups: readonly Drawn[], ratio: number): readonly Item[] {
+  const facets = groups.flatMap((g) => g.surface.facets);
+  return groups.flatMap(({ pen, surface, kinds }) => {
+    const lines = surface.lines.filter((l) => kinds.includes(l.kind));
+    return visibleLines({ facets, lines }, ISOMETRIC).map(({ from, to }): Item => {
+      const on = ([x, y]: Point): Point => [x * ratio, y * ratio];
+      return { kind: 'stroke', pen, points: [on(from), on(to)] };
+    });
+  });
+}
+
+function labelsOf(scene: Scene, on: (v: Vec3) => Point, { words }: StepSetting): readonly Label[] {
+  const { step, state } = scene;
+  const spots = (p: FormedPanel): readonly Point[] => {
+    const n = p.shape.length;
+    const [x, y] = p.shape.reduce((s, q) => [s[0] + q[0] / n, s[1] + q[1] / n], [0, 0]);
+    const corners = p.shape.map(([u, v]): Point => [x + 0.7 * (u - x), y + 0.7 * (v - y)]);
+    return [[x, y] as Point, ...corners].map(([u, v]) => on(place3(p.pose, [u, v, state.before.thickness])));
+  };
+  const found = (id: string) => state.before.panels.find((p) => p.id === id);
+  const turning = step.heldSide === 'parent' ? step.bends : [parentOf(scene)];
+  const label = (id: string, text: string): readonly Label[] => {
+    const panel = found(id);
+    return panel === undefined
+      ? []
+      : [{ texts: [text], of: { kind: 'points', at: spots(panel), radius: 0.4 } }];
+  };
+  return [
+    ...label(step.held, words.held(step.held, step.machine)),
+    ...turning.flatMap((id) => label(id, words.turns([id]))),
+  ];
+}
+
+/** The panel that the first bend hangs on. */
+export function parentOf({ part, step }: Pick<Scene, 'part' | 'step'>): string {
+  return part.flat.bends.find((b) => b.id === step.bends[0])?.parent ?? '';
+}

@@ -1,0 +1,114 @@
+import { type Box, convexPieces, type Point } from '@tinwright/core';
+import type { Item } from '../page/page.js';
+import { SCALES } from '../page/paper.js';
+import { type Label, placed } from '../plan/labels.js';
+import { roomIn } from '../plan/room.js';
+import { edgesBeyond } from './beyond.js';
+import { areaIn, type Frame, frameAround, frameLine, lineIn } from './frame.js';
+import { moves, type Scene } from './scene.js';
+import type { Cut } from './section.js';
+import type { StepSetting } from './setting.js';
+import { stroke } from './stroke.js';
+import type { Tool } from './tools/tool.js';
+
+const REACH = 130; // mm from the bend line that the picture goes at most
+const BEHIND = 58; // mm of what is held, so that the fingers are seen
+const AROUND = 8; // mm
+const UNDER = 22; // mm under the line
+
+/** The same frame for before and after: everything near the line at the largest of the recommended scales that fits. */
+export function sectionFrame(scene: Scene, box: Box): Frame {
+  const near = [...scene.cuts.before, ...scene.cuts.after]
+    .flatMap((c) => c.outline)
+    .map(([x, z]): Point => [Math.max(-REACH, Math.min(REACH, x)), Math.max(-REACH, Math.min(REACH, z))]);
+  const upright = scene.step.machine === 'vise';
+  const [xs, zs] = [near.map((p) => p[0]), near.map((p) => p[1])];
+  const behind = Math.max(-BEHIND, Math.min(...xs) - AROUND);
+  const least: Point = upright
+    ? [Math.min(...xs, -45) - AROUND, Math.min(Math.max(-BEHIND, Math.min(...zs)), -30) - AROUND]
+    : [Math.min(behind, -30), Math.min(Math.min(...zs) - AROUND, -UNDER)];
+  const most: Point = [Math.max(...xs, upright ? 45 : 15) + AROUND, Math.max(...zs, 24) + AROUND];
+  const size: Point = [box.max[0] - box.min[0], box.max[1] - box.min[1]];
+  const fits = (ratio: number) =>
+    (most[0] - least[0]) * ratio <= size[0] && (most[1] - least[1]) * ratio <= size[1];
+  const { ratio } = SCALES.find((s) => s.ratio <= 1 && fits(s.ratio)) ?? { ratio: 1 / 5 };
+  return frameAround(box, [(least[0] + most[0]) / 2, (least[1] + most[1]) / 2], ratio);
+}
+
+/** The part and the machine cut across the bend line. */
+export function sectionFigure(
+  scene: Scene,
+  when: 'before' | 'after',
+  frame: Frame,
+  setting: StepSetting,
+): readonly Item[] {
+  const tools = scene.machine?.[when] ?? [];
+  const cuts = scene.cuts[when];
+  const solid = [...tools.flatMap((t) => convexPieces(t.outline)), ...cuts.map((c) => c.outline)];
+  const beyond = edgesBeyond(scene.state[when], scene.y, solid).flatMap((l) =>
+    lineIn(frame, [l.from, l.to], false, 'narrow'),
+  );
+  const drawn = [
+    frameLine(frame),
+    ...beyond,
+    ...tools.flatMap((t) => toolItems(t, frame)),
+    ...cuts.flatMap((c) => cutItems(c, moves(scene, c.kind, c.id), frame)),
+    ...stroke(scene, when, frame),
+  ];
+  const room = roomIn(frame.box);
+  room.add(drawn);
+  const labels = labelsOf(scene, when, frame, tools, setting).flatMap((label) => {
+    const items = placed(label, room, setting.face, setting.height) ?? [];
+    room.add(items);
+    return items;
+  });
+  return [...drawn, ...labels];
+}
+
+function toolItems({ outline }: Tool, frame: Frame): readonly Item[] {
+  const area = areaIn(frame, outline);
+  if (area.length === 0) return [];
+  return [{ kind: 'fill', tone: 'grey', points: area }, ...lineIn(frame, outline, true, 'wide')];
+}
+
+/** Cut sheet is black, thin where it is held or rests, thick where it turns. */
+function cutItems({ outline }: Cut, thick: boolean, frame: Frame): readonly Item[] {
+  const area = areaIn(frame, outline);
+  if (area.length === 0) return [];
+  return [{ kind: 'fill', points: area }, ...lineIn(frame, outline, true, thick ? 'bold' : 'narrow')];
+}
+
+function labelsOf(
+  scene: Scene,
+  when: 'before' | 'after',
+  frame: Frame,
+  tools: readonly Tool[],
+  { words }: StepSetting,
+): readonly Label[] {
+  const { step } = scene;
+  const spots = (keep: (c: Cut) => boolean): readonly Point[] =>
+    scene.cuts[when].filter(keep).flatMap((c) => {
+      const area = areaIn(frame, c.outline);
+      if (area.length === 0) return [];
+      const [x, z] = area.reduce((s, p) => [s[0] + p[0] / area.length, s[1] + p[1] / area.length], [0, 0]);
+      return [[x, z] as Point];
+    });
+  const at = (text: string, points: readonly Point[], radius: number): readonly Label[] =>
+    points.length === 0 ? [] : [{ texts: [text], of: { kind: 'points', at: points, radius } }];
+  const held = spots((c) => c.kind === 'panel' && c.id === step.held);
+  const turning = spots((c) => c.kind === 'panel' && scene.state.moving.has(c.id));
+  const names = [
+    ...new Set(
+      scene.cuts[when].filter((c) => c.kind === 'panel' && scene.state.moving.has(c.id)).map((c) => c.id),
+    ),
+  ];
+  return [
+    ...at(words.held(step.held, step.machine), held, 0.3),
+    ...(when === 'after' ? at(words.turns(names.slice(0, 1)), turning, 0.5) : []),
+    ...tools.flatMap((t): readonly Label[] => {
+      const corners = areaIn(frame, t.outline);
+      const text = words.tools[t.name];
+      return corners.length < 3 ? [] : [{ texts: [text], of: { kind: 'area', corners } }];
+    }),
+  ];
+}
