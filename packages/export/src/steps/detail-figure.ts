@@ -1,9 +1,11 @@
-import type { Box, Point } from '@tinwright/core';
+import type { Box } from '@tinwright/core';
+import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { dimension } from '../plan/dimension.js';
 import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
 import { areaIn, type Frame, frameAround, frameLine, lineIn, onPage } from './frame.js';
+import { joined } from './joined.js';
 import type { Scene } from './scene.js';
 import type { StepSetting } from './setting.js';
 
@@ -18,7 +20,7 @@ export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Deta
   const { step } = scene;
   if (step.action === 'close' || (step.machine !== 'brake' && step.machine !== 'press')) return null;
   const opening = step.press?.opening ?? 0;
-  const wide = step.machine === 'press' ? 2.2 * opening : 6 * (step.setBack ?? 1);
+  const wide = step.machine === 'press' ? 2.2 * opening : 5 * (step.setBack ?? 1);
   const found = [
     { text: '5:1', ratio: 5 },
     { text: '2:1', ratio: 2 },
@@ -26,15 +28,14 @@ export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Deta
   ];
   const { text, ratio } =
     found.find((s) => wide * s.ratio <= box.max[0] - box.min[0]) ?? (found[2] as (typeof found)[number]);
-  const back = step.machine === 'press' ? 0 : -(step.setBack ?? 0) / 2;
+  const middle = step.machine === 'press' ? 0 : (step.setBack ?? 0) / 2;
   const frame = frameAround(
     box,
-    [back, step.machine === 'press' ? 0 : 0.5 * scene.part.flat.thickness],
+    [middle, step.machine === 'press' ? 0 : 0.5 * scene.part.flat.thickness],
     ratio,
   );
   const tools = scene.machine?.before ?? [];
-  // all lines first, then all areas over them: pieces of one sheet become one
-  const metal = scene.cuts.before.map((c) => areaIn(frame, c.outline)).filter((a) => a.length > 2);
+  const sheet = joined(scene.cuts.before.map((c) => c.outline)).filter((o) => areaIn(frame, o).length > 2);
   const drawn: readonly Item[] = [
     frameLine(frame),
     ...tools.flatMap((t): readonly Item[] => {
@@ -43,8 +44,10 @@ export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Deta
         ? []
         : [{ kind: 'fill', tone: 'grey', points: area }, ...lineIn(frame, t.outline, true, 'wide')];
     }),
-    ...scene.cuts.before.flatMap((c) => lineIn(frame, c.outline, true, 'bold')),
-    ...metal.map((points): Item => ({ kind: 'fill', tone: 'white', points })),
+    ...sheet.flatMap((outline): readonly Item[] => [
+      { kind: 'fill', tone: 'white', points: areaIn(frame, outline) },
+      ...lineIn(frame, outline, true, 'wide'),
+    ]),
   ];
   const sized =
     step.machine === 'press' ? vOpening(opening, frame, scene, setting) : setBack(frame, scene, setting);
@@ -68,11 +71,24 @@ function setBack(
   const up = part.flat.thickness * frame.ratio;
   const value = step.setBack ?? 0;
   const text = words.setBackHere(`${dims.text(value)} ${dims.unit}`);
-  return dimension(
-    { axis: 0, from: x0, to: x1, edge: z + up, off: 9, text, value, beside: 'after' },
-    face,
-    height,
-  );
+  // the edge of the nose goes on up to the words that tell what lies under it
+  const over = z + up + 9 + 3 * height;
+  return [
+    ...dimension(
+      { axis: 0, from: x0, to: x1, edge: z + up, off: 9, text, value, beside: 'after' },
+      face,
+      height,
+    ),
+    {
+      kind: 'stroke',
+      pen: 'narrow',
+      points: [
+        [x0, z + up + 9],
+        [x0, over + height],
+      ],
+    },
+    letter(face, words.sightHere, [x0 + 0.8, over], { height }),
+  ];
 }
 
 function vOpening(
@@ -87,12 +103,10 @@ function vOpening(
   return dimension({ axis: 0, from: x0, to: x1, edge: z, off: -10, text, value: opening }, face, height);
 }
 
-function labelsOf({ step, machine, part }: Scene, frame: Frame, { words }: StepSetting): readonly Label[] {
+function labelsOf({ machine }: Scene, frame: Frame, { words }: StepSetting): readonly Label[] {
   const tools = (machine?.before ?? []).flatMap((t): readonly Label[] => {
     const corners = areaIn(frame, t.outline);
     return corners.length < 3 ? [] : [{ texts: [words.tools[t.name]], of: { kind: 'area', corners } }];
   });
-  if (step.machine !== 'brake') return tools;
-  const nose: Point = onPage(frame, [-(step.setBack ?? 0), part.flat.thickness]);
-  return [{ texts: [words.sightHere], of: { kind: 'points', at: [nose], radius: 0 } }, ...tools];
+  return tools;
 }

@@ -10,19 +10,19 @@ export const STEPS_ENGLISH: StepWords = {
   action: (action, bends, angle) =>
     ({
       bend: `bend ${list(bends)} to ${angle}`,
-      fold: `fold ${list(bends)} past, to ${angle}`,
+      fold: `fold ${list(bends)} as far as ${angle}`,
       close: `close ${list(bends)}`,
       roll: `roll ${list(bends)} round the wire`,
     })[action],
   alt: (what) => `${what}: cross-section before and after, and the part as it lies in the machine`,
   before: 'Before',
   after: 'After',
-  seen: 'across the bend line, seen from your left',
+  seen: (scale) => `, ${scale}, seen from your left`,
   detail: (scale) => `At the bend line, ${scale}`,
-  lying: 'As it lies before the stroke; you stand at the lower right',
-  held: (panel, machine) =>
-    `${panel}: ${{ brake: 'clamped', press: 'at the gauge', vise: 'clamped', hand: 'held' }[machine]}`,
-  turns: (panels) => `${list(panels)}: ${panels.length > 1 ? 'turn' : 'turns'}`,
+  lying: 'You stand at the lower right. Thick: turns. Hatched: held',
+  held: (panel, { machine, action }) =>
+    `${panel}: ${{ brake: action === 'close' ? 'on the bed' : 'clamped', press: 'at the gauge', vise: 'clamped', hand: 'held' }[machine]}`,
+  turns: (panel, { action }) => `${panel}: ${action === 'close' ? 'is pressed flat' : 'turns'}`,
   tools: {
     fingers: 'finger',
     beam: 'beam',
@@ -36,14 +36,12 @@ export const STEPS_ENGLISH: StepWords = {
     table: 'table',
     jaw: 'jaw',
   },
-  to: (angle) => `to ${angle}`,
-  press: 'press down',
   setBackHere: (size) => `set-back ${size}`,
   sightHere: 'sight line under this edge',
   openingHere: (size) => `V ${size}`,
-  barTop: (size) => `${size}`,
   compass: ['east', 'north-east', 'north', 'north-west', 'west', 'south-west', 'south', 'south-east'],
   about: (compass) => `about ${compass}`,
+  hook: 'Tilt the part front up to hook its rear wall in under the fingers.',
   how: {
     brakeBend: ({ held, set, angle }) =>
       `Clamp ${held} with the sight line under the edge of the fingers, then lift the leaf to ${set}${set === angle ? '' : `: the sheet springs back to ${angle}`}.`,
@@ -71,6 +69,7 @@ export const STEPS_ENGLISH: StepWords = {
     held: 'held',
     up: 'face up',
     towards: 'to you',
+    upright: 'upright',
     sight: 'sight line',
     stop: 'rear stop',
     setBack: 'set-back',
@@ -88,7 +87,8 @@ export const STEPS_ENGLISH: StepWords = {
     held: (panel, bends) => `${panel}, at its edge to ${list(bends)}`,
     face: (face, kind, flipped) =>
       `${face} face ${kind === 'vise' ? 'away from you' : 'up'}${flipped ? ': flip the part over' : ''}`,
-    towards: (side, compass, turned) => `${side} (${compass} of the pattern)${turned}`,
+    towards: (compass, kind, turned) =>
+      `${compass} side of the pattern${kind === 'vise' ? ' up' : ''}${turned === null ? '' : turned === 180 ? ': turn it right round' : `: turn it ${turned > 0 ? 'anticlockwise' : 'clockwise'}`}`,
     sight: (offset, panel) => `${offset} from the tangent line of ${panel}, towards the bend`,
     tangentIsSight: (panel) => `the tangent line of ${panel}`,
     stop: (size) => `${size} behind the edge of the fingers`,

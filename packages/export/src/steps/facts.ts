@@ -28,7 +28,7 @@ export function facts(scene: Scene, { words, dims }: Pick<StepSetting, 'words' |
     ...fact('machine', cells.machine(step.machine, name)),
     ...fact('held', cells.held(step.held, step.heldSide === 'parent' ? step.bends : [parentOf(scene)])),
     ...fact('up', cells.face(step.faceUp, step.machine, flipped)),
-    ...fact('towards', towards(scene, words)),
+    ...fact(step.machine === 'vise' ? 'upright' : 'towards', towards(scene, words)),
     ...(onBrake ? fact('sight', sightText(scene, words, size)) : []),
     ...(onBrake
       ? fact('stop', step.stopDistance === null ? cells.noStop : cells.stop(size(step.stopDistance)))
@@ -61,12 +61,20 @@ function towards(scene: Scene, words: StepSetting['words']): string {
   const eighth = Math.round(step.heading / 45);
   const near = words.compass[((eighth % 8) + 8) % 8] as string;
   const exact = Math.abs(step.heading - 45 * eighth) < 0.5;
-  const side = step.heldSide === 'parent' ? step.bends.join(', ') : parentOf(scene);
-  return words.cells.towards(side, exact ? near : words.about(near), '');
+  return words.cells.towards(exact ? near : words.about(near), step.machine, turnedBy(scene));
+}
+
+/** Degrees the part is turned since the operation before, anticlockwise seen from above; null for none or any other. */
+function turnedBy({ step, previous }: Scene): number | null {
+  if (previous?.faceUp !== step.faceUp || step.machine === 'vise' || previous.machine === 'vise') return null;
+  const by = (previous.heading - step.heading) * (step.faceUp === 'marked' ? 1 : -1);
+  const turn = ((Math.round(by) % 360) + 360) % 360;
+  return turn === 90 ? 90 : turn === 270 ? -90 : turn === 180 ? 180 : null;
 }
 
 function angleText({ step }: Scene, { words, dims }: Pick<StepSetting, 'words' | 'dims'>): string {
-  return words.cells.angle(dims.angle(step.setAngle ?? step.angle), dims.angle(step.angle));
+  const set = dims.angle(step.setAngle ?? step.angle);
+  return words.cells.angle(set, step.action === 'fold' ? set : dims.angle(step.angle));
 }
 
 function gapText(scene: Scene, words: StepSetting['words'], size: (mm: number) => string): string {

@@ -4,7 +4,7 @@ import { type Item, moved, type Pen } from '../page/page.js';
 import { bendSurface } from '../picture/bend-surface.js';
 import { panelSurface } from '../picture/panel-surface.js';
 import type { Surface } from '../picture/surface.js';
-import { ISOMETRIC } from '../picture/view.js';
+import { ISOMETRIC, see } from '../picture/view.js';
 import { visibleLines } from '../picture/visible.js';
 import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
@@ -15,10 +15,11 @@ import { barSurface } from './tool-surface.js';
 import type { Tool } from './tools/tool.js';
 
 const PAST = 25; // mm tools are drawn past the ends of the bend
-const HIGH = 24; // mm of tools are drawn
+const HIGH = 15; // mm of tools are drawn
+const OFF = 0.02; // mm off a face, so that it does not hide what is on it
 const HATCH = 2.6; // mm on the page between the lines of a hatch
 const LEAST_HOLE = 0.8; // mm on the page
-const MARGIN = 0.14; // of the box, left round the part for labels
+const MARGIN = 0.12; // of the box, left round the part for labels
 
 interface Drawn {
   readonly pen: Pen;
@@ -44,11 +45,11 @@ export function lyingFigure(scene: Scene, box: Box, setting: StepSetting): reado
   const free = roomIn(box);
   free.add(items);
   const on = (v: Vec3): Point => {
-    const { across, up } = ISOMETRIC;
-    const dot = (a: Vec3) => a[0] * v[0] + a[1] * v[1] + a[2] * v[2];
-    return [at[0] + ratio * dot(across), at[1] + ratio * dot(up)];
+    const [x, y] = see(ISOMETRIC, v).at;
+    return [at[0] + ratio * x, at[1] + ratio * y];
   };
-  const labels = labelsOf(scene, on, setting).flatMap((l) => {
+  const facets = plain.flatMap((g) => g.surface.facets);
+  const labels = labelsOf(scene, facets, on, setting).flatMap((l) => {
     const found = placed(l, free, setting.face, setting.height) ?? [];
     free.add(found);
     return found;
@@ -87,14 +88,13 @@ function partDrawn(scene: Scene, ratio: number): readonly Drawn[] {
 
 /** Lines across both faces of a panel. */
 function hatching({ pose, shape }: FormedPanel, thickness: number, apart: number): Surface['lines'] {
-  const off = 0.02; // mm off the face, so that it does not hide them
   const sums = shape.map(([x, y]) => x + y);
   const pitch = apart * Math.SQRT2;
   const first = Math.ceil(Math.min(...sums) / pitch);
   const count = Math.floor(Math.max(...sums) / pitch) - first + 1;
   return Array.from({ length: Math.max(0, count) }, (_, k) => (first + k) * pitch).flatMap((c) =>
     across(shape, c).flatMap(([p, q]) =>
-      [-off, thickness + off].map((z) => ({
+      [-OFF, thickness + OFF].map((z) => ({
         from: place3(pose, [p[0], p[1], z]),
         to: place3(pose, [q[0], q[1], z]),
         kind: 'mark' as const,
@@ -170,13 +170,32 @@ function linesOf(groups: readonly Drawn[], ratio: number): readonly Item[] {
   });
 }
 
-function labelsOf(scene: Scene, on: (v: Vec3) => Point, { words }: StepSetting): readonly Label[] {
+function labelsOf(
+  scene: Scene,
+  facets: Surface['facets'],
+  on: (v: Vec3) => Point,
+  { words }: StepSetting,
+): readonly Label[] {
   const { step, state } = scene;
+  const seen = (all: readonly Vec3[]): readonly Vec3[] => {
+    const lines = all.map((v) => ({ from: v, to: [v[0] + 0.1, v[1], v[2]] as const, kind: 'mark' as const }));
+    const shown = visibleLines({ facets, lines }, ISOMETRIC).map((l) => l.from);
+    return all.filter((v) => {
+      const [x, y] = see(ISOMETRIC, v).at;
+      return shown.some((p) => Math.hypot(p[0] - x, p[1] - y) < 1e-6);
+    });
+  };
   const spots = (p: FormedPanel): readonly Point[] => {
     const n = p.shape.length;
     const [x, y] = p.shape.reduce((s, q) => [s[0] + q[0] / n, s[1] + q[1] / n], [0, 0]);
-    const corners = p.shape.map(([u, v]): Point => [x + 0.7 * (u - x), y + 0.7 * (v - y)]);
-    return [[x, y] as Point, ...corners].map(([u, v]) => on(place3(p.pose, [u, v, state.before.thickness])));
+    const around = [0.35, 0.7].flatMap((k) =>
+      p.shape.map(([u, v]): Point => [x + k * (u - x), y + k * (v - y)]),
+    );
+    const all = [[x, y] as Point, ...around].flatMap(([u, v]) =>
+      [-OFF, state.before.thickness + OFF].map((z) => place3(p.pose, [u, v, z])),
+    );
+    const free = seen(all);
+    return (free.length > 0 ? free : all).map(on);
   };
   const found = (id: string) => state.before.panels.find((p) => p.id === id);
   const turning = step.heldSide === 'parent' ? step.bends : [parentOf(scene)];
@@ -187,8 +206,8 @@ function labelsOf(scene: Scene, on: (v: Vec3) => Point, { words }: StepSetting):
       : [{ texts: [text], of: { kind: 'points', at: spots(panel), radius: 0.4 } }];
   };
   return [
-    ...label(step.held, words.held(step.held, step.machine)),
-    ...turning.flatMap((id) => label(id, words.turns([id]))),
+    ...label(step.held, words.held(step.held, step)),
+    ...turning.flatMap((id) => label(id, words.turns(id, step))),
   ];
 }
 

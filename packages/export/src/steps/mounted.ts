@@ -13,9 +13,10 @@ export function mountedPieces({
   state,
 }: Pick<Scene, 'step' | 'state'>): readonly (readonly Piece[])[] | null {
   if (step.tools === null || state.tools === null) return null;
+  const stands = state.tools;
   return step.tools
     .map(({ pieces, gap }, i) => {
-      let [at] = state.tools?.[i] as readonly [number, number];
+      let [at] = stands[i] as readonly [number, number];
       return pieces.map((width): Piece => {
         const from = at;
         at += width + gap;

@@ -5,22 +5,24 @@ import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
 import { edgesBeyond } from './beyond.js';
 import { areaIn, type Frame, frameAround, frameLine, lineIn } from './frame.js';
+import { joined } from './joined.js';
 import { moves, type Scene } from './scene.js';
 import type { Cut } from './section.js';
 import type { StepSetting } from './setting.js';
 import { stroke } from './stroke.js';
 import type { Tool } from './tools/tool.js';
 
-const REACH = 130; // mm from the bend line that the picture goes at most
+const REACH = { brake: 80, press: 80, hand: 80, vise: 45 }; // mm from the bend line that a picture goes at most
 const BEHIND = 58; // mm of what is held, so that the fingers are seen
 const AROUND = 8; // mm
 const UNDER = 22; // mm under the line
 
 /** The same frame for before and after: everything near the line at the largest of the recommended scales that fits. */
 export function sectionFrame(scene: Scene, box: Box): Frame {
+  const reach = REACH[scene.step.machine];
   const near = [...scene.cuts.before, ...scene.cuts.after]
     .flatMap((c) => c.outline)
-    .map(([x, z]): Point => [Math.max(-REACH, Math.min(REACH, x)), Math.max(-REACH, Math.min(REACH, z))]);
+    .map(([x, z]): Point => [Math.max(-reach, Math.min(reach, x)), Math.max(-reach, Math.min(reach, z))]);
   const upright = scene.step.machine === 'vise';
   const [xs, zs] = [near.map((p) => p[0]), near.map((p) => p[1])];
   const behind = Math.max(-BEHIND, Math.min(...xs) - AROUND);
@@ -52,7 +54,7 @@ export function sectionFigure(
     frameLine(frame),
     ...beyond,
     ...tools.flatMap((t) => toolItems(t, frame)),
-    ...cuts.flatMap((c) => cutItems(c, moves(scene, c.kind, c.id), frame)),
+    ...sheet(scene, cuts, frame),
     ...stroke(scene, when, frame),
   ];
   const room = roomIn(frame.box);
@@ -72,10 +74,15 @@ function toolItems({ outline }: Tool, frame: Frame): readonly Item[] {
 }
 
 /** Cut sheet is black, thin where it is held or rests, thick where it turns. */
-function cutItems({ outline }: Cut, thick: boolean, frame: Frame): readonly Item[] {
-  const area = areaIn(frame, outline);
-  if (area.length === 0) return [];
-  return [{ kind: 'fill', points: area }, ...lineIn(frame, outline, true, thick ? 'bold' : 'narrow')];
+function sheet(scene: Scene, cuts: readonly Cut[], frame: Frame): readonly Item[] {
+  return [false, true].flatMap((thick) => {
+    const own = cuts.filter((c) => moves(scene, c.kind, c.id) === thick);
+    return joined(own.map((c) => c.outline)).flatMap((outline): readonly Item[] => {
+      const area = areaIn(frame, outline);
+      if (area.length < 3) return [];
+      return [{ kind: 'fill', points: area }, ...lineIn(frame, outline, true, thick ? 'bold' : 'narrow')];
+    });
+  });
 }
 
 function labelsOf(
@@ -103,8 +110,10 @@ function labelsOf(
     ),
   ];
   return [
-    ...at(words.held(step.held, step.machine), held, 0.3),
-    ...(when === 'after' ? at(words.turns(names.slice(0, 1)), turning, 0.5) : []),
+    ...at(words.held(step.held, step), held, 0.3),
+    ...(when === 'after' || step.machine === 'hand'
+      ? at(words.turns(names[0] ?? '', step), turning, 0.5)
+      : []),
     ...tools.flatMap((t): readonly Label[] => {
       const corners = areaIn(frame, t.outline);
       const text = words.tools[t.name];

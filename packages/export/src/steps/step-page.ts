@@ -1,6 +1,7 @@
 import type { Box } from '@tinwright/core';
 import { letter, lines } from '../page/letter.js';
 import { type Block, type Item, moved, type Page } from '../page/page.js';
+import { SCALES } from '../page/paper.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import { detailFigure } from './detail-figure.js';
 import { facts } from './facts.js';
@@ -24,7 +25,8 @@ export function stepPage(scene: Scene, of: number, setting: StepSetting): Page {
   const { step } = scene;
   const [left, right] = [MARGIN, SIZE.width - MARGIN];
   const title = words.title(scene.part.name, scene.index + 1, of);
-  const what = words.action(step.action, step.bends, dims.angle(step.angle));
+  const angle = step.action === 'fold' ? (step.setAngle ?? step.angle) : step.angle;
+  const what = words.action(step.action, step.bends, dims.angle(angle));
   const how = words.how[`${step.machine}${capital(step.action)}`]?.({
     held: step.held,
     bends: step.bends,
@@ -34,13 +36,13 @@ export function stepPage(scene: Scene, of: number, setting: StepSetting): Page {
   const base = SIZE.height - MARGIN - TITLE;
   const small = letter(face, title, [right, base], { height: height, align: 'end' });
   const big = titleHeight(what, right - left - small.width - 6, setting);
-  const said = lines(face, how ?? '', right - left, height + 0.2);
+  const said = lines(face, `${step.hooked ? `${words.hook} ` : ''}${how ?? ''}`, right - left, height + 0.2);
   const head: readonly Item[] = [
     letter(face, what[0]?.toUpperCase() + what.slice(1), [left, base], { height: big, bold: true }),
     small,
     ...said.map((t, i) => letter(face, t, [left, base - 5 - 4 * i], { height: height + 0.2 })),
   ];
-  const top = base - 5 - 4 * said.length - 1.5;
+  const top = base - 3.5 - 4 * said.length;
   const bottom = top - TOP;
   const low: Box = { min: [left, MARGIN], max: [right - TABLE - GAP, bottom - 5] };
   const pictures = sections(scene, { min: [left, bottom], max: [right, top] }, setting);
@@ -79,12 +81,13 @@ function sections(scene: Scene, box: Box, setting: StepSetting): readonly Item[]
   const detail = detailFigure(scene, third[2] as Box, setting);
   const [first, second] = (detail === null ? boxes(2) : third) as [Box, Box];
   const frame = sectionFrame(scene, first);
+  const scale = SCALES.find((s) => s.ratio === frame.ratio)?.text ?? '';
   const caption = (text: string, b: Box) =>
     letter(face, text, [b.min[0], b.max[1] + 0.6 * height], { height, bold: true });
   return [
-    caption(words.before, first),
+    caption(words.before + words.seen(scale), first),
     ...sectionFigure(scene, 'before', frame, setting),
-    caption(words.after, second),
+    caption(words.after + words.seen(scale), second),
     ...sectionFigure(scene, 'after', { ...frame, box: second }, setting),
     ...(detail === null ? [] : [caption(words.detail(detail.scale), third[2] as Box), ...detail.items]),
   ];

@@ -51,7 +51,7 @@ function pushed({ step, machine }: Scene, frame: Frame): readonly Item[] {
   const [xs, zs] = [tool.outline.map((p) => p[0]), tool.outline.map((p) => p[1])];
   const [x, z] = onPage(frame, [Math.max(...xs), Math.min(...zs)]);
   const right = x + 3;
-  return straight([right, z + 11], [right, z + 2]);
+  return straight([right, z + 1], [right, z - 8]);
 }
 
 function straight(from: Point, to: Point): readonly Item[] {

@@ -10,27 +10,28 @@ export interface StepWords {
   readonly alt: (what: string) => string;
   readonly before: string;
   readonly after: string;
-  readonly seen: string;
+  /** After either of these: scale and side it is seen from. */
+  readonly seen: (scale: string) => string;
   readonly detail: (scale: string) => string;
   readonly lying: string;
-  readonly held: (panel: string, machine: BendStep['machine']) => string;
-  readonly turns: (panels: readonly string[]) => string;
+  readonly held: (panel: string, step: BendStep) => string;
+  readonly turns: (panel: string, step: BendStep) => string;
   readonly tools: Readonly<Record<ToolName, string>>;
-  readonly to: (angle: string) => string;
-  readonly press: string;
   readonly setBackHere: (size: string) => string;
   readonly sightHere: string;
   readonly openingHere: (size: string) => string;
-  readonly barTop: (size: string) => string;
   readonly compass: readonly string[];
   readonly about: (compass: string) => string;
+  /** Said first where the part has to be tilted in under the jaw. */
+  readonly hook: string;
   readonly how: Readonly<Record<string, (h: How) => string>>;
   readonly rows: Readonly<Record<RowName, string>>;
   readonly cells: {
     readonly machine: (kind: BendStep['machine'], name: string) => string;
     readonly held: (panel: string, bends: readonly string[]) => string;
     readonly face: (face: 'marked' | 'unmarked', kind: BendStep['machine'], flipped: boolean) => string;
-    readonly towards: (side: string, compass: string, turned: string) => string;
+    /** Which side of the pattern lies towards the operator, in a vise up, and how far it was turned for it. */
+    readonly towards: (compass: string, kind: BendStep['machine'], turned: number | null) => string;
     readonly sight: (offset: string, panel: string) => string;
     readonly tangentIsSight: (panel: string) => string;
     readonly stop: (size: string) => string;
@@ -53,6 +54,7 @@ export type RowName =
   | 'held'
   | 'up'
   | 'towards'
+  | 'upright'
   | 'sight'
   | 'stop'
   | 'setBack'
