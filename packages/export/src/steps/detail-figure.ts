@@ -1,4 +1,4 @@
-import type { Box } from '@tinwright/core';
+import { type Box, radians } from '@tinwright/core';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { dimension } from '../plan/dimension.js';
@@ -14,6 +14,8 @@ export interface Detail {
   readonly scale: string;
   readonly items: readonly Item[];
 }
+
+const UP = 4; // mm, so that the punch is seen over the sheet
 
 /** Nose and hinge of a leaf brake, or the V of a die, before the stroke. */
 export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Detail | null {
@@ -31,7 +33,7 @@ export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Deta
   const middle = step.machine === 'press' ? 0 : (step.setBack ?? 0) / 2;
   const frame = frameAround(
     box,
-    [middle, step.machine === 'press' ? 0 : 0.5 * scene.part.flat.thickness],
+    [middle, step.machine === 'press' ? UP : 0.5 * scene.part.flat.thickness],
     ratio,
   );
   const tools = scene.machine?.before ?? [];
@@ -94,13 +96,15 @@ function setBack(
 function vOpening(
   opening: number,
   frame: Frame,
-  { part }: Scene,
+  { part, shop, step }: Scene,
   { words, dims, face, height }: StepSetting,
 ): readonly Item[] {
-  const [x0, z] = onPage(frame, [-opening / 2, -part.flat.thickness]);
-  const [x1] = onPage(frame, [opening / 2, 0]);
+  const die = shop.press?.dies.find((d) => d.name === step.press?.die);
+  const deep = (frame.ratio * opening) / 2 / Math.tan(radians(die?.angle ?? 90) / 2) + 5;
+  const [x0] = onPage(frame, [-opening / 2, 0]);
+  const [x1, z] = onPage(frame, [opening / 2, -part.flat.thickness]);
   const text = words.openingHere(`${dims.text(opening)} ${dims.unit}`);
-  return dimension({ axis: 0, from: x0, to: x1, edge: z, off: -10, text, value: opening }, face, height);
+  return dimension({ axis: 0, from: x0, to: x1, edge: z, off: -deep, text, value: opening }, face, height);
 }
 
 function labelsOf({ machine }: Scene, frame: Frame, { words }: StepSetting): readonly Label[] {

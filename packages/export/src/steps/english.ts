@@ -40,7 +40,7 @@ export const STEPS_ENGLISH: StepWords = {
   sightHere: 'sight line under this edge',
   openingHere: (size) => `V ${size}`,
   compass: ['east', 'north-east', 'north', 'north-west', 'west', 'south-west', 'south', 'south-east'],
-  about: (compass) => `about ${compass}`,
+  about: (compass) => `roughly ${compass}`,
   hook: 'Tilt the part front up to hook its rear wall in under the fingers.',
   how: {
     brakeBend: ({ held, set, angle }) =>
@@ -68,8 +68,8 @@ export const STEPS_ENGLISH: StepWords = {
     machine: 'machine',
     held: 'held',
     up: 'face up',
-    towards: 'to you',
-    upright: 'upright',
+    towards: 'near you',
+    upright: 'top end',
     sight: 'sight line',
     stop: 'rear stop',
     setBack: 'set-back',
@@ -87,8 +87,8 @@ export const STEPS_ENGLISH: StepWords = {
     held: (panel, bends) => `${panel}, at its edge to ${list(bends)}`,
     face: (face, kind, flipped) =>
       `${face} face ${kind === 'vise' ? 'away from you' : 'up'}${flipped ? ': flip the part over' : ''}`,
-    towards: (compass, kind, turned) =>
-      `${compass} side of the pattern${kind === 'vise' ? ' up' : ''}${turned === null ? '' : turned === 180 ? ': turn it right round' : `: turn it ${turned > 0 ? 'anticlockwise' : 'clockwise'}`}`,
+    towards: (compass, turned) =>
+      `${compass} side of the pattern${turned === null ? '' : turned === 180 ? ': turn it right round' : `: turn it ${turned > 0 ? 'counter-clockwise' : 'clockwise'}`}`,
     sight: (offset, panel) => `${offset} from the tangent line of ${panel}, towards the bend`,
     tangentIsSight: (panel) => `the tangent line of ${panel}`,
     stop: (size) => `${size} behind the edge of the fingers`,

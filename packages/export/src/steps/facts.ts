@@ -61,10 +61,10 @@ function towards(scene: Scene, words: StepSetting['words']): string {
   const eighth = Math.round(step.heading / 45);
   const near = words.compass[((eighth % 8) + 8) % 8] as string;
   const exact = Math.abs(step.heading - 45 * eighth) < 0.5;
-  return words.cells.towards(exact ? near : words.about(near), step.machine, turnedBy(scene));
+  return words.cells.towards(exact ? near : words.about(near), turnedBy(scene));
 }
 
-/** Degrees the part is turned since the operation before, anticlockwise seen from above; null for none or any other. */
+/** Degrees the part is turned since the operation before, counter-clockwise seen from above; null for none or any other. */
 function turnedBy({ step, previous }: Scene): number | null {
   if (previous?.faceUp !== step.faceUp || step.machine === 'vise' || previous.machine === 'vise') return null;
   const by = (previous.heading - step.heading) * (step.faceUp === 'marked' ? 1 : -1);

@@ -12,10 +12,10 @@ import type { StepSetting } from './setting.js';
 import { stroke } from './stroke.js';
 import type { Tool } from './tools/tool.js';
 
-const REACH = { brake: 80, press: 80, hand: 80, vise: 45 }; // mm from the bend line that a picture goes at most
-const BEHIND = 58; // mm of what is held, so that the fingers are seen
-const AROUND = 8; // mm
-const UNDER = 22; // mm under the line
+const REACH = { brake: 80, press: 45, hand: 80, vise: 45 }; // mm from the bend line that a picture goes at most
+const BEHIND = 6; // mm behind the fingers
+const AROUND = 5; // mm
+const UNDER = 16; // mm under the line
 
 /** The same frame for before and after: everything near the line at the largest of the recommended scales that fits. */
 export function sectionFrame(scene: Scene, box: Box): Frame {
@@ -25,10 +25,13 @@ export function sectionFrame(scene: Scene, box: Box): Frame {
     .map(([x, z]): Point => [Math.max(-reach, Math.min(reach, x)), Math.max(-reach, Math.min(reach, z))]);
   const upright = scene.step.machine === 'vise';
   const [xs, zs] = [near.map((p) => p[0]), near.map((p) => p[1])];
-  const behind = Math.max(-BEHIND, Math.min(...xs) - AROUND);
+  const heel = (scene.machine?.before ?? [])
+    .filter((t) => t.name === 'fingers' || t.name === 'punch')
+    .flatMap((t) => t.outline.map((p) => p[0]));
+  const behind = Math.max(Math.min(-30, ...heel) - BEHIND, Math.min(...xs) - AROUND);
   const least: Point = upright
-    ? [Math.min(...xs, -45) - AROUND, Math.min(Math.max(-BEHIND, Math.min(...zs)), -30) - AROUND]
-    : [Math.min(behind, -30), Math.min(Math.min(...zs) - AROUND, -UNDER)];
+    ? [Math.min(...xs, -45) - AROUND, Math.min(...zs, -30) - AROUND]
+    : [Math.min(behind, -30), Math.min(...zs.map((z) => z - AROUND), -UNDER)];
   const most: Point = [Math.max(...xs, upright ? 45 : 15) + AROUND, Math.max(...zs, 24) + AROUND];
   const size: Point = [box.max[0] - box.min[0], box.max[1] - box.min[1]];
   const fits = (ratio: number) =>

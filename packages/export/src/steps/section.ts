@@ -11,6 +11,7 @@ export interface Cut {
   readonly outline: readonly Point[];
 }
 
+const STRAIGHT = 1e-5; // mm; a corner nearer to the line between its neighbours is none
 const STRIP = Math.PI / 24; // turn of one piece of a bend: 0.2 % of the radius
 
 /** A part cut across its bend line at y. Exact for panels; bends in strips. */
@@ -41,7 +42,16 @@ function sliced(corners: readonly Vec3[], y: number): readonly Point[] {
       return [p[0] + (q[0] - p[0]) * t, p[2] + (q[2] - p[2]) * t];
     }),
   );
-  return met.length === 0 ? [] : convexHull(met);
+  const hull = met.length === 0 ? [] : convexHull(met);
+  return hull.filter(
+    (p, i) => off(p, hull.at(i - 1) as Point, hull[(i + 1) % hull.length] as Point) > STRAIGHT,
+  );
+}
+
+/** How far a point lies off the line through two others. */
+function off([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number {
+  const l = Math.hypot(bx - ax, by - ay);
+  return l === 0 ? 0 : Math.abs((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / l;
 }
 
 function stripsOf({ frame, sweep, low, high, insideRadius, outsideRadius }: FormedBend) {

@@ -51,7 +51,8 @@ function pushed({ step, machine }: Scene, frame: Frame): readonly Item[] {
   const [xs, zs] = [tool.outline.map((p) => p[0]), tool.outline.map((p) => p[1])];
   const [x, z] = onPage(frame, [Math.max(...xs), Math.min(...zs)]);
   const right = x + 3;
-  return straight([right, z + 1], [right, z - 8]);
+  const top = Math.min(frame.box.max[1] - 1, z + (step.machine === 'press' ? 13 : 1));
+  return straight([right, top], [right, top - 9]);
 }
 
 function straight(from: Point, to: Point): readonly Item[] {

@@ -31,7 +31,7 @@ export interface StepWords {
     readonly held: (panel: string, bends: readonly string[]) => string;
     readonly face: (face: 'marked' | 'unmarked', kind: BendStep['machine'], flipped: boolean) => string;
     /** Which side of the pattern lies towards the operator, in a vise up, and how far it was turned for it. */
-    readonly towards: (compass: string, kind: BendStep['machine'], turned: number | null) => string;
+    readonly towards: (compass: string, turned: number | null) => string;
     readonly sight: (offset: string, panel: string) => string;
     readonly tangentIsSight: (panel: string) => string;
     readonly stop: (size: string) => string;
