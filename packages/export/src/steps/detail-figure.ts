@@ -15,7 +15,7 @@ export interface Detail {
   readonly items: readonly Item[];
 }
 
-const UP = 4; // mm, so that the punch is seen over the sheet
+const UP = 3; // mm, so that the punch is seen over the sheet
 
 /** Nose and hinge of a leaf brake, or the V of a die, before the stroke. */
 export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Detail | null {
@@ -100,7 +100,7 @@ function vOpening(
   { words, dims, face, height }: StepSetting,
 ): readonly Item[] {
   const die = shop.press?.dies.find((d) => d.name === step.press?.die);
-  const deep = (frame.ratio * opening) / 2 / Math.tan(radians(die?.angle ?? 90) / 2) + 5;
+  const deep = (frame.ratio * opening) / 2 / Math.tan(radians(die?.angle ?? 90) / 2) + 4;
   const [x0] = onPage(frame, [-opening / 2, 0]);
   const [x1, z] = onPage(frame, [opening / 2, -part.flat.thickness]);
   const text = words.openingHere(`${dims.text(opening)} ${dims.unit}`);

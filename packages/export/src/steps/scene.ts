@@ -1,8 +1,8 @@
-import type { FlatBend, PartPlan } from '@tinwright/core';
+import { clipPolygon, type FlatBend, type PartPlan } from '@tinwright/core';
 import { type BendStep, type Sequence, type Shop, type StepState, stateAt } from '@tinwright/shop';
 import { type Cut, sectionAt } from './section.js';
 import { leafMachine } from './tools/leaf-machine.js';
-import { pressMachine } from './tools/press-machine.js';
+import { GAUGE, pressMachine } from './tools/press-machine.js';
 import type { Machine } from './tools/tool.js';
 import { viseMachine } from './tools/vise-machine.js';
 
@@ -75,6 +75,7 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
       thickness,
       insideRadius,
       hem: [Math.max(0, highest(1)), closed - thickness],
+      rear: rearOf(cuts.before, -thickness - GAUGE.under, GAUGE.over),
     });
   if (step.machine !== 'vise' || shop.vise === null) return null;
   const half = ((step.angle > 140 ? 90 : step.angle) * Math.PI) / 360;
@@ -83,4 +84,13 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
     top: (insideRadius + thickness) * Math.tan(half),
     hem: [Math.max(closed, highest(0)), closed],
   });
+}
+
+/** How far metal reaches back between two heights. */
+function rearOf(cuts: readonly Cut[], low: number, high: number): number {
+  const between = cuts.flatMap((c) => {
+    const over = clipPolygon(c.outline, [0, 1], low);
+    return over.length < 3 ? [] : clipPolygon(over, [0, -1], -high);
+  });
+  return Math.max(0, ...between.map((p) => -p[0]));
 }

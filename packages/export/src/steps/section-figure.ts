@@ -101,7 +101,8 @@ function labelsOf(
       const area = areaIn(frame, c.outline);
       if (area.length === 0) return [];
       const [x, z] = area.reduce((s, p) => [s[0] + p[0] / area.length, s[1] + p[1] / area.length], [0, 0]);
-      return [[x, z] as Point];
+      // its middle first, then towards its ends
+      return [0, 0.45, 0.8].flatMap((k) => area.map((p): Point => [x + k * (p[0] - x), z + k * (p[1] - z)]));
     });
   const at = (text: string, points: readonly Point[], radius: number): readonly Label[] =>
     points.length === 0 ? [] : [{ texts: [text], of: { kind: 'points', at: points, radius } }];

@@ -84,9 +84,13 @@ function turns(part: Part, done: readonly BendStep[]): ReadonlyMap<string, Turn>
       const last = done.findLast((s) => s.bends.includes(id));
       const full = Math.abs(hang.bend.angle);
       const angle = last === undefined ? FLAT : last.action === 'fold' ? Math.min(last.angle, full) : full;
-      // all bent material is wound up over a part of the angle
-      const wound = Math.max(0, hang.bend.terms.allowance / radians(angle) - part.sheet.thickness / 2);
-      return [[id, { angle, insideRadius: angle === full ? hang.bend.insideRadius : wound }]];
+      if (angle === full) return [[id, { angle, insideRadius: hang.bend.insideRadius }]];
+      // all bent material is wound up over a part of the angle, or as much of it as the set-back has room for
+      const { thickness } = part.sheet;
+      const wound = hang.bend.terms.allowance / radians(angle) - thickness / 2;
+      const setBack = last?.setBack ?? null;
+      const most = setBack === null ? wound : setBack / Math.tan(radians(angle) / 2) - thickness;
+      return [[id, { angle, insideRadius: Math.max(0, Math.min(wound, most)) }]];
     }),
   );
 }

@@ -4,14 +4,19 @@ import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
 
 const LIFTED = 12; // mm the punch is drawn over the sheet before the stroke
 const BAR = 25; // mm, half the width of a flattening bar; as the planner takes it, judgement
-const GAUGE = { deep: 14, under: 6, over: 8 }; // mm, size of the stop as it is drawn
+/** Size of the stop as it is drawn, mm. */
+export const GAUGE: Readonly<Record<'deep' | 'under' | 'over', number>> = { deep: 14, under: 6, over: 8 };
 const ARC = 8; // straight pieces of a rounded tip
 
-/** What is bent on a press brake, mm: height of a hem over the sheet before and after it is closed. */
+/**
+ * What is bent on a press brake, mm: height of a hem over the sheet before and after it is closed, and how far back
+ * its metal reaches beside the gauge.
+ */
 export interface PressSheet {
   readonly thickness: number;
   readonly insideRadius: number;
   readonly hem: readonly [before: number, after: number];
+  readonly rear: number;
 }
 
 /** A press brake: the punch comes down, both sides of the sheet rise, the die's shoulders keep under them. */
@@ -19,7 +24,7 @@ export function pressMachine(press: Press, step: BendStep, sheet: PressSheet): M
   return step.action === 'close' ? flattening(sheet) : bending(press, step, sheet);
 }
 
-function bending(press: Press, step: BendStep, { thickness, insideRadius }: PressSheet): Machine {
+function bending(press: Press, step: BendStep, { thickness, insideRadius, rear }: PressSheet): Machine {
   const punch = press.punches.find((p) => p.name === step.press?.punch);
   const die = press.dies.find((d) => d.name === step.press?.die);
   const at = (half: number, lifted: number): readonly Tool[] => {
@@ -40,7 +45,9 @@ function bending(press: Press, step: BendStep, { thickness, insideRadius }: Pres
       },
     ];
   };
-  const gauge = step.press?.gauge ?? null;
+  // a stop touches what stands furthest back
+  const asked = step.press?.gauge ?? null;
+  const gauge = asked === null ? null : Math.max(asked, rear);
   const stop: readonly Tool[] =
     gauge === null
       ? []
