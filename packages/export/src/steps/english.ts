@@ -47,20 +47,18 @@ export const STEPS_ENGLISH: StepWords = {
       `Clamp ${held} with the sight line under the edge of the fingers, then lift the leaf to ${set}${set === angle ? '' : `: the sheet springs back to ${angle}`}.`,
     brakeFold: ({ held, set }) =>
       `Clamp ${held} with the sight line under the edge of the fingers, then lift the leaf as far as ${set}. The next step closes the hem.`,
-    brakeClose: ({ bends }) =>
-      `Lift the fingers, push the fold of ${list(bends)} under them up to its bend, and bring the fingers down on it until the hem is closed.`,
+    brakeClose: () =>
+      'Lift the fingers, push the fold under them up to its bend, and bring them down on it until the hem is closed.',
     pressBend: ({ held, set, angle }) =>
       `Push ${held} against the back gauge, then press until the bend is ${set}${set === angle ? '' : `: it springs back to ${angle}`}.`,
     pressFold: ({ held, set }) =>
       `Push ${held} against the back gauge, then press until the fold is ${set}. The next step closes the hem.`,
-    pressClose: ({ bends }) =>
-      `Lay the fold of ${list(bends)} between flat bars and press until the hem is closed.`,
+    pressClose: () => 'Lay the fold between flat bars and press until the hem is closed.',
     viseBend: ({ held, angle }) =>
       `Hang ${held} between the folding bars, clamp it, then push the free side over to ${angle}, even along the whole line.`,
     viseFold: ({ held, angle }) =>
       `Hang ${held} between the folding bars, clamp it, then push the free side over to ${angle}. The next step closes the hem.`,
-    viseClose: ({ bends }) =>
-      `Hang the fold of ${list(bends)} between the jaws and close them until the hem is closed.`,
+    viseClose: () => 'Hang the fold between the jaws and close them until the hem is closed.',
     handRoll: ({ bends }) =>
       `Lay the wire in and roll the edge of ${list(bends)} round it with pliers, hammer and a setting-down tool.`,
   },

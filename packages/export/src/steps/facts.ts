@@ -1,7 +1,6 @@
 import { type FlatBend, type Point, plainNumber } from '@tinwright/core';
-import { parentOf } from './lying-figure.js';
 import { mountedPieces } from './mounted.js';
-import type { Scene } from './scene.js';
+import { parentOf, type Scene } from './scene.js';
 import type { StepSetting } from './setting.js';
 import type { RowName } from './words.js';
 

@@ -8,25 +8,14 @@ import { ISOMETRIC, see } from '../picture/view.js';
 import { visibleLines } from '../picture/visible.js';
 import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
-import { mountedPieces } from './mounted.js';
-import { moves, type Scene } from './scene.js';
+import { hatching, OFF } from './hatch.js';
+import { type Drawn, toolsDrawn } from './lying-tools.js';
+import { moves, parentOf, type Scene } from './scene.js';
 import type { StepSetting } from './setting.js';
-import { barSurface } from './tool-surface.js';
-import type { Tool } from './tools/tool.js';
 
-const PAST = 25; // mm tools are drawn past the ends of the bend
-const HIGH = 15; // mm of tools are drawn
-const OFF = 0.02; // mm off a face, so that it does not hide what is on it
 const HATCH = 2.6; // mm on the page between the lines of a hatch
 const LEAST_HOLE = 0.8; // mm on the page
 const MARGIN = 0.12; // of the box, left round the part for labels
-
-interface Drawn {
-  readonly pen: Pen;
-  readonly surface: Surface;
-  /** Its lines are drawn, not only its faces in the way. */
-  readonly kinds: readonly ('edge' | 'bend' | 'mark')[];
-}
 
 /** The part as it lies in the machine before the stroke, in an isometric view from the operator's right. */
 export function lyingFigure(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
@@ -86,79 +75,6 @@ function partDrawn(scene: Scene, ratio: number): readonly Drawn[] {
   ];
 }
 
-/** Lines across both faces of a panel. */
-function hatching({ pose, shape }: FormedPanel, thickness: number, apart: number): Surface['lines'] {
-  const sums = shape.map(([x, y]) => x + y);
-  const pitch = apart * Math.SQRT2;
-  const first = Math.ceil(Math.min(...sums) / pitch);
-  const count = Math.floor(Math.max(...sums) / pitch) - first + 1;
-  return Array.from({ length: Math.max(0, count) }, (_, k) => (first + k) * pitch).flatMap((c) =>
-    across(shape, c).flatMap(([p, q]) =>
-      [-OFF, thickness + OFF].map((z) => ({
-        from: place3(pose, [p[0], p[1], z]),
-        to: place3(pose, [q[0], q[1], z]),
-        kind: 'mark' as const,
-      })),
-    ),
-  );
-}
-
-/** What of the line x + y = c lies inside a polygon. */
-function across(shape: readonly Point[], c: number): readonly (readonly [Point, Point])[] {
-  const met = shape
-    .flatMap((p, i): readonly Point[] => {
-      const q = shape[(i + 1) % shape.length] as Point;
-      const [a, b] = [p[0] + p[1] - c, q[0] + q[1] - c];
-      if (a > 0 === b > 0) return [];
-      const t = a / (a - b);
-      return [[p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t]];
-    })
-    .toSorted((a, b) => a[0] - b[0]);
-  return Array.from({ length: Math.floor(met.length / 2) }, (_, i) => [
-    met[2 * i] as Point,
-    met[2 * i + 1] as Point,
-  ]);
-}
-
-/** What holds the part or comes down on it: cut off a little over the sheet and past the ends of the line. */
-function toolsDrawn(scene: Scene): readonly Drawn[] {
-  const { lines } = scene.state;
-  const [from, to] = [Math.min(...lines.map((l) => l[0])) - PAST, Math.max(...lines.map((l) => l[1])) + PAST];
-  const pieces = mountedPieces(scene)?.flat() ?? [{ from, to }];
-  const shown = (scene.machine?.before ?? []).filter((t) =>
-    ['fingers', 'punch', 'bar', 'jaw'].includes(t.name),
-  );
-  return shown.flatMap((t): readonly Drawn[] => {
-    const section = low(t);
-    const own = t.mounted ? pieces : [{ from, to }];
-    return own.flatMap((p): readonly Drawn[] => {
-      const [a, b] = [Math.max(p.from, from), Math.min(p.to, to)];
-      return b - a < 1 ? [] : [{ pen: 'narrow', surface: barSurface(section, [a, b]), kinds: ['edge'] }];
-    });
-  });
-}
-
-/** The lower part of a tool that stands on the sheet, the upper part of one that stands beside it. */
-function low({ name, outline }: Tool): readonly Point[] {
-  const zs = outline.map((p) => p[1]);
-  const [least, most] = [Math.min(...zs), Math.max(...zs)];
-  const above = name !== 'jaw' && (name !== 'bar' || most > 100);
-  const [from, to] = above ? [least, least + HIGH] : [Math.max(least, most - HIGH), most];
-  return cutOff(cutOff(outline, from, 1), to, -1);
-}
-
-/** The part of an outline on one side of a height; outlines of tools have no more than one piece there. */
-function cutOff(outline: readonly Point[], height: number, way: 1 | -1): readonly Point[] {
-  return outline.flatMap((p, i): readonly Point[] => {
-    const q = outline[(i + 1) % outline.length] as Point;
-    const [a, b] = [way * (p[1] - height), way * (q[1] - height)];
-    const t = a / (a - b);
-    const crossing: readonly Point[] =
-      a >= 0 !== b >= 0 && a !== b ? [[p[0] + (q[0] - p[0]) * t, height]] : [];
-    return a >= 0 ? [p, ...(a > 0 ? crossing : [])] : crossing;
-  });
-}
-
 function linesOf(groups: readonly Drawn[], ratio: number): readonly Item[] {
   const facets = groups.flatMap((g) => g.surface.facets);
   return groups.flatMap(({ pen, surface, kinds }) => {
@@ -209,9 +125,4 @@ function labelsOf(
     ...label(step.held, words.held(step.held, step)),
     ...turning.flatMap((id) => label(id, words.turns(id, step))),
   ];
-}
-
-/** The panel that the first bend hangs on. */
-export function parentOf({ part, step }: Pick<Scene, 'part' | 'step'>): string {
-  return part.flat.bends.find((b) => b.id === step.bends[0])?.parent ?? '';
 }

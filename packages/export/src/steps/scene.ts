@@ -94,3 +94,8 @@ function rearOf(cuts: readonly Cut[], low: number, high: number): number {
   });
   return Math.max(0, ...between.map((p) => -p[0]));
 }
+
+/** The panel that the first bend hangs on. */
+export function parentOf({ part, step }: Pick<Scene, 'part' | 'step'>): string {
+  return part.flat.bends.find((b) => b.id === step.bends[0])?.parent ?? '';
+}

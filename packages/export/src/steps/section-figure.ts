@@ -1,44 +1,15 @@
-import { type Box, convexPieces, type Point } from '@tinwright/core';
+import { convexPieces, type Point } from '@tinwright/core';
 import type { Item } from '../page/page.js';
-import { SCALES } from '../page/paper.js';
 import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
 import { edgesBeyond } from './beyond.js';
-import { areaIn, type Frame, frameAround, frameLine, lineIn } from './frame.js';
+import { areaIn, type Frame, frameLine, lineIn } from './frame.js';
 import { joined } from './joined.js';
 import { moves, type Scene } from './scene.js';
 import type { Cut } from './section.js';
 import type { StepSetting } from './setting.js';
 import { stroke } from './stroke.js';
 import type { Tool } from './tools/tool.js';
-
-const REACH = { brake: 80, press: 45, hand: 80, vise: 45 }; // mm from the bend line that a picture goes at most
-const BEHIND = 6; // mm behind the fingers
-const AROUND = 5; // mm
-const UNDER = 16; // mm under the line
-
-/** The same frame for before and after: everything near the line at the largest of the recommended scales that fits. */
-export function sectionFrame(scene: Scene, box: Box): Frame {
-  const reach = REACH[scene.step.machine];
-  const near = [...scene.cuts.before, ...scene.cuts.after]
-    .flatMap((c) => c.outline)
-    .map(([x, z]): Point => [Math.max(-reach, Math.min(reach, x)), Math.max(-reach, Math.min(reach, z))]);
-  const upright = scene.step.machine === 'vise';
-  const [xs, zs] = [near.map((p) => p[0]), near.map((p) => p[1])];
-  const heel = (scene.machine?.before ?? [])
-    .filter((t) => t.name === 'fingers' || t.name === 'punch')
-    .flatMap((t) => t.outline.map((p) => p[0]));
-  const behind = Math.max(Math.min(-30, ...heel) - BEHIND, Math.min(...xs) - AROUND);
-  const least: Point = upright
-    ? [Math.min(...xs, -45) - AROUND, Math.min(...zs, -30) - AROUND]
-    : [Math.min(behind, -30), Math.min(...zs.map((z) => z - AROUND), -UNDER)];
-  const most: Point = [Math.max(...xs, upright ? 45 : 15) + AROUND, Math.max(...zs, 24) + AROUND];
-  const size: Point = [box.max[0] - box.min[0], box.max[1] - box.min[1]];
-  const fits = (ratio: number) =>
-    (most[0] - least[0]) * ratio <= size[0] && (most[1] - least[1]) * ratio <= size[1];
-  const { ratio } = SCALES.find((s) => s.ratio <= 1 && fits(s.ratio)) ?? { ratio: 1 / 5 };
-  return frameAround(box, [(least[0] + most[0]) / 2, (least[1] + most[1]) / 2], ratio);
-}
 
 /** The part and the machine cut across the bend line. */
 export function sectionFigure(

@@ -7,7 +7,8 @@ import { detailFigure } from './detail-figure.js';
 import { facts } from './facts.js';
 import { lyingFigure } from './lying-figure.js';
 import type { Scene } from './scene.js';
-import { sectionFigure, sectionFrame } from './section-figure.js';
+import { sectionFigure } from './section-figure.js';
+import { sectionFrame } from './section-frame.js';
 import type { StepSetting } from './setting.js';
 
 /** Two of them fit on a sheet of A4 or letter paper. mm */
