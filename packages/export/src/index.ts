@@ -3,6 +3,7 @@ export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
 export { type DxfForm, dxfOf } from './dxf/write.js';
+export { type Fraction, formatFraction } from './fraction.js';
 export { cutFiles, jobFiles, partDxf, type Wanted } from './job-files.js';
 export { jobJsonSchema, type SchemaNode } from './job-schema.js';
 export {
@@ -35,6 +36,7 @@ export { stepFiles } from './step-files.js';
 export { STEPS_ENGLISH } from './steps/english.js';
 export { type StepOptions, stepDrawings } from './steps/step-drawings.js';
 export type { StepWords } from './steps/words.js';
+export { stripFiles } from './strip-files.js';
 export { pageSvg } from './svg/page.js';
 export { toSvg } from './svg/write.js';
 export { partTemplate, type Template, type TemplateOptions } from './template/template-pages.js';

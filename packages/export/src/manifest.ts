@@ -1,4 +1,5 @@
 import type { Assembly, Finding, FlatBend, JobPlan, PartPlan, Pose } from '@tinwright/core';
+import { clearPoint } from './clear-point.js';
 import { type WrittenMark, type WrittenMarks, writtenMarks } from './manifest-marks.js';
 
 /** Where a part's files stand in the output folder. */
@@ -50,7 +51,7 @@ function partEntry(p: PartPlan, marks: readonly WrittenMark[], files: PartFiles)
     area: flat.area,
     cutLength: flat.cutLength,
     mass: p.mass,
-    base: flat.base,
+    base: clearPoint(flat),
     bends: flat.bends.map(bendEntry),
     marks,
     files,

@@ -4,10 +4,11 @@ import { EXIT, type ExitCode } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
 import { sizeText } from '../size-text.js';
-import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -16,14 +17,19 @@ export const check: AnyCommand = command<Options>({
   argument: JOB,
   summary: 'read a job, compute it, and say what to know before cutting',
   options: {
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
   examples: [['$0 check carrier.yaml', 'how the parts fit, and what to know; nothing is written']],
   run,
 });
 
-async function run({ job, json }: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families);
+async function run(
+  { job, shop, json }: Options,
+  host: Host,
+  families: readonly AnyFamily[],
+): Promise<ExitCode> {
+  const opened = await openJob(host, job, json, families, shop);
   if ('exit' in opened) return opened.exit;
   const { findings, parts, assembly, job: read } = opened.plan;
   const fits = assembly?.fits ?? [];

@@ -57,3 +57,9 @@ export const DXF_OPTION: OptionSpec = {
   default: 'r2000',
   describe: 'form of the DXF files',
 };
+
+/** The option of verbs that look at a job as one shop would make it. */
+export const SHOP_OPTION: OptionSpec = {
+  type: 'string',
+  describe: 'shop file: its machines, its test strips for rule test-strip',
+};

@@ -9,7 +9,9 @@ import { make } from './make.js';
 import { materials } from './materials.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
+import { shop } from './shop.js';
 import { starter } from './starter.js';
+import { strip } from './strip.js';
 import { template } from './template.js';
 
 /** Every verb, in the order help shows them. A new one is its file and a line here. */
@@ -20,6 +22,8 @@ export const COMMANDS: readonly AnyCommand[] = [
   explain,
   plan,
   template,
+  shop,
+  strip,
   starter,
   families,
   bend,

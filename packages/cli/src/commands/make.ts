@@ -5,7 +5,7 @@ import { EXIT, type ExitCode, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
 import { sizeText } from '../size-text.js';
-import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
@@ -14,6 +14,7 @@ interface Options {
   readonly pictures: boolean;
   readonly views: boolean;
   readonly strict: boolean;
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -35,6 +36,7 @@ export const make: AnyCommand = command<Options>({
       describe: 'also front, top and side view of every formed part as DXF',
     },
     strict: { type: 'boolean', default: false, describe: 'write nothing while a finding is an error' },
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
   examples: [
@@ -45,11 +47,11 @@ export const make: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, out, dxf, pictures, views, strict, json }: Options,
+  { job, out, dxf, pictures, views, strict, shop, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families);
+  const opened = await openJob(host, job, json, families, shop);
   if ('exit' in opened) return opened.exit;
   const { plan } = opened;
   const [{ jobFiles }, { writeSet }] = await Promise.all([

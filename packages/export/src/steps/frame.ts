@@ -1,6 +1,7 @@
-import { type Box, clipPolygon, type Point } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
 import type { Item, Pen } from '../page/page.js';
 import { clipped } from '../plan/clip.js';
+import { cutOff } from './cut-off.js';
 
 /** A picture's frame on the page and what of the machine it shows: page = at + ratio · (machine − from). mm */
 export interface Frame {
@@ -36,7 +37,7 @@ export function areaIn(frame: Frame, outline: readonly Point[]): readonly Point[
     [[0, -1], -max[1]],
   ];
   return sides.reduce<readonly Point[]>(
-    (rest, [n, c]) => clipPolygon(rest, n, c),
+    (rest, [n, c]) => cutOff(rest, n, c),
     outline.map((p) => onPage(frame, p)),
   );
 }

@@ -1,6 +1,7 @@
 import type { Point } from '@tinwright/core';
 import type { Pen } from '../page/page.js';
 import type { Surface } from '../picture/surface.js';
+import { cutOff } from './cut-off.js';
 import { mountedPieces } from './mounted.js';
 import type { Scene } from './scene.js';
 import { barSurface } from './tool-surface.js';
@@ -41,17 +42,5 @@ function low({ name, outline }: Tool): readonly Point[] {
   const [least, most] = [Math.min(...zs), Math.max(...zs)];
   const above = name !== 'jaw' && (name !== 'bar' || most > 100);
   const [from, to] = above ? [least, least + HIGH] : [Math.max(least, most - HIGH), most];
-  return cutOff(cutOff(outline, from, 1), to, -1);
-}
-
-/** The part of an outline on one side of a height; outlines of tools have no more than one piece there. */
-function cutOff(outline: readonly Point[], height: number, way: 1 | -1): readonly Point[] {
-  return outline.flatMap((p, i): readonly Point[] => {
-    const q = outline[(i + 1) % outline.length] as Point;
-    const [a, b] = [way * (p[1] - height), way * (q[1] - height)];
-    const t = a / (a - b);
-    const crossing: readonly Point[] =
-      a >= 0 !== b >= 0 && a !== b ? [[p[0] + (q[0] - p[0]) * t, height]] : [];
-    return a >= 0 ? [p, ...(a > 0 ? crossing : [])] : crossing;
-  });
+  return cutOff(cutOff(outline, [0, 1], from), [0, -1], -to);
 }

@@ -1,5 +1,6 @@
-import { clipPolygon, type FlatBend, type PartPlan } from '@tinwright/core';
+import type { FlatBend, PartPlan } from '@tinwright/core';
 import { type BendStep, type Sequence, type Shop, type StepState, stateAt } from '@tinwright/shop';
+import { cutOff } from './cut-off.js';
 import { type Cut, sectionAt } from './section.js';
 import { leafMachine } from './tools/leaf-machine.js';
 import { GAUGE, pressMachine } from './tools/press-machine.js';
@@ -89,8 +90,8 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
 /** How far metal reaches back between two heights. */
 function rearOf(cuts: readonly Cut[], low: number, high: number): number {
   const between = cuts.flatMap((c) => {
-    const over = clipPolygon(c.outline, [0, 1], low);
-    return over.length < 3 ? [] : clipPolygon(over, [0, -1], -high);
+    const over = cutOff(c.outline, [0, 1], low);
+    return cutOff(over, [0, -1], -high);
   });
   return Math.max(0, ...between.map((p) => -p[0]));
 }

@@ -1,4 +1,5 @@
 import { JobError, type Point, type Problem, paramKit, problemsOf, quoted } from '@tinwright/core';
+import { twinProblems } from './names.js';
 import { shopSchema } from './schema.js';
 import type { Brake, Press, Shop } from './shop.js';
 
@@ -80,28 +81,12 @@ function pressProblems(press: Press): readonly Problem[] {
   ];
 }
 
-/** Strips of the same name, or tools of the same name. */
-function twins(shop: Shop): readonly Problem[] {
-  const lists: readonly (readonly [Problem['path'], readonly { readonly name: string }[]])[] = [
-    [['strips'], shop.strips],
-    [['press', 'punches'], shop.press?.punches ?? []],
-    [['press', 'dies'], shop.press?.dies ?? []],
-  ];
-  return lists.flatMap(([path, list]) =>
-    list.flatMap(({ name }, i): readonly Problem[] => {
-      const first = list.findIndex((o) => o.name === name);
-      if (first === i) return [];
-      return [
-        {
-          code: 'name-twice',
-          path: [...path, i, 'name'],
-          message: `the name ${quoted(name)} is taken by number ${first + 1}`,
-          fix: 'Give each a name of its own',
-        },
-      ];
-    }),
-  );
-}
+/** Strips, punches or dies of the same name. */
+const twins = (shop: Shop): readonly Problem[] => [
+  ...twinProblems(['press', 'punches'], shop.press?.punches ?? []),
+  ...twinProblems(['press', 'dies'], shop.press?.dies ?? []),
+  ...twinProblems(['strips'], shop.strips),
+];
 
 function crossesItself(section: readonly Point[]): boolean {
   const n = section.length;

@@ -187,7 +187,7 @@ function strip(k: ParamKit): Group {
     insideRadius: k.size({ min: 0, max: 100 }),
     k: numberAbove(0, 1),
     kError: k.or(numberBetween(0, 1), 0),
-    springback: k.or(numberBetween(0, 45, ' deg'), 0),
+    springback: k.maybe(numberBetween(-10, 45, ' deg')),
     springbackError: k.or(numberBetween(0, 45, ' deg'), 0),
     strips: k.or(k.count(1, 1000), 1),
   });
