@@ -38,6 +38,7 @@ export {
   springbackFactor,
   springbackOf,
 } from './metal/springback.js';
+export { type StepState, stateAt } from './replay/state-at.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup } from './sequence/plan.js';
 export { planSequence } from './sequence/plan-sequence.js';
