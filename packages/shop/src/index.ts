@@ -2,6 +2,9 @@
 export type { ShopCheck, Subject as ShopSubject } from './checks/check.js';
 export { jobFindings, SHOP_CHECKS, shopFindings } from './checks/index.js';
 export { JOINT_CHECKS, type JointCheck, type JointSubject, joiningFindings } from './checks/joining.js';
+export type { Batch, BatchStep } from './job/batch.js';
+export { planShop, type ShopPlan } from './job/plan-shop.js';
+export type { SetUpChange } from './job/set-up.js';
 export { type Capacity, type Limit, thicknessLimit } from './machines/capacity.js';
 export { DEFAULT_COSTS } from './machines/costs.js';
 export { DEFAULT_SHOP } from './machines/default-shop.js';
@@ -37,6 +40,7 @@ export {
   springbackFactor,
   springbackOf,
 } from './metal/springback.js';
+export { type StepState, stateAt } from './replay/state-at.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup } from './sequence/plan.js';
 export { planSequence } from './sequence/plan-sequence.js';

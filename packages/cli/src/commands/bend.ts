@@ -1,7 +1,8 @@
-import { type BendAnswer, MATERIALS, plainNumber, RULE_KINDS, readBend, type Unit } from '@tinwright/core';
+import { MATERIALS, plainNumber, RULE_KINDS, type Unit } from '@tinwright/core';
 import { type Host, many, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { shopAsked } from '../open-shop.js';
+import { type BendAnswer, readBend } from '../read-bend.js';
 import { givenText, workedText } from '../size-text.js';
 import { fromOptions, given, typedNumber } from '../typed.js';
 import { workingIn } from '../working-in.js';

@@ -1,9 +1,10 @@
 import { join } from 'node:path';
-import { MATERIALS, readBend, type Unit } from '@tinwright/core';
+import { MATERIALS, type Unit } from '@tinwright/core';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { exists } from '../file-kind.js';
 import { measuredText } from '../measured-text.js';
+import { readBend } from '../read-bend.js';
 import { givenText, sizeText } from '../size-text.js';
 import { fitStrip } from '../strip-fit.js';
 import { fromOptions, given, typedNumber } from '../typed.js';
@@ -102,7 +103,7 @@ async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
     import('@tinwright/export'),
     import('../files.js'),
   ]);
-  const sample = stripSample(read.answer, count);
+  const sample = stripSample(material, bend, count);
   const files = stripFiles(sample, dxf);
   const sheet = join(out, 'measured.yaml');
   const start = measuredText({

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import type { JointSpec } from '../assembly/types.js';
 import type { StripBend } from '../bending/test-strip.js';
-import { JobError, type Path, type Problem, worded } from '../errors/problem.js';
+import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
@@ -21,7 +21,7 @@ import {
   type PartData,
   partSchema,
 } from './schema.js';
-import { sheetOf } from './sheet-of.js';
+import { sheetOf } from './sheet.js';
 import { followedParts, type KnownSize, resolved, sizesOf } from './sizes.js';
 
 /** A part to make: its family, parameters and sheet. Lengths mm. */
@@ -180,7 +180,7 @@ function jobPart(part: PartData, job: JobData, i: number, { families, strips }: 
       },
     ]);
   const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
-  const { material, sheet } = sheetOf(stock, stockPath, bending, strips);
+  const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, strips));
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
   const refusals = family.check(params, sheet);
   if (refusals.length > 0)

@@ -151,7 +151,7 @@ export interface Costs {
   readonly flatten: number;
   /** The larger side swings with the leaf. */
   readonly swing: number;
-  /** A bend by hand. */
+  /** A bend by hand, 100 mm long or shorter; longer ones in proportion. */
   readonly hand: number;
   /** To another machine. */
   readonly walk: number;

@@ -1,4 +1,12 @@
-import { type BendAnswer, kFactor, outsideSetback, type PartPlan, planJob, readJob } from '@tinwright/core';
+import {
+  type BendInput,
+  kFactor,
+  type Material,
+  outsideSetback,
+  type PartPlan,
+  planJob,
+  readJob,
+} from '@tinwright/core';
 import { STRIP_FAMILY } from './strip-family.js';
 
 /** A strip to bend and measure: scribed, its bend in the middle. mm */
@@ -20,7 +28,8 @@ const tens = (mm: number) => Math.ceil(mm / 10 - 1e-9) * 10;
  * hang on what is to be found; where exactly the bend falls does not matter, as both legs are measured.
  */
 export function stripSample(
-  { material, bend: { thickness, insideRadius } }: Pick<BendAnswer, 'material' | 'bend'>,
+  material: Pick<Material, 'name' | 'k'>,
+  { thickness, insideRadius }: Pick<BendInput, 'thickness' | 'insideRadius'>,
   count: number,
 ): StripSample {
   const bend = { thickness, insideRadius, angle: 90 };

@@ -1,14 +1,24 @@
-import * as z from 'zod/mini';
-import type { BendInput, BendRule, BendTerms } from '../bending/rule.js';
-import type { StripBend } from '../bending/test-strip.js';
-import { JobError, type Problem, sayIn } from '../errors/problem.js';
-import { paramKit, strictGroup } from '../schema/kit.js';
-import type { Material } from '../stock/materials.js';
-import { formatApart } from '../units/format.js';
-import type { Unit } from '../units/length.js';
-import { problemsOf } from './problems.js';
-import { type BendingData, bendingSchema, type StockData, stockSchema } from './schema.js';
-import { sheetOf } from './sheet-of.js';
+import {
+  type BendInput,
+  type BendingData,
+  type BendRule,
+  type BendTerms,
+  bendingSchema,
+  formatApart,
+  JobError,
+  type Material,
+  numberAbove,
+  type Problem,
+  paramKit,
+  problemsOf,
+  type StockData,
+  type StripBend,
+  sayIn,
+  sheetOf,
+  stockSchema,
+  strictGroup,
+  type Unit,
+} from '@tinwright/core';
 
 /** One bend computed by itself. mm, degrees */
 export interface BendAnswer {
@@ -38,18 +48,7 @@ export function readBend(data: unknown, units: Unit, strips: readonly StripBend[
   const schema = strictGroup({
     stock: stockSchema(kit),
     bending: bendingSchema(kit),
-    angle: z.pipe(
-      kit.angle(0, 270),
-      z.transform((a, context) => {
-        if (a > 0) return a;
-        context.issues.push({
-          code: 'custom',
-          input: a,
-          message: '0 deg given, more than 0 to 270 deg allowed',
-        });
-        return z.NEVER;
-      }),
-    ),
+    angle: numberAbove(0, 270, ' deg'),
     legs: kit.or(kit.list(kit.size(), 0, 100), []),
   });
   const read = schema.safeParse(data);
@@ -62,7 +61,7 @@ function answer(
   units: Unit,
   strips: readonly StripBend[],
 ): BendAnswer {
-  const { material, sheet } = sheetOf(stock, [], bending, strips);
+  const { material, sheet } = sheetOf(stock, bending, strips);
   const { rule, thickness, insideRadius } = sheet;
   const bend: BendInput = { thickness, insideRadius, angle };
   const terms = rule.terms(bend);
