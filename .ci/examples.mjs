@@ -30,7 +30,7 @@ function converted(value, from, key = '') {
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, converted(v, from, k)]));
 }
 
-for (const file of readdirSync(join(root, 'examples')).filter((f) => f.endsWith('.yaml'))) {
+for (const file of readdirSync(join(root, 'examples')).filter((f) => /(?<!-shop)\.yaml$/.test(f))) {
   const job = parse(readFileSync(join(root, 'examples', file), 'utf8'));
   const other = { ...converted(job, job.units), units: job.units === 'mm' ? 'in' : 'mm' };
   for (const [i, rule] of RULES.entries())

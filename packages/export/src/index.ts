@@ -34,6 +34,7 @@ export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { flatDrawing } from './sheets/flat.js';
 export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';
 export { viewsDrawing } from './sheets/views.js';
+export { shopJsonSchema } from './shop-schema.js';
 export { stepFiles } from './step-files.js';
 export { STEPS_ENGLISH } from './steps/english.js';
 export { type StepOptions, stepDrawings } from './steps/step-drawings.js';

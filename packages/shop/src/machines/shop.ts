@@ -178,4 +178,6 @@ export interface Shop {
   readonly costs: Costs;
   /** Bends measured on the shop's own metal. */
   readonly strips: readonly StripRow[];
+  /** Values the file does not give, `brake.clearHeight`: they are usual ones, by judgement or from memory. */
+  readonly assumed: readonly string[];
 }
