@@ -124,7 +124,7 @@ function leafLine(work: Work, brake: Brake, blank: Blank, operation: Operation, 
   return {
     limits,
     mount: mountBook(seen, (done) => judge(setup, bench().at(done), tree.foldAngle)),
-    prospect: prospectBook(seen, (done) => bench().certain(done), frame.spans, brake.gaps, brake.length),
+    prospect: prospectBook(bench, frame.spans, brake.gaps, brake.length),
   };
 }
 

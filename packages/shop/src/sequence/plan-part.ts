@@ -29,9 +29,24 @@ export interface PartToBend {
   readonly blank: Point;
 }
 
-const MOST_STATES = 600_000; // made
-const BEAM = 60;
-const MOST_DIVES = 50_000;
+/** Looked at before a search gives up: a state of a part with many steps takes longer to look at. */
+interface Effort {
+  /** States made by the exact search, states kept by the wide one, states looked at for any plan. */
+  readonly states: number;
+  readonly width: number;
+  readonly dives: number;
+}
+
+const EXACT_STEPS = 20; // searched through as a rule
+
+function effortFor({ steps }: Work): Effort {
+  const share = Math.min(1, EXACT_STEPS / Math.max(1, steps.length));
+  return {
+    states: Math.ceil(600_000 * share ** 4),
+    width: Math.ceil(60 * share ** 2),
+    dives: Math.ceil(20_000 * share ** 5),
+  };
+}
 
 /** The search problem of a part in a shop. */
 export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
@@ -125,12 +140,17 @@ function settingOf(
 
 /**
  * The cheapest plan; where there are too many states to look at, a good one with what it may still fall short, or any.
+ * Without a plan, an infinite bound says that there is none.
  */
 export function findPlan(problem: Problem): Found {
-  const exact = search(problem, MOST_STATES);
+  const { states, width } = effortFor(problem.work);
+  const exact = search(problem, states);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
-  const wide = beam(problem, BEAM);
+  const wide = beam(problem, width);
   if (wide.moves !== null) return { ...wide, bound: exact.bound };
-  const some = dive(problem, MOST_DIVES);
+  const some = anyPlan(problem);
   return { ...some, bound: Math.max(some.bound, exact.bound) };
 }
+
+/** Some plan, or none, sooner than the cheapest is found. */
+export const anyPlan = (problem: Problem): Found => dive(problem, effortFor(problem.work).dives);
