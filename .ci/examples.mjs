@@ -30,9 +30,10 @@ function converted(value, from, key = '') {
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, converted(v, from, k)]));
 }
 
-for (const file of readdirSync(join(root, 'examples')).filter(
-  (f) => f.endsWith('.yaml') && f !== 'deep-bin.yaml',
-)) {
+const jobs = readdirSync(join(root, 'examples')).filter(
+  (f) => /(?<!-shop)\.yaml$/.test(f) && f !== 'deep-bin.yaml',
+);
+for (const file of jobs) {
   const job = parse(readFileSync(join(root, 'examples', file), 'utf8'));
   const other = { ...converted(job, job.units), units: job.units === 'mm' ? 'in' : 'mm' };
   for (const [i, rule] of RULES.entries())

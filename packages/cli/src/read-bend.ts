@@ -12,6 +12,7 @@ import {
   paramKit,
   problemsOf,
   type StockData,
+  type StripBend,
   sayIn,
   sheetOf,
   stockSchema,
@@ -40,9 +41,9 @@ interface BendData {
 
 /**
  * Compute one bend from plain data: `stock` and `bending` as in a job file, `angle` bent through from 0 to 270
- * degrees, `legs` outside lengths. @throws JobError
+ * degrees, `legs` outside lengths. `strips`: rows of the shop that `rule: test-strip` looks in. @throws JobError
  */
-export function readBend(data: unknown, units: Unit): BendAnswer {
+export function readBend(data: unknown, units: Unit, strips: readonly StripBend[] = []): BendAnswer {
   const kit = paramKit(units);
   const schema = strictGroup({
     stock: stockSchema(kit),
@@ -52,14 +53,16 @@ export function readBend(data: unknown, units: Unit): BendAnswer {
   });
   const read = schema.safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  return answer(read.data as unknown as BendData, units);
+  return answer(read.data as unknown as BendData, units, strips);
 }
 
-function answer({ stock, bending, angle, legs }: BendData, units: Unit): BendAnswer {
-  const {
-    material,
-    sheet: { thickness, insideRadius, rule },
-  } = sheetOf(stock, bending);
+function answer(
+  { stock, bending, angle, legs }: BendData,
+  units: Unit,
+  strips: readonly StripBend[],
+): BendAnswer {
+  const { material, sheet } = sheetOf(stock, bending, strips);
+  const { rule, thickness, insideRadius } = sheet;
   const bend: BendInput = { thickness, insideRadius, angle };
   const terms = termsIn(units, rule, bend);
   const problems = shortLegs(legs, terms.setback, units);

@@ -26,6 +26,7 @@ export {
   type BendTerms,
   outsideSetback,
 } from './bending/rule.js';
+export { type StripBend, stripOf } from './bending/test-strip.js';
 export { type Curl, curlOf, type WiredEdge, wireAllowance } from './bending/wired-edge.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
@@ -143,7 +144,7 @@ export { verifyForm } from './fold/verify-form.js';
 export type { MeasuredSize } from './job/measured.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { problemsOf } from './job/problems.js';
-export { type Job, type JobPart, readJob } from './job/read.js';
+export { type Job, type JobContext, type JobPart, readJob } from './job/read.js';
 export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
 export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';
 export { type SheetMetal, sheetOf } from './job/sheet.js';

@@ -7,9 +7,12 @@ import { families } from './families.js';
 import { gauges } from './gauges.js';
 import { make } from './make.js';
 import { materials } from './materials.js';
+import { order } from './order.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
+import { shop } from './shop.js';
 import { starter } from './starter.js';
+import { strip } from './strip.js';
 import { template } from './template.js';
 
 /** Every verb, in the order help shows them. A new one is its file and a line here. */
@@ -18,8 +21,11 @@ export const COMMANDS: readonly AnyCommand[] = [
   check,
   refit,
   explain,
+  order,
   plan,
   template,
+  shop,
+  strip,
   starter,
   families,
   bend,

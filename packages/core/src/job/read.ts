@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import type { JointSpec } from '../assembly/types.js';
+import type { StripBend } from '../bending/test-strip.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
@@ -57,37 +58,43 @@ export interface Job {
 
 const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
 
+/** What a job is read with beside its families. */
+export interface JobContext {
+  /** Parts that are made already, by name: they stay as they are whatever the job now says of them. */
+  readonly made?: ReadonlyMap<string, JobPart>;
+  /** Rows of the shop that `rule: test-strip` looks in. */
+  readonly strips?: readonly StripBend[];
+}
+
 /**
  * Read a job from plain data, as a YAML or JSON parser gives it.
  * @param families those a part may name; the built-in ones by default
- * @param made parts that are made already, by name: they stay as they are whatever the job now says of them
  * @throws JobError with every problem found, in the order of the job
  */
 export function readJob(
   data: unknown,
   families: readonly AnyFamily[] = FAMILIES,
-  made: ReadonlyMap<string, JobPart> = new Map(),
+  { made = new Map(), strips = [] }: JobContext = {},
 ): Job {
   const problems: Problem[] = [];
   const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
   const kit = paramKit(units);
   const head = parse(envelopeSchema(kit), data, [], problems) as JobData | null;
   const list = (data as { parts?: unknown } | null)?.parts;
-  const parts = readParts(Array.isArray(list) ? list : [], head, kit, { families, made }, problems);
+  const parts = readParts(Array.isArray(list) ? list : [], head, kit, { families, made, strips }, problems);
   problems.push(...twins(list), ...jointTwins((data as { joints?: unknown } | null)?.joints));
   const unique = problems.filter((p, i) => problems.findIndex((q) => same(p, q)) === i);
   if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
   const drawn =
     Object.keys(head.measured).length === 0
       ? null
-      : readJob({ ...(data as object), measured: {} }, families, made);
+      : readJob({ ...(data as object), measured: {} }, families, { made, strips });
   return { units, name: head.name, note: head.note, parts, joints: jointsOf(head.joints, kit), drawn };
 }
 
 /** What parts are read with. */
-interface Given {
+interface Given extends Required<JobContext> {
   readonly families: readonly AnyFamily[];
-  readonly made: ReadonlyMap<string, JobPart>;
 }
 
 /** Parts in order; each may follow sizes of those before it. */
@@ -95,9 +102,10 @@ function readParts(
   list: readonly unknown[],
   head: JobData | null,
   kit: ParamKit,
-  { families, made }: Given,
+  given: Given,
   problems: Problem[],
 ): readonly JobPart[] {
+  const { families, made } = given;
   const order = list.map((p) => String((p as { name?: unknown } | null)?.name ?? ''));
   const [measured] = head === null ? [] : attempt(problems, () => measuredByPart(head.measured, order));
   const schema = partSchema(kit, families);
@@ -119,7 +127,7 @@ function readParts(
     if (plain === undefined) return [];
     const part = parse(schema, plain, path, problems) as PartData | null;
     if (part === null || head === null) return [];
-    return attempt(problems, () => keep(jobPart(part, head, i, families)));
+    return attempt(problems, () => keep(jobPart(part, head, i, given)));
   });
 }
 
@@ -156,7 +164,7 @@ function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
   }
 }
 
-function jobPart(part: PartData, job: JobData, i: number, families: readonly AnyFamily[]): JobPart {
+function jobPart(part: PartData, job: JobData, i: number, { families, strips }: Given): JobPart {
   const path: Path = ['parts', i];
   const family = families.find((f) => f.name === part.family) as AnyFamily;
   const { stock, stockPath } = part.stock
@@ -172,7 +180,7 @@ function jobPart(part: PartData, job: JobData, i: number, families: readonly Any
       },
     ]);
   const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
-  const { material, sheet } = within(stockPath, () => sheetOf(stock, bending));
+  const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, strips));
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
   const refusals = family.check(params, sheet);
   if (refusals.length > 0)

@@ -1,4 +1,5 @@
 import { RULE_KINDS } from '../bending/kinds.js';
+import type { StripBend } from '../bending/test-strip.js';
 import { fail } from '../errors/problem.js';
 import type { Sheet } from '../fold/tree.js';
 import { GAUGE_SYSTEMS, gaugeMeanings, gaugeThickness } from '../stock/gauges.js';
@@ -13,13 +14,14 @@ export interface SheetMetal {
 
 /**
  * Material and sheet as a job names them; the inside radius is one thickness when not given. Only for data that went
- * through the schemas. @throws JobError with paths within `stock:`, see `thicknessOf`
+ * through the schemas. @param strips rows of the shop that `rule: test-strip` looks in
+ * @throws JobError with paths within `stock:`, see `thicknessOf`
  */
-export function sheetOf(stock: StockData, bending: BendingData): SheetMetal {
+export function sheetOf(stock: StockData, bending: BendingData, strips: readonly StripBend[]): SheetMetal {
   const material = MATERIALS.find((m) => m.name === stock.material) as Material;
   const thickness = thicknessOf(stock, material);
   const kind = RULE_KINDS.find((k) => k.name === bending.rule) as (typeof RULE_KINDS)[number];
-  const rule = kind.make(bending, material);
+  const rule = kind.make(bending, material, strips);
   return { material, sheet: { thickness, insideRadius: bending.insideRadius ?? thickness, rule } };
 }
 

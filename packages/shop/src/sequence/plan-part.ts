@@ -1,10 +1,10 @@
 import type { Material, Part, Point } from '@tinwright/core';
 import type { Die, Press, Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
-import { springbackFactor } from '../metal/springback.js';
+import { type SheetSpringback, springbackOf } from '../metal/springback.js';
 import { leafTools, setBackFor } from '../tools/leaf-tools.js';
 import { beam } from './beam.js';
-import { brakeStation } from './brake-station.js';
+import { type Blank, brakeStation } from './brake-station.js';
 import { dive } from './dive.js';
 import { foldTree, setRadius, type TreeBend, type TreePanel } from './fold-tree.js';
 import { handStation, viseStation } from './hand-station.js';
@@ -52,6 +52,7 @@ function effortFor({ steps }: Work): Effort {
 export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
   const longest = Math.max(...blank);
   const { thickness, insideRadius } = part.sheet;
+  const springback = springbackOf(shop.strips, material.name, thickness);
   const foldAngle = shop.brake === null ? 135 : leafTools(shop.brake, thickness, insideRadius).most;
   const work = workOf(foldTree(part, foldAngle));
   const input: PlacingInput = {
@@ -62,14 +63,14 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
       (held) => held,
     ),
     setting: kept(
-      (o, station: Station) => settingOf(work, o, station, shop, material),
+      (o, station: Station) => settingOf(work, o, station, shop, springback),
       (s) => s.id,
     ),
   };
   return {
     ...input,
     work,
-    stations: stationsOf(work, shop, { material, longest }),
+    stations: stationsOf(work, shop, { material, longest, springback }),
     positions: placingBook(input),
     contact: contactBook(work),
   };
@@ -88,11 +89,7 @@ function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o
   };
 }
 
-function stationsOf(
-  work: Work,
-  shop: Shop,
-  blank: { readonly material: Material; readonly longest: number },
-): readonly Station[] {
+function stationsOf(work: Work, shop: Shop, blank: Blank): readonly Station[] {
   return [
     ...(shop.brake === null ? [] : [brakeStation(work, shop.brake, blank)]),
     ...(shop.press === null ? [] : pressStations(work, shop, shop.press, blank)),
@@ -126,7 +123,7 @@ function settingOf(
   operation: Operation,
   station: Station,
   shop: Shop,
-  material: Material,
+  springback: SheetSpringback,
 ): Setting {
   if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
   const { bend } = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
@@ -134,7 +131,7 @@ function settingOf(
   // a hem is folded as far as the leaf goes
   if (operation.action === 'fold') return { stop: to(tree.foldAngle, 0.5), setBack };
   if (operation.action === 'close') return { stop: null, setBack };
-  const { factor } = springbackFactor(material.name, bend.insideRadius / tree.thickness);
+  const { factor } = springback(bend.insideRadius);
   return { stop: to(Math.abs(operation.angle) / factor, 0.5), setBack };
 }
 

@@ -7,7 +7,7 @@ import marker from '../../../../examples/row-marker.mjs';
 import { DEFAULT_SHOP, jobFindings, shopFindings } from '../../src/index.js';
 
 const folder = new URL('../../../../examples/', import.meta.url);
-const names = readdirSync(folder).filter((f) => f.endsWith('.yaml'));
+const names = readdirSync(folder).filter((f) => /(?<!-shop)\.yaml$/.test(f));
 
 const plan = (name: string) =>
   planJob(readJob(parse(readFileSync(new URL(name, folder), 'utf8')), [...FAMILIES, marker as never]));
