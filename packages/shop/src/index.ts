@@ -8,6 +8,7 @@ export type { SetUpChange } from './job/set-up.js';
 export { type Capacity, type Limit, thicknessLimit } from './machines/capacity.js';
 export { DEFAULT_COSTS } from './machines/costs.js';
 export { DEFAULT_SHOP } from './machines/default-shop.js';
+export { EXAMPLE_PRESS } from './machines/example-press.js';
 export { readShop } from './machines/read-shop.js';
 export { shopSchema } from './machines/schema.js';
 export type {
@@ -27,6 +28,7 @@ export type {
   Vise,
 } from './machines/shop.js';
 export type { StripRow } from './machines/strip-row.js';
+export { type Measure, SHOP_WORDS, type ShopWord } from './machines/words.js';
 export {
   radiusRatio,
   type SheetSpringback,

@@ -61,5 +61,6 @@ export const DXF_OPTION: OptionSpec = {
 /** The option of verbs that look at a job as one shop would make it. */
 export const SHOP_OPTION: OptionSpec = {
   type: 'string',
-  describe: 'shop file: its machines, its test strips for rule test-strip',
+  values: ['default'],
+  describe: 'shop file, or default: its machines, its test strips for rule test-strip',
 };

@@ -7,6 +7,7 @@ import { families } from './families.js';
 import { gauges } from './gauges.js';
 import { make } from './make.js';
 import { materials } from './materials.js';
+import { order } from './order.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
 import { shop } from './shop.js';
@@ -20,6 +21,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   check,
   refit,
   explain,
+  order,
   plan,
   template,
   shop,

@@ -14,13 +14,16 @@ export const shop: AnyCommand = command<Options>({
     describe: 'shop file, - for standard input; the default shop without',
     needed: false,
   },
-  summary: 'print and check a shop: its machines, limits and test strips',
+  summary: 'print and check a shop: machines, limits, test strips',
   options: { json: JSON_OPTION },
   examples: [['$0 shop garden-shop.yaml', 'the machines as the program understands them']],
   run: async ({ shop: file, json }, host) => {
     const opened = await openShop(host, file, json);
     if ('exit' in opened) return opened.exit;
-    host.out(`${JSON.stringify(opened.shop, null, 2)}\n`);
+    const { shopText } = await import('../shop-text.js');
+    host.out(
+      json ? `${JSON.stringify({ unit: 'mm', ...opened.shop }, null, 2)}\n` : shopText(host, opened.shop),
+    );
     return EXIT.done;
   },
 });

@@ -35,7 +35,7 @@ export const strip: AnyCommand = command<Options>({
     needed: false,
     values: ['fit'],
   },
-  summary: "make test strips of the shop's own metal, and find K and springback from them",
+  summary: 'test strips of your own metal: one to bend, or K from those bent',
   options: {
     units: {
       type: 'string',

@@ -56,13 +56,13 @@ function narrow({ strips, thickness }: MeasuredStrips): readonly Unsaid[] {
   );
 }
 
-function few({ row: { strips } }: StripFit): readonly Unsaid[] {
+function few({ row: { name, strips } }: StripFit): readonly Unsaid[] {
   if (strips >= ENOUGH) return [];
   return [
     {
       code: 'strip-few',
       severity: 'note',
-      part: '',
+      part: name,
       value: strips,
       limit: ENOUGH,
       message: `${strips} of the strips counted; the error is what the readings allow, scatter does not show yet`,

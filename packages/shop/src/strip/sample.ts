@@ -7,6 +7,7 @@ import {
   planJob,
   readJob,
 } from '@tinwright/core';
+import { STRIP_FAMILY } from './strip-family.js';
 
 /** A strip to bend and measure: scribed, its bend in the middle. mm */
 export interface StripSample {
@@ -35,13 +36,14 @@ export function stripSample(
   const between = 2 * tens(Math.max(SIDE, outsideSetback(bend) + 20));
   const flat = between + 2 * EDGE;
   const leg = (flat + kFactor(material.k).terms(bend).deduction) / 2;
-  const job = readJob({
-    units: 'mm',
-    stock: { material: material.name, thickness },
-    bending: { rule: 'k-factor', insideRadius },
-    parts: [
-      { name: 'strip', family: 'bent-strip', quantity: count, width: WIDTH, legs: [leg, leg], angles: [90] },
-    ],
-  });
+  const job = readJob(
+    {
+      units: 'mm',
+      stock: { material: material.name, thickness },
+      bending: { rule: 'k-factor', insideRadius },
+      parts: [{ name: 'strip', family: STRIP_FAMILY.name, quantity: count, leg, width: WIDTH }],
+    },
+    [STRIP_FAMILY],
+  );
   return { plan: planJob(job).parts[0] as PartPlan, flat, width: WIDTH, between };
 }
