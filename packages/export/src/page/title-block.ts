@@ -69,8 +69,8 @@ function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Set
     paragraph(t.caution, width, setting),
     nameRow(t, sheet, width, setting),
     ...(t.job === '' && t.date === '' ? [] : [pair(t.job, t.date, width, setting)]),
-    pair(t.stock, t.make, width, setting),
-    paragraph(t.sizes, width, setting),
+    ...(t.stock === '' && t.make === '' ? [] : [pair(t.stock, t.make, width, setting)]),
+    ...(t.sizes === '' ? [] : [paragraph(t.sizes, width, setting)]),
     ...barRows(t, scale, width, setting),
   ];
 }
