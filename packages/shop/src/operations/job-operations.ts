@@ -28,7 +28,7 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
         ),
         ...partOperations(p, assembly, sequences.get(p.name) ?? null),
       ]),
-      ......groupsOf(stage.joints.filter(fastened)).flatMap((g) => fastening(g, assembly, isFirst(g, joints))),
+      ...groupsOf(stage.joints.filter(fastened)).flatMap((g) => fastening(g, assembly, isFirst(g, joints))),
     ]),
     ...groupsOf(joints.filter((j) => !fastened(j))).map((g) => placing(g, assembly)),
     { kind: 'finish', part: '', tools: ['file', 'gloves'], reasons: ['hands-and-cloth'] },
