@@ -7,6 +7,7 @@ import { families } from './families.js';
 import { gauges } from './gauges.js';
 import { make } from './make.js';
 import { materials } from './materials.js';
+import { packet } from './packet.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
 import { starter } from './starter.js';
@@ -20,6 +21,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   explain,
   plan,
   template,
+  packet,
   starter,
   families,
   bend,

@@ -66,7 +66,7 @@ export interface Anchor {
 /** A sheet of paper with what stands on it. mm, origin at its lower left corner, y up. */
 export interface Page {
   readonly title: string;
-  readonly anchor?: Anchor;
+  readonly anchors?: readonly Anchor[];
   readonly width: number;
   readonly height: number;
   readonly blocks: readonly Block[];

@@ -14,8 +14,15 @@ export interface Title {
   readonly stock: string;
   readonly make: string;
   readonly sizes: string;
-  /** Length of the bar to measure, mm, and what stands beside it. */
-  readonly bar: { readonly length: number; readonly parts: number; readonly text: string };
+  /** Length of the bar to measure, mm, and what stands beside it; null on sheets without a scale. */
+  readonly bar: Bar | null;
+}
+
+/** A bar to lay a rule on. */
+export interface Bar {
+  readonly length: number;
+  readonly parts: number;
+  readonly text: string;
 }
 
 /** What changes from sheet to sheet. */
@@ -71,7 +78,7 @@ function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Set
     ...(t.job === '' && t.date === '' ? [] : [pair(t.job, t.date, width, setting)]),
     ...(t.stock === '' && t.make === '' ? [] : [pair(t.stock, t.make, width, setting)]),
     ...(t.sizes === '' ? [] : [paragraph(t.sizes, width, setting)]),
-    ...barRows(t, scale, width, setting),
+    ...(t.bar === null ? [] : barRows(t.bar, scale, width, setting)),
   ];
 }
 
@@ -122,16 +129,16 @@ function nameRow({ name, what }: Title, sheet: string, width: number, { face, he
 }
 
 /** A bar to lay a rule on, with the scale before it where there is room: prints are often made larger or smaller. */
-function barRows(title: Title, scale: string, width: number, setting: Setting): readonly Row[] {
+function barRows(bar: Bar, scale: string, width: number, setting: Setting): readonly Row[] {
   const { face, height } = setting;
-  const bar = title.bar.length + 2 + height * face.width(title.bar.text, 'regular');
+  const taken = bar.length + 2 + height * face.width(bar.text, 'regular');
   // told the same on every sheet, whether it has a scale or not
-  const room = width - 3 * PAD - bar - height * face.width('Pattern 1:100', 'regular');
-  if (room > 0) return [barRow(title, scale, width, setting)];
-  return [paragraph(scale, width, setting), barRow(title, '', width, setting)];
+  const room = width - 3 * PAD - taken - height * face.width('Pattern 1:100', 'regular');
+  if (room > 0) return [barRow(bar, scale, width, setting)];
+  return [paragraph(scale, width, setting), barRow(bar, '', width, setting)];
 }
 
-function barRow({ bar }: Title, scale: string, width: number, { face, height }: Setting): Row {
+function barRow(bar: Bar, scale: string, width: number, { face, height }: Setting): Row {
   const own = 2.6 * height;
   const base = -1.75 * height;
   const left = width - PAD - 2 - bar.length - height * face.width(bar.text, 'regular');

@@ -40,11 +40,11 @@ export async function pagesPdf(pages: readonly Page[], info: DocumentInfo): Prom
   let chapter = doc.outline;
   for (const page of pages) {
     drawPage(doc, page, info.face);
-    const { anchor } = page;
-    if (anchor === undefined) continue;
-    doc.addNamedDestination(anchor.name, 'Fit');
-    if (anchor.level === 0) chapter = doc.outline.addItem(anchor.title);
-    else chapter.addItem(anchor.title);
+    for (const { name, title, level } of page.anchors ?? []) {
+      doc.addNamedDestination(name, 'Fit');
+      if (level === 0) chapter = doc.outline.addItem(title);
+      else chapter.addItem(title);
+    }
   }
   doc.end();
   return bytes;
@@ -62,8 +62,9 @@ function drawPage(doc: PDFKit.PDFDocument, page: Page, face: Typeface): void {
     const draw = () => {
       for (const item of items) drawItem(sheet, item);
     };
-    const element = alt === null ? doc.struct('P', {}, [draw]) : doc.struct('Figure', { alt }, [draw]);
+    const element = alt === null ? doc.struct('P') : doc.struct('Figure', { alt });
     doc.addStructure(element);
+    element.add(draw);
     for (const item of items)
       if (item.kind === 'words' && item.link !== undefined) drawLink(sheet, item, element);
     element.end();

@@ -30,10 +30,10 @@ export function planTitle(
   return {
     caution: part.material.zinc ? `${words.caution} ${words.cautionZinc}` : words.caution,
     name: part.name,
-    what: part.family.describe.title,
+    what: words.said(part.family.describe.title),
     job: words.job(job),
     date,
-    stock: words.stock(part.material.title, sheet, dims.text(x), dims.text(y), dims.unit),
+    stock: words.stock(words.said(part.material.title), sheet, dims.text(x), dims.text(y), dims.unit),
     make: words.make(part.quantity, mass),
     sizes: `${words.sizes(dims.name)} ${steps}`,
     bar: inches

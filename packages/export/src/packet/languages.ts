@@ -1,0 +1,15 @@
+import { ENGLISH } from '../plan/english.js';
+import type { PlanWords } from '../plan/words.js';
+import { ENGLISH_PACKET } from './english.js';
+import type { PacketWords } from './words.js';
+
+/** A language a packet can be printed in, by its tag. */
+export type Language = 'en' | 'de';
+
+/** All words of a packet, by language. A new one is its two files and a line here. */
+export const LANGUAGES: Readonly<
+  Record<Language, { readonly plans: PlanWords; readonly packet: PacketWords }>
+> = {
+  en: { plans: ENGLISH, packet: ENGLISH_PACKET },
+  de: { plans: ENGLISH, packet: ENGLISH_PACKET },
+};
