@@ -18,9 +18,8 @@ export { manifestOf, manifestText, type PartFiles } from './manifest.js';
 export type { OutFile } from './out-file.js';
 export { cautionsFor } from './packet/cautions.js';
 export { LANGUAGES, type Language } from './packet/languages.js';
-export { makingOf } from './packet/making.js';
+export { type Making, makingOf } from './packet/making.js';
 export {
-  type Making,
   type PacketOptions,
   packetPages,
   SECTIONS,

@@ -16,7 +16,7 @@ export function bendFacts({ name, flat }: PartPlan, work: BendWork, { dims, plan
     direction: first.direction === 'up' ? plans.up : plans.down,
     angle: dims.angle(Math.round(angle)),
     action: work.action,
-    hem: first.hem === null ? '' : plans.hems[first.hem],
+    hem: first.hem,
     radius: dims.fine(first.insideRadius),
     several: own.length > 1,
     machine: work.step === null ? null : machineFacts(work.step, dims.text, dims.angle),

@@ -1,14 +1,14 @@
-import type { Finding, JobPlan } from '@tinwright/core';
-import type { Shop } from '@tinwright/shop';
+import type { JobPlan } from '@tinwright/core';
 import type { Flowing } from '../page/flow.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
+import type { Making } from './making.js';
 import type { CautionName } from './words.js';
 
 /** The cautions of a job, those that apply, in the order of the work. */
 export function cautionsFor(
   { parts, assembly }: Pick<JobPlan, 'parts' | 'assembly'>,
-  shop: Shop,
+  { shop, assumed }: Pick<Making, 'shop' | 'assumed'>,
 ): readonly CautionName[] {
   const bent = parts.some((p) => p.flat.bends.length > 0);
   const kinds = new Set((assembly?.seated ?? []).map((s) => s.joint.by?.kind.name ?? ''));
@@ -35,7 +35,7 @@ export function cautionsFor(
     air: hot,
     zinc: zinc && hot,
     chromium: hot && parts.some((p) => p.material.name.startsWith('stainless')),
-    table: shop.table !== null,
+    table: shop.table !== null && !assumed,
     mandrels: kinds.has('blind-rivet'),
     object: true,
     food: true,
@@ -47,22 +47,17 @@ export function cautionsFor(
 /** The sheet of cautions: what can hurt, no answer to what it carries, and what to know about this job. */
 export function cautionFlows(
   { plan, words, setting }: PacketKit,
-  shop: Shop,
-  findings: readonly Finding[],
+  making: Pick<Making, 'shop' | 'assumed' | 'findings'>,
 ): readonly Flowing[] {
   const w = words.cautions;
-  const list = cautionsFor(plan, shop).map((name) => w.all[name]);
-  const told = findings.filter((f) => f.severity !== 'note' || f.code !== 'tolerance');
+  const list = cautionsFor(plan, making).map((name) => w.all[name]);
+  const told = making.findings.filter((f) => f.severity !== 'note' || f.code !== 'tolerance');
   return [
     tableFlow(
       {
         heading: words.sections.cautions,
-        columns: [
-          { title: w.columns.where },
-          { title: w.columns.what, grows: true },
-          { title: w.columns.source, grows: true },
-        ],
-        rows: list.map(({ where, text, source }) => [where, text, source]),
+        columns: [{ title: w.columns.where }, { title: w.columns.what, grows: true }],
+        rows: list.map(({ where, text, source }) => [where, `${text} (${source})`]),
       },
       setting,
     ),

@@ -72,7 +72,7 @@ export const ENGLISH_PACKET: PacketWords = {
       'Read the cautions first. Then work through the operations one by one and tick them off; they say when to take which plan. A plan is for marking out with rule and square; a template is the same at full size, to lay on the sheet, and may be used in its place.',
   },
   cautions: {
-    columns: { where: 'where', what: 'what can hurt, and what to do', source: 'source' },
+    columns: { where: 'where', what: 'what can hurt, and what to do (and who says so)' },
     all: {
       edges: {
         where: 'cut edges',
@@ -186,7 +186,7 @@ export const ENGLISH_PACKET: PacketWords = {
         'That is not answered here. What sheet-metal work carries depends on the welds or rivets as they were really made, on the sheet as it really is, on how the load lies and swings, and on wear and rust; none of that is in a drawing. For lifting, for loads over people, for vehicles, pressure or heat a competent person has to check the finished object (in the UK LOLER 1998, in the US ASME B30.20; from memory). No load rating.',
     },
     findings: 'What to know about this job before cutting',
-    findingColumns: { part: 'part', what: 'what', fix: 'what to do', source: 'source' },
+    findingColumns: { part: 'part', what: 'what', fix: 'what to do' },
     severity: { error: 'error', warning: 'warning', note: 'note' },
     findingsIn: '',
   },
@@ -272,13 +272,15 @@ export const ENGLISH_PACKET: PacketWords = {
     },
     why: (text) => `Why: ${text}.`,
     with: (tools) => `With: ${tools}`,
+    glossary:
+      'Nose: the edge of the fingers the sheet is bent round. Rear stop: from the nose back to the edge of the sheet that lies against it. Set back: how far the nose stands behind the edge of the leaf. Left, right, top and bottom are those of the pattern on its plan.',
     heading: 'In this order',
     stepAlt: (part, step) => `Step ${step} of bending ${part}`,
-    trialBend: (thickness, deduction, unit) => ({
+    trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
       title: 'Bend a trial strip',
       lines: [
-        `Shear a strip of the same sheet (${thickness}), exactly 100 mm or 4 in long and about 40 mm (1 1/2 in) wide. Scribe its middle, bend it there to 90°, and measure both legs over the outside.`,
-        `Both legs together, less the length of the strip, are the deduction. ${deduction === null ? 'The plans list it' : `The plans expect ${deduction} ${unit}`}. When yours is off by more than a fifth of the thickness, put your K in the job and print the packet again; else go on.`,
+        `Shear a strip of the same sheet (${thickness}), exactly ${length} ${unit} long and about ${width} ${unit} wide. Scribe its middle, bend it there to 90° with inside radius ${radius} ${unit}, and measure both legs over the outside. Both legs together, less the length of the strip, are the deduction.`,
+        `${deduction === null ? 'The plans list the deductions they expect.' : `The plans expect ${deduction} ${unit}.`} When yours is off by more than a fifth of the thickness, the packet should be printed again with your K = ((2 × (R + T) – deduction) × 0.637 – R) ÷ T, where R is the inside radius and T the thickness. Else go on.`,
       ],
     }),
     shear: (part, quantity, x, y, diagonal, unit) => ({
@@ -333,10 +335,10 @@ export const ENGLISH_PACKET: PacketWords = {
         between === null
           ? `Measure between the walls where ${part} will stand, at both ends and in the middle: ${planned} ${unit} is planned${size === null ? '' : ` (${size})`}.`
           : `Measure the clear distance between ${between[0]} and ${between[1]} where ${part} will sit: ${planned} ${unit} is planned.`,
-        `When the least of them is other than planned by more than the clearance, make ${part} shorter or longer by the difference: move its lines on the far side by as much. With the program: ${
+        `Take the least. Where it is not as planned, make ${part} smaller or larger by the difference: in its marking-out table the lines of the far half move by as much. With the program: ${
           size === null
             ? `change the size of ${part} in the job`
-            : `tinwright refit JOB --measured ${size}=LENGTH`
+            : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')
         } and print its plan again.`,
       ],
     }),
@@ -401,14 +403,9 @@ export const ENGLISH_PACKET: PacketWords = {
       `${job === '' ? 'The object' : `The ${job}`} taken apart along its joints; crosses mark fasteners`,
     picture: 'Which piece goes where',
     rules: 'What the fasteners need',
-    ruleColumns: {
-      by: '',
-      edge: 'from an edge',
-      pitch: 'pitch, least',
-      bend: 'from a bend',
-      source: 'source',
-    },
+    ruleColumns: { by: 'centres, least', edge: 'from an edge', pitch: 'pitch', bend: 'from a bend' },
     drill: (rivet, drill) => `Rivet ${rivet}: drill ${drill}.`,
+    by: (sources) => `Distances: ${sources}.`,
     grip: (stack) => `The sheets it holds are ${stack} thick together.`,
     notes: [
       'Where fasteners stand is marked on the plans of both parts: the same place on each. Gloves off the drill, eyes protected when mandrels snap or sparks fly.',
@@ -423,7 +420,7 @@ export const ENGLISH_PACKET: PacketWords = {
     blankY: 'blank, along the left edge',
     overall: { x: 'overall length', y: 'overall width', z: 'overall height' },
     angle: (numbers) => `angle of ${numbers}, with the square or protractor`,
-    between: (joint) => `gap at joint ${joint}`,
+    object: 'Put together',
     notes: (cut, bent) => [
       `Cut sizes are held to ISO 2768-1 class ${cut}, bent sizes to class ${bent}: what a hand brake holds (which class that is, and ±2° for angles, from memory).`,
       'Measure over the outside, at both ends and in the middle; write down the worst. More pieces than columns: copy the sheet.',
@@ -449,6 +446,15 @@ export const ENGLISH_PACKET: PacketWords = {
 
 const EDGES = { left: 'left', right: 'right', top: 'top', bottom: 'bottom' } as const;
 
+const HEMS = {
+  closed:
+    'Squeeze it flat under the jaw, or dress it down with a mallet on the bench, from the middle outwards.',
+  open: 'Lay a strip as thick as the gap of the hem into it, and squeeze the hem onto it under the jaw or with a mallet; draw the strip out.',
+  teardrop:
+    'Press the edge down onto the sheet with the mallet, and leave the fold round: it must not be pressed flat.',
+  wired: '',
+} as const;
+
 function bendWords(f: BendFacts, unit: string): StepWords {
   const line = `${f.several ? 'lines' : 'line'} ${f.numbers}`;
   const titles = {
@@ -458,9 +464,9 @@ function bendWords(f: BendFacts, unit: string): StepWords {
     roll: `${f.part}: roll the edge ${f.numbers} round the wire`,
   };
   const what = {
-    bend: `Bends ${f.panels}, inside radius ${f.radius} ${unit}; in one stroke.`,
-    fold: `Folds ${f.panels} as far as the brake goes.`,
-    close: `${f.hem}: squeeze it under the jaw, or dress it down with a mallet on the bench, from the middle outwards.`,
+    bend: `Bends ${f.panels}, inside radius ${f.radius} ${unit}${f.several ? '; all in one stroke' : ''}.`,
+    fold: `Folds ${f.panels}, as far as the leaf goes.`,
+    close: HEMS[f.hem ?? 'closed'],
     roll: `Bend ${f.panels} up, lay the wire in and close the edge over it with pliers and mallet, a little at a time from the middle.`,
   };
   return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
@@ -485,7 +491,7 @@ function machineLines({ machine: m, action }: BendFacts, line: string): readonly
       sights.length === 0 ? '' : `Line under the edge of the nose: ${sights.join(' and ')}`,
       m.stop === null ? '' : `rear stop ${m.stop}`,
       m.setBack === null ? '' : `fingers set back ${m.setBack}`,
-      m.set === null ? '' : `set to ${m.set}, for springback`,
+      m.set === null || action === 'fold' ? '' : `set to ${m.set}, for springback`,
     ]
       .filter((t) => t !== '')
       .join('; ')

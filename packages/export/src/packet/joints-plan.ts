@@ -107,7 +107,7 @@ function rulesFlow(
   { plan, words, plans, dims, setting }: PacketKit,
   seated: readonly Seated[],
 ): readonly Flowing[] {
-  const { rules, ruleColumns: c, drill, grip } = words.joints;
+  const { rules, ruleColumns: c, drill, grip, by } = words.joints;
   const say = sayIn(plan.job.units);
   const sheetOf = (name: string): readonly StackSheet[] => {
     const part = plan.parts.find((p) => p.name === name);
@@ -123,23 +123,19 @@ function rulesFlow(
     const name = plans.fasteners[joint.by.kind.name] ?? joint.by.kind.name;
     const diameter = (joint.by.ask as { readonly diameter?: number }).diameter;
     const rivet = RIVET_SIZES.find((r) => diameter !== undefined && Math.abs(r.diameter - diameter) < 0.05);
-    const row = [
-      name,
-      ...[needs.edge, needs.pitch, needs.bend].map(dims.fine),
-      [needs.edgeSource, needs.pitchSource, needs.bendSource]
-        .map((s) => inWords(s, say))
-        .filter((s, i, all) => all.indexOf(s) === i)
-        .join('; '),
-    ];
+    const row = [name, ...[needs.edge, needs.pitch, needs.bend].map(dims.fine)];
+    const sources = [needs.edgeSource, needs.pitchSource, needs.bendSource]
+      .map((s) => inWords(s, say))
+      .filter((s, i, all) => all.indexOf(s) === i);
     const thick = thicknessText(
       stack.reduce((sum, s) => sum + s.thickness, 0),
       dims,
     );
-    const notes =
+    const held =
       joint.by.kind.name === 'blind-rivet' && rivet !== undefined
-        ? [`${drill(rivet.name, rivet.drill)} ${grip(thick)}`]
-        : [`${name}: ${grip(thick)}`];
-    kinds.set(row.join('\n'), [row, notes]);
+        ? `${drill(rivet.name, rivet.drill)} ${grip(thick)}`
+        : `${name}: ${grip(thick)}`;
+    kinds.set(row.join('\n'), [row, [`${held} ${by(sources.join('; '))}`]]);
   }
   if (kinds.size === 0) return [];
   return [
@@ -147,11 +143,10 @@ function rulesFlow(
       {
         heading: rules,
         columns: [
-          { title: c.by },
+          { title: c.by, grows: true },
           { title: `${c.edge}, ${dims.unit}`, align: 'end' },
           { title: `${c.pitch}, ${dims.unit}`, align: 'end' },
           { title: `${c.bend}, ${dims.unit}`, align: 'end' },
-          { title: c.source, grows: true },
         ],
         rows: [...kinds.values()].map(([row]) => row),
         notes: [...new Set([...kinds.values()].flatMap(([, notes]) => notes))],

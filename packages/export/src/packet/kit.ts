@@ -31,8 +31,8 @@ export const thicknessText = (mm: number, { unit }: Dims): string =>
 
 /** Material and thickness of a part's sheet. */
 export const stockText = ({ material, sheet }: PartPlan, { dims, plans }: PacketKit): string =>
-  `${plans.said(material.title)}, ${thicknessText(sheet.thickness, dims)}`;
+  `${plans.said(material.title)}, ${thicknessText(sheet.thickness, dims).replace(' ', '\u00A0')}`;
 
 /** `436.5 × 335.1`. */
 export const blankText = ({ flat }: PartPlan, { dims }: PacketKit): string =>
-  flat.blank.max.map((v) => dims.text(v)).join(' × ');
+  flat.blank.max.map((v) => dims.text(v)).join('\u00A0×\u00A0');

@@ -1,13 +1,26 @@
-import type { JobPlan, PartPlan } from '@tinwright/core';
+import type { Finding, JobPlan, PartPlan } from '@tinwright/core';
 import {
   DEFAULT_SHOP,
   jobFindings,
   jobOperations,
+  type Operations,
   planSequence,
   type Sequence,
   type Shop,
 } from '@tinwright/shop';
-import type { Making } from './packet-pages.js';
+import type { Drawing } from '../drawing.js';
+
+/** What is known of how the job is made in a shop. */
+export interface Making {
+  readonly shop: Shop;
+  /** True where no shop was given. */
+  readonly assumed: boolean;
+  readonly sequences: ReadonlyMap<string, Sequence>;
+  readonly operations: Operations;
+  readonly findings: readonly Finding[];
+  /** Pictures of the steps of bending, by the name of the part. */
+  readonly pictures?: ReadonlyMap<string, readonly Drawing[]>;
+}
 
 const MOST_STEPS = 60; // that the planner of bends takes; a hem is two
 

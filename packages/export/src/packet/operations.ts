@@ -34,7 +34,7 @@ export function operationFlows(kit: PacketKit, ask: OperationsAsk): readonly Flo
   const tools = toolsOf(ask.operations.list).map((t) => w.toolNames[t]);
   return [
     notesFlow(null, intro(kit, ask), setting),
-    notesFlow(w.tools, [`${tools.join(', ')}.`], setting),
+    notesFlow(w.tools, [`${tools.join(', ')}.`, w.glossary], setting),
     (width) => ({
       alt: null,
       heading: headingStrip(w.heading, setting),
@@ -142,9 +142,15 @@ function stepWords(o: Operation, kit: PacketKit): StepWords {
 function trialWords({ plan, dims, words }: PacketKit): StepWords {
   const part = plan.parts.find((p) => p.flat.bends.length > 0) as PartPlan;
   const square = part.flat.bends.find((b) => b.hem === null && Math.abs(b.angle - 90) < 1e-6) ?? null;
+  const inches = dims.unit === 'in';
   return words.operations.trialBend(
-    thicknessText(part.sheet.thickness, dims),
-    square === null ? null : dims.fine(square.terms.deduction),
+    {
+      thickness: thicknessText(part.sheet.thickness, dims),
+      radius: dims.fine(square?.insideRadius ?? part.sheet.insideRadius),
+      length: inches ? '4' : '100',
+      width: inches ? '1 1/2' : '40',
+      deduction: square === null ? null : dims.fine(square.terms.deduction),
+    },
     dims.unit,
   );
 }

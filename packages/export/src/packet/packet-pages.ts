@@ -1,6 +1,4 @@
-import type { Finding, JobPlan, PartPlan, ToleranceClass } from '@tinwright/core';
-import type { Operations, Sequence, Shop } from '@tinwright/shop';
-import type { Drawing } from '../drawing.js';
+import type { JobPlan, PartPlan, ToleranceClass } from '@tinwright/core';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
@@ -18,6 +16,7 @@ import { inspectionFlows } from './inspection.js';
 import { jointFlows } from './joints-plan.js';
 import type { PacketKit } from './kit.js';
 import { LANGUAGES, type Language } from './languages.js';
+import type { Making } from './making.js';
 import { numbered } from './numbered.js';
 import { operationFlows } from './operations.js';
 
@@ -52,18 +51,6 @@ export interface PacketOptions {
   readonly face?: Typeface;
 }
 
-/** What is known of how the job is made in a shop. */
-export interface Making {
-  readonly shop: Shop;
-  /** True where no shop was given. */
-  readonly assumed: boolean;
-  readonly sequences: ReadonlyMap<string, Sequence>;
-  readonly operations: Operations;
-  readonly findings: readonly Finding[];
-  /** Pictures of the steps of bending, by the name of the part. */
-  readonly pictures?: ReadonlyMap<string, readonly Drawing[]>;
-}
-
 /**
  * Everything for one job on paper: cover, cautions, cut list, plans, operations, joints, inspection, templates; pages
  * numbered, with a list of contents that leads to them.
@@ -87,8 +74,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
     anchored(textSheets(kit, paper, title, passages, date), name, title, level);
   const { job, parts } = plan;
   const make: Readonly<Record<Section, () => readonly Page[]>> = {
-    cautions: () =>
-      sheets('cautions', words.sections.cautions, cautionFlows(kit, making.shop, making.findings)),
+    cautions: () => sheets('cautions', words.sections.cautions, cautionFlows(kit, making)),
     cuts: () => sheets('cuts', words.sections.cuts, cutFlows(kit)),
     plans: () =>
       chapter(

@@ -46,7 +46,7 @@ export interface BendFacts {
   readonly direction: string;
   readonly angle: string;
   readonly action: 'bend' | 'fold' | 'close' | 'roll';
-  readonly hem: string;
+  readonly hem: 'closed' | 'open' | 'teardrop' | 'wired' | null;
   readonly radius: string;
   readonly several: boolean;
   /** How the machine does it; null where no order was found for one. */
@@ -65,6 +65,16 @@ export interface BendFacts {
     readonly setBack: string | null;
     readonly press: { readonly punch: string; readonly die: string; readonly gauge: string | null } | null;
   } | null;
+}
+
+/** A strip bent to try the metal, ready to print. */
+export interface TrialFacts {
+  readonly thickness: string;
+  readonly radius: string;
+  readonly length: string;
+  readonly width: string;
+  /** Of a bend of 90 degrees; null where the job has none. */
+  readonly deduction: string | null;
 }
 
 /** Pieces put together, ready to print. */
@@ -113,11 +123,11 @@ export interface PacketWords {
     readonly start: string;
   };
   readonly cautions: {
-    readonly columns: Readonly<Record<'where' | 'what' | 'source', string>>;
+    readonly columns: Readonly<Record<'where' | 'what', string>>;
     readonly all: Readonly<Record<CautionName, CautionWords>>;
     readonly load: { readonly question: string; readonly answer: string };
     readonly findings: string;
-    readonly findingColumns: Readonly<Record<'part' | 'what' | 'fix' | 'source', string>>;
+    readonly findingColumns: Readonly<Record<'part' | 'what' | 'fix', string>>;
     readonly severity: Readonly<Record<'error' | 'warning' | 'note', string>>;
     readonly findingsIn: string;
   };
@@ -140,9 +150,10 @@ export interface PacketWords {
     readonly reasons: Readonly<Record<ReasonName, string>>;
     readonly why: (text: string) => string;
     readonly with: (tools: string) => string;
+    readonly glossary: string;
     readonly heading: string;
     readonly stepAlt: (part: string, step: number) => string;
-    readonly trialBend: (thickness: string, deduction: string | null, unit: string) => StepWords;
+    readonly trialBend: (facts: TrialFacts, unit: string) => StepWords;
     readonly shear: (
       part: string,
       quantity: number,
@@ -189,9 +200,10 @@ export interface PacketWords {
     readonly pictureAlt: (job: string) => string;
     readonly picture: string;
     readonly rules: string;
-    readonly ruleColumns: Readonly<Record<'by' | 'edge' | 'pitch' | 'bend' | 'source', string>>;
+    readonly ruleColumns: Readonly<Record<'by' | 'edge' | 'pitch' | 'bend', string>>;
     readonly drill: (rivet: string, drill: string) => string;
     readonly grip: (stack: string) => string;
+    readonly by: (sources: string) => string;
     readonly notes: readonly string[];
   };
   readonly inspection: {
@@ -202,7 +214,7 @@ export interface PacketWords {
     readonly blankY: string;
     readonly overall: Readonly<Record<'x' | 'y' | 'z', string>>;
     readonly angle: (numbers: string) => string;
-    readonly between: (joint: string) => string;
+    readonly object: string;
     readonly notes: (cut: string, bent: string) => readonly string[];
     readonly sign: string;
   };
