@@ -87,6 +87,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { job, json, out } = options;
   const sets = setsOf(options.sets);
   if (typeof sets === 'string') return refuse(host, json, 'usage', 'packet', sets);
+  if (options.worksheet && options.sections.length > 0)
+    return refuse(host, json, 'usage', 'packet', '--worksheet and --sections given; one of the two allowed');
   const stray = options.sections.find((s) => !SECTION_NAMES.includes(s));
   if (stray !== undefined)
     return refuse(

@@ -429,17 +429,19 @@ export const ENGLISH_PACKET: PacketWords = {
   },
   worksheet: {
     title: (part) => `Worksheet: ${part}`,
-    set: (n, of) => (of === 1 ? '' : `Set ${n} of ${of}`),
+    set: (n, of) => (of === 1 ? 'Worksheet' : `Set ${n} of ${of}`),
     name: 'Name:',
-    ask: (count, unit) =>
-      `${count} sizes of this pattern are left out and stand as letters. Work them out, in ${unit}, and fill them in.`,
+    ask: (letters, unit) =>
+      `On the pattern of this part the sizes ${letters} are left out. Work them out in ${unit}, write down how, and fill them in on the pattern.`,
     help: [
-      'Start from the finished sizes over the outside. A flat length is the sum of the outside lengths less one deduction for each bend between them.',
-      'A bend line lies in the middle of its bent strip: half an allowance from where the flat panel ends. A flat panel is its outside length less half a deduction and half an allowance at each bend.',
+      'Every size on the pattern is measured from its left or its bottom edge. Start from the finished sizes over the outside and from the table of bends.',
+      'A flat length is the sum of the outside lengths, less one deduction for each bend between them.',
+      'A bend line lies in the middle of its bent strip: half an allowance from where the flat panel ends. A flat panel is as long as its outside length, less half a deduction and half an allowance at each bend beside it.',
     ],
-    columns: { letter: '', size: 'size', working: 'working' },
-    answerColumns: { part: 'part', letter: 'letter', size: 'size' },
-    answers: 'Answers',
+    columns: { letter: '', working: 'working', size: 'size' },
+    answerColumns: { part: 'part', letter: '', what: 'what', size: 'size' },
+    bendLine: (numbers) => `bend line ${numbers}`,
+    edge: 'edge or corner',
     answersNote: 'For the teacher: take this page out before the worksheets are handed out.',
   },
 };

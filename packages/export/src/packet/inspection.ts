@@ -16,7 +16,7 @@ import type { PacketKit } from './kit.js';
 import type { PacketWords } from './words.js';
 
 const WIDE = '\u00A0'.repeat(8);
-const ROW = 7; // mm, to write in
+const ROW = 6.5; // mm, to write in
 const MOST = 3; // columns to fill in
 
 /** Classes of ISO 2768-1 that cut and bent sizes are held to. */
@@ -29,9 +29,9 @@ export interface Classes {
 export function inspectionFlows(kit: PacketKit, classes: Classes): readonly Flowing[] {
   const { plan, words, setting } = kit;
   return [
+    notesFlow(null, [words.inspection.sign, ...words.inspection.notes(classes.cut, classes.bent)], setting),
     ...plan.parts.map((p) => partTable(kit, p, classes)),
     ...objectTable(kit, classes),
-    notesFlow(null, [...words.inspection.notes(classes.cut, classes.bent), words.inspection.sign], setting),
   ];
 }
 

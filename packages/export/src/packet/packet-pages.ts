@@ -1,14 +1,12 @@
-import type { JobPlan, PartPlan, ToleranceClass } from '@tinwright/core';
+import type { JobPlan, ToleranceClass } from '@tinwright/core';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
-import { setSheets } from '../page/set-sheets.js';
-import { sheetOf } from '../page/sheet.js';
 import { type Typeface, typeface } from '../page/typeface.js';
 import { type DimsName, dimsOf } from '../plan/dims.js';
-import type { BrakeMarks } from '../plan/options.js';
 import { partPlan } from '../plan/plan-pages.js';
 import { partTemplate } from '../template/template-pages.js';
+import { brakeMarks } from './brake-marks.js';
 import { cautionFlows } from './cautions.js';
 import { coverFlows } from './cover.js';
 import { cutFlows } from './cut-list.js';
@@ -19,6 +17,8 @@ import { LANGUAGES, type Language } from './languages.js';
 import type { Making } from './making.js';
 import { numbered } from './numbered.js';
 import { operationFlows } from './operations.js';
+import { anchored, chapter, textSheets } from './text-sheets.js';
+import { worksheetPages } from './worksheet-pages.js';
 
 /** Sections of a packet, in their order. */
 export const SECTIONS = [
@@ -82,7 +82,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
         words.sections.plans,
         parts.map((p) => [
           words.plan(p.name),
-          partPlan(job.name, p, { ...given, ...(date && { date }) }, marksOf(p, making)).pages,
+          partPlan(job.name, p, { ...given, ...(date && { date }) }, brakeMarks(p, making)).pages,
         ]),
       ),
     operations: () =>
@@ -111,8 +111,11 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
         ]),
       ),
   };
-  const wanted = options.sections ?? SECTIONS.filter((s) => s !== 'joints' || plan.assembly !== null);
-  const body = SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => make[s]());
+  const wanted = options.worksheet ? (['cautions'] as const) : wantedSections(plan, options);
+  const body = [
+    ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => make[s]()),
+    ...(options.worksheet ? worksheetPages(kit, paper, given) : []),
+  ];
   return numbered(
     (contents) => sheets('cover', words.sections.cover, [...coverFlows(kit), ...contents]),
     body,
@@ -120,75 +123,8 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
   );
 }
 
-const LARGE = 100_000; // mm² of paper that is read on its side, in two columns
-
-/** Sheets of tables and texts under the name of the job. */
-function textSheets(
-  { plan, plans, words, setting }: PacketKit,
-  paper: Paper,
-  title: string,
-  passages: readonly Flowing[],
-  date: string,
-): readonly Page[] {
-  const { job, parts } = plan;
-  const zinc = parts.some((p) => p.material.zinc) ? ` ${plans.cautionZinc}` : '';
-  return setSheets({
-    name: words.packet(job.name),
-    title: {
-      caution: plans.cautionShort + zinc,
-      name: title,
-      what: '',
-      job: plans.job(job.name),
-      date,
-      stock: '',
-      make: '',
-      sizes: '',
-      bar: null,
-    },
-    first: null,
-    rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),
-    passages,
-    setting,
-    sheet: plans.sheet,
-  });
-}
-
-/** Pages whose first one can be led to. */
-function anchored(pages: readonly Page[], name: string, title: string, level: 0 | 1): readonly Page[] {
-  return pages.map((page, i) =>
-    i === 0 ? { ...page, anchors: [{ name, title, level }, ...(page.anchors ?? [])] } : page,
-  );
-}
-
-/** Runs of pages under one entry of the contents, each with an entry of its own. */
-function chapter(
-  name: string,
-  title: string,
-  runs: readonly (readonly [title: string, pages: readonly Page[]])[],
-): readonly Page[] {
-  const all = runs.flatMap(([own, pages], i) => anchored(pages, `${name}-${i + 1}`, own, 1));
-  return anchored(all, name, title, 0);
-}
-
-/** Sight lines and angles to set of the brake, where a shop is given and an order was found for it. */
-function marksOf({ name, flat }: PartPlan, { assumed, sequences }: Making): BrakeMarks {
-  const steps = assumed ? [] : (sequences.get(name)?.steps ?? []);
-  const set = steps.filter((s) => s.action === 'bend' || s.action === 'fold');
-  return {
-    sights: set.flatMap((s) =>
-      s.sight === null
-        ? []
-        : s.bends.map((bend) => ({
-            bend,
-            held: s.heldSide === 'parent' ? ('parent' as const) : ('flange' as const),
-            offset: (flat.bends.find((b) => b.id === bend)?.zone ?? 0) / 2 - s.insideRadius,
-          })),
-    ),
-    setAngles: Object.fromEntries(
-      set.flatMap((s) => s.bends.flatMap((b) => (s.setAngle === null ? [] : [[b, s.setAngle] as const]))),
-    ),
-  };
-}
+const wantedSections = ({ assembly }: JobPlan, { sections }: PacketOptions): readonly Section[] =>
+  sections ?? SECTIONS.filter((s) => s !== 'joints' || assembly !== null);
 
 /** One class coarser: what a hand brake holds beside what is marked out. */
 const coarser = (of: ToleranceClass): ToleranceClass => (({ f: 'm', m: 'c', c: 'c', v: 'v' }) as const)[of];

@@ -222,11 +222,12 @@ export interface PacketWords {
     readonly title: (part: string) => string;
     readonly set: (n: number, of: number) => string;
     readonly name: string;
-    readonly ask: (count: number, unit: string) => string;
+    readonly ask: (letters: string, unit: string) => string;
     readonly help: readonly string[];
-    readonly columns: Readonly<Record<'letter' | 'size' | 'working', string>>;
-    readonly answerColumns: Readonly<Record<'part' | 'letter' | 'size', string>>;
-    readonly answers: string;
+    readonly columns: Readonly<Record<'letter' | 'working' | 'size', string>>;
+    readonly answerColumns: Readonly<Record<'part' | 'letter' | 'what' | 'size', string>>;
+    readonly bendLine: (numbers: string) => string;
+    readonly edge: string;
     readonly answersNote: string;
   };
 }
