@@ -8,13 +8,14 @@ import type { BendFacts } from './words.js';
 export function bendFacts({ name, flat }: PartPlan, work: BendWork, { dims, plans }: PacketKit): BendFacts {
   const own = work.bends.map((id) => flat.bends.findIndex((b) => b.id === id));
   const [first] = own.map((i) => flat.bends[i]) as [FlatBend];
-  const angle = work.action === 'fold' && work.step !== null ? work.step.angle : first.angle;
+  // a hem is folded as far as the machine goes before it is pressed flat
+  const angle = work.action === 'fold' ? (work.step?.angle ?? null) : first.angle;
   return {
     part: name,
     numbers: own.map(bendNumber).join(' '),
     panels: work.bends.join(', '),
     direction: first.direction === 'up' ? plans.up : plans.down,
-    angle: dims.angle(Math.round(angle)),
+    angle: angle === null ? '' : dims.angle(work.action === 'fold' ? Math.round(angle) : angle),
     action: work.action,
     hem: first.hem,
     radius: dims.fine(first.insideRadius),

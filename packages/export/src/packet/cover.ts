@@ -26,7 +26,7 @@ function pictureFlow({ plan, words, setting }: PacketKit): Flowing {
   const [first] = parts;
   const drawing =
     assembly !== null
-      ? assemblyPicture(job.name, assembly)
+      ? assemblyPicture(job.name, assembly, 'letters only')
       : first === undefined
         ? null
         : partPicture(first.name, first);

@@ -31,7 +31,6 @@ const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
 
 /** What packets say in English. */
 export const ENGLISH_PACKET: PacketWords = {
-  unit: (unit) => (unit === 'in' ? 'in' : 'mm'),
   page: (n, of) => `page ${n} of ${of}`,
   packet: (job) => (job === '' ? 'Packet' : `${job}: packet`),
   sections: {
@@ -350,7 +349,7 @@ export const ENGLISH_PACKET: PacketWords = {
       title: fastened ? `Set in place and clamp: ${names(joints)}` : `Set in place: ${names(joints)}`,
       lines: fastened
         ? [
-            `Put ${pairs(joints)} as the joints plan shows; marks lie on marks. A gap of ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} is planned beside them.`,
+            `Put ${pairs(joints)} as the joints plan shows; marks lie on marks. Marks that would be hidden between the sheets are first copied to the outside of one of them. A gap of ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} is planned beside them.`,
             'Clamp with little force. Check with the square that it stands upright, that both ends are alike, and that both diagonals across the open side are the same. Shift until they are, then clamp tight.',
           ]
         : [`Put ${pairs(joints)}. It is held without fasteners.`],
@@ -433,8 +432,9 @@ export const ENGLISH_PACKET: PacketWords = {
     name: 'Name:',
     ask: (letters, unit) =>
       `On the pattern of this part the sizes ${letters} are left out. Work them out in ${unit}, write down how, and fill them in on the pattern.`,
-    help: [
-      'Every size on the pattern is measured from its left or its bottom edge. Start from the finished sizes over the outside and from the table of bends.',
+    datum:
+      'Every size on the pattern is measured from its left or its bottom edge. Start from the finished sizes.',
+    bends: [
       'A flat length is the sum of the outside lengths, less one deduction for each bend between them.',
       'A bend line lies in the middle of its bent strip: half an allowance from where the flat panel ends. A flat panel is as long as its outside length, less half a deduction and half an allowance at each bend beside it.',
     ],
@@ -461,7 +461,7 @@ function bendWords(f: BendFacts, unit: string): StepWords {
   const line = `${f.several ? 'lines' : 'line'} ${f.numbers}`;
   const titles = {
     bend: `${f.part}: bend ${f.numbers} ${f.direction} to ${f.angle}`,
-    fold: `${f.part}: fold the hem ${f.numbers} over to ${f.angle}`,
+    fold: `${f.part}: fold the hem ${f.numbers} over${f.angle === '' ? '' : ` to ${f.angle}`}`,
     close: `${f.part}: press the hem ${f.numbers} flat`,
     roll: `${f.part}: roll the edge ${f.numbers} round the wire`,
   };

@@ -9,6 +9,7 @@ import {
   sayIn,
   sub3,
 } from '@tinwright/core';
+import { letterOf } from '../letter-of.js';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { explodedPicture } from '../sheets/assembly-picture.js';
@@ -30,7 +31,8 @@ export function jointFlows(kit: PacketKit): readonly Flowing[] {
         fix: 'Give joints: in the job, or leave the joints plan out',
       },
     ]);
-  const drawing = explodedPicture(job.name, assembly);
+  const drawing = explodedPicture(job.name, assembly, 'letters only');
+  const legend = `${assembly.placed.map(({ piece }, i) => `${letterOf(i)}\u00A0${piece}`).join(', ')}.`;
   const alt = words.joints.pictureAlt(job.name);
   const picture: Flowing = (width) => {
     const figure = drawingFigure(drawing, alt, [width, TALLEST], setting);
@@ -45,7 +47,7 @@ export function jointFlows(kit: PacketKit): readonly Flowing[] {
     jointTable(kit, assembly.seated, assembly.fasteners),
     ...rulesFlow(kit, assembly.seated),
     picture,
-    notesFlow(null, words.joints.notes, setting),
+    notesFlow(null, [legend, ...words.joints.notes], setting),
   ];
 }
 

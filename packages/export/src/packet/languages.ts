@@ -1,6 +1,8 @@
 import { ENGLISH } from '../plan/english.js';
+import { GERMAN } from '../plan/german.js';
 import type { PlanWords } from '../plan/words.js';
 import { ENGLISH_PACKET } from './english.js';
+import { GERMAN_PACKET } from './german.js';
 import type { PacketWords } from './words.js';
 
 /** A language a packet can be printed in, by its tag. */
@@ -11,5 +13,5 @@ export const LANGUAGES: Readonly<
   Record<Language, { readonly plans: PlanWords; readonly packet: PacketWords }>
 > = {
   en: { plans: ENGLISH, packet: ENGLISH_PACKET },
-  de: { plans: ENGLISH, packet: ENGLISH_PACKET },
+  de: { plans: GERMAN, packet: GERMAN_PACKET },
 };

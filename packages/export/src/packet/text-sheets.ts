@@ -29,6 +29,7 @@ export function textSheets(
       make: '',
       sizes: '',
       bar: null,
+      widest: { sheet: plans.sheet(88, 88), scale: plans.patternScale('1:100') },
     },
     first: null,
     rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),

@@ -1,4 +1,3 @@
-import type { Unit } from '@tinwright/core';
 import type { ReasonName, ToolName } from '@tinwright/shop';
 
 /** Cautions there are; which of them apply is the job's business. */
@@ -44,6 +43,7 @@ export interface BendFacts {
   readonly numbers: string;
   readonly panels: string;
   readonly direction: string;
+  /** '' where it is only known at the machine. */
   readonly angle: string;
   readonly action: 'bend' | 'fold' | 'close' | 'roll';
   readonly hem: 'closed' | 'open' | 'teardrop' | 'wired' | null;
@@ -88,7 +88,6 @@ export interface JointFacts {
 
 /** Everything a packet says besides plans and templates, in one language. Sizes come in as they are printed. */
 export interface PacketWords {
-  readonly unit: (unit: Unit) => string;
   readonly page: (n: number, of: number) => string;
   readonly packet: (job: string) => string;
   readonly sections: Readonly<
@@ -223,7 +222,8 @@ export interface PacketWords {
     readonly set: (n: number, of: number) => string;
     readonly name: string;
     readonly ask: (letters: string, unit: string) => string;
-    readonly help: readonly string[];
+    readonly datum: string;
+    readonly bends: readonly string[];
     readonly columns: Readonly<Record<'letter' | 'working' | 'size', string>>;
     readonly answerColumns: Readonly<Record<'part' | 'letter' | 'what' | 'size', string>>;
     readonly bendLine: (numbers: string) => string;

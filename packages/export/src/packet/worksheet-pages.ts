@@ -20,7 +20,7 @@ export function worksheetPages(kit: PacketKit, paper: Paper, options: PlanOption
   const w = words.worksheet;
   const own = ({ part, blanks, pages }: Sheet, n: number): readonly Page[] => [
     ...pages,
-    ...textSheets(kit, paper, w.title(part.name), worksheetFlows(blanks, w.set(n, sets), kit), ''),
+    ...textSheets(kit, paper, w.title(part.name), worksheetFlows(part, blanks, w.set(n, sets), kit), ''),
   ];
   const runs =
     sets === 1

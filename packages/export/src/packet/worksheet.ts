@@ -87,6 +87,7 @@ export function blankedPages(
 
 /** What a student fills in. */
 export function worksheetFlows(
+  { name, flat }: PartPlan,
   blanks: readonly Blank[],
   set: string,
   { words, dims, setting }: PacketKit,
@@ -94,10 +95,14 @@ export function worksheetFlows(
   const w = words.worksheet;
   const letters = blanks.map((b) => b.letter);
   return [
-    notesFlow(set, [w.name, w.ask(letters.join(', '), dims.unit), ...w.help], setting),
+    notesFlow(
+      set,
+      [w.name, w.ask(letters.join(', '), dims.unit), w.datum, ...(flat.bends.length > 0 ? w.bends : [])],
+      setting,
+    ),
     tableFlow(
       {
-        heading: words.sections.worksheets,
+        heading: w.title(name),
         columns: [
           { title: w.columns.letter },
           { title: w.columns.working, grows: true },

@@ -16,6 +16,8 @@ export interface Title {
   readonly sizes: string;
   /** Length of the bar to measure, mm, and what stands beside it; null on sheets without a scale. */
   readonly bar: Bar | null;
+  /** The longest texts that stand in its two fields that change: they are as wide on every sheet. */
+  readonly widest: SheetOf;
 }
 
 /** A bar to lay a rule on. */
@@ -78,7 +80,7 @@ function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Set
     ...(t.job === '' && t.date === '' ? [] : [pair(t.job, t.date, width, setting)]),
     ...(t.stock === '' && t.make === '' ? [] : [pair(t.stock, t.make, width, setting)]),
     ...(t.sizes === '' ? [] : [paragraph(t.sizes, width, setting)]),
-    ...(t.bar === null ? [] : barRows(t.bar, scale, width, setting)),
+    ...(t.bar === null ? [] : barRows(t.bar, scale, t.widest.scale, width, setting)),
   ];
 }
 
@@ -108,11 +110,16 @@ function pair(left: string, right: string, width: number, { face, height }: Sett
 }
 
 /** The name in large letters, what it is, and the sheet's number. */
-function nameRow({ name, what }: Title, sheet: string, width: number, { face, height }: Setting): Row {
+function nameRow(
+  { name, what, widest }: Title,
+  sheet: string,
+  width: number,
+  { face, height }: Setting,
+): Row {
   const large = 1.4 * height;
   const own = 1.9 * large;
   const base = -1.4 * large;
-  const taken = height * face.width('Sheet 88 of 88', 'regular') + 2 * PAD;
+  const taken = height * face.width(widest.sheet, 'regular') + 2 * PAD;
   const title = fitted(face, name, width - taken - 2 * PAD, { height: large, bold: true });
   const named = letter(face, title, [PAD, base], { height: large, bold: true });
   const next = PAD + named.width + 2;
@@ -121,7 +128,9 @@ function nameRow({ name, what }: Title, sheet: string, width: number, { face, he
     height: own,
     items: [
       named,
-      ...(free < 10 ? [] : [letter(face, fitted(face, what, free, { height }), [next, base], { height })]),
+      ...(free < 10 || what === ''
+        ? []
+        : [letter(face, fitted(face, what, free, { height }), [next, base], { height })]),
       upright(width - taken, own),
       ...(sheet === '' ? [] : [letter(face, sheet, [width - PAD, base], { height, align: 'end' })]),
     ],
@@ -129,11 +138,11 @@ function nameRow({ name, what }: Title, sheet: string, width: number, { face, he
 }
 
 /** A bar to lay a rule on, with the scale before it where there is room: prints are often made larger or smaller. */
-function barRows(bar: Bar, scale: string, width: number, setting: Setting): readonly Row[] {
+function barRows(bar: Bar, scale: string, widest: string, width: number, setting: Setting): readonly Row[] {
   const { face, height } = setting;
   const taken = bar.length + 2 + height * face.width(bar.text, 'regular');
   // told the same on every sheet, whether it has a scale or not
-  const room = width - 3 * PAD - taken - height * face.width('Pattern 1:100', 'regular');
+  const room = width - 3 * PAD - taken - height * face.width(widest, 'regular');
   if (room > 0) return [barRow(bar, scale, width, setting)];
   return [paragraph(scale, width, setting), barRow(bar, '', width, setting)];
 }

@@ -36,6 +36,7 @@ export function planTitle(
     stock: words.stock(words.said(part.material.title), sheet, dims.text(x), dims.text(y), dims.unit),
     make: words.make(part.quantity, mass),
     sizes: `${words.sizes(dims.name)} ${steps}`,
+    widest: { sheet: words.sheet(88, 88), scale: words.patternScale('1:100') },
     bar: inches
       ? { length: 4 * MM_PER_INCH, parts: 8, text: words.measure('4', 'in') }
       : { length: 100, parts: 10, text: words.measure('100', 'mm') },
