@@ -32,7 +32,18 @@ const CORE = [
   'job',
   'index.ts',
 ];
-const SHOP = ['machines', 'metal', 'sweep', 'tools', 'checks', 'sequence', 'replay', 'operations', 'strip', 'index.ts'];
+const SHOP = [
+  'machines',
+  'metal',
+  'sweep',
+  'tools',
+  'checks',
+  'sequence',
+  'replay',
+  'operations',
+  'strip',
+  'index.ts',
+];
 /** Layers of the packages that have them, lowest first. */
 const LAYERS: Readonly<Record<string, readonly string[]>> = { core: CORE, shop: SHOP };
 /** Verifiers may share records and the plane with what they verify, never its routines. */

@@ -3,7 +3,7 @@ import {
   inWords,
   JobError,
   length3,
-  RIVET_SIZES,
+  rivetSize,
   type Seated,
   type StackSheet,
   sayIn,
@@ -124,7 +124,7 @@ function rulesFlow(
     const needs = joint.by.kind.needs(stack, joint.by.ask as never, stack.length);
     const name = plans.fasteners[joint.by.kind.name] ?? joint.by.kind.name;
     const diameter = (joint.by.ask as { readonly diameter?: number }).diameter;
-    const rivet = RIVET_SIZES.find((r) => diameter !== undefined && Math.abs(r.diameter - diameter) < 0.05);
+    const rivet = diameter === undefined ? null : rivetSize(diameter);
     const row = [name, ...[needs.edge, needs.pitch, needs.bend].map(dims.fine)];
     const sources = [needs.edgeSource, needs.pitchSource, needs.bendSource]
       .map((s) => inWords(s, say))
@@ -134,7 +134,7 @@ function rulesFlow(
       dims,
     );
     const held =
-      joint.by.kind.name === 'blind-rivet' && rivet !== undefined
+      joint.by.kind.name === 'blind-rivet' && rivet !== null
         ? `${drill(rivet.name, rivet.drill)} ${grip(thick)}`
         : `${name}: ${grip(thick)}`;
     kinds.set(row.join('\n'), [row, [`${held} ${by(sources.join('; '))}`]]);
