@@ -7,7 +7,6 @@ import type { CautionName } from '../../src/packet/words.js';
 import { plannedCarrier } from '../carrier.js';
 
 const ASSUMED = { shop: DEFAULT_SHOP, assumed: true };
-/** A strip on another: the cautions of a joint need no more. */
 const of = (by: unknown, material: string, making = ASSUMED): readonly CautionName[] =>
   cautionsFor(plannedCarrier(by, { stock: { material, thickness: 1 } }), making);
 const strip = (material: string): readonly CautionName[] =>
