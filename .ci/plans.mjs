@@ -62,7 +62,7 @@ function overlaps(words) {
 }
 
 let pages = 0;
-for (const file of readdirSync(join(root, 'examples')).filter((f) => f.endsWith('.yaml')))
+for (const file of readdirSync(join(root, 'examples')).filter((f) => /(?<!-shop)\.yaml$/.test(f)))
   for (const [paper, size] of Object.entries(PAPERS))
     for (const dims of ['mm', '1/16']) {
       const out = join(folder, `${file.replace('.yaml', '')}-${paper}-${dims.replace('/', '-')}`);

@@ -42,6 +42,7 @@ const SHOP = [
   'replay',
   'operations',
   'strip',
+  'job',
   'index.ts',
 ];
 /** Layers of the packages that have them, lowest first. */

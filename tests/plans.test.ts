@@ -31,7 +31,7 @@ import { pageFlaws } from './kit/page-flaws.js';
 import { type ReadPage, readPdf } from './kit/read-pdf.js';
 
 const FOLDER = fileURLToPath(new URL('../examples/', import.meta.url));
-const EXAMPLES = readdirSync(FOLDER).filter((f) => f.endsWith('.yaml'));
+const EXAMPLES = readdirSync(FOLDER).filter((f) => /(?<!-shop)\.yaml$/.test(f));
 const families: readonly AnyFamily[] = [...FAMILIES, rowMarker];
 const example = (file: string): JobPlan =>
   planJob(readJob(parse(readFileSync(`${FOLDER}${file}`, 'utf8')), families));

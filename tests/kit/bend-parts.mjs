@@ -45,7 +45,7 @@ const bowl = defineFamily({
       return [radius * Math.cos(turn), radius * Math.sin(turn)];
     });
     const numbers = corners.map((_, i) => i);
-    const angles = numbers.map(() => 30 + 15 * Math.floor(random() * 5));
+    const angles = numbers.map(() => 15 + 15 * Math.floor(random() * 3));
     return [
       panelOf(
         'base',
@@ -63,7 +63,7 @@ const bowl = defineFamily({
       ),
       ...numbers.slice(0, lips).map((i) =>
         flange(`lip-${i}`, [`wall-${i}`, 'far'], {
-          height: 10 + Math.floor(random() * 3),
+          height: 18 + Math.floor(random() * 4),
           angle: 45,
           inset: [4, 4],
         }),

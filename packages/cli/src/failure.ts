@@ -1,6 +1,6 @@
 import { type JobError, type Problem, pathText, placeText, problemText, safeText } from '@tinwright/core';
 import type { Host } from './console.js';
-import type { JobText, Place, TextError } from './job-text.js';
+import type { Place, ReadText, TextError } from './read-text.js';
 
 /** Exit status of the command. */
 export const EXIT = { done: 0, findings: 1, unreadable: 2, unwritable: 3 } as const;
@@ -71,7 +71,7 @@ export interface PlacedProblem {
 export function placedProblems(
   error: JobError | TextError,
   file: string,
-  text: JobText | null,
+  text: ReadText | null,
 ): readonly PlacedProblem[] {
   const place = (p: Problem): Place => {
     if ('place' in p) return p.place as Place;

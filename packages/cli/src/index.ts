@@ -6,7 +6,7 @@ import type { Host } from './console.js';
 import { EXIT, type ExitCode, fault, refuse } from './failure.js';
 import { withExamples } from './help.js';
 import { loadFamilies } from './load-families.js';
-import { STANDARD_INPUT } from './open-job.js';
+import { STANDARD_INPUT } from './open-text.js';
 import { processHost } from './process-host.js';
 import { givenTwice, rephrased, unknownVerb, verbAt } from './usage.js';
 import { VERSION } from './version.js';

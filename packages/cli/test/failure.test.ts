@@ -2,9 +2,9 @@ import { JobError, type Problem } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import type { Host } from '../src/console.js';
 import { fault, placedProblems, printProblems } from '../src/failure.js';
-import { readJobText, TextError } from '../src/job-text.js';
+import { readText, TextError } from '../src/read-text.js';
 
-const text = readJobText(new Uint8Array(Buffer.from('units: mm\nname: tray\nparts: [1, 2]\n')));
+const text = readText(new Uint8Array(Buffer.from('units: mm\nname: tray\nparts: [1, 2]\n')));
 const problem = (path: Problem['path'], message: string, fix = ''): Problem => ({
   code: 'size-too-large',
   path,

@@ -16,6 +16,8 @@ test('there are verbs to test', () => {
     'explain',
     'plan',
     'template',
+    'shop',
+    'strip',
     'starter',
     'families',
     'bend',

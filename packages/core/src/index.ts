@@ -1,18 +1,17 @@
 // The only door of @tinwright/core. Names, no `export *`.
-export { type Assembly, assemble, marksOf, sameMark, withMarks } from './assembly/assemble.js';
+export { type Assembly, assemble, sameMark } from './assembly/assemble.js';
 export type { Fastener, FastenerEnd } from './assembly/fastener.js';
 export type { FitRow } from './assembly/fit.js';
 export { reachTo } from './assembly/reach.js';
-export { rightOf, type SiteFrame, siteFrame } from './assembly/site-frame.js';
-export {
-  type AssemblyPart,
-  type JointEnd,
-  type JointSpec,
-  type Placed,
-  pieceNames,
-  type Seated,
+export { type SiteFrame, siteFrame } from './assembly/site-frame.js';
+export type {
+  AssemblyPart,
+  JointEnd,
+  JointSpec,
+  Placed,
+  Seated,
 } from './assembly/types.js';
-export { din6935, dinFactor } from './bending/din-6935.js';
+export { din6935 } from './bending/din-6935.js';
 export { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './bending/handbook.js';
 export { type HemFold, type HemSpec, hemFold, leastHemLength } from './bending/hem.js';
 export { kFactor } from './bending/k-factor.js';
@@ -26,8 +25,8 @@ export {
   type BendRule,
   type BendTerms,
   outsideSetback,
-  termsFromAllowance,
 } from './bending/rule.js';
+export { type StripBend, stripOf } from './bending/test-strip.js';
 export { type Curl, curlOf, type WiredEdge, wireAllowance } from './bending/wired-edge.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
@@ -56,9 +55,9 @@ export {
 } from './errors/problem.js';
 export { quoted, safeText } from './errors/quote.js';
 export { nearestSize, sizesIn, withValue } from './families/advice.js';
+export { type DerivedSize, derivedSize } from './families/derived.js';
 export {
   type AnyFamily,
-  type DerivedSize,
   type Description,
   defineFamily,
   type Family,
@@ -82,7 +81,6 @@ export { reliefHole, reliefSlot } from './fold/corners/relief.js';
 export { slant } from './fold/corners/slant.js';
 export { square } from './fold/corners/square.js';
 export { vNotch } from './fold/corners/v-notch.js';
-export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain.js';
 export { measuredBox } from './fold/extent.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export { form } from './fold/form.js';
@@ -144,13 +142,12 @@ export {
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
 export type { MeasuredSize } from './job/measured.js';
-export { withMends } from './job/mend.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { problemsOf } from './job/problems.js';
-export { type Job, type JobPart, readJob } from './job/read.js';
-export { type BendAnswer, readBend } from './job/read-bend.js';
+export { type Job, type JobContext, type JobPart, readJob } from './job/read.js';
 export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
-export { jobSchema } from './job/schema.js';
+export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';
+export { type SheetMetal, sheetOf } from './job/sheet.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';
 export {
   type AnyFastenerKind,
@@ -168,7 +165,7 @@ export {
   type SpotWeldTable,
   WELD_EDGE_TABLE,
 } from './joining/spot-weld-tables.js';
-export { clipPolygon, convexHull, convexPieces, polygonArea } from './plane/convex.js';
+export { convexHull, convexPieces, polygonArea } from './plane/convex.js';
 export { type Frame, place } from './plane/frame.js';
 export { contains, distanceToLoop } from './plane/inside.js';
 export {
@@ -204,6 +201,6 @@ export { ISO_2768_BANDS, ISO_2768_LINEAR, linearTolerance, type ToleranceClass }
 export type { RadiusRule } from './stock/least-radius.js';
 export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
 export { degrees, radians } from './units/angle.js';
-export { type Fraction, formatFraction, formatLength, plainNumber } from './units/format.js';
+export { formatApart, plainNumber } from './units/format.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';
 export { numberAbove, numberBetween } from './units/range.js';

@@ -1,4 +1,5 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
+import type { ShopPlan } from '@tinwright/shop';
 import { type DxfForm, dxfOf } from './dxf/write.js';
 import { manifestOf, manifestText, type PartFiles } from './manifest.js';
 import type { OutFile } from './out-file.js';
@@ -13,6 +14,8 @@ export interface Wanted {
   readonly pictures?: boolean;
   /** Front, top and side view of every formed part as DXF. */
   readonly views?: boolean;
+  /** The job as a shop makes it: its bend orders and findings go to the manifest. */
+  readonly inShop?: ShopPlan | null;
 }
 
 /** Everything `tinwright make` writes for a job, manifest last. Same plan, same bytes. */
@@ -22,7 +25,7 @@ export async function jobFiles(plan: JobPlan, wanted: Wanted): Promise<readonly 
     ...(wanted.pictures ? await pictureFiles(plan) : []),
     ...(wanted.views ? viewFiles(plan, wanted.dxf) : []),
   ];
-  return [...files, manifestFile(plan, files)];
+  return [...files, manifestFile(plan, files, wanted.inShop ?? null)];
 }
 
 /** The cut files of a job: a DXF and an SVG for every part. */
@@ -37,7 +40,7 @@ export function cutFiles(plan: JobPlan, form: DxfForm): readonly OutFile[] {
 }
 
 /** The manifest of a set of files; it stands last among them. */
-function manifestFile(plan: JobPlan, files: readonly OutFile[]): OutFile {
+function manifestFile(plan: JobPlan, files: readonly OutFile[], inShop: ShopPlan | null): OutFile {
   return {
     path: 'job.json',
     content: manifestText(
@@ -45,6 +48,7 @@ function manifestFile(plan: JobPlan, files: readonly OutFile[]): OutFile {
         plan,
         filesOf,
         files.map((f) => f.path),
+        inShop,
       ),
     ),
   };

@@ -1,5 +1,16 @@
-import type { Assembly, Finding, FlatBend, JobPlan, PartPlan, Pose } from '@tinwright/core';
+import {
+  type Assembly,
+  type Finding,
+  type FlatBend,
+  type JobPlan,
+  type PartPlan,
+  type Pose,
+  sayIn,
+} from '@tinwright/core';
+import type { ShopPlan } from '@tinwright/shop';
+import { clearPoint } from './clear-point.js';
 import { type WrittenMark, type WrittenMarks, writtenMarks } from './manifest-marks.js';
+import { sequenceEntry } from './sequence-entry.js';
 
 /** Where a part's files stand in the output folder. */
 export interface PartFiles {
@@ -7,20 +18,30 @@ export interface PartFiles {
   readonly svg: string;
 }
 
-/** The manifest `job.json` of a job; `written` are the set's other files. All lengths mm, angles deg, mass kg, area mm². */
+/**
+ * The manifest `job.json` of a job; `written` are the set's other files. All lengths mm, angles deg, mass kg, area mm².
+ * @param inShop the job as a shop makes it: bend orders and findings; null when no shop was asked for
+ */
 export function manifestOf(
   plan: JobPlan,
   files: (part: PartPlan) => PartFiles,
   written: readonly string[],
+  inShop: ShopPlan | null = null,
 ): object {
   const marks = writtenMarks(plan);
+  const say = sayIn(plan.job.units);
+  const sequence = (name: string) => {
+    const found = inShop?.sequences.find((s) => s.part === name);
+    return found === undefined ? {} : { sequence: sequenceEntry(found, say) };
+  };
   return {
     format: 1,
     ...(plan.job.name === '' ? {} : { name: plan.job.name }),
     ...(plan.job.note === '' ? {} : { note: plan.job.note }),
     units: plan.job.units,
-    parts: plan.parts.map((p) => partEntry(p, marks.of(p.name), files(p))),
-    findings: plan.findings.map(findingEntry),
+    parts: plan.parts.map((p) => ({ ...partEntry(p, marks.of(p.name), files(p)), ...sequence(p.name) })),
+    ...(inShop === null ? {} : { shop: inShop.shop.name, batch: inShop.batch }),
+    findings: (inShop?.findings ?? plan.findings).map(findingEntry),
     ...(plan.assembly === null ? {} : { assembly: assemblyEntry(plan, plan.assembly, marks) }),
     files: written,
   };
@@ -50,7 +71,7 @@ function partEntry(p: PartPlan, marks: readonly WrittenMark[], files: PartFiles)
     area: flat.area,
     cutLength: flat.cutLength,
     mass: p.mass,
-    base: flat.base,
+    base: clearPoint(flat),
     bends: flat.bends.map(bendEntry),
     marks,
     files,

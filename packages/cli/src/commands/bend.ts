@@ -1,20 +1,12 @@
-import {
-  type BendAnswer,
-  JobError,
-  MATERIALS,
-  type Path,
-  pathText,
-  plainNumber,
-  problemText,
-  RULE_KINDS,
-  readBend,
-  type Unit,
-} from '@tinwright/core';
+import { MATERIALS, plainNumber, RULE_KINDS, type Unit } from '@tinwright/core';
 import { type Host, many, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
+import { shopAsked } from '../open-shop.js';
+import { type BendAnswer, readBend } from '../read-bend.js';
 import { givenText, workedText } from '../size-text.js';
+import { fromOptions, given, typedNumber } from '../typed.js';
 import { workingIn } from '../working-in.js';
-import { type AnyCommand, command, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, JSON_OPTION, SHOP_OPTION } from './command.js';
 
 interface Options {
   readonly units: Unit;
@@ -29,6 +21,7 @@ interface Options {
   readonly perRadius?: string;
   readonly perThickness?: string;
   readonly legs?: string;
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -70,6 +63,7 @@ export const bend: AnyCommand = command<Options>({
       type: 'string',
       describe: 'outside legs with commas: the flat length of a strip with this bend between them',
     },
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
   examples: [
@@ -80,60 +74,31 @@ export const bend: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host): Promise<ExitCode> {
-  try {
-    const answer = readBend(request(options), options.units);
-    host.out(
-      options.json ? `${JSON.stringify(jsonAnswer(answer), null, 2)}\n` : answerText(answer, options.units),
-    );
-    return EXIT.done;
-  } catch (error) {
-    if (!(error instanceof JobError)) throw error;
-    const problems = error.problems.map((p) => ({ ...p, path: optionPath(p.path) }));
-    if (options.json) {
-      const list = problems.map(({ code, path, message, fix }) => ({
-        code,
-        path: pathText(path),
-        message,
-        fix,
-      }));
-      host.out(`${JSON.stringify({ problems: list }, null, 2)}\n`);
-    } else for (const p of problems) host.err(`bend: ${problemText(p)}\n`);
-    return EXIT.unreadable;
-  }
-}
-
-/** Where the value of a problem was typed: `stock.thickness` is `--thickness`. */
-function optionPath(path: Path): Path {
-  const [group, name, ...rest] = path;
-  const inside = group === 'stock' || group === 'bending' ? name : group;
-  if (inside === undefined) return [];
-  return [`--${inside === 'insideRadius' ? 'radius' : inside}`, ...rest];
+  const { json, units, shop } = options;
+  const asked = await shopAsked(host, shop, json);
+  if ('exit' in asked) return asked.exit;
+  const strips = asked.shop?.strips ?? [];
+  const read = fromOptions('bend', host, json, () => readBend(request(options), units, strips));
+  if ('exit' in read) return read.exit;
+  host.out(json ? `${JSON.stringify(jsonAnswer(read.answer), null, 2)}\n` : answerText(read.answer, units));
+  return EXIT.done;
 }
 
 /** Numbers typed as text become numbers; what is not given is left out. */
 function request(o: Options): object {
-  const given = (entries: Record<string, unknown>) =>
-    Object.fromEntries(Object.entries(entries).filter(([, v]) => v !== undefined));
   return {
-    stock: given({ material: o.material, thickness: number(o.thickness), gauge: number(o.gauge) }),
+    stock: given({ material: o.material, thickness: typedNumber(o.thickness), gauge: typedNumber(o.gauge) }),
     bending: given({
       rule: o.rule,
-      insideRadius: number(o.radius),
-      k: number(o.k),
+      insideRadius: typedNumber(o.radius),
+      k: typedNumber(o.k),
       group: o.group,
-      perRadius: number(o.perRadius),
-      perThickness: number(o.perThickness),
+      perRadius: typedNumber(o.perRadius),
+      perThickness: typedNumber(o.perThickness),
     }),
-    angle: number(o.angle),
-    legs: o.legs?.split(',').map((l) => number(l.trim())) ?? [],
+    angle: typedNumber(o.angle),
+    legs: o.legs?.split(',').map((l) => typedNumber(l.trim())) ?? [],
   };
-}
-
-/** A bare number is a number; a fraction or a length with its unit stays text, as in a job file. */
-function number(text: string | undefined): string | number | undefined {
-  if (text === undefined) return undefined;
-  const value = Number(text);
-  return text.trim() !== '' && Number.isFinite(value) ? value : text;
 }
 
 function answerText(answer: BendAnswer, units: Unit): string {

@@ -3,11 +3,13 @@ import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
+import { plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
-import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -16,16 +18,26 @@ export const check: AnyCommand = command<Options>({
   argument: JOB,
   summary: 'read a job, compute it, and say what to know before cutting',
   options: {
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
-  examples: [['$0 check carrier.yaml', 'how the parts fit, and what to know; nothing is written']],
+  examples: [
+    ['$0 check carrier.yaml', 'how the parts fit, and what to know; nothing is written'],
+    ['$0 check carrier.yaml --shop shop.yaml', 'also against the machines of a shop'],
+  ],
   run,
 });
 
-async function run({ job, json }: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families);
+async function run(
+  { job, shop, json }: Options,
+  host: Host,
+  families: readonly AnyFamily[],
+): Promise<ExitCode> {
+  const opened = await openJob(host, job, json, families, shop);
   if ('exit' in opened) return opened.exit;
-  const { findings, parts, assembly, job: read } = opened.plan;
+  const { parts, assembly, job: read } = opened.plan;
+  const inShop = await plannedIn(opened.plan, opened.shop);
+  const findings = inShop?.findings ?? opened.plan.findings;
   const fits = assembly?.fits ?? [];
   if (json) host.out(`${JSON.stringify({ findings, fits }, null, 2)}\n`);
   else {

@@ -57,3 +57,10 @@ export const DXF_OPTION: OptionSpec = {
   default: 'r2000',
   describe: 'form of the DXF files',
 };
+
+/** The option of verbs that look at a job as one shop would make it. */
+export const SHOP_OPTION: OptionSpec = {
+  type: 'string',
+  values: ['default'],
+  describe: 'shop file, or default: its machines, its test strips for rule test-strip',
+};

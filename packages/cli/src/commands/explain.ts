@@ -1,22 +1,17 @@
-import {
-  type AnyFamily,
-  type BlankDimension,
-  explainBlank,
-  type PartPlan,
-  plainNumber,
-  type Unit,
-} from '@tinwright/core';
+import { type AnyFamily, type PartPlan, plainNumber, type Unit } from '@tinwright/core';
 import { chosenParts } from '../chosen-parts.js';
 import { type Host, paint, table } from '../console.js';
+import { type BlankDimension, explainBlank } from '../explain-blank.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { openJob } from '../open-job.js';
 import { columnOf, givenText, workedText } from '../size-text.js';
 import { workingIn } from '../working-in.js';
-import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
   readonly part: string | undefined;
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -26,6 +21,7 @@ export const explain: AnyCommand = command<Options>({
   summary: 'say why each blank is as large as it is',
   options: {
     part: { type: 'string', describe: 'only this part' },
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
   examples: [['$0 explain carrier.yaml --part body', 'legs, bend deductions, rule and source']],
@@ -33,11 +29,11 @@ export const explain: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, part, json }: Options,
+  { job, part, shop, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families);
+  const opened = await openJob(host, job, json, families, shop);
   if ('exit' in opened) return opened.exit;
   const chosen = chosenParts(opened.plan, part);
   if (typeof chosen === 'string') return refuse(host, json, 'part-unknown', 'explain', chosen);

@@ -7,10 +7,13 @@ import { families } from './families.js';
 import { gauges } from './gauges.js';
 import { make } from './make.js';
 import { materials } from './materials.js';
+import { order } from './order.js';
 import { packet } from './packet.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
+import { shop } from './shop.js';
 import { starter } from './starter.js';
+import { strip } from './strip.js';
 import { template } from './template.js';
 
 /** Every verb, in the order help shows them. A new one is its file and a line here. */
@@ -19,9 +22,12 @@ export const COMMANDS: readonly AnyCommand[] = [
   check,
   refit,
   explain,
+  order,
   plan,
   template,
   packet,
+  shop,
+  strip,
   starter,
   families,
   bend,

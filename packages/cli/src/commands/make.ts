@@ -4,8 +4,9 @@ import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
+import { plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
-import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
@@ -14,6 +15,7 @@ interface Options {
   readonly pictures: boolean;
   readonly views: boolean;
   readonly strict: boolean;
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -35,33 +37,37 @@ export const make: AnyCommand = command<Options>({
       describe: 'also front, top and side view of every formed part as DXF',
     },
     strict: { type: 'boolean', default: false, describe: 'write nothing while a finding is an error' },
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
   examples: [
     ['$0 make carrier.yaml --out carrier', 'DXF, SVG and job.json for every part'],
     ['$0 make carrier.yaml --dxf r12', 'for an older cutting table'],
+    ['$0 make carrier.yaml --shop shop.yaml', 'with bend orders and findings of a shop in job.json'],
   ],
   run,
 });
 
 async function run(
-  { job, out, dxf, pictures, views, strict, json }: Options,
+  { job, out, dxf, pictures, views, strict, shop, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families);
+  const opened = await openJob(host, job, json, families, shop);
   if ('exit' in opened) return opened.exit;
   const { plan } = opened;
+  const inShop = await plannedIn(plan, opened.shop);
+  const findings = inShop?.findings ?? plan.findings;
   const [{ jobFiles }, { writeSet }] = await Promise.all([
     import('@tinwright/export'),
     import('../files.js'),
   ]);
-  const wrong = worst(plan.findings) === 'error';
-  const files = strict && wrong ? [] : await jobFiles(plan, { dxf, pictures, views });
+  const wrong = worst(findings) === 'error';
+  const files = strict && wrong ? [] : await jobFiles(plan, { dxf, pictures, views, inShop });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
-  if (json) host.out(`${JSON.stringify({ out, files: written, findings: plan.findings }, null, 2)}\n`);
+  if (json) host.out(`${JSON.stringify({ out, files: written, findings }, null, 2)}\n`);
   else {
     const rows = plan.parts.map((p) => [
       paint(host, 'bold', p.name),
@@ -70,7 +76,7 @@ async function run(
       `${plainNumber(p.mass, 3)} kg`,
     ]);
     host.out(table(rows));
-    for (const line of findingLines(host, plan.findings)) host.out(`${line}\n`);
+    for (const line of findingLines(host, findings)) host.out(`${line}\n`);
     host.out(
       files.length > 0
         ? `${files.length} files in ${out}: open ${join(out, toOpen(written))} in a browser.\n`

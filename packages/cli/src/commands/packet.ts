@@ -1,11 +1,10 @@
 import { type AnyFamily, quoted, suggestion, type ToleranceClass } from '@tinwright/core';
 import type { DimsName, Language, OutFile, PacketForm, Section } from '@tinwright/export';
-import { readShop, type Shop } from '@tinwright/shop';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { openJob, withJob } from '../open-job.js';
+import { openJob } from '../open-job.js';
 import { spareFile } from '../spare-file.js';
-import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 import { DIMS_OPTION, PAPER_OPTION, refusable } from './drawing.js';
 
 interface Options {
@@ -49,10 +48,7 @@ export const packet: AnyCommand = command<Options>({
     },
     paper: PAPER_OPTION,
     dims: DIMS_OPTION,
-    shop: {
-      type: 'string',
-      describe: 'shop file whose machines it is made on; a modest one is assumed when left out',
-    },
+    shop: SHOP_OPTION,
     sections: {
       type: 'strings',
       default: [],
@@ -98,11 +94,9 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       'packet',
       `--sections: ${quoted(stray)} given. ${suggestion(stray, SECTION_NAMES)}`,
     );
-  const opened = await openJob(host, job, json, families);
+  const opened = await openJob(host, job, json, families, options.shop);
   if ('exit' in opened) return opened.exit;
-  const shop = await shopIn(host, options);
-  if ('exit' in shop) return shop.exit;
-  const { plan } = opened;
+  const { plan, shop } = opened;
   const { units } = plan.job;
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', date, sections, tolerance } = options;
   const forms = formsOf(out);
@@ -119,7 +113,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       ...(sections.length > 0 && { sections }),
       ...(date && { date }),
     };
-    return packetFiles(plan, makingOf(plan, shop.answer), asked, forms, spareFile);
+    return packetFiles(plan, makingOf(plan, shop), asked, forms, spareFile);
   });
   if (written === null) return EXIT.unreadable;
   const { pages, files } = written;
@@ -129,14 +123,6 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (json) host.out(`${JSON.stringify({ out, pages, files: paths }, null, 2)}\n`);
   else host.out(`${many(pages, 'page')} in ${paths.join(' and ')}.\n`);
   return EXIT.done;
-}
-
-/** The shop in a file; null where none is named. */
-async function shopIn(
-  host: Host,
-  { shop, json }: Options,
-): Promise<{ readonly answer: Shop | null } | { readonly exit: ExitCode }> {
-  return shop === undefined ? { answer: null } : withJob(host, shop, json, readShop);
 }
 
 /** How many sets, or a sentence about what cannot be. */

@@ -5,7 +5,7 @@ import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
 import { openJob } from '../open-job.js';
 import { spareFile } from '../spare-file.js';
-import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 import { DIMS_OPTION, drawing, PAPER_OPTION } from './drawing.js';
 
 interface Options {
@@ -17,6 +17,7 @@ interface Options {
   readonly tolerance: ToleranceClass;
   readonly date?: string;
   readonly out: string;
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -41,6 +42,7 @@ export const plan: AnyCommand = command<Options>({
     },
     date: { type: 'string', describe: 'printed in the title block as it is' },
     out: { type: 'string', default: 'out', describe: 'folder to write plans into, PDF and SVG' },
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
   examples: [
@@ -52,7 +54,7 @@ export const plan: AnyCommand = command<Options>({
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   const { job, json, out } = options;
-  const opened = await openJob(host, job, json, families);
+  const opened = await openJob(host, job, json, families, options.shop);
   if ('exit' in opened) return opened.exit;
   const parts = chosenParts(opened.plan, options.part);
   if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'plan', parts);

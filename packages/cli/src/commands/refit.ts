@@ -2,9 +2,10 @@ import { type AnyFamily, type Change, refit as refitJob, type Unit } from '@tinw
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
-import { withJob } from '../open-job.js';
+import { shopAsked } from '../open-shop.js';
+import { withText } from '../open-text.js';
 import { sizeText } from '../size-text.js';
-import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
 interface Options {
   readonly job: string;
@@ -12,6 +13,7 @@ interface Options {
   readonly made: readonly string[];
   readonly out: string;
   readonly dxf: 'r2000' | 'r12';
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -32,6 +34,7 @@ export const refit: AnyCommand = command<Options>({
     },
     out: { type: 'string', default: 'refit', describe: 'folder for the files of the changed parts' },
     dxf: DXF_OPTION,
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
   examples: [
@@ -42,10 +45,15 @@ export const refit: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const { job, made, out, dxf, json } = options;
+  const { job, made, out, dxf, shop, json } = options;
   const measured = readMeasured(options.measured);
   if (typeof measured === 'string') return refuse(host, json, 'usage', 'refit', measured);
-  const opened = await withJob(host, job, json, (data) => refitJob(data, { measured, made }, families));
+  const asked = await shopAsked(host, shop, json);
+  if ('exit' in asked) return asked.exit;
+  const strips = asked.shop?.strips ?? [];
+  const opened = await withText(host, job, 'job', json, (data) =>
+    refitJob(data, { measured, made, strips }, families),
+  );
   if ('exit' in opened) return opened.exit;
   const { after, changes, changed } = opened.answer;
   const [{ jobFiles }, { writeSet }] = await Promise.all([

@@ -1,57 +1,61 @@
-import { type AnyFamily, FAMILIES, quoted, suggestion } from '@tinwright/core';
+import { type AnyFamily, FAMILIES, quoted, RULE_KINDS, suggestion } from '@tinwright/core';
+import { commented, type Line } from '../commented.js';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { type AnyCommand, command } from './command.js';
 
 interface Options {
-  readonly family: string | undefined;
+  readonly kind: string | undefined;
   readonly schema: boolean;
 }
 
 const SCHEMA_FILE = 'tinwright.schema.json';
+const SHOP = 'shop';
 
 export const starter: AnyCommand = command<Options>({
   verb: 'starter',
-  argument: { name: 'family', describe: 'a family', needed: false, values: FAMILIES.map((f) => f.name) },
-  summary: 'print a commented job to start from, or the schema for editors',
+  argument: {
+    name: 'kind',
+    describe: 'a family, or shop',
+    needed: false,
+    values: [...FAMILIES.map((f) => f.name), SHOP],
+  },
+  summary: 'print a commented job or shop to start from, or the schema',
   options: {
     schema: {
       type: 'boolean',
       default: false,
-      describe: `print the JSON Schema of job files (save it as ${SCHEMA_FILE})`,
+      describe: `print the JSON Schema of job files (save it as ${SCHEMA_FILE}), with shop that of shop files`,
     },
   },
   examples: [
     ['$0 starter hemmed-channel > channel.yaml', 'a job that runs unchanged'],
+    ['$0 starter shop > shop.yaml', 'a shop, to put your own machines in'],
     [`$0 starter --schema > ${SCHEMA_FILE}`, 'names and words for your editor'],
   ],
   run,
 });
 
-async function run(
-  { family, schema }: Options,
-  host: Host,
-  families: readonly AnyFamily[],
-): Promise<ExitCode> {
+async function run({ kind, schema }: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   if (schema) {
-    const { jobJsonSchema } = await import('@tinwright/export');
-    host.out(`${JSON.stringify(jobJsonSchema(families), null, 2)}\n`);
+    const { jobJsonSchema, shopJsonSchema } = await import('@tinwright/export');
+    const chosen = kind === SHOP ? shopJsonSchema() : jobJsonSchema(families);
+    host.out(`${JSON.stringify(chosen, null, 2)}\n`);
     return EXIT.done;
   }
-  const chosen = families.find((f) => f.name === family);
+  if (kind === SHOP) {
+    const { shopStarter } = await import('../shop-starter.js');
+    host.out(shopStarter());
+    return EXIT.done;
+  }
+  const chosen = families.find((f) => f.name === kind);
   if (chosen !== undefined) {
     host.out(starterText(chosen));
     return EXIT.done;
   }
-  const names = families.map((f) => f.name);
-  const given = family === undefined ? 'no family' : quoted(family);
-  return refuse(
-    host,
-    false,
-    'family-unknown',
-    'starter',
-    `${given} given. ${suggestion(family ?? '', names)}`,
-  );
+  const names = [...families.map((f) => f.name), SHOP];
+  const given = kind === undefined ? 'no family' : quoted(kind);
+  return refuse(host, false, 'family-unknown', 'starter', `${given} given. ${suggestion(kind ?? '', names)}`);
 }
 
 /** A job with one part, every value with its meaning beside it. */
@@ -66,7 +70,7 @@ export function starterText({ name, describe }: AnyFamily): string {
       ['  material: galvanised-steel', 'see: tinwright materials'],
       ['  thickness: 1.0', 'or gauge: 20; see: tinwright gauges'],
       ['bending:', ''],
-      ['  rule: k-factor', 'k-factor, din-6935, handbook, linear or nominal'],
+      ['  rule: k-factor', `one of ${RULE_KINDS.map((r) => r.name).join(', ')}`],
       ['  k: 0.42', 'leave out for the value of the material'],
       ['  insideRadius: 1.0', 'of every bend; the thickness when left out'],
       ['parts:', ''],
@@ -78,8 +82,6 @@ export function starterText({ name, describe }: AnyFamily): string {
   ];
   return `${lines.join('\n')}\n`;
 }
-
-type Line = readonly [text: string, comment: string];
 
 function entries(
   values: Readonly<Record<string, unknown>>,
@@ -98,9 +100,4 @@ function entries(
       ? [own, ...entries(value as Readonly<Record<string, unknown>>, at, `${indent}  `, words)]
       : [own];
   });
-}
-
-function commented(lines: readonly Line[]): readonly string[] {
-  const width = Math.max(...lines.map(([text]) => text.length)) + 2;
-  return lines.map(([text, comment]) => (comment === '' ? text : `${text.padEnd(width)}# ${comment}`));
 }

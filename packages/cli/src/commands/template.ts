@@ -6,7 +6,7 @@ import { type ExitCode, refuse } from '../failure.js';
 import { openJob } from '../open-job.js';
 import { sizeText } from '../size-text.js';
 import { spareFile } from '../spare-file.js';
-import { type AnyCommand, command, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 import { DIMS_OPTION, drawing, PAPER_OPTION } from './drawing.js';
 
 interface Options {
@@ -16,6 +16,7 @@ interface Options {
   readonly roll?: string;
   readonly dims?: DimsName;
   readonly out: string;
+  readonly shop?: string;
   readonly json: boolean;
 }
 
@@ -31,6 +32,7 @@ export const template: AnyCommand = command<Options>({
     roll: { type: 'string', describe: 'or on a roll so wide, plotter paper: 610, 24 in' },
     dims: DIMS_OPTION,
     out: { type: 'string', default: 'out', describe: 'folder to write templates into, PDF' },
+    shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
   examples: [
@@ -42,7 +44,7 @@ export const template: AnyCommand = command<Options>({
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   const { job, json, out } = options;
-  const opened = await openJob(host, job, json, families);
+  const opened = await openJob(host, job, json, families, options.shop);
   if ('exit' in opened) return opened.exit;
   const { units } = opened.plan.job;
   const parts = chosenParts(opened.plan, options.part);

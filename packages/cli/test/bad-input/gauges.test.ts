@@ -58,7 +58,7 @@ test.each(['20.5', 'twenty', '[20]', '{ system: sheet, number: 20 }', '{ system:
 );
 
 test.each([
-  ['20.5', '4:10: stock.gauge: 20.5 given, a gauge number such as 20, or { system, number }, allowed.'],
+  ['20.5', '4:10: stock.gauge: 20.5 given, a whole number allowed.'],
   ['twenty', '4:10: stock.gauge: "twenty" given, a gauge number such as 20, or { system, number }, allowed.'],
   [
     '{ system: galvanized, number: 20 }',

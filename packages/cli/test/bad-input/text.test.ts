@@ -93,7 +93,7 @@ describe('YAML that a job does not need is refused at its place', () => {
     [
       'a second document',
       `${JOB}---\n${JOB}`,
-      '15:1: a second document starts here. Keep one job in a file.',
+      '15:1: a second document starts here. Keep one document in a file.',
     ],
     [
       'a tag of another program',

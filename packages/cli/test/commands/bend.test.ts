@@ -108,7 +108,11 @@ test.each([
   ['thickness and gauge', ['--thickness', '1', '--gauge', '20'], 'Give one of the two'],
   ['a thickness of zero', ['--thickness', '0'], '0.1 mm to 6 mm allowed'],
   ['a thickness that is no length', ['--thickness', 'thin'], '"thin" is not a length'],
-  ['an angle of 300 degrees', ['--thickness', '1', '--angle', '300'], '300 deg given, 0 to 270 deg allowed'],
+  [
+    'an angle of 300 degrees',
+    ['--thickness', '1', '--angle', '300'],
+    '300 deg given, more than 0 to 270 deg allowed',
+  ],
   ['an angle of zero', ['--thickness', '1', '--angle', '0'], 'more than 0 to 270 deg allowed'],
   ['an angle that is no number', ['--thickness', '1', '--angle', 'square'], 'a number allowed'],
   ['an unknown rule', ['--thickness', '1', '--rule', 'din-6953'], 'Did you mean "din-6935"?'],

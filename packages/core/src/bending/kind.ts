@@ -1,8 +1,11 @@
 import type * as z from 'zod/mini';
 import type { BendRule } from './rule.js';
+import type { StripBend } from './test-strip.js';
 
-/** What a rule may take from the stock when the job leaves a constant out. */
+/** What a rule may take from the stock, and from the strips of it that were bent. */
 export interface RuleStock {
+  /** The material's name. */
+  readonly name: string;
   readonly k: number;
   readonly kSource: string;
 }
@@ -14,7 +17,11 @@ export interface RuleKind<Shape extends z.core.$ZodLooseShape = z.core.$ZodLoose
   readonly summary: string;
   /** Constants the job gives beside `rule:`. */
   readonly constants: Shape;
-  readonly make: (constants: z.output<z.ZodMiniObject<Shape>>, stock: RuleStock) => BendRule;
+  readonly make: (
+    constants: z.output<z.ZodMiniObject<Shape>>,
+    stock: RuleStock,
+    strips: readonly StripBend[],
+  ) => BendRule;
 }
 
 /** Keep the constants' types together with the maker that uses them. */

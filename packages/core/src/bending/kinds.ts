@@ -6,6 +6,7 @@ import { kFactor } from './k-factor.js';
 import { type RuleKind, ruleKind } from './kind.js';
 import { linear } from './linear.js';
 import { nominal } from './nominal.js';
+import { testStrip } from './test-strip.js';
 
 /** Every rule a job can name, in the order help shows them. A new rule is its file and an entry here. */
 export const RULE_KINDS: readonly RuleKind[] = [
@@ -35,6 +36,12 @@ export const RULE_KINDS: readonly RuleKind[] = [
       perThickness: numberBetween(0, 3),
     },
     make: ({ perRadius, perThickness }) => linear(perRadius, perThickness),
+  }),
+  ruleKind({
+    name: 'test-strip',
+    summary: 'K of strips bent in the shop, from its file',
+    constants: {},
+    make: (_, { name }, strips) => testStrip(name, strips),
   }),
   ruleKind({ name: 'nominal', summary: 'no compensation', constants: {}, make: () => nominal }),
 ];

@@ -5,6 +5,7 @@ import type { Part } from '../fold/part.js';
 import type { Sheet, Step } from '../fold/tree.js';
 import type { ParamKit, Shape } from '../schema/kit.js';
 import { advised } from './advice.js';
+import type { DerivedSize } from './derived.js';
 import type { Complaint } from './limits.js';
 
 /** Words and an example of a family, for help, starter jobs and pictures. */
@@ -34,16 +35,6 @@ export interface Family<P = never> {
   /** Finished sizes that follow from the parameters, for other parts to follow and for the rule to measure. */
   readonly derived?: (params: P, sheet: Sheet) => readonly DerivedSize[];
   readonly describe: Description;
-}
-
-/** A size of a finished part that is no parameter. mm */
-export interface DerivedSize {
-  readonly name: string;
-  readonly value: number;
-  /** The parameter it grows with, one to one. */
-  readonly follows: string;
-  /** What it is, for help. */
-  readonly words: string;
 }
 
 /** A family with its parameters' type put aside, as lists and jobs hold it. */

@@ -55,6 +55,4 @@ export interface FlatPattern {
   readonly area: number;
   /** Length of all cuts, mm. */
   readonly cutLength: number;
-  /** A point on the panel that stays put, clear of its holes. */
-  readonly base: Point;
 }

@@ -1,8 +1,8 @@
-import { convexHull } from '../plane/convex.js';
+import { clipRing, convexHull } from '../plane/convex.js';
 import type { Point } from '../plane/point.js';
 import type { FormedBend } from './formed.js';
 import { type Prism, prismBetween } from './prism.js';
-import { dot3, place3, sub3, type Vec3 } from './space.js';
+import { add3, dot3, place3, scale3, sub3, type Vec3 } from './space.js';
 
 /**
  * How deep a convex solid reaches into the bent material of a bend, mm; 0 when clear. Exact: seen along the bend's
@@ -79,20 +79,12 @@ function wedgePlanes({ low, high }: FormedBend, from: number, to: number): reado
   ];
 }
 
-function clipFace(face: readonly Vec3[], [n, c]: Half): readonly Vec3[] {
-  const depth = face.map((p) => dot3(n, p) - c);
-  return face.flatMap((p, i): readonly Vec3[] => {
-    const j = (i + 1) % face.length;
-    const [a, b] = [depth[i] as number, depth[j] as number];
-    const q = face[j] as Vec3;
-    const t = a / (a - b);
-    const crossing: readonly Vec3[] =
-      a < 0 !== b < 0 && a !== b
-        ? [[p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t, p[2] + (q[2] - p[2]) * t]]
-        : [];
-    return a >= 0 ? [p, ...crossing] : crossing;
-  });
-}
+const clipFace = (face: readonly Vec3[], [n, c]: Half): readonly Vec3[] =>
+  clipRing(
+    face,
+    (p) => dot3(n, p) - c,
+    (p, q, t) => add3(p, scale3(sub3(q, p), t)),
+  );
 
 /** Least distance from the axis of what the faces bound, seen along the axis; 0 when the axis runs through it. */
 function nearest(faces: readonly (readonly Vec3[])[]): number {

@@ -1,5 +1,4 @@
 import { compose, type Frame, place, STAY } from '../plane/frame.js';
-import { contains, distanceToLoop } from '../plane/inside.js';
 import {
   boxOf,
   circleLoop,
@@ -10,7 +9,7 @@ import {
   tidy,
   type Vertex,
 } from '../plane/loop.js';
-import { distance, mix, type Point, SAME } from '../plane/point.js';
+import { mix, type Point } from '../plane/point.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
 import { flatFrame } from './hinge.js';
@@ -32,7 +31,6 @@ interface Laid {
  * The outline is walked panel by panel, so it is exact; `verifyFlat` checks that it is simple.
  */
 export function unfold(part: Part): FlatPattern {
-  const [first] = part.panels as [PartPanel];
   const rough = lay(part, STAY);
   const [x, y] = boxOf(
     part.panels.flatMap((p) => p.shape.map((e) => place(rough.frames.get(p.id) as Frame, e.from))),
@@ -55,7 +53,6 @@ export function unfold(part: Part): FlatPattern {
     blank: { min: [0, 0], max: loopBox(outline).max },
     area: loopArea(outline) - holes.reduce((sum, h) => sum + loopArea(h), 0),
     cutLength: loopLength(outline) + holes.reduce((sum, h) => sum + loopLength(h), 0),
-    base: at(first.id, clearPoint(first)),
   };
 }
 
@@ -145,20 +142,4 @@ function flatBend(laid: Laid, child: Hung): FlatBend {
     tangents,
     zone: bend.terms.allowance,
   };
-}
-
-/** A point on the panel clear of its edges and holes: the middle where it is, else the clearest of a few. */
-function clearPoint(panel: PartPanel): Point {
-  const shape = panel.shape.map((e) => ({ at: e.from, bulge: 0 }));
-  const corners = shape.map((v) => v.at);
-  const sum = corners.reduce<Point>((s, p) => [s[0] + p[0], s[1] + p[1]], [0, 0]);
-  const middle: Point = [sum[0] / corners.length, sum[1] / corners.length];
-  const clearance = (p: Point) => {
-    const toHoles = holesOf(panel).map((h) => distance(p, h.at) - h.diameter / 2);
-    return contains(shape, p) ? Math.min(distanceToLoop(p, shape), ...toHoles) : -1;
-  };
-  if (clearance(middle) > 1 && holesOf(panel).length === 0) return middle;
-  const towards = corners.flatMap((c, i) => [c, mix(c, corners[(i + 1) % corners.length] as Point, 0.5)]);
-  const candidates = [middle, ...[0.3, 0.5, 0.7, 0.9].flatMap((t) => towards.map((p) => mix(middle, p, t)))];
-  return candidates.reduce((best, p) => (clearance(p) > clearance(best) + SAME ? p : best));
 }

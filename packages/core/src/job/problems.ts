@@ -43,10 +43,8 @@ function typeProblem(path: Path, value: unknown, expected: string): Problem {
 
 const EXPECTED: Readonly<Record<string, string>> = {
   number: 'a number',
-  int: 'a whole number',
   string: 'text',
   object: 'a group of keys and values',
-  record: 'a group of keys and values',
   array: 'a list',
 };
 

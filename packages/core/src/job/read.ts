@@ -1,13 +1,13 @@
 import type * as z from 'zod/mini';
 import type { JointSpec } from '../assembly/types.js';
-import { RULE_KINDS } from '../bending/kinds.js';
+import type { StripBend } from '../bending/test-strip.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { Sheet } from '../fold/tree.js';
 import { type ParamKit, paramKit } from '../schema/kit.js';
-import { MATERIALS, type Material } from '../stock/materials.js';
+import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart } from './measured.js';
@@ -21,8 +21,8 @@ import {
   type PartData,
   partSchema,
 } from './schema.js';
+import { sheetOf } from './sheet.js';
 import { followedParts, type KnownSize, resolved, sizesOf } from './sizes.js';
-import { thicknessOf } from './thickness.js';
 
 /** A part to make: its family, parameters and sheet. Lengths mm. */
 export interface JobPart {
@@ -58,37 +58,43 @@ export interface Job {
 
 const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
 
+/** What a job is read with beside its families. */
+export interface JobContext {
+  /** Parts that are made already, by name: they stay as they are whatever the job now says of them. */
+  readonly made?: ReadonlyMap<string, JobPart>;
+  /** Rows of the shop that `rule: test-strip` looks in. */
+  readonly strips?: readonly StripBend[];
+}
+
 /**
  * Read a job from plain data, as a YAML or JSON parser gives it.
  * @param families those a part may name; the built-in ones by default
- * @param made parts that are made already, by name: they stay as they are whatever the job now says of them
  * @throws JobError with every problem found, in the order of the job
  */
 export function readJob(
   data: unknown,
   families: readonly AnyFamily[] = FAMILIES,
-  made: ReadonlyMap<string, JobPart> = new Map(),
+  { made = new Map(), strips = [] }: JobContext = {},
 ): Job {
   const problems: Problem[] = [];
   const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
   const kit = paramKit(units);
   const head = parse(envelopeSchema(kit), data, [], problems) as JobData | null;
   const list = (data as { parts?: unknown } | null)?.parts;
-  const parts = readParts(Array.isArray(list) ? list : [], head, kit, { families, made }, problems);
+  const parts = readParts(Array.isArray(list) ? list : [], head, kit, { families, made, strips }, problems);
   problems.push(...twins(list), ...jointTwins((data as { joints?: unknown } | null)?.joints));
   const unique = problems.filter((p, i) => problems.findIndex((q) => same(p, q)) === i);
   if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
   const drawn =
     Object.keys(head.measured).length === 0
       ? null
-      : readJob({ ...(data as object), measured: {} }, families, made);
+      : readJob({ ...(data as object), measured: {} }, families, { made, strips });
   return { units, name: head.name, note: head.note, parts, joints: jointsOf(head.joints, kit), drawn };
 }
 
 /** What parts are read with. */
-interface Given {
+interface Given extends Required<JobContext> {
   readonly families: readonly AnyFamily[];
-  readonly made: ReadonlyMap<string, JobPart>;
 }
 
 /** Parts in order; each may follow sizes of those before it. */
@@ -96,9 +102,10 @@ function readParts(
   list: readonly unknown[],
   head: JobData | null,
   kit: ParamKit,
-  { families, made }: Given,
+  given: Given,
   problems: Problem[],
 ): readonly JobPart[] {
+  const { families, made } = given;
   const order = list.map((p) => String((p as { name?: unknown } | null)?.name ?? ''));
   const [measured] = head === null ? [] : attempt(problems, () => measuredByPart(head.measured, order));
   const schema = partSchema(kit, families);
@@ -120,7 +127,7 @@ function readParts(
     if (plain === undefined) return [];
     const part = parse(schema, plain, path, problems) as PartData | null;
     if (part === null || head === null) return [];
-    return attempt(problems, () => keep(jobPart(part, head, i, families)));
+    return attempt(problems, () => keep(jobPart(part, head, i, given)));
   });
 }
 
@@ -157,7 +164,7 @@ function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
   }
 }
 
-function jobPart(part: PartData, job: JobData, i: number, families: readonly AnyFamily[]): JobPart {
+function jobPart(part: PartData, job: JobData, i: number, { families, strips }: Given): JobPart {
   const path: Path = ['parts', i];
   const family = families.find((f) => f.name === part.family) as AnyFamily;
   const { stock, stockPath } = part.stock
@@ -172,13 +179,8 @@ function jobPart(part: PartData, job: JobData, i: number, families: readonly Any
         fix: 'Give stock: with a material and a thickness, for the job or for the part',
       },
     ]);
-  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
-  const thickness = within(stockPath, () => thicknessOf(stock, material));
   const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
-  const kind = RULE_KINDS.find((k) => k.name === bending.rule);
-  const rule = kind?.make(bending, material);
-  if (rule === undefined) throw new RangeError(`rule ${bending.rule} passed the schema but is not listed`);
-  const sheet: Sheet = { thickness, insideRadius: bending.insideRadius ?? thickness, rule };
+  const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, strips));
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
   const refusals = family.check(params, sheet);
   if (refusals.length > 0)

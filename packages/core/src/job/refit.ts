@@ -1,3 +1,4 @@
+import type { StripBend } from '../bending/test-strip.js';
 import { suggestion } from '../errors/nearest.js';
 import { JobError } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
@@ -15,6 +16,8 @@ export interface RefitAsk {
   readonly measured: Readonly<Record<string, unknown>>;
   /** Parts that are made already and stay as they are, beside those that were measured. */
   readonly made: readonly string[];
+  /** Rows of the shop that `rule: test-strip` looks in. */
+  readonly strips?: readonly StripBend[];
 }
 
 /** A size of a part that is another now. mm */
@@ -44,12 +47,16 @@ const SAME = 1e-6; // mm
  * @throws JobError when the job cannot be read, or what was measured cannot be
  */
 export function refit(data: unknown, ask: RefitAsk, families: readonly AnyFamily[] = FAMILIES): Refit {
-  const job = readJob(data, families);
+  const { strips = [] } = ask;
+  const job = readJob(data, families, { strips });
   const before = planJob(job);
   const made = new Map(madeParts(job.parts, ask.made).map((p) => [p.name, p]));
   const was = (data as { measured?: object }).measured ?? {};
   const fresh = { ...(data as object), measured: { ...was, ...ask.measured } };
-  const after = planJob({ ...readJob(fresh, families, made), drawn: null }, before.assembly?.fasteners ?? []);
+  const after = planJob(
+    { ...readJob(fresh, families, { made, strips }), drawn: null },
+    before.assembly?.fasteners ?? [],
+  );
   const pairs = after.parts.map((a, i) => [before.parts[i] as PartPlan, a] as const);
   const closed = after.assembly?.seated.map((s) => s.joint.name) ?? [];
   return {

@@ -5,6 +5,7 @@ import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
 import { MATERIAL_NAMES } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
+import { wholeNumber } from '../units/range.js';
 import { type JointData, jointSchema } from './joints.js';
 import { lineSchema, nameSchema } from './name.js';
 
@@ -75,7 +76,7 @@ const envelope = (kit: ParamKit, { stock, bending }: Shared, parts: Gives<unknow
     bending: z.optional(bending),
     parts: kit.list(parts, 1, MOST_PARTS),
     joints: kit.or(kit.list(jointSchema(kit), 0, MOST_JOINTS) as Gives<unknown>, []),
-    measured: kit.or(z.record(z.string(), kit.size()) as unknown as Gives<unknown>, {}),
+    measured: kit.or(z.catchall(z.object({}), kit.size()) as Gives<unknown>, {}),
   });
 
 /** Schema of a job file without what its parts say. */
@@ -91,7 +92,7 @@ export function partSchema(
 ): Gives<unknown> {
   const common = (family: AnyFamily) => ({
     name: nameSchema,
-    family: z.literal(family.name),
+    family: z.enum([family.name]),
     quantity: kit.or(kit.count(1, MOST_PIECES), 1),
     note: kit.or(lineSchema, ''),
     stock: z.optional(stock),
@@ -110,7 +111,7 @@ export function jobSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<
 /** Schema of `stock:`. */
 export function stockSchema(kit: ParamKit): Gives<unknown> {
   const systems = GAUGE_SYSTEMS.map((s) => s.name);
-  const number = z.int();
+  const number = wholeNumber();
   return strictGroup({
     material: kit.oneOf(MATERIAL_NAMES),
     thickness: z.optional(kit.size(THICKNESS)),
@@ -128,7 +129,7 @@ export function stockSchema(kit: ParamKit): Gives<unknown> {
 export function bendingSchema(kit: ParamKit): Gives<unknown> {
   const insideRadius = z.optional(kit.size({ min: 0, max: GREATEST_RADIUS }));
   const options = RULE_KINDS.map((r) =>
-    strictGroup({ rule: z.literal(r.name), insideRadius, ...r.constants }),
+    strictGroup({ rule: z.enum([r.name]), insideRadius, ...r.constants }),
   );
   return kit.byName('rule', options);
 }

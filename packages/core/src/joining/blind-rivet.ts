@@ -98,7 +98,6 @@ function remarks(
 /** Blind rivets; holes are cut or drilled before assembly. */
 export const blindRivet: AnyFastenerKind = fastenerKind<BlindRivetAsk>({
   name: 'blind-rivet',
-  title: 'blind rivets',
   options: (k) => ({
     diameter: k.or(
       k.sizeOf(

@@ -45,8 +45,6 @@ export interface FastenerAsk {
 export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk> {
   /** Name in a job file. */
   readonly name: string;
-  /** In a few words, for people. */
-  readonly title: string;
   readonly options: (kit: ParamKit) => {
     readonly [K in Exclude<keyof Ask, keyof FastenerAsk>]-?: Gives<Ask[K]>;
   };

@@ -46,7 +46,6 @@ function remarks(stack: readonly StackSheet[]): readonly Remark[] {
 /** Plug welds through a hole in the first sheet. */
 export const plugWeld: AnyFastenerKind = fastenerKind<PlugWeldAsk>({
   name: 'plug-weld',
-  title: 'plug welds',
   options: (k) => ({ diameter: k.or(k.size({ min: 4, max: 16 }), 8) }),
   needs: plugWeldNeeds,
   remarks,

@@ -5,7 +5,7 @@ export interface RivetSize {
   readonly name: string;
   /** Least and greatest hole. */
   readonly hole: Span;
-  /** Drill to take, in words. */
+  /** Drill to take: its number or letter, or millimetres. */
   readonly drill: string;
   readonly head: number;
   /** Total thickness its lengths hold, from and to: ranges with nothing listed between them. */
@@ -18,77 +18,48 @@ type Span = readonly [number, number];
 const IN = 25.4;
 const TM = 'TM 10-5410-221-14 table 4-3';
 const DRILL = `${TM}; drill diameter from memory`;
+const CUT_OFF = 'hole and drill from memory; grips of 4.8 mm by ISO 15981, columns inferred';
 const HOLES = 'ISO 15977 family: holes dh1 from memory, heads by nutbolt.org DIN 7337';
 const ISO = `${HOLES}; grips by ISO 15981, columns inferred`;
 const AS = `${HOLES}; grips from memory, as the nearest size of ISO 15981`;
 
-type Row = readonly [
-  diameter: number,
-  name: string,
-  hole: Span,
-  drill: string,
-  head: number,
-  grips: readonly Span[],
-  source: string,
-  unit?: number,
+type Row = readonly [diameter: number, hole: Span, head: number, grips: readonly Span[], source: string];
+
+// diameters, holes and grips in inches; heads are those of the nearest metric size, mm
+const INCH: readonly (readonly [...Row, name: string, drill: string])[] = [
+  [3 / 32, [0.096, 0.1], 5, [[0.02, 0.25]], TM, '3/32 in', '#41'],
+  [1 / 8, [0.128, 0.132], 6.5, [[0.02, 0.5]], TM, '1/8 in', '#30'],
+  [5 / 32, [0.16, 0.164], 8, [[0.02, 0.375]], DRILL, '5/32 in', '#20'],
+  [3 / 16, [0.192, 0.196], 9.5, [[1.5 / IN, 8 / IN]], CUT_OFF, '3/16 in', '#11'],
+  // biome-ignore format: a row
+  [1 / 4, [0.257, 0.261], 13, [[0.125, 0.5], [0.626, 0.75]], DRILL, '1/4 in', 'F'],
 ];
 
-// diameters, holes and grips in the row's unit; heads of inch sizes are those of the nearest metric one, mm
-const ROWS: readonly Row[] = [
-  [3 / 32, '3/32 in', [0.096, 0.1], '#41 (0.0960 in, 2.438 mm)', 5, [[0.02, 0.25]], TM, IN],
-  [
-    2.4,
-    '2.4 mm',
-    [2.5, 2.6],
-    '2.5 mm',
-    5,
-    [
-      [0.5, 3],
-      [6, 9],
-    ],
-    ISO,
-  ],
-  [3, '3.0 mm', [3.1, 3.2], '3.1 mm', 6.5, [[1.5, 9]], AS],
-  [1 / 8, '1/8 in', [0.128, 0.132], '#30 (0.1285 in, 3.264 mm)', 6.5, [[0.02, 0.5]], TM, IN],
-  [3.2, '3.2 mm', [3.3, 3.4], '3.3 mm', 6.5, [[1.5, 9]], ISO],
-  [5 / 32, '5/32 in', [0.16, 0.164], '#20 (0.1610 in, 4.089 mm)', 8, [[0.02, 0.375]], DRILL, IN],
-  [4, '4.0 mm', [4.1, 4.2], '4.1 mm', 8, [[1, 8.5]], ISO],
-  [
-    3 / 16,
-    '3/16 in',
-    [0.192, 0.196],
-    '#11 (0.1910 in, 4.851 mm)',
-    9.5,
-    [[1.5 / IN, 8 / IN]],
-    'hole and drill from memory; grips of 4.8 mm by ISO 15981, columns inferred',
-    IN,
-  ],
-  [4.8, '4.8 mm', [4.9, 5], '4.9 mm', 9.5, [[1.5, 8]], ISO],
-  [5, '5.0 mm', [5.1, 5.2], '5.1 mm', 9.5, [[1.5, 8]], AS],
-  [6, '6.0 mm', [6.1, 6.2], '6.1 mm', 12, [[3, 6]], AS],
-  [
-    1 / 4,
-    '1/4 in',
-    [0.257, 0.261],
-    'F (0.257 in, 6.528 mm)',
-    13,
-    [
-      [0.125, 0.5],
-      [0.626, 0.75],
-    ],
-    DRILL,
-    IN,
-  ],
-  [6.4, '6.4 mm', [6.5, 6.6], '6.5 mm', 13, [[3, 6]], ISO],
+// drilled to the least hole
+const METRIC: readonly Row[] = [
+  // biome-ignore format: a row
+  [2.4, [2.5, 2.6], 5, [[0.5, 3], [6, 9]], ISO],
+  [3, [3.1, 3.2], 6.5, [[1.5, 9]], AS],
+  [3.2, [3.3, 3.4], 6.5, [[1.5, 9]], ISO],
+  [4, [4.1, 4.2], 8, [[1, 8.5]], ISO],
+  [4.8, [4.9, 5], 9.5, [[1.5, 8]], ISO],
+  [5, [5.1, 5.2], 9.5, [[1.5, 8]], AS],
+  [6, [6.1, 6.2], 12, [[3, 6]], AS],
+  [6.4, [6.5, 6.6], 13, [[3, 6]], ISO],
 ];
+
+const inMm = ([a, b]: Span): Span => [a * IN, b * IN];
 
 /** Blind rivets, thinnest first. */
-export const RIVET_SIZES: readonly RivetSize[] = ROWS.map(
-  ([diameter, name, hole, drill, head, grips, source, unit = 1]) => {
-    const mm = ([a, b]: Span): Span => [a * unit, b * unit];
-    return { diameter: diameter * unit, name, hole: mm(hole), drill, head, grips: grips.map(mm), source };
-  },
-);
+export const RIVET_SIZES: readonly RivetSize[] = [
+  ...INCH.map(([diameter, hole, head, grips, source, name, drill]): RivetSize => {
+    return { diameter: diameter * IN, name, hole: inMm(hole), drill, head, grips: grips.map(inMm), source };
+  }),
+  ...METRIC.map(([diameter, hole, head, grips, source]): RivetSize => {
+    const [name, drill] = [`${diameter.toFixed(1)} mm`, `${hole[0]} mm`];
+    return { diameter, name, hole, drill, head, grips, source };
+  }),
+].toSorted((a, b) => a.diameter - b.diameter);
 
 /** Layout rules of rivets, in rivet diameters, each with its source. Where sources disagree both stand here. */
 export const RIVET_RULES = {

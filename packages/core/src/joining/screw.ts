@@ -33,7 +33,6 @@ export function screwNeeds(stack: readonly StackSheet[], { diameter }: ScrewAsk)
 /** Sheet-metal screws. */
 export const screw: AnyFastenerKind = fastenerKind<ScrewAsk>({
   name: 'screw',
-  title: 'sheet-metal screws',
   options: (k) => ({ diameter: k.or(k.size({ min: 2, max: 8 }), 4.2) }),
   needs: screwNeeds,
   remarks: () => [],

@@ -170,7 +170,6 @@ function throatRemarks(throat: number, reach: number): readonly Remark[] {
 /** Resistance spot welds. */
 export const spotWeld: AnyFastenerKind = fastenerKind<SpotWeldAsk>({
   name: 'spot-weld',
-  title: 'spot welds',
   options: (k) => ({ throat: k.maybe(k.size({ max: 3000 })) }),
   needs: spotWeldNeeds,
   remarks,

@@ -67,21 +67,27 @@ export function intersectConvex(shape: readonly Point[], convex: readonly Point[
 
 /** The part of a convex polygon where n·p ≥ c; empty when that has no area. */
 export function clipPolygon(shape: readonly Point[], n: Point, c: number): readonly Point[] {
-  const depth = shape.map((p) => n[0] * p[0] + n[1] * p[1] - c);
-  const kept = shape.flatMap((p, i): readonly Point[] => {
-    const j = (i + 1) % shape.length;
-    const [a, b] = [depth[i] as number, depth[j] as number];
-    const q = shape[j] as Point;
-    const t = a / (a - b);
-    const crossing: readonly Point[] =
-      a < 0 !== b < 0 && a !== b ? [[p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t]] : [];
-    return a >= 0 ? [p, ...crossing] : crossing;
-  });
+  const kept = clipRing(shape, (p) => n[0] * p[0] + n[1] * p[1] - c, mix);
   const distinct = kept.filter((p, i) => {
     const q = kept[(i + 1) % kept.length] as Point;
     return Math.abs(p[0] - q[0]) + Math.abs(p[1] - q[1]) > 1e-9;
   });
   return distinct.length < 3 ? [] : distinct;
+}
+
+/** The part of a ring of points, in the plane or in space, where `depth` is not negative. */
+export function clipRing<P>(
+  ring: readonly P[],
+  depth: (p: P) => number,
+  between: (p: P, q: P, t: number) => P,
+): readonly P[] {
+  const depths = ring.map(depth);
+  return ring.flatMap((p, i): readonly P[] => {
+    const j = (i + 1) % ring.length;
+    const [a, b] = [depths[i] as number, depths[j] as number];
+    const crossing = a < 0 !== b < 0 && a !== b ? [between(p, ring[j] as P, a / (a - b))] : [];
+    return a >= 0 ? [p, ...crossing] : crossing;
+  });
 }
 
 /** Signed area of a polygon, positive counter-clockwise. */

@@ -1,9 +1,9 @@
 import * as z from 'zod/mini';
 import type { HemSpec } from '../bending/hem.js';
 import { sayIn } from '../errors/problem.js';
-import { formatApart, formatLength } from '../units/format.js';
+import { formatApart } from '../units/format.js';
 import { parseLength, type Unit } from '../units/length.js';
-import { numberBetween } from '../units/range.js';
+import { countBetween, numberBetween } from '../units/range.js';
 
 /** Longest size that is read, mm: ten metres. */
 export const LONGEST = 10_000;
@@ -62,13 +62,13 @@ export function paramKit(unit: Unit): ParamKit {
     size,
     sizeOf: (is, known) => {
       const error = (issue: { input: unknown }) =>
-        `${formatLength(issue.input as number, unit)} given; there are ${known()}`;
+        `${sayIn(unit).size(issue.input as number)} given; there are ${known()}`;
       return z.pipe(size(), z.number().check(z.refine(is, { error }))) as Gives<number>;
     },
     angle: (least, most) => numberBetween(least, most, ' deg'),
     hem: () => hemSchema(size),
     oneOf: (words) => z.enum(words),
-    count: (least, most) => numberBetween(least, most, '', 'whole'),
+    count: countBetween,
     maybe: <T>(schema: Gives<T>) => fallback<T | null>(schema, null),
     or: fallback,
     list: (schema, least, most) => {
@@ -114,11 +114,11 @@ function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number
 
 function hemSchema(size: ParamKit['size']): Gives<HemSpec | null> {
   const folded = z.discriminatedUnion('type', [
-    strictGroup({ type: z.literal('closed'), length: size() }),
-    strictGroup({ type: z.literal('open'), length: size(), gap: z.optional(size()) }),
-    strictGroup({ type: z.literal('teardrop'), length: size(), gap: z.optional(size()) }),
+    strictGroup({ type: z.enum(['closed']), length: size() }),
+    strictGroup({ type: z.enum(['open']), length: size(), gap: z.optional(size()) }),
+    strictGroup({ type: z.enum(['teardrop']), length: size(), gap: z.optional(size()) }),
     // so that a hem can be taken off and put on again by its type alone
-    strictGroup({ type: z.literal('none'), length: z.optional(z.unknown()), gap: z.optional(z.unknown()) }),
+    strictGroup({ type: z.enum(['none']), length: z.optional(z.unknown()), gap: z.optional(z.unknown()) }),
   ]);
   return z.pipe(
     folded,

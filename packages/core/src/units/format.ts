@@ -1,37 +1,5 @@
 import { MM_PER_INCH, type Unit } from './length.js';
 
-/** A length as an inch fraction, with what rounding did to it. */
-export interface Fraction {
-  /** `15 1/2 in`; `~15 1/2 in` when the fraction is not exact. */
-  readonly text: string;
-  /** Printed length minus true length, mm. 0 when exact (within 1e-9 mm). */
-  readonly error: number;
-}
-
-const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
-
-/**
- * Print a length in inches as a fraction rounded to the nearest 1/`denominator`.
- * @param mm length in millimetres, any finite value
- * @param denominator a power of two from 1 to 128
- * @throws RangeError for another denominator or a length that is not finite
- */
-export function formatFraction(mm: number, denominator: number): Fraction {
-  if (![1, 2, 4, 8, 16, 32, 64, 128].includes(denominator))
-    throw new RangeError(`denominator ${denominator} given, a power of two from 1 to 128 allowed`);
-  if (!Number.isFinite(mm)) throw new RangeError(`length ${mm} given, a finite number allowed`);
-  const steps = Math.round(Math.abs(mm / MM_PER_INCH) * denominator);
-  const sign = mm < 0 && steps > 0 ? '-' : '';
-  const whole = Math.floor(steps / denominator);
-  const top = steps - whole * denominator;
-  const g = gcd(top, denominator);
-  const fraction = top === 0 ? '' : `${top / g}/${denominator / g}`;
-  const number = [whole === 0 && top > 0 ? '' : String(whole), fraction].filter((s) => s !== '').join(' ');
-  const printed = ((sign === '-' ? -1 : 1) * steps * MM_PER_INCH) / denominator;
-  const error = Math.abs(printed - mm) < 1e-9 ? 0 : printed - mm;
-  return { text: `${error === 0 ? '' : '~'}${sign}${number} in`, error };
-}
-
 /**
  * A number with at most `digits` decimals, no trailing zeros, no exponent (below 1e21) and no minus zero.
  * Halves round away from zero, also where binary holds them a hair short.
@@ -40,11 +8,6 @@ export function plainNumber(value: number, digits: number): string {
   const text = (value * (1 + 4 * Number.EPSILON)).toFixed(digits);
   const short = text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text;
   return short === '-0' ? '0' : short;
-}
-
-/** A length with its unit, decimals: `12.5 mm` (two decimals) or `0.492 in` (three). */
-export function formatLength(mm: number, unit: Unit): string {
-  return unit === 'mm' ? `${plainNumber(mm, 2)} mm` : `${plainNumber(mm / MM_PER_INCH, 3)} in`;
 }
 
 const MOST_DIGITS = 12;

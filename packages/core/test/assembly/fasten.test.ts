@@ -355,7 +355,20 @@ describe('what is told', () => {
   test('faces that do not meet: nothing can be fastened', () => {
     const { told, on } = fastened({ joints: { west: { shift: { up: 500 } } } });
     expect(told('joint-empty')).toMatchObject([{ severity: 'error', part: 'body' }]);
+    expect(told('joint-empty')[0]?.message).toContain('do not lie over each other');
     expect(on('west')).toEqual([]);
+  });
+
+  test('faces kept apart by a bend: nothing can be fastened, and the gap is told', () => {
+    // an end so wide that it stands on the bends of the sides, of 3 mm inside
+    const { told } = fastened({
+      head: { bending: { rule: 'k-factor', insideRadius: 3 } },
+      end: { width: { of: 'body.insideWidth', less: 0.4 }, cornerNip: 'auto' },
+    });
+    const [found] = told('joint-empty');
+    // R − √(R² − (R − c)²), R 3 mm, c 0.2 mm
+    expect(found?.value).toBeCloseTo(3 - Math.sqrt(9 - 2.8 ** 2), 6);
+    expect(found?.message).toContain('1.92 mm stay open between body.west and end-1.rim, 0.5 mm at most');
   });
 
   test('a count for one end only: the one pattern of both ends carries the marks of both', () => {

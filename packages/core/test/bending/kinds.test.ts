@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import { RULE_KINDS } from '../../src/bending/kinds.js';
 
-const STOCK = { k: 0.407, kSource: 'the row of the material' };
+const STOCK = { name: 'mild-steel', k: 0.407, kSource: 'the row of the material' };
 const BEND = { thickness: 1, insideRadius: 1, angle: 90 };
 
 const kind = (name: string) => {
@@ -12,9 +12,9 @@ const kind = (name: string) => {
 };
 const accepts = (name: string, constants: unknown) =>
   z.safeParse(z.strictObject(kind(name).constants), constants).success;
-const make = (name: string, constants: object) => kind(name).make(constants as never, STOCK);
+const make = (name: string, constants: object) => kind(name).make(constants as never, STOCK, []);
 
-test.each(['k-factor', 'din-6935', 'handbook', 'linear', 'nominal'])(
+test.each(['k-factor', 'din-6935', 'handbook', 'linear', 'test-strip', 'nominal'])(
   '%s: a rule of that name can be made',
   (name) => {
     const constants = { group: 'medium', perRadius: 0.5, perThickness: 1.5 };
@@ -66,6 +66,8 @@ test.each([
   ['linear', { perRadius: -0.1, perThickness: 1 }, false],
   ['linear', { perRadius: 2.1, perThickness: 1 }, false],
   ['linear', { perRadius: 1, perThickness: 3.1 }, false],
+  ['test-strip', {}, true],
+  ['test-strip', { k: 0.4 }, false],
   ['nominal', {}, true],
 ])('%s with %j: read is %s', (name, constants, read) => {
   expect(accepts(name, constants)).toBe(read);

@@ -1,5 +1,19 @@
 import { expect, test } from 'vitest';
-import { nearest, suggestion } from '../../src/errors/nearest.js';
+import { nearest, slips, suggestion } from '../../src/errors/nearest.js';
+
+// the usual worked examples of the edit distance, and counts by hand
+test.each([
+  ['kitten', 'sitting', 3],
+  ['saturday', 'sunday', 3],
+  ['flaw', 'lawn', 2],
+  ['', 'hem', 3],
+  ['hem', '', 3],
+  ['hem', 'hem', 0],
+  ['lenght', 'length', 2],
+])('from %s to %s: %i slips, either way', (a, b, count) => {
+  expect(slips(a, b)).toBe(count);
+  expect(slips(b, a)).toBe(count);
+});
 
 const KEYS = ['length', 'width', 'height', 'hem', 'endTabs'];
 

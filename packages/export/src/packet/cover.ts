@@ -1,4 +1,3 @@
-import { pieceNames } from '@tinwright/core';
 import { letterOf } from '../letter-of.js';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
@@ -47,9 +46,9 @@ function pictureFlow({ plan, words, setting }: PacketKit): Flowing {
 function partsFlow(kit: PacketKit): Flowing {
   const { plan, words, plans, setting, sets, dims } = kit;
   const { columns: c, mass, parts: heading } = words.cover;
-  const placed = plan.assembly?.placed.map((p) => p.piece) ?? [];
-  const letters = (names: readonly string[]) =>
-    placed.flatMap((piece, i) => (names.includes(piece) ? [letterOf(i)] : [])).join(' ');
+  const placed = plan.assembly?.placed ?? [];
+  const letters = (name: string) =>
+    placed.flatMap(({ part }, i) => (part.name === name ? [letterOf(i)] : [])).join(' ');
   const total = plan.parts.reduce((sum, p) => sum + p.mass * p.quantity, 0) * sets;
   return tableFlow(
     {
@@ -64,7 +63,7 @@ function partsFlow(kit: PacketKit): Flowing {
         { title: c.mass, align: 'end' },
       ],
       rows: plan.parts.map((p) => [
-        letters(pieceNames(p)),
+        letters(p.name),
         p.name,
         plans.said(p.family.describe.title),
         String(p.quantity * sets),

@@ -2,10 +2,10 @@ import type { Point } from '@tinwright/core';
 
 /**
  * Kinds of line on a page, all black (line group 0.35 of ISO 128-2: wide 0.35 mm, narrow 0.18 mm): `wide` and `narrow`
- * continuous; `chain` long-dashed double-dotted narrow, for outlines before forming; `centre` long-dashed dotted
+ * continuous; `bold` continuous, twice as wide; `chain` long-dashed double-dotted narrow, for outlines before forming; `centre` long-dashed dotted
  * narrow; `faint` continuous narrow in grey, for marks that only help and may be lost in a copy.
  */
-export type Pen = 'wide' | 'narrow' | 'chain' | 'centre' | 'faint';
+export type Pen = 'wide' | 'bold' | 'narrow' | 'chain' | 'centre' | 'faint';
 
 /** Straight lines from point to point. mm of the page, y up. */
 export interface Stroke {
@@ -23,10 +23,11 @@ export interface Ring {
   readonly radius: number;
 }
 
-/** A polygon filled with black: an arrowhead, a piece of a bar. */
+/** A polygon filled with black, an arrowhead or a piece of a bar, or with a tone: `grey` prints letters legibly over it. */
 export interface Fill {
   readonly kind: 'fill';
   readonly points: readonly Point[];
+  readonly tone?: 'grey' | 'white';
 }
 
 /**
@@ -75,6 +76,7 @@ export interface Page {
 /** Widths of the pens, mm. */
 export const PEN_WIDTH: Readonly<Record<Pen, number>> = {
   wide: 0.35,
+  bold: 0.7,
   narrow: 0.18,
   chain: 0.18,
   centre: 0.18,
@@ -89,6 +91,9 @@ export const PEN_DASH: Readonly<Partial<Record<Pen, readonly number[]>>> = {
 
 /** Grey of the faint pen, 0 black to 1 white. */
 export const FAINT = 0.55;
+
+/** Brightness of the tones of a fill, 0 black to 1 white. */
+export const TONES: Readonly<Record<NonNullable<Fill['tone']>, number>> = { grey: 0.87, white: 1 };
 
 /** The same things elsewhere on the page. */
 export function moved(items: readonly Item[], [dx, dy]: Point): readonly Item[] {

@@ -1,7 +1,16 @@
 /// <reference path="../page/pdfkit.d.ts" />
 import type { Point } from '@tinwright/core';
 import { wordsBox } from '../page/box.js';
-import { FAINT, type Item, type Page, PEN_DASH, PEN_WIDTH, type Pen, type Words } from '../page/page.js';
+import {
+  FAINT,
+  type Item,
+  type Page,
+  PEN_DASH,
+  PEN_WIDTH,
+  type Pen,
+  TONES,
+  type Words,
+} from '../page/page.js';
 import { SIZE_PER_CAPITAL, type Typeface } from '../page/typeface.js';
 
 /** What a document says of itself. */
@@ -109,14 +118,25 @@ function penOf(doc: PDFKit.PDFDocument): Sheet['pen'] {
   };
 }
 
+const toneOf = (tone: keyof typeof TONES): [number, number, number] => {
+  const brightness = Math.round(255 * TONES[tone]);
+  return [brightness, brightness, brightness];
+};
+
 function drawItem({ doc, face, to, pen }: Sheet, item: Item): void {
   switch (item.kind) {
     case 'words':
       drawWords(doc, item, to, face);
       return;
     case 'fill':
+      if (item.tone === undefined) {
+        path(doc, item.points, true, to);
+        doc.fill();
+        return;
+      }
+      doc.save();
       path(doc, item.points, true, to);
-      doc.fill();
+      doc.fill(toneOf(item.tone)).restore();
       return;
     case 'ring':
       pen(item.pen);

@@ -50,7 +50,8 @@ type Side = readonly [Point, Point];
 const sides = (shape: readonly Point[]): readonly Side[] =>
   shape.map((p, i) => [p, shape[(i + 1) % shape.length] as Point]);
 
-function ring([x, y]: Point, r: number): readonly Point[] {
+/** A circle as a polygon. */
+export function ring([x, y]: Point, r: number): readonly Point[] {
   return Array.from({ length: HOLE_SIDES }, (_, i): Point => {
     const a = (2 * Math.PI * i) / HOLE_SIDES;
     return [x + r * Math.cos(a), y + r * Math.sin(a)];

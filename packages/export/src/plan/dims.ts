@@ -1,4 +1,5 @@
-import { formatFraction, MM_PER_INCH, plainNumber, type Unit } from '@tinwright/core';
+import { MM_PER_INCH, plainNumber, type Unit } from '@tinwright/core';
+import { formatFraction } from '../fraction.js';
 
 /** How sizes are printed: millimetres, decimal inches, or inches to the nearest fraction. */
 export type DimsName = 'mm' | 'in' | '1/8' | '1/16' | '1/32' | '1/64';

@@ -1,5 +1,6 @@
 import type { FlatBend, FlatPattern, Loop, Point } from '@tinwright/core';
 import { arcOf } from '@tinwright/core';
+import { clearPoint } from '../clear-point.js';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import { type CutLayerName, LAYERS } from '../layers.js';
 
@@ -43,9 +44,10 @@ function cross([x, y]: Point): readonly Shape[] {
   ];
 }
 
-/** Lines of text round the base point, as large as its panel allows. A character is taken to be one height wide. */
-function notes({ panels, base }: FlatPattern, text: readonly string[]): readonly Shape[] {
-  const shape = panels[0]?.shape ?? [];
+/** Lines of text round a clear point of the base, as large as its panel allows. A character is taken to be one height wide. */
+function notes(flat: FlatPattern, text: readonly string[]): readonly Shape[] {
+  const shape = flat.panels[0]?.shape ?? [];
+  const base = clearPoint(flat);
   const [xs, ys] = [shape.map((p) => p[0]), shape.map((p) => p[1])];
   const longest = Math.max(1, ...text.map((t) => [...t].length));
   const across = 2 * Math.min(base[0] - Math.min(...xs), Math.max(...xs) - base[0]);

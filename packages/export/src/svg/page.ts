@@ -1,14 +1,16 @@
 import type { Point } from '@tinwright/core';
 import { coordinate } from '../number.js';
-import { FAINT, type Item, type Page, PEN_DASH, PEN_WIDTH, type Words } from '../page/page.js';
+import { FAINT, type Item, type Page, PEN_DASH, PEN_WIDTH, TONES, type Words } from '../page/page.js';
 import { SIZE_PER_CAPITAL } from '../page/typeface.js';
 import { escapeXml } from './escape.js';
 
 /** Faces with Helvetica's widths first; what none of them has comes from the reader's own. */
 const FACES = "Helvetica, Arial, 'Liberation Sans', 'Nimbus Sans', Arimo, sans-serif";
-const GREY = `#${Math.round(255 * FAINT)
-  .toString(16)
-  .repeat(3)}`;
+const grey = (brightness: number): string =>
+  `#${Math.round(255 * brightness)
+    .toString(16)
+    .repeat(3)}`;
+const GREY = grey(FAINT);
 
 /** A page as SVG text at true size: one user unit is 1 mm. Texts are as long as they were laid out, whatever the font. */
 export function pageSvg(page: Page, language: string): string {
@@ -36,7 +38,10 @@ type Along = (p: Point) => number;
 
 function element(item: Item, x: Along, y: Along): string {
   if (item.kind === 'words') return wordsElement(item, x, y);
-  if (item.kind === 'fill') return `<path d="${pathOf(item.points, x, y)}Z"/>`;
+  if (item.kind === 'fill') {
+    const tone = item.tone === undefined ? '' : ` fill="${grey(TONES[item.tone])}"`;
+    return `<path d="${pathOf(item.points, x, y)}Z"${tone}/>`;
+  }
   const dash = PEN_DASH[item.pen];
   const paint = `fill="none" stroke="${item.pen === 'faint' ? GREY : '#000'}" stroke-width="${PEN_WIDTH[item.pen]}"${
     dash === undefined ? '' : ` stroke-dasharray="${dash.join(' ')}"`

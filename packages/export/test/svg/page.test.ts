@@ -56,6 +56,21 @@ test('a page is as large as its paper, with title, language and words for the pi
   expect(svg).toContain('<g role="img" aria-label="the pattern">');
 });
 
+test('tones are greys, black goes without saying', () => {
+  const [points] = [
+    [
+      [0, 0],
+      [1, 0],
+      [0, 1],
+    ],
+  ] as const;
+  const toned = (tone: 'grey' | 'white') =>
+    pageSvg({ ...page, blocks: [{ alt: null, items: [{ kind: 'fill', tone, points }] }] }, 'en');
+  expect(toned('grey')).toContain('Z" fill="#dedede"/>');
+  expect(toned('white')).toContain('Z" fill="#ffffff"/>');
+  expect(svg).toContain('<path d="M0 297L1 297L0 296Z"/>');
+});
+
 test('y points down from the upper edge', () => {
   expect(svg).toContain('<path d="M10 277L110 277L110 202Z"');
   expect(svg).toContain('<circle cx="50" cy="200" r="3"');

@@ -1,118 +1,32 @@
-import { JobError, type Point, type Problem, paramKit, problemsOf, quoted } from '@tinwright/core';
+import { JobError, type Problem, paramKit, problemsOf } from '@tinwright/core';
+import { assumedIn } from './assumed.js';
+import { brakeProblems } from './brake-problems.js';
+import { capacityProblems } from './capacity-problems.js';
+import { twinProblems } from './names.js';
+import { pressProblems } from './press-problems.js';
+import { rangeProblems } from './range-problems.js';
 import { shopSchema } from './schema.js';
-import type { Brake, Press, Shop } from './shop.js';
+import type { Shop } from './shop.js';
+import { stripProblems } from './strip-problems.js';
 
 /**
- * Read a shop from plain data, as a YAML or JSON parser gives it.
- * @throws JobError with every problem found, in the order of the file
+ * Read a shop from plain data, as a YAML or JSON parser gives it. What the file leaves out and a machine cannot be
+ * without is assumed; `assumed` lists it.
+ * @throws JobError with every problem found, in the order of the file, lengths in its unit
  */
 export function readShop(data: unknown): Shop {
   const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
   const read = shopSchema(paramKit(units)).safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  const shop = read.data as Shop;
-  const problems = [
-    ...(shop.brake === null ? [] : brakeProblems(shop.brake)),
-    ...(shop.press === null ? [] : pressProblems(shop.press)),
-    ...twins(shop),
+  const shop: Shop = { ...(read.data as Omit<Shop, 'assumed'>), assumed: assumedIn(data) };
+  const problems: readonly Problem[] = [
+    ...(shop.brake === null ? [] : brakeProblems(shop.brake, units)),
+    ...(shop.press === null ? [] : pressProblems(shop.press, units)),
+    ...rangeProblems(shop),
+    ...capacityProblems(shop),
+    ...twinProblems(['strips'], shop.strips),
+    ...stripProblems(shop.strips, units),
   ];
   if (problems.length > 0) throw new JobError(problems);
   return shop;
-}
-
-function brakeProblems(brake: Brake): readonly Problem[] {
-  const { length, fingers, finger, setBack } = brake;
-  const wrong = (path: Problem['path'], message: string, fix: string): Problem => ({
-    code: 'shop-impossible',
-    path: ['brake', ...path],
-    message,
-    fix,
-  });
-  return [
-    ...fingers.flatMap((f, i) =>
-      f > length ? [wrong(['fingers', i], `${f} mm given, wider than the brake of ${length} mm`, '')] : [],
-    ),
-    ...(finger.upright >= finger.foot
-      ? [
-          wrong(
-            ['finger', 'upright'],
-            `${finger.upright} mm given, behind the heel of a foot of ${finger.foot} mm`,
-            'Measure from the tip back to the front of the upright',
-          ),
-        ]
-      : []),
-    ...((setBack[0] as number) > (setBack[1] as number)
-      ? [wrong(['setBack'], `${setBack.join(' to ')} given, least first allowed`, '')]
-      : []),
-  ];
-}
-
-function pressProblems(press: Press): readonly Problem[] {
-  const tools = [
-    ...press.punches.map((t, i) => ({ path: ['press', 'punches', i, 'section'], t, up: true })),
-    ...press.dies.map((t, i) => ({ path: ['press', 'dies', i, 'section'], t, up: false })),
-  ];
-  return [
-    ...tools.flatMap(({ path, t }): readonly Problem[] =>
-      crossesItself(t.section)
-        ? [
-            {
-              code: 'shop-impossible',
-              path,
-              message: `the section of ${quoted(t.name)} crosses itself`,
-              fix: 'Give its corners in order, once round',
-            },
-          ]
-        : [],
-    ),
-    ...press.punches.flatMap((p, i): readonly Problem[] =>
-      p.lengths.some((l) => l > press.length)
-        ? [
-            {
-              code: 'shop-impossible',
-              path: ['press', 'punches', i, 'lengths'],
-              message: `a punch longer than the press of ${press.length} mm`,
-              fix: '',
-            },
-          ]
-        : [],
-    ),
-  ];
-}
-
-/** Strips of the same name, or tools of the same name. */
-function twins(shop: Shop): readonly Problem[] {
-  const lists: readonly (readonly [Problem['path'], readonly { readonly name: string }[]])[] = [
-    [['strips'], shop.strips],
-    [['press', 'punches'], shop.press?.punches ?? []],
-    [['press', 'dies'], shop.press?.dies ?? []],
-  ];
-  return lists.flatMap(([path, list]) =>
-    list.flatMap(({ name }, i): readonly Problem[] => {
-      const first = list.findIndex((o) => o.name === name);
-      if (first === i) return [];
-      return [
-        {
-          code: 'name-twice',
-          path: [...path, i, 'name'],
-          message: `the name ${quoted(name)} is taken by number ${first + 1}`,
-          fix: 'Give each a name of its own',
-        },
-      ];
-    }),
-  );
-}
-
-function crossesItself(section: readonly Point[]): boolean {
-  const n = section.length;
-  const at = (i: number) => section[i % n] as Point;
-  const side = (a: Point, b: Point, c: Point) =>
-    (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-  for (let i = 0; i < n; i++)
-    for (let j = i + 2; j < n; j++) {
-      if (i === 0 && j === n - 1) continue; // neighbours
-      const [a, b, c, d] = [at(i), at(i + 1), at(j), at(j + 1)];
-      if (side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0) return true;
-    }
-  return false;
 }

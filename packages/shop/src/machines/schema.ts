@@ -7,15 +7,14 @@ import {
   strictGroup,
 } from '@tinwright/core';
 import * as z from 'zod/mini';
-import { DEFAULT_COSTS } from './costs.js';
+import { ASSUMED } from './assumed.js';
+import { lineOf, nameOf } from './names.js';
 
-const LONGEST_LINE = 200;
 const MOST_SECONDS = 36_000;
 
 type Group = ReturnType<typeof strictGroup>;
 
-const text = (k: ParamKit): Gives<string> =>
-  k.or(z.string().check(z.maxLength(LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` })), '');
+const text = (k: ParamKit): Gives<string> => k.or(lineOf(), '');
 
 const capacity = (k: ParamKit) =>
   k.list(
@@ -39,6 +38,7 @@ function signed(k: ParamKit): Gives<number> {
 }
 
 function brake(k: ParamKit): Group {
+  const { finger, leaf, gaps, ...usual } = ASSUMED.brake;
   return strictGroup({
     name: text(k),
     length: k.size(),
@@ -46,39 +46,40 @@ function brake(k: ParamKit): Group {
     fingers: k.list(k.size({ max: 3000 }), 1, 24),
     finger: k.or(
       strictGroup({
-        foot: k.or(k.size({ max: 300 }), 60),
-        upright: k.or(k.size({ max: 300 }), 35),
-        noseAngle: k.or(numberBetween(20, 85, ' deg'), 45),
-        noseRadius: k.or(k.size({ min: 0, max: 20 }), 0.5),
+        foot: k.or(k.size({ max: 300 }), finger.foot),
+        upright: k.or(k.size({ max: 300 }), finger.upright),
+        noseAngle: k.or(numberBetween(20, 85, ' deg'), finger.noseAngle),
+        noseRadius: k.or(k.size({ min: 0, max: 20 }), finger.noseRadius),
       }) as Gives<unknown>,
-      { foot: 60, upright: 35, noseAngle: 45, noseRadius: 0.5 },
+      finger,
     ),
-    clearHeight: k.or(k.size({ max: 1000 }), 75),
-    beam: k.or(k.size({ min: 0, max: 500 }), 35),
-    opening: k.or(k.size({ max: 500 }), 32),
+    clearHeight: k.or(k.size({ max: 1000 }), usual.clearHeight),
+    beam: k.or(k.size({ min: 0, max: 500 }), usual.beam),
+    opening: k.or(k.size({ max: 500 }), usual.opening),
     leaf: k.or(
       strictGroup({
-        width: k.or(k.size({ max: 500 }), 100),
-        stop: k.or(numberBetween(60, 180, ' deg'), 135),
+        width: k.or(k.size({ max: 500 }), leaf.width),
+        stop: k.or(numberBetween(60, 180, ' deg'), leaf.stop),
       }) as Gives<unknown>,
-      { width: 100, stop: 135 },
+      leaf,
     ),
-    bed: k.or(k.size({ max: 2000 }), 120),
-    setBack: k.or(k.list(numberBetween(0, 10), 2, 2), [1, 2.5]),
-    lowestFlange: k.or(k.size({ max: 100 }), 6),
+    bed: k.or(k.size({ max: 2000 }), usual.bed),
+    setBack: k.or(k.list(numberBetween(0, 10), 2, 2), usual.setBack),
+    lowestFlange: k.or(k.size({ max: 100 }), usual.lowestFlange),
     gaps: k.or(
       strictGroup({
-        end: k.or(k.size({ min: 0, max: 100 }), 10),
-        inner: k.or(k.size({ min: 0, max: 100 }), 6),
+        end: k.or(k.size({ min: 0, max: 100 }), gaps.end),
+        inner: k.or(k.size({ min: 0, max: 100 }), gaps.inner),
       }) as Gives<unknown>,
-      { end: 10, inner: 6 },
+      gaps,
     ),
-    overbend: k.or(numberBetween(0, 20, ' deg'), 3),
+    overbend: k.or(numberBetween(0, 20, ' deg'), usual.overbend),
   });
 }
 
 function press(k: ParamKit): Group {
-  const tool = { name: z.string(), section: section(k) };
+  const usual = ASSUMED.press;
+  const tool = { name: nameOf(), section: section(k) };
   return strictGroup({
     name: text(k),
     length: k.size(),
@@ -103,15 +104,15 @@ function press(k: ParamKit): Group {
       1,
       30,
     ),
-    ram: k.or(strictGroup({ half: k.size({ max: 500 }), height: k.size({ max: 1000 }) }) as Gives<unknown>, {
-      half: 30,
-      height: 150,
-    }),
-    backGauge: k.or(strictGroup({ least: k.size({ min: 0 }), most: k.size() }) as Gives<unknown>, {
-      least: 8,
-      most: 600,
-    }),
-    overbend: k.or(numberBetween(0, 20, ' deg'), 3),
+    ram: k.or(
+      strictGroup({ half: k.size({ max: 500 }), height: k.size({ max: 1000 }) }) as Gives<unknown>,
+      usual.ram,
+    ),
+    backGauge: k.or(
+      strictGroup({ least: k.size({ min: 0 }), most: k.size() }) as Gives<unknown>,
+      usual.backGauge,
+    ),
+    overbend: k.or(numberBetween(0, 20, ' deg'), usual.overbend),
   });
 }
 
@@ -123,7 +124,7 @@ const seconds = (value: number): Gives<number> =>
 
 /** Schema of a shop file. */
 export function shopSchema(k: ParamKit): Gives<unknown> {
-  const costs = Object.fromEntries(Object.entries(DEFAULT_COSTS).map(([key, v]) => [key, seconds(v)]));
+  const costs = Object.fromEntries(Object.entries(ASSUMED.costs).map(([key, v]) => [key, seconds(v)]));
   return strictGroup({
     units: z.enum(['mm', 'in']),
     name: text(k),
@@ -135,8 +136,8 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
       strictGroup({
         name: text(k),
         jaws: k.size({ max: 1000 }),
-        depth: k.or(k.size({ max: 300 }), 60),
-        grip: k.or(k.size({ max: 100 }), 12),
+        depth: k.or(k.size({ max: 300 }), ASSUMED.vise.depth),
+        grip: k.or(k.size({ max: 100 }), ASSUMED.vise.grip),
         capacity: capacity(k),
       }) as Gives<unknown>,
     ),
@@ -160,7 +161,7 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
       strictGroup({
         name: text(k),
         diameters: k.list(k.size({ max: 10 }), 1, 20),
-        nose: k.or(k.size({ max: 50 }), 20),
+        nose: k.or(k.size({ max: 50 }), ASSUMED.riveter.nose),
       }) as Gives<unknown>,
     ),
     table: k.maybe(
@@ -174,20 +175,20 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
       }) as Gives<unknown>,
     ),
     sheets: k.or(k.list(pair(k), 0, 50), []),
-    costs: k.or(strictGroup(costs) as Gives<unknown>, DEFAULT_COSTS),
+    costs: k.or(strictGroup(costs) as Gives<unknown>, ASSUMED.costs),
     strips: k.or(k.list(strip(k) as Gives<unknown>, 0, 500), []),
   });
 }
 
 function strip(k: ParamKit): Group {
   return strictGroup({
-    name: z.string(),
+    name: nameOf(),
     material: k.oneOf(MATERIAL_NAMES),
     thickness: k.size({ max: 10 }),
     insideRadius: k.size({ min: 0, max: 100 }),
     k: numberAbove(0, 1),
     kError: k.or(numberBetween(0, 1), 0),
-    springback: k.or(numberBetween(0, 45, ' deg'), 0),
+    springback: k.maybe(numberBetween(-10, 45, ' deg')),
     springbackError: k.or(numberBetween(0, 45, ' deg'), 0),
     strips: k.or(k.count(1, 1000), 1),
   });

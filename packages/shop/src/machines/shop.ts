@@ -151,7 +151,7 @@ export interface Costs {
   readonly flatten: number;
   /** The larger side swings with the leaf. */
   readonly swing: number;
-  /** A bend by hand. */
+  /** A bend by hand, 100 mm long or shorter; longer ones in proportion. */
   readonly hand: number;
   /** To another machine. */
   readonly walk: number;
@@ -178,4 +178,6 @@ export interface Shop {
   readonly costs: Costs;
   /** Bends measured on the shop's own metal. */
   readonly strips: readonly StripRow[];
+  /** Values the file does not give, `brake.clearHeight`: they are usual ones, by judgement or from memory. */
+  readonly assumed: readonly string[];
 }

@@ -1,3 +1,6 @@
+import { stripOf } from '@tinwright/core';
+import type { StripRow } from '../machines/strip-row.js';
+
 /**
  * Springback factor k_R = angle after / angle set, by inside radius over thickness.
  * Source: German handbook table, rows as copied on scribd 401383818; header of the columns from memory.
@@ -73,6 +76,23 @@ export function springbackFactor(material: string, ratio: number): Springback {
   const [a, b] = [points[next - 1], points[next]] as [(typeof points)[number], (typeof points)[number]];
   const t = Math.log(ratio / a.r) / Math.log(b.r / a.r);
   return { factor: a.factor + (b.factor - a.factor) * t, source };
+}
+
+/** Springback of one sheet, by inside radius, mm. */
+export type SheetSpringback = (insideRadius: number) => Springback;
+
+/** As strips of the shop's own metal gave it, where a row measured it; else by the table. @param thickness mm */
+export function springbackOf(
+  strips: readonly StripRow[],
+  material: string,
+  thickness: number,
+): SheetSpringback {
+  return (insideRadius) => {
+    const row = stripOf(strips, material, { thickness, insideRadius });
+    if (row === undefined || row.springback === null)
+      return springbackFactor(material, insideRadius / thickness);
+    return { factor: 90 / (90 + row.springback), source: `test strip ${row.name} in the shop file` };
+  };
 }
 
 /** Angle to bend to, degrees, so that `angle` is left. */

@@ -76,6 +76,8 @@ function machineOf(
 }
 
 function inStep(flat: FlatPattern, step: BendStep, done: Stages, shop: Shop): readonly string[] {
+  if (step.machine !== 'hand' && shop[step.machine] === null)
+    return [`there is no ${step.machine} in the shop`];
   const machine = machineOf(step, shop);
   if (machine === null || step.action === 'roll') return [];
   const bends = step.bends.map((id) => flat.bends.find((b) => b.id === id) as FlatBend);

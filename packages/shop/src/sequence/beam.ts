@@ -1,4 +1,5 @@
 import { boundOf } from './bound.js';
+import { byPromise } from './by-promise.js';
 import { keyOf, sameMask } from './mask.js';
 import { riseOf } from './rise.js';
 import {
@@ -6,7 +7,6 @@ import {
   type Force,
   type Found,
   type Node,
-  order,
   type Problem,
   pathTo,
   START,
@@ -30,28 +30,33 @@ export function beam(problem: Problem, width: number, force: Force = 'keep'): Fo
     expanded += layer.length;
     const limit: number = finished?.cost ?? Infinity;
     const made = layer.flatMap((node) =>
-      successors(problem, node, force).map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) + rise(s) })),
+      successors(problem, node, force).map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) })),
     );
-    const nodes = cheapest(made.filter((n) => n.total < limit && n.total < Infinity));
+    const nodes = cheapest(made.filter((n) => n.total < limit));
     const ends = nodes.filter((n) => sameMask(n.done, problem.work.all) && usable(n));
     finished = ends.reduce<Node | null>((a, b) => (a === null || b.cost < a.cost ? b : a), finished);
     layer = taken(
-      nodes
-        .filter((n) => !sameMask(n.done, problem.work.all))
-        .toSorted((a, b) => a.total - b.total || order(a, b)),
-      width,
-      usable,
+      nodes.filter((n) => !sameMask(n.done, problem.work.all)),
+      { width, limit, rise, usable },
     );
   }
   const moves = finished === null ? null : pathTo(finished);
   return { moves, bound: 0, cost: finished?.cost ?? Infinity, expanded };
 }
 
-/** The first few that can be used. */
-function taken(nodes: readonly Node[], width: number, usable: (n: Node) => boolean): readonly Node[] {
+interface Choice {
+  readonly width: number;
+  /** A plan there is costs this. */
+  readonly limit: number;
+  readonly rise: (node: Node) => number;
+  readonly usable: (node: Node) => boolean;
+}
+
+/** The most promising few that can be used. */
+function taken(nodes: readonly Node[], { width, limit, rise, usable }: Choice): readonly Node[] {
   const found: Node[] = [];
-  for (const node of nodes) {
-    if (found.length === width) break;
+  for (const node of byPromise(nodes, rise)) {
+    if (found.length === width || node.total >= limit) break;
     if (usable(node)) found.push(node);
   }
   return found;

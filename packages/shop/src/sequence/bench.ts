@@ -38,6 +38,8 @@ export type Judge<Tool extends string> = (
 export interface Bench<Tool extends string> {
   /** Steps that decide anything here. */
   readonly seen: Mask;
+  /** Steps that decide what is certain. */
+  readonly sure: Mask;
   readonly at: (done: Mask) => readonly Standing<Tool>[];
   /** What no further step takes away again. */
   readonly certain: (done: Mask) => Certain;
@@ -80,15 +82,17 @@ export function benchOf<Tool extends string>(
     .filter((l) => !skip.includes(l.panel))
     .map((lump) => watched(work, bendsTo(work, frame, lump), (stage) => standing(lump, stage), matters))
     .filter((l) => l !== null);
+  const sure = lumps.filter((l) => l.ever);
   return {
     seen: lumps.reduce((m, l) => union(m, l.steps), NONE),
+    sure: sure.reduce((m, l) => union(m, l.steps), NONE),
     at: (done) =>
       lumps.flatMap((l) => {
         const s = l.at(done);
         return s === null ? [] : [s];
       }),
     certain: (done) => {
-      const all = lumps.map((l) => l.certain(done));
+      const all = sure.map((l) => l.certain(done));
       return { stopped: all.some((c) => c.stopped), takes: all.flatMap((c) => c.takes) };
     },
   };
@@ -108,6 +112,8 @@ interface Watched<Tool extends string> {
   readonly steps: Mask;
   readonly at: (done: Mask) => Standing<Tool> | null;
   readonly certain: (done: Mask) => Certain;
+  /** Whether anything is certain in any state. */
+  readonly ever: boolean;
 }
 
 const MOST_TRIED = 7; // bends on the way to a lump whose every state is tried beforehand
@@ -121,13 +127,14 @@ function watched<Tool extends string>(
 ): Watched<Tool> | null {
   const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
   const at = keptBy(steps, (own) => standing(stageOf(work, own)));
-  if (bends.length > MOST_TRIED) return { steps, at, certain: () => NOTHING };
+  if (bends.length > MOST_TRIED) return { steps, at, certain: () => NOTHING, ever: false };
   const used = (s: Standing<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
   const all = states(work, bends);
   if (!all.some((m) => used(at(m)))) return null;
   const certain = keptBy(steps, (own) => shared(all.filter((m) => within(own, m)).map(at)));
-  return { steps, at, certain };
+  const ever = all.some((m) => certain(m).stopped || certain(m).takes.length > 0);
+  return { steps, at, certain, ever };
 }
 
 const NOTHING: Certain = { stopped: false, takes: [] };

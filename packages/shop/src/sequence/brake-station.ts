@@ -1,7 +1,7 @@
 import { type Material, radians } from '@tinwright/core';
 import { thicknessLimit } from '../machines/capacity.js';
 import type { Brake } from '../machines/shop.js';
-import { springbackFactor } from '../metal/springback.js';
+import type { SheetSpringback } from '../metal/springback.js';
 import { type LeafTools, leafTools, setBackFor } from '../tools/leaf-tools.js';
 import { benchOf, type Standing } from './bench.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from './fold-tree.js';
@@ -20,6 +20,8 @@ export interface Blank {
   readonly material: Material;
   /** Largest size of the blank, mm. */
   readonly longest: number;
+  /** What the metal opens again. */
+  readonly springback: SheetSpringback;
 }
 
 /** Kept off every tool, mm: half a millimetre and two thousandths of the part. Judgement. */
@@ -77,7 +79,7 @@ function leafLine(work: Work, brake: Brake, blank: Blank, operation: Operation, 
   const tools = leafTools(brake, thickness, insideRadius, margin);
   const closing = operation.action === 'close';
   const shift = closing ? closingShift(legOf(child), tools.setBack, held) : 0;
-  const turns = turnsOf(operation, tree.foldAngle, tools, brake, blank, insideRadius / thickness);
+  const turns = turnsOf(operation, tree.foldAngle, tools, brake, blank, insideRadius);
   const setup: Setup = {
     brake,
     operation,
@@ -124,7 +126,7 @@ function leafLine(work: Work, brake: Brake, blank: Blank, operation: Operation, 
   return {
     limits,
     mount: mountBook(seen, (done) => judge(setup, bench().at(done), tree.foldAngle)),
-    prospect: prospectBook(seen, (done) => bench().certain(done), frame.spans, brake.gaps, brake.length),
+    prospect: prospectBook(bench, frame.spans, brake.gaps, brake.length),
   };
 }
 
@@ -134,14 +136,14 @@ function turnsOf(
   foldAngle: number,
   tools: LeafTools,
   brake: Brake,
-  { material }: Blank,
-  ratio: number,
+  { springback }: Blank,
+  insideRadius: number,
 ): { readonly set: number; readonly free: number } {
   if (action === 'fold') {
     const through = radians(Math.min(tools.most, foldAngle));
     return { set: through, free: through };
   }
-  const { factor } = springbackFactor(material.name, ratio);
+  const { factor } = springback(insideRadius);
   const set = Math.abs(angle) / factor;
   return { set: radians(set), free: radians(Math.max(set, Math.abs(angle) + brake.overbend)) };
 }

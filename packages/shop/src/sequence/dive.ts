@@ -1,7 +1,8 @@
 import { boundOf } from './bound.js';
+import { byPromise } from './by-promise.js';
 import { keyOf, sameMask } from './mask.js';
 import { riseOf } from './rise.js';
-import { clean, type Found, type Node, order, type Problem, pathTo, START, successors } from './states.js';
+import { clean, type Found, type Node, type Problem, pathTo, START, successors } from './states.js';
 
 /**
  * Some plan, whatever it costs: depth first by what looks cheapest, never twice into steps that lead nowhere. Whether
@@ -19,11 +20,11 @@ export function dive(problem: Problem, most: number): Found {
     const key = keyOf(node.done);
     if (dead.has(key) || expanded >= most) return null;
     expanded += 1;
-    const next = successors(problem, node, 'keep')
-      .map((s) => ({ ...s, total: s.cost + bound(s.done, s.at) + rise(s.done, s.at) }))
-      .filter((s) => s.total < Infinity)
-      .toSorted((a, b) => a.total - b.total || order(a, b));
-    for (const s of next) {
+    const next = successors(problem, node, 'keep').map((s) => ({
+      ...s,
+      total: s.cost + bound(s.done, s.at),
+    }));
+    for (const s of byPromise(next, (n) => rise(n.done, n.at))) {
       const end = from(s);
       if (end !== null) return end;
     }

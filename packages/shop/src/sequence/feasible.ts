@@ -1,6 +1,6 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
-import { findPlan, problemOf } from './plan-part.js';
+import { anyPlan, problemOf } from './plan-part.js';
 import type { Move, Problem } from './states.js';
 
 /** The search for a part with other parameters; null where there is no such part. */
@@ -18,7 +18,7 @@ function problemFor(plan: PartPlan, params: unknown, shop: Shop): Problem | null
 /** True when a part of these parameters can be bent in a shop. */
 export function feasible(plan: PartPlan, params: unknown, shop: Shop): boolean {
   const problem = problemFor(plan, params, shop);
-  return problem !== null && findPlan(problem).moves !== null;
+  return problem !== null && anyPlan(problem).moves !== null;
 }
 
 /**

@@ -102,8 +102,14 @@ function toolCost(from: ToolSet, to: ToolSet, rack: readonly number[], costs: Co
   return costs.tools + costs.tool * difference(flat(from), flat(to));
 }
 
-/** Seconds of the stroke itself. */
-export function strokeCost({ action }: Operation, { name }: Pick<Station, 'name'>, costs: Costs): number {
-  if (name === 'vise' || name === 'hand') return costs.hand;
+const BY_HAND = 100; // mm bent by hand at once; judgement
+
+/** Seconds of the stroke itself; by hand a longer bend is done piece by piece. */
+export function strokeCost(
+  { action, length }: Operation,
+  { name }: Pick<Station, 'name'>,
+  costs: Costs,
+): number {
+  if (name === 'vise' || name === 'hand') return costs.hand * Math.max(1, length / BY_HAND);
   return action === 'close' ? costs.flatten : costs.bend;
 }

@@ -27,6 +27,8 @@ export interface Operation {
   readonly before: Mask;
   /** Bent through, degrees, signed. */
   readonly angle: number;
+  /** Of the bent material, mm. */
+  readonly length: number;
 }
 
 /** Steps and operations of a part, and which step shows the stage of which panel's bend. */
@@ -111,6 +113,10 @@ function operation(tree: FoldTree, all: readonly Step[], group: readonly Step[],
     ),
     before: maskOf(all.filter((s) => parting.includes(s.panel)).map((s) => s.index)),
     angle: (tree.panels[first.panel] as TreePanel & { bend: TreeBend }).bend.angle,
+    length: panels.reduce((sum, p) => {
+      const { ends } = (tree.panels[p] as TreePanel & { bend: TreeBend }).bend;
+      return sum + ends[1] - ends[0];
+    }, 0),
   };
 }
 

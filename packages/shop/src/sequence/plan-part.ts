@@ -1,10 +1,10 @@
 import type { Material, Part, Point } from '@tinwright/core';
 import type { Die, Press, Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
-import { springbackFactor } from '../metal/springback.js';
+import { type SheetSpringback, springbackOf } from '../metal/springback.js';
 import { leafTools, setBackFor } from '../tools/leaf-tools.js';
 import { beam } from './beam.js';
-import { brakeStation } from './brake-station.js';
+import { type Blank, brakeStation } from './brake-station.js';
 import { dive } from './dive.js';
 import { foldTree, setRadius, type TreeBend, type TreePanel } from './fold-tree.js';
 import { handStation, viseStation } from './hand-station.js';
@@ -29,14 +29,30 @@ export interface PartToBend {
   readonly blank: Point;
 }
 
-const MOST_STATES = 600_000; // made
-const BEAM = 60;
-const MOST_DIVES = 50_000;
+/** Looked at before a search gives up: a state of a part with many steps takes longer to look at. */
+interface Effort {
+  /** States made by the exact search, states kept by the wide one, states looked at for any plan. */
+  readonly states: number;
+  readonly width: number;
+  readonly dives: number;
+}
+
+const EXACT_STEPS = 20; // searched through as a rule
+
+function effortFor({ steps }: Work): Effort {
+  const share = Math.min(1, EXACT_STEPS / Math.max(1, steps.length));
+  return {
+    states: Math.ceil(600_000 * share ** 4),
+    width: Math.ceil(60 * share ** 2),
+    dives: Math.ceil(20_000 * share ** 5),
+  };
+}
 
 /** The search problem of a part in a shop. */
 export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
   const longest = Math.max(...blank);
   const { thickness, insideRadius } = part.sheet;
+  const springback = springbackOf(shop.strips, material.name, thickness);
   const foldAngle = shop.brake === null ? 135 : leafTools(shop.brake, thickness, insideRadius).most;
   const work = workOf(foldTree(part, foldAngle));
   const input: PlacingInput = {
@@ -47,14 +63,14 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
       (held) => held,
     ),
     setting: kept(
-      (o, station: Station) => settingOf(work, o, station, shop, material),
+      (o, station: Station) => settingOf(work, o, station, shop, springback),
       (s) => s.id,
     ),
   };
   return {
     ...input,
     work,
-    stations: stationsOf(work, shop, { material, longest }),
+    stations: stationsOf(work, shop, { material, longest, springback }),
     positions: placingBook(input),
     contact: contactBook(work),
   };
@@ -73,11 +89,7 @@ function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o
   };
 }
 
-function stationsOf(
-  work: Work,
-  shop: Shop,
-  blank: { readonly material: Material; readonly longest: number },
-): readonly Station[] {
+function stationsOf(work: Work, shop: Shop, blank: Blank): readonly Station[] {
   return [
     ...(shop.brake === null ? [] : [brakeStation(work, shop.brake, blank)]),
     ...(shop.press === null ? [] : pressStations(work, shop, shop.press, blank)),
@@ -111,7 +123,7 @@ function settingOf(
   operation: Operation,
   station: Station,
   shop: Shop,
-  material: Material,
+  springback: SheetSpringback,
 ): Setting {
   if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
   const { bend } = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
@@ -119,18 +131,23 @@ function settingOf(
   // a hem is folded as far as the leaf goes
   if (operation.action === 'fold') return { stop: to(tree.foldAngle, 0.5), setBack };
   if (operation.action === 'close') return { stop: null, setBack };
-  const { factor } = springbackFactor(material.name, bend.insideRadius / tree.thickness);
+  const { factor } = springback(bend.insideRadius);
   return { stop: to(Math.abs(operation.angle) / factor, 0.5), setBack };
 }
 
 /**
  * The cheapest plan; where there are too many states to look at, a good one with what it may still fall short, or any.
+ * Without a plan, an infinite bound says that there is none.
  */
 export function findPlan(problem: Problem): Found {
-  const exact = search(problem, MOST_STATES);
+  const { states, width } = effortFor(problem.work);
+  const exact = search(problem, states);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
-  const wide = beam(problem, BEAM);
+  const wide = beam(problem, width);
   if (wide.moves !== null) return { ...wide, bound: exact.bound };
-  const some = dive(problem, MOST_DIVES);
+  const some = anyPlan(problem);
   return { ...some, bound: Math.max(some.bound, exact.bound) };
 }
+
+/** Some plan, or none, sooner than the cheapest is found. */
+export const anyPlan = (problem: Problem): Found => dive(problem, effortFor(problem.work).dives);

@@ -27,13 +27,15 @@ export function planSequence(plan: PartPlan, shop: Shop): Sequence {
     const gap = found.cost === 0 ? 0 : Math.max(0, (found.cost - found.bound) / found.cost);
     const steps = found.moves.map((m) => bendStep(problem, m, plan, shop));
     const status = gap < 1e-9 ? 'optimal' : 'feasible';
-    return { ...base, status, steps, seconds: found.cost, gap, reasons: [], mends: [] };
+    const proved = status === 'optimal';
+    return { ...base, status, proved, steps, seconds: found.cost, gap, reasons: [], mends: [] };
   }
   const forced = beam(problem, FORCED_WIDTH, 'force').moves ?? [];
   const reasons = reasonsOf(problem, forced, shop, Math.max(...given.blank));
   return {
     ...base,
     status: 'infeasible',
+    proved: found.bound === Infinity,
     steps: [],
     seconds: 0,
     gap: 0,

@@ -79,6 +79,8 @@ export interface Sequence {
   readonly part: string;
   readonly shop: string;
   readonly status: 'optimal' | 'feasible' | 'infeasible';
+  /** True when all orders were looked at: an infeasible part has none, an optimal plan is the cheapest. */
+  readonly proved: boolean;
   readonly steps: readonly BendStep[];
   /** Of handling by the shop's costs; no plan takes less than the bound. */
   readonly seconds: number;

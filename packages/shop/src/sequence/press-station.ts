@@ -114,7 +114,7 @@ function pressLine(given: Given): PressLine {
   return {
     limits,
     mount: mountBook(seen, (done) => judge(given, frame, bench().at(done), refuse)),
-    prospect: prospectBook(seen, (done) => bench().certain(done), frame.spans, GAPS, press.length),
+    prospect: prospectBook(bench, frame.spans, GAPS, press.length),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Certain } from './bench.js';
+import type { Bench } from './bench.js';
 import { keptBy, type Mask } from './mask.js';
 import type { Prospect } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
@@ -8,16 +8,15 @@ export const OPEN: Prospect = { narrow: Infinity };
 
 /** The prospect of a line on a machine with tools side by side, each state looked at once. */
 export function prospectBook(
-  seen: () => Mask,
-  certain: (done: Mask) => Certain,
+  bench: () => Pick<Bench<string>, 'sure' | 'certain'>,
   spans: readonly Interval[],
   gaps: { readonly end: number; readonly inner: number },
   length: number,
 ): (done: Mask) => Prospect | null {
   let kept: ((done: Mask) => Prospect | null) | null = null;
   return (done) => {
-    kept ??= keptBy(seen(), (own) => {
-      const { stopped, takes } = certain(own);
+    kept ??= keptBy(bench().sure, (own) => {
+      const { stopped, takes } = bench().certain(own);
       if (stopped) return null;
       if (takes.length === 0) return OPEN;
       const free = stretchesFor(spans, takes, gaps, length);

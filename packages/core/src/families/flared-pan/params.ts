@@ -3,7 +3,7 @@ import { wireAllowance, wireAllowanceRange } from '../../bending/wired-edge.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
 import { degrees, radians } from '../../units/angle.js';
-import type { DerivedSize } from '../family.js';
+import { type DerivedSize, derivedSize } from '../derived.js';
 import { CORNER_GAP, type Complaint, hemFits, LEAST_LEG, leastFlange, need, reaches } from '../limits.js';
 
 /** How the rim is finished. mm */
@@ -165,7 +165,7 @@ function wireFits(edge: Extract<PanEdge, { type: 'wire' }>, { thickness }: Sheet
 function outerHolds(p: FlaredPanParams, sheet: Sheet): readonly Complaint[] {
   const wall = panWall(p, sheet);
   const rim = p.edge.type === 'wire' ? wireDiameter(p.edge) / 2 + sheet.thickness : 0;
-  const depth = reaches(wall.leg, wall.setback + rim + LEAST_LEG);
+  const depth = reaches(wall.leg, wall.setback + rim + LEAST_LEG) && reaches(p.depth, 2 * rim);
   const across = 2 * (Math.max(wall.setback, tabbedInset(p, wall, sheet)) + p.gap) + 1;
   const words = 'the bends and corners of the walls take up more';
   return [
@@ -194,23 +194,23 @@ function tabsFit(p: FlaredPanParams, wall: PanWall, sheet: Sheet): readonly Comp
 export function derived(p: FlaredPanParams, sheet: Sheet): readonly DerivedSize[] {
   const { reach } = panWall(p, sheet);
   return [
-    {
-      name: 'topLength',
-      value: p.bottom.length + 2 * reach,
-      follows: 'bottom.length',
-      words: 'over the rim along the length, a roll round a wire included',
-    },
-    {
-      name: 'topWidth',
-      value: p.bottom.width + 2 * reach,
-      follows: 'bottom.width',
-      words: 'over the rim along the width, a roll round a wire included',
-    },
-    {
-      name: 'insideHeight',
-      value: p.depth - sheet.thickness,
-      follows: 'depth',
-      words: 'from the inside of the bottom to the rim',
-    },
+    derivedSize(
+      'topLength',
+      p.bottom.length + 2 * reach,
+      'bottom.length',
+      'over the rim along the length, a roll round a wire included',
+    ),
+    derivedSize(
+      'topWidth',
+      p.bottom.width + 2 * reach,
+      'bottom.width',
+      'over the rim along the width, a roll round a wire included',
+    ),
+    derivedSize(
+      'insideHeight',
+      p.depth - sheet.thickness,
+      'depth',
+      'from the inside of the bottom to the rim',
+    ),
   ];
 }

@@ -1,7 +1,7 @@
 import type { HemSpec } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
-import type { DerivedSize } from '../family.js';
+import { type DerivedSize, derivedSize } from '../derived.js';
 import {
   CORNER_GAP,
   type Complaint,
@@ -59,12 +59,5 @@ export function check(p: HandleParams, sheet: Sheet): readonly Complaint[] {
 }
 
 export function derived({ span }: HandleParams, { thickness }: Sheet): readonly DerivedSize[] {
-  return [
-    {
-      name: 'insideSpan',
-      value: span - 2 * thickness,
-      follows: 'span',
-      words: 'between the inside faces of the tabs',
-    },
-  ];
+  return [derivedSize('insideSpan', span - 2 * thickness, 'span', 'between the inside faces of the tabs')];
 }

@@ -2,7 +2,7 @@ import { type HemSpec, hemFold, leastHemLength } from '../../bending/hem.js';
 import { reliefHole, reliefReach } from '../../fold/corners/relief.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
-import type { DerivedSize } from '../family.js';
+import { type DerivedSize, derivedSize } from '../derived.js';
 import {
   CORNER_GAP,
   type Complaint,
@@ -190,41 +190,21 @@ export function derived(p: HemmedChannelParams, { thickness, insideRadius }: She
   const tabs = p.endTabs === null ? 0 : 2 * thickness;
   const seat = p.width - 2 * (thickness + insideRadius);
   return [
-    {
-      name: 'insideLength',
-      value: p.length - tabs,
-      follows: 'length',
-      words: 'between the inside faces of the end tabs',
-    },
-    {
-      name: 'insideWidth',
-      value: p.width - 2 * thickness,
-      follows: 'width',
-      words: 'between the inside faces of the sides',
-    },
-    {
-      name: 'insideHeight',
-      value: p.height - thickness,
-      follows: 'height',
-      words: 'from the inside of the base to the rim',
-    },
-    {
-      name: 'rimHeight',
-      value: p.height,
-      follows: 'height',
-      words: 'from the outside of the base to the rim',
-    },
-    {
-      name: 'clearHeight',
-      value: p.height - thickness - (p.hem?.length ?? 0),
-      follows: 'height',
-      words: 'from the inside of the base to the lower edge of the hem',
-    },
-    {
-      name: 'seatWidth',
-      value: seat,
-      follows: 'width',
-      words: 'between the bends of the sides, where an end lies flat against the tabs',
-    },
+    derivedSize('insideLength', p.length - tabs, 'length', 'between the inside faces of the end tabs'),
+    derivedSize('insideWidth', p.width - 2 * thickness, 'width', 'between the inside faces of the sides'),
+    derivedSize('insideHeight', p.height - thickness, 'height', 'from the inside of the base to the rim'),
+    derivedSize('rimHeight', p.height, 'height', 'from the outside of the base to the rim'),
+    derivedSize(
+      'clearHeight',
+      p.height - thickness - (p.hem?.length ?? 0),
+      'height',
+      'from the inside of the base to the lower edge of the hem',
+    ),
+    derivedSize(
+      'seatWidth',
+      seat,
+      'width',
+      'between the bends of the sides, where an end lies flat against the tabs',
+    ),
   ];
 }

@@ -1,7 +1,7 @@
 import { type HemSpec, hemFold } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
-import type { DerivedSize } from '../family.js';
+import { type DerivedSize, derivedSize } from '../derived.js';
 import {
   CORNER_GAP,
   type Complaint,
@@ -120,15 +120,10 @@ export function derived(p: LidParams, sheet: Sheet): readonly DerivedSize[] {
     p.fit === 'over' ? outside - 2 * sheet.thickness : outside - 2 * ledgeLeg(p, sheet);
   const lower = (p.fit === 'over' ? 1 : 2) * sheet.thickness;
   return [
-    { name: 'outsideLength', value: length, follows: 'length', words: 'over the plate, along x' },
-    { name: 'outsideWidth', value: width, follows: 'width', words: 'over the plate, along y' },
-    { name: 'insideLength', value: inside(length), follows: 'length', words: 'between the skirts, along x' },
-    { name: 'insideWidth', value: inside(width), follows: 'width', words: 'between the skirts, along y' },
-    {
-      name: 'insideHeight',
-      value: p.depth - lower,
-      follows: 'depth',
-      words: 'of the skirt below the plate, or below the ledge',
-    },
+    derivedSize('outsideLength', length, 'length', 'over the plate, along x'),
+    derivedSize('outsideWidth', width, 'width', 'over the plate, along y'),
+    derivedSize('insideLength', inside(length), 'length', 'between the skirts, along x'),
+    derivedSize('insideWidth', inside(width), 'width', 'between the skirts, along y'),
+    derivedSize('insideHeight', p.depth - lower, 'depth', 'of the skirt below the plate, or below the ledge'),
   ];
 }

@@ -3,7 +3,7 @@ import type { Relief } from '../../fold/corner-style.js';
 import { reliefHole, reliefReach, reliefSlot } from '../../fold/corners/relief.js';
 import type { Sheet } from '../../fold/tree.js';
 import type { ParamKit, Shape } from '../../schema/kit.js';
-import type { DerivedSize } from '../family.js';
+import { type DerivedSize, derivedSize } from '../derived.js';
 import {
   CORNER_GAP,
   type Complaint,
@@ -226,31 +226,26 @@ export function derived(p: OpenBoxParams, sheet: Sheet): readonly DerivedSize[] 
   const { height } = box.wall('north');
   const follows = (p.heights?.north ?? null) === null ? 'height' : 'heights.north';
   return [
-    {
-      name: 'insideLength',
-      value: box.length - 2 * t,
-      follows: 'length',
-      words: 'between the inside faces of the west and east walls',
-    },
-    {
-      name: 'insideWidth',
-      value: box.width - 2 * t,
-      follows: 'width',
-      words: 'between the inside faces of the south and north walls',
-    },
-    {
-      name: 'insideHeight',
-      value: height - t,
+    derivedSize(
+      'insideLength',
+      box.length - 2 * t,
+      'length',
+      'between the inside faces of the west and east walls',
+    ),
+    derivedSize(
+      'insideWidth',
+      box.width - 2 * t,
+      'width',
+      'between the inside faces of the south and north walls',
+    ),
+    derivedSize(
+      'insideHeight',
+      height - t,
       follows,
-      words: 'from the inside of the base to the rim of the north wall',
-    },
-    { name: 'outsideLength', value: box.length, follows: 'length', words: 'over the west and east walls' },
-    { name: 'outsideWidth', value: box.width, follows: 'width', words: 'over the south and north walls' },
-    {
-      name: 'rimHeight',
-      value: height,
-      follows,
-      words: 'from the outside of the base to the rim of the north wall',
-    },
+      'from the inside of the base to the rim of the north wall',
+    ),
+    derivedSize('outsideLength', box.length, 'length', 'over the west and east walls'),
+    derivedSize('outsideWidth', box.width, 'width', 'over the south and north walls'),
+    derivedSize('rimHeight', height, follows, 'from the outside of the base to the rim of the north wall'),
   ];
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { LONGEST_JOB, readJobText, TextError } from '../src/job-text.js';
+import { LONGEST_TEXT, readText, TextError } from '../src/read-text.js';
 import { stripJob } from './jobs.js';
 
-const read = (text: string) => readJobText(new Uint8Array(Buffer.from(text)));
+const read = (text: string) => readText(new Uint8Array(Buffer.from(text)));
 
 const TEXT = `units: mm
 parts:
@@ -73,6 +73,6 @@ test('all problems of the text are told, each with its place', () => {
 });
 
 test('bytes beyond the longest job are not parsed', () => {
-  expect(() => read('#'.repeat(LONGEST_JOB + 1))).toThrow(TextError);
-  expect(() => read(`a: 1\n${'#'.repeat(LONGEST_JOB - 5)}`)).not.toThrow();
+  expect(() => read('#'.repeat(LONGEST_TEXT + 1))).toThrow(TextError);
+  expect(() => read(`a: 1\n${'#'.repeat(LONGEST_TEXT - 5)}`)).not.toThrow();
 });

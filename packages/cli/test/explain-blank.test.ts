@@ -1,11 +1,17 @@
+import {
+  corners,
+  flange,
+  fold,
+  hem,
+  kFactor,
+  panel,
+  polygon,
+  rectangle,
+  square,
+  unfold,
+} from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { fold } from '../../src/fold/build.js';
-import { square } from '../../src/fold/corners/square.js';
-import { explainBlank } from '../../src/fold/explain.js';
-import { polygon, rectangle } from '../../src/fold/outline.js';
-import { unfold } from '../../src/fold/unfold.js';
-import { corners, flange, hem, panel } from '../../src/fold/verbs.js';
+import { explainBlank } from '../src/explain-blank.js';
 
 const sheet = { thickness: 1, insideRadius: 1, rule: kFactor(0.42) };
 

@@ -1,7 +1,16 @@
-import { JobError, type Path, type Problem, pathText, sayIn } from '../errors/problem.js';
-import { nearestSize, sizesIn, withValue } from '../families/advice.js';
-import { planPart } from './plan.js';
-import type { Job, JobPart } from './read.js';
+import {
+  type Job,
+  JobError,
+  type JobPart,
+  nearestSize,
+  type Path,
+  type Problem,
+  pathText,
+  planPart,
+  sayIn,
+  sizesIn,
+  withValue,
+} from '@tinwright/core';
 
 const HALVINGS = 14; // to a ten-thousandth of the way: advice, not a limit
 const MOST_SIZES = 24;

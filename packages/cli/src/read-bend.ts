@@ -1,14 +1,24 @@
-import * as z from 'zod/mini';
-import { RULE_KINDS } from '../bending/kinds.js';
-import type { BendInput, BendRule, BendTerms } from '../bending/rule.js';
-import { JobError, type Problem, sayIn } from '../errors/problem.js';
-import { paramKit, strictGroup } from '../schema/kit.js';
-import { MATERIALS, type Material } from '../stock/materials.js';
-import { formatApart } from '../units/format.js';
-import type { Unit } from '../units/length.js';
-import { problemsOf } from './problems.js';
-import { type BendingData, bendingSchema, type StockData, stockSchema } from './schema.js';
-import { thicknessOf } from './thickness.js';
+import {
+  type BendInput,
+  type BendingData,
+  type BendRule,
+  type BendTerms,
+  bendingSchema,
+  formatApart,
+  JobError,
+  type Material,
+  numberAbove,
+  type Problem,
+  paramKit,
+  problemsOf,
+  type StockData,
+  type StripBend,
+  sayIn,
+  sheetOf,
+  stockSchema,
+  strictGroup,
+  type Unit,
+} from '@tinwright/core';
 
 /** One bend computed by itself. mm, degrees */
 export interface BendAnswer {
@@ -31,38 +41,29 @@ interface BendData {
 
 /**
  * Compute one bend from plain data: `stock` and `bending` as in a job file, `angle` bent through from 0 to 270
- * degrees, `legs` outside lengths. @throws JobError
+ * degrees, `legs` outside lengths. `strips`: rows of the shop that `rule: test-strip` looks in. @throws JobError
  */
-export function readBend(data: unknown, units: Unit): BendAnswer {
+export function readBend(data: unknown, units: Unit, strips: readonly StripBend[] = []): BendAnswer {
   const kit = paramKit(units);
   const schema = strictGroup({
     stock: stockSchema(kit),
     bending: bendingSchema(kit),
-    angle: z.pipe(
-      kit.angle(0, 270),
-      z.transform((a, context) => {
-        if (a > 0) return a;
-        context.issues.push({
-          code: 'custom',
-          input: a,
-          message: '0 deg given, more than 0 to 270 deg allowed',
-        });
-        return z.NEVER;
-      }),
-    ),
+    angle: numberAbove(0, 270, ' deg'),
     legs: kit.or(kit.list(kit.size(), 0, 100), []),
   });
   const read = schema.safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  return answer(read.data as unknown as BendData, units);
+  return answer(read.data as unknown as BendData, units, strips);
 }
 
-function answer({ stock, bending, angle, legs }: BendData, units: Unit): BendAnswer {
-  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
-  const thickness = thicknessOf(stock, material);
-  const kind = RULE_KINDS.find((k) => k.name === bending.rule) as (typeof RULE_KINDS)[number];
-  const rule = kind.make(bending, material);
-  const bend: BendInput = { thickness, insideRadius: bending.insideRadius ?? thickness, angle };
+function answer(
+  { stock, bending, angle, legs }: BendData,
+  units: Unit,
+  strips: readonly StripBend[],
+): BendAnswer {
+  const { material, sheet } = sheetOf(stock, bending, strips);
+  const { rule, thickness, insideRadius } = sheet;
+  const bend: BendInput = { thickness, insideRadius, angle };
   const terms = rule.terms(bend);
   const problems = shortLegs(legs, terms.setback, units);
   if (problems.length > 0) throw new JobError(problems);

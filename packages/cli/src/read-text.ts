@@ -13,20 +13,30 @@ import {
   visit,
 } from 'yaml';
 
-/** Place in a job file, counted from 1. */
+/** Place in a file, counted from 1. */
 export interface Place {
   readonly line: number;
   readonly column: number;
 }
 
-/** A job file's data with a way back from a path to where it stands in the text. */
-export interface JobText {
+/** A file's data with a way back from a path to where it stands in the text. */
+export interface ReadText {
   readonly data: unknown;
   readonly locate: (problem: Pick<Problem, 'path' | 'at'>) => Place;
 }
 
-/** Longest job file that is read, bytes. */
-export const LONGEST_JOB = 1_000_000;
+/** What a file is about, for the words of its problems. */
+export type TextKind = 'job' | 'shop' | 'strips';
+
+/** Where somebody finds out what stands in such a file. */
+const LOOK: Readonly<Record<TextKind, string>> = {
+  job: 'See `tinwright starter`',
+  shop: 'See `tinwright starter shop`',
+  strips: 'See `tinwright strip --help`',
+};
+
+/** Longest file that is read, bytes. */
+export const LONGEST_TEXT = 1_000_000;
 const DEEPEST = 16;
 const MOST_ALIASES = 100;
 
@@ -46,21 +56,21 @@ export class TextError extends Error {
 }
 
 /**
- * Read a job file's bytes: UTF-8, YAML 1.2 or JSON, one document, no tags, no merge keys, few aliases.
+ * Read a file's bytes: UTF-8, YAML 1.2 or JSON, one document, no tags, no merge keys, few aliases.
  * @throws TextError with the place of every problem
  */
-export function readJobText(bytes: Uint8Array): JobText {
-  const text = decoded(bytes);
+export function readText(bytes: Uint8Array, kind: TextKind = 'job'): ReadText {
+  const text = decoded(bytes, kind);
   const lines = new LineCounter();
-  const document = parsed(text, lines);
+  const document = parsed(text, lines, kind);
   const at = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
     return { line, column: col };
   };
-  const wrong = [...syntax(document, at), ...structure(document, at)];
+  const wrong = [...syntax(document, at, kind), ...structure(document, at)];
   if (wrong.length > 0) throw new TextError(wrong);
   if (document.contents === null)
-    throw new TextError([problem('empty', 'the job file is empty', START, 'See `tinwright starter`')]);
+    throw new TextError([problem('empty', `the ${kind} file is empty`, START, LOOK[kind])]);
   return {
     data: plainData(document),
     locate: ({ path, at: what }) => at(offsetOf(document, path, what ?? 'value')),
@@ -68,10 +78,11 @@ export function readJobText(bytes: Uint8Array): JobText {
 }
 
 /** What the YAML reader found, in our words. */
-function syntax(document: Document, at: (offset: number) => Place): readonly TextProblem[] {
+function syntax(document: Document, at: (offset: number) => Place, kind: TextKind): readonly TextProblem[] {
   const found = [...document.errors, ...document.warnings];
   const deep = found.find((e) => e.message.includes('call stack'));
-  if (deep !== undefined) return [problem('too-deep', 'the job file is nested too deeply', at(deep.pos[0]))];
+  if (deep !== undefined)
+    return [problem('too-deep', `the ${kind} file is nested too deeply`, at(deep.pos[0]))];
   return found.map(({ code, message, pos }) => {
     const said = WORDS[code];
     return said === undefined
@@ -89,7 +100,7 @@ const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   ],
   BAD_INDENT: ['this line is not indented like its neighbours', 'Keys of one group start in the same column'],
   TAB_AS_INDENT: ['a tab is used to indent', 'Use spaces'],
-  MULTIPLE_DOCS: ['a second document starts here', 'Keep one job in a file'],
+  MULTIPLE_DOCS: ['a second document starts here', 'Keep one document in a file'],
   MULTILINE_IMPLICIT_KEY: ['a colon is missing on this line', 'Write key: value, a space behind the colon'],
   BLOCK_AS_IMPLICIT_KEY: [
     'this line does not belong where it stands',
@@ -110,18 +121,18 @@ function refuse(code: string, message: string, fix = ''): never {
   throw new TextError([problem(code, message, START, fix)]);
 }
 
-function decoded(bytes: Uint8Array): string {
-  if (bytes.length > LONGEST_JOB)
-    return refuse('too-long', `a job file of ${bytes.length} bytes given, up to ${LONGEST_JOB} allowed`);
-  if (bytes.includes(0)) return refuse('binary', 'the job file is not text (it holds zero bytes)');
+function decoded(bytes: Uint8Array, kind: TextKind): string {
+  if (bytes.length > LONGEST_TEXT)
+    return refuse('too-long', `a ${kind} file of ${bytes.length} bytes given, up to ${LONGEST_TEXT} allowed`);
+  if (bytes.includes(0)) return refuse('binary', `the ${kind} file is not text (it holds zero bytes)`);
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes); // takes a byte order mark off
   } catch {
-    return refuse('encoding', 'the job file is not UTF-8 text', 'Save it as UTF-8');
+    return refuse('encoding', `the ${kind} file is not UTF-8 text`, 'Save it as UTF-8');
   }
 }
 
-function parsed(text: string, lineCounter: LineCounter): Document {
+function parsed(text: string, lineCounter: LineCounter, kind: TextKind): Document {
   try {
     return parseDocument(text, {
       lineCounter,
@@ -131,7 +142,7 @@ function parsed(text: string, lineCounter: LineCounter): Document {
       merge: false,
     });
   } catch (error) {
-    if (error instanceof RangeError) return refuse('too-deep', 'the job file is nested too deeply');
+    if (error instanceof RangeError) return refuse('too-deep', `the ${kind} file is nested too deeply`);
     throw error;
   }
 }

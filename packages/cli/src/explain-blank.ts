@@ -1,6 +1,4 @@
-import { place } from '../plane/frame.js';
-import { type Point, sub, unit } from '../plane/point.js';
-import type { FlatBend, FlatPattern } from './flat.js';
+import { type FlatBend, type FlatPattern, place } from '@tinwright/core';
 
 /** One step across the blank: an outside leg, or what a bend takes off. mm */
 export type BlankTerm =
@@ -53,8 +51,8 @@ function chain(flat: FlatPattern, a: string, b: string, k: 0 | 1): readonly Chai
       .map((bend) => ({ bend, out: true })),
   ];
   const across = hops.every(({ bend }) => {
-    const d: Point = unit(sub(bend.line[1], bend.line[0]));
-    return Math.abs(d[k]) < NEAR;
+    const [from, to] = bend.line;
+    return Math.abs(to[k] - from[k]) < NEAR * Math.hypot(to[0] - from[0], to[1] - from[1]);
   });
   return across ? [{ start: a, hops, length: hops.length }] : null;
 }

@@ -1,0 +1,60 @@
+import { type AnyFamily, sayIn } from '@tinwright/core';
+import { chosenParts } from '../chosen-parts.js';
+import type { Host } from '../console.js';
+import { EXIT, type ExitCode, refuse } from '../failure.js';
+import { openJob } from '../open-job.js';
+import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
+import { batchText, sequenceText } from '../sequence-text.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+
+interface Options {
+  readonly job: string;
+  readonly part?: string;
+  readonly shop: string;
+  readonly json: boolean;
+}
+
+export const order: AnyCommand = command<Options>({
+  verb: 'order',
+  argument: JOB,
+  summary: 'find the order of bends, and what to set for each',
+  options: {
+    part: { type: 'string', describe: 'only this part' },
+    shop: { ...SHOP_OPTION, default: DEFAULT_NAME },
+    json: JSON_OPTION,
+  },
+  examples: [
+    ['$0 order carrier.yaml', 'on the machines of the default shop'],
+    ['$0 order carrier.yaml --shop shop.yaml --part body', 'one part, in your own shop'],
+  ],
+  run,
+});
+
+async function run(
+  { job, part, shop, json }: Options,
+  host: Host,
+  families: readonly AnyFamily[],
+): Promise<ExitCode> {
+  const opened = await openJob(host, job, json, families, shop);
+  if ('exit' in opened) return opened.exit;
+  const { plan } = opened;
+  const chosen = chosenParts(plan, part);
+  if (typeof chosen === 'string') return refuse(host, json, 'part-unknown', 'order', chosen);
+  const names = chosen.map((p) => p.name);
+  const inShop = await plannedIn({ ...plan, parts: chosen }, opened.shop);
+  if (inShop === null) return EXIT.done;
+  const { sequenceEntry } = await import('@tinwright/export');
+  const sequences = inShop.sequences.filter((s) => names.includes(s.part));
+  const say = sayIn(plan.job.units);
+  if (json) {
+    const parts = sequences.map((s) => ({ name: s.part, sequence: sequenceEntry(s, say) }));
+    host.out(`${JSON.stringify({ shop: inShop.shop.name, parts, batch: inShop.batch }, null, 2)}\n`);
+  } else {
+    host.out(
+      `In ${inShop.shop.name}. Tools stand where they are said to along the line, seen from the front.\n\n`,
+    );
+    for (const s of sequences) host.out(`${await sequenceText(host, s, say)}\n`);
+    if (sequences.filter((s) => s.steps.length > 0).length > 1) host.out(batchText(inShop.batch));
+  }
+  return sequences.some((s) => s.status === 'infeasible') ? EXIT.findings : EXIT.done;
+}

@@ -1,0 +1,53 @@
+import { RULE_KINDS } from '../bending/kinds.js';
+import type { StripBend } from '../bending/test-strip.js';
+import { fail } from '../errors/problem.js';
+import type { Sheet } from '../fold/tree.js';
+import { GAUGE_SYSTEMS, gaugeMeanings, gaugeThickness } from '../stock/gauges.js';
+import { MATERIALS, type Material } from '../stock/materials.js';
+import type { BendingData, StockData } from './schema.js';
+
+/** What a part is made from. */
+export interface SheetMetal {
+  readonly material: Material;
+  readonly sheet: Sheet;
+}
+
+/**
+ * Material and sheet as a job names them; the inside radius is one thickness when not given. Only for data that went
+ * through the schemas. @param strips rows of the shop that `rule: test-strip` looks in
+ * @throws JobError with paths within `stock:`, see `thicknessOf`
+ */
+export function sheetOf(stock: StockData, bending: BendingData, strips: readonly StripBend[]): SheetMetal {
+  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
+  const thickness = thicknessOf(stock, material);
+  const kind = RULE_KINDS.find((k) => k.name === bending.rule) as (typeof RULE_KINDS)[number];
+  const rule = kind.make(bending, material, strips);
+  return { material, sheet: { thickness, insideRadius: bending.insideRadius ?? thickness, rule } };
+}
+
+/**
+ * Thickness of the stock, mm: given, or from a gauge in the material's system.
+ * @throws JobError when there is none, both, a gauge without a system, or one the system does not have
+ */
+function thicknessOf({ thickness, gauge }: StockData, material: Material): number {
+  if (thickness !== undefined && gauge !== undefined)
+    return fail('thickness-twice', ['gauge'], 'thickness and gauge given', 'Give one of the two');
+  if (thickness !== undefined) return thickness;
+  if (gauge === undefined)
+    return fail(
+      'thickness-missing',
+      [],
+      'no thickness',
+      'Give thickness, or gauge with a material that has gauges',
+    );
+  if (typeof gauge !== 'number') return gaugeThickness(gauge.system, gauge.number, ['gauge']);
+  if (material.gauges !== null) return gaugeThickness(material.gauges, gauge, ['gauge']);
+  const systems = GAUGE_SYSTEMS.map((s) => s.name).join(', ');
+  const means = gaugeMeanings(gauge);
+  return fail(
+    'gauge-system',
+    ['gauge'],
+    `gauge ${gauge} given for ${material.name}, which has no gauge system of its own`,
+    `Write gauge: { system: …, number: ${gauge} } with ${systems}${means === '' ? '' : `; ${gauge} is ${means}`}`,
+  );
+}

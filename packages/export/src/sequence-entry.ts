@@ -1,0 +1,48 @@
+import { inWords, type Say } from '@tinwright/core';
+import type { Sequence } from '@tinwright/shop';
+import { stepNote } from './sequence-note.js';
+
+/** A part's bend order as the manifest tells it: lengths mm, words in the unit of the job. */
+export function sequenceEntry(sequence: Sequence, say: Say): object {
+  const { status, proved, gap, seconds, steps, reasons, mends, shop } = sequence;
+  return {
+    status,
+    shop,
+    proved,
+    ...(status === 'feasible' ? { gap } : {}),
+    ...(status === 'infeasible' ? {} : { seconds }),
+    operations: steps.map((step) => ({
+      bends: step.bends,
+      machine: step.machine,
+      note: stepNote(step, say),
+      action: step.action,
+      held: step.held,
+      faceUp: step.faceUp,
+      angle: step.angle,
+      setAngle: step.setAngle,
+      setBack: step.setBack,
+      stopDistance: step.stopDistance,
+      tools: step.tools,
+      sight: step.sight,
+      press: step.press,
+    })),
+    reasons: reasons.map(({ bends, code, panel, machine, by, message }) => ({
+      bends,
+      obstacle: code,
+      panel,
+      machine,
+      by,
+      message: inWords(message, say),
+    })),
+    ...(mends.length === 0
+      ? {}
+      : {
+          mends: mends.map(({ parameter, given, found, message }) => ({
+            parameter,
+            given,
+            found,
+            message: inWords(message, say),
+          })),
+        }),
+  };
+}

@@ -1,0 +1,67 @@
+import { plainNumber, type Say } from '@tinwright/core';
+import type { BendStep, ToolGroup } from '@tinwright/shop';
+
+const ACTIONS = {
+  bend: 'bend',
+  fold: 'fold the hem past',
+  close: 'close the hem flat',
+  roll: 'roll round the wire',
+} as const;
+
+const FACES = { marked: 'marked face up', unmarked: 'unmarked face up' } as const;
+
+/** One operation of a bend order in a line of words. */
+export function stepNote(step: BendStep, say: Say): string {
+  return [
+    actionWords(step),
+    `${step.held} ${step.machine === 'vise' ? 'in the jaws' : 'held'}`,
+    FACES[step.faceUp],
+    ...setting(step, say),
+  ].join('; ');
+}
+
+function actionWords({ action, angle, machine }: BendStep): string {
+  const by = machine === 'vise' ? ' by hand in a vise' : machine === 'hand' ? ' by hand' : '';
+  return action === 'bend' ? `${ACTIONS.bend} ${degrees(angle)}${by}` : `${ACTIONS[action]}${by}`;
+}
+
+function setting(step: BendStep, say: Say): readonly string[] {
+  const { machine, setAngle, tools, stopDistance, setBack, hooked, press } = step;
+  return [
+    ...(setAngle === null ? [] : [`set to ${degrees(setAngle)}`]),
+    ...(tools === null ? [] : [`${machine === 'press' ? 'tools' : 'fingers'} ${toolWords(tools, say)}`]),
+    ...(setBack === null || step.action === 'close' ? [] : [`fingers back ${say.size(setBack)}`]),
+    ...(stopDistance === null ? [] : [`rear stop ${say.size(tenth(stopDistance))} behind the nose`]),
+    ...(hooked ? ['hooked in under the jaw'] : []),
+    ...(press === null
+      ? []
+      : [
+          `punch ${press.punch}, die ${press.die}`,
+          `${plainNumber(press.force, 1)} kN`,
+          ...(press.gauge === null ? [] : [`back gauge ${say.size(tenth(press.gauge))} from the punch line`]),
+        ]),
+  ];
+}
+
+/** Pieces side by side, each group with where it starts along the line. */
+function toolWords(groups: readonly ToolGroup[], say: Say): string {
+  return groups.map((g) => `${piecesWords(g, say)} ${startWords(g, say)}`).join(', ');
+}
+
+/** `100 + 75 + 50 mm` */
+function piecesWords({ pieces }: ToolGroup, say: Say): string {
+  const sizes = pieces.map((p) => say.size(p));
+  return sizes.map((s, i) => (i < sizes.length - 1 ? s.replace(/ (mm|in)$/, '') : s)).join(' + ');
+}
+
+function startWords({ from }: ToolGroup, say: Say): string {
+  if (Math.abs(from) < 0.05) return 'from the left end';
+  return from > 0
+    ? `from ${say.size(tenth(from))} off the left end`
+    : `standing out ${say.size(tenth(-from))} at the left end`;
+}
+
+const degrees = (angle: number) => `${plainNumber(angle, 1)}°`;
+
+/** No finer than a stop is set. */
+const tenth = (mm: number) => Math.round(mm * 10) / 10;

@@ -1,0 +1,102 @@
+import type { FlatBend, PartPlan } from '@tinwright/core';
+import { type BendStep, type Sequence, type Shop, type StepState, stateAt } from '@tinwright/shop';
+import { cutOff } from './cut-off.js';
+import { type Cut, sectionAt } from './section.js';
+import { leafMachine } from './tools/leaf-machine.js';
+import { GAUGE, pressMachine } from './tools/press-machine.js';
+import type { Machine } from './tools/tool.js';
+import { viseMachine } from './tools/vise-machine.js';
+
+/** An operation as its pictures need it. mm, in the frame of `StepState`. */
+export interface Scene {
+  readonly part: PartPlan;
+  readonly shop: Shop;
+  readonly step: BendStep;
+  /** Counted from 0, and the operation before. */
+  readonly index: number;
+  readonly previous: BendStep | null;
+  readonly state: StepState;
+  /** Null for work by hand. */
+  readonly machine: Machine | null;
+  /** Where the cross-section is cut, and what is cut. */
+  readonly y: number;
+  readonly cuts: Readonly<Record<'before' | 'after', readonly Cut[]>>;
+}
+
+/** An operation of an order, with the part in its machine. */
+export function sceneAt(part: PartPlan, { steps }: Sequence, index: number, shop: Shop): Scene {
+  const step = steps[index] as BendStep;
+  const state = stateAt(part, steps, index);
+  const y = cutThrough(state);
+  const cuts = { before: sectionAt(state.before, y), after: sectionAt(state.after, y) };
+  return {
+    part,
+    shop,
+    step,
+    index,
+    previous: steps[index - 1] ?? null,
+    state,
+    machine: machineOf(part, step, shop, cuts),
+    y,
+    cuts,
+  };
+}
+
+/** True for metal that turns against the held panel. */
+export function moves(
+  { state, step }: Pick<Scene, 'state' | 'step'>,
+  kind: Cut['kind'],
+  id: string,
+): boolean {
+  return (kind === 'bend' && step.bends.includes(id)) || state.moving.has(id);
+}
+
+/** In the middle of the longest stretch of bent material that has a tool over it. */
+function cutThrough({ lines, tools }: StepState): number {
+  const found = lines.flatMap(([a, b]) =>
+    (tools ?? [[-Infinity, Infinity] as const]).map(([c, d]) => [Math.max(a, c), Math.min(b, d)] as const),
+  );
+  const [[from, to]] = [...found, ...lines].toSorted((a, b) => b[1] - b[0] - (a[1] - a[0])) as [
+    readonly [number, number],
+  ];
+  return (from + to) / 2;
+}
+
+function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['cuts']): Machine | null {
+  const bend = flat.bends.find((b) => b.id === step.bends[0]) as FlatBend;
+  const { thickness } = flat;
+  const { insideRadius } = bend;
+  const closed = 2 * (thickness + insideRadius);
+  const highest = (axis: 0 | 1) =>
+    Math.max(...cuts.before.flatMap((c) => c.outline.map((p) => (axis === 1 ? p[1] : -p[0]))));
+  if (step.machine === 'brake' && shop.brake !== null)
+    return leafMachine(shop.brake, step, { thickness, hem: closed });
+  if (step.machine === 'press' && shop.press !== null)
+    return pressMachine(shop.press, step, {
+      thickness,
+      insideRadius,
+      hem: [Math.max(0, highest(1)), closed - thickness],
+      rear: rearOf(cuts.before, -thickness - GAUGE.under, GAUGE.over),
+    });
+  if (step.machine !== 'vise' || shop.vise === null) return null;
+  const half = ((step.angle > 140 ? 90 : step.angle) * Math.PI) / 360;
+  return viseMachine(shop.vise, step, {
+    thickness,
+    top: (insideRadius + thickness) * Math.tan(half),
+    hem: [Math.max(closed, highest(0)), closed],
+  });
+}
+
+/** How far metal reaches back between two heights. */
+function rearOf(cuts: readonly Cut[], low: number, high: number): number {
+  const between = cuts.flatMap((c) => {
+    const over = cutOff(c.outline, [0, 1], low);
+    return cutOff(over, [0, -1], -high);
+  });
+  return Math.max(0, ...between.map((p) => -p[0]));
+}
+
+/** The panel that the first bend hangs on. */
+export function parentOf({ part, step }: Pick<Scene, 'part' | 'step'>): string {
+  return part.flat.bends.find((b) => b.id === step.bends[0])?.parent ?? '';
+}

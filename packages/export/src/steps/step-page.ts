@@ -1,0 +1,127 @@
+import type { Box } from '@tinwright/core';
+import { letter, lines } from '../page/letter.js';
+import { type Block, type Item, moved, type Page } from '../page/page.js';
+import { SCALES } from '../page/paper.js';
+import { notesFlow, tableFlow } from '../page/table.js';
+import { detailFigure } from './detail-figure.js';
+import { facts } from './facts.js';
+import { lyingFigure } from './lying-figure.js';
+import type { Scene } from './scene.js';
+import { sectionFigure } from './section-figure.js';
+import { sectionFrame } from './section-frame.js';
+import type { StepSetting } from './setting.js';
+
+/** Two of them fit on a sheet of A4 or letter paper. mm */
+const SIZE = { width: 190, height: 129 } as const;
+const MARGIN = 3;
+const GAP = 3;
+const TITLE = 4; // mm, capitals
+const TOP = 51; // mm, height of the pictures of the cross-section
+const TABLE = 80; // mm wide
+const HEIGHTS = [2.3, 2.1, 1.9, 1.7];
+
+/** The page of one operation. */
+export function stepPage(scene: Scene, of: number, setting: StepSetting): Page {
+  const { words, dims, face, height } = setting;
+  const { step } = scene;
+  const [left, right] = [MARGIN, SIZE.width - MARGIN];
+  const title = words.title(scene.part.name, scene.index + 1, of);
+  const angle = step.action === 'fold' ? (step.setAngle ?? step.angle) : step.angle;
+  const what = words.action(step.action, step.bends, dims.angle(angle));
+  const how = words.how[`${step.machine}${capital(step.action)}`]?.({
+    held: step.held,
+    bends: step.bends,
+    set: dims.angle(step.setAngle ?? step.angle),
+    angle: dims.angle(step.angle),
+  });
+  const base = SIZE.height - MARGIN - TITLE;
+  const small = letter(face, title, [right, base], { height: height, align: 'end' });
+  const big = titleHeight(what, right - left - small.width - 6, setting);
+  const said = lines(face, `${step.hooked ? `${words.hook} ` : ''}${how ?? ''}`, right - left, height + 0.2);
+  const head: readonly Item[] = [
+    letter(face, what[0]?.toUpperCase() + what.slice(1), [left, base], { height: big, bold: true }),
+    small,
+    ...said.map((t, i) => letter(face, t, [left, base - 5 - 4 * i], { height: height + 0.2 })),
+  ];
+  const top = base - 3.5 - 4 * said.length;
+  const bottom = top - TOP;
+  const low: Box = { min: [left, MARGIN], max: [right - TABLE - GAP, bottom - 5] };
+  const pictures = sections(scene, { min: [left, bottom], max: [right, top] }, setting);
+  return {
+    title: `${title}: ${what}`,
+    width: SIZE.width,
+    height: SIZE.height,
+    blocks: [
+      { alt: null, items: head },
+      { alt: words.alt(title), items: [...pictures, ...lying(scene, low, setting)] },
+      {
+        alt: null,
+        items: table(scene, { min: [right - TABLE, MARGIN], max: [right, bottom - 1.5] }, setting),
+      },
+    ] satisfies readonly Block[],
+  };
+}
+
+const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
+
+function titleHeight(text: string, width: number, { face }: StepSetting): number {
+  return Math.min(TITLE, width / face.width(text, 'bold'));
+}
+
+/** Before, after, and enlarged what is set at the line. */
+function sections(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
+  const { words, face, height } = setting;
+  const boxes = (count: number): readonly Box[] => {
+    const width = (box.max[0] - box.min[0] - (count - 1) * GAP) / count;
+    return Array.from({ length: count }, (_, i): Box => {
+      const x = box.min[0] + i * (width + GAP);
+      return { min: [x, box.min[1]], max: [x + width, box.max[1] - 2 * height] };
+    });
+  };
+  const third = boxes(3);
+  const detail = detailFigure(scene, third[2] as Box, setting);
+  const [first, second] = (detail === null ? boxes(2) : third) as [Box, Box];
+  const frame = sectionFrame(scene, first);
+  const scale = SCALES.find((s) => s.ratio === frame.ratio)?.text ?? '';
+  const caption = (text: string, b: Box) =>
+    letter(face, text, [b.min[0], b.max[1] + 0.6 * height], { height, bold: true });
+  return [
+    caption(words.before + words.seen(scale), first),
+    ...sectionFigure(scene, 'before', frame, setting),
+    caption(words.after + words.seen(scale), second),
+    ...sectionFigure(scene, 'after', { ...frame, box: second }, setting),
+    ...(detail === null ? [] : [caption(words.detail(detail.scale), third[2] as Box), ...detail.items]),
+  ];
+}
+
+function lying(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
+  const { words, face, height } = setting;
+  return [
+    letter(face, words.lying, [box.min[0], box.max[1] + 0.6 * height], { height, bold: true }),
+    ...lyingFigure(scene, box, setting),
+  ];
+}
+
+/** What to set, and the caution, as large as there is room for. */
+function table(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
+  const { words } = setting;
+  const rows = facts(scene, setting).map(({ row, text }) => [words.rows[row], text]);
+  const width = box.max[0] - box.min[0];
+  const room = box.max[1] - box.min[1];
+  for (const height of HEIGHTS) {
+    const set = { face: setting.face, height };
+    const columns = [{ title: '' }, { title: '', grows: true }];
+    const own = tableFlow({ heading: '', columns, rows }, set)(width);
+    const note = notesFlow(null, [words.caution[scene.step.machine]], set)(width);
+    const strips = [...own.rows, { height: height / 2, items: [] }, ...note.rows];
+    const needed = strips.reduce((sum, s) => sum + s.height, 0);
+    if (needed > room && height !== HEIGHTS.at(-1)) continue;
+    let y = box.max[1];
+    return strips.flatMap((s) => {
+      const items = moved(s.items, [box.min[0], y]);
+      y -= s.height;
+      return items;
+    });
+  }
+  return [];
+}

@@ -1,0 +1,43 @@
+import type { Point } from '@tinwright/core';
+
+/** What a piece of a machine is; words for it stand with the other words. */
+export type ToolName =
+  | 'fingers'
+  | 'beam'
+  | 'bed'
+  | 'leaf'
+  | 'punch'
+  | 'ram'
+  | 'die'
+  | 'gauge'
+  | 'bar'
+  | 'table'
+  | 'jaw';
+
+/**
+ * A piece of a machine as it is seen along the bend line: x to the operator, z up, in the frame of `StepState`. mm.
+ * The outline is closed and counter-clockwise.
+ */
+export interface Tool {
+  readonly name: ToolName;
+  readonly outline: readonly Point[];
+  /** Stands only where tools are mounted along the line; else it is as long as the machine. */
+  readonly mounted: boolean;
+}
+
+/** A machine before and after an operation. */
+export interface Machine {
+  readonly before: readonly Tool[];
+  readonly after: readonly Tool[];
+}
+
+/** As deep, high and wide as anything, mm. */
+export const DEEP = 400;
+
+/** A rectangle by its least and greatest corner. */
+export const rectangle = (x0: number, z0: number, x1: number, z1: number): readonly Point[] => [
+  [x0, z0],
+  [x1, z0],
+  [x1, z1],
+  [x0, z1],
+];

@@ -1,0 +1,114 @@
+import { describe, expect, test } from 'vitest';
+import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
+import type { Page, Words } from '../../src/page/page.js';
+import { typeface } from '../../src/page/typeface.js';
+import { pagesPdf } from '../../src/pdf/write.js';
+import { stepFiles } from '../../src/step-files.js';
+import { stepDrawings } from '../../src/steps/step-drawings.js';
+import { CASES, type Case } from './cases.js';
+
+const wordsOf = (page: Page): readonly Words[] =>
+  page.blocks.flatMap((b) => b.items.filter((i): i is Words => i.kind === 'words'));
+const textsOf = (page: Page) => wordsOf(page).map((w) => w.text);
+const said = (page: Page) => textsOf(page).join(' ');
+const caseOf = (name: string): Case => CASES.find((c) => c.name === name) as Case;
+const pagesOf = ({ part, sequence, shop }: Case) => stepDrawings(part, sequence, shop);
+
+describe.each(CASES)('$name', (one) => {
+  const pages = pagesOf(one);
+  const { steps } = one.sequence;
+
+  test('a page for every operation', () => {
+    expect(one.sequence.status).toBe('optimal');
+    expect(pages).toHaveLength(steps.length);
+    expect(pages.length).toBeGreaterThan(0);
+  });
+
+  test('no text on another, on a line or off the paper', () => {
+    for (const page of pages) expect([page.title, ...pageFlaws(page)]).toEqual([page.title]);
+  });
+
+  test('every page says what is bent, what is held, which face is up, what to set, and a caution', () => {
+    steps.forEach((step, i) => {
+      const page = pages[i] as Page;
+      const texts = said(page);
+      for (const id of step.bends) expect(texts).toContain(id);
+      expect(texts).toContain(`step ${i + 1} of ${steps.length}`);
+      expect(texts).toContain(`${step.held}, at its edge to`);
+      expect(texts).toContain(`${step.faceUp} face`);
+      expect(texts).toContain('Caution: ');
+      if (step.machine === 'brake' && step.action !== 'close') {
+        expect(texts).toContain(`set-back ${Math.round(10 * (step.setBack ?? 0)) / 10} mm`);
+        expect(texts).toContain(`stop at ${step.setAngle}°`);
+        expect(texts).toContain('sight line');
+      }
+      if (step.press !== null)
+        for (const text of [
+          step.press.punch,
+          step.press.die,
+          `V ${step.press.opening} mm`,
+          'kN',
+          'back gauge',
+        ])
+          expect(texts).toContain(text);
+      expect(texts.includes('hook its rear wall')).toBe(step.hooked);
+    });
+  });
+
+  test('the held panel is named with what holds it, in both cross-sections and where it lies', () => {
+    steps.forEach((step, i) => {
+      const labels = textsOf(pages[i] as Page).filter((t) => t.startsWith(`${step.held}: `));
+      expect([step.bends, labels.length]).toEqual([step.bends, 3]);
+    });
+  });
+
+  test('what turns is drawn in bold, the rest is not', () => {
+    for (const page of pages) {
+      const pens = page.blocks.flatMap((b) => b.items.flatMap((i) => (i.kind === 'stroke' ? [i.pen] : [])));
+      expect(pens).toContain('bold');
+      expect(pens).toContain('wide');
+    }
+  });
+
+  test('the same part gives the same pages', () => {
+    expect(pagesOf(one)).toEqual(pages);
+  });
+});
+
+test('fingers stand from the left as the operator sees it: a tab already up at his left keeps them off it', () => {
+  const one = caseOf('tote end');
+  const { steps } = one.sequence;
+  // south near him and the marked face up, west is at his left
+  const i = steps.findIndex((s) => s.bends.includes('tab-south'));
+  const up = steps.slice(0, i).flatMap((s) => s.bends);
+  expect(steps[i]?.faceUp).toBe('marked');
+  expect(up).toEqual(['tab-west']);
+  const texts = said(pagesOf(one)[i] as Page);
+  expect(texts).toMatch(/from the left; they start [\d.]+ mm inside the left end/);
+});
+
+test('sizes in inches where asked', () => {
+  const { part, sequence, shop } = caseOf('tote end');
+  const [page] = stepDrawings(part, sequence, shop, { dims: '1/16' });
+  expect(said(page as Page)).toContain('set-back 1/16 in');
+});
+
+test('files are numbered by operation', () => {
+  const { part, sequence, shop } = caseOf('carrier body');
+  const files = stepFiles(part, sequence, shop);
+  expect(files.map((f) => f.path)).toEqual(
+    sequence.steps.map((_, i) => `steps/body-${String(i + 1).padStart(2, '0')}.svg`),
+  );
+  for (const { content } of files) expect(content).toContain('<svg ');
+});
+
+test('a part that cannot be bent has no pictures', () => {
+  const { part, sequence, shop } = caseOf('tote end');
+  expect(stepDrawings(part, { ...sequence, status: 'infeasible', steps: [] }, shop)).toEqual([]);
+});
+
+test('pages become a PDF with tones and black text after them', async () => {
+  const pages = pagesOf(caseOf('tote end'));
+  const bytes = await pagesPdf(pages, { title: 'steps', language: 'en', face: typeface() });
+  expect(Buffer.from(bytes).toString('latin1').slice(0, 5)).toBe('%PDF-');
+});

@@ -1,0 +1,31 @@
+import { type Finding, type JobPlan, saidIn, sortFindings } from '@tinwright/core';
+import { jobFindings } from '../checks/index.js';
+import type { Shop } from '../machines/shop.js';
+import type { Sequence } from '../sequence/plan.js';
+import { planSequence } from '../sequence/plan-sequence.js';
+import { type Batch, batchOf } from './batch.js';
+import { orderFindings } from './order-findings.js';
+
+/** A job as one shop makes it. */
+export interface ShopPlan {
+  readonly shop: Shop;
+  /** Of every part, in the job's order. */
+  readonly sequences: readonly Sequence[];
+  /** The bends of all parts in one order. */
+  readonly batch: Batch;
+  /** All there is to know before it is made: of the job, of the machines, of the bend orders; by part, worst first. */
+  readonly findings: readonly Finding[];
+}
+
+/** Plan the bends of every part of a job in a shop, and hold the job against its machines. Same job, same shop, same plan. */
+export function planShop(plan: JobPlan, shop: Shop): ShopPlan {
+  const sequences = plan.parts.map((p) => planSequence(p, shop));
+  const own = sequences.flatMap(orderFindings).map((f) => saidIn(plan.job.units, f));
+  const order = plan.parts.map((p) => p.name);
+  return {
+    shop,
+    sequences,
+    batch: batchOf(sequences, shop),
+    findings: sortFindings([...jobFindings(plan, shop), ...own], order),
+  };
+}

@@ -1,0 +1,69 @@
+import type { Costs, Shop } from '../machines/shop.js';
+import { difference } from '../sequence/fingers.js';
+import type { BendStep } from '../sequence/plan.js';
+
+/** How a machine stands for an operation. */
+export interface SetUp {
+  readonly machine: BendStep['machine'];
+  /** Punch and die of a press brake, '' on other machines. */
+  readonly tooling: string;
+  /** Widths of the fingers or lengths of the tools that are on, widest first. mm */
+  readonly pieces: readonly number[];
+  /** Angle it is set to, degrees, and its set-back, mm; null where nothing is set. */
+  readonly stop: number | null;
+  readonly setBack: number | null;
+}
+
+/** What has to be changed on a machine before an operation. */
+export type SetUpChange = 'machine' | 'tools' | 'stop' | 'set-back';
+
+/** The set-up of an operation. */
+export function setUpOf({ machine, press, tools, setAngle, setBack }: BendStep, shop: Shop): SetUp {
+  const rack =
+    machine === 'brake'
+      ? (shop.brake?.fingers ?? [])
+      : (shop.press?.punches.find((p) => p.name === press?.punch)?.lengths ?? []);
+  const pieces = tools?.flatMap((t) => t.pieces) ?? (machine === 'brake' || machine === 'press' ? rack : []);
+  return {
+    machine,
+    tooling: press === null ? '' : `${press.punch} / ${press.die}`,
+    pieces: pieces.toSorted((a, b) => b - a),
+    stop: setAngle,
+    setBack,
+  };
+}
+
+/**
+ * What changes on a machine from one set-up to the next, and the seconds it takes; walking not counted. A value that is
+ * not set stays as it was.
+ * @param from null when the machine was not used yet: only what is set on it is counted by nobody
+ */
+export function changeOf(
+  from: SetUp | null,
+  to: SetUp,
+  costs: Costs,
+): { readonly changes: readonly SetUpChange[]; readonly seconds: number } {
+  if (from === null) return { changes: [], seconds: 0 };
+  const swapped = from.tooling === to.tooling ? difference(from.pieces, to.pieces) : 2;
+  const tools = swapped > 0;
+  const stop = differs(from.stop, to.stop);
+  const setBack = differs(from.setBack, to.setBack);
+  return {
+    changes: [
+      ...(tools ? (['tools'] as const) : []),
+      ...(stop ? (['stop'] as const) : []),
+      ...(setBack ? (['set-back'] as const) : []),
+    ],
+    seconds:
+      (tools ? costs.tools + costs.tool * swapped : 0) +
+      (stop ? costs.stop : 0) +
+      (setBack ? costs.setBack : 0),
+  };
+}
+
+const differs = (a: number | null, b: number | null) => a !== null && b !== null && a !== b;
+
+/** How a machine stands after an operation: what it did not set stays. */
+export function stood(from: SetUp | null, to: SetUp): SetUp {
+  return { ...to, stop: to.stop ?? from?.stop ?? null, setBack: to.setBack ?? from?.setBack ?? null };
+}

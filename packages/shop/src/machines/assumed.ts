@@ -1,0 +1,63 @@
+import { DEFAULT_COSTS } from './costs.js';
+import type { Brake, Costs, Press, Riveter, Vise } from './shop.js';
+
+/** What of a shop a file may leave out. */
+export interface Assumed {
+  readonly brake: Omit<Brake, 'name' | 'length' | 'capacity' | 'fingers'>;
+  readonly press: Pick<Press, 'ram' | 'backGauge' | 'overbend'>;
+  readonly vise: Pick<Vise, 'depth' | 'grip'>;
+  readonly riveter: Pick<Riveter, 'nose'>;
+  readonly costs: Costs;
+}
+
+/**
+ * Values a shop file may leave out: usual ones, by judgement or from memory, none with a source. mm, degrees; set-back
+ * in thicknesses.
+ */
+export const ASSUMED: Assumed = {
+  brake: {
+    finger: { foot: 60, upright: 35, noseAngle: 45, noseRadius: 0.5 },
+    clearHeight: 75,
+    beam: 35,
+    opening: 32,
+    leaf: { width: 100, stop: 135 },
+    bed: 120,
+    setBack: [1, 2.5],
+    lowestFlange: 6,
+    gaps: { end: 10, inner: 6 },
+    overbend: 3,
+  },
+  press: {
+    ram: { half: 30, height: 150 },
+    backGauge: { least: 8, most: 600 },
+    overbend: 3,
+  },
+  vise: { depth: 60, grip: 12 },
+  riveter: { nose: 20 },
+  costs: DEFAULT_COSTS,
+};
+
+type Group = Readonly<Record<string, unknown>>;
+
+const isGroup = (value: unknown): value is Group =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Paths of the values a shop file leaves to be assumed, `brake.leaf.width`; machines it does not have are left out. */
+export function assumedIn(data: unknown): readonly string[] {
+  const shop = isGroup(data) ? data : {};
+  return Object.entries(ASSUMED).flatMap(([machine, values]) =>
+    isGroup(shop[machine])
+      ? missing(values as Group, shop[machine], machine)
+      : machine === 'costs'
+        ? ['costs']
+        : [],
+  );
+}
+
+function missing(values: Group, given: Group, path: string): readonly string[] {
+  return Object.entries(values).flatMap(([key, value]): readonly string[] => {
+    const at = `${path}.${key}`;
+    if (given[key] === undefined) return [at];
+    return isGroup(value) && isGroup(given[key]) ? missing(value, given[key], at) : [];
+  });
+}

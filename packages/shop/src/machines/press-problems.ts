@@ -1,0 +1,102 @@
+import { type Path, type Point, type Problem, quoted, sayIn, type Unit } from '@tinwright/core';
+import { impossible } from './impossible.js';
+import { twinProblems } from './names.js';
+import type { Die, Press, PressTool, Punch } from './shop.js';
+
+const ROUNDING = 0.01; // mm
+
+/** What no press brake can be, nor its tools. */
+export function pressProblems(press: Press, units: Unit): readonly Problem[] {
+  return [
+    ...press.punches.flatMap((p, i) => punchProblems(p, press, ['press', 'punches', i], units)),
+    ...twinProblems(['press', 'punches'], press.punches),
+    ...press.dies.flatMap((d, i) => dieProblems(d, ['press', 'dies', i], units)),
+    ...twinProblems(['press', 'dies'], press.dies),
+  ];
+}
+
+function punchProblems(punch: Punch, press: Press, path: Path, units: Unit): readonly Problem[] {
+  const { size } = sayIn(units);
+  const low = Math.min(...punch.section.map((p) => p[1]));
+  return [
+    ...crossing(punch, path),
+    ...(Math.abs(low) <= ROUNDING
+      ? []
+      : [
+          impossible(
+            [...path, 'section'],
+            `the lowest corner of ${quoted(punch.name)} is at ${size(low)}, 0 allowed`,
+            'Measure the section from the point of the punch, upwards',
+          ),
+        ]),
+    ...punch.lengths.flatMap((l, i) =>
+      l > press.length
+        ? [
+            impossible(
+              [...path, 'lengths', i],
+              `${size(l)} given, the press is ${size(press.length)} long`,
+              'Check the units: a length may carry its own, such as "24 in"',
+            ),
+          ]
+        : [],
+    ),
+  ];
+}
+
+function dieProblems(die: Die, path: Path, units: Unit): readonly Problem[] {
+  const { size } = sayIn(units);
+  const [high, wide] = [
+    Math.max(...die.section.map((p) => p[1])),
+    Math.max(...die.section.map((p) => Math.abs(p[0]))),
+  ];
+  return [
+    ...crossing(die, path),
+    ...(Math.abs(high) <= ROUNDING
+      ? []
+      : [
+          impossible(
+            [...path, 'section'],
+            `the highest corner of ${quoted(die.name)} is at ${size(high)}, 0 allowed`,
+            'Measure the section from the top of the die, downwards',
+          ),
+        ]),
+    ...(die.opening < 2 * wide
+      ? []
+      : [
+          impossible(
+            [...path, 'opening'],
+            `${size(die.opening)} given, the block is ${size(2 * wide)} wide`,
+            'Give the width of the V at the top',
+          ),
+        ]),
+  ];
+}
+
+function crossing({ name, section }: PressTool, path: Path): readonly Problem[] {
+  if (!crossesItself(section)) return [];
+  const fix = 'Give its corners in order, once round';
+  return [impossible([...path, 'section'], `the section of ${quoted(name)} crosses itself`, fix)];
+}
+
+/** True when two sides of a closed outline meet that are no neighbours. */
+export function crossesItself(section: readonly Point[]): boolean {
+  const n = section.length;
+  const at = (i: number) => section[i % n] as Point;
+  const side = (a: Point, b: Point, c: Point) =>
+    (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  for (let i = 0; i < n; i++)
+    for (let j = i + 2; j < n; j++) {
+      if (i === 0 && j === n - 1) continue; // neighbours
+      const [a, b, c, d] = [at(i), at(i + 1), at(j), at(j + 1)];
+      if (!apart(a, b, c, d) && side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0)
+        return true;
+    }
+  return false;
+}
+
+/** True when the boxes of two sides do not meet: sides on one line need not touch. */
+function apart(a: Point, b: Point, c: Point, d: Point): boolean {
+  return ([0, 1] as const).some(
+    (k) => Math.max(a[k], b[k]) < Math.min(c[k], d[k]) || Math.max(c[k], d[k]) < Math.min(a[k], b[k]),
+  );
+}

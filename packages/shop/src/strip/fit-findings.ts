@@ -1,0 +1,73 @@
+import { plainNumber, type Unsaid } from '@tinwright/core';
+import type { StripFit, StripResidual } from './fit.js';
+import { CONTRADICTS } from './least-squares.js';
+import type { MeasuredStrips } from './measured.js';
+
+const LEAST_WIDTH = 8; // thicknesses along the bend
+const ENOUGH = 3;
+
+/** What to know about a fit before it is used, worst first. `part` names the strip. */
+export function fitFindings(fit: StripFit, measured: MeasuredStrips): readonly Unsaid[] {
+  return [
+    ...fit.strips.filter((s) => s.contradicts.length > 0).map(contradiction),
+    ...narrow(measured),
+    ...few(fit),
+  ];
+}
+
+function contradiction({ name, deduction, springback, k, contradicts }: StripResidual): Unsaid {
+  const lengths = contradicts.includes('lengths');
+  return {
+    code: 'strip-contradicts',
+    severity: 'error',
+    part: name,
+    ...(lengths
+      ? { value: deduction, unit: 'mm' as const }
+      : { value: springback ?? 0, unit: 'deg' as const }),
+    message: (say) =>
+      lengths
+        ? `contradicts the others: its deduction is ${say.size(deduction)} off (K = ${plainNumber(k, 3)} by itself)`
+        : `contradicts the others: it opened by ${plainNumber(springback ?? 0, 2)} deg at 90 deg`,
+    source: `more than ${CONTRADICTS} standard errors of its readings; data snooping, from memory`,
+    fix: 'measure it again, or take it out of the file',
+  };
+}
+
+/** Metal at the ends of a bend gives way sideways: in a narrow strip that is all there is. */
+function narrow({ strips, thickness }: MeasuredStrips): readonly Unsaid[] {
+  const least = LEAST_WIDTH * thickness;
+  return strips.flatMap(({ name, width }): readonly Unsaid[] =>
+    width === null || width >= least
+      ? []
+      : [
+          {
+            code: 'strip-narrow',
+            severity: 'warning',
+            part: name,
+            value: width,
+            limit: least,
+            unit: 'mm',
+            message: (say) =>
+              `${say.size(width)} wide; a bend so short gives way at its ends as no part does`,
+            source: `${LEAST_WIDTH} T for plane strain, from memory`,
+            fix: (say) => `bend a strip ${say.least(least)} wide or more`,
+          },
+        ],
+  );
+}
+
+function few({ row: { name, strips } }: StripFit): readonly Unsaid[] {
+  if (strips >= ENOUGH) return [];
+  return [
+    {
+      code: 'strip-few',
+      severity: 'note',
+      part: name,
+      value: strips,
+      limit: ENOUGH,
+      message: `${strips} of the strips counted; the error is what the readings allow, scatter does not show yet`,
+      source: 'common practice, no source',
+      fix: `bend and measure ${ENOUGH} strips or more`,
+    },
+  ];
+}

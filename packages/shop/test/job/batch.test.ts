@@ -1,0 +1,137 @@
+// The bends of several parts in one order, against every interleaving of their sequences.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type BendStep, DEFAULT_COSTS, DEFAULT_SHOP, type Sequence } from '../../src/index.js';
+import { batchOf } from '../../src/job/batch.js';
+import { changeOf, type SetUp, setUpOf, stood } from '../../src/job/set-up.js';
+
+const STEP: BendStep = {
+  action: 'bend',
+  bends: ['side'],
+  machine: 'brake',
+  held: 'base',
+  heldSide: 'parent',
+  faceUp: 'marked',
+  heading: 0,
+  angle: 90,
+  setAngle: 91,
+  insideRadius: 1,
+  setBack: 2,
+  tools: null,
+  sight: null,
+  stopDistance: null,
+  hooked: false,
+  press: null,
+  seconds: 0,
+};
+
+const sequence = (part: string, steps: readonly Partial<BendStep>[]): Sequence => ({
+  part,
+  shop: 'shop',
+  status: 'optimal',
+  proved: true,
+  steps: steps.map((s) => ({ ...STEP, ...s })),
+  seconds: 0,
+  bound: 0,
+  gap: 0,
+  reasons: [],
+  mends: [],
+  expanded: 0,
+});
+
+const group = (pieces: readonly number[]) => [{ pieces, from: 0, gap: 0, bare: [0, 0] as const }];
+
+/** Seconds of every way to interleave, by plain recursion. */
+function leastOf(sequences: readonly Sequence[]): number {
+  const chains = sequences.map((s) => s.steps.map((step) => setUpOf(step, DEFAULT_SHOP)));
+  const go = (at: readonly number[], stands: ReadonlyMap<string, SetUp>, machine: string): number => {
+    const ways = chains.flatMap((chain, i) => {
+      const setUp = chain[at[i] as number];
+      if (setUp === undefined) return [];
+      const before = stands.get(setUp.machine) ?? null;
+      const walk = machine !== '' && machine !== setUp.machine ? DEFAULT_COSTS.walk : 0;
+      const next = at.map((n, k) => (k === i ? n + 1 : n));
+      const now = new Map(stands).set(setUp.machine, stood(before, setUp));
+      return [walk + changeOf(before, setUp, DEFAULT_COSTS).seconds + go(next, now, setUp.machine)];
+    });
+    return ways.length === 0 ? 0 : Math.min(...ways);
+  };
+  return go(
+    chains.map(() => 0),
+    new Map(),
+    '',
+  );
+}
+
+const anyStep = fc.record({
+  machine: fc.constantFrom('brake' as const, 'vise' as const),
+  setAngle: fc.constantFrom(91, 127, null),
+  setBack: fc.constantFrom(2, 3),
+  tools: fc.constantFrom(null, group([100, 50]), group([100]), group([75, 25])),
+});
+const anyJob = fc.array(fc.array(anyStep, { minLength: 1, maxLength: 3 }), { minLength: 1, maxLength: 3 });
+
+test('no interleaving takes less', () => {
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const sequences = job.map((steps, i) => sequence(`part-${i}`, steps));
+      const batch = batchOf(sequences, DEFAULT_SHOP);
+      expect(batch.proved).toBe(true);
+      expect(batch.seconds).toBeCloseTo(leastOf(sequences), 6);
+    }),
+  );
+});
+
+test('every operation once, those of a part in its own order; never dearer than one part after another', () => {
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const sequences = job.map((steps, i) => sequence(`part-${i}`, steps));
+      const { steps, seconds, apart } = batchOf(sequences, DEFAULT_SHOP);
+      for (const { part, steps: own } of sequences)
+        expect(steps.filter((s) => s.part === part).map((s) => s.step)).toEqual(own.map((_, i) => i));
+      expect(steps.reduce((sum, s) => sum + s.seconds, 0)).toBeCloseTo(seconds, 6);
+      expect(seconds).toBeLessThanOrEqual(apart + 1e-9);
+    }),
+  );
+});
+
+describe('by hand', () => {
+  const few = group([100]);
+  const many = group([100, 50]);
+
+  test('two trays with the same two set-ups change tools once, not three times', () => {
+    const tray = (name: string) => sequence(name, [{ tools: few }, { tools: many }]);
+    const { seconds, apart, steps } = batchOf([tray('small'), tray('large')], DEFAULT_SHOP);
+    const change = DEFAULT_COSTS.tools + DEFAULT_COSTS.tool; // one finger put in or taken out
+    expect(apart).toBe(3 * change);
+    expect(seconds).toBe(change);
+    expect(steps.map((s) => s.changes)).toEqual([[], [], ['tools'], []]);
+  });
+
+  test('tools stay on the brake while a part is bent in the vise', () => {
+    const part = sequence('part', [{ tools: few }, { machine: 'vise', setAngle: null, setBack: null }]);
+    const { seconds } = batchOf([part, sequence('other', [{ tools: few }])], DEFAULT_SHOP);
+    expect(seconds).toBe(DEFAULT_COSTS.walk);
+  });
+
+  test('many parts: an order all the same, and said not to be proved', () => {
+    const wide = Array.from({ length: 9 }, (_, i) =>
+      sequence(
+        `part-${i}`,
+        Array.from({ length: 4 }, (_, k) => ({
+          setAngle: 20 + ((7 * i + 3 * k) % 11),
+          setBack: 1 + (k % 2),
+        })),
+      ),
+    );
+    const batch = batchOf(wide, DEFAULT_SHOP);
+    expect(batch.steps).toHaveLength(36);
+    expect(batch.proved).toBe(false);
+    expect(batch.seconds).toBeLessThan(batch.apart);
+  });
+
+  test('a part that cannot be bent is left out', () => {
+    const batch = batchOf([sequence('part', [{}]), sequence('other', [])], DEFAULT_SHOP);
+    expect(batch.steps.map((s) => s.part)).toEqual(['part']);
+  });
+});

@@ -1,0 +1,48 @@
+import { MATERIALS, type Material, readBend, verifyFlat } from '@tinwright/core';
+import { describe, expect, test } from 'vitest';
+import { stripSample } from '../../src/index.js';
+
+const sample = (thickness: number, insideRadius: number, material = 'mild-steel') =>
+  stripSample(
+    readBend(
+      { stock: { material, thickness }, bending: { rule: 'k-factor', insideRadius }, angle: 90 },
+      'mm',
+    ),
+    3,
+  );
+
+describe('a strip to bend', () => {
+  // 1 mm: 100 between the lines, 10 more at either end, whatever the K of the material
+  test.each(MATERIALS.map((m: Material) => m.name))(
+    '%s of 1 mm: 120 x 50, its bend in the middle',
+    (name) => {
+      const { plan, flat, width, between } = sample(1, 1, name);
+      expect([flat, width, between]).toEqual([120, 50, 100]);
+      expect(plan.flat.blank.max.map((v) => Math.round(v * 1e6) / 1e6)).toEqual([120, 50]);
+      expect(plan.flat.bends.map((b) => b.line.map((p) => Math.round(p[0] * 1e6) / 1e6))).toEqual([[60, 60]]);
+      expect(verifyFlat(plan.flat)).toEqual([]);
+      expect(plan.quantity).toBe(3);
+    },
+  );
+
+  // R 40, T 2: setback 42, and 20 beyond it, to the ten: 70 to either line
+  test('a large radius takes longer legs', () => {
+    const { flat, between } = sample(2, 40);
+    expect([flat, between]).toEqual([160, 140]);
+  });
+
+  test('even the thickest sheet is eight times as wide as it is thick', () => {
+    const { width } = sample(6, 6);
+    expect(width).toBeGreaterThanOrEqual(8 * 6);
+  });
+
+  test.each([
+    [0.1, 0],
+    [6, 100],
+  ])('T %d, R %d: the lines stand on flat metal', (thickness, radius) => {
+    const { plan, flat, between } = sample(thickness, radius);
+    const [bend] = plan.flat.bends;
+    const zone = (bend?.tangents ?? []).flat().map((p) => p[0]);
+    expect(Math.min(...zone)).toBeGreaterThan((flat - between) / 2 + 5);
+  });
+});
