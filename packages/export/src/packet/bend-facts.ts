@@ -4,8 +4,16 @@ import { bendNumber, runsAcross } from '../plan/features.js';
 import type { PacketKit } from './kit.js';
 import type { BendFacts } from './words.js';
 
-/** A bend of a part with its sizes as they are printed. */
-export function bendFacts({ name, flat }: PartPlan, work: BendWork, { dims, plans }: PacketKit): BendFacts {
+/**
+ * A bend of a part with its sizes as they are printed.
+ * @param pictured a picture tells fingers and set-back
+ */
+export function bendFacts(
+  { name, flat }: PartPlan,
+  work: BendWork,
+  pictured: boolean,
+  { dims, plans }: PacketKit,
+): BendFacts {
   const own = work.bends.map((id) => flat.bends.findIndex((b) => b.id === id));
   const [first] = own.map((i) => flat.bends[i]) as [FlatBend];
   // a hem is folded as far as the machine goes before it is pressed flat
@@ -20,7 +28,7 @@ export function bendFacts({ name, flat }: PartPlan, work: BendWork, { dims, plan
     hem: first.hem,
     radius: dims.fine(first.insideRadius),
     several: own.length > 1,
-    machine: work.step === null ? null : machineFacts(work.step, dims.text, dims.angle),
+    machine: work.step === null ? null : machineFacts(work.step, pictured, dims.text, dims.angle),
   };
 }
 
@@ -31,6 +39,7 @@ const TOWARDS = ['right', 'top', 'left', 'bottom'] as const;
 
 function machineFacts(
   step: BendStep,
+  pictured: boolean,
   size: (mm: number) => string,
   angle: (degrees: number) => string,
 ): BendFacts['machine'] {
@@ -45,9 +54,9 @@ function machineFacts(
     set: step.setAngle === null ? null : angle(step.setAngle),
     sights: (step.sight ?? []).flatMap((l) => offsetOf(l, size)),
     stop: step.stopDistance === null ? null : size(step.stopDistance),
-    fingers: fingersOf(step, size),
+    fingers: pictured ? null : fingersOf(step, size),
     hooked: step.hooked,
-    setBack: step.setBack === null ? null : size(step.setBack),
+    setBack: pictured || step.setBack === null ? null : size(step.setBack),
     press:
       step.press === null
         ? null

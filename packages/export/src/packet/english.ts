@@ -272,9 +272,10 @@ export const ENGLISH_PACKET: PacketWords = {
     why: (text) => `Why: ${text}.`,
     with: (tools) => `With: ${tools}`,
     glossary:
-      'Nose: the edge of the fingers the sheet is bent round. Rear stop: from the nose back to the edge of the sheet that lies against it. Set back: how far the nose stands behind the edge of the leaf. Left, right, top and bottom are those of the pattern on its plan.',
+      'Nose: the edge of the fingers the sheet is bent round. Rear stop: from the nose back to the edge of the sheet that lies against it. Set back: how far the nose stands behind the edge of the leaf. Left, right, top and bottom are those of the pattern on its plan; west, east, north and south are the same, and parts of it are named after them.',
     heading: 'In this order',
-    stepAlt: (part, step) => `Step ${step} of bending ${part}`,
+    picture: (part, step, of) => `Picture: ${part}, step ${step} of ${of}.`,
+    pictures: (part) => `Pictures of bending ${part}`,
     trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
       title: 'Bend a trial strip',
       lines: [

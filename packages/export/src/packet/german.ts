@@ -273,9 +273,10 @@ export const GERMAN_PACKET: PacketWords = {
     why: (text) => `Warum: ${text}.`,
     with: (tools) => `Mit: ${tools}`,
     glossary:
-      'Nase: die Kante der Segmente, um die gebogen wird. Anschlag: von der Nase bis zur Blechkante, die hinten anliegt. Rückstand: wie weit die Nase hinter der Kante der Biegewange steht. Links, rechts, oben und unten sind die der Abwicklung auf dem Plan.',
+      'Nase: die Kante der Segmente, um die gebogen wird. Anschlag: von der Nase bis zur Blechkante, die hinten anliegt. Rückstand: wie weit die Nase hinter der Kante der Biegewange steht. Links, rechts, oben und unten sind die der Abwicklung auf dem Plan; West (west), Ost (east), Nord (north) und Süd (south) sind dasselbe, und Flächen heißen danach.',
     heading: 'In dieser Reihenfolge',
-    stepAlt: (part, step) => `Schritt ${step} beim Biegen von ${part}`,
+    picture: (part, step, of) => `Bild: ${part}, Schritt ${step} von ${of}.`,
+    pictures: (part) => `Bilder zum Biegen von ${part}`,
     trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
       title: 'Probestreifen biegen',
       lines: [

@@ -2,6 +2,7 @@ import { type JobPlan, MM_PER_INCH, type PartPlan, plainNumber } from '@tinwrigh
 import type { Setting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import type { PlanWords } from '../plan/words.js';
+import type { StepWords } from '../steps/words.js';
 import type { PacketWords } from './words.js';
 
 /** What every sheet of a packet is written with. */
@@ -12,6 +13,7 @@ export interface PacketKit {
   readonly dims: Dims;
   readonly words: PacketWords;
   readonly plans: PlanWords;
+  readonly steps: StepWords;
   readonly setting: Setting;
 }
 

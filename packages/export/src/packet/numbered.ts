@@ -44,7 +44,10 @@ function contents(body: readonly Page[], before: number, { words, setting }: Pac
   ];
 }
 
-function withNumber(page: Page, text: string, { setting: { face } }: PacketKit): Page {
-  const number = letter(face, text, [page.width - SIDE, BASE], { height: 2.5, align: 'end' });
+function withNumber(page: Page, text: string, { setting }: PacketKit): Page {
+  const number = letter(setting.face, text, [page.width - SIDE, BASE], {
+    height: setting.height,
+    align: 'end',
+  });
   return { ...page, blocks: [...page.blocks, { alt: null, items: [number] }] };
 }

@@ -1,13 +1,11 @@
 import { inWords, type PartPlan, sayIn, type Unit } from '@tinwright/core';
 import type { JointWork, Operation, Operations, Sequence, Shop } from '@tinwright/shop';
 import { toolsOf } from '@tinwright/shop';
-import type { Drawing } from '../drawing.js';
 import type { Flowing, Strip } from '../page/flow.js';
-import { letter, lines } from '../page/letter.js';
-import { type Item, moved } from '../page/page.js';
+import { letter, lines, type Stand } from '../page/letter.js';
+import type { Item } from '../page/page.js';
 import { headingStrip, notesFlow } from '../page/table.js';
 import { bendFacts } from './bend-facts.js';
-import { drawingFigure, heightOf, hung } from './drawing-figure.js';
 import { type PacketKit, thicknessText } from './kit.js';
 import type { JointFacts, StepWords } from './words.js';
 
@@ -18,14 +16,13 @@ export interface OperationsAsk {
   /** True where no shop was given. */
   readonly assumed: boolean;
   readonly sequences: ReadonlyMap<string, Sequence>;
-  /** Pictures of the steps of bending, by the name of the part; as many as it has steps. */
-  readonly pictures: ReadonlyMap<string, readonly Drawing[]>;
+  /** How many pictures of its bends a part has, and the page they start on. */
+  readonly pictures: ReadonlyMap<string, { readonly count: number; readonly link: string }>;
 }
 
 const BOX = 3.5; // mm, side of the box to tick
 const INDENT = 9; // mm from the number to the text
 const LEAD = 1.6;
-const TALLEST = 55; // mm of a picture
 
 /** The operations sheet: tools to lay out, then everything to do in order, each with its reason. */
 export function operationFlows(kit: PacketKit, ask: OperationsAsk): readonly Flowing[] {
@@ -39,10 +36,10 @@ export function operationFlows(kit: PacketKit, ask: OperationsAsk): readonly Flo
       alt: null,
       heading: headingStrip(w.heading, setting),
       head: null,
-      rows: ask.operations.list.flatMap((o, i) => [
-        stepStrip(stepWords(o, kit), o, i + 1, width, kit),
-        ...pictureStrip(o, kit, ask, width),
-      ]),
+      rows: ask.operations.list.map((o, i) => {
+        const picture = pictureOf(o, kit, ask);
+        return stepStrip(stepWords(o, picture !== null, kit), picture, o, i + 1, width, kit);
+      }),
     }),
   ];
 }
@@ -73,7 +70,7 @@ function reasonsOf(sequence: Sequence | undefined, units: Unit): string {
 }
 
 /** An operation in words. */
-function stepWords(o: Operation, kit: PacketKit): StepWords {
+function stepWords(o: Operation, pictured: boolean, kit: PacketKit): StepWords {
   const { dims, words, plan, plans, sets } = kit;
   const w = words.operations;
   const { unit, text } = dims;
@@ -104,7 +101,7 @@ function stepWords(o: Operation, kit: PacketKit): StepWords {
         unit,
       );
     case 'bend':
-      return w.bend(bendFacts(part as PartPlan, o.bend, kit), unit);
+      return w.bend(bendFacts(part as PartPlan, o.bend, pictured, kit), unit);
     case 'check':
       return w.check(
         o.part,
@@ -166,6 +163,7 @@ const jointFacts = (j: JointWork, { dims }: PacketKit): JointFacts => ({
 /** Number, title, box to tick, what to do, why and with what. */
 function stepStrip(
   { title, lines: said }: StepWords,
+  picture: Picture | null,
   { reasons, tools }: Operation,
   number: number,
   width: number,
@@ -175,15 +173,16 @@ function stepStrip(
   const room = width - INDENT - BOX - 3;
   const items: Item[] = [];
   let y = -1.3 * height;
-  const add = (text: string, bold = false) => {
-    for (const line of lines(face, text, room, height, bold ? 'bold' : 'regular')) {
-      items.push(letter(face, line, [INDENT, y], { height, bold }));
+  const add = (text: string, more: Pick<Stand, 'bold' | 'link'> = {}) => {
+    for (const line of lines(face, text, room, height, more.bold ? 'bold' : 'regular')) {
+      items.push(letter(face, line, [INDENT, y], { height, ...more }));
       y -= LEAD * height;
     }
   };
   items.push(letter(face, String(number), [INDENT - 2.5, y], { height, bold: true, align: 'end' }));
-  add(title, true);
+  add(title, { bold: true });
   for (const text of said) add(text);
+  if (picture !== null) add(picture.text, { link: picture.link });
   if (reasons.length > 0) add(w.why(reasons.map((r) => w.reasons[r]).join('; ')));
   if (tools.length > 0) add(w.with(tools.map((t) => w.toolNames[t]).join(', ')));
   const [x, top] = [width - BOX - 1, -0.4 * height];
@@ -210,17 +209,14 @@ function stepStrip(
   return { height: -bottom, items: [...items, box, rule] };
 }
 
-/** The picture of a step of bending, where there is one for it. */
-function pictureStrip(
-  o: Operation,
-  { words, setting }: PacketKit,
-  { pictures }: OperationsAsk,
-  width: number,
-): readonly Strip[] {
-  if (o.kind !== 'bend') return [];
-  const drawing = pictures.get(o.part)?.[o.bend.index];
-  if (drawing === undefined) return [];
-  const alt = words.operations.stepAlt(o.part, o.bend.index + 1);
-  const figure = drawingFigure(drawing, alt, [width - INDENT, TALLEST], setting);
-  return [{ height: heightOf(figure) + 4, items: moved(hung(figure, width - INDENT), [INDENT, -2]), alt }];
+interface Picture {
+  readonly text: string;
+  readonly link: string;
+}
+
+/** Where the picture of a step of bending is found; null where there is none. */
+function pictureOf(o: Operation, { words }: PacketKit, { pictures }: OperationsAsk): Picture | null {
+  const own = o.kind === 'bend' ? pictures.get(o.part) : undefined;
+  if (o.kind !== 'bend' || own === undefined || o.bend.index >= own.count) return null;
+  return { text: words.operations.picture(o.part, o.bend.index + 1, own.count), link: own.link };
 }

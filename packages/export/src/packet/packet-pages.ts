@@ -16,7 +16,7 @@ import type { PacketKit } from './kit.js';
 import { LANGUAGES, type Language } from './languages.js';
 import type { Making } from './making.js';
 import { numbered } from './numbered.js';
-import { operationFlows } from './operations.js';
+import { operationPages } from './operation-pages.js';
 import { anchored, chapter, textSheets } from './text-sheets.js';
 import { worksheetPages } from './worksheet-pages.js';
 
@@ -65,9 +65,9 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
     sets = 1,
     date = '',
   } = options;
-  const { packet: words, plans } = LANGUAGES[language];
+  const { packet: words, plans, steps } = LANGUAGES[language];
   const setting = { face, height: lettering };
-  const kit: PacketKit = { plan, sets, dims: dimsOf(options.dims), words, plans, setting };
+  const kit: PacketKit = { plan, sets, dims: dimsOf(options.dims), words, plans, steps, setting };
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
   const given = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
   const sheets = (name: string, title: string, passages: readonly Flowing[], level: 0 | 1 = 0) =>
@@ -85,12 +85,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
           partPlan(job.name, p, { ...given, ...(date && { date }) }, brakeMarks(p, making)).pages,
         ]),
       ),
-    operations: () =>
-      sheets(
-        'operations',
-        words.sections.operations,
-        operationFlows(kit, { pictures: new Map(), ...making }),
-      ),
+    operations: () => operationPages(kit, making, paper, options.dims, sheets),
     joints: () => sheets('joints', words.sections.joints, jointFlows(kit)),
     inspection: () =>
       sheets(

@@ -151,7 +151,9 @@ export interface PacketWords {
     readonly with: (tools: string) => string;
     readonly glossary: string;
     readonly heading: string;
-    readonly stepAlt: (part: string, step: number) => string;
+    /** As the picture itself is titled. */
+    readonly picture: (part: string, step: number, of: number) => string;
+    readonly pictures: (part: string) => string;
     readonly trialBend: (facts: TrialFacts, unit: string) => StepWords;
     readonly shear: (
       part: string,

@@ -44,7 +44,8 @@ test('every picture says in words what it shows', () => {
 test('a plan and a template of every part', () => {
   const entries = pages.flatMap((p) => p.anchors?.filter((a) => a.level === 1).map((a) => a.title) ?? []);
   const of = (what: string) => ['body', 'end', 'handle'].map((p) => `${what} of ${p}`);
-  expect(entries).toEqual([...of('Plan'), ...of('Template')]);
+  const pictures = ['body', 'handle'].map((p) => `Pictures of bending ${p}`);
+  expect(entries).toEqual([...of('Plan'), ...pictures, ...of('Template')]);
 });
 
 test('the parts list has letters of the picture, quantities, blanks and the mass of all', () => {
@@ -143,16 +144,31 @@ test('the same job gives the same pages', () => {
   expect(pagesOf(plannedCarrier())).toEqual(pages);
 });
 
-test('pictures of the steps are set behind their steps', () => {
-  const making = assumed(carrier);
-  const drawing = {
-    title: 'step',
-    layers: [{ name: 'EDGE', shapes: [{ kind: 'line', from: [0, 0], to: [80, 40] }] }],
-    box: { min: [0, 0], max: [80, 40] },
-  } as const;
-  const steps = making.sequences.get('body')?.steps.length ?? 0;
-  const pictures = new Map([['body', Array.from({ length: steps }, () => drawing)]]);
-  const drawn = sectionOf(packetPages(carrier, { ...making, pictures }, A4), 'operations');
-  const alts = drawn.flatMap((p) => p.blocks.flatMap((b) => b.alt ?? []));
-  expect(alts).toEqual(Array.from({ length: steps }, (_, i) => `Step ${i + 1} of bending body`));
+test('every step of bending has its picture, which the operations name and lead to', () => {
+  const steps = assumed(carrier).sequences.get('body')?.steps.length ?? 0;
+  const own = sectionOf(pages, 'operations');
+  const said = saidOn(own);
+  expect(steps).toBeGreaterThan(4);
+  for (let n = 1; n <= steps; n++) {
+    expect(said).toContain(`Picture: body, step ${n} of ${steps}.`);
+    expect(own.flatMap((p) => p.blocks.flatMap((b) => b.alt ?? [])).join()).toContain(
+      `body, step ${n} of ${steps}: `,
+    );
+  }
+  const links = wordsOf(own).flatMap((w) => (w.text.startsWith('Picture: body') ? [w.link] : []));
+  expect(new Set(links)).toEqual(new Set(['steps-1']));
+});
+
+test('large print: no text is under 3 mm, pictures of steps and templates included', () => {
+  const large = pagesOf(carrier, { lettering: 3.5, paper: 'A3' });
+  const pictures = new Set(
+    sectionOf(large, 'operations').filter((p) => wordsOf([p]).some((w) => w.text.startsWith('You stand'))),
+  );
+  const small = large
+    .filter((p) => !pictures.has(p))
+    .flatMap((p) => wordsOf([p]))
+    .filter((w) => w.height < 3.5);
+  expect(small).toEqual([]);
+  expect(pictures.size).toBeGreaterThan(0);
+  for (const w of wordsOf([...pictures])) expect(w.height).toBeGreaterThanOrEqual(2.4);
 });
