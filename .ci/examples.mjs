@@ -30,13 +30,10 @@ function converted(value, from, key = '') {
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, converted(v, from, k)]));
 }
 
-<<<<<<< HEAD
-for (const file of readdirSync(join(root, 'examples')).filter((f) => /(?<!-shop)\.yaml$/.test(f))) {
-=======
-for (const file of readdirSync(join(root, 'examples')).filter(
-  (f) => f.endsWith('.yaml') && f !== 'deep-bin.yaml',
-)) {
->>>>>>> 51726bc857b79ce856f9a91d0f7ef56ef508e265
+const jobs = readdirSync(join(root, 'examples')).filter(
+  (f) => /(?<!-shop)\.yaml$/.test(f) && f !== 'deep-bin.yaml',
+);
+for (const file of jobs) {
   const job = parse(readFileSync(join(root, 'examples', file), 'utf8'));
   const other = { ...converted(job, job.units), units: job.units === 'mm' ? 'in' : 'mm' };
   for (const [i, rule] of RULES.entries())

@@ -1,10 +1,11 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
-import type { ShopPlan } from '@tinwright/shop';
+import type { Sequence, ShopPlan } from '@tinwright/shop';
 import { type DxfForm, dxfOf } from './dxf/write.js';
 import { manifestOf, manifestText, type PartFiles } from './manifest.js';
 import type { OutFile } from './out-file.js';
 import { pictureFiles, viewFiles } from './picture-files.js';
 import { flatDrawing } from './sheets/flat.js';
+import { stepFiles } from './step-files.js';
 import { toSvg } from './svg/write.js';
 
 /** What of a job is written besides the cut files. */
@@ -16,6 +17,8 @@ export interface Wanted {
   readonly views?: boolean;
   /** The job as a shop makes it: its bend orders and findings go to the manifest. */
   readonly inShop?: ShopPlan | null;
+  /** Also a picture of every operation of the bend orders. */
+  readonly steps?: boolean;
 }
 
 /** Everything `tinwright make` writes for a job, manifest last. Same plan, same bytes. */
@@ -24,8 +27,14 @@ export async function jobFiles(plan: JobPlan, wanted: Wanted): Promise<readonly 
     ...cutFiles(plan, wanted.dxf),
     ...(wanted.pictures ? await pictureFiles(plan) : []),
     ...(wanted.views ? viewFiles(plan, wanted.dxf) : []),
+    ...(wanted.steps && wanted.inShop ? allStepFiles(plan, wanted.inShop) : []),
   ];
   return [...files, manifestFile(plan, files, wanted.inShop ?? null)];
+}
+
+/** Step pictures of every part that can be bent. */
+function allStepFiles({ parts }: JobPlan, { sequences, shop }: ShopPlan): readonly OutFile[] {
+  return parts.flatMap((p, i) => stepFiles(p, sequences[i] as Sequence, shop));
 }
 
 /** The cut files of a job: a DXF and an SVG for every part. */

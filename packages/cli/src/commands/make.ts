@@ -4,7 +4,7 @@ import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
-import { plannedIn } from '../open-shop.js';
+import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
 import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
@@ -14,6 +14,7 @@ interface Options {
   readonly dxf: 'r2000' | 'r12';
   readonly pictures: boolean;
   readonly views: boolean;
+  readonly steps: boolean;
   readonly strict: boolean;
   readonly shop?: string;
   readonly json: boolean;
@@ -36,6 +37,11 @@ export const make: AnyCommand = command<Options>({
       default: false,
       describe: 'also front, top and side view of every formed part as DXF',
     },
+    steps: {
+      type: 'boolean',
+      default: false,
+      describe: 'also a picture of every bend, in the default shop without --shop',
+    },
     strict: { type: 'boolean', default: false, describe: 'write nothing while a finding is an error' },
     shop: SHOP_OPTION,
     json: JSON_OPTION,
@@ -49,11 +55,11 @@ export const make: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, out, dxf, pictures, views, strict, shop, json }: Options,
+  { job, out, dxf, pictures, views, steps, strict, shop, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families, shop);
+  const opened = await openJob(host, job, json, families, shop ?? (steps ? DEFAULT_NAME : undefined));
   if ('exit' in opened) return opened.exit;
   const { plan } = opened;
   const inShop = await plannedIn(plan, opened.shop);
@@ -63,7 +69,7 @@ async function run(
     import('../files.js'),
   ]);
   const wrong = worst(findings) === 'error';
-  const files = strict && wrong ? [] : await jobFiles(plan, { dxf, pictures, views, inShop });
+  const files = strict && wrong ? [] : await jobFiles(plan, { dxf, pictures, views, inShop, steps });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
