@@ -24,6 +24,7 @@ export function sequenceEntry(sequence: Sequence, say: Say): object {
       stopDistance: step.stopDistance,
       tools: step.tools,
       sight: step.sight,
+      sightOffset: step.sightOffset,
       press: step.press,
     })),
     reasons: reasons.map(({ bends, code, panel, machine, by, message }) => ({

@@ -8,12 +8,12 @@ export function brakeMarks({ name, flat }: PartPlan, { assumed, sequences }: Mak
   const set = steps.filter((s) => s.action === 'bend' || s.action === 'fold');
   return {
     sights: set.flatMap((s) =>
-      s.sight === null
+      s.sightOffset === null
         ? []
         : s.bends.map((bend) => ({
             bend,
             held: s.heldSide === 'parent' ? ('parent' as const) : ('flange' as const),
-            offset: (flat.bends.find((b) => b.id === bend)?.zone ?? 0) / 2 - s.insideRadius,
+            offset: (flat.bends.find((b) => b.id === bend)?.zone ?? 0) / 2 - (s.sightOffset as number),
           })),
     ),
     setAngles: Object.fromEntries(

@@ -87,7 +87,8 @@ export const STEPS_ENGLISH: StepWords = {
       `${face} face ${kind === 'vise' ? 'away from you' : 'up'}${flipped ? ': flip the part over' : ''}`,
     towards: (compass, turned) =>
       `${compass} side of the pattern${turned === null ? '' : turned === 180 ? ': turn it right round' : `: turn it ${turned > 0 ? 'counter-clockwise' : 'clockwise'}`}`,
-    sight: (offset, panel) => `${offset} from the tangent line of ${panel}, towards the bend`,
+    sight: (offset, panel, towards) =>
+      `${offset} from the tangent line of ${panel}, ${towards === 'bend' ? 'towards' : 'away from'} the bend`,
     tangentIsSight: (panel) => `the tangent line of ${panel}`,
     stop: (size) => `${size} behind the edge of the fingers`,
     noStop: 'none: no straight edge behind; go by the line',

@@ -1,4 +1,4 @@
-import { type FlatBend, type Point, plainNumber } from '@tinwright/core';
+import { type FlatBend, plainNumber } from '@tinwright/core';
 import { mountedPieces } from './mounted.js';
 import { parentOf, type Scene } from './scene.js';
 import type { StepSetting } from './setting.js';
@@ -81,19 +81,15 @@ function gapText(scene: Scene, words: StepSetting['words'], size: (mm: number) =
   return words.cells.gap(hem === 'closed' || insideRadius < TINY ? '' : size(2 * insideRadius));
 }
 
-/** How far the sight line lies from the tangent line on the held side. */
-function sightText(scene: Scene, words: StepSetting['words'], size: (mm: number) => string): string | null {
-  const { step } = scene;
-  const { tangents } = bendOf(scene);
-  const [sight] = step.sight ?? [];
-  if (sight === undefined) return null;
-  const [a, b] = step.heldSide === 'parent' ? tangents[0] : tangents[1];
-  const l = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  const off = ([x, y]: Point) => Math.abs((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])) / l;
-  const distance = off(sight[0]);
-  return distance < TINY
-    ? words.cells.tangentIsSight(step.held)
-    : words.cells.sight(size(distance), step.held);
+/** How far the sight line lies from the tangent line on the held side, and to which side of it. */
+function sightText(
+  { step: { sightOffset, held } }: Scene,
+  words: StepSetting['words'],
+  size: (mm: number) => string,
+): string | null {
+  if (sightOffset === null) return null;
+  if (Math.abs(sightOffset) < TINY) return words.cells.tangentIsSight(held);
+  return words.cells.sight(size(Math.abs(sightOffset)), held, sightOffset > 0 ? 'bend' : 'held');
 }
 
 /** Pieces from the left, as the operator sees them, and where they start. */

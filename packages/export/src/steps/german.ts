@@ -87,7 +87,8 @@ export const STEPS_GERMAN: StepWords = {
       `${face === 'marked' ? 'Anrissseite' : 'Rückseite'} ${kind === 'vise' ? 'vom Körper weg' : 'oben'}${flipped ? ': Teil umdrehen' : ''}`,
     towards: (compass, turned) =>
       `${compass} der Abwicklung${turned === null ? '' : turned === 180 ? ': halb herumdrehen' : `: ${turned > 0 ? 'gegen den' : 'im'} Uhrzeigersinn drehen`}`,
-    sight: (offset, panel) => `${offset} von der Tangentenlinie von ${panel}, zum Bug hin`,
+    sight: (offset, panel, towards) =>
+      `${offset} von der Tangentenlinie von ${panel}, ${towards === 'bend' ? 'zum Bug hin' : 'vom Bug weg'}`,
     tangentIsSight: (panel) => `die Tangentenlinie von ${panel}`,
     stop: (size) => `${size} hinter der Kante der Segmente`,
     noStop: 'keiner: hinten keine gerade Kante; nach der Linie',

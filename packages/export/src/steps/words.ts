@@ -32,7 +32,8 @@ export interface StepWords {
     readonly face: (face: 'marked' | 'unmarked', kind: BendStep['machine'], flipped: boolean) => string;
     /** Which side of the pattern lies towards the operator, in a vise up, and how far it was turned for it. */
     readonly towards: (compass: string, turned: number | null) => string;
-    readonly sight: (offset: string, panel: string) => string;
+    /** Towards the bend, or back over what is held. */
+    readonly sight: (offset: string, panel: string, towards: 'bend' | 'held') => string;
     readonly tangentIsSight: (panel: string) => string;
     readonly stop: (size: string) => string;
     readonly noStop: string;

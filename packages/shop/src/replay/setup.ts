@@ -21,33 +21,33 @@ export interface Tool extends Solid {
 /** A machine during a step, at a share of the stroke from 0 to 1. */
 export type Machine = (flat: FlatPattern, step: BendStep, bends: readonly FlatBend[], share: number) => Setup;
 
-/** Axes of a line as it lies in a machine: forward away from the held side, left as the operator sees it. */
+/** Axes of a line as it lies in a machine: forward away from the held side, right as the operator sees it. */
 export function lineAxes(
   step: BendStep,
   bend: FlatBend,
-): { readonly at: Point; readonly out: Point; readonly left: Point } {
+): { readonly at: Point; readonly out: Point; readonly right: Point } {
   const [near, far] = step.heldSide === 'parent' ? bend.tangents : [bend.tangents[1], bend.tangents[0]];
   const [a, b] = near;
   const l = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const along: Point = [(b[0] - a[0]) / l, (b[1] - a[1]) / l];
   const side = Math.sign(along[0] * (far[0][1] - a[1]) - along[1] * (far[0][0] - a[0]));
   const out: Point = [-along[1] * side, along[0] * side];
-  // z × x, seen from the side that is up
-  const left: Point = step.faceUp === 'marked' ? [-out[1], out[0]] : [out[1], -out[0]];
-  return { at: a, out, left };
+  // z × x, seen from the side that is up: he stands in front and looks back along x
+  const right: Point = step.faceUp === 'marked' ? [-out[1], out[0]] : [out[1], -out[0]];
+  return { at: a, out, right };
 }
 
 /** From the flat coordinates of the held panel to a machine whose origin lies `forward` of its tangent line. */
 export function placed(step: BendStep, bend: FlatBend, thickness: number, forward: number): Rigid {
-  const { at, out, left } = lineAxes(step, bend);
+  const { at, out, right } = lineAxes(step, bend);
   const up = step.faceUp === 'marked';
   const dot = (u: Point, v: Point) => u[0] * v[0] + u[1] * v[1];
   return {
     m: [
       [out[0], out[1], 0],
-      [left[0], left[1], 0],
+      [right[0], right[1], 0],
       [0, 0, up ? 1 : -1],
     ],
-    t: [-dot(out, at) - forward, -dot(left, at), up ? 0 : thickness],
+    t: [-dot(out, at) - forward, -dot(right, at), up ? 0 : thickness],
   };
 }

@@ -39,8 +39,8 @@ const width = (pieces: readonly number[], gap: number) =>
 
 /** Bent material of every line, counted from the left end of them all. */
 function linesOf(step: BendStep, bends: readonly FlatBend[]): readonly Along[] {
-  const { left } = lineAxes(step, bends[0] as FlatBend);
-  const right = ([x, y]: Point) => -(x * left[0] + y * left[1]);
+  const { right: axis } = lineAxes(step, bends[0] as FlatBend);
+  const right = ([x, y]: Point) => x * axis[0] + y * axis[1];
   const start = Math.min(...bends.flatMap((b) => b.line.map(right)));
   return bends.map(({ line: [p, q] }): Along => {
     const [a, b] = [right(p) - start, right(q) - start];

@@ -1,13 +1,12 @@
-import { type FlatBend, type PartPlan, place3 } from '@tinwright/core';
-import type { Press, Shop } from '../machines/shop.js';
+import type { FlatBend, PartPlan } from '@tinwright/core';
+import type { Shop } from '../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile } from '../metal/press-force.js';
-import { stageOf } from './bench.js';
-import type { TreeBend } from './fold-tree.js';
-import { bendsTo, lineFrame, poseInMachine } from './line.js';
-import { lumpsOf } from './lumps.js';
+import type { TreeBend, TreePanel } from './fold-tree.js';
+import { lineFrame } from './line.js';
 import type { BendStep, PressSetting } from './plan.js';
-import { sightLine } from './sight-line.js';
+import { sightLine, sightOffset } from './sight-line.js';
 import type { Move, Problem } from './states.js';
+import { rearEdge } from './stop-edge.js';
 import { toolGroups } from './tool-groups.js';
 
 /** A move in the words of the shop: what is held, what is set, which line goes where. */
@@ -21,10 +20,9 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
   const bends = ids.map((id) => plan.flat.bends.find((b) => b.id === id) as FlatBend);
   const station = problem.stations.find((s) => s.id === position.tooling);
   const { station: machine } = position;
-  const onBrake = machine === 'brake';
-  const tooled = onBrake || machine === 'press';
+  const tooled = machine === 'brake' || machine === 'press';
   const heldPanel = held === 'parent' ? frame.parents[0] : operation.panels[0];
-  const edge = tooled && action !== 'close' ? edgeDistance(problem, move) : null;
+  const rear = tooled && action !== 'close' ? rearEdge(problem, move) : null;
   return {
     action,
     bends: ids,
@@ -36,7 +34,7 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
     angle: action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle),
     setAngle: tooled && action !== 'close' ? position.stop : null,
     insideRadius: bends[0]?.insideRadius ?? 0,
-    setBack: onBrake ? position.setBack : null,
+    setBack: machine === 'brake' ? position.setBack : null,
     tools: tooled
       ? toolGroups(
           position.tools,
@@ -46,21 +44,28 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
           station?.gaps.inner ?? 0,
         )
       : null,
-    sight: onBrake && action !== 'close' ? bends.map((b) => sightLine(b, held)) : null,
-    stopDistance: onBrake && edge !== null ? edge.toNose : null,
+    ...sightSetting(problem, move, bends, rear),
     hooked: mounting.hooked,
-    press:
-      machine === 'press' && shop.press !== null
-        ? pressSetting(
-            shop.press,
-            shop,
-            plan,
-            position.tooling,
-            lengthOf(frame.spans),
-            edge?.toMiddle ?? null,
-          )
-        : null,
+    press: pressSetting(problem, move, plan, shop, rear === null ? null : rear + (bends[0]?.zone ?? 0) / 2),
     seconds: cost,
+  };
+}
+
+/** Where the nose stands in front of the tangent line, and the stop behind it; a hem is folded with the edge on the line. */
+function sightSetting(
+  { work }: Problem,
+  { mounting: { operation, held }, position: { station, setBack } }: Move,
+  bends: readonly FlatBend[],
+  rear: number | null,
+): Pick<BendStep, 'sight' | 'sightOffset' | 'stopDistance'> {
+  if (station !== 'brake' || operation.action === 'close' || setBack === null)
+    return { sight: null, sightOffset: null, stopDistance: null };
+  const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
+  const offset = operation.action === 'fold' ? 0 : sightOffset(bend.setback, setBack);
+  return {
+    sight: bends.map((b) => sightLine(b, held, offset)),
+    sightOffset: offset,
+    stopDistance: rear === null ? null : rear + offset,
   };
 }
 
@@ -68,13 +73,14 @@ const lengthOf = (spans: readonly (readonly [number, number])[]) =>
   Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
 
 function pressSetting(
-  press: Press,
-  { profile }: Shop,
+  { work }: Problem,
+  { mounting: { operation, held }, position: { station, tooling } }: Move,
   { material, sheet }: PartPlan,
-  tooling: string,
-  length: number,
+  { press, profile }: Shop,
   gauge: number | null,
 ): PressSetting | null {
+  if (station !== 'press' || press === null) return null;
+  const length = lengthOf(lineFrame(work, operation, held).spans);
   const die = press.dies.find((d) => tooling.endsWith(`/ ${d.name}`));
   const punch = press.punches.find((p) => tooling.startsWith(`press ${p.name} /`));
   if (die === undefined || punch === undefined) return null;
@@ -88,34 +94,4 @@ function pressSetting(
     forceFormula: `F = ${constant.value} x Rm x L x T^2 / V with Rm ${tensile} N/mm2 (${constant.source})`,
     gauge,
   };
-}
-
-const LEAST_EDGE = 10; // mm of straight edge a stop needs; judgement
-
-/**
- * From the furthest flat edge of the held sheet that runs along the line to the edge of the nose on a leaf brake, and
- * to the middle of the bend under a punch. mm; null without such an edge.
- */
-function edgeDistance(
-  { work }: Problem,
-  { mounting, done }: Move,
-): { readonly toNose: number; readonly toMiddle: number } | null {
-  const { operation, held } = mounting;
-  const frame = lineFrame(work, operation, held);
-  const stage = stageOf(work, done);
-  const bend = work.tree.panels[operation.panels[0] as number]?.bend as TreeBend;
-  const edges = lumpsOf(work.tree).flatMap((lump) => {
-    if (lump.kind === 'bend' || frame.moves[lump.panel] === true) return [];
-    if (!bendsTo(work, frame, lump).every((p) => stage(p) === 'flat')) return [];
-    const pose = poseInMachine(work, frame, lump, stage);
-    const shape = (work.tree.panels[lump.panel]?.panel.shape ?? []).map((e) => place3(pose, [...e.from, 0]));
-    return shape.flatMap((p, i) => {
-      const q = shape[(i + 1) % shape.length] ?? p;
-      return Math.abs(p[0] - q[0]) < 1e-6 && Math.abs(p[1] - q[1]) > LEAST_EDGE ? [p[0]] : [];
-    });
-  });
-  const tangent = -bend.setback; // of the held side, from the mould line
-  const rear = Math.min(...edges);
-  if (!(rear < tangent)) return null;
-  return { toNose: tangent + bend.insideRadius - rear, toMiddle: tangent + bend.allowance / 2 - rear };
 }

@@ -23,6 +23,8 @@ export interface BendStep {
   readonly tools: readonly ToolGroup[] | null;
   /** Line on the flat to set under the nose, one for each bend; null where none is used. */
   readonly sight: readonly Line[] | null;
+  /** That line from the tangent line on the held side, towards the bend; null where none is used. */
+  readonly sightOffset: number | null;
   /** From the line under the nose back to the edge of the sheet against the rear stop. */
   readonly stopDistance: number | null;
   readonly hooked: boolean;

@@ -4,7 +4,7 @@ import type { Stretch } from './station.js';
 import type { Interval } from './stretches.js';
 
 /**
- * Where tools stand along a line, from its left end as the operator sees it (the machine's y runs to his left).
+ * Where tools stand along a line, from its left end as the operator sees it (the machine's y runs to his right).
  * A group stands in the middle of the bent material it covers, as far as its stretch lets it; pieces keep equal gaps
  * when they have to reach further than they are wide.
  * @param set null for the whole rack side by side; it only has to be said where it ends beside something
@@ -20,8 +20,7 @@ export function toolGroups(
   const open = stretches.every((s) => !Number.isFinite(s.from) && !Number.isFinite(s.to));
   if (set === null && open) return null;
   const line: Interval = [Math.min(...spans.map((s) => s[0])), Math.max(...spans.map((s) => s[1]))];
-  // looking at the machine from the front, y grows to the left
-  const seen = stretches.map((s): Interval => [line[1] - s.to, line[1] - s.from]);
+  const seen = stretches.map((s): Interval => [s.from - line[0], s.to - line[0]]);
   const length = line[1] - line[0];
   return (set ?? [rack]).map((pieces, i): ToolGroup => {
     const [from, to] = seen[i] ?? [0, length];

@@ -19,6 +19,7 @@ const STEP: BendStep = {
   setBack: 2,
   tools: null,
   sight: null,
+  sightOffset: null,
   stopDistance: null,
   hooked: false,
   press: null,

@@ -1,0 +1,79 @@
+import type { FlatBend, Point } from '@tinwright/core';
+import { describe, expect, test } from 'vitest';
+import { type BendStep, planSequence } from '../../src/index.js';
+import { sightOffset } from '../../src/sequence/sight-line.js';
+import { planned, shopWith } from '../shops.js';
+
+/** Distance of a point from a line. */
+const off = ([p, q]: readonly [Point, Point], [x, y]: Point) =>
+  Math.abs((q[0] - p[0]) * (y - p[1]) - (q[1] - p[1]) * (x - p[0])) / Math.hypot(q[0] - p[0], q[1] - p[1]);
+
+describe('where the nose stands', () => {
+  test('with a set-back of T it is one inside radius from the tangent line (FAA-H-8083-31)', () => {
+    // set-back of the bend R + T at 90 degrees
+    expect(sightOffset(3 + 1, 1)).toBe(3);
+  });
+
+  test('with a set-back of R + T it is the tangent line', () => {
+    expect(sightOffset(3 + 1, 3 + 1)).toBe(0);
+  });
+
+  // 70 x 100, walls 30 up on two opposite sides: blank 30 - 2 + arc each
+  const channel = planned({ family: 'bent-strip', width: 100, legs: [30, 70, 30], angles: [90, 90] });
+  const steps = (setBack: readonly [number, number]) => planSequence(channel, shopWith({ setBack })).steps;
+  const bendOf = ({ bends: [id] }: BendStep) => channel.flat.bends.find((b) => b.id === id) as FlatBend;
+
+  test('a brake that is set back by T only: the line lies R past the tangent line of what is held', () => {
+    for (const step of steps([1, 1])) {
+      const { tangents } = bendOf(step);
+      const [sight] = step.sight as NonNullable<BendStep['sight']>;
+      expect(step.sightOffset).toBeCloseTo(1, 9);
+      const [own, other] = step.heldSide === 'parent' ? tangents : [tangents[1], tangents[0]];
+      expect(off(own, sight?.[0] as Point)).toBeCloseTo(1, 9);
+      // towards the bend: nearer to the other tangent line than the whole zone
+      expect(off(other, sight?.[0] as Point)).toBeLessThan(bendOf(step).zone);
+    }
+  });
+
+  test('stop distances: to the free edge, then to the outside of the wall that is up', () => {
+    const [first, second] = steps([1, 4]) as readonly [BendStep, BendStep];
+    // set-back R + T = 2: the nose stands on the tangent line
+    expect(first.sightOffset).toBeCloseTo(0, 9);
+    const zone = bendOf(first).zone;
+    // the whole strip behind the line: leg of 30 to its tangent line, zone, base between its tangent lines
+    expect(first.stopDistance).toBeCloseTo(28 + zone + 66, 6);
+    // 70 over the walls, less the set-back in front
+    expect(second.stopDistance).toBeCloseTo(68, 6);
+  });
+});
+
+test('tools are told from the left as the operator sees them: he looks along the part from the free side', () => {
+  // a strip with a wall up at one end of the line only
+  const tray = planned({
+    family: 'open-box',
+    length: 200,
+    width: 120,
+    height: 40,
+    hems: { north: { type: 'closed', length: 10 } },
+  });
+  const { steps } = planSequence(tray, shopWith());
+  const done = new Set<string>();
+  for (const step of steps) {
+    const [id] = step.bends as [string];
+    const sides = {
+      north: ['west', 'east'],
+      south: ['east', 'west'],
+      east: ['north', 'south'],
+      west: ['south', 'north'],
+    };
+    const ends = sides[id as keyof typeof sides];
+    if (ends !== undefined && step.action === 'bend' && step.held === 'base' && step.tools?.length === 1) {
+      const [group] = step.tools as [NonNullable<BendStep['tools']>[number]];
+      // seen from the free side the marked face is up: left of north is east
+      const [left] = step.faceUp === 'marked' ? [ends[1] as string] : [ends[0] as string];
+      if (done.has(left)) expect(group.from).toBeGreaterThan(0);
+    }
+    if (step.action === 'bend') for (const b of step.bends) done.add(b);
+  }
+  expect(done.size).toBeGreaterThan(3);
+});
