@@ -1,3 +1,4 @@
+import { realpath } from 'node:fs/promises';
 import { plainNumber, saidIn, stripOf, type Unit } from '@tinwright/core';
 import type { Estimate, Shop, StripFit } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
@@ -87,5 +88,5 @@ async function keep(host: Host, file: string, { row }: StripFit, json: boolean):
   const text = new TextDecoder().decode(await bytesOf(host, file, 'shop'));
   const fresh = withRow(text, rowData(row, units), at < 0 ? null : at);
   const { writeOne } = await import('./files.js');
-  return writing(host, json, () => writeOne(file, fresh));
+  return writing(host, json, async () => writeOne(await realpath(file), fresh)); // a link stays one
 }

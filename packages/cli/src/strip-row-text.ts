@@ -79,7 +79,7 @@ function replaced(text: string, row: Data, at: number): string | null {
   if (!isMap(item) || item.items.length !== Object.keys(row).length) return null;
   const spots = item.items.flatMap(({ key, value }) =>
     isScalar(key) && isScalar(value) && value.range && Object.hasOwn(row, String(key.value))
-      ? [{ from: value.range[0], to: value.range[1], text: flow2(row[String(key.value)]) }]
+      ? [{ from: value.range[0], to: value.range[1], text: scalarText(row[String(key.value)]) }]
       : [],
   );
   if (spots.length !== item.items.length) return null;
@@ -88,5 +88,5 @@ function replaced(text: string, row: Data, at: number): string | null {
     .reduce((t, s) => `${t.slice(0, s.from)}${s.text}${t.slice(s.to)}`, text);
 }
 
-const flow2 = (value: unknown) =>
+const scalarText = (value: unknown) =>
   stringify([value], { collectionStyle: 'flow', lineWidth: 0 }).trim().slice(1, -1).trim();

@@ -1,4 +1,4 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { lstat, readFile, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { tinwright, tinwrightReading } from '../host.js';
@@ -200,6 +200,15 @@ describe('strip fit', () => {
     const { exit, err } = await tinwright('strip', 'fit', '--measured', path);
     expect(exit).toBe(2);
     expect(err).toBe(`${path}:10:41: strips[3].angle: 200 deg given, 15 to 165 deg allowed.\n`);
+  });
+
+  test('a link to a shop file stays a link', async () => {
+    const folder = await files({ 'm.yaml': measured(), 'ours.yaml': SHOP });
+    await symlink(join(folder, 'ours.yaml'), join(folder, 'shop.yaml'));
+    const argv = ['--measured', join(folder, 'm.yaml'), '--shop', join(folder, 'shop.yaml')];
+    expect((await tinwright('strip', 'fit', ...argv)).exit).toBe(0);
+    expect((await lstat(join(folder, 'shop.yaml'))).isSymbolicLink()).toBe(true);
+    expect(await readFile(join(folder, 'ours.yaml'), 'utf8')).toContain('coil 7');
   });
 
   test('a shop file that cannot be read is left alone', async () => {

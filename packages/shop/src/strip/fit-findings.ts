@@ -9,13 +9,16 @@ const ENOUGH = 3;
 /** What to know about a fit before it is used, worst first. `part` names the strip. */
 export function fitFindings(fit: StripFit, measured: MeasuredStrips): readonly Unsaid[] {
   return [
-    ...fit.strips.filter((s) => s.contradicts.length > 0).map(contradiction),
+    ...fit.strips.filter((s) => s.contradicts.length > 0).map((s) => contradiction(s, fit)),
     ...narrow(measured),
     ...few(fit),
   ];
 }
 
-function contradiction({ name, deduction, springback, k, contradicts }: StripResidual): Unsaid {
+function contradiction(
+  { name, deduction, springback, k, contradicts }: StripResidual,
+  { row }: StripFit,
+): Unsaid {
   const lengths = contradicts.includes('lengths');
   return {
     code: 'strip-contradicts',
@@ -27,7 +30,7 @@ function contradiction({ name, deduction, springback, k, contradicts }: StripRes
     message: (say) =>
       lengths
         ? `contradicts the others: its deduction is ${say.size(deduction)} off (K = ${plainNumber(k, 3)} by itself)`
-        : `contradicts the others: it opened by ${plainNumber(springback ?? 0, 2)} deg at 90 deg`,
+        : `contradicts the others: it would open by ${plainNumber(springback ?? 0, 2)} deg at 90 deg, the fit by ${plainNumber(row.springback ?? 0, 2)} deg`,
     source: `more than ${CONTRADICTS} standard errors of its readings; data snooping, from memory`,
     fix: 'measure it again, or take it out of the file',
   };

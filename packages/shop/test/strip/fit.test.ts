@@ -110,6 +110,8 @@ describe('several strips', () => {
     const fit = fitStrips(read(set));
     expect(fit.strips.map((s) => s.contradicts)).toEqual([[], [], [], ['angles']]);
     expect(fit.row.springback).toBeCloseTo((91 + 91.2 + 90.9) / 3 - 90, 10);
+    const [first] = fitFindings(fit, read(set)).map((f) => saidIn('mm', f));
+    expect(first?.message).toContain('would open by 7 deg at 90 deg, the fit by 1.03 deg');
   });
 
   test('without set angles springback stays unmeasured', () => {
