@@ -40,6 +40,7 @@ const SHOP = [
   'checks',
   'sequence',
   'replay',
+  'operations',
   'strip',
   'job',
   'index.ts',

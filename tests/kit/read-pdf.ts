@@ -27,6 +27,15 @@ export interface ReadPage {
   readonly paths: readonly (readonly Point[])[];
   /** Words for pictures, in order. */
   readonly alts: readonly string[];
+  /** Pages its links lead to, from 0. */
+  readonly links: readonly number[];
+}
+
+/** A bookmark: how deep it lies, and the page it leads to, from 0. */
+export interface ReadBookmark {
+  readonly title: string;
+  readonly level: number;
+  readonly page: number;
 }
 
 /** A document as it was read. */
@@ -34,6 +43,7 @@ export interface ReadDocument {
   readonly title: string;
   readonly language: string;
   readonly pages: readonly ReadPage[];
+  readonly bookmarks: readonly ReadBookmark[];
 }
 
 /** Read a PDF. */
@@ -43,16 +53,46 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadDocument> {
   try {
     const { info } = (await document.getMetadata()) as { info: { Title?: string; Language?: string } };
     const pages: ReadPage[] = [];
-    for (let n = 1; n <= document.numPages; n++) pages.push(await readPage(await document.getPage(n)));
-    return { title: info.Title ?? '', language: info.Language ?? '', pages };
+    for (let n = 1; n <= document.numPages; n++)
+      pages.push(await readPage(document, await document.getPage(n)));
+    const bookmarks = await bookmarksOf(document, (await document.getOutline()) ?? [], 0);
+    return { title: info.Title ?? '', language: info.Language ?? '', pages, bookmarks };
   } finally {
     await task.destroy();
   }
 }
 
-type PdfPage = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>['promise']>['getPage']>>;
+type PdfDocument = Awaited<ReturnType<typeof getDocument>['promise']>;
+type PdfPage = Awaited<ReturnType<PdfDocument['getPage']>>;
 
-async function readPage(page: PdfPage): Promise<ReadPage> {
+/** The page a destination lies on, by its name or as it is. */
+async function pageAt(document: PdfDocument, dest: unknown): Promise<number> {
+  const found = typeof dest === 'string' ? await document.getDestination(dest) : dest;
+  if (!Array.isArray(found)) throw new Error(`nothing at ${String(dest)}`);
+  return document.getPageIndex(found[0] as Parameters<PdfDocument['getPageIndex']>[0]);
+}
+
+interface OutlineItem {
+  readonly title: string;
+  readonly dest: unknown;
+  readonly items: readonly OutlineItem[];
+}
+
+async function bookmarksOf(
+  document: PdfDocument,
+  items: readonly OutlineItem[],
+  level: number,
+): Promise<readonly ReadBookmark[]> {
+  const found: ReadBookmark[] = [];
+  for (const { title, dest, items: below } of items)
+    found.push(
+      { title, level, page: await pageAt(document, dest) },
+      ...(await bookmarksOf(document, below, level + 1)),
+    );
+  return found;
+}
+
+async function readPage(document: PdfDocument, page: PdfPage): Promise<ReadPage> {
   const [x0, y0, x1, y1] = page.view as [number, number, number, number];
   const { items } = await page.getTextContent();
   const texts = items.flatMap((item): readonly ReadText[] => {
@@ -69,6 +109,11 @@ async function readPage(page: PdfPage): Promise<ReadPage> {
     texts,
     paths: pathsOf(await page.getOperatorList()),
     alts: (tree?.children ?? []).flatMap((c) => c.alt ?? []),
+    links: await Promise.all(
+      ((await page.getAnnotations()) as readonly { dest?: unknown }[])
+        .filter((a) => a.dest !== undefined)
+        .map((a) => pageAt(document, a.dest)),
+    ),
   };
 }
 

@@ -18,7 +18,7 @@ import { exists, kindOf } from './file-kind.js';
 import { lockBeside } from './lock.js';
 
 /** Each lists the files of a set, so that the next run knows which ones it may replace. Sets of several share a folder. */
-const LISTS = ['job.json', 'plans.json', 'templates.json', 'strip.json'];
+const LISTS = ['job.json', 'plans.json', 'templates.json', 'strip.json', 'packet.json'];
 
 /**
  * Write a set of files as a folder that appears complete or not at all: into a sibling folder first, synced, then

@@ -14,6 +14,7 @@ test('there are verbs to test', () => {
     'check',
     'refit',
     'explain',
+    'order',
     'plan',
     'template',
     'shop',

@@ -4,6 +4,7 @@ export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
 export { type DxfForm, dxfOf } from './dxf/write.js';
 export { type Fraction, formatFraction } from './fraction.js';
+export { type HtmlInfo, pagesHtml } from './html/write.js';
 export { cutFiles, jobFiles, partDxf, type Wanted } from './job-files.js';
 export { jobJsonSchema, type SchemaNode } from './job-schema.js';
 export {
@@ -16,7 +17,18 @@ export {
 export { toMakerModel } from './maker/to-maker-model.js';
 export { manifestOf, manifestText, type PartFiles } from './manifest.js';
 export type { OutFile } from './out-file.js';
-export type { Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';
+export { cautionsFor } from './packet/cautions.js';
+export { LANGUAGES, type Language } from './packet/languages.js';
+export { type Making, makingOf } from './packet/making.js';
+export {
+  type PacketOptions,
+  packetPages,
+  SECTIONS,
+  type Section,
+} from './packet/packet-pages.js';
+export type { CautionName, PacketWords } from './packet/words.js';
+export { type PacketFiles, type PacketForm, packetFiles } from './packet-files.js';
+export type { Anchor, Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';
 export { PAPERS, type Paper, SCALES } from './page/paper.js';
 export { type Run, type SpareFont, type Typeface, typeface } from './page/typeface.js';
 export { type DocumentInfo, pagesPdf } from './pdf/write.js';

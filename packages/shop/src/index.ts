@@ -40,6 +40,21 @@ export {
   springbackFactor,
   springbackOf,
 } from './metal/springback.js';
+export { jobOperations } from './operations/job-operations.js';
+export {
+  type BendOrder,
+  type BendWork,
+  type HoleWork,
+  type JointWork,
+  type Operation,
+  type Operations,
+  type ReasonName,
+  TOOLS,
+  type ToolName,
+  toolsOf,
+  type Work,
+} from './operations/operation.js';
+export { usualOrder } from './operations/usual-order.js';
 export { type StepState, stateAt } from './replay/state-at.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup } from './sequence/plan.js';

@@ -45,12 +45,13 @@ export async function drawing(
   return EXIT.done;
 }
 
-async function refusable(
+/** What was drawn, or null after it was told why it cannot be. */
+export async function refusable<T>(
   verb: string,
   host: Host,
   json: boolean,
-  draw: () => Promise<DrawnFiles>,
-): Promise<DrawnFiles | null> {
+  draw: () => Promise<T>,
+): Promise<T | null> {
   try {
     return await draw();
   } catch (error) {
@@ -65,7 +66,11 @@ async function refusable(
         fix,
       }));
       host.out(`${JSON.stringify({ problems: list }, null, 2)}\n`);
-    } else for (const p of problems) host.err(`${verb}: part ${quoted(p.part ?? '')}: ${problemText(p)}\n`);
+    } else
+      for (const p of problems) {
+        const whose = p.part === undefined ? '' : `part ${quoted(p.part)}: `;
+        host.err(`${verb}: ${whose}${problemText(p)}\n`);
+      }
     return null;
   }
 }

@@ -8,6 +8,7 @@ import { gauges } from './gauges.js';
 import { make } from './make.js';
 import { materials } from './materials.js';
 import { order } from './order.js';
+import { packet } from './packet.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
 import { shop } from './shop.js';
@@ -24,6 +25,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   order,
   plan,
   template,
+  packet,
   shop,
   strip,
   starter,

@@ -5,6 +5,8 @@ import { type Item, moved } from './page.js';
 export interface Strip {
   readonly height: number;
   readonly items: readonly Item[];
+  /** What a picture shows, where the strip is one by itself. */
+  readonly alt?: string;
 }
 
 /** Something to set in columns: its heading stays with its first row, its head stands over the rows of every column. */
@@ -85,9 +87,12 @@ function fill(waiting: readonly Waiting[], column: number, box: Box): Filled {
     const torn = passage.rows.length <= SHORT || part.next - from < FEW;
     const first = sets.length === 0 && left.length === 0;
     if (part.next > from && (first || whole || (left.length === 0 && !torn))) {
-      const { items, height } = stacked(part.strips, box.min[0], y - above);
-      sets.push({ column, alt: passage.alt, items });
-      y -= above + height;
+      y -= above;
+      for (const run of runsOf(part.strips, passage.alt)) {
+        const { items, height } = stacked(run.strips, box.min[0], y);
+        sets.push({ column, alt: run.alt, items });
+        y -= height;
+      }
       if (!whole) left.push({ flowing, from: part.next });
     } else if (passage.rows.length > from) left.push({ flowing, from });
   }
@@ -109,6 +114,21 @@ function partOf(
     next += 1;
   }
   return { strips: [...over, ...rows.slice(from, next)], next };
+}
+
+/** Strips in runs: pictures by themselves, what stands between them together. */
+function runsOf(
+  strips: readonly Strip[],
+  alt: string | null,
+): readonly { readonly alt: string | null; readonly strips: readonly Strip[] }[] {
+  const runs: { alt: string | null; strips: Strip[] }[] = [];
+  for (const strip of strips) {
+    const last = runs.at(-1);
+    if (strip.alt !== undefined || last === undefined || last.strips.at(-1)?.alt !== undefined)
+      runs.push({ alt: strip.alt ?? alt, strips: [strip] });
+    else last.strips.push(strip);
+  }
+  return runs;
 }
 
 function stacked(

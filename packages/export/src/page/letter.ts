@@ -9,11 +9,12 @@ export interface Stand {
   readonly turn?: 0 | 90;
   readonly bold?: boolean;
   readonly value?: number;
+  readonly link?: string;
 }
 
 /** A text at a point: its base line starts, is centred or ends there. No-break spaces have done their work by then. */
 export function letter(face: Typeface, text: string, at: Point, stand: Stand): Words {
-  const { height, align = 'start', turn = 0, bold = false, value } = stand;
+  const { height, align = 'start', turn = 0, bold = false, value, link } = stand;
   const width = height * face.width(text, bold ? 'bold' : 'regular');
   const back = align === 'start' ? 0 : align === 'middle' ? width / 2 : width;
   const start: Point = turn === 0 ? [at[0] - back, at[1]] : [at[0], at[1] - back];
@@ -26,6 +27,7 @@ export function letter(face: Typeface, text: string, at: Point, stand: Stand): W
     turn,
     bold,
     ...(value === undefined ? {} : { value }),
+    ...(link === undefined ? {} : { link }),
   };
 }
 

@@ -44,6 +44,8 @@ export interface Words {
   readonly bold: boolean;
   /** The length or coordinate it states, mm, before rounding; for those who check or blank it out. */
   readonly value?: number;
+  /** Name of the page it leads to. */
+  readonly link?: string;
 }
 
 /** Anything on a page. */
@@ -55,9 +57,17 @@ export interface Block {
   readonly items: readonly Item[];
 }
 
+/** What a page starts: a name to lead to, and an entry of the document's bookmarks, 1 under the 0 before it. */
+export interface Anchor {
+  readonly name: string;
+  readonly title: string;
+  readonly level: 0 | 1;
+}
+
 /** A sheet of paper with what stands on it. mm, origin at its lower left corner, y up. */
 export interface Page {
   readonly title: string;
+  readonly anchors?: readonly Anchor[];
   readonly width: number;
   readonly height: number;
   readonly blocks: readonly Block[];

@@ -13,6 +13,8 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
   /** Said under it. */
   readonly notes?: readonly string[];
+  /** Least height of a row, mm: to write into. */
+  readonly rowHeight?: number;
 }
 
 /** A column of a table. */
@@ -20,10 +22,12 @@ export interface Column {
   readonly title: string;
   readonly align?: 'start' | 'end';
   readonly grows?: boolean;
+  /** Empty, to be written into: a line stands before it. */
+  readonly blank?: boolean;
 }
 
-/** A text in a table, with the size it states where it states one. */
-export type Cell = string | { readonly text: string; readonly value: number };
+/** A text in a table, with the size it states where it states one, and the name of a page it leads to. */
+export type Cell = string | { readonly text: string; readonly value?: number; readonly link?: string };
 
 /** How texts of a page are set. */
 export interface Setting {
@@ -44,7 +48,8 @@ export function tableFlow(table: Table, setting: Setting): Flowing {
   const natural = naturalWidths(table, setting);
   return (width) => {
     const columns = placed(table, natural, width);
-    const strip = (cells: readonly Cell[], bold: boolean) => rowStrip(cells, columns, width, bold, setting);
+    const strip = (cells: readonly Cell[], bold: boolean) =>
+      rowStrip(cells, columns, width, bold, setting, table.rowHeight ?? 0);
     return {
       alt: null,
       heading: headingStrip(table.heading, setting),
@@ -127,6 +132,7 @@ function rowStrip(
   width: number,
   bold: boolean,
   { face, height }: Setting,
+  least: number,
 ): Strip {
   const weight = bold ? 'bold' : 'regular';
   const broken = cells.map((cell, i) => {
@@ -135,19 +141,21 @@ function rowStrip(
     return column.breaks ? lines(face, text, column.width - 2 * PAD, height, weight) : [text];
   });
   const count = Math.max(1, ...broken.map((b) => b.length));
-  const own = (FIRST + LEAD * (count - 1) + LAST) * height;
+  const text = (FIRST + LEAD * (count - 1) + LAST) * height;
+  const own = Math.max(text, bold ? 0 : least);
+  const down = (own - text) / 2;
   const items = broken.flatMap((texts, i) => {
     const { x, width: w, align = 'start' } = columns[i] as Placed;
     const cell = cells[i] as Cell;
-    const value = typeof cell === 'string' ? {} : { value: cell.value };
+    const { text: _, ...states } = typeof cell === 'string' ? { text: cell } : cell;
     return texts
       .filter((t) => t !== '')
       .map((text, k) =>
-        letter(face, text, [align === 'start' ? x + PAD : x + w - PAD, -(FIRST + LEAD * k) * height], {
+        letter(face, text, [align === 'start' ? x + PAD : x + w - PAD, -down - (FIRST + LEAD * k) * height], {
           height,
           align,
           bold,
-          ...value,
+          ...states,
         }),
       );
   });
@@ -159,5 +167,17 @@ function rowStrip(
       [width, -own],
     ],
   };
-  return { height: own, items: [...items, rule] };
+  const uprights = columns
+    .filter((c) => c.blank)
+    .map(
+      ({ x }): Item => ({
+        kind: 'stroke',
+        pen: 'faint',
+        points: [
+          [x, 0],
+          [x, -own],
+        ],
+      }),
+    );
+  return { height: own, items: [...items, rule, ...uprights] };
 }

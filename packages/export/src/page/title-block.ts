@@ -14,8 +14,17 @@ export interface Title {
   readonly stock: string;
   readonly make: string;
   readonly sizes: string;
-  /** Length of the bar to measure, mm, and what stands beside it. */
-  readonly bar: { readonly length: number; readonly parts: number; readonly text: string };
+  /** Length of the bar to measure, mm, and what stands beside it; null on sheets without a scale. */
+  readonly bar: Bar | null;
+  /** The longest texts that stand in its two fields that change: they are as wide on every sheet. */
+  readonly widest: SheetOf;
+}
+
+/** A bar to lay a rule on. */
+export interface Bar {
+  readonly length: number;
+  readonly parts: number;
+  readonly text: string;
 }
 
 /** What changes from sheet to sheet. */
@@ -69,9 +78,9 @@ function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Set
     paragraph(t.caution, width, setting),
     nameRow(t, sheet, width, setting),
     ...(t.job === '' && t.date === '' ? [] : [pair(t.job, t.date, width, setting)]),
-    pair(t.stock, t.make, width, setting),
-    paragraph(t.sizes, width, setting),
-    ...barRows(t, scale, width, setting),
+    ...(t.stock === '' && t.make === '' ? [] : [pair(t.stock, t.make, width, setting)]),
+    ...(t.sizes === '' ? [] : [paragraph(t.sizes, width, setting)]),
+    ...(t.bar === null ? [] : barRows(t.bar, scale, t.widest.scale, width, setting)),
   ];
 }
 
@@ -101,11 +110,16 @@ function pair(left: string, right: string, width: number, { face, height }: Sett
 }
 
 /** The name in large letters, what it is, and the sheet's number. */
-function nameRow({ name, what }: Title, sheet: string, width: number, { face, height }: Setting): Row {
+function nameRow(
+  { name, what, widest }: Title,
+  sheet: string,
+  width: number,
+  { face, height }: Setting,
+): Row {
   const large = 1.4 * height;
   const own = 1.9 * large;
   const base = -1.4 * large;
-  const taken = height * face.width('Sheet 88 of 88', 'regular') + 2 * PAD;
+  const taken = height * face.width(widest.sheet, 'regular') + 2 * PAD;
   const title = fitted(face, name, width - taken - 2 * PAD, { height: large, bold: true });
   const named = letter(face, title, [PAD, base], { height: large, bold: true });
   const next = PAD + named.width + 2;
@@ -114,7 +128,9 @@ function nameRow({ name, what }: Title, sheet: string, width: number, { face, he
     height: own,
     items: [
       named,
-      ...(free < 10 ? [] : [letter(face, fitted(face, what, free, { height }), [next, base], { height })]),
+      ...(free < 10 || what === ''
+        ? []
+        : [letter(face, fitted(face, what, free, { height }), [next, base], { height })]),
       upright(width - taken, own),
       ...(sheet === '' ? [] : [letter(face, sheet, [width - PAD, base], { height, align: 'end' })]),
     ],
@@ -122,16 +138,16 @@ function nameRow({ name, what }: Title, sheet: string, width: number, { face, he
 }
 
 /** A bar to lay a rule on, with the scale before it where there is room: prints are often made larger or smaller. */
-function barRows(title: Title, scale: string, width: number, setting: Setting): readonly Row[] {
+function barRows(bar: Bar, scale: string, widest: string, width: number, setting: Setting): readonly Row[] {
   const { face, height } = setting;
-  const bar = title.bar.length + 2 + height * face.width(title.bar.text, 'regular');
+  const taken = bar.length + 2 + height * face.width(bar.text, 'regular');
   // told the same on every sheet, whether it has a scale or not
-  const room = width - 3 * PAD - bar - height * face.width('Pattern 1:100', 'regular');
-  if (room > 0) return [barRow(title, scale, width, setting)];
-  return [paragraph(scale, width, setting), barRow(title, '', width, setting)];
+  const room = width - 3 * PAD - taken - height * face.width(widest, 'regular');
+  if (room > 0) return [barRow(bar, scale, width, setting)];
+  return [paragraph(scale, width, setting), barRow(bar, '', width, setting)];
 }
 
-function barRow({ bar }: Title, scale: string, width: number, { face, height }: Setting): Row {
+function barRow(bar: Bar, scale: string, width: number, { face, height }: Setting): Row {
   const own = 2.6 * height;
   const base = -1.75 * height;
   const left = width - PAD - 2 - bar.length - height * face.width(bar.text, 'regular');

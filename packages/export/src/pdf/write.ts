@@ -1,5 +1,6 @@
 /// <reference path="../page/pdfkit.d.ts" />
 import type { Point } from '@tinwright/core';
+import { wordsBox } from '../page/box.js';
 import {
   FAINT,
   type Item,
@@ -45,7 +46,15 @@ export async function pagesPdf(pages: readonly Page[], info: DocumentInfo): Prom
   const bytes = toBytes(doc);
   const { spare } = info.face;
   if (spare !== null) doc.registerFont(FONTS.spare, spare.font as PDFKit.Mixins.PDFFontSource);
-  for (const page of pages) drawPage(doc, page, info.face);
+  let chapter = doc.outline;
+  for (const page of pages) {
+    drawPage(doc, page, info.face);
+    for (const { name, title, level } of page.anchors ?? []) {
+      doc.addNamedDestination(name, 'Fit');
+      if (level === 0) chapter = doc.outline.addItem(title);
+      else chapter.addItem(title);
+    }
+  }
   doc.end();
   return bytes;
 }
@@ -62,10 +71,25 @@ function drawPage(doc: PDFKit.PDFDocument, page: Page, face: Typeface): void {
     const draw = () => {
       for (const item of items) drawItem(sheet, item);
     };
-    const element = alt === null ? doc.struct('P', {}, [draw]) : doc.struct('Figure', { alt }, [draw]);
+    const element = alt === null ? doc.struct('P') : doc.struct('Figure', { alt });
     doc.addStructure(element);
+    element.add(draw);
+    for (const item of items)
+      if (item.kind === 'words' && item.link !== undefined) drawLink(sheet, item, element);
     element.end();
   }
+}
+
+/** A place to press on over a text that leads somewhere. */
+function drawLink({ doc, to }: Sheet, words: Words, element: PDFKit.PDFStructureElement): void {
+  const { min, max } = wordsBox(words);
+  const [x0, y1] = to(min);
+  const [x1, y0] = to(max);
+  const link = doc.struct('Link');
+  element.add(link);
+  const options: object = { structParent: link, Contents: new String(words.text) }; // a String is written as text
+  doc.goTo(x0, y0, x1 - x0, y1 - y0, words.link ?? '', options);
+  link.end();
 }
 
 /** Ten-thousandths of a point: a thirtieth of a micrometre. */

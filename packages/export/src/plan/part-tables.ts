@@ -75,7 +75,7 @@ export function finishedTable(
       rows: part.asked.map(({ name, value }) => [
         name,
         { text: dims.text(value), value },
-        said(family.describe.sizes, name),
+        sizeWords({ family }, name, words),
       ]),
     },
     setting,
@@ -83,8 +83,10 @@ export function finishedTable(
 }
 
 /** What a family says of a size; of an entry of a list what it says of the list. */
-const said = (sizes: Readonly<Record<string, string>>, name: string): string =>
-  (sizes[name] ?? sizes[name.replace(/\[\d+\]/g, '')] ?? '').replaceAll('`', '');
+export const sizeWords = ({ family }: Pick<PartPlan, 'family'>, name: string, words: PlanWords): string => {
+  const { sizes } = family.describe;
+  return words.said(sizes[name] ?? sizes[name.replace(/\[\d+\]/g, '')] ?? '').replaceAll('`', '');
+};
 
 /** Sizes beside each other in a column of 168 mm, by the height of lettering. */
 const setsFor = (height: number): number => Math.max(1, Math.floor(168 / (22 * height)));

@@ -37,7 +37,13 @@ export interface Plan {
  * @throws JobError when the pattern cannot be read on the paper
  */
 export function partPlan(job: string, part: PartPlan, options: PlanOptions, brake: BrakeMarks = {}): Plan {
-  const { words = ENGLISH, face = typeface(), lettering = LETTERING, tolerance = 'm' } = options;
+  const {
+    words = ENGLISH,
+    face = typeface(),
+    lettering = LETTERING,
+    tolerance = 'm',
+    marking = 'table',
+  } = options;
   const setting: Setting = { face, height: lettering };
   const dims = dimsOf(options.dims);
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
@@ -66,8 +72,12 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
       formedFlow(part, dims, words, setting),
       finishedTable(part, dims, words, setting),
       bendTable(part, brake.setAngles ?? {}, dims, words, setting),
-      markingTable(flat, list, dims, words, setting),
-      roundedTable(roundable(part, ordinates, list), dims, tolerance, words, setting),
+      ...(marking === 'none'
+        ? []
+        : [
+            markingTable(flat, list, dims, words, setting),
+            roundedTable(roundable(part, ordinates, list), dims, tolerance, words, setting),
+          ]),
       notesFlow(words.notes.heading, notesOf(part, words), setting),
     ].filter((f) => f !== null),
     setting,

@@ -30,12 +30,13 @@ export function planTitle(
   return {
     caution: part.material.zinc ? `${words.caution} ${words.cautionZinc}` : words.caution,
     name: part.name,
-    what: part.family.describe.title,
+    what: words.said(part.family.describe.title),
     job: words.job(job),
     date,
-    stock: words.stock(part.material.title, sheet, dims.text(x), dims.text(y), dims.unit),
+    stock: words.stock(words.said(part.material.title), sheet, dims.text(x), dims.text(y), dims.unit),
     make: words.make(part.quantity, mass),
     sizes: `${words.sizes(dims.name)} ${steps}`,
+    widest: { sheet: words.sheet(88, 88), scale: words.patternScale('1:100') },
     bar: inches
       ? { length: 4 * MM_PER_INCH, parts: 8, text: words.measure('4', 'in') }
       : { length: 100, parts: 10, text: words.measure('100', 'mm') },

@@ -5,6 +5,8 @@ import type { DimsName } from './dims.js';
 export interface PlanWords {
   /** Tag of the language (BCP 47). */
   readonly language: string;
+  /** What families and materials say of themselves, in this language; as it is where it has no words for it. */
+  readonly said: (english: string) => string;
   readonly up: string;
   readonly down: string;
   readonly hems: Readonly<Record<NonNullable<FlatBend['hem']>, string>>;

@@ -14,23 +14,26 @@ const PAGE = 150; // mm, the longer side of the object
 const EXPLODED = 0.3; // of the object's size, how far pieces move apart
 const LEGEND = 2.8; // mm, height of the legend's letters
 
+/** Whether what the letters stand for is written under a picture. */
+export type Legend = 'with legend' | 'letters only';
+
 /** Isometric picture of the assembled object, hidden lines removed, every piece lettered. */
-export function assemblyPicture(title: string, assembly: Assembly): Drawing {
-  return lettered(title, assembly.placed);
+export function assemblyPicture(title: string, assembly: Assembly, legend: Legend = 'with legend'): Drawing {
+  return lettered(title, assembly.placed, legend);
 }
 
 /** The same taken apart along the joints. */
-export function explodedPicture(title: string, assembly: Assembly): Drawing {
+export function explodedPicture(title: string, assembly: Assembly, legend: Legend = 'with legend'): Drawing {
   const size = Math.max(...assembly.placed.flatMap(({ part }) => part.formed.size));
   const moves = explode(assembly, EXPLODED * size);
   const moved = assembly.placed.map((p) => {
     const by = moves.get(p.piece) ?? ([0, 0, 0] as Vec3);
     return { ...p, pose: { ...p.pose, origin: add3(p.pose.origin, by) } };
   });
-  return lettered(title, moved);
+  return lettered(title, moved, legend);
 }
 
-function lettered(title: string, placed: readonly Placed[]): Drawing {
+function lettered(title: string, placed: readonly Placed[], asked: Legend): Drawing {
   const surfaces = placed.map(({ part, pose }) =>
     partSurface(part.formed, ISOMETRIC, pose, marksByPanel(part)),
   );
@@ -50,7 +53,7 @@ function lettered(title: string, placed: readonly Placed[]): Drawing {
     return anchor === null ? [] : [{ letter: letterOf(i), anchor }];
   });
   const { leaders, texts } = letters(things, box);
-  const legend = placed.map(
+  const legend = (asked === 'with legend' ? placed : []).map(
     ({ piece }, i): Shape => ({
       kind: 'text',
       at: [box.min[0], box.min[1] - 8 - 1.8 * LEGEND * (i + 1)],

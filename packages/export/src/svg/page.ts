@@ -13,21 +13,25 @@ const grey = (brightness: number): string =>
 const GREY = grey(FAINT);
 
 /** A page as SVG text at true size: one user unit is 1 mm. Texts are as long as they were laid out, whatever the font. */
-export function pageSvg({ title, width, height, blocks }: Page, language: string): string {
+export function pageSvg(page: Page, language: string): string {
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${pageElement(page, language)}\n`;
+}
+
+/** The same as an element of a document. */
+export function pageElement({ title, width, height, blocks }: Page, language: string): string {
   const x = (p: Point) => coordinate(p[0]);
   const y = (p: Point) => coordinate(height - p[1]);
   const groups = blocks.map(({ alt, items }) => {
     const open = alt === null ? '<g>' : `<g role="img" aria-label="${escapeXml(alt)}">`;
     return [open, ...items.map((i) => element(i, x, y)), '</g>'].join('\n');
   });
-  return `${[
-    '<?xml version="1.0" encoding="UTF-8"?>',
+  return [
     `<svg xmlns="http://www.w3.org/2000/svg" xml:lang="${language}" width="${coordinate(width)}mm" height="${coordinate(height)}mm" viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" font-family="${FACES}">`,
     `<title>${escapeXml(title)}</title>`,
     '<rect width="100%" height="100%" fill="#fff"/>',
     ...groups,
     '</svg>',
-  ].join('\n')}\n`;
+  ].join('\n');
 }
 
 type Along = (p: Point) => number;
@@ -57,5 +61,6 @@ function wordsElement(w: Words, x: Along, y: Along): string {
       ? `x="${x(w.at)}" y="${y(w.at)}"`
       : `transform="translate(${x(w.at)} ${y(w.at)}) rotate(-90)"`;
   const weight = w.bold ? ' font-weight="bold"' : '';
-  return `<text ${place} font-size="${size}"${weight} textLength="${coordinate(w.width)}" lengthAdjust="spacingAndGlyphs" xml:space="preserve">${escapeXml(w.text)}</text>`;
+  const text = `<text ${place} font-size="${size}"${weight} textLength="${coordinate(w.width)}" lengthAdjust="spacingAndGlyphs" xml:space="preserve">${escapeXml(w.text)}</text>`;
+  return w.link === undefined ? text : `<a href="#${escapeXml(w.link)}">${text}</a>`;
 }

@@ -1,0 +1,148 @@
+import { type AnyFamily, quoted, suggestion, type ToleranceClass } from '@tinwright/core';
+import type { DimsName, Language, OutFile, PacketForm, Section } from '@tinwright/export';
+import { type Host, many } from '../console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
+import { openJob } from '../open-job.js';
+import { spareFile } from '../spare-file.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { DIMS_OPTION, PAPER_OPTION, refusable } from './drawing.js';
+
+interface Options {
+  readonly job: string;
+  readonly out: string;
+  readonly paper?: string;
+  readonly dims?: DimsName;
+  readonly shop?: string;
+  readonly sections: readonly Section[];
+  readonly lang: Language;
+  readonly 'large-print': boolean;
+  readonly tolerance: ToleranceClass;
+  readonly date?: string;
+  readonly sets?: string;
+  readonly worksheet: boolean;
+  readonly json: boolean;
+}
+
+/** Sections and languages, as the export package has them; here so that help need not load it. */
+export const SECTION_NAMES: readonly string[] = [
+  'cautions',
+  'cuts',
+  'plans',
+  'operations',
+  'joints',
+  'inspection',
+  'templates',
+];
+export const LANGUAGE_TAGS: readonly string[] = ['en', 'de'];
+const MOST_SETS = 500;
+
+export const packet: AnyCommand = command<Options>({
+  verb: 'packet',
+  argument: JOB,
+  summary: 'print everything for a job: cautions, cut list, plans, operations, joints, inspection, templates',
+  options: {
+    out: {
+      type: 'string',
+      default: 'packet.pdf',
+      describe: 'a file that ends in .pdf or .html, or a folder to write both into',
+    },
+    paper: PAPER_OPTION,
+    dims: DIMS_OPTION,
+    shop: SHOP_OPTION,
+    sections: {
+      type: 'strings',
+      default: [],
+      values: SECTION_NAMES,
+      describe: 'only this section, and the cover; may be repeated',
+    },
+    lang: { type: 'string', choices: LANGUAGE_TAGS, default: 'en', describe: 'language of the packet' },
+    'large-print': { type: 'boolean', default: false, describe: 'letters 3.5 mm high in place of 2.5' },
+    tolerance: {
+      type: 'string',
+      choices: ['f', 'm', 'c', 'v'],
+      default: 'm',
+      describe: 'class of ISO 2768-1 that cut sizes are held to; bent ones to the next coarser',
+    },
+    date: { type: 'string', describe: 'printed in the title blocks as it is' },
+    sets: { type: 'string', describe: 'sets of the object to make, for a class' },
+    worksheet: {
+      type: 'boolean',
+      default: false,
+      describe: 'worksheets for each set in place of plans: some sizes left out, answers last',
+    },
+    json: JSON_OPTION,
+  },
+  examples: [
+    ['$0 packet carrier.yaml --out carrier.pdf', 'one file to print and work from'],
+    ['$0 packet carrier.yaml --sets 12 --worksheet', 'for a class of twelve'],
+  ],
+  run,
+});
+
+async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
+  const { job, json, out } = options;
+  const sets = setsOf(options.sets);
+  if (typeof sets === 'string') return refuse(host, json, 'usage', 'packet', sets);
+  if (options.worksheet && options.sections.length > 0)
+    return refuse(host, json, 'usage', 'packet', '--worksheet and --sections given; one of the two allowed');
+  const stray = options.sections.find((s) => !SECTION_NAMES.includes(s));
+  if (stray !== undefined)
+    return refuse(
+      host,
+      json,
+      'usage',
+      'packet',
+      `--sections: ${quoted(stray)} given. ${suggestion(stray, SECTION_NAMES)}`,
+    );
+  const opened = await openJob(host, job, json, families, options.shop);
+  if ('exit' in opened) return opened.exit;
+  const { plan, shop } = opened;
+  const { units } = plan.job;
+  const { dims = units, paper = units === 'in' ? 'letter' : 'A4', date, sections, tolerance } = options;
+  const forms = formsOf(out);
+  const written = await refusable('packet', host, json, async () => {
+    const { makingOf, packetFiles } = await import('@tinwright/export');
+    const asked = {
+      paper,
+      dims,
+      tolerance,
+      language: options.lang,
+      lettering: options['large-print'] ? (3.5 as const) : (2.5 as const),
+      sets,
+      worksheet: options.worksheet,
+      ...(sections.length > 0 && { sections }),
+      ...(date && { date }),
+    };
+    return packetFiles(plan, makingOf(plan, shop), asked, forms, spareFile);
+  });
+  if (written === null) return EXIT.unreadable;
+  const { pages, files } = written;
+  const failed = await writing(host, json, () => write(out, files));
+  if (failed !== EXIT.done) return failed;
+  const paths = forms.length > 1 ? files.map((f) => `${out}/${f.path}`) : [out];
+  if (json) host.out(`${JSON.stringify({ out, pages, files: paths }, null, 2)}\n`);
+  else host.out(`${many(pages, 'page')} in ${paths.join(' and ')}.\n`);
+  return EXIT.done;
+}
+
+/** How many sets, or a sentence about what cannot be. */
+function setsOf(given: string | undefined): number | string {
+  if (given === undefined) return 1;
+  const sets = Number(given);
+  if (Number.isInteger(sets) && sets >= 1 && sets <= MOST_SETS) return sets;
+  return `--sets: ${quoted(given)} given, a whole number from 1 to ${MOST_SETS} allowed`;
+}
+
+/** The form a file's name asks for; both for a folder. */
+function formsOf(out: string): readonly PacketForm[] {
+  const [, form] = /\.(pdf|html)$/i.exec(out) ?? [];
+  return form === undefined ? ['pdf', 'html'] : [form.toLowerCase() as PacketForm];
+}
+
+async function write(out: string, files: readonly OutFile[]): Promise<void> {
+  const { writeOne, writeSet } = await import('../files.js');
+  const [only, ...more] = files;
+  if (only !== undefined && more.length === 0) return writeOne(out, only.content);
+  const list = `${JSON.stringify({ format: 1, files: files.map((f) => f.path) }, null, 2)}\n`;
+  return writeSet(out, [...files, { path: 'packet.json', content: list }]);
+}

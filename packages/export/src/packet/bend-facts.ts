@@ -1,0 +1,89 @@
+import type { FlatBend, Line, PartPlan } from '@tinwright/core';
+import type { BendStep, BendWork } from '@tinwright/shop';
+import { bendNumber, runsAcross } from '../plan/features.js';
+import type { PacketKit } from './kit.js';
+import type { BendFacts } from './words.js';
+
+/**
+ * A bend of a part with its sizes as they are printed.
+ * @param pictured a picture tells fingers and set-back
+ */
+export function bendFacts(
+  { name, flat }: PartPlan,
+  work: BendWork,
+  pictured: boolean,
+  { dims, plans }: PacketKit,
+): BendFacts {
+  const own = work.bends.map((id) => flat.bends.findIndex((b) => b.id === id));
+  const [first] = own.map((i) => flat.bends[i]) as [FlatBend];
+  // a hem is folded as far as the machine goes before it is pressed flat
+  const angle = work.action === 'fold' ? (work.step?.angle ?? null) : first.angle;
+  return {
+    part: name,
+    numbers: own.map(bendNumber).join(' '),
+    panels: work.bends.join(', '),
+    direction: first.direction === 'up' ? plans.up : plans.down,
+    angle: angle === null ? '' : dims.angle(work.action === 'fold' ? Math.round(angle) : angle),
+    action: work.action,
+    hem: first.hem,
+    radius: dims.fine(first.insideRadius),
+    several: own.length > 1,
+    machine: work.step === null ? null : machineFacts(work.step, pictured, dims.text, dims.angle),
+  };
+}
+
+type FingerFacts = NonNullable<NonNullable<BendFacts['machine']>['fingers']>;
+
+const LEAST_GAP = 0.05; // mm, less is side by side
+const TOWARDS = ['right', 'top', 'left', 'bottom'] as const;
+
+function machineFacts(
+  step: BendStep,
+  pictured: boolean,
+  size: (mm: number) => string,
+  angle: (degrees: number) => string,
+): BendFacts['machine'] {
+  const quarter = step.heading / 90;
+  const towards =
+    Math.abs(quarter - Math.round(quarter)) < 1e-6 ? TOWARDS[((Math.round(quarter) % 4) + 4) % 4] : null;
+  return {
+    name: step.machine,
+    held: step.held,
+    face: step.faceUp,
+    towards: towards ?? null,
+    set: step.setAngle === null ? null : angle(step.setAngle),
+    sights: (step.sight ?? []).flatMap((l) => offsetOf(l, size)),
+    stop: step.stopDistance === null ? null : size(step.stopDistance),
+    fingers: pictured ? null : fingersOf(step, size),
+    hooked: step.hooked,
+    setBack: pictured || step.setBack === null ? null : size(step.setBack),
+    press:
+      step.press === null
+        ? null
+        : {
+            punch: step.press.punch,
+            die: step.press.die,
+            gauge: step.press.gauge === null ? null : size(step.press.gauge),
+          },
+  };
+}
+
+/** How far a line lies from the datum edge it runs along; nothing for a slanted one. */
+function offsetOf(
+  [from, to]: Line,
+  size: (mm: number) => string,
+): NonNullable<BendFacts['machine']>['sights'] {
+  if (runsAcross({ from, to }, 0)) return [{ offset: size(from[0]), edge: 'left' }];
+  if (runsAcross({ from, to }, 1)) return [{ offset: size(from[1]), edge: 'bottom' }];
+  return [];
+}
+
+/** Groups of fingers: widths side by side, where the first starts, and the gap between two. */
+const fingersOf = ({ tools }: BendStep, size: (mm: number) => string): FingerFacts | null =>
+  tools === null
+    ? null
+    : tools.map((g) => ({
+        pieces: g.pieces.map(size).join(' + '),
+        from: size(g.from),
+        gap: g.pieces.length > 1 && g.gap > LEAST_GAP ? size(g.gap) : null,
+      }));

@@ -1,0 +1,148 @@
+import {
+  linearTolerance,
+  MM_PER_INCH,
+  type PartPlan,
+  place3,
+  plainNumber,
+  stand,
+  type ToleranceClass,
+} from '@tinwright/core';
+import type { Flowing } from '../page/flow.js';
+import { type Cell, notesFlow, type Setting, tableFlow } from '../page/table.js';
+import type { Dims } from '../plan/dims.js';
+import { bendNumber } from '../plan/features.js';
+import { sizeWords } from '../plan/part-tables.js';
+import type { PacketKit } from './kit.js';
+import type { PacketWords } from './words.js';
+
+const WIDE = '\u00A0'.repeat(8);
+const ROW = 6.5; // mm, to write in
+const MOST = 3; // columns to fill in
+
+/** Classes of ISO 2768-1 that cut and bent sizes are held to. */
+export interface Classes {
+  readonly cut: ToleranceClass;
+  readonly bent: ToleranceClass;
+}
+
+/** The inspection sheet: every dimension, nominal and tolerance, and room for what is found. */
+export function inspectionFlows(kit: PacketKit, classes: Classes): readonly Flowing[] {
+  const { plan, words, setting } = kit;
+  return [
+    notesFlow(null, [words.inspection.sign, ...words.inspection.notes(classes.cut, classes.bent)], setting),
+    ...plan.parts.map((p) => partTable(kit, p, classes)),
+    ...objectTable(kit, classes),
+  ];
+}
+
+interface Row {
+  readonly name: string;
+  readonly what: string;
+  readonly value: number;
+  readonly of: ToleranceClass;
+}
+
+function partTable({ words, plans, dims, setting }: PacketKit, part: PartPlan, classes: Classes): Flowing {
+  const w = words.inspection;
+  const columns = Math.min(MOST, part.quantity);
+  const bent = part.flat.bends.length > 0;
+  const [x, y] = part.flat.blank.max;
+  const finished: readonly Row[] = part.part.asked.map(({ name, value }) => ({
+    name,
+    what: sizeWords(part, name, plans),
+    value,
+    of: bent ? classes.bent : classes.cut,
+  }));
+  const cut: readonly Row[] = bent
+    ? [
+        { name: '', what: w.blankX, value: x, of: classes.cut },
+        { name: '', what: w.blankY, value: y, of: classes.cut },
+      ]
+    : [];
+  const blank = Array.from({ length: columns }, () => '');
+  const angles = [...new Set(part.flat.bends.filter((b) => b.hem === null).map((b) => b.angle))];
+  const rows = [
+    ...[...cut, ...finished].map((r) => [
+      r.name,
+      r.what,
+      { text: dims.text(r.value), value: r.value },
+      limitText(r.value, r.of, dims),
+      ...blank,
+    ]),
+    ...angles.map((angle) => [
+      '',
+      w.angle(
+        part.flat.bends
+          .flatMap((b, i) => (b.hem === null && b.angle === angle ? [bendNumber(i)] : []))
+          .join(' '),
+      ),
+      dims.angle(angle),
+      '±2°',
+      ...blank,
+    ]),
+  ];
+  return inspectionTable(w, w.heading(part.name, part.quantity), rows, columns, dims, setting);
+}
+
+function limitText(value: number, of: ToleranceClass, { unit }: Dims): string {
+  const found = linearTolerance(value, of);
+  if (found === null) return '';
+  return unit === 'in' ? `±${plainNumber(found / MM_PER_INCH, 3)}` : `±${plainNumber(found, 2)}`;
+}
+
+/** Rows of dimensions with columns to write into. */
+function inspectionTable(
+  w: PacketWords['inspection'],
+  heading: string,
+  rows: readonly (readonly Cell[])[],
+  columns: number,
+  { unit }: Dims,
+  setting: Setting,
+): Flowing {
+  const found = Array.from({ length: columns }, (_, i) => ({
+    title: `${w.measured(i + 1, columns)}${WIDE}`,
+    blank: true,
+  }));
+  return tableFlow(
+    {
+      heading,
+      columns: [
+        { title: w.columns.size },
+        { title: w.columns.what, grows: true },
+        { title: `${w.columns.nominal}, ${unit}`, align: 'end' },
+        { title: w.columns.limit, align: 'end' },
+        ...found,
+      ],
+      rowHeight: ROW,
+      rows,
+    },
+    setting,
+  );
+}
+
+/** Overall sizes of the object put together. */
+function objectTable({ plan, words, dims, setting }: PacketKit, classes: Classes): readonly Flowing[] {
+  const { assembly } = plan;
+  if (assembly === null) return [];
+  const w = words.inspection;
+  const corners = assembly.placed.flatMap(({ part, pose }) =>
+    stand(part.formed, pose).panels.flatMap((p) =>
+      p.shape.flatMap(([x, y]) => [0, part.formed.thickness].map((z) => place3(p.pose, [x, y, z]))),
+    ),
+  );
+  const extent = (k: 0 | 1 | 2) => {
+    const along = corners.map((c) => c[k]);
+    return Math.max(...along) - Math.min(...along);
+  };
+  const rows = ([0, 1, 2] as const).map((k) => {
+    const value = extent(k);
+    return [
+      '',
+      w.overall[(['x', 'y', 'z'] as const)[k]],
+      { text: dims.text(value), value },
+      limitText(value, classes.bent, dims),
+      '',
+    ];
+  });
+  return [inspectionTable(w, w.object, rows, 1, dims, setting)];
+}

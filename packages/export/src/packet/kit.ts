@@ -1,0 +1,40 @@
+import { type JobPlan, MM_PER_INCH, type PartPlan, plainNumber } from '@tinwright/core';
+import type { Setting } from '../page/table.js';
+import type { Dims } from '../plan/dims.js';
+import type { PlanWords } from '../plan/words.js';
+import type { StepWords } from '../steps/words.js';
+import type { PacketWords } from './words.js';
+
+/** What every sheet of a packet is written with. */
+export interface PacketKit {
+  readonly plan: JobPlan;
+  /** Sets of the object to make. */
+  readonly sets: number;
+  readonly dims: Dims;
+  readonly words: PacketWords;
+  readonly plans: PlanWords;
+  readonly steps: StepWords;
+  readonly setting: Setting;
+}
+
+const KG_PER_POUND = 0.45359237; // exact, international avoirdupois pound
+
+/** `0.274 kg`, or pounds beside inches. */
+export const massText = (kg: number, { unit }: Dims): string =>
+  unit === 'in' ? `${plainNumber(kg / KG_PER_POUND, 2)} lb` : `${plainNumber(kg, 3)} kg`;
+
+/** `0.315 m²`, or square feet beside inches. */
+export const areaText = (mm2: number, { unit }: Dims): string =>
+  unit === 'in' ? `${plainNumber(mm2 / (12 * MM_PER_INCH) ** 2, 2)} ft²` : `${plainNumber(mm2 / 1e6, 3)} m²`;
+
+/** `1 mm`, `0.0359 in`: the thickness of a sheet. */
+export const thicknessText = (mm: number, { unit }: Dims): string =>
+  unit === 'in' ? `${plainNumber(mm / MM_PER_INCH, 4)} in` : `${plainNumber(mm, 2)} mm`;
+
+/** Material and thickness of a part's sheet. */
+export const stockText = ({ material, sheet }: PartPlan, { dims, plans }: PacketKit): string =>
+  `${plans.said(material.title)}, ${thicknessText(sheet.thickness, dims).replace(' ', '\u00A0')}`;
+
+/** `436.5 × 335.1`. */
+export const blankText = ({ flat }: PartPlan, { dims }: PacketKit): string =>
+  flat.blank.max.map((v) => dims.text(v)).join('\u00A0×\u00A0');

@@ -1,0 +1,20 @@
+import { ENGLISH } from '../plan/english.js';
+import { GERMAN } from '../plan/german.js';
+import type { PlanWords } from '../plan/words.js';
+import { STEPS_ENGLISH } from '../steps/english.js';
+import { STEPS_GERMAN } from '../steps/german.js';
+import type { StepWords } from '../steps/words.js';
+import { ENGLISH_PACKET } from './english.js';
+import { GERMAN_PACKET } from './german.js';
+import type { PacketWords } from './words.js';
+
+/** A language a packet can be printed in, by its tag. */
+export type Language = 'en' | 'de';
+
+/** All words of a packet, by language. A new one is its two files and a line here. */
+export const LANGUAGES: Readonly<
+  Record<Language, { readonly plans: PlanWords; readonly packet: PacketWords; readonly steps: StepWords }>
+> = {
+  en: { plans: ENGLISH, packet: ENGLISH_PACKET, steps: STEPS_ENGLISH },
+  de: { plans: GERMAN, packet: GERMAN_PACKET, steps: STEPS_GERMAN },
+};

@@ -1,0 +1,125 @@
+import type { JobPlan, ToleranceClass } from '@tinwright/core';
+import type { Flowing } from '../page/flow.js';
+import type { Page } from '../page/page.js';
+import { PAPERS, type Paper } from '../page/paper.js';
+import { type Typeface, typeface } from '../page/typeface.js';
+import { type DimsName, dimsOf } from '../plan/dims.js';
+import { partPlan } from '../plan/plan-pages.js';
+import { partTemplate } from '../template/template-pages.js';
+import { brakeMarks } from './brake-marks.js';
+import { cautionFlows } from './cautions.js';
+import { coverFlows } from './cover.js';
+import { cutFlows } from './cut-list.js';
+import { inspectionFlows } from './inspection.js';
+import { jointFlows } from './joints-plan.js';
+import type { PacketKit } from './kit.js';
+import { LANGUAGES, type Language } from './languages.js';
+import type { Making } from './making.js';
+import { numbered } from './numbered.js';
+import { operationPages } from './operation-pages.js';
+import { anchored, chapter, textSheets } from './text-sheets.js';
+import { worksheetPages } from './worksheet-pages.js';
+
+/** Sections of a packet, in their order. */
+export const SECTIONS = [
+  'cautions',
+  'cuts',
+  'plans',
+  'operations',
+  'joints',
+  'inspection',
+  'templates',
+] as const;
+/** A section of a packet; the cover stands before them always. */
+export type Section = (typeof SECTIONS)[number];
+
+/** How a packet is printed. */
+export interface PacketOptions {
+  readonly paper: string;
+  readonly dims: DimsName;
+  readonly language?: Language;
+  /** Height of lettering, mm: 2.5, or 3.5 for large print. */
+  readonly lettering?: 2.5 | 3.5;
+  readonly tolerance?: ToleranceClass;
+  readonly date?: string;
+  /** Sets of the object to make. */
+  readonly sets?: number;
+  /** Those to print; all that the job has something for when left out. */
+  readonly sections?: readonly Section[];
+  /** Worksheets with sizes left out in place of plans, and a page of answers. */
+  readonly worksheet?: boolean;
+  readonly face?: Typeface;
+}
+
+/**
+ * Everything for one job on paper: cover, cautions, cut list, plans, operations, joints, inspection, templates; pages
+ * numbered, with a list of contents that leads to them.
+ * @throws JobError where a plan does not fit its paper, or a section is asked for that the job has nothing for
+ */
+export function packetPages(plan: JobPlan, making: Making, options: PacketOptions): readonly Page[] {
+  const {
+    language = 'en',
+    lettering = 2.5,
+    tolerance = 'm',
+    face = typeface(),
+    sets = 1,
+    date = '',
+  } = options;
+  const { packet: words, plans, steps } = LANGUAGES[language];
+  const setting = { face, height: lettering };
+  const kit: PacketKit = { plan, sets, dims: dimsOf(options.dims), words, plans, steps, setting };
+  const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
+  const given = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
+  const sheets = (name: string, title: string, passages: readonly Flowing[], level: 0 | 1 = 0) =>
+    anchored(textSheets(kit, paper, title, passages, date), name, title, level);
+  const { job, parts } = plan;
+  const make: Readonly<Record<Section, () => readonly Page[]>> = {
+    cautions: () => sheets('cautions', words.sections.cautions, cautionFlows(kit, making)),
+    cuts: () => sheets('cuts', words.sections.cuts, cutFlows(kit)),
+    plans: () =>
+      chapter(
+        'plans',
+        words.sections.plans,
+        parts.map((p) => [
+          words.plan(p.name),
+          partPlan(job.name, p, { ...given, ...(date && { date }) }, brakeMarks(p, making)).pages,
+        ]),
+      ),
+    operations: () => operationPages(kit, making, paper, options.dims, sheets),
+    joints: () => sheets('joints', words.sections.joints, jointFlows(kit)),
+    inspection: () =>
+      sheets(
+        'inspection',
+        words.sections.inspection,
+        inspectionFlows(kit, { cut: tolerance, bent: coarser(tolerance) }),
+      ),
+    templates: () =>
+      chapter(
+        'templates',
+        words.sections.templates,
+        parts.map((p) => [
+          words.template(p.name),
+          partTemplate(job.name, p, {
+            ...given,
+            medium: { kind: 'sheets', width: paper.width, height: paper.height },
+          }).pages,
+        ]),
+      ),
+  };
+  const wanted = options.worksheet ? (['cautions'] as const) : wantedSections(plan, options);
+  const body = [
+    ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => make[s]()),
+    ...(options.worksheet ? worksheetPages(kit, paper, given) : []),
+  ];
+  return numbered(
+    (contents) => sheets('cover', words.sections.cover, [...coverFlows(kit), ...contents]),
+    body,
+    kit,
+  );
+}
+
+const wantedSections = ({ assembly }: JobPlan, { sections }: PacketOptions): readonly Section[] =>
+  sections ?? SECTIONS.filter((s) => s !== 'joints' || assembly !== null);
+
+/** One class coarser: what a hand brake holds beside what is marked out. */
+const coarser = (of: ToleranceClass): ToleranceClass => (({ f: 'm', m: 'c', c: 'c', v: 'v' }) as const)[of];

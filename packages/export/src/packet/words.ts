@@ -1,0 +1,235 @@
+import type { ReasonName, ToolName } from '@tinwright/shop';
+
+/** Cautions there are; which of them apply is the job's business. */
+export type CautionName =
+  | 'edges'
+  | 'burr-rotating'
+  | 'eyes'
+  | 'shear'
+  | 'leaf-brake'
+  | 'press-brake'
+  | 'vise'
+  | 'resistance-weld'
+  | 'implants'
+  | 'arc'
+  | 'fire'
+  | 'air'
+  | 'zinc'
+  | 'chromium'
+  | 'table'
+  | 'mandrels'
+  | 'object'
+  | 'food'
+  | 'food-zinc'
+  | 'pupils'
+  | 'rules';
+
+/** A caution in words: where the work is, what can hurt and what to do, and who says so. */
+export interface CautionWords {
+  readonly where: string;
+  readonly text: string;
+  readonly source: string;
+}
+
+/** A title and what to do, in plain sentences. */
+export interface StepWords {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** A bend as an operation tells it; sizes ready to print. */
+export interface BendFacts {
+  readonly part: string;
+  readonly numbers: string;
+  readonly panels: string;
+  readonly direction: string;
+  /** '' where it is only known at the machine. */
+  readonly angle: string;
+  readonly action: 'bend' | 'fold' | 'close' | 'roll';
+  readonly hem: 'closed' | 'open' | 'teardrop' | 'wired' | null;
+  readonly radius: string;
+  readonly several: boolean;
+  /** How the machine does it; null where no order was found for one. */
+  readonly machine: {
+    readonly name: 'brake' | 'press' | 'vise' | 'hand';
+    readonly held: string;
+    readonly face: 'marked' | 'unmarked';
+    readonly towards: 'left' | 'right' | 'top' | 'bottom' | null;
+    readonly set: string | null;
+    readonly sights: readonly { readonly offset: string; readonly edge: 'left' | 'bottom' }[];
+    readonly stop: string | null;
+    readonly fingers:
+      | readonly { readonly pieces: string; readonly from: string; readonly gap: string | null }[]
+      | null;
+    readonly hooked: boolean;
+    readonly setBack: string | null;
+    readonly press: { readonly punch: string; readonly die: string; readonly gauge: string | null } | null;
+  } | null;
+}
+
+/** A strip bent to try the metal, ready to print. */
+export interface TrialFacts {
+  readonly thickness: string;
+  readonly radius: string;
+  readonly length: string;
+  readonly width: string;
+  /** Of a bend of 90 degrees; null where the job has none. */
+  readonly deduction: string | null;
+}
+
+/** Pieces put together, ready to print. */
+export interface JointFacts {
+  readonly joint: string;
+  readonly from: string;
+  readonly to: string;
+  readonly count: number;
+  readonly clearance: string;
+}
+
+/** Everything a packet says besides plans and templates, in one language. Sizes come in as they are printed. */
+export interface PacketWords {
+  readonly page: (n: number, of: number) => string;
+  readonly packet: (job: string) => string;
+  readonly sections: Readonly<
+    Record<
+      | 'cover'
+      | 'cautions'
+      | 'cuts'
+      | 'plans'
+      | 'operations'
+      | 'joints'
+      | 'inspection'
+      | 'templates'
+      | 'worksheets'
+      | 'answers',
+      string
+    >
+  >;
+  readonly plan: (part: string) => string;
+  readonly template: (part: string) => string;
+  readonly contents: string;
+  readonly contentsPage: string;
+  readonly cover: {
+    readonly picture: string;
+    readonly pictureAlt: (job: string, pieces: string) => string;
+    readonly partAlt: (part: string) => string;
+    readonly parts: string;
+    readonly columns: Readonly<
+      Record<'letter' | 'part' | 'what' | 'make' | 'stock' | 'blank' | 'mass', string>
+    >;
+    readonly mass: (text: string) => string;
+    readonly sets: (count: number) => string;
+    readonly start: string;
+  };
+  readonly cautions: {
+    readonly columns: Readonly<Record<'where' | 'what', string>>;
+    readonly all: Readonly<Record<CautionName, CautionWords>>;
+    readonly load: { readonly question: string; readonly answer: string };
+    readonly findings: string;
+    readonly findingColumns: Readonly<Record<'part' | 'what' | 'fix', string>>;
+    readonly severity: Readonly<Record<'error' | 'warning' | 'note', string>>;
+    readonly findingsIn: string;
+  };
+  readonly cuts: {
+    readonly heading: string;
+    readonly columns: Readonly<
+      Record<'part' | 'pieces' | 'blank' | 'diagonal' | 'stock' | 'mass' | 'done', string>
+    >;
+    readonly notes: readonly string[];
+    readonly stock: string;
+    readonly stockColumns: Readonly<Record<'stock' | 'pieces' | 'area' | 'mass', string>>;
+  };
+  readonly operations: {
+    readonly shop: (name: string, assumed: boolean) => string;
+    readonly found: (parts: string) => string;
+    readonly usual: (parts: string) => string;
+    readonly impossible: (part: string, reasons: string) => string;
+    readonly tools: string;
+    readonly toolNames: Readonly<Record<ToolName, string>>;
+    readonly reasons: Readonly<Record<ReasonName, string>>;
+    readonly why: (text: string) => string;
+    readonly with: (tools: string) => string;
+    readonly glossary: string;
+    readonly heading: string;
+    /** As the picture itself is titled. */
+    readonly picture: (part: string, step: number, of: number) => string;
+    readonly pictures: (part: string) => string;
+    readonly trialBend: (facts: TrialFacts, unit: string) => StepWords;
+    readonly shear: (
+      part: string,
+      quantity: number,
+      x: string,
+      y: string,
+      diagonal: string,
+      unit: string,
+    ) => StepWords;
+    readonly deburr: (part: string) => StepWords;
+    readonly mark: (part: string, bent: boolean) => StepWords;
+    readonly cutOut: (part: string) => StepWords;
+    readonly drill: (
+      part: string,
+      holes: readonly {
+        readonly count: number;
+        readonly diameter: string;
+        readonly purpose: string;
+        readonly firstOnly: boolean;
+      }[],
+      unit: string,
+    ) => StepWords;
+    readonly bend: (facts: BendFacts, unit: string) => StepWords;
+    readonly check: (part: string, sizes: readonly string[], unit: string) => StepWords;
+    readonly measure: (
+      part: string,
+      size: string | null,
+      between: readonly [string, string] | null,
+      planned: string,
+      unit: string,
+    ) => StepWords;
+    readonly trialJoint: (fastener: string) => StepWords;
+    readonly place: (joints: readonly JointFacts[], fastened: boolean, unit: string) => StepWords;
+    readonly first: (fastener: string, joints: readonly JointFacts[]) => StepWords;
+    readonly rest: (fastener: string, joints: readonly JointFacts[]) => StepWords;
+    readonly finish: StepWords;
+    readonly inspect: StepWords;
+  };
+  readonly joints: {
+    readonly heading: string;
+    readonly columns: Readonly<
+      Record<'joint' | 'pieces' | 'by' | 'count' | 'pitch' | 'hole' | 'clearance', string>
+    >;
+    readonly placed: string;
+    readonly pictureAlt: (job: string) => string;
+    readonly picture: string;
+    readonly rules: string;
+    readonly ruleColumns: Readonly<Record<'by' | 'edge' | 'pitch' | 'bend', string>>;
+    readonly drill: (rivet: string, drill: string) => string;
+    readonly grip: (stack: string) => string;
+    readonly by: (sources: string) => string;
+    readonly notes: readonly string[];
+  };
+  readonly inspection: {
+    readonly heading: (part: string, quantity: number) => string;
+    readonly columns: Readonly<Record<'size' | 'what' | 'nominal' | 'limit', string>>;
+    readonly measured: (n: number, of: number) => string;
+    readonly blankX: string;
+    readonly blankY: string;
+    readonly overall: Readonly<Record<'x' | 'y' | 'z', string>>;
+    readonly angle: (numbers: string) => string;
+    readonly object: string;
+    readonly notes: (cut: string, bent: string) => readonly string[];
+    readonly sign: string;
+  };
+  readonly worksheet: {
+    readonly title: (part: string) => string;
+    readonly set: (n: number, of: number) => string;
+    readonly name: string;
+    readonly ask: (letters: string, unit: string) => string;
+    readonly datum: string;
+    readonly bends: readonly string[];
+    readonly columns: Readonly<Record<'letter' | 'working' | 'size', string>>;
+    readonly answerColumns: Readonly<Record<'part' | 'letter' | 'what' | 'size', string>>;
+    readonly bendLine: (numbers: string) => string;
+    readonly edge: string;
+    readonly answersNote: string;
+  };
+}

@@ -1,0 +1,51 @@
+import type { PartPlan } from '@tinwright/core';
+import type { Page } from '../page/page.js';
+import type { Paper } from '../page/paper.js';
+import type { PlanOptions } from '../plan/options.js';
+import { partPlan } from '../plan/plan-pages.js';
+import type { PacketKit } from './kit.js';
+import { anchored, chapter, textSheets } from './text-sheets.js';
+import { answerFlows, type Blank, blankedPages, blanksFor, worksheetFlows } from './worksheet.js';
+
+interface Sheet {
+  readonly part: PartPlan;
+  readonly blanks: readonly Blank[];
+  readonly pages: readonly Page[];
+}
+
+/** Worksheets of every part for each set, then the answers: plans without marking-out table, some sizes left out. */
+export function worksheetPages(kit: PacketKit, paper: Paper, options: PlanOptions): readonly Page[] {
+  const { plan, sets, words } = kit;
+  const sheets = plan.parts.map((part) => sheetOf(kit, part, options));
+  const w = words.worksheet;
+  const own = ({ part, blanks, pages }: Sheet, n: number): readonly Page[] => [
+    ...pages,
+    ...textSheets(kit, paper, w.title(part.name), worksheetFlows(part, blanks, w.set(n, sets), kit), ''),
+  ];
+  const runs =
+    sets === 1
+      ? sheets.map((s) => [w.title(s.part.name), own(s, 1)] as const)
+      : Array.from(
+          { length: sets },
+          (_, i) => [w.set(i + 1, sets), sheets.flatMap((s) => own(s, i + 1))] as const,
+        );
+  const all = sheets.map(({ part, blanks }) => ({ part: part.name, blanks }));
+  return [
+    ...chapter('worksheets', words.sections.worksheets, runs),
+    ...anchored(
+      textSheets(kit, paper, words.sections.answers, answerFlows(all, kit), ''),
+      'answers',
+      words.sections.answers,
+      0,
+    ),
+  ];
+}
+
+function sheetOf(kit: PacketKit, part: PartPlan, options: PlanOptions): Sheet {
+  const { pages } = partPlan(kit.plan.job.name, part, { ...options, marking: 'none' });
+  // sizes go from the pattern and its details; the finished ones stay on the picture of the bent part
+  const formed = kit.plans.formedAlt(part.name);
+  const pictures = pages.flatMap((p) => p.blocks.flatMap((b) => b.alt ?? [])).filter((alt) => alt !== formed);
+  const blanks = blanksFor(part, pages, pictures);
+  return { part, blanks, pages: blankedPages(pages, blanks, pictures, kit) };
+}

@@ -1,0 +1,174 @@
+import { JobError } from '@tinwright/core';
+import { DEFAULT_SHOP } from '@tinwright/shop';
+import { describe, expect, test } from 'vitest';
+import { makingOf } from '../../src/packet/making.js';
+import { packetPages, SECTIONS } from '../../src/packet/packet-pages.js';
+import { plannedCarrier } from '../carrier.js';
+import { planned } from '../samples.js';
+import { A4, assumed, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
+
+const carrier = plannedCarrier();
+const pages = pagesOf(carrier);
+
+test('cover first, then every section in its order, templates last', () => {
+  const names = pages.flatMap((p) => p.anchors?.filter((a) => a.level === 0).map((a) => a.name) ?? []);
+  expect(names).toEqual(['cover', ...SECTIONS]);
+});
+
+test('the list of contents leads to every section and tells the page it starts on', () => {
+  const links = wordsOf(sectionOf(pages, 'cover')).filter((w) => w.link !== undefined);
+  const anchors = pages.flatMap((p, i) => p.anchors?.map((a) => [a.name, i + 1] as const) ?? []).slice(1);
+  for (const [name, page] of anchors) {
+    const own = links.filter((w) => w.link === name).map((w) => w.text.trim());
+    expect(own, name).toHaveLength(2);
+    expect(own[1], name).toBe(String(page));
+  }
+  expect(new Set(links.map((w) => w.link)).size).toBe(anchors.length);
+});
+
+test('every page has its number', () => {
+  pages.forEach((page, i) => {
+    expect(wordsOf([page]).map((w) => w.text)).toContain(`page ${i + 1} of ${pages.length}`);
+  });
+});
+
+test('every picture says in words what it shows', () => {
+  const alts = pages.flatMap((p) => p.blocks.flatMap((b) => b.alt ?? []));
+  expect(alts).toContain(
+    'The carrier put together, seen from above at a corner; its pieces: body, end-1, end-2, handle',
+  );
+  expect(alts).toContain('The carrier taken apart along its joints; crosses mark fasteners');
+  expect(alts.filter((a) => a.startsWith('Flat pattern of'))).toHaveLength(3);
+});
+
+test('a plan and a template of every part', () => {
+  const entries = pages.flatMap((p) => p.anchors?.filter((a) => a.level === 1).map((a) => a.title) ?? []);
+  const of = (what: string) => ['body', 'end', 'handle'].map((p) => `${what} of ${p}`);
+  const pictures = ['body', 'handle'].map((p) => `Pictures of bending ${p}`);
+  expect(entries).toEqual([...of('Plan'), ...pictures, ...of('Template')]);
+});
+
+test('the parts list has letters of the picture, quantities, blanks and the mass of all', () => {
+  const cover = saidOn(sectionOf(pages, 'cover'));
+  expect(cover).toContain('B C end end with a gusset crown 2');
+  const mass = carrier.parts.reduce((sum, p) => sum + p.mass * p.quantity, 0);
+  expect(cover).toContain(`Altogether ${Number(mass.toFixed(3))} kg`);
+});
+
+test('sets multiply pieces and mass, not the sheets of plans', () => {
+  const three = pagesOf(carrier, { sets: 3 });
+  expect(saidOn(sectionOf(three, 'cover'))).toContain('B C end end with a gusset crown 6');
+  expect(saidOn(sectionOf(three, 'cover'))).toContain('For 3 sets');
+  expect(saidOn(sectionOf(three, 'operations'))).toContain('end: shear 6 blanks');
+  expect(sectionOf(three, 'plans')).toHaveLength(sectionOf(pages, 'plans').length);
+});
+
+test('only the sections asked for, in the order of the packet', () => {
+  const some = pagesOf(carrier, { sections: ['inspection', 'cuts'] });
+  const names = some.flatMap((p) => p.anchors?.map((a) => a.name) ?? []);
+  expect(names).toEqual(['cover', 'cuts', 'inspection']);
+});
+
+describe('a shop', () => {
+  const given = packetPages(carrier, makingOf(carrier, { ...DEFAULT_SHOP, name: 'garden shed' }), A4);
+
+  test('that was not given is said to be assumed, and only then', () => {
+    expect(saidOn(sectionOf(pages, 'operations'))).toContain('No shop was given. The machines are assumed');
+    const said = saidOn(sectionOf(given, 'operations'));
+    expect(said).toContain('For the machines of garden shed.');
+    expect(said).not.toContain('assumed');
+  });
+
+  test('that was given puts sight lines and angles to set on the plans', () => {
+    expect(saidOn(sectionOf(given, 'plans'))).toContain('sight line of B1');
+    expect(saidOn(sectionOf(given, 'plans'))).toContain('set to');
+    expect(saidOn(sectionOf(pages, 'plans'))).not.toContain('sight line');
+  });
+
+  test('sight lines on the plan are those of the bend order', () => {
+    const making = makingOf(carrier, DEFAULT_SHOP);
+    const [body] = carrier.parts;
+    const steps = making.sequences.get('body')?.steps ?? [];
+    const north = steps.find((s) => s.bends.join() === 'north');
+    const at = north?.sight?.[0]?.[0]?.[1] ?? 0;
+    const row = wordsOf(sectionOf(packetPages(carrier, { ...making, assumed: false }, A4), 'plans')).filter(
+      (w) => w.value !== undefined && Math.abs(w.value - at) < 1e-6,
+    );
+    expect(body?.flat.bends.some((b) => b.id === 'north')).toBe(true);
+    expect(row.length).toBeGreaterThan(0);
+  });
+});
+
+test('no page prints a load rating, and the question what it carries is refused with the reason', () => {
+  const said = saidOn(pages);
+  expect(said).toContain('How much does it carry? That is not answered here.');
+  expect(said).not.toMatch(/\b\d+(\.\d+)? ?(kN|N|lbf|kg load)\b/);
+});
+
+test('a job without joints has no joints plan, and one that is asked for is refused', () => {
+  const plan = planned([{ name: 'tray', family: 'open-box', length: 200, width: 120, height: 40 }]);
+  const names = pagesOf(plan).flatMap((p) => p.anchors?.map((a) => a.name) ?? []);
+  expect(names).not.toContain('joints');
+  const asked = () => pagesOf(plan, { sections: ['joints'] });
+  expect(asked).toThrow(JobError);
+  expect(asked).toThrow(/no joints/);
+});
+
+test('a part without bends has neither bends nor a trial strip', () => {
+  const plan = planned([
+    { name: 'end', family: 'gusset-end', width: 100, shoulderHeight: 30, height: 80, crownWidth: 40 },
+  ]);
+  const said = saidOn(sectionOf(pagesOf(plan), 'operations'));
+  expect(said).not.toContain('Bend a trial strip');
+  expect(said).not.toContain('Bend order');
+});
+
+test('where no order of bends is found the trade’s usual one is given, and why is said', () => {
+  const plan = planned([
+    {
+      name: 'body',
+      family: 'hemmed-channel',
+      length: 420,
+      width: 210,
+      height: 120,
+      hem: { type: 'closed', length: 12 },
+    },
+  ]);
+  const said = saidOn(sectionOf(pagesOf(plan), 'operations'));
+  expect(said).toContain('no order of bends was found for body');
+  expect(said).toMatch(/runs into the beam over the fingers/);
+  expect(said).toContain('body: bend B');
+});
+
+test('the same job gives the same pages', () => {
+  expect(pagesOf(plannedCarrier())).toEqual(pages);
+});
+
+test('every step of bending has its picture, which the operations name and lead to', () => {
+  const steps = assumed(carrier).sequences.get('body')?.steps.length ?? 0;
+  const own = sectionOf(pages, 'operations');
+  const said = saidOn(own);
+  expect(steps).toBeGreaterThan(4);
+  for (let n = 1; n <= steps; n++) {
+    expect(said).toContain(`Picture: body, step ${n} of ${steps}.`);
+    expect(own.flatMap((p) => p.blocks.flatMap((b) => b.alt ?? [])).join()).toContain(
+      `body, step ${n} of ${steps}: `,
+    );
+  }
+  const links = wordsOf(own).flatMap((w) => (w.text.startsWith('Picture: body') ? [w.link] : []));
+  expect(new Set(links)).toEqual(new Set(['steps-1']));
+});
+
+test('large print: no text is under 3 mm, pictures of steps and templates included', () => {
+  const large = pagesOf(carrier, { lettering: 3.5, paper: 'A3' });
+  const pictures = new Set(
+    sectionOf(large, 'operations').filter((p) => wordsOf([p]).some((w) => w.text.startsWith('You stand'))),
+  );
+  const small = large
+    .filter((p) => !pictures.has(p))
+    .flatMap((p) => wordsOf([p]))
+    .filter((w) => w.height < 3.5);
+  expect(small).toEqual([]);
+  expect(pictures.size).toBeGreaterThan(0);
+  for (const w of wordsOf([...pictures])) expect(w.height).toBeGreaterThanOrEqual(2.4);
+});

@@ -1,0 +1,37 @@
+import type { JobPlan } from '@tinwright/core';
+import { type Making, makingOf } from '../../src/packet/making.js';
+import { type PacketOptions, packetPages } from '../../src/packet/packet-pages.js';
+import type { Page, Words } from '../../src/page/page.js';
+
+export const A4: PacketOptions = { paper: 'A4', dims: 'mm' };
+
+const known = new WeakMap<JobPlan, Making>(); // orders of bends take their time
+
+/** How a job is made where no shop is given. */
+export function assumed(plan: JobPlan): Making {
+  const making = known.get(plan) ?? makingOf(plan, null);
+  known.set(plan, making);
+  return making;
+}
+
+/** Pages of a packet for an assumed shop. */
+export const pagesOf = (plan: JobPlan, options: Partial<PacketOptions> = {}): readonly Page[] =>
+  packetPages(plan, assumed(plan), { ...A4, ...options });
+
+/** Texts of pages in their order. */
+export const wordsOf = (pages: readonly Page[]): readonly Words[] =>
+  pages.flatMap((p) => p.blocks.flatMap((b) => b.items.filter((i): i is Words => i.kind === 'words')));
+
+/** What pages say, as one text; broken lines are joined. */
+export const saidOn = (pages: readonly Page[]): string =>
+  wordsOf(pages)
+    .map((w) => w.text)
+    .join(' ');
+
+/** Pages from an anchor to the next of the same or a higher level. */
+export function sectionOf(pages: readonly Page[], name: string): readonly Page[] {
+  const at = pages.findIndex((p) => p.anchors?.some((a) => a.name === name));
+  if (at < 0) throw new Error(`no section ${name}`);
+  const rest = pages.slice(at + 1).findIndex((p) => p.anchors?.some((a) => a.level === 0));
+  return pages.slice(at, rest < 0 ? undefined : at + 1 + rest);
+}

@@ -1,0 +1,120 @@
+import type { Assembly, JobPlan, Seated } from '@tinwright/core';
+import type { Sequence } from '../sequence/plan.js';
+import type { JointWork, Operation, Operations, ToolName } from './operation.js';
+import { partOperations } from './part-operations.js';
+import { stagesOf } from './stages.js';
+
+/**
+ * Everything to do for a job from stock to finished object, in order, each with its tools and reasons.
+ * @param sequences bend orders found for a shop, by the name of the part; the trade's usual order where there is none
+ */
+export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequence>): Operations {
+  const { parts, assembly } = plan;
+  const bent = parts.some((p) => p.flat.bends.length > 0);
+  const stages = stagesOf(parts, assembly);
+  const joints = stages.flatMap((s) => s.joints);
+  const list: readonly Operation[] = [
+    ...(bent ? [trial] : []),
+    ...stages.flatMap((stage) => [
+      ...stage.parts.flatMap((p) => [
+        ...(stage.measures[p.name] ?? []).map(
+          (m): Operation => ({
+            kind: 'measure',
+            ...m,
+            part: p.name,
+            tools: ['rule', 'caliper'],
+            reasons: ['bends-vary'],
+          }),
+        ),
+        ...partOperations(p, assembly, sequences.get(p.name) ?? null),
+      ]),
+      ...groupsOf(stage.joints.filter(fastened)).flatMap((g) => fastening(g, assembly, isFirst(g, joints))),
+    ]),
+    ...groupsOf(joints.filter((j) => !fastened(j))).map((g) => placing(g, assembly)),
+    { kind: 'finish', part: '', tools: ['file', 'gloves'], reasons: ['hands-and-cloth'] },
+    { kind: 'inspect', part: '', tools: ['rule', 'caliper', 'square'], reasons: ['measured-is-known'] },
+  ];
+  const orders = parts
+    .filter((p) => p.flat.bends.length > 0)
+    .map((p) => {
+      const sequence = sequences.get(p.name);
+      return [
+        p.name,
+        sequence !== undefined && sequence.status !== 'infeasible' ? 'found' : 'usual',
+      ] as const;
+    });
+  return { list, orders: Object.fromEntries(orders) };
+}
+
+const trial: Operation = {
+  kind: 'trial-bend',
+  part: '',
+  tools: ['rule', 'caliper', 'brake', 'protractor', 'square'],
+  reasons: ['metal-differs'],
+};
+
+/** What a fastener is set with. */
+const SETTERS: Readonly<Record<string, readonly ToolName[]>> = {
+  'spot-weld': ['spot-welder', 'eyes', 'gloves'],
+  'plug-weld': ['welder', 'eyes', 'gloves'],
+  'blind-rivet': ['drill', 'file', 'rivet-gun', 'eyes'],
+  screw: ['drill', 'screwdriver', 'eyes'],
+};
+
+const fastened = ({ joint }: Seated): boolean => joint.by !== null;
+const kindOf = ({ joint }: Seated): string => joint.by?.kind.name ?? '';
+
+/** Joints between the same parts by the same fastener, which are done together. */
+function groupsOf(joints: readonly Seated[]): readonly (readonly Seated[])[] {
+  const groups = new Map<string, Seated[]>();
+  for (const s of joints) {
+    const key = [s.from.part.name, s.to.part.name, kindOf(s)].join('\n');
+    groups.set(key, [...(groups.get(key) ?? []), s]);
+  }
+  return [...groups.values()];
+}
+
+/** True for the group whose fastener is used for the first time. */
+const isFirst = (group: readonly Seated[], joints: readonly Seated[]): boolean => {
+  const kind = kindOf(group[0] as Seated);
+  return joints.find((j) => kindOf(j) === kind)?.joint.name === group[0]?.joint.name;
+};
+
+/** Pieces set in place. */
+function placing(group: readonly Seated[], assembly: Assembly | null): Operation {
+  const joints = group.map((s) => jointWork(s, assembly));
+  return fastened(group[0] as Seated)
+    ? { kind: 'place', part: '', joints, tools: ['clamps', 'square', 'gloves'], reasons: ['seat-square'] }
+    : { kind: 'place', part: '', joints, tools: ['gloves'], reasons: [] };
+}
+
+/** Pieces in place, one fastener, a look, the others; first a trial of a fastener that is new. */
+function fastening(
+  group: readonly Seated[],
+  assembly: Assembly | null,
+  isNew: boolean,
+): readonly Operation[] {
+  const fastener = kindOf(group[0] as Seated);
+  const joints = group.map((s) => jointWork(s, assembly));
+  const tools = SETTERS[fastener] ?? [];
+  const of = (kind: 'fasten-first' | 'fasten-rest', reasons: Operation['reasons']): Operation => ({
+    kind,
+    part: '',
+    fastener,
+    joints,
+    tools: kind === 'fasten-first' ? [...tools, 'square'] : tools,
+    reasons,
+  });
+  const trying: Operation = { kind: 'trial-joint', part: '', fastener, tools, reasons: ['metal-differs'] };
+  return [
+    ...(isNew ? [trying] : []),
+    placing(group, assembly),
+    of('fasten-first', ['first-can-be-undone']),
+    ...(joints.some((w) => w.fasteners > 1) ? [of('fasten-rest', ['middle-outwards'])] : []),
+  ];
+}
+
+function jointWork({ joint, from, to }: Seated, assembly: Assembly | null): JointWork {
+  const fasteners = (assembly?.fasteners ?? []).filter((f) => f.joint === joint.name).length;
+  return { name: joint.name, from: from.piece, to: to.piece, fasteners, clearance: joint.clearance };
+}

@@ -1,0 +1,155 @@
+import type { Point } from '@tinwright/core';
+import type { Action } from '../sequence/operations.js';
+import type { BendStep } from '../sequence/plan.js';
+
+/** What is used for an operation; words for it are the writer's. */
+export type ToolName =
+  | 'gloves'
+  | 'eyes'
+  | 'rule'
+  | 'square'
+  | 'scriber'
+  | 'pencil'
+  | 'centre-punch'
+  | 'hammer'
+  | 'shear'
+  | 'snips'
+  | 'file'
+  | 'drill'
+  | 'brake'
+  | 'press'
+  | 'vise'
+  | 'mallet'
+  | 'protractor'
+  | 'caliper'
+  | 'clamps'
+  | 'spot-welder'
+  | 'welder'
+  | 'rivet-gun'
+  | 'screwdriver';
+
+/** Why something is done so, or then; words for it are the writer's. */
+export type ReasonName =
+  | 'metal-differs'
+  | 'all-from-edges'
+  | 'burrs-lift'
+  | 'each-from-datum'
+  | 'scratch-cracks'
+  | 'flat-while-it-can'
+  | 'walls-block-drill'
+  | 'match-drill'
+  | 'hems-before-walls'
+  | 'inner-before-outer'
+  | 'short-before-long'
+  | 'found-order'
+  | 'correct-while-open'
+  | 'bends-vary'
+  | 'seat-square'
+  | 'first-can-be-undone'
+  | 'middle-outwards'
+  | 'holds-by-others'
+  | 'hands-and-cloth'
+  | 'measured-is-known';
+
+/** Holes of one kind in a part. Diameter mm */
+export interface HoleWork {
+  readonly diameter: number;
+  readonly count: number;
+  /** Kind of the fastener that goes through; null for a hole by itself. */
+  readonly purpose: string | null;
+  /** True when only the first hole of each row is drilled now, the others through the other part. */
+  readonly firstOnly: boolean;
+}
+
+/** One stroke of bending. */
+export interface BendWork {
+  readonly action: Action;
+  /** Ids of the bends. */
+  readonly bends: readonly string[];
+  /** How a machine does it; null where no order was found for one. */
+  readonly step: BendStep | null;
+  /** Its place among the steps of the part, from 0. */
+  readonly index: number;
+}
+
+/** Two pieces that are put together. */
+export interface JointWork {
+  readonly name: string;
+  readonly from: string;
+  readonly to: string;
+  readonly fasteners: number;
+  /** Clearance asked, mm. */
+  readonly clearance: number;
+}
+
+/** What is done in an operation. Lengths mm. */
+export type Work =
+  | { readonly kind: 'trial-bend' }
+  | { readonly kind: 'shear'; readonly quantity: number; readonly size: Point }
+  | { readonly kind: 'deburr' }
+  | { readonly kind: 'mark' }
+  | { readonly kind: 'cut-out' }
+  | { readonly kind: 'drill'; readonly holes: readonly HoleWork[] }
+  | { readonly kind: 'bend'; readonly bend: BendWork }
+  | { readonly kind: 'check' }
+  | {
+      readonly kind: 'measure';
+      /** What is measured: a size of a part by its path, or the distance between two pieces. */
+      readonly size: string | null;
+      readonly between: readonly [string, string] | null;
+      readonly planned: number;
+    }
+  | { readonly kind: 'trial-joint'; readonly fastener: string }
+  | { readonly kind: 'place'; readonly joints: readonly JointWork[] }
+  | { readonly kind: 'fasten-first'; readonly fastener: string; readonly joints: readonly JointWork[] }
+  | { readonly kind: 'fasten-rest'; readonly fastener: string; readonly joints: readonly JointWork[] }
+  | { readonly kind: 'finish' }
+  | { readonly kind: 'inspect' };
+
+/** An operation of a job: what is done to which part, with what, and why. */
+export type Operation = Work & {
+  /** Name of the part; '' for the object. */
+  readonly part: string;
+  readonly tools: readonly ToolName[];
+  readonly reasons: readonly ReasonName[];
+};
+
+/** Where the order of a part's bends comes from. */
+export type BendOrder = 'found' | 'usual';
+
+/** Everything to do for a job, in order. */
+export interface Operations {
+  readonly list: readonly Operation[];
+  readonly orders: Readonly<Record<string, BendOrder>>;
+}
+
+/** All tools, in the order they are laid out. */
+export const TOOLS: readonly ToolName[] = [
+  'gloves',
+  'eyes',
+  'rule',
+  'square',
+  'scriber',
+  'pencil',
+  'centre-punch',
+  'hammer',
+  'shear',
+  'snips',
+  'file',
+  'drill',
+  'brake',
+  'press',
+  'vise',
+  'mallet',
+  'protractor',
+  'caliper',
+  'clamps',
+  'spot-welder',
+  'welder',
+  'rivet-gun',
+  'screwdriver',
+];
+
+/** The tools of some operations, each once. */
+export const toolsOf = (list: readonly Operation[]): readonly ToolName[] =>
+  TOOLS.filter((t) => list.some((o) => o.tools.includes(t)));

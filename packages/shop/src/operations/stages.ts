@@ -1,0 +1,135 @@
+import { type Assembly, type PartPlan, type Seated, siteFrame, sizesOf } from '@tinwright/core';
+
+/** What is measured before a part is cut. mm */
+export interface Measure {
+  /** Path of the size, `body.seatWidth`; null where the parts have no name for it. */
+  readonly size: string | null;
+  readonly between: readonly [string, string] | null;
+  readonly planned: number;
+}
+
+/** Parts that are made together, after those before them are put together. */
+export interface Stage {
+  readonly parts: readonly PartPlan[];
+  /** By the name of the part. */
+  readonly measures: Readonly<Record<string, readonly Measure[]>>;
+  readonly joints: readonly Seated[];
+}
+
+/**
+ * In which order the parts of a job are made: what drops in between walls waits until those stand and are measured, and
+ * so does what bridges two pieces that are in place already.
+ */
+export function stagesOf(parts: readonly PartPlan[], assembly: Assembly | null): readonly Stage[] {
+  const seated = assembly?.seated ?? [];
+  const waits = waitsOf(seated);
+  const level = (name: string, seen: readonly string[] = []): number => {
+    if (seen.includes(name)) return 0;
+    const others = waits.filter((w) => w.part === name).map((w) => 1 + level(w.after, [...seen, name]));
+    return Math.max(0, ...others);
+  };
+  const levels = new Map(parts.map((p) => [p.name, level(p.name)]));
+  const at = (name: string) => levels.get(name) ?? 0;
+  const count = 1 + Math.max(0, ...levels.values());
+  return Array.from({ length: count }, (_, stage): Stage => {
+    const own = parts.filter((p) => at(p.name) === stage);
+    return {
+      parts: own,
+      measures: Object.fromEntries(
+        own.map((p) => [
+          p.name,
+          unique(waits.filter((w) => w.part === p.name).map((w) => measureOf(w, parts))),
+        ]),
+      ),
+      joints: seated.filter((s) => Math.max(at(s.from.part.name), at(s.to.part.name)) === stage),
+    };
+  });
+}
+
+interface Wait {
+  readonly part: string;
+  /** The part it waits for. */
+  readonly after: string;
+  readonly joints: readonly [Seated] | readonly [Seated, Seated];
+}
+
+function waitsOf(seated: readonly Seated[]): readonly Wait[] {
+  return [...seated.flatMap(dropsIn), ...bridges(seated)];
+}
+
+/** Where a part stands between the walls of another, the narrower one waits. */
+function dropsIn(s: Seated): readonly Wait[] {
+  const [a, b] = [s.sites[0].width, s.sites[1].width];
+  const [from, to] = [s.from.part.name, s.to.part.name];
+  if (a === null || b === null || from === to || a === b) return [];
+  return [a > b ? { part: to, after: from, joints: [s] } : { part: from, after: to, joints: [s] }];
+}
+
+/** A piece joined to two others that hold together without it. */
+function bridges(seated: readonly Seated[]): readonly Wait[] {
+  const joined: (readonly [string, string])[] = [];
+  return seated.flatMap((s): readonly Wait[] => {
+    const [a, b] = [s.from.piece, s.to.piece];
+    const closes = connected(joined, a, b);
+    joined.push([a, b]);
+    if (!closes) return [];
+    const before = seated.slice(0, seated.indexOf(s));
+    const piece = [s.to, s.from].find((p) => before.filter((o) => touches(o, p.piece)).length === 1);
+    const first = before.find((o) => piece !== undefined && touches(o, piece.piece));
+    if (piece === undefined || first === undefined) return [];
+    const [near, far] = [s, first].map((o) => (o.from.piece === piece.piece ? o.to.piece : o.from.piece));
+    if (near === far) return []; // stands in one piece, on both its sides
+    return [s, first].flatMap((o): readonly Wait[] => {
+      const other = o.from.piece === piece.piece ? o.to : o.from;
+      return other.part.name === piece.part.name
+        ? []
+        : [{ part: piece.part.name, after: other.part.name, joints: [first, s] }];
+    });
+  });
+}
+
+const touches = ({ from, to }: Seated, piece: string): boolean => from.piece === piece || to.piece === piece;
+
+function connected(pairs: readonly (readonly [string, string])[], from: string, to: string): boolean {
+  const reached = new Set([from]);
+  for (let size = 0; size < reached.size; ) {
+    size = reached.size;
+    for (const [a, b] of pairs) {
+      if (reached.has(a)) reached.add(b);
+      if (reached.has(b)) reached.add(a);
+    }
+  }
+  return reached.has(to);
+}
+
+const NEAR = 1e-6; // mm
+
+function measureOf({ part, joints: [s, other] }: Wait, parts: readonly PartPlan[]): Measure {
+  if (other === undefined) {
+    const wide = s.from.part.name === part ? 1 : 0;
+    const holder = wide === 0 ? s.from : s.to;
+    const planned = s.sites[wide].width as number;
+    return { size: sizeName(holder.part.name, planned, parts), between: null, planned };
+  }
+  const ends = [s, other].map((o) => {
+    const own = o.from.part.name === part ? 1 : 0; // the piece that is not the part's
+    const placed = own === 0 ? o.from : o.to;
+    return { piece: placed.piece, ...siteFrame(placed.part.formed, o.sites[own], placed.pose) };
+  });
+  const [a, b] = ends as [(typeof ends)[number], (typeof ends)[number]];
+  const along = a.normal.reduce(
+    (sum, n, k) => sum + n * ((b.origin[k] as number) - (a.origin[k] as number)),
+    0,
+  );
+  return { size: null, between: [a.piece, b.piece], planned: Math.abs(along) };
+}
+
+function sizeName(name: string, value: number, parts: readonly PartPlan[]): string | null {
+  const part = parts.find((p) => p.name === name);
+  if (part === undefined) return null;
+  const size = sizesOf(part.family, part.params, part.sheet).find((k) => Math.abs(k.value - value) < NEAR);
+  return size === undefined ? null : `${name}.${size.name}`;
+}
+
+const unique = (list: readonly Measure[]): readonly Measure[] =>
+  list.filter((m, i) => list.findIndex((o) => JSON.stringify(o) === JSON.stringify(m)) === i);
