@@ -13,7 +13,7 @@ import {
 } from '@tinwright/core';
 
 const HALVINGS = 14; // to a ten-thousandth of the way: advice, not a limit
-const MOST_SIZES = 24;
+const MOST_SIZES = 32; // of a part that is tried: the larger it is, the longer each try takes
 
 /** Codes of what comes to light only when a part is built. */
 const BUILT = /^(flat|form|bend)-|^panel-vanishes$|^relief-too-large$/;
@@ -47,12 +47,12 @@ interface Mend {
 
 function bestMend(part: JobPart): Mend | null {
   const works = (params: unknown) => builds({ ...part, params, asMade: params });
-  const tries = sizesIn(part.params)
-    .slice(0, MOST_SIZES)
-    .flatMap(({ path, given }): readonly Mend[] => {
-      const found = nearestSize(given, (v) => works(withValue(part.params, path, v)), HALVINGS);
-      return found === null ? [] : [{ path, given, found }];
-    });
+  const sizes = sizesIn(part.params);
+  if (sizes.length > MOST_SIZES) return null;
+  const tries = sizes.flatMap(({ path, given }): readonly Mend[] => {
+    const found = nearestSize(given, (v) => works(withValue(part.params, path, v)), HALVINGS);
+    return found === null ? [] : [{ path, given, found }];
+  });
   const change = ({ given, found }: Mend) => Math.abs(Math.log(found / Math.max(given, 1e-3)));
   return tries.reduce<Mend | null>((a, b) => (a === null || change(b) < change(a) ? b : a), null);
 }

@@ -60,6 +60,12 @@ test('strips at random that run into themselves: what is named works by itself',
   expect(mended).toBeGreaterThan(10);
 });
 
+test('a long strip rolled up in itself: one problem, not one for every two panels', async () => {
+  const found = await refused(spiral(Array.from({ length: 24 }, () => 30)));
+  expect(found).toHaveLength(1);
+  expect(found[0]).toContain('Change the sizes so that they stay clear of each other.');
+});
+
 test('problems that no size mends keep their words', () => {
   const job = readJob(JSON.parse(spiral([30, 30])), FAMILIES);
   const problem = { code: 'flat-sum', path: [], message: 'panels and bends', fix: 'Say so', part: 'other' };

@@ -24,14 +24,11 @@ const nameError = (input: unknown): string | undefined => {
 /** Name of a part: becomes a file name and the first half of a reference, so letters, digits, - and _ only. */
 export const nameSchema: z.ZodMiniType<string, string> = z
   .string()
-  .check(
-    z.regex(NAME, { error: (issue) => nameError(issue.input) ?? 'not a name', abort: true }),
-    z.refine(isName, { error: (issue) => nameError(issue.input) ?? 'not a name' }),
-  );
+  .check(z.refine(isName, { error: (issue) => nameError(issue.input) ?? 'not a name' }));
 
 /** One line of plain text: no line breaks, control or direction-changing characters. */
 export const lineSchema: z.ZodMiniType<string, string> = z.string().check(
-  z.maxLength(LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` }),
+  z.refine((text) => text.length <= LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` }),
   z.refine((text) => !hasHidden(text), {
     error: (issue) =>
       `${quoted(String(issue.input))} given; one line of plain text without control characters allowed`,

@@ -107,15 +107,20 @@ function finished(jobPart: JobPart, part: Part, stands: PartPlan['stands']): Par
   const flatFlaws = verifyFlat(flat);
   // panels that cross themselves have no solids to look at
   const flaws = flatFlaws.length > 0 ? flatFlaws : verifyForm(formed, asked);
-  if (flaws.length > 0) throw new JobError(flaws.map(flawProblem));
+  // panels in each other's way are often many for one reason: the first is told
+  const clash = flaws.find((f) => f.code === CLASH);
+  const told = flaws.filter((f) => f.code !== CLASH || f === clash);
+  if (told.length > 0) throw new JobError(told.map(flawProblem));
   const mass = (flat.area * sheet.thickness * material.density) / 1e9;
   return { ...jobPart, part, flat, formed, stands, mass };
 }
 
+const CLASH = 'form-clash';
+
 /** Panels in each other's way are the sizes' doing; any other flaw is ours. */
 function flawProblem({ code, message }: Flaw): Refusal {
   const fix =
-    code === 'form-clash'
+    code === CLASH
       ? 'Change the sizes so that they stay clear of each other'
       : 'This is a fault of the program, not of the job: please report it with the job file';
   return { code, path: [], message, fix };

@@ -74,7 +74,7 @@ export function paramKit(unit: Unit): ParamKit {
     list: (schema, least, most) => {
       const error = (issue: { input: unknown }) =>
         `${(issue.input as readonly unknown[]).length} in the list, ${least} to ${most} allowed`;
-      return z.array(schema).check(z.minLength(least, { error }), z.maxLength(most, { error }));
+      return z.array(schema).check(z.refine(({ length }) => length >= least && length <= most, { error }));
     },
     group: <P>(shape: Shape<P>) => strictGroup(shape) as unknown as Gives<P>,
     byName: (key, options) => z.discriminatedUnion(key, options as [Group, ...Group[]]),
