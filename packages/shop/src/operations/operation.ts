@@ -96,6 +96,8 @@ export type Work =
       readonly kind: 'measure';
       /** What is measured: a size of a part by its path, or the distance between two pieces. */
       readonly size: string | null;
+      /** The size of the waiting part that follows it, by its path; null where it has no name. */
+      readonly own: string | null;
       readonly between: readonly [string, string] | null;
       readonly planned: number;
     }
