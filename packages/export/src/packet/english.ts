@@ -13,6 +13,9 @@ const FASTENERS: Readonly<Record<string, string>> = {
 };
 const fastenerName = (kind: string) => FASTENERS[kind] ?? kind.replaceAll('-', ' ');
 
+/** True for fasteners that go through a hole in both sheets. */
+const hasHole = (fastener: string) => fastener === 'blind-rivet' || fastener === 'screw';
+
 const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
   'spot-weld': [
     'Clean two strips of the same sheet bare of oil, paint and scale. Weld them with one spot and peel them apart in the vise.',
@@ -300,7 +303,7 @@ export const ENGLISH_PACKET: PacketWords = {
         bent
           ? 'Go through the marking-out table from row 1 on: offsets from the left edge, then from the bottom edge, then slanted lines point to point, then centres. Set each from the edge, never from the last line.'
           : 'Go through the marking-out table from row 1 on: offsets from the edges, slanted lines point to point, then centres. Set each from the edge, never from the last line.',
-        'Centre-punch holes lightly; mark spot welds with a pencil cross.',
+        'Centre-punch holes lightly; a fastener without a hole gets a pencil cross.',
         ...(noted ? [`There is something to know about ${part} first: it stands behind the cautions.`] : []),
       ],
     }),
@@ -315,7 +318,7 @@ export const ENGLISH_PACKET: PacketWords = {
       lines: [
         ...holes.map(({ count, diameter, purpose, firstOnly }) =>
           firstOnly
-            ? `Ø${diameter} ${unit} for ${purpose}s: of the ${count} marked, drill only the first of each row. The others are drilled through the other part once both are clamped together.`
+            ? `Ø${diameter} ${unit} for ${purpose}s: of the ${count} marked, drill only the one nearest the middle of each row. The others are drilled through the other part once both are clamped together.`
             : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` for ${purpose}s`}.`,
         ),
         'Centre-punch, clamp the sheet on a block of wood, drill small first, then to size. A large hole is better punched, sawn or cut with a hole saw. Deburr both faces.',
@@ -347,20 +350,22 @@ export const ENGLISH_PACKET: PacketWords = {
       title: `Try one ${fastenerName(fastener)} on scrap`,
       lines: TRIAL_JOINTS[fastener] ?? ['Join two strips of the same sheet and try to part them.'],
     }),
-    place: (joints, fastened, unit) => ({
-      title: fastened ? `Set in place and clamp: ${names(joints)}` : `Set in place: ${names(joints)}`,
-      lines: fastened
-        ? [
-            `Put ${pairs(joints)} as the joints plan shows; marks lie on marks. Marks that would be hidden between the sheets are first copied to the outside of one of them. Beside them at least ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} stays free.`,
-            'Clamp with little force. Check with the square that it stands upright, that both ends are alike, and that both diagonals across the open side are the same. Shift until they are, then clamp tight.',
-          ]
-        : [`Put ${pairs(joints)}. It is held without fasteners.`],
+    place: (joints, fastener, unit) => ({
+      title:
+        fastener !== null ? `Set in place and clamp: ${names(joints)}` : `Set in place: ${names(joints)}`,
+      lines:
+        fastener !== null
+          ? [
+              `Put ${pairs(joints)} as the joints plan shows; marks lie on marks.${hasHole(fastener) ? '' : ' Marks that would be hidden between the sheets are first copied to the outside of one of them.'} Beside them at least ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} stays free.`,
+              'Clamp with little force. Check with the square that it stands upright, that both ends are alike, and that both diagonals across the open side are the same. Shift until they are, then clamp tight.',
+            ]
+          : [`Put ${pairs(joints)}. It is held without fasteners.`],
     }),
     first: (fastener, joints) => ({
       title: `First ${fastenerName(fastener)}: ${names(joints)}`,
       lines: [
         `Set one ${fastenerName(fastener)} in each joint, the one nearest the middle of the row.${
-          fastener === 'blind-rivet' || fastener === 'screw'
+          hasHole(fastener)
             ? ' Where the hole is not there yet, drill it through the other part and deburr it.'
             : ''
         }`,
@@ -371,7 +376,7 @@ export const ENGLISH_PACKET: PacketWords = {
       title: `The other ${fastenerName(fastener)}s: ${names(joints)}`,
       lines: [
         `${joints.map((j) => `${j.joint} ${j.count} in all`).join(', ')}. From the middle outwards, left and right by turns.${
-          fastener === 'blind-rivet' || fastener === 'screw'
+          hasHole(fastener)
             ? ' Drill the missing holes through the holes of the other part, deburr them, and set each fastener before the next hole is drilled.'
             : ''
         }`,

@@ -301,7 +301,7 @@ export const GERMAN_PACKET: PacketWords = {
         bent
           ? 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von der linken Kante, dann von der unteren, dann schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.'
           : 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von den Kanten, schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.',
-        'Löcher leicht körnen; Schweißpunkte mit einem Bleistiftkreuz zeichnen.',
+        'Löcher leicht körnen; was ohne Loch verbunden wird, bekommt ein Bleistiftkreuz.',
         ...(noted ? [`Vorher ist über ${part} etwas zu wissen: es steht hinter der Seite Vorsicht.`] : []),
       ],
     }),
@@ -316,7 +316,7 @@ export const GERMAN_PACKET: PacketWords = {
       lines: [
         ...holes.map(({ count, diameter, purpose, firstOnly }) =>
           firstOnly
-            ? `Ø${diameter} ${unit} (${purpose}): von den ${count} angerissenen nur das erste jeder Reihe bohren. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
+            ? `Ø${diameter} ${unit} (${purpose}): von den ${count} angerissenen nur das mittlere jeder Reihe bohren. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
             : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` (${purpose})`}.`,
         ),
         'Körnen, das Blech auf einem Holzklotz festspannen, erst klein, dann fertig bohren. Ein großes Loch besser lochen, sägen oder mit der Lochsäge schneiden. Beide Seiten entgraten.',
@@ -348,14 +348,15 @@ export const GERMAN_PACKET: PacketWords = {
       title: `Probe an Abfall: ${fastenerOf(fastener).one}`,
       lines: TRIAL_JOINTS[fastener] ?? ['Zwei Streifen vom selben Blech verbinden und zu trennen versuchen.'],
     }),
-    place: (joints, fastened, unit) => ({
-      title: fastened ? `Einsetzen und klemmen: ${names(joints)}` : `Einsetzen: ${names(joints)}`,
-      lines: fastened
-        ? [
-            `${pairs(joints)}, wie der Verbindungsplan zeigt; Risse liegen auf Rissen. Risse, die zwischen den Blechen verschwinden, vorher auf die Außenseite eines der beiden übertragen. Daneben bleiben mindestens ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} frei.`,
-            'Leicht klemmen. Mit dem Winkel prüfen, dass es senkrecht steht, beide Enden gleich sind und beide Diagonalen über die offene Seite gleich lang. Rücken, bis es stimmt, dann fest klemmen.',
-          ]
-        : [`${pairs(joints)}. Es hält ohne Verbindungsmittel.`],
+    place: (joints, fastener, unit) => ({
+      title: fastener !== null ? `Einsetzen und klemmen: ${names(joints)}` : `Einsetzen: ${names(joints)}`,
+      lines:
+        fastener !== null
+          ? [
+              `${pairs(joints)}, wie der Verbindungsplan zeigt; Anriss liegt auf Anriss.${drilled(fastener) ? '' : ' Was zwischen den Blechen verschwindet, vorher auf die Außenseite eines der beiden übertragen.'} Daneben bleiben mindestens ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} frei.`,
+              'Leicht klemmen. Mit dem Winkel prüfen, dass es senkrecht steht, beide Enden gleich sind und beide Diagonalen über die offene Seite gleich lang. Rücken, bis es stimmt, dann fest klemmen.',
+            ]
+          : [`${pairs(joints)}. Es hält ohne Verbindungsmittel.`],
     }),
     first: (fastener, joints) => {
       const { one, first, a } = fastenerOf(fastener);

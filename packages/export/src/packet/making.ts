@@ -19,12 +19,15 @@ export interface Making {
   readonly findings: readonly Finding[];
 }
 
+/** What is assumed of a shop: it works by hand, without a cutting table. */
+const HAND_SHOP: Shop = { ...DEFAULT_SHOP, table: null };
+
 /** Steps of a part that its bend order is looked for, a hem is two: an assumed shop is not worth a long search. */
 const MOST = { given: 60, assumed: 24 } as const;
 
 /** How a job is made in a shop: bend orders, operations, what to know. A shop is assumed where none is given. */
 export function makingOf(plan: JobPlan, given: Shop | null): Making {
-  const shop = given ?? DEFAULT_SHOP;
+  const shop = given ?? HAND_SHOP;
   const assumed = given === null;
   const most = MOST[assumed ? 'assumed' : 'given'];
   const parts = plan.parts.filter((p) => stepsOf(p) <= most);

@@ -123,7 +123,7 @@ function stepWords(o: Operation, pictured: boolean, kit: PacketKit, ask: Operati
     case 'place':
       return w.place(
         o.joints.map((j) => jointFacts(j, kit)),
-        o.tools.includes('clamps'),
+        o.fastener,
         unit,
       );
     case 'fasten-first':

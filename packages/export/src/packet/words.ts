@@ -191,7 +191,8 @@ export interface PacketWords {
       unit: string,
     ) => StepWords;
     readonly trialJoint: (fastener: string) => StepWords;
-    readonly place: (joints: readonly JointFacts[], fastened: boolean, unit: string) => StepWords;
+    /** @param fastener what will hold them; null for what only stands in place */
+    readonly place: (joints: readonly JointFacts[], fastener: string | null, unit: string) => StepWords;
     readonly first: (fastener: string, joints: readonly JointFacts[]) => StepWords;
     readonly rest: (fastener: string, joints: readonly JointFacts[]) => StepWords;
     readonly finish: StepWords;
