@@ -3,6 +3,7 @@ import { JobError, type JobPlan, planJob, type Refit, readJob, refit, sizesOf } 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { carriers, type Job } from './kit/carriers.js';
+import { dropManifold } from './kit/fold-files.js';
 import {
   type Lump,
   leastDistance,
@@ -94,6 +95,7 @@ function clearancesAgree(plan: JobPlan, { pieces }: StandingObject): void {
 test('random carriers: marks meet in space, clashes and clearances are those of the written files', {
   timeout: PATIENCE,
 }, async () => {
+  let stood = 0;
   await fc.assert(
     fc.asyncProperty(carriers, async (job) => {
       const plan = planned(job);
@@ -102,6 +104,7 @@ test('random carriers: marks meet in space, clashes and clearances are those of 
       marksMeet(object);
       clashesAgree(plan, object);
       clearancesAgree(plan, object);
+      if (++stood % 100 === 0) dropManifold();
     }),
     { numRuns: RUNS },
   );

@@ -38,6 +38,11 @@ export async function manifold(): Promise<ManifoldToplevel> {
   return loaded;
 }
 
+/** Drop the library with every solid made so far, which it would keep; the next one who asks gets it anew. */
+export function dropManifold(): void {
+  loaded = null;
+}
+
 const SKIN = 0.005; // mm, shaved off panels before they are tested against each other
 const SAG = 0.002; // mm, between a bend and the flat strips it is folded from
 

@@ -64,12 +64,21 @@ function answer(
   const { material, sheet } = sheetOf(stock, bending, strips);
   const { rule, thickness, insideRadius } = sheet;
   const bend: BendInput = { thickness, insideRadius, angle };
-  const terms = rule.terms(bend);
+  const terms = termsIn(units, rule, bend);
   const problems = shortLegs(legs, terms.setback, units);
   if (problems.length > 0) throw new JobError(problems);
   const sum = legs.reduce((a, b) => a + b, 0);
   const flatLength = legs.length < 2 ? null : sum - (legs.length - 1) * terms.deduction;
   return { bend, rule, terms, material, legs, flatLength };
+}
+
+/** What a rule gives; where it must not be used that is said in the unit. */
+function termsIn(units: Unit, rule: BendRule, bend: BendInput): BendTerms {
+  try {
+    return rule.terms(bend);
+  } catch (error) {
+    throw error instanceof JobError ? new JobError(error.refusals, units) : error;
+  }
 }
 
 const ROUNDING = 1e-9; // mm

@@ -33,9 +33,16 @@ describe('verbs', () => {
 });
 
 describe('arguments', () => {
-  test.each(['families', 'starter'])('%s takes a family', async (verb) => {
-    expect(await offered(verb, '')).toEqual(NAMES);
+  test.each([
+    ['families', NAMES],
+    ['starter', [...NAMES, 'shop']],
+  ])('%s takes a family', async (verb, known) => {
+    expect(await offered(verb, '')).toEqual(known);
     expect(await offered(verb, 'op')).toEqual(['open-box']);
+  });
+
+  test('strip takes its second step', async () => {
+    expect(await offered('strip', '')).toEqual(['fit']);
   });
 
   test('gauges takes a system', async () => {

@@ -103,7 +103,7 @@ async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
     import('@tinwright/export'),
     import('../files.js'),
   ]);
-  const sample = stripSample(read.answer.material, read.answer.bend, count);
+  const sample = stripSample(material, bend, count);
   const files = stripFiles(sample, dxf);
   const sheet = join(out, 'measured.yaml');
   const start = measuredText({

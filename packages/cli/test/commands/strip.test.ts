@@ -21,7 +21,7 @@ ${more.join('')}`;
 
 const SHOP = `units: mm  # of this file
 name: our shop   # the garden's
-riveter: { diameters: [3.2] }
+brake: { name: brake, length: 600, capacity: [{ material: mild-steel, thickness: 1.5 }], fingers: [25, 50, 100] }
 `;
 
 async function files(content: Readonly<Record<string, string>>): Promise<string> {

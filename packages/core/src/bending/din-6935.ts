@@ -33,7 +33,7 @@ export const din6935: BendRule = {
         'din-6935-range',
         ['insideRadius'],
         `r/s = ${n(r / s)} given; DIN 6935 can be used from r/s = ${LEAST_RATIO}`,
-        `Use an inside radius of at least ${n(LEAST_RATIO * s)} mm or another rule`,
+        (say) => `Use an inside radius of ${say.least(LEAST_RATIO * s)} or more, or another rule`,
       );
     return angle < 15 ? nearlyFlat(bend) : corrected(bend);
   },

@@ -27,7 +27,8 @@ export function linear(perRadius: number, perThickness: number): BendRule {
         return fail(
           'linear-range',
           [],
-          `v = ${n(v)} mm at ${n(A)}°, R ${n(R)}, T ${n(T)}: more than both setbacks (${n(2 * outsideSetback(bend))} mm) leave`,
+          (say) =>
+            `v = ${say.size(v)} at ${n(A)}°, R ${say.size(R)}, T ${say.size(T)}: more than both setbacks (${say.size(2 * outsideSetback(bend))}) leave`,
           'Use smaller constants, or the k-factor rule for this angle',
         );
       const working = [

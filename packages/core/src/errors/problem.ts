@@ -26,10 +26,14 @@ export interface Problem {
 export class JobError extends Error {
   override readonly name = 'JobError';
   readonly problems: readonly Problem[];
+  /** The problems before they were said in a unit: what builds a part does not know that of the job. */
+  readonly refusals: readonly Refusal[];
 
-  constructor(problems: readonly Problem[]) {
+  constructor(refusals: readonly Refusal[], unit: Unit = 'mm') {
+    const problems = refusals.map((r) => worded(r, unit));
     super(problems.map(problemText).join('\n'));
     this.problems = problems;
+    this.refusals = refusals;
   }
 
   /** By name: a family of one's own may bring a second copy of this library, and throws that one's. */
@@ -62,7 +66,7 @@ export function problemText(problem: Problem): string {
 }
 
 /** Throw a single problem. */
-export function fail(code: string, path: Path, message: string, fix = ''): never {
+export function fail(code: string, path: Path, message: Wording, fix: Wording = ''): never {
   throw new JobError([{ code, path, message, fix }]);
 }
 
@@ -72,7 +76,7 @@ export function within<T>(path: Path, work: () => T): T {
     return work();
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
-    throw new JobError(error.problems.map((p) => ({ ...p, path: [...path, ...p.path] })));
+    throw new JobError(error.refusals.map((p) => ({ ...p, path: [...path, ...p.path] })));
   }
 }
 

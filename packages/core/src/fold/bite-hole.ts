@@ -89,11 +89,10 @@ function follows(
 }
 
 function tooLarge({ radius }: Circle): never {
-  const size = Math.round(2 * radius * 100) / 100;
   return fail(
     'relief-too-large',
     ['relief'],
-    `a relief hole of ${size} mm is too large for the notch it stands in`,
+    (say) => `a relief hole of ${say.size(2 * radius)} is too large for the notch it stands in`,
     'Choose slot or none',
   );
 }

@@ -1,3 +1,4 @@
+import type { Wording } from '../errors/problem.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
 import {
   boxOf,
@@ -16,7 +17,7 @@ import type { FlatBend, FlatPattern, Line } from './flat.js';
 /** Something wrong with a result: a bug or sizes that cannot be. */
 export interface Flaw {
   readonly code: string;
-  readonly message: string;
+  readonly message: Wording;
 }
 
 const NEAR = 1e-6; // mm

@@ -91,5 +91,5 @@ function bendsThroughBends({ bends, thickness }: Formed): readonly Flaw[] {
 const deepest = (depths: readonly number[]) => depths.reduce((a, b) => Math.max(a, b), 0);
 
 function through(what: string, depth: number): Flaw {
-  return { code: 'form-clash', message: `${what}, ${depth.toFixed(3)} mm deep` };
+  return { code: 'form-clash', message: (say) => `${what}, ${say.least(depth)} deep` };
 }

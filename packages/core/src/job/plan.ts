@@ -3,7 +3,7 @@ import type { Fastener } from '../assembly/fastener.js';
 import type { AssemblyPart } from '../assembly/types.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, saidIn, sortFindings } from '../errors/finding.js';
-import { JobError, type Problem } from '../errors/problem.js';
+import { JobError, type Problem, type Refusal, worded } from '../errors/problem.js';
 import type { FlatPattern } from '../fold/flat.js';
 import { form } from '../fold/form.js';
 import type { Formed } from '../fold/formed.js';
@@ -41,7 +41,7 @@ export interface JobPlan {
  * @throws JobError with every part that cannot exist, and why
  */
 export function planJob(job: Job, cut: readonly Fastener[] = drawnFasteners(job)): JobPlan {
-  const parts = planAll(job.parts);
+  const parts = planAll(job);
   const assembly = job.joints.length === 0 ? null : assemble(parts.map(standing), job.joints, cut);
   const marked = assembly === null ? parts : parts.map((p) => withFasteners(p, assembly));
   const findings = [
@@ -59,14 +59,14 @@ function drawnFasteners({ drawn, joints }: Job): readonly Fastener[] {
   return drawn === null || joints.length === 0 ? [] : (planJob(drawn).assembly?.fasteners ?? []);
 }
 
-function planAll(jobParts: readonly JobPart[]): readonly PartPlan[] {
+function planAll({ parts: jobParts, units }: Job): readonly PartPlan[] {
   const problems: Problem[] = [];
   const parts = jobParts.flatMap((part): readonly PartPlan[] => {
     try {
       return [planPart(part)];
     } catch (error) {
       if (!(error instanceof JobError)) throw error;
-      problems.push(...error.problems.map((p) => placed(p, part)));
+      problems.push(...error.refusals.map((r) => placed(worded(r, units), part)));
       return [];
     }
   });
@@ -113,7 +113,7 @@ function finished(jobPart: JobPart, part: Part, stands: PartPlan['stands']): Par
 }
 
 /** Panels in each other's way are the sizes' doing; any other flaw is ours. */
-function flawProblem({ code, message }: Flaw): Problem {
+function flawProblem({ code, message }: Flaw): Refusal {
   const fix =
     code === 'form-clash'
       ? 'Change the sizes so that they stay clear of each other'

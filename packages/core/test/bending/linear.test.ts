@@ -36,7 +36,7 @@ test('135°, r = 3, t = 2: v = 4.5 × 1.5, legs to the outer tangent', () => {
 test('170°, r = 0.5, t = 1: v 3.3056 mm is more than both setbacks of 3 mm, refused', () => {
   const problem = refusal(() => rule.terms({ thickness: 1, insideRadius: 0.5, angle: 170 }));
   expect(problem.code).toBe('linear-range');
-  expect(problem.message).toContain('v = 3.3056 mm at 170°');
+  expect(problem.message).toContain('v = 3.31 mm at 170°');
   expect(problem.message).toContain('3 mm');
   expect(problem.fix).not.toBe('');
 });

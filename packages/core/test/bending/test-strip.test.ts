@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type StripBend, stripOf, testStrip } from '../../src/bending/test-strip.js';
-import { readBend, readJob } from '../../src/index.js';
+import { planJob, readJob } from '../../src/index.js';
 
 const row = (more: Partial<StripBend> = {}): StripBend => ({
   name: 'lot 7',
@@ -65,19 +65,18 @@ test('a job takes the row for its metal, thickness and radius', () => {
 });
 
 describe('without the row', () => {
-  test('a bend is refused, the rows there are are told', () => {
-    const bend = { stock: JOB.stock, bending: { rule: 'test-strip', insideRadius: 2 }, angle: 90 };
-    const [problem, ...more] = problems(() => readBend(bend, 'mm', STRIPS));
+  test('a bend is refused where the radius is given, the rows there are are told', () => {
+    const job = { ...JOB, bending: { rule: 'test-strip', insideRadius: 2 } };
+    const [problem, ...more] = problems(() => planJob(readJob(job, undefined, { strips: STRIPS })));
     expect(more).toEqual([]);
-    expect(problem?.code).toBe('strip-missing');
+    expect(problem).toMatchObject({ code: 'strip-missing', path: ['bending', 'insideRadius'] });
     expect(problem?.message).toBe(
       'no test-strip of galvanised-steel T 1 R 2 mm; known: galvanised-steel T 1 R 1.5, galvanised-steel T 0.7 R 1.5, mild-steel T 1 R 1.5',
     );
   });
 
   test('nor any: there are none', () => {
-    const bend = { stock: JOB.stock, bending: { rule: 'test-strip' }, angle: 90 };
-    const [problem] = problems(() => readBend(bend, 'mm'));
-    expect(problem?.message).toBe('no test-strip of galvanised-steel T 1 R 1 mm; known: none');
+    const [problem] = problems(() => planJob(readJob(JOB)));
+    expect(problem?.message).toBe('no test-strip of galvanised-steel T 1 R 1.5 mm; known: none');
   });
 });

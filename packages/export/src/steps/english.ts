@@ -12,7 +12,7 @@ export const STEPS_ENGLISH: StepWords = {
       bend: `bend ${list(bends)} to ${angle}`,
       fold: `fold ${list(bends)} as far as ${angle}`,
       close: `close ${list(bends)}`,
-      roll: `roll ${list(bends)} round the wire`,
+      roll: `work ${list(bends)} round the wire`,
     })[action],
   alt: (what) => `${what}: cross-section before and after, and the part as it lies in the machine`,
   before: 'Before',

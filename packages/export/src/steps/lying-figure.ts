@@ -21,8 +21,7 @@ const MARGIN = 0.12; // of the box, left round the part for labels
 export function lyingFigure(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
   const tools = toolsDrawn(scene);
   const plain = [...partDrawn(scene, 0), ...tools];
-  const extent = (groups: readonly Drawn[]) => boxOfItems(linesOf(groups, 1)) as Box;
-  const size = extent(plain);
+  const size = extentOf(plain);
   const room: Point = [box.max[0] - box.min[0], box.max[1] - box.min[1]];
   const [w, h] = [size.max[0] - size.min[0], size.max[1] - size.min[1]];
   const ratio = Math.min(((1 - 2 * MARGIN) * room[0]) / w, ((1 - MARGIN) * room[1]) / h);
@@ -73,6 +72,16 @@ function partDrawn(scene: Scene, ratio: number): readonly Drawn[] {
       ];
     }),
   ];
+}
+
+/** Box round everything as it is seen, hidden or not, true size. */
+function extentOf(groups: readonly Drawn[]): Box {
+  const points = groups.flatMap(({ surface, kinds }) =>
+    surface.lines
+      .filter((l) => kinds.includes(l.kind))
+      .flatMap((l) => [see(ISOMETRIC, l.from).at, see(ISOMETRIC, l.to).at]),
+  );
+  return boxOfItems([{ kind: 'stroke', pen: 'wide', points }]) as Box;
 }
 
 function linesOf(groups: readonly Drawn[], ratio: number): readonly Item[] {

@@ -18,6 +18,7 @@ interface DeepBox extends Place {
  */
 export const boxDeep: ShopCheck = limitCheck<DeepBox>({
   code: 'box-deep',
+  leansOn: ['brake.clearHeight', 'brake.beam', 'brake.finger', 'press.ram'],
   severity: 'warning',
   unit: 'mm',
   bound: 'most',

@@ -32,6 +32,7 @@ const WORDS: Readonly<Record<Way, (web: string, found: string, say: Say, limit: 
  */
 export const channelDeep: ShopCheck = limitCheck<Channel>({
   code: 'channel-deep',
+  leansOn: ['brake.finger', 'brake.clearHeight', 'brake.beam', 'brake.overbend'],
   severity: 'warning',
   unit: 'mm',
   bound: 'most',

@@ -22,6 +22,7 @@ interface Need extends Sourced {
 /** A flange too short for the leaf, or to lie over the V opening. A wired edge is rolled by hand. */
 export const flangeShort: ShopCheck = limitCheck<ShortFlange>({
   code: 'flange-short',
+  leansOn: ['brake.lowestFlange', 'brake.setBack'],
   severity: 'error',
   unit: 'mm',
   bound: 'least',

@@ -9,6 +9,7 @@ import { limitCheck } from './limit-check.js';
 /** A folded hem that stands too high to go under the lifted jaw for closing. Only where the leaf brake has to do it. */
 export const hemOpening: ShopCheck = limitCheck({
   code: 'hem-opening',
+  leansOn: ['brake.opening', 'brake.leaf.stop'],
   severity: 'error',
   unit: 'mm',
   bound: 'most',

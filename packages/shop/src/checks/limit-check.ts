@@ -1,4 +1,5 @@
-import type { Point, Remark, Say, Severity, Wording } from '@tinwright/core';
+import { inWords, type Point, type Remark, type Say, type Severity, type Wording } from '@tinwright/core';
+import { assumedWords } from '../machines/assumed.js';
 import type { Shop } from '../machines/shop.js';
 import { type Change, changesFor } from './change.js';
 import type { ShopCheck, Subject } from './check.js';
@@ -31,6 +32,8 @@ export interface LimitRule<P extends Place> {
   /** What is found at the worst place. */
   readonly message: (place: P, say: Say, subject: Subject, shop: Shop) => string;
   readonly source: (place: P, subject: Subject, shop: Shop) => Wording;
+  /** Values of the shop it leans on that a shop file may leave out, `brake.leaf.width`: told where they are assumed. */
+  readonly leansOn?: readonly string[];
   /** The number that would pass, said where no size of the job by itself does. */
   readonly aim: (place: P, say: Say, subject: Subject, shop: Shop) => string;
   /** What else can be done. */
@@ -44,6 +47,7 @@ const NAMED = 3; // further places told by name, more are counted
 export function limitCheck<P extends Place>(rule: LimitRule<P>): ShopCheck {
   const room = ({ value, limit, bound = rule.bound }: P) =>
     bound === 'least' ? value - limit : limit - value;
+  const { leansOn = [] } = rule;
   const slackOf = (places: readonly P[]) => Math.min(Infinity, ...places.map(room));
   return (subject, shop) => {
     const failing = rule.places(subject, shop).filter((p) => room(p) < -CLOSE);
@@ -61,7 +65,8 @@ export function limitCheck<P extends Place>(rule: LimitRule<P>): ShopCheck {
         limit: worst.limit,
         unit: rule.unit,
         message: (say) => rule.message(worst, say, subject, shop) + also(worst, others),
-        source: rule.source(worst, subject, shop),
+        source: (say) =>
+          inWords(rule.source(worst, subject, shop), say) + assumedWords(shop.assumed, leansOn),
         fix: (say) => {
           const changes = failing.some((p) => p.jointed) ? [] : changesFor(subject, slack);
           const sizes = sizesIn(changes, say);

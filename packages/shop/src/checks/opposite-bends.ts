@@ -64,6 +64,7 @@ interface NarrowStep extends Place {
 /** A step too narrow: the flange that is there points down into leaf and bed, or into the die. */
 export const stepNarrow: ShopCheck = limitCheck<NarrowStep>({
   code: 'step-narrow',
+  leansOn: ['brake.leaf.width', 'brake.bed'],
   severity: 'error',
   unit: 'mm',
   bound: 'least',

@@ -19,6 +19,7 @@ interface Made extends Place {
 /** Inside radii no machine of the shop comes near: the legs then come out longer or shorter than laid out. */
 export const radiusMade: ShopCheck = limitCheck<Made>({
   code: 'radius-made',
+  leansOn: ['brake.setBack'],
   severity: 'warning',
   unit: 'mm',
   bound: 'most',

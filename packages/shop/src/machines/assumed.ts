@@ -61,3 +61,12 @@ function missing(values: Group, given: Group, path: string): readonly string[] {
     return isGroup(value) && isGroup(given[key]) ? missing(value, given[key], at) : [];
   });
 }
+
+/** Those of a rule's values that a shop leaves to be assumed, as the tail of a finding's source; '' when it gives all. */
+export function assumedWords(assumed: readonly string[], leansOn: readonly string[]): string {
+  const guessed = assumed.filter((a) =>
+    leansOn.some((p) => a === p || a.startsWith(`${p}.`) || p.startsWith(`${a}.`)),
+  );
+  if (guessed.length === 0) return '';
+  return `; not given in the shop file, so assumed by judgement or from memory: ${guessed.join(', ')}`;
+}

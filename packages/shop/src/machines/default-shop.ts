@@ -61,5 +61,5 @@ export const DEFAULT_SHOP: Shop = {
   ],
   costs: DEFAULT_COSTS,
   strips: [],
-  assumed: ['everything'],
+  assumed: [],
 };

@@ -105,7 +105,7 @@ export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = {
   'costs.hook': word('hooked under the jaw', 's'),
   'costs.flatten': word('a hem flattened', 's'),
   'costs.swing': word('the larger side swings with the leaf', 's'),
-  'costs.hand': word('a bend by hand', 's'),
+  'costs.hand': word('a bend by hand, 100 mm long or shorter', 's'),
   'costs.walk': word('to another machine', 's'),
   strips: word('test strips; tinwright strip fit writes them'),
 };
