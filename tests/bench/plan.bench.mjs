@@ -1,6 +1,6 @@
 // A plan of the carrier's body to PDF, a page of it, against pdfkit drawing the same lines and texts bare.
 import { planJob, readJob } from '@tinwright/core';
-import { pagesPdf, partPlan, typeface } from '@tinwright/export';
+import { makingOf, packetFiles, pagesPdf, partPlan, typeface } from '@tinwright/export';
 import PDFDocument from 'pdfkit';
 import { toBytes } from 'pdfkit/output';
 import { carrierData } from './carrier.mjs';
@@ -8,9 +8,11 @@ import { median } from './measure.mjs';
 
 const POINTS = 72 / 25.4;
 const ROUNDS = 40;
+const PACKETS = 4;
 
 export default async function run() {
-  const { job, parts } = planJob(readJob(carrierData()));
+  const plan = planJob(readJob(carrierData()));
+  const { job, parts } = plan;
   const [body] = parts;
   const face = typeface();
   const options = { paper: 'A4', dims: 'mm', face };
@@ -21,13 +23,17 @@ export default async function run() {
   const { pages, bytes } = await draw();
   const ours = await measured(ROUNDS, draw);
   const peer = await measured(ROUNDS, () => bare(pages));
+  const packet = async () =>
+    (await packetFiles(plan, makingOf(plan, null), { paper: 'A4', dims: 'mm' }, ['pdf'])).files[0].content;
+  const packetBytes = (await packet()).length;
+  const packetTime = await measured(PACKETS, packet);
   return {
     ours: ours / pages.length,
     peer: peer / pages.length,
     peerName: 'pdfkit 0.20.2 drawing the same lines and texts',
     unit: 'ms',
     n: ROUNDS,
-    detail: `${pages.length} pages of A4, ${bytes.length} bytes; laying out, pictures with hidden lines removed and PDF, per page; medians`,
+    detail: `${pages.length} pages of A4, ${bytes.length} bytes; laying out, pictures with hidden lines removed and PDF, per page; medians. The whole packet of the carrier, ${parts.reduce((n, p) => n + p.quantity, 0)} pieces: ${(packetTime / 1000).toFixed(2)} s, ${(packetBytes / 1e6).toFixed(2)} MB; bend orders, operations and pictures of every bend with it`,
   };
 }
 

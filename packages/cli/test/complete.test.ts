@@ -49,7 +49,7 @@ describe('arguments', () => {
     expect(await offered('gauges', 'st')).toEqual(['steel', 'stainless']);
   });
 
-  test.each(['make', 'check', 'explain', 'plan', 'refit', 'template'])(
+  test.each(['make', 'check', 'explain', 'plan', 'refit', 'template', 'packet'])(
     '%s takes a file: nothing is offered, so the shell offers files',
     async (verb) => {
       expect(await offered(verb, '')).toEqual([]);

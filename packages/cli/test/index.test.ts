@@ -17,6 +17,7 @@ test('there are verbs to test', () => {
     'order',
     'plan',
     'template',
+    'packet',
     'shop',
     'strip',
     'starter',

@@ -39,7 +39,7 @@ const MOST_SETS = 500;
 export const packet: AnyCommand = command<Options>({
   verb: 'packet',
   argument: JOB,
-  summary: 'print everything for a job: cautions, cut list, plans, operations, joints, inspection, templates',
+  summary: 'print all a job needs in one: cautions, plans, operations, templates',
   options: {
     out: {
       type: 'string',

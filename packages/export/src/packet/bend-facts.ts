@@ -1,6 +1,6 @@
-import type { FlatBend, Line, PartPlan } from '@tinwright/core';
+import type { FlatBend, PartPlan } from '@tinwright/core';
 import type { BendStep, BendWork } from '@tinwright/shop';
-import { bendNumber, runsAcross } from '../plan/features.js';
+import { bendNumber } from '../plan/features.js';
 import type { PacketKit } from './kit.js';
 import type { BendFacts } from './words.js';
 
@@ -28,7 +28,7 @@ export function bendFacts(
     hem: first.hem,
     radius: dims.fine(first.insideRadius),
     several: own.length > 1,
-    machine: work.step === null ? null : machineFacts(work.step, pictured, dims.text, dims.angle),
+    machine: work.step === null ? null : machineFacts(work.step, first, pictured, dims.text, dims.angle),
   };
 }
 
@@ -39,6 +39,7 @@ const TOWARDS = ['right', 'top', 'left', 'bottom'] as const;
 
 function machineFacts(
   step: BendStep,
+  bend: FlatBend,
   pictured: boolean,
   size: (mm: number) => string,
   angle: (degrees: number) => string,
@@ -52,7 +53,7 @@ function machineFacts(
     face: step.faceUp,
     towards: towards ?? null,
     set: step.setAngle === null ? null : angle(step.setAngle),
-    sights: (step.sight ?? []).flatMap((l) => offsetOf(l, size)),
+    nose: noseOf(step, bend, size),
     stop: step.stopDistance === null ? null : size(step.stopDistance),
     fingers: pictured ? null : fingersOf(step, size),
     hooked: step.hooked,
@@ -68,14 +69,17 @@ function machineFacts(
   };
 }
 
-/** How far a line lies from the datum edge it runs along; nothing for a slanted one. */
-function offsetOf(
-  [from, to]: Line,
+const ON = 0.05; // mm beside a line that is on it
+
+/** The edge of the nose stands one inside radius from the tangent line that is held, the bend line in the middle. */
+function noseOf(
+  { sight, insideRadius }: BendStep,
+  { zone }: FlatBend,
   size: (mm: number) => string,
-): NonNullable<BendFacts['machine']>['sights'] {
-  if (runsAcross({ from, to }, 0)) return [{ offset: size(from[0]), edge: 'left' }];
-  if (runsAcross({ from, to }, 1)) return [{ offset: size(from[1]), edge: 'bottom' }];
-  return [];
+): NonNullable<BendFacts['machine']>['nose'] {
+  if (sight === null) return null;
+  const off = zone / 2 - insideRadius; // towards the side that is held
+  return { off: Math.abs(off) < ON ? null : size(Math.abs(off)), side: off > 0 ? 'held' : 'bent' };
 }
 
 /** Groups of fingers: widths side by side, where the first starts, and the gap between two. */

@@ -1,4 +1,4 @@
-import type { JobPlan } from '@tinwright/core';
+import type { Finding, JobPlan } from '@tinwright/core';
 import type { Flowing } from '../page/flow.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
@@ -44,6 +44,9 @@ export function cautionsFor(
   return (Object.keys(applies) as CautionName[]).filter((name) => applies[name]);
 }
 
+/** True for what is told with the cautions; what sizes come out at stands on the inspection sheet. */
+export const isTold = ({ code }: Finding): boolean => code !== 'tolerance';
+
 /** The sheet of cautions: what can hurt, no answer to what it carries, and what to know about this job. */
 export function cautionFlows(
   { plan, words, setting }: PacketKit,
@@ -51,7 +54,7 @@ export function cautionFlows(
 ): readonly Flowing[] {
   const w = words.cautions;
   const list = cautionsFor(plan, making).map((name) => w.all[name]);
-  const told = making.findings.filter((f) => f.severity !== 'note' || f.code !== 'tolerance');
+  const told = making.findings.filter(isTold);
   return [
     tableFlow(
       {

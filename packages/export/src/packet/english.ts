@@ -13,6 +13,9 @@ const FASTENERS: Readonly<Record<string, string>> = {
 };
 const fastenerName = (kind: string) => FASTENERS[kind] ?? kind.replaceAll('-', ' ');
 
+/** True for fasteners that go through a hole in both sheets. */
+const hasHole = (fastener: string) => fastener === 'blind-rivet' || fastener === 'screw';
+
 const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
   'spot-weld': [
     'Clean two strips of the same sheet bare of oil, paint and scale. Weld them with one spot and peel them apart in the vise.',
@@ -293,14 +296,15 @@ export const ENGLISH_PACKET: PacketWords = {
       title: `${part}: deburr`,
       lines: ['Take the burr off all four edges, both faces, and wipe the sheet clean.'],
     }),
-    mark: (part, bent) => ({
+    mark: (part, bent, noted) => ({
       title: `${part}: mark out`,
       lines: [
         `Take the plan of ${part}. Lay the sheet as the pattern is drawn: datum corner lower left. The face you mark is the marked face; write the name of the part on it.`,
         bent
           ? 'Go through the marking-out table from row 1 on: offsets from the left edge, then from the bottom edge, then slanted lines point to point, then centres. Set each from the edge, never from the last line.'
           : 'Go through the marking-out table from row 1 on: offsets from the edges, slanted lines point to point, then centres. Set each from the edge, never from the last line.',
-        'Centre-punch holes lightly; mark spot welds with a pencil cross.',
+        'Centre-punch holes lightly; a fastener without a hole gets a pencil cross.',
+        ...(noted ? [`There is something to know about ${part} first: it stands behind the cautions.`] : []),
       ],
     }),
     cutOut: (part) => ({
@@ -314,22 +318,22 @@ export const ENGLISH_PACKET: PacketWords = {
       lines: [
         ...holes.map(({ count, diameter, purpose, firstOnly }) =>
           firstOnly
-            ? `Ø${diameter} ${unit} for ${purpose}s: of the ${count} marked, drill only the first of each row. The others are drilled through the other part once both are clamped together.`
+            ? `Ø${diameter} ${unit} for ${purpose}s: of the ${count} marked, drill only the one nearest the middle of each row. The others are drilled through the other part once both are clamped together.`
             : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` for ${purpose}s`}.`,
         ),
         'Centre-punch, clamp the sheet on a block of wood, drill small first, then to size. A large hole is better punched, sawn or cut with a hole saw. Deburr both faces.',
       ],
     }),
     bend: bendWords,
-    check: (part, sizes, unit) => ({
+    check: (part, bent, sizes, unit) => ({
       title: `${part}: measure it`,
       lines: [
         sizes.length === 0
           ? 'Measure it over the outside and fill in the inspection sheet.'
-          : `Over the outside, in ${unit}: ${sizes.join(', ')}. Fill in the inspection sheet. Correct the angles by hand first: most errors are angles.`,
+          : `${bent ? 'Over the outside, in' : 'In'} ${unit}: ${sizes.join(', ')}. Fill in the inspection sheet.${bent ? ' Correct the angles by hand first: most errors are angles.' : ''}`,
       ],
     }),
-    measure: (part, size, between, planned, unit) => ({
+    measure: (part, { size, own, between, planned }, unit) => ({
       title: `Before ${part} is cut: measure what it fits into`,
       lines: [
         between === null
@@ -337,7 +341,7 @@ export const ENGLISH_PACKET: PacketWords = {
           : `Measure the clear distance between ${between[0]} and ${between[1]} where ${part} will sit: ${planned} ${unit} is planned.`,
         `Take the least. Where it is not as planned, make ${part} smaller or larger by the difference: in its marking-out table the lines of the far half move by as much. With the program: ${
           size === null
-            ? `change the size of ${part} in the job`
+            ? `change ${own ?? `the size of ${part}`} in the job`
             : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')
         } and print its plan again.`,
       ],
@@ -346,20 +350,22 @@ export const ENGLISH_PACKET: PacketWords = {
       title: `Try one ${fastenerName(fastener)} on scrap`,
       lines: TRIAL_JOINTS[fastener] ?? ['Join two strips of the same sheet and try to part them.'],
     }),
-    place: (joints, fastened, unit) => ({
-      title: fastened ? `Set in place and clamp: ${names(joints)}` : `Set in place: ${names(joints)}`,
-      lines: fastened
-        ? [
-            `Put ${pairs(joints)} as the joints plan shows; marks lie on marks. Marks that would be hidden between the sheets are first copied to the outside of one of them. A gap of ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} is planned beside them.`,
-            'Clamp with little force. Check with the square that it stands upright, that both ends are alike, and that both diagonals across the open side are the same. Shift until they are, then clamp tight.',
-          ]
-        : [`Put ${pairs(joints)}. It is held without fasteners.`],
+    place: (joints, fastener, unit) => ({
+      title:
+        fastener !== null ? `Set in place and clamp: ${names(joints)}` : `Set in place: ${names(joints)}`,
+      lines:
+        fastener !== null
+          ? [
+              `Put ${pairs(joints)} as the joints plan shows; marks lie on marks.${hasHole(fastener) ? '' : ' Marks that would be hidden between the sheets are first copied to the outside of one of them.'} Beside them at least ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} stays free.`,
+              'Clamp with little force. Check with the square that it stands upright, that both ends are alike, and that both diagonals across the open side are the same. Shift until they are, then clamp tight.',
+            ]
+          : [`Put ${pairs(joints)}. It is held without fasteners.`],
     }),
     first: (fastener, joints) => ({
       title: `First ${fastenerName(fastener)}: ${names(joints)}`,
       lines: [
         `Set one ${fastenerName(fastener)} in each joint, the one nearest the middle of the row.${
-          fastener === 'blind-rivet' || fastener === 'screw'
+          hasHole(fastener)
             ? ' Where the hole is not there yet, drill it through the other part and deburr it.'
             : ''
         }`,
@@ -370,7 +376,7 @@ export const ENGLISH_PACKET: PacketWords = {
       title: `The other ${fastenerName(fastener)}s: ${names(joints)}`,
       lines: [
         `${joints.map((j) => `${j.joint} ${j.count} in all`).join(', ')}. From the middle outwards, left and right by turns.${
-          fastener === 'blind-rivet' || fastener === 'screw'
+          hasHole(fastener)
             ? ' Drill the missing holes through the holes of the other part, deburr them, and set each fastener before the next hole is drilled.'
             : ''
         }`,
@@ -472,10 +478,20 @@ function bendWords(f: BendFacts, unit: string): StepWords {
     close: HEMS[f.hem ?? 'closed'],
     roll: `Bend ${f.panels} up, lay the wire in and close the edge over it with pliers and mallet, a little at a time from the middle.`,
   };
-  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
+  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line, unit)] };
 }
 
-function machineLines({ machine: m, action }: BendFacts, line: string): readonly string[] {
+function noseText(
+  { off, side }: NonNullable<NonNullable<BendFacts['machine']>['nose']>,
+  line: string,
+  held: string,
+  unit: string,
+): string {
+  if (off === null) return `Edge of the nose on ${line}`;
+  return `Edge of the nose ${off} ${unit} from ${line}, ${side === 'held' ? `towards ${held}` : `away from ${held}`}`;
+}
+
+function machineLines({ machine: m, action }: BendFacts, line: string, unit: string): readonly string[] {
   if (m === null || action === 'close') return [];
   if (m.name === 'vise' || m.name === 'hand')
     return [
@@ -483,15 +499,12 @@ function machineLines({ machine: m, action }: BendFacts, line: string): readonly
     ];
   const face = m.face === 'marked' ? 'marked face up' : 'marked face down';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} edge of the pattern towards you`;
-  const sights = m.sights
-    .map((s) => `${s.offset} from the ${s.edge} edge`)
-    .filter((s, i, all) => all.indexOf(s) === i);
   return [
     `Hold ${m.held} under the ${m.name === 'press' ? 'back gauge' : 'fingers'}, ${face}${towards}.${
       m.hooked ? ' Hook the wall that stands already in behind the fingers.' : ''
     }`,
     [
-      sights.length === 0 ? '' : `Line under the edge of the nose: ${sights.join(' and ')}`,
+      m.nose === null ? '' : noseText(m.nose, line, m.held, unit),
       m.stop === null ? '' : `rear stop ${m.stop}`,
       m.setBack === null ? '' : `fingers set back ${m.setBack}`,
       m.set === null || action === 'fold' ? '' : `set to ${m.set}, for springback`,

@@ -294,14 +294,15 @@ export const GERMAN_PACKET: PacketWords = {
       title: `${part}: entgraten`,
       lines: ['Alle vier Kanten auf beiden Seiten entgraten und das Blech sauber wischen.'],
     }),
-    mark: (part, bent) => ({
+    mark: (part, bent, noted) => ({
       title: `${part}: anreißen`,
       lines: [
         `Den Plan von ${part} nehmen. Das Blech hinlegen, wie die Abwicklung gezeichnet ist: Bezugsecke unten links. Die Seite, auf der angerissen wird, ist die Anrissseite; den Namen des Teils darauf schreiben.`,
         bent
           ? 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von der linken Kante, dann von der unteren, dann schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.'
           : 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von den Kanten, schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.',
-        'Löcher leicht körnen; Schweißpunkte mit einem Bleistiftkreuz zeichnen.',
+        'Löcher leicht körnen; was ohne Loch verbunden wird, bekommt ein Bleistiftkreuz.',
+        ...(noted ? [`Vorher ist über ${part} etwas zu wissen: es steht hinter der Seite Vorsicht.`] : []),
       ],
     }),
     cutOut: (part) => ({
@@ -315,22 +316,22 @@ export const GERMAN_PACKET: PacketWords = {
       lines: [
         ...holes.map(({ count, diameter, purpose, firstOnly }) =>
           firstOnly
-            ? `Ø${diameter} ${unit} (${purpose}): von den ${count} angerissenen nur das erste jeder Reihe bohren. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
+            ? `Ø${diameter} ${unit} (${purpose}): von den ${count} angerissenen nur das mittlere jeder Reihe bohren. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
             : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` (${purpose})`}.`,
         ),
         'Körnen, das Blech auf einem Holzklotz festspannen, erst klein, dann fertig bohren. Ein großes Loch besser lochen, sägen oder mit der Lochsäge schneiden. Beide Seiten entgraten.',
       ],
     }),
     bend: bendWords,
-    check: (part, sizes, unit) => ({
+    check: (part, bent, sizes, unit) => ({
       title: `${part}: messen`,
       lines: [
         sizes.length === 0
           ? 'Außen messen und das Prüfblatt ausfüllen.'
-          : `Außen, in ${unit}: ${sizes.join(', ')}. Das Prüfblatt ausfüllen. Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.`,
+          : `${bent ? 'Außen, in' : 'In'} ${unit}: ${sizes.join(', ')}. Das Prüfblatt ausfüllen.${bent ? ' Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.' : ''}`,
       ],
     }),
-    measure: (part, size, between, planned, unit) => ({
+    measure: (part, { size, own, between, planned }, unit) => ({
       title: `Bevor ${part} geschnitten wird: messen, wo es hineinpasst`,
       lines: [
         between === null
@@ -338,7 +339,7 @@ export const GERMAN_PACKET: PacketWords = {
           : `Den lichten Abstand zwischen ${between[0]} und ${between[1]} messen, wo ${part} sitzen wird: geplant sind ${planned} ${unit}.`,
         `Das kleinste Maß gilt. Wo es nicht wie geplant ist, ${part} um den Unterschied kleiner oder größer machen: in der Anreißtabelle wandern die Linien der fernen Hälfte um so viel. Mit dem Programm: ${
           size === null
-            ? `das Maß von ${part} im Auftrag ändern`
+            ? `${own ?? `das Maß von ${part}`} im Auftrag ändern`
             : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')
         } und den Plan neu drucken.`,
       ],
@@ -347,14 +348,15 @@ export const GERMAN_PACKET: PacketWords = {
       title: `Probe an Abfall: ${fastenerOf(fastener).one}`,
       lines: TRIAL_JOINTS[fastener] ?? ['Zwei Streifen vom selben Blech verbinden und zu trennen versuchen.'],
     }),
-    place: (joints, fastened, unit) => ({
-      title: fastened ? `Einsetzen und klemmen: ${names(joints)}` : `Einsetzen: ${names(joints)}`,
-      lines: fastened
-        ? [
-            `${pairs(joints)}, wie der Verbindungsplan zeigt; Risse liegen auf Rissen. Risse, die zwischen den Blechen verschwinden, vorher auf die Außenseite eines der beiden übertragen. Daneben ist ein Spalt von ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} geplant.`,
-            'Leicht klemmen. Mit dem Winkel prüfen, dass es senkrecht steht, beide Enden gleich sind und beide Diagonalen über die offene Seite gleich lang. Rücken, bis es stimmt, dann fest klemmen.',
-          ]
-        : [`${pairs(joints)}. Es hält ohne Verbindungsmittel.`],
+    place: (joints, fastener, unit) => ({
+      title: fastener !== null ? `Einsetzen und klemmen: ${names(joints)}` : `Einsetzen: ${names(joints)}`,
+      lines:
+        fastener !== null
+          ? [
+              `${pairs(joints)}, wie der Verbindungsplan zeigt; Anriss liegt auf Anriss.${drilled(fastener) ? '' : ' Was zwischen den Blechen verschwindet, vorher auf die Außenseite eines der beiden übertragen.'} Daneben bleiben mindestens ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} frei.`,
+              'Leicht klemmen. Mit dem Winkel prüfen, dass es senkrecht steht, beide Enden gleich sind und beide Diagonalen über die offene Seite gleich lang. Rücken, bis es stimmt, dann fest klemmen.',
+            ]
+          : [`${pairs(joints)}. Es hält ohne Verbindungsmittel.`],
     }),
     first: (fastener, joints) => {
       const { one, first, a } = fastenerOf(fastener);
@@ -452,7 +454,6 @@ export const GERMAN_PACKET: PacketWords = {
 const drilled = (fastener: string): boolean => fastener === 'blind-rivet' || fastener === 'screw';
 
 const EDGES = { left: 'linke', right: 'rechte', top: 'obere', bottom: 'untere' } as const;
-const FROM = { left: 'linken', bottom: 'unteren' } as const;
 
 const HEMS = {
   closed:
@@ -477,10 +478,20 @@ function bendWords(f: BendFacts, unit: string): StepWords {
     close: HEMS[f.hem ?? 'closed'],
     roll: `${f.panels} hochbiegen, den Draht einlegen und die Kante mit Zange und Holzhammer darüber schließen, von der Mitte aus und nach und nach.`,
   };
-  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
+  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line, unit)] };
 }
 
-function machineLines({ machine: m, action }: BendFacts, line: string): readonly string[] {
+function noseText(
+  { off, side }: NonNullable<NonNullable<BendFacts['machine']>['nose']>,
+  line: string,
+  held: string,
+  unit: string,
+): string {
+  if (off === null) return `Nase auf ${line}`;
+  return `Nase ${off} ${unit} neben ${line}, ${side === 'held' ? `zu ${held} hin` : `von ${held} weg`}`;
+}
+
+function machineLines({ machine: m, action }: BendFacts, line: string, unit: string): readonly string[] {
   if (m === null || action === 'close') return [];
   if (m.name === 'vise' || m.name === 'hand')
     return [
@@ -488,15 +499,12 @@ function machineLines({ machine: m, action }: BendFacts, line: string): readonly
     ];
   const face = m.face === 'marked' ? 'Anrissseite oben' : 'Anrissseite unten';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} Kante der Abwicklung zum Körper`;
-  const sights = m.sights
-    .map((s) => `${s.offset} von der ${FROM[s.edge]} Kante`)
-    .filter((s, i, all) => all.indexOf(s) === i);
   return [
     `${m.held} ${m.name === 'press' ? 'an den Anschlag' : 'unter die Segmente'}, ${face}${towards}.${
       m.hooked ? ' Die schon stehende Wand hinter den Segmenten einhängen.' : ''
     }`,
     [
-      sights.length === 0 ? '' : `Linie unter der Nase: ${sights.join(' und ')}`,
+      m.nose === null ? '' : noseText(m.nose, line, m.held, unit),
       m.stop === null ? '' : `Anschlag ${m.stop}`,
       m.setBack === null ? '' : `Rückstand ${m.setBack}`,
       m.set === null || action === 'fold' ? '' : `auf ${m.set} einstellen, wegen der Rückfederung`,

@@ -1,6 +1,7 @@
 import type { Finding, JobPlan, PartPlan } from '@tinwright/core';
 import {
   DEFAULT_SHOP,
+  jobFindings,
   jobOperations,
   type Operations,
   planShop,
@@ -18,18 +19,23 @@ export interface Making {
   readonly findings: readonly Finding[];
 }
 
-const MOST_STEPS = 60; // that the planner of bends takes; a hem is two
+/** What is assumed of a shop: it works by hand, without a cutting table. */
+const HAND_SHOP: Shop = { ...DEFAULT_SHOP, table: null };
+
+/** Steps of a part that its bend order is looked for, a hem is two: an assumed shop is not worth a long search. */
+const MOST = { given: 60, assumed: 24 } as const;
 
 /** How a job is made in a shop: bend orders, operations, what to know. A shop is assumed where none is given. */
 export function makingOf(plan: JobPlan, given: Shop | null): Making {
-  const shop = given ?? DEFAULT_SHOP;
-  const parts = plan.parts.filter(plannable);
-  const { sequences: found, findings } = planShop({ ...plan, parts }, shop);
-  const sequences = new Map<string, Sequence>(found.map((s) => [s.part, s]));
-  return { shop, assumed: given === null, sequences, operations: jobOperations(plan, sequences), findings };
+  const shop = given ?? HAND_SHOP;
+  const assumed = given === null;
+  const most = MOST[assumed ? 'assumed' : 'given'];
+  const parts = plan.parts.filter((p) => stepsOf(p) <= most);
+  const planned = planShop({ ...plan, parts }, shop);
+  const sequences = new Map<string, Sequence>(planned.sequences.map((s) => [s.part, s]));
+  const findings = parts.length === plan.parts.length ? planned.findings : jobFindings(plan, shop);
+  return { shop, assumed, sequences, operations: jobOperations(plan, sequences), findings };
 }
 
-function plannable({ flat }: PartPlan): boolean {
-  const steps = flat.bends.reduce((sum, b) => sum + (b.hem === null || b.hem === 'wired' ? 1 : 2), 0);
-  return steps <= MOST_STEPS;
-}
+const stepsOf = ({ flat }: PartPlan): number =>
+  flat.bends.reduce((sum, b) => sum + (b.hem === null || b.hem === 'wired' ? 1 : 2), 0);

@@ -1,4 +1,4 @@
-import { inWords, type PartPlan, sayIn, type Unit } from '@tinwright/core';
+import { type Finding, inWords, type PartPlan, sayIn, type Unit } from '@tinwright/core';
 import type { JointWork, Operation, Operations, Sequence, Shop } from '@tinwright/shop';
 import { toolsOf } from '@tinwright/shop';
 import type { Flowing, Strip } from '../page/flow.js';
@@ -6,6 +6,7 @@ import { letter, lines, type Stand } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { headingStrip, notesFlow } from '../page/table.js';
 import { bendFacts } from './bend-facts.js';
+import { isTold } from './cautions.js';
 import { type PacketKit, thicknessText } from './kit.js';
 import type { JointFacts, StepWords } from './words.js';
 
@@ -16,6 +17,7 @@ export interface OperationsAsk {
   /** True where no shop was given. */
   readonly assumed: boolean;
   readonly sequences: ReadonlyMap<string, Sequence>;
+  readonly findings: readonly Finding[];
   /** How many pictures of its bends a part has, and the page they start on. */
   readonly pictures: ReadonlyMap<string, { readonly count: number; readonly link: string }>;
 }
@@ -38,7 +40,7 @@ export function operationFlows(kit: PacketKit, ask: OperationsAsk): readonly Flo
       head: null,
       rows: ask.operations.list.map((o, i) => {
         const picture = pictureOf(o, kit, ask);
-        return stepStrip(stepWords(o, picture !== null, kit), picture, o, i + 1, width, kit);
+        return stepStrip(stepWords(o, picture !== null, kit, ask), picture, o, i + 1, width, kit);
       }),
     }),
   ];
@@ -70,11 +72,12 @@ function reasonsOf(sequence: Sequence | undefined, units: Unit): string {
 }
 
 /** An operation in words. */
-function stepWords(o: Operation, pictured: boolean, kit: PacketKit): StepWords {
+function stepWords(o: Operation, pictured: boolean, kit: PacketKit, ask: OperationsAsk): StepWords {
   const { dims, words, plan, plans, sets } = kit;
   const w = words.operations;
   const { unit, text } = dims;
   const part = plan.parts.find((p) => p.name === o.part);
+  const bent = (part?.flat.bends.length ?? 0) > 0;
   const purpose = (kind: string | null) => (kind === null ? '' : (plans.fasteners[kind] ?? kind));
   switch (o.kind) {
     case 'trial-bend':
@@ -91,7 +94,11 @@ function stepWords(o: Operation, pictured: boolean, kit: PacketKit): StepWords {
     case 'deburr':
       return w.deburr(o.part);
     case 'mark':
-      return w.mark(o.part, (part?.flat.bends.length ?? 0) > 0);
+      return w.mark(
+        o.part,
+        bent,
+        ask.findings.some((f) => f.part === o.part && isTold(f)),
+      );
     case 'cut-out':
       return w.cutOut(o.part);
     case 'drill':
@@ -105,17 +112,18 @@ function stepWords(o: Operation, pictured: boolean, kit: PacketKit): StepWords {
     case 'check':
       return w.check(
         o.part,
+        bent,
         (part?.part.asked ?? []).map(({ name, value }) => `${name} ${text(value)}`),
         unit,
       );
     case 'measure':
-      return w.measure(o.part, o.size, o.between, text(o.planned), unit);
+      return w.measure(o.part, { ...o, planned: text(o.planned) }, unit);
     case 'trial-joint':
       return w.trialJoint(o.fastener);
     case 'place':
       return w.place(
         o.joints.map((j) => jointFacts(j, kit)),
-        o.tools.includes('clamps'),
+        o.fastener,
         unit,
       );
     case 'fasten-first':

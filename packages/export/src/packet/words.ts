@@ -56,7 +56,8 @@ export interface BendFacts {
     readonly face: 'marked' | 'unmarked';
     readonly towards: 'left' | 'right' | 'top' | 'bottom' | null;
     readonly set: string | null;
-    readonly sights: readonly { readonly offset: string; readonly edge: 'left' | 'bottom' }[];
+    /** Where the edge of the nose stands beside the bend line; null where no line is used. */
+    readonly nose: { readonly off: string | null; readonly side: 'held' | 'bent' } | null;
     readonly stop: string | null;
     readonly fingers:
       | readonly { readonly pieces: string; readonly from: string; readonly gap: string | null }[]
@@ -164,7 +165,8 @@ export interface PacketWords {
       unit: string,
     ) => StepWords;
     readonly deburr: (part: string) => StepWords;
-    readonly mark: (part: string, bent: boolean) => StepWords;
+    /** @param noted there is something to know about the part, on the sheet of cautions */
+    readonly mark: (part: string, bent: boolean, noted: boolean) => StepWords;
     readonly cutOut: (part: string) => StepWords;
     readonly drill: (
       part: string,
@@ -177,16 +179,20 @@ export interface PacketWords {
       unit: string,
     ) => StepWords;
     readonly bend: (facts: BendFacts, unit: string) => StepWords;
-    readonly check: (part: string, sizes: readonly string[], unit: string) => StepWords;
+    readonly check: (part: string, bent: boolean, sizes: readonly string[], unit: string) => StepWords;
     readonly measure: (
       part: string,
-      size: string | null,
-      between: readonly [string, string] | null,
-      planned: string,
+      fit: {
+        readonly size: string | null;
+        readonly own: string | null;
+        readonly between: readonly [string, string] | null;
+        readonly planned: string;
+      },
       unit: string,
     ) => StepWords;
     readonly trialJoint: (fastener: string) => StepWords;
-    readonly place: (joints: readonly JointFacts[], fastened: boolean, unit: string) => StepWords;
+    /** @param fastener what will hold them; null for what only stands in place */
+    readonly place: (joints: readonly JointFacts[], fastener: string | null, unit: string) => StepWords;
     readonly first: (fastener: string, joints: readonly JointFacts[]) => StepWords;
     readonly rest: (fastener: string, joints: readonly JointFacts[]) => StepWords;
     readonly finish: StepWords;

@@ -68,3 +68,17 @@ test('each passage is laid out once for a width', () => {
   flow([counted], columns);
   expect(count).toBe(1);
 });
+
+test('a strip with words of its own is a picture by itself, what stands round it is not', () => {
+  const picture: Strip = { ...strip('picture', 10), alt: 'a picture' };
+  const sets = flow(
+    [() => ({ alt: null, heading: null, head: null, rows: [strip('a', 10), picture, strip('b', 10)] })],
+    columns,
+  );
+  expect(sets.map((s) => [s.alt, texts([s], 0).join()])).toEqual([
+    [null, 'a'],
+    ['a picture', 'picture'],
+    [null, 'b'],
+  ]);
+  expect(sets.flatMap((s) => s.items.map((i) => (i as Words).at[1]))).toEqual([90, 80, 70]);
+});

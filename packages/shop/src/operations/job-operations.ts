@@ -83,9 +83,11 @@ const isFirst = (group: readonly Seated[], joints: readonly Seated[]): boolean =
 /** Pieces set in place. */
 function placing(group: readonly Seated[], assembly: Assembly | null): Operation {
   const joints = group.map((s) => jointWork(s, assembly));
-  return fastened(group[0] as Seated)
-    ? { kind: 'place', part: '', joints, tools: ['clamps', 'square', 'gloves'], reasons: ['seat-square'] }
-    : { kind: 'place', part: '', joints, tools: ['gloves'], reasons: [] };
+  const [first] = group as [Seated];
+  const base = { kind: 'place', part: '', joints } as const;
+  return fastened(first)
+    ? { ...base, fastener: kindOf(first), tools: ['clamps', 'square', 'gloves'], reasons: ['seat-square'] }
+    : { ...base, fastener: null, tools: ['gloves'], reasons: [] };
 }
 
 /** Pieces in place, one fastener, a look, the others; first a trial of a fastener that is new. */

@@ -57,7 +57,7 @@ export interface HoleWork {
   readonly count: number;
   /** Kind of the fastener that goes through; null for a hole by itself. */
   readonly purpose: string | null;
-  /** True when only the first hole of each row is drilled now, the others through the other part. */
+  /** True when only the middle hole of each row is drilled now, the others through the other part. */
   readonly firstOnly: boolean;
 }
 
@@ -96,11 +96,13 @@ export type Work =
       readonly kind: 'measure';
       /** What is measured: a size of a part by its path, or the distance between two pieces. */
       readonly size: string | null;
+      /** The size of the waiting part that follows it, by its path; null where it has no name. */
+      readonly own: string | null;
       readonly between: readonly [string, string] | null;
       readonly planned: number;
     }
   | { readonly kind: 'trial-joint'; readonly fastener: string }
-  | { readonly kind: 'place'; readonly joints: readonly JointWork[] }
+  | { readonly kind: 'place'; readonly fastener: string | null; readonly joints: readonly JointWork[] }
   | { readonly kind: 'fasten-first'; readonly fastener: string; readonly joints: readonly JointWork[] }
   | { readonly kind: 'fasten-rest'; readonly fastener: string; readonly joints: readonly JointWork[] }
   | { readonly kind: 'finish' }

@@ -82,7 +82,7 @@ const isRectangle = ({ flat }: PartPlan): boolean => {
 
 const NEAR = 1e-6; // mm
 
-/** Holes to drill while the part is flat; in the part a joint goes to only the first of each row. */
+/** Holes to drill while the part is flat; in the part a joint goes to only the middle one of each row. */
 function holesOf({ name, flat }: PartPlan, assembly: Assembly | null): readonly HoleWork[] {
   const marks = flat.marks.filter((m) => m.hole !== null);
   const kinds = new Map<string, HoleWork>();

@@ -4,6 +4,8 @@ import { type Assembly, type PartPlan, type Seated, siteFrame, sizesOf } from '@
 export interface Measure {
   /** Path of the size, `body.seatWidth`; null where the parts have no name for it. */
   readonly size: string | null;
+  /** The size of the part that follows it; null where none is near. */
+  readonly own: string | null;
   readonly between: readonly [string, string] | null;
   readonly planned: number;
 }
@@ -103,13 +105,18 @@ function connected(pairs: readonly (readonly [string, string])[], from: string, 
 }
 
 const NEAR = 1e-6; // mm
+const PLAY = 3; // mm that a part is smaller than what it fits into
 
 function measureOf({ part, joints: [s, other] }: Wait, parts: readonly PartPlan[]): Measure {
   if (other === undefined) {
     const wide = s.from.part.name === part ? 1 : 0;
     const holder = wide === 0 ? s.from : s.to;
     const planned = s.sites[wide].width as number;
-    return { size: sizeName(holder.part.name, planned, parts), between: null, planned };
+    const [size, own] = [
+      sizeName(holder.part.name, planned, parts, NEAR),
+      sizeName(part, planned, parts, PLAY),
+    ];
+    return { size, own, between: null, planned };
   }
   const ends = [s, other].map((o) => {
     const own = o.from.part.name === part ? 1 : 0; // the piece that is not the part's
@@ -121,13 +128,17 @@ function measureOf({ part, joints: [s, other] }: Wait, parts: readonly PartPlan[
     (sum, n, k) => sum + n * ((b.origin[k] as number) - (a.origin[k] as number)),
     0,
   );
-  return { size: null, between: [a.piece, b.piece], planned: Math.abs(along) };
+  const planned = Math.abs(along);
+  return { size: null, own: sizeName(part, planned, parts, PLAY), between: [a.piece, b.piece], planned };
 }
 
-function sizeName(name: string, value: number, parts: readonly PartPlan[]): string | null {
+/** Path of the size of a part that is this large, or less by up to `play`; the nearest. */
+function sizeName(name: string, value: number, parts: readonly PartPlan[], play: number): string | null {
   const part = parts.find((p) => p.name === name);
   if (part === undefined) return null;
-  const size = sizesOf(part.family, part.params, part.sheet).find((k) => Math.abs(k.value - value) < NEAR);
+  const size = sizesOf(part.family, part.params, part.sheet)
+    .filter((k) => value - k.value > -NEAR && value - k.value < play)
+    .toSorted((a, b) => b.value - a.value)[0];
   return size === undefined ? null : `${name}.${size.name}`;
 }
 

@@ -103,12 +103,17 @@ describe('the carrier', () => {
     const plan = carrier();
     const measure = listOf(plan).find((o) => o.kind === 'measure' && o.part === 'end');
     // 160 over the sides, a sheet of 1 each
-    expect(measure).toMatchObject({ size: 'body.insideWidth', between: null, planned: 158 });
+    expect(measure).toMatchObject({
+      size: 'body.insideWidth',
+      own: 'end.width',
+      between: null,
+      planned: 158,
+    });
   });
 
   test('the handle waits for the distance between the ends', () => {
     const measure = listOf(carrier()).find((o) => o.kind === 'measure' && o.part === 'handle');
-    expect(measure).toMatchObject({ size: null, between: ['end-1', 'end-2'] });
+    expect(measure).toMatchObject({ size: null, own: 'handle.span', between: ['end-1', 'end-2'] });
     // 320 between the outside faces of the tabs, tabs and ends of 1 each
     expect((measure as { planned: number }).planned).toBeCloseTo(316, 6);
   });
@@ -163,7 +168,7 @@ describe('holes', () => {
     expect(order.indexOf('drill body')).toBeLessThan(order.indexOf('bend body'));
   });
 
-  test('all of them in the part a joint goes from, the first of each row in the other', () => {
+  test('all of them in the part a joint goes from, the middle one of each row in the other', () => {
     const plan = carrier({ 'blind-rivet': { diameter: 3.2 } });
     const count = plan.parts[0]?.flat.marks.length;
     expect(drilling('body')).toMatchObject({ holes: [{ count, purpose: 'blind-rivet', firstOnly: false }] });
