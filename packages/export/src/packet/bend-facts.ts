@@ -71,14 +71,14 @@ function machineFacts(
 
 const ON = 0.05; // mm beside a line that is on it
 
-/** The edge of the nose stands one inside radius from the tangent line that is held, the bend line in the middle. */
+/** Where the edge of the nose stands beside the bend line, which lies in the middle between the tangent lines. */
 function noseOf(
-  { sight, insideRadius }: BendStep,
+  { sightOffset }: BendStep,
   { zone }: FlatBend,
   size: (mm: number) => string,
 ): NonNullable<BendFacts['machine']>['nose'] {
-  if (sight === null) return null;
-  const off = zone / 2 - insideRadius; // towards the side that is held
+  if (sightOffset === null) return null;
+  const off = zone / 2 - sightOffset; // towards the side that is held
   return { off: Math.abs(off) < ON ? null : size(Math.abs(off)), side: off > 0 ? 'held' : 'bent' };
 }
 
