@@ -1,0 +1,111 @@
+import type { Finding, PartPlan } from '@tinwright/core';
+import type { JointWork, Operation } from '@tinwright/shop';
+import { bendFacts } from './bend-facts.js';
+import { isTold } from './cautions.js';
+import { type PacketKit, thicknessText } from './kit.js';
+import type { JointFacts, StepWords } from './words.js';
+
+/**
+ * An operation in words.
+ * @param pictured its picture tells the rest
+ */
+export function stepWords(
+  o: Operation,
+  pictured: boolean,
+  kit: PacketKit,
+  findings: readonly Finding[],
+): StepWords {
+  const { dims, words, plan, plans, sets } = kit;
+  const w = words.operations;
+  const { unit, text } = dims;
+  const part = plan.parts.find((p) => p.name === o.part);
+  const bent = (part?.flat.bends.length ?? 0) > 0;
+  const purpose = (kind: string | null) => (kind === null ? '' : (plans.fasteners[kind] ?? kind));
+  switch (o.kind) {
+    case 'trial-bend':
+      return trialWords(kit);
+    case 'shear':
+      return w.shear(
+        o.part,
+        o.quantity * sets,
+        text(o.size[0]),
+        text(o.size[1]),
+        text(Math.hypot(...o.size)),
+        unit,
+      );
+    case 'deburr':
+      return w.deburr(o.part);
+    case 'mark':
+      return w.mark(
+        o.part,
+        bent,
+        findings.some((f) => f.part === o.part && isTold(f)),
+      );
+    case 'cut-out':
+      return w.cutOut(o.part);
+    case 'drill':
+      return w.drill(
+        o.part,
+        o.holes.map((h) => ({ ...h, diameter: dims.fine(h.diameter), purpose: purpose(h.purpose) })),
+        unit,
+      );
+    case 'bend':
+      return w.bend(bendFacts(part as PartPlan, o.bend, pictured, kit), unit);
+    case 'check':
+      return w.check(
+        o.part,
+        bent,
+        (part?.part.asked ?? []).map(({ name, value }) => `${name} ${text(value)}`),
+        unit,
+      );
+    case 'measure':
+      return w.measure(o.part, { ...o, planned: text(o.planned) }, unit);
+    case 'trial-joint':
+      return w.trialJoint(o.fastener);
+    case 'place':
+      return w.place(
+        o.joints.map((j) => jointFacts(j, kit)),
+        o.fastener,
+        unit,
+      );
+    case 'fasten-first':
+      return w.first(
+        o.fastener,
+        o.joints.map((j) => jointFacts(j, kit)),
+      );
+    case 'fasten-rest':
+      return w.rest(
+        o.fastener,
+        o.joints.map((j) => jointFacts(j, kit)),
+      );
+    case 'finish':
+      return w.finish;
+    case 'inspect':
+      return w.inspect;
+  }
+}
+
+/** A trial of the first part's commonest bend. */
+function trialWords({ plan, dims, words }: PacketKit): StepWords {
+  const part = plan.parts.find((p) => p.flat.bends.length > 0) as PartPlan;
+  const square = part.flat.bends.find((b) => b.hem === null && Math.abs(b.angle - 90) < 1e-6) ?? null;
+  const inches = dims.unit === 'in';
+  return words.operations.trialBend(
+    {
+      thickness: thicknessText(part.sheet.thickness, dims),
+      radius: dims.fine(square?.insideRadius ?? part.sheet.insideRadius),
+      length: inches ? '4' : '100',
+      width: inches ? '1 1/2' : '40',
+      deduction: square === null ? null : dims.fine(square.terms.deduction),
+    },
+    dims.unit,
+  );
+}
+
+const jointFacts = (j: JointWork, { dims }: PacketKit): JointFacts => ({
+  joint: j.name,
+  from: j.from,
+  to: j.to,
+  count: j.fasteners,
+  clearance: dims.fine(j.clearance),
+});
