@@ -175,7 +175,7 @@ test('large print: no text is under 3 mm, pictures of steps and templates includ
 
 test('the nose is told from the line that is marked: half a strip where it stands on the tangent line, towards what is held', () => {
   const said = saidOn(sectionOf(pages, 'operations'));
-  // K 0.42, R = T = 1: allowance 2.23, so 1.12 - 1 = 0.1 from the line
+  // K 0.42, R = T = 1: allowance 2.23, its half from the line to the tangent line
   expect(said).toContain('Edge of the nose 1.1 mm from line B1, towards base');
   // a hem folds round nothing: allowance 1.32, so 0.7
   expect(said).toMatch(/Edge of the nose 0\.7 mm from line B\d, towards (north|south)/);
