@@ -1,4 +1,4 @@
-// Plans and templates of every example on every paper, in mm and in fractions, read by a second reader: plans.mjs FOLDER.
+// Plans, templates and packets of every example on every paper, in mm and in fractions, read by a second reader: plans.mjs FOLDER.
 // pdftotext tells where every word stands; no two may overlap, and pages are of the paper asked for.
 import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
@@ -61,6 +61,19 @@ function overlaps(words) {
   );
 }
 
+/** Pages of a file, all of a size and without words on words. @throws Error that says what is wrong */
+function checked(pdf, size) {
+  const found = read(pdf);
+  for (const { size: read, words } of found) {
+    const wrong = read.toSorted((a, b) => a - b).some((v, k) => Math.abs(v - size[k]) > 0.01);
+    if (wrong) throw new Error(`${pdf}: a page of ${read.join(' x ')} mm`);
+    const faults = overlaps(words);
+    if (faults.length > 0) throw new Error(`${pdf}: ${faults.slice(0, 5).join('; ')} overlap`);
+    if (words.length < 10) throw new Error(`${pdf}: a page of ${words.length} words`);
+  }
+  return found;
+}
+
 let pages = 0;
 for (const file of readdirSync(join(root, 'examples')).filter((f) => /(?<!-shop)\.yaml$/.test(f)))
   for (const [paper, size] of Object.entries(PAPERS))
@@ -71,18 +84,17 @@ for (const file of readdirSync(join(root, 'examples')).filter((f) => /(?<!-shop)
       await run('template', job, '--paper', paper, '--dims', dims, '--out', out);
       for (const list of ['plans.json', 'templates.json'])
         for (const part of JSON.parse(readFileSync(join(out, list), 'utf8')).parts) {
-          const found = read(join(out, part.pdf));
+          const found = checked(join(out, part.pdf), size);
           if (found.length !== part.pages)
             throw new Error(`${out}/${part.pdf}: ${found.length} pages, ${part.pages} said`);
-          for (const { size: read, words } of found) {
-            const wrong = read.toSorted((a, b) => a - b).some((v, k) => Math.abs(v - size[k]) > 0.01);
-            if (wrong) throw new Error(`${out}/${part.pdf}: a page of ${read.join(' x ')} mm`);
-            const faults = overlaps(words);
-            if (faults.length > 0)
-              throw new Error(`${out}/${part.pdf}: ${faults.slice(0, 5).join('; ')} overlap`);
-            if (words.length < 10) throw new Error(`${out}/${part.pdf}: a page of ${words.length} words`);
-          }
           pages += found.length;
         }
+      if (dims !== 'mm') continue;
+      const packet = join(out, 'packet.pdf');
+      const language = paper === 'A4' ? 'en' : 'de';
+      await run('packet', job, '--paper', paper, '--lang', language, '--out', packet);
+      pages += checked(packet, size).length;
     }
-process.stdout.write(`${pages} pages of plans and templates read by pdftotext: no word on another\n`);
+process.stdout.write(
+  `${pages} pages of plans, templates and packets read by pdftotext: no word on another\n`,
+);

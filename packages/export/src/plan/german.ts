@@ -107,7 +107,7 @@ export const GERMAN: PlanWords = {
     pencil:
       'Was geschnitten wird, anreißen. Biegelinien, die außen am Bug zu liegen kommen, mit Bleistift ziehen: ein Kratzer dort kann reißen (übliche Praxis, ohne Quelle).',
     strip:
-      'Eine Biegelinie ist die Mitte ihres Biegestreifens, der so breit ist wie die Zugabe. Auf der Abkantbank steht die Kante der Oberwange am Rand des Streifens auf der geklemmten Seite; einen Innenradius über dem Streifen, wo die Oberwange diesen Radius hat und nur um die Blechdicke zurücksteht (FAA-H-8083-31).',
+      'Eine Biegelinie ist die Mitte ihres Biegestreifens, der so breit ist wie die Zugabe. Auf der Abkantbank steht die Kante einer scharfen Oberwange am geklemmten Rand des Streifens, die einer Oberwange vom Innenradius R um R darüber (FAA-H-8083-31).',
     nominal:
       'Diese Abwicklung rechnet keine Zugabe für Kantungen: Gebogenes wird größer als sein Nennmaß, um bis etwa eine Blechdicke je Kantung.',
   },
