@@ -99,7 +99,7 @@ export const ENGLISH: PlanWords = {
     pencil:
       'Scribe what is cut. Draw bend lines that come to lie outside a bend with a pencil: a scratch there can start a crack (common practice, no source).',
     strip:
-      'A bend line is the middle of its bent strip, which is as wide as the allowance. On a leaf brake the edge of a sharp nose stands at the strip's clamped edge, that of a nose of the inside radius R by R over it (FAA-H-8083-31).',
+      'A bend line is the middle of its bent strip, which is as wide as the allowance. On a leaf brake the edge of a sharp nose stands at the clamped edge of the strip, that of a nose of the inside radius R by R over it (FAA-H-8083-31).',
     nominal:
       'This pattern makes no allowance for bends: what is bent comes out larger than its nominal size, by up to about a thickness at each bend.',
   },

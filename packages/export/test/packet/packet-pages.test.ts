@@ -173,15 +173,9 @@ test('large print: no text is under 3 mm, pictures of steps and templates includ
   for (const w of wordsOf([...pictures])) expect(w.height).toBeGreaterThanOrEqual(2.4);
 });
 
-<<<<<<< HEAD
-test('the nose is told from the line that is marked: half a strip where it stands on the tangent line, towards what is held', () => {
-  const said = saidOn(sectionOf(pages, 'operations'));
-  // K 0.42, R = T = 1: allowance 2.23, its half from the line to the tangent line
-=======
 test('the nose is told from the line that is marked: half a strip less the sight line’s offset, towards what is held', () => {
   const said = saidOn(sectionOf(pages, 'operations'));
   // K 0.42, R = T = 1: allowance 2.23, and set back by 2 the nose stands on the tangent line: 1.1 from the bend line
->>>>>>> a967be5e447405ae835a063bd2200cd784a9f7e2
   expect(said).toContain('Edge of the nose 1.1 mm from line B1, towards base');
   // a hem folds round nothing: allowance 1.32, so 0.7
   expect(said).toMatch(/Edge of the nose 0\.7 mm from line B\d, towards (north|south)/);
