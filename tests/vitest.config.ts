@@ -10,6 +10,8 @@ export default defineConfig({
     include: ['packages/*/test/**/*.test.ts', 'tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
     testTimeout: 60_000,
+    maxWorkers: '100%',
+    isolate: false, // nothing keeps state at module level
     server: { deps: { inline: [/@tinwright/] } },
   },
 });
