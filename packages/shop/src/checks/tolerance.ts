@@ -54,7 +54,7 @@ function cut({ flat, sheet }: Subject, { table }: Shop): readonly Expected[] {
     {
       value,
       words: (say) => `±${say.size(value)} on the cut length of ${say.size(size)}`,
-      source: `ISO 9013 class ${of}, as ${table.process} cuts usually hold, by modulusmetal.com`,
+      source: `ISO 9013 class ${of}, as ${table.process} cuts usually hold, read second-hand`,
     },
   ];
 }
