@@ -1,5 +1,5 @@
 import { realpath } from 'node:fs/promises';
-import { plainNumber, saidIn, stripOf, type Unit } from '@tinwright/core';
+import { type Finding, plainNumber, saidIn, stripOf, type Unit } from '@tinwright/core';
 import type { Estimate, Shop, StripFit } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
 import { EXIT, type ExitCode, refuse, writing } from './failure.js';
@@ -35,13 +35,20 @@ export async function fitStrip(
   } else {
     host.out(`${fitText(host, fit, measured.units)}${FIT_METHOD}.\n`);
     for (const line of findingLines(host, findings)) host.out(`${line}\n`);
-    host.out(ending(fit, shopFile, wrong, measured.units));
+    host.out(ending(fit, shopFile, findings, measured.units));
   }
   return wrong ? EXIT.findings : EXIT.done;
 }
 
-function ending({ row }: StripFit, shopFile: string | undefined, wrong: boolean, units: Unit): string {
-  if (wrong) return 'Not kept: strips contradict each other.\n';
+function ending(
+  { row }: StripFit,
+  shopFile: string | undefined,
+  findings: readonly Finding[],
+  units: Unit,
+): string {
+  if (findings.some((f) => f.code === 'strip-contradicts'))
+    return 'Not kept: strips contradict each other.\n';
+  if (worst(findings) === 'error') return 'Not kept: strips contradict what they were set to.\n';
   const use = 'Jobs take it by rule: test-strip and --shop.\n';
   if (shopFile !== undefined) return `Kept as ${JSON.stringify(row.name)} in ${shopFile}. ${use}`;
   return `To keep it, give --shop FILE, or write under strips: of your shop file:\n  - ${JSON.stringify(rowData(row, units))}\n${use}`;

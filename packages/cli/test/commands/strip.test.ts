@@ -194,6 +194,19 @@ describe('strip fit', () => {
     expect(await readFile(join(folder, 'shop.yaml'), 'utf8')).toBe(SHOP);
   });
 
+  test('angle and complement mixed up: told, and nothing is kept', async () => {
+    const mixed = measured().replaceAll('angle: 90, set: 91.5', 'angle: 98.5, set: 90');
+    const folder = await files({ 'm.yaml': mixed, 'shop.yaml': SHOP });
+    const argv = ['--measured', join(folder, 'm.yaml'), '--shop', join(folder, 'shop.yaml')];
+    const { exit, out } = await tinwright('strip', 'fit', ...argv);
+    expect(exit).toBe(1);
+    expect(out).toContain(
+      'error strip 1: left at 98.5 deg, bent further than the 90 deg it was set to; metal opens again',
+    );
+    expect(out).toContain('Not kept: strips contradict what they were set to.');
+    expect(await readFile(join(folder, 'shop.yaml'), 'utf8')).toBe(SHOP);
+  });
+
   test('what was measured is told where it cannot be', async () => {
     const folder = await files({ 'm.yaml': measured('  - { flat: 100, legs: [51, 51], angle: 200 }\n') });
     const path = join(folder, 'm.yaml');
