@@ -1,6 +1,6 @@
 // Rules that hold a part against a brake, a press or a shear: thickness, force, steps, channels, boxes.
 import { describe, expect, test } from 'vitest';
-import { type Brake, DEFAULT_SHOP, type Shop } from '../../src/index.js';
+import { type Brake, DEFAULT_SHOP, type Die, type Press, type Punch, type Shop } from '../../src/index.js';
 import { planned, shopWith } from '../shops.js';
 import { found, PRESS, PRESS_SHOP, STRICT, sheet, testPart, USUAL } from './kit.js';
 
@@ -307,17 +307,16 @@ describe('shortest flange on a press', () => {
   });
 
   test('tools that go further are taken where the bend needs them', () => {
-    const acute = (angle: number) => {
-      const [punch] = PRESS.punches;
-      const [die] = PRESS.dies;
-      if (punch === undefined || die === undefined) throw new Error('the press has no tools');
-      const sharp = {
-        ...PRESS,
-        punches: [{ ...punch, angle: 30 }],
-        dies: [...PRESS.dies, { ...die, angle: 30, opening: 8 }],
-      };
-      return found('flange-short', strip([3, 60], [angle]), { ...usual, press: sharp })?.limit;
+    const press = PRESS as Press;
+    const [punch] = press.punches as readonly [Punch];
+    const [die] = press.dies as readonly [Die];
+    const sharp: Press = {
+      ...press,
+      punches: [{ ...punch, angle: 30 }],
+      dies: [...press.dies, { ...die, angle: 30, opening: 8 }],
     };
+    const acute = (angle: number) =>
+      found('flange-short', strip([3, 60], [angle]), { ...usual, press: sharp })?.limit;
     expect(acute(90)).toBeCloseTo(3 * Math.SQRT2, 9);
     expect(acute(120)).toBeCloseTo(4 / Math.cos(Math.PI / 3), 9);
     expect(acute(170)).toBeCloseTo(4 / Math.cos((75 * Math.PI) / 180), 9);
