@@ -117,7 +117,7 @@ async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
     import('@tinwright/export'),
     import('../files.js'),
   ]);
-  const sample = stripSample(material, bend, count);
+  const sample = stripSample(material, bend, count, units);
   const files = stripFiles(sample, dxf);
   const sheet = join(out, 'measured.yaml');
   const start = measuredText({

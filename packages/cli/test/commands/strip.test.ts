@@ -72,6 +72,7 @@ describe('strip', () => {
     );
     const start = await readFile(join(out, 'measured.yaml'), 'utf8');
     expect(start).toContain('units: in\n');
+    expect(start).toContain('{ flat: 4, legs: [0, 0], angle: 0, set: 0, width: 2 }');
     const [, between] = /flat: ([\d.]+)/.exec(start) ?? [];
     const leg = Number(between) / 2 + 0.035;
     const filled = start
@@ -178,7 +179,7 @@ describe('strip fit', () => {
     const { exit, err } = await tinwright('make', join(folder, 'job.yaml'), '--out', join(folder, 'out'));
     expect(exit).toBe(2);
     expect(err).toBe(
-      `${join(folder, 'job.yaml')}:3:44: bending.insideRadius: no test-strip of mild-steel T 1 R 1.5 mm; known: none.\n`,
+      `${join(folder, 'job.yaml')}:3:44: bending.insideRadius: no test-strip of mild-steel T 1 R 1.5 mm; known: none; --shop FILE gives them.\n`,
     );
   });
 
