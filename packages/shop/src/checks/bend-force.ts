@@ -28,7 +28,7 @@ export const bendForceHigh: ShopCheck = limitCheck<Force>({
       });
   },
   message: ({ value, limit, what, opening }, say, _, { press }) =>
-    `${what} takes ${value.toFixed(0)} kN over a V of ${say.size(opening)}, the ${press?.name} has ${limit.toFixed(0)} kN`,
+    `${what} takes ${Math.ceil(value)} kN over a V of ${say.size(opening)}, the ${press?.name} has ${Math.floor(limit)} kN`,
   source: (_, __, { profile }) => {
     const other = profile === 'strict' ? 'usual' : 'strict';
     const [now, then] = [FORCE_CONSTANTS[profile], FORCE_CONSTANTS[other]];

@@ -75,7 +75,7 @@ function tooFar({ seated, fasteners, plan }: JointSubject, { name, throat }: Spo
       limit: throat,
       unit: 'mm',
       message: (say) =>
-        `the weld furthest in is ${say.size(far.reach)} from where the arms come in, the throat of the ${name} is ${say.size(throat)}`,
+        `the weld furthest in is ${say.size(far.reach)} from where the arms come in, the throat of the ${name} is ${say.most(throat)}`,
       source: 'throat in the shop file; steel in it weakens the weld (from memory)',
       fix: 'weld before the parts in the way are on, or rivet it',
     },

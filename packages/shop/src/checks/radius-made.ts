@@ -50,7 +50,7 @@ export const radiusMade: ShopCheck = limitCheck<Made>({
     `leaf: R = set-back / tan(A/2) − T within its range of set-back, derived; press: R = 0.16 V, makers' tables; ${plainNumber(limit, 2)} mm a bend from memory`,
   aim: ({ asked, made, least }, say) =>
     made < least - 1e-6
-      ? `bend it over tools that make ${say.size(Math.max(asked, least))}; this metal needs ${say.least(least)} or more`
+      ? `bend it over tools that make ${say.least(Math.max(asked, least))}; this metal needs ${say.least(least)} or more`
       : `lay it out with insideRadius ${say.size(made)}`,
 });
 

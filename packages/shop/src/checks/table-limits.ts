@@ -38,7 +38,7 @@ export const gapUnderKerf: ShopCheck = limitCheck({
           .filter((f) => f.across === 'gap')
           .map(({ at, width }) => ({ at, value: width, limit: table.kerf, what: 'gap' })),
   message: ({ value, limit, what }, say, _, { table }) =>
-    `a ${what} of ${say.size(value)} in the outline, the kerf of the ${table?.name} is ${say.size(limit)}`,
+    `a ${what} of ${say.size(value)} in the outline, the kerf of the ${table?.name} is ${say.least(limit)}`,
   source: () => 'shop file',
   aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
   remedy: () => 'saw or snip it by hand',

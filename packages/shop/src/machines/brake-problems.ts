@@ -4,14 +4,14 @@ import type { Brake } from './shop.js';
 
 /** What no leaf brake can be. */
 export function brakeProblems({ length, fingers, finger, setBack }: Brake, units: Unit): readonly Problem[] {
-  const { size } = sayIn(units);
+  const { size, most } = sayIn(units);
   const widest = Math.max(...fingers); // one is told: with units mixed up it is all of them
   const wide =
     widest > length
       ? [
           impossible(
             ['brake', 'fingers', fingers.indexOf(widest)],
-            `${size(widest)} given, the brake bends up to ${size(length)}`,
+            `${size(widest)} given, the brake bends up to ${most(length)}`,
             'Check the units: a length may carry its own, such as "24 in"',
           ),
         ]
@@ -21,7 +21,7 @@ export function brakeProblems({ length, fingers, finger, setBack }: Brake, units
       ? [
           impossible(
             ['brake', 'finger', 'upright'],
-            `${size(finger.upright)} given, behind the heel of a foot of ${size(finger.foot)}`,
+            `${size(finger.upright)} given, behind the heel of a foot of ${most(finger.foot)}`,
             'Measure from the tip back to the front of the upright',
           ),
         ]

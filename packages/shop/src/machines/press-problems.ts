@@ -21,7 +21,7 @@ export function pressProblems(press: Press, units: Unit): readonly Problem[] {
 }
 
 function punchProblems(punch: Punch, press: Press, path: Path, units: Unit): readonly Problem[] {
-  const { size } = sayIn(units);
+  const { size, most } = sayIn(units);
   const low = Math.min(...punch.section.map((p) => p[1]));
   return [
     ...crossing(punch, path),
@@ -39,7 +39,7 @@ function punchProblems(punch: Punch, press: Press, path: Path, units: Unit): rea
         ? [
             impossible(
               [...path, 'lengths', i],
-              `${size(l)} given, the press is ${size(press.length)} long`,
+              `${size(l)} given, the press is ${most(press.length)} long`,
               'Check the units: a length may carry its own, such as "24 in"',
             ),
           ]
@@ -49,7 +49,7 @@ function punchProblems(punch: Punch, press: Press, path: Path, units: Unit): rea
 }
 
 function dieProblems(die: Die, path: Path, units: Unit): readonly Problem[] {
-  const { size } = sayIn(units);
+  const { size, most } = sayIn(units);
   const [high, wide] = [
     Math.max(...die.section.map((p) => p[1])),
     Math.max(...die.section.map((p) => Math.abs(p[0]))),
@@ -70,7 +70,7 @@ function dieProblems(die: Die, path: Path, units: Unit): readonly Problem[] {
       : [
           impossible(
             [...path, 'opening'],
-            `${size(die.opening)} given, the block is ${size(2 * wide)} wide`,
+            `${size(die.opening)} given, the block is ${most(2 * wide)} wide`,
             'Give the width of the V at the top',
           ),
         ]),

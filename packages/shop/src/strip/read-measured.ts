@@ -87,7 +87,7 @@ function impossible(strip: MeasuredStrip, i: number, measured: MeasuredStrips): 
       : [
           wrong(
             ['legs', side],
-            `${say.size(leg)} given, more than ${say.size(setback)} allowed: the bend takes up that much`,
+            `${say.size(leg)} given, more than ${say.least(setback)} allowed: the bend takes up that much`,
             'Measure the legs outside, from where the outside faces would meet',
           ),
         ],
@@ -102,7 +102,7 @@ function impossible(strip: MeasuredStrip, i: number, measured: MeasuredStrips): 
   return [
     wrong(
       ['flat'],
-      `legs of ${legs.map(say.size).join(' and ')} on a flat of ${say.size(flat)} leave a deduction of ${say.size(taken)}; ${say.size(least)} to ${say.size(most)} is possible`,
+      `legs of ${legs.map(say.size).join(' and ')} on a flat of ${say.size(flat)} leave a deduction of ${say.size(taken)}; ${say.least(least)} to ${say.most(most)} is possible`,
       'Measure the flat between the same two ends or lines as the legs',
     ),
   ];

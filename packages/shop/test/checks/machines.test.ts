@@ -104,6 +104,17 @@ describe('force of a press', () => {
     expect(finding?.source).toMatch(/1\.48 by .*1\.33 by|1\.33 by .*1\.48 by/);
   });
 
+  test('a force just over what there is does not look like one that is there', () => {
+    const needs = force(1.48, 500);
+    const shop: Shop = {
+      ...PRESS_SHOP,
+      press: { ...(PRESS as NonNullable<Shop['press']>), force: needs - 0.001 },
+    };
+    expect(found('bend-force', of(500), shop)?.message).toContain(
+      `takes ${Math.ceil(needs)} kN over a V of 16 mm, the press brake has ${Math.ceil(needs) - 1} kN`,
+    );
+  });
+
   test('the V that would do is said, and does', () => {
     const shop: Shop = { ...PRESS_SHOP, press: { ...(PRESS as NonNullable<Shop['press']>), force: 70 } };
     const finding = found('bend-force', of(500), shop);

@@ -229,6 +229,13 @@ describe('joints', () => {
     expect(of('spot-weld', with_(reach - 0.01)).some((f) => f.code === 'welder-throat')).toBe(true);
   });
 
+  test('a throat is said no deeper than it is', () => {
+    const welder = DEFAULT_SHOP.spotWelder as NonNullable<Shop['spotWelder']>;
+    const shop: Shop = { ...DEFAULT_SHOP, spotWelder: { ...welder, throat: 1.006 } };
+    const [finding] = of('spot-weld', shop).filter((f) => f.code === 'welder-throat');
+    expect(finding?.message).toMatch(/the throat of the .* is 1 mm$/);
+  });
+
   test('a throat the joint gives is held by the core alone', () => {
     const welder = DEFAULT_SHOP.spotWelder as NonNullable<Shop['spotWelder']>;
     const all = of({ 'spot-weld': { throat: 5 } }, { ...DEFAULT_SHOP, spotWelder: { ...welder, throat: 1 } });
@@ -257,4 +264,10 @@ describe('joints', () => {
     const [, fits] = /electrodes of ([\d.]+) mm/.exec(finding?.fix ?? '') ?? [];
     expect(at(Number(fits))).toBeUndefined();
   });
+});
+
+test('a kerf is said no narrower than it is', () => {
+  const part = testPart({ family: 'cut-plate', notch: 0.2, deep: 3, prong: 30, long: 20 });
+  const shop: Shop = { ...STRICT, table: { ...(LASER_TABLE as NonNullable<Shop['table']>), kerf: 0.214 } };
+  expect(found('gap-under-kerf', part, shop)?.message).toMatch(/is 0\.22 mm/);
 });

@@ -218,7 +218,7 @@ describe('what no strip can measure is refused with its place', () => {
       'legs of another strip',
       { ...strip, legs: [62, 62] },
       ['strips', 0, 'flat'],
-      'legs of 62 mm and 62 mm on a flat of 100 mm leave a deduction of 24 mm; 2.15 mm to 5.29 mm is possible',
+      'legs of 62 mm and 62 mm on a flat of 100 mm leave a deduction of 24 mm; 2.15 mm to 5.28 mm is possible',
     ],
     [
       'legs shorter than the flat',
