@@ -16,7 +16,13 @@ export async function sequenceText(host: Host, sequence: Sequence, say: Say): Pr
   }
   if (steps.length === 0) return head;
   const rows = steps.map((s, i) => [`  ${i + 1}`, s.machine, s.bends.join(' + '), stepNote(s, say)]);
-  return head + table(rows);
+  return head + table(rows) + forceLines(sequence);
+}
+
+/** How the force of a press was computed, where one is used. */
+function forceLines({ steps }: Sequence): string {
+  const formulas = new Set(steps.flatMap((s) => (s.press === null ? [] : [s.press.forceFormula])));
+  return [...formulas].map((f) => `  force: ${f}\n`).join('');
 }
 
 function headWords({ status, proved, steps, seconds, gap }: Sequence): string {
