@@ -173,6 +173,32 @@ test('large print: no text is under 3 mm, pictures of steps and templates includ
   for (const w of wordsOf([...pictures])) expect(w.height).toBeGreaterThanOrEqual(2.4);
 });
 
+describe.each(['en', 'de'] as const)('large print in fractions, %s', (language) => {
+  const box = planned([
+    {
+      name: 'bin',
+      family: 'open-box',
+      quantity: 3,
+      length: 400,
+      width: 250,
+      height: 80,
+      hem: { type: 'closed', length: 10 },
+    },
+  ]);
+  const large = pagesOf(box, { lettering: 3.5, dims: '1/16', language });
+
+  test('no number is torn apart', () => {
+    const words = wordsOf(large);
+    const torn = words.filter((w, i) => {
+      const next = words[i + 1];
+      const below = next !== undefined && Math.abs(next.at[0] - w.at[0]) < 1e-6;
+      return /\d\/$|^\/\d/.test(w.text) || (below && /(^|\s)\d+$/.test(w.text) && /^\d+\//.test(next.text));
+    });
+    expect(torn.map((w) => w.text)).toEqual([]);
+    expect(words.filter((w) => /\d \d+\/16/.test(w.text)).length).toBeGreaterThan(20);
+  });
+});
+
 test('the nose is told from the line that is marked: half a strip less the sight line’s offset, towards what is held', () => {
   const said = saidOn(sectionOf(pages, 'operations'));
   // K 0.42, R = T = 1: allowance 2.23, and set back by 2 the nose stands on the tangent line: 1.1 from the bend line
