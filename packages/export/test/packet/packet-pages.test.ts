@@ -1,8 +1,10 @@
 import { JobError } from '@tinwright/core';
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
+import { LANGUAGES } from '../../src/packet/languages.js';
 import { makingOf } from '../../src/packet/making.js';
 import { packetPages, SECTIONS } from '../../src/packet/packet-pages.js';
+import { dimsOf } from '../../src/plan/dims.js';
 import { plannedCarrier } from '../carrier.js';
 import { planned } from '../samples.js';
 import { A4, assumed, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
@@ -196,6 +198,22 @@ describe.each(['en', 'de'] as const)('large print in fractions, %s', (language) 
     });
     expect(torn.map((w) => w.text)).toEqual([]);
     expect(words.filter((w) => /\d \d+\/16/.test(w.text)).length).toBeGreaterThan(20);
+  });
+
+  test('title blocks of plans tell the blank in full', () => {
+    const [x = 0, y = 0] = box.parts[0]?.flat.blank.max ?? [];
+    const { text } = dimsOf('1/16');
+    const said = saidOn(sectionOf(large, 'plans'));
+    const { plans } = LANGUAGES[language];
+    const stock = plans.stock(
+      plans.said(box.parts[0]?.material.title ?? ''),
+      '0.0394 in',
+      text(x),
+      text(y),
+      'in',
+    );
+    expect(said).toContain(stock);
+    expect(said).not.toContain('…');
   });
 });
 
