@@ -491,6 +491,12 @@ function noseText(
   return `Edge of the nose ${off} ${unit} from ${line}, ${side === 'held' ? `towards ${held}` : `away from ${held}`}`;
 }
 
+/** Settings in one sentence; none where there are none. */
+function sentence(settings: readonly string[]): readonly string[] {
+  const said = settings.filter((t) => t !== '');
+  return said.length === 0 ? [] : [`${said.join('; ')}.`];
+}
+
 function machineLines({ machine: m, action }: BendFacts, line: string, unit: string): readonly string[] {
   if (m === null || action === 'close') return [];
   if (m.name === 'vise' || m.name === 'hand')
@@ -500,18 +506,21 @@ function machineLines({ machine: m, action }: BendFacts, line: string, unit: str
   const face = m.face === 'marked' ? 'marked face up' : 'marked face down';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} edge of the pattern towards you`;
   return [
-    `Hold ${m.held} under the ${m.name === 'press' ? 'back gauge' : 'fingers'}, ${face}${towards}.${
-      m.hooked ? ' Hook the wall that stands already in behind the fingers.' : ''
-    }`,
-    [
+    m.name === 'press'
+      ? `${
+          m.press?.gauge == null
+            ? `Lay ${m.held} on the die with ${line} under the punch`
+            : `Push ${m.held} against the back gauge`
+        }, ${face}${towards}. Hold the sheet by hand in front of the tools; it rises as it is bent.`
+      : `Hold ${m.held} under the fingers, ${face}${towards}.${
+          m.hooked ? ' Hook the wall that stands already in behind the fingers.' : ''
+        }`,
+    ...sentence([
       m.nose === null ? '' : noseText(m.nose, line, m.held, unit),
       m.stop === null ? '' : `rear stop ${m.stop}`,
       m.setBack === null ? '' : `fingers set back ${m.setBack}`,
       m.set === null || action === 'fold' ? '' : `set to ${m.set}, for springback`,
-    ]
-      .filter((t) => t !== '')
-      .join('; ')
-      .concat('.'),
+    ]),
     ...(m.fingers ?? []).map(
       (g) =>
         `Fingers ${g.pieces} ${g.gap === null ? 'side by side' : `with gaps of ${g.gap}`}, the first ${

@@ -491,6 +491,12 @@ function noseText(
   return `Nase ${off} ${unit} neben ${line}, ${side === 'held' ? `zu ${held} hin` : `von ${held} weg`}`;
 }
 
+/** Settings in one sentence; none where there are none. */
+function sentence(settings: readonly string[]): readonly string[] {
+  const said = settings.filter((t) => t !== '');
+  return said.length === 0 ? [] : [`${said.join('; ')}.`];
+}
+
 function machineLines({ machine: m, action }: BendFacts, line: string, unit: string): readonly string[] {
   if (m === null || action === 'close') return [];
   if (m.name === 'vise' || m.name === 'hand')
@@ -500,18 +506,21 @@ function machineLines({ machine: m, action }: BendFacts, line: string, unit: str
   const face = m.face === 'marked' ? 'Anrissseite oben' : 'Anrissseite unten';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} Kante der Abwicklung zum Körper`;
   return [
-    `${m.held} ${m.name === 'press' ? 'an den Anschlag' : 'unter die Segmente'}, ${face}${towards}.${
-      m.hooked ? ' Die schon stehende Wand hinter den Segmenten einhängen.' : ''
-    }`,
-    [
+    m.name === 'press'
+      ? `${
+          m.press?.gauge == null
+            ? `${m.held} auf das Gesenk legen, ${line} unter dem Stempel`
+            : `${m.held} an den Anschlag schieben`
+        }, ${face}${towards}. Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.`
+      : `${m.held} unter die Segmente, ${face}${towards}.${
+          m.hooked ? ' Die schon stehende Wand hinter den Segmenten einhängen.' : ''
+        }`,
+    ...sentence([
       m.nose === null ? '' : noseText(m.nose, line, m.held, unit),
       m.stop === null ? '' : `Anschlag ${m.stop}`,
       m.setBack === null ? '' : `Rückstand ${m.setBack}`,
       m.set === null || action === 'fold' ? '' : `auf ${m.set} einstellen, wegen der Rückfederung`,
-    ]
-      .filter((t) => t !== '')
-      .join('; ')
-      .concat('.'),
+    ]),
     ...(m.fingers ?? []).map(
       (g) =>
         `Segmente ${g.pieces} ${g.gap === null ? 'dicht an dicht' : `mit Lücken von ${g.gap}`}, das erste ${
