@@ -24,6 +24,7 @@ export function bendFacts(
     panels: work.bends.join(', '),
     direction: first.direction === 'up' ? plans.up : plans.down,
     angle: angle === null ? '' : dims.angle(work.action === 'fold' ? Math.round(angle) : angle),
+    square: angle !== null && Math.abs(angle - 90) < 1e-6,
     action: work.action,
     hem: first.hem,
     radius: dims.fine(first.insideRadius),

@@ -497,21 +497,28 @@ function sentence(settings: readonly string[]): readonly string[] {
   return said.length === 0 ? [] : [`${said.join('; ')}.`];
 }
 
-function machineLines({ machine: m, action }: BendFacts, line: string, unit: string): readonly string[] {
-  if (m === null || action === 'close') return [];
-  if (m.name === 'vise' || m.name === 'hand')
-    return [
-      `No room in the brake any more. Clamp ${m.held} between bars in the vise, ${line} level with the bars, and bend with the mallet against a block of wood, a little at a time along the whole line; check with the square.`,
-    ];
+const viseText = (held: string, line: string, square: boolean): string =>
+  `By hand in a vise: no machine of the shop bends it there. Clamp ${held} between bars in the vise, ${line} level with the bars, and bend with the mallet against a block of wood, a little at a time along the whole line; check with ${square ? 'the square' : 'a protractor or a template'}.`;
+
+const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: string, lying: string): string =>
+  `${
+    press?.gauge == null
+      ? `Lay ${held} on the die with ${line} under the punch`
+      : `Push ${held} against the back gauge`
+  }, ${lying}. Hold the sheet by hand in front of the tools; it rises as it is bent.`;
+
+function machineLines(
+  { machine: m, action, square }: BendFacts,
+  line: string,
+  unit: string,
+): readonly string[] {
+  if (m === null || action === 'close' || m.name === 'hand') return [];
+  if (m.name === 'vise') return [viseText(m.held, line, square)];
   const face = m.face === 'marked' ? 'marked face up' : 'marked face down';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} edge of the pattern towards you`;
   return [
     m.name === 'press'
-      ? `${
-          m.press?.gauge == null
-            ? `Lay ${m.held} on the die with ${line} under the punch`
-            : `Push ${m.held} against the back gauge`
-        }, ${face}${towards}. Hold the sheet by hand in front of the tools; it rises as it is bent.`
+      ? pressText(m, line, `${face}${towards}`)
       : `Hold ${m.held} under the fingers, ${face}${towards}.${
           m.hooked ? ' Hook the wall that stands already in behind the fingers.' : ''
         }`,

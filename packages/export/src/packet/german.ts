@@ -497,21 +497,28 @@ function sentence(settings: readonly string[]): readonly string[] {
   return said.length === 0 ? [] : [`${said.join('; ')}.`];
 }
 
-function machineLines({ machine: m, action }: BendFacts, line: string, unit: string): readonly string[] {
-  if (m === null || action === 'close') return [];
-  if (m.name === 'vise' || m.name === 'hand')
-    return [
-      `In der Abkantbank ist kein Platz mehr. ${m.held} zwischen Schienen in den Schraubstock spannen, ${line} bündig mit den Schienen, und mit dem Hammer gegen einen Holzklotz biegen, nach und nach über die ganze Linie; mit dem Winkel prüfen.`,
-    ];
+const viseText = (held: string, line: string, square: boolean): string =>
+  `Von Hand im Schraubstock: keine Maschine der Werkstatt biegt es dort. ${held} zwischen Schienen in den Schraubstock spannen, ${line} bündig mit den Schienen, und mit dem Hammer gegen einen Holzklotz biegen, nach und nach über die ganze Linie; mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`;
+
+const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: string, lying: string): string =>
+  `${
+    press?.gauge == null
+      ? `${held} auf das Gesenk legen, ${line} unter dem Stempel`
+      : `${held} an den Anschlag schieben`
+  }, ${lying}. Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.`;
+
+function machineLines(
+  { machine: m, action, square }: BendFacts,
+  line: string,
+  unit: string,
+): readonly string[] {
+  if (m === null || action === 'close' || m.name === 'hand') return [];
+  if (m.name === 'vise') return [viseText(m.held, line, square)];
   const face = m.face === 'marked' ? 'Anrissseite oben' : 'Anrissseite unten';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} Kante der Abwicklung zum Körper`;
   return [
     m.name === 'press'
-      ? `${
-          m.press?.gauge == null
-            ? `${m.held} auf das Gesenk legen, ${line} unter dem Stempel`
-            : `${m.held} an den Anschlag schieben`
-        }, ${face}${towards}. Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.`
+      ? pressText(m, line, `${face}${towards}`)
       : `${m.held} unter die Segmente, ${face}${towards}.${
           m.hooked ? ' Die schon stehende Wand hinter den Segmenten einhängen.' : ''
         }`,

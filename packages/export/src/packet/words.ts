@@ -45,6 +45,8 @@ export interface BendFacts {
   readonly direction: string;
   /** '' where it is only known at the machine. */
   readonly angle: string;
+  /** True for a bend of 90 degrees, which a square checks. */
+  readonly square: boolean;
   readonly action: 'bend' | 'fold' | 'close' | 'roll';
   readonly hem: 'closed' | 'open' | 'teardrop' | 'wired' | null;
   readonly radius: string;

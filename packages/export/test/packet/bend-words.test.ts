@@ -58,3 +58,24 @@ describe('on a press', () => {
     }
   });
 });
+
+describe('in the vise', () => {
+  const vised = (language: Language) => said(PRESS, { machine: 'vise', press: null }, language);
+
+  test('only a bend of 90° is checked with the square', () => {
+    const [square, other] = vised('en');
+    expect(square).toContain('check with the square');
+    expect(other).toContain('check with a protractor or a template');
+    expect(vised('de').map((t) => /mit (dem Winkel|Winkelmesser oder Lehre) prüfen/.exec(t)?.[1])).toEqual([
+      'dem Winkel',
+      'Winkelmesser oder Lehre',
+    ]);
+  });
+
+  test('it says that no machine of the shop bends it, whatever machines there are', () => {
+    for (const text of vised('en')) {
+      expect(text).toContain('By hand in a vise: no machine of the shop bends it there.');
+      expect(text).not.toContain('brake');
+    }
+  });
+});
