@@ -29,7 +29,10 @@ export function bendFacts(
     hem: first.hem,
     radius: dims.fine(first.insideRadius),
     several: own.length > 1,
-    machine: work.step === null ? null : machineFacts(work.step, first, pictured, dims.text, dims.angle),
+    machine:
+      work.step === null
+        ? null
+        : machineFacts(work.step, first, pictured, (mm) => `${dims.text(mm)} ${dims.unit}`, dims.angle),
   };
 }
 

@@ -478,17 +478,16 @@ function bendWords(f: BendFacts, unit: string): StepWords {
     close: HEMS[f.hem ?? 'closed'],
     roll: `Bend ${f.panels} up, lay the wire in and close the edge over it with pliers and mallet, a little at a time from the middle.`,
   };
-  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line, unit)] };
+  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
 }
 
 function noseText(
   { off, side }: NonNullable<NonNullable<BendFacts['machine']>['nose']>,
   line: string,
   held: string,
-  unit: string,
 ): string {
   if (off === null) return `Edge of the nose on ${line}`;
-  return `Edge of the nose ${off} ${unit} from ${line}, ${side === 'held' ? `towards ${held}` : `away from ${held}`}`;
+  return `Edge of the nose ${off} from ${line}, ${side === 'held' ? `towards ${held}` : `away from ${held}`}`;
 }
 
 /** Settings in one sentence; none where there are none. */
@@ -507,11 +506,7 @@ const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: str
       : `Push ${held} against the back gauge`
   }, ${lying}. Hold the sheet by hand in front of the tools; it rises as it is bent.`;
 
-function machineLines(
-  { machine: m, action, square }: BendFacts,
-  line: string,
-  unit: string,
-): readonly string[] {
+function machineLines({ machine: m, action, square }: BendFacts, line: string): readonly string[] {
   if (m === null || action === 'close' || m.name === 'hand') return [];
   if (m.name === 'vise') return [viseText(m.held, line, square)];
   const face = m.face === 'marked' ? 'marked face up' : 'marked face down';
@@ -523,14 +518,14 @@ function machineLines(
           m.hooked ? ' Hook the wall that stands already in behind the fingers.' : ''
         }`,
     ...sentence([
-      m.nose === null ? '' : noseText(m.nose, line, m.held, unit),
+      m.nose === null ? '' : noseText(m.nose, line, m.held),
       m.stop === null ? '' : `rear stop ${m.stop}`,
       m.setBack === null ? '' : `fingers set back ${m.setBack}`,
       m.set === null || action === 'fold' ? '' : `set to ${m.set}, for springback`,
     ]),
     ...(m.fingers ?? []).map(
       (g) =>
-        `Fingers ${g.pieces} ${g.gap === null ? 'side by side' : `with gaps of ${g.gap}`}, the first ${
+        `${m.name === 'press' ? 'Tools' : 'Fingers'} ${g.pieces} ${g.gap === null ? 'side by side' : `with gaps of ${g.gap}`}, the first ${
           g.from.startsWith('-') ? `${g.from.slice(1)} outside` : `${g.from} from`
         } the left end of the line.`,
     ),

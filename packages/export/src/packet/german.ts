@@ -478,17 +478,16 @@ function bendWords(f: BendFacts, unit: string): StepWords {
     close: HEMS[f.hem ?? 'closed'],
     roll: `${f.panels} hochbiegen, den Draht einlegen und die Kante mit Zange und Holzhammer darüber schließen, von der Mitte aus und nach und nach.`,
   };
-  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line, unit)] };
+  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
 }
 
 function noseText(
   { off, side }: NonNullable<NonNullable<BendFacts['machine']>['nose']>,
   line: string,
   held: string,
-  unit: string,
 ): string {
   if (off === null) return `Nase auf ${line}`;
-  return `Nase ${off} ${unit} neben ${line}, ${side === 'held' ? `zu ${held} hin` : `von ${held} weg`}`;
+  return `Nase ${off} neben ${line}, ${side === 'held' ? `zu ${held} hin` : `von ${held} weg`}`;
 }
 
 /** Settings in one sentence; none where there are none. */
@@ -507,11 +506,7 @@ const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: str
       : `${held} an den Anschlag schieben`
   }, ${lying}. Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.`;
 
-function machineLines(
-  { machine: m, action, square }: BendFacts,
-  line: string,
-  unit: string,
-): readonly string[] {
+function machineLines({ machine: m, action, square }: BendFacts, line: string): readonly string[] {
   if (m === null || action === 'close' || m.name === 'hand') return [];
   if (m.name === 'vise') return [viseText(m.held, line, square)];
   const face = m.face === 'marked' ? 'Anrissseite oben' : 'Anrissseite unten';
@@ -523,14 +518,14 @@ function machineLines(
           m.hooked ? ' Die schon stehende Wand hinter den Segmenten einhängen.' : ''
         }`,
     ...sentence([
-      m.nose === null ? '' : noseText(m.nose, line, m.held, unit),
+      m.nose === null ? '' : noseText(m.nose, line, m.held),
       m.stop === null ? '' : `Anschlag ${m.stop}`,
       m.setBack === null ? '' : `Rückstand ${m.setBack}`,
       m.set === null || action === 'fold' ? '' : `auf ${m.set} einstellen, wegen der Rückfederung`,
     ]),
     ...(m.fingers ?? []).map(
       (g) =>
-        `Segmente ${g.pieces} ${g.gap === null ? 'dicht an dicht' : `mit Lücken von ${g.gap}`}, das erste ${
+        `${m.name === 'press' ? 'Werkzeuge' : 'Segmente'} ${g.pieces} ${g.gap === null ? 'dicht an dicht' : `mit Lücken von ${g.gap}`}, das erste ${
           g.from.startsWith('-') ? `${g.from.slice(1)} außerhalb` : `${g.from} von`
         } dem linken Ende der Linie.`,
     ),

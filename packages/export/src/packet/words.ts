@@ -37,7 +37,7 @@ export interface StepWords {
   readonly lines: readonly string[];
 }
 
-/** A bend as an operation tells it; sizes ready to print. */
+/** A bend as an operation tells it; sizes ready to print, those of the machine with their unit. */
 export interface BendFacts {
   readonly part: string;
   readonly numbers: string;

@@ -1,4 +1,4 @@
-import type { BendStep, DEFAULT_SHOP } from '@tinwright/shop';
+import { type BendStep, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
 import { bendFacts } from '../../src/packet/bend-facts.js';
 import type { PacketKit } from '../../src/packet/kit.js';
@@ -15,12 +15,7 @@ const plan = planned([
 const [part] = plan.parts as [(typeof plan.parts)[number]];
 
 /** What operations say of bending the part in a shop. */
-function said(
-  shop: typeof DEFAULT_SHOP,
-  change: Partial<BendStep> = {},
-  language: Language = 'en',
-  dims: DimsName = 'mm',
-) {
+function said(shop: Shop, change: Partial<BendStep> = {}, language: Language = 'en', dims: DimsName = 'mm') {
   const { packet: words, plans, steps } = LANGUAGES[language];
   const kit: PacketKit = {
     plan,
@@ -78,4 +73,21 @@ describe('in the vise', () => {
       expect(text).not.toContain('brake');
     }
   });
+});
+
+describe.each(['mm', 'in', '1/16'] as const)('sizes of the machine in %s', (dims) => {
+  const texts = [
+    ...said(DEFAULT_SHOP, { tools: [{ pieces: [50, 25], from: 3, gap: 2, bare: [] }] }, 'en', dims),
+    ...said(PRESS, {}, 'en', dims),
+  ].join(' ');
+  const unit = dims === 'mm' ? 'mm' : 'in';
+
+  test.each(['Edge of the nose', 'rear stop', 'set back', 'Fingers', 'back gauge'])(
+    '%s has its unit',
+    (what) => {
+      const sizes = [...texts.matchAll(new RegExp(`${what} \\d[\\d./]*(?: \\d+/\\d+)?( \\w+)?`, 'g'))];
+      expect(sizes.length).toBeGreaterThan(0);
+      for (const [all, after] of sizes) expect(after, all).toBe(` ${unit}`);
+    },
+  );
 });
