@@ -77,7 +77,7 @@ describe('in the vise', () => {
 
 describe.each(['mm', 'in', '1/16'] as const)('sizes of the machine in %s', (dims) => {
   const texts = [
-    ...said(DEFAULT_SHOP, { tools: [{ pieces: [50, 25], from: 3, gap: 2, bare: [] }] }, 'en', dims),
+    ...said(DEFAULT_SHOP, { tools: [{ pieces: [50, 25], from: 3, gap: 2, bare: [0, 0] }] }, 'en', dims),
     ...said(PRESS, {}, 'en', dims),
   ].join(' ');
   const unit = dims === 'mm' ? 'mm' : 'in';
