@@ -32,9 +32,9 @@ export async function jobFiles(plan: JobPlan, wanted: Wanted): Promise<readonly 
   return [...files, manifestFile(plan, files, wanted.inShop ?? null)];
 }
 
-/** Step pictures of every part that can be bent. */
-function allStepFiles({ parts }: JobPlan, { sequences, shop }: ShopPlan): readonly OutFile[] {
-  return parts.flatMap((p, i) => stepFiles(p, sequences[i] as Sequence, shop));
+/** Step pictures of every part that can be bent, in the unit of the job. */
+function allStepFiles({ job, parts }: JobPlan, { sequences, shop }: ShopPlan): readonly OutFile[] {
+  return parts.flatMap((p, i) => stepFiles(p, sequences[i] as Sequence, shop, { dims: job.units }));
 }
 
 /** The cut files of a job: a DXF and an SVG for every part. */

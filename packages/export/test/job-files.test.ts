@@ -1,3 +1,4 @@
+import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
 import type { DxfForm } from '../src/dxf/write.js';
 import { jobFiles, partDxf } from '../src/job-files.js';
@@ -77,4 +78,20 @@ test('an SVG bears the name of its part', () => {
 test('the cut file of one part is the one of the set', () => {
   const [end] = plan.parts;
   for (const form of FORMS) expect(end && partDxf(end, form)).toBe(text(form, 'parts/end.dxf'));
+});
+
+test.each([
+  ['mm', [40, 60, 40], 80],
+  ['in', [2, 3, 2], 4],
+] as const)('step pictures of a job in %s tell every size in it', async (units, legs, width) => {
+  const strip = planned([{ name: 'strip', family: 'bent-strip', width, legs, angles: [90, -90] }], {
+    units,
+    stock: { material: 'galvanised-steel', thickness: units === 'in' ? 0.04 : 1 },
+    bending: { rule: 'k-factor', k: 0.42, insideRadius: units === 'in' ? 0.04 : 1 },
+  });
+  const files = await jobFiles(strip, { dxf: 'r2000', steps: true, inShop: planShop(strip, DEFAULT_SHOP) });
+  const steps = files.filter((f) => f.path.startsWith('steps/'));
+  expect(steps).toHaveLength(2);
+  const said = steps.map((f) => f.content).join();
+  expect([...new Set(said.match(/(?<=>[^<]*\d )(mm|in)\b/g))]).toEqual([units]);
 });

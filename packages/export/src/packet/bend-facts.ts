@@ -24,11 +24,15 @@ export function bendFacts(
     panels: work.bends.join(', '),
     direction: first.direction === 'up' ? plans.up : plans.down,
     angle: angle === null ? '' : dims.angle(work.action === 'fold' ? Math.round(angle) : angle),
+    square: angle !== null && Math.abs(angle - 90) < 1e-6,
     action: work.action,
     hem: first.hem,
     radius: dims.fine(first.insideRadius),
     several: own.length > 1,
-    machine: work.step === null ? null : machineFacts(work.step, first, pictured, dims.text, dims.angle),
+    machine:
+      work.step === null
+        ? null
+        : machineFacts(work.step, first, pictured, (mm) => `${dims.text(mm)} ${dims.unit}`, dims.angle),
   };
 }
 

@@ -478,43 +478,54 @@ function bendWords(f: BendFacts, unit: string): StepWords {
     close: HEMS[f.hem ?? 'closed'],
     roll: `Bend ${f.panels} up, lay the wire in and close the edge over it with pliers and mallet, a little at a time from the middle.`,
   };
-  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line, unit)] };
+  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
 }
 
 function noseText(
   { off, side }: NonNullable<NonNullable<BendFacts['machine']>['nose']>,
   line: string,
   held: string,
-  unit: string,
 ): string {
   if (off === null) return `Edge of the nose on ${line}`;
-  return `Edge of the nose ${off} ${unit} from ${line}, ${side === 'held' ? `towards ${held}` : `away from ${held}`}`;
+  return `Edge of the nose ${off} from ${line}, ${side === 'held' ? `towards ${held}` : `away from ${held}`}`;
 }
 
-function machineLines({ machine: m, action }: BendFacts, line: string, unit: string): readonly string[] {
-  if (m === null || action === 'close') return [];
-  if (m.name === 'vise' || m.name === 'hand')
-    return [
-      `No room in the brake any more. Clamp ${m.held} between bars in the vise, ${line} level with the bars, and bend with the mallet against a block of wood, a little at a time along the whole line; check with the square.`,
-    ];
+/** Settings in one sentence; none where there are none. */
+function sentence(settings: readonly string[]): readonly string[] {
+  const said = settings.filter((t) => t !== '');
+  return said.length === 0 ? [] : [`${said.join('; ')}.`];
+}
+
+const viseText = (held: string, line: string, square: boolean): string =>
+  `By hand in a vise: no machine of the shop bends it there. Clamp ${held} between bars in the vise, ${line} level with the bars, and bend with the mallet against a block of wood, a little at a time along the whole line; check with ${square ? 'the square' : 'a protractor or a template'}.`;
+
+const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: string, lying: string): string =>
+  `${
+    press?.gauge == null
+      ? `Lay ${held} on the die with ${line} under the punch`
+      : `Push ${held} against the back gauge`
+  }, ${lying}. Hold the sheet by hand in front of the tools; it rises as it is bent.`;
+
+function machineLines({ machine: m, action, square }: BendFacts, line: string): readonly string[] {
+  if (m === null || action === 'close' || m.name === 'hand') return [];
+  if (m.name === 'vise') return [viseText(m.held, line, square)];
   const face = m.face === 'marked' ? 'marked face up' : 'marked face down';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} edge of the pattern towards you`;
   return [
-    `Hold ${m.held} under the ${m.name === 'press' ? 'back gauge' : 'fingers'}, ${face}${towards}.${
-      m.hooked ? ' Hook the wall that stands already in behind the fingers.' : ''
-    }`,
-    [
-      m.nose === null ? '' : noseText(m.nose, line, m.held, unit),
+    m.name === 'press'
+      ? pressText(m, line, `${face}${towards}`)
+      : `Hold ${m.held} under the fingers, ${face}${towards}.${
+          m.hooked ? ' Hook the wall that stands already in behind the fingers.' : ''
+        }`,
+    ...sentence([
+      m.nose === null ? '' : noseText(m.nose, line, m.held),
       m.stop === null ? '' : `rear stop ${m.stop}`,
       m.setBack === null ? '' : `fingers set back ${m.setBack}`,
       m.set === null || action === 'fold' ? '' : `set to ${m.set}, for springback`,
-    ]
-      .filter((t) => t !== '')
-      .join('; ')
-      .concat('.'),
+    ]),
     ...(m.fingers ?? []).map(
       (g) =>
-        `Fingers ${g.pieces} ${g.gap === null ? 'side by side' : `with gaps of ${g.gap}`}, the first ${
+        `${m.name === 'press' ? 'Tools' : 'Fingers'} ${g.pieces} ${g.gap === null ? 'side by side' : `with gaps of ${g.gap}`}, the first ${
           g.from.startsWith('-') ? `${g.from.slice(1)} outside` : `${g.from} from`
         } the left end of the line.`,
     ),

@@ -478,43 +478,54 @@ function bendWords(f: BendFacts, unit: string): StepWords {
     close: HEMS[f.hem ?? 'closed'],
     roll: `${f.panels} hochbiegen, den Draht einlegen und die Kante mit Zange und Holzhammer darüber schließen, von der Mitte aus und nach und nach.`,
   };
-  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line, unit)] };
+  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
 }
 
 function noseText(
   { off, side }: NonNullable<NonNullable<BendFacts['machine']>['nose']>,
   line: string,
   held: string,
-  unit: string,
 ): string {
   if (off === null) return `Nase auf ${line}`;
-  return `Nase ${off} ${unit} neben ${line}, ${side === 'held' ? `zu ${held} hin` : `von ${held} weg`}`;
+  return `Nase ${off} neben ${line}, ${side === 'held' ? `zu ${held} hin` : `von ${held} weg`}`;
 }
 
-function machineLines({ machine: m, action }: BendFacts, line: string, unit: string): readonly string[] {
-  if (m === null || action === 'close') return [];
-  if (m.name === 'vise' || m.name === 'hand')
-    return [
-      `In der Abkantbank ist kein Platz mehr. ${m.held} zwischen Schienen in den Schraubstock spannen, ${line} bündig mit den Schienen, und mit dem Hammer gegen einen Holzklotz biegen, nach und nach über die ganze Linie; mit dem Winkel prüfen.`,
-    ];
+/** Settings in one sentence; none where there are none. */
+function sentence(settings: readonly string[]): readonly string[] {
+  const said = settings.filter((t) => t !== '');
+  return said.length === 0 ? [] : [`${said.join('; ')}.`];
+}
+
+const viseText = (held: string, line: string, square: boolean): string =>
+  `Von Hand im Schraubstock: keine Maschine der Werkstatt biegt es dort. ${held} zwischen Schienen in den Schraubstock spannen, ${line} bündig mit den Schienen, und mit dem Hammer gegen einen Holzklotz biegen, nach und nach über die ganze Linie; mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`;
+
+const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: string, lying: string): string =>
+  `${
+    press?.gauge == null
+      ? `${held} auf das Gesenk legen, ${line} unter dem Stempel`
+      : `${held} an den Anschlag schieben`
+  }, ${lying}. Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.`;
+
+function machineLines({ machine: m, action, square }: BendFacts, line: string): readonly string[] {
+  if (m === null || action === 'close' || m.name === 'hand') return [];
+  if (m.name === 'vise') return [viseText(m.held, line, square)];
   const face = m.face === 'marked' ? 'Anrissseite oben' : 'Anrissseite unten';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} Kante der Abwicklung zum Körper`;
   return [
-    `${m.held} ${m.name === 'press' ? 'an den Anschlag' : 'unter die Segmente'}, ${face}${towards}.${
-      m.hooked ? ' Die schon stehende Wand hinter den Segmenten einhängen.' : ''
-    }`,
-    [
-      m.nose === null ? '' : noseText(m.nose, line, m.held, unit),
+    m.name === 'press'
+      ? pressText(m, line, `${face}${towards}`)
+      : `${m.held} unter die Segmente, ${face}${towards}.${
+          m.hooked ? ' Die schon stehende Wand hinter den Segmenten einhängen.' : ''
+        }`,
+    ...sentence([
+      m.nose === null ? '' : noseText(m.nose, line, m.held),
       m.stop === null ? '' : `Anschlag ${m.stop}`,
       m.setBack === null ? '' : `Rückstand ${m.setBack}`,
       m.set === null || action === 'fold' ? '' : `auf ${m.set} einstellen, wegen der Rückfederung`,
-    ]
-      .filter((t) => t !== '')
-      .join('; ')
-      .concat('.'),
+    ]),
     ...(m.fingers ?? []).map(
       (g) =>
-        `Segmente ${g.pieces} ${g.gap === null ? 'dicht an dicht' : `mit Lücken von ${g.gap}`}, das erste ${
+        `${m.name === 'press' ? 'Werkzeuge' : 'Segmente'} ${g.pieces} ${g.gap === null ? 'dicht an dicht' : `mit Lücken von ${g.gap}`}, das erste ${
           g.from.startsWith('-') ? `${g.from.slice(1)} außerhalb` : `${g.from} von`
         } dem linken Ende der Linie.`,
     ),

@@ -37,7 +37,7 @@ export interface StepWords {
   readonly lines: readonly string[];
 }
 
-/** A bend as an operation tells it; sizes ready to print. */
+/** A bend as an operation tells it; sizes ready to print, those of the machine with their unit. */
 export interface BendFacts {
   readonly part: string;
   readonly numbers: string;
@@ -45,6 +45,8 @@ export interface BendFacts {
   readonly direction: string;
   /** '' where it is only known at the machine. */
   readonly angle: string;
+  /** True for a bend of 90 degrees, which a square checks. */
+  readonly square: boolean;
   readonly action: 'bend' | 'fold' | 'close' | 'roll';
   readonly hem: 'closed' | 'open' | 'teardrop' | 'wired' | null;
   readonly radius: string;

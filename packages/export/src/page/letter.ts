@@ -2,6 +2,8 @@ import type { Point } from '@tinwright/core';
 import type { Words } from './page.js';
 import type { Typeface } from './typeface.js';
 
+const TINY = 1e-6; // mm, of rounding
+
 /** How a text stands at its point. */
 export interface Stand {
   readonly height: number;
@@ -31,7 +33,10 @@ export function letter(face: Typeface, text: string, at: Point, stand: Stand): W
   };
 }
 
-/** A text in lines no wider than `width`, broken at plain spaces; a word that is wider by itself is cut. mm */
+/**
+ * A text in lines no wider than `width`, broken at plain spaces; a word that is wider by itself is broken at its no-break
+ * spaces, else cut. A whole number and its fraction are one word. mm
+ */
 export function lines(
   face: Typeface,
   text: string,
@@ -39,9 +44,9 @@ export function lines(
   height: number,
   weight: 'regular' | 'bold' = 'regular',
 ): readonly string[] {
-  const fits = (t: string) => height * face.width(t, weight) <= width;
+  const fits = (t: string) => height * face.width(t, weight) <= width + TINY;
   const found: string[] = [];
-  for (const word of text.split(' ').filter((w) => w !== '')) {
+  for (const word of words(text)) {
     const last = found.at(-1);
     if (last !== undefined && fits(`${last} ${word}`)) found[found.length - 1] = `${last} ${word}`;
     else found.push(...cut(word, fits));
@@ -49,10 +54,35 @@ export function lines(
   return found;
 }
 
+/** Width of the widest word of a text: in less it is cut. mm */
+export const widestWord = (
+  face: Typeface,
+  text: string,
+  height: number,
+  weight: 'regular' | 'bold' = 'regular',
+): number => Math.max(0, ...words(text).map((w) => height * face.width(w, weight)));
+
+const words = (text: string): readonly string[] =>
+  text
+    .replaceAll(/(?<=\d) (?=\d+\/\d)/g, '\u00A0')
+    .split(' ')
+    .filter((w) => w !== '');
+
 function cut(word: string, fits: (text: string) => boolean): readonly string[] {
   if (fits(word)) return [word];
+  const found: string[] = [];
+  for (const piece of word.split(/\u00A0(?!\d+\/\d)/)) {
+    const last = found.at(-1);
+    if (last !== undefined && fits(`${last}\u00A0${piece}`))
+      found[found.length - 1] = `${last}\u00A0${piece}`;
+    else found.push(...cutAnywhere(piece, fits));
+  }
+  return found;
+}
+
+function cutAnywhere(piece: string, fits: (text: string) => boolean): readonly string[] {
   const found: string[] = [''];
-  for (const c of word) {
+  for (const c of piece) {
     const last = found.at(-1) as string;
     if (last === '' || fits(last + c)) found[found.length - 1] = last + c;
     else found.push(c);

@@ -1,47 +1,22 @@
+import {
+  type Cell,
+  naturalWidths,
+  PAD,
+  type Placed,
+  placed,
+  type Setting,
+  type Table,
+  textOf,
+} from './columns.js';
 import type { Flowing, Strip } from './flow.js';
 import { letter, lines } from './letter.js';
 import type { Item } from './page.js';
-import type { Typeface } from './typeface.js';
 
-/**
- * A table: a column that grows breaks its texts into lines, the others are as wide as their texts; where that is too
- * much all do.
- */
-export interface Table {
-  readonly heading: string;
-  readonly columns: readonly Column[];
-  readonly rows: readonly (readonly Cell[])[];
-  /** Said under it. */
-  readonly notes?: readonly string[];
-  /** Least height of a row, mm: to write into. */
-  readonly rowHeight?: number;
-}
-
-/** A column of a table. */
-export interface Column {
-  readonly title: string;
-  readonly align?: 'start' | 'end';
-  readonly grows?: boolean;
-  /** Empty, to be written into: a line stands before it. */
-  readonly blank?: boolean;
-}
-
-/** A text in a table, with the size it states where it states one, and the name of a page it leads to. */
-export type Cell = string | { readonly text: string; readonly value?: number; readonly link?: string };
-
-/** How texts of a page are set. */
-export interface Setting {
-  readonly face: Typeface;
-  readonly height: number;
-}
-
-const PAD = 1; // mm left and right of a cell's text
 const FIRST = 1.3; // from a row's top to the first base line, in heights of text
 const LEAD = 1.6; // from base line to base line
 const LAST = 0.45; // from the last base line to the row's bottom
-const LEAST = 18; // mm, width of a column that grows
 
-const textOf = (cell: Cell): string => (typeof cell === 'string' ? cell : cell.text);
+export type { Cell, Column, Setting, Table } from './columns.js';
 
 /** A table as wide as its column. */
 export function tableFlow(table: Table, setting: Setting): Flowing {
@@ -90,40 +65,6 @@ function noteStrip(note: string, width: number, { face, height }: Setting): Stri
     height: LEAD * height * broken.length + 0.4 * height,
     items: broken.map((text, i) => letter(face, text, [0, -(FIRST + LEAD * i) * height], { height })),
   };
-}
-
-interface Placed extends Column {
-  /** Its texts are broken into lines. */
-  readonly breaks: boolean;
-  readonly x: number;
-  readonly width: number;
-}
-
-function naturalWidths({ columns, rows }: Table, { face, height }: Setting): readonly number[] {
-  return columns.map(
-    (c, i) =>
-      Math.max(
-        height * face.width(c.title, 'bold'),
-        ...rows.map((r) => height * face.width(textOf(r[i] ?? ''), 'regular')),
-      ) +
-      2 * PAD,
-  );
-}
-
-function placed({ columns }: Table, natural: readonly number[], width: number): readonly Placed[] {
-  const fixed = natural.reduce((sum, w, i) => sum + (columns[i]?.grows ? 0 : w), 0);
-  const growing = columns.filter((c) => c.grows).length;
-  const free = (width - fixed) / Math.max(1, growing);
-  // with too little room for that every column gives way and breaks its texts
-  const tight = fixed + LEAST * growing > width;
-  const all = natural.reduce((sum, w) => sum + Math.min(w, width / 2), 0);
-  let x = 0;
-  return columns.map((c, i) => {
-    const own = natural[i] as number;
-    const given = tight ? (Math.min(own, width / 2) * width) / all : c.grows ? free : own;
-    x += given;
-    return { ...c, breaks: tight || c.grows === true, x: x - given, width: given };
-  });
 }
 
 function rowStrip(

@@ -78,7 +78,7 @@ function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Set
     paragraph(t.caution, width, setting),
     nameRow(t, sheet, width, setting),
     ...(t.job === '' && t.date === '' ? [] : [pair(t.job, t.date, width, setting)]),
-    ...(t.stock === '' && t.make === '' ? [] : [pair(t.stock, t.make, width, setting)]),
+    ...(t.stock === '' && t.make === '' ? [] : [sidesRow(t.stock, t.make, width, setting)]),
     ...(t.sizes === '' ? [] : [paragraph(t.sizes, width, setting)]),
     ...(t.bar === null ? [] : barRows(t.bar, scale, t.widest.scale, width, setting)),
   ];
@@ -107,6 +107,16 @@ function pair(left: string, right: string, width: number, { face, height }: Sett
         : [upright(width - taken, own), letter(face, right, [width - PAD, base], { height, align: 'end' })]),
     ],
   };
+}
+
+/** Two texts with a line between them, neither cut short: the left one goes on in further lines. */
+function sidesRow(left: string, right: string, width: number, { face, height }: Setting): Row {
+  const taken = right === '' ? 0 : height * face.width(right, 'regular') + 2 * PAD;
+  const row = paragraph(left, width - taken, { face, height });
+  if (right === '') return row;
+  const said = letter(face, right, [width - PAD, -1.4 * height], { height, align: 'end' });
+  const own = Math.max(row.height, 1.9 * height);
+  return { height: own, items: [...row.items, upright(width - taken, own), said] };
 }
 
 /** The name in large letters, what it is, and the sheet's number. */

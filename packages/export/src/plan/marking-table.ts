@@ -94,9 +94,13 @@ function row(m: Marking, dims: Dims, words: PlanWords): readonly Cell[] {
         face(m.thing, words),
       ];
     case 'round':
-      return ['', '', w.relief(dims.fine(m.diameter)), w.at([point(m.at)]), w.face];
+      return ['', '', w.relief(reliefText(m.diameter, dims)), w.at([point(m.at)]), w.face];
   }
 }
+
+/** As other sizes; finer where that would be nothing. */
+const reliefText = (diameter: number, dims: Dims): string =>
+  dims.text(diameter) === '0' ? dims.fine(diameter) : dims.text(diameter);
 
 function said(thing: MarkedThing, count: number, dims: Dims, words: PlanWords): string {
   const w = words.marking;

@@ -1,8 +1,10 @@
 import { JobError } from '@tinwright/core';
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
+import { LANGUAGES } from '../../src/packet/languages.js';
 import { makingOf } from '../../src/packet/making.js';
 import { packetPages, SECTIONS } from '../../src/packet/packet-pages.js';
+import { dimsOf } from '../../src/plan/dims.js';
 import { plannedCarrier } from '../carrier.js';
 import { planned } from '../samples.js';
 import { A4, assumed, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
@@ -171,6 +173,48 @@ test('large print: no text is under 3 mm, pictures of steps and templates includ
   expect(small).toEqual([]);
   expect(pictures.size).toBeGreaterThan(0);
   for (const w of wordsOf([...pictures])) expect(w.height).toBeGreaterThanOrEqual(2.4);
+});
+
+describe.each(['en', 'de'] as const)('large print in fractions, %s', (language) => {
+  const box = planned([
+    {
+      name: 'bin',
+      family: 'open-box',
+      quantity: 3,
+      length: 400,
+      width: 250,
+      height: 80,
+      hem: { type: 'closed', length: 10 },
+    },
+  ]);
+  const large = pagesOf(box, { lettering: 3.5, dims: '1/16', language });
+
+  test('no number is torn apart', () => {
+    const words = wordsOf(large);
+    const torn = words.filter((w, i) => {
+      const next = words[i + 1];
+      const below = next !== undefined && Math.abs(next.at[0] - w.at[0]) < 1e-6;
+      return /\d\/$|^\/\d/.test(w.text) || (below && /(^|\s)\d+$/.test(w.text) && /^\d+\//.test(next.text));
+    });
+    expect(torn.map((w) => w.text)).toEqual([]);
+    expect(words.filter((w) => /\d \d+\/16/.test(w.text)).length).toBeGreaterThan(20);
+  });
+
+  test('title blocks of plans tell the blank in full', () => {
+    const [x = 0, y = 0] = box.parts[0]?.flat.blank.max ?? [];
+    const { text } = dimsOf('1/16');
+    const said = saidOn(sectionOf(large, 'plans'));
+    const { plans } = LANGUAGES[language];
+    const stock = plans.stock(
+      plans.said(box.parts[0]?.material.title ?? ''),
+      '0.0394 in',
+      text(x),
+      text(y),
+      'in',
+    );
+    expect(said).toContain(stock);
+    expect(said).not.toContain('…');
+  });
 });
 
 test('the nose is told from the line that is marked: half a strip less the sight line’s offset, towards what is held', () => {

@@ -37,3 +37,31 @@ test('a size carries its value, notes stand under the rows', () => {
   expect(words(120, 0).map((w) => w.value)).toEqual([undefined, 400, undefined]);
   expect(words(120, 2).map((w) => w.text)).toEqual(['measured']);
 });
+
+test('a table with too little room for its texts cuts no word and no number while every column can have its widest', () => {
+  const tight = {
+    heading: 'Marking',
+    columns: [
+      { title: 'from' },
+      { title: 'offset', align: 'end' as const },
+      { title: 'along', grows: true },
+      { title: 'face' },
+    ],
+    rows: [
+      [
+        'bottom',
+        '11 15/16',
+        '1/2\u00A0to\u00A012\u00A07/16; 12\u00A07/16\u00A0to\u00A012\u00A01/2',
+        'marked face, inside of the bend at the end of the box',
+      ],
+    ],
+  };
+  const said = (width: number) =>
+    (tableFlow(tight, setting)(width).rows[0]?.items ?? []).flatMap((i) =>
+      i.kind === 'words' ? [i.text] : [],
+    );
+  const whole = ['bottom', '11 15/16', '1/2 to 12 7/16;', '12 7/16 to 12 1/2'];
+  expect(said(85)).toEqual(expect.arrayContaining(whole));
+  // with less the widest column gives way first, between values
+  expect(said(66)).toEqual(expect.arrayContaining(['bottom', '11 15/16', '12 1/2']));
+});

@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { typeface } from '../../src/page/typeface.js';
+import { dimsOf } from '../../src/plan/dims.js';
+import { ENGLISH } from '../../src/plan/english.js';
 import { featuresOf } from '../../src/plan/features.js';
 import type { Marking } from '../../src/plan/marked.js';
 import { markings } from '../../src/plan/marking.js';
+import { markingTable } from '../../src/plan/marking-table.js';
 import { box, planned, strip } from './patterns.js';
 
 const listOf = (part: ReturnType<typeof planned>): readonly Marking[] =>
@@ -106,6 +110,19 @@ test('round reliefs are told by their centres', () => {
   const rounds = list.filter((m) => m.kind === 'round');
   expect(rounds).toHaveLength(4);
   for (const r of rounds) expect(r.kind === 'round' && r.diameter).toBeGreaterThan(0);
+});
+
+test.each([
+  ['mm', 'Ø2.5'],
+  ['1/16', 'Ø1/8'], // 2.5 mm are 1.57 sixteenths
+  ['1/64', 'Ø3/32'], // 6.3 sixty-fourths
+] as const)('in %s a round relief of 2.5 mm is told as %s', (dims, told) => {
+  const { flat } = box();
+  const round: Marking = { kind: 'round', at: [10, 10], diameter: 2.5 };
+  const setting = { face: typeface(), height: 2.5 };
+  const { rows } = markingTable(flat, [round], dimsOf(dims), ENGLISH, setting)(160);
+  const texts = rows.flatMap((r) => r.items.flatMap((i) => (i.kind === 'words' ? [i.text] : [])));
+  expect(texts).toContain(`relief hole ${told}`);
 });
 
 test('a sight line stands among the lines, named after its bend', () => {
