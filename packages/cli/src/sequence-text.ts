@@ -16,7 +16,13 @@ export async function sequenceText(host: Host, sequence: Sequence, say: Say): Pr
   }
   if (steps.length === 0) return head;
   const rows = steps.map((s, i) => [`  ${i + 1}`, s.machine, s.bends.join(' + '), stepNote(s, say)]);
-  return head + table(rows);
+  return head + table(rows) + forceLines(sequence);
+}
+
+/** How the force of a press was computed, where one is used. */
+function forceLines({ steps }: Sequence): string {
+  const formulas = new Set(steps.flatMap((s) => (s.press === null ? [] : [s.press.forceFormula])));
+  return [...formulas].map((f) => `  force: ${f}\n`).join('');
 }
 
 function headWords({ status, proved, steps, seconds, gap }: Sequence): string {
@@ -25,11 +31,12 @@ function headWords({ status, proved, steps, seconds, gap }: Sequence): string {
   const best = proved
     ? 'no order takes less'
     : `another order may take up to ${plainNumber(100 * gap, 0)} % less`;
-  return `${many(steps.length, 'operation')}, ${duration(seconds)}; ${best}`;
+  return `${many(steps.length, 'operation')}, ${duration(seconds)} a piece; ${best}`;
 }
 
 /** The bends of all parts in one order: runs of operations of a part, and what is changed before each. */
 export function batchText({ steps, seconds, apart }: Batch): string {
+  if (seconds === 0 && apart === 0) return '';
   const head = `All parts together: ${duration(seconds)} of set-ups, ${duration(apart)} with one part after another.\n`;
   const rows = runs(steps).map((run, i) => {
     const [first] = run as [BatchStep];

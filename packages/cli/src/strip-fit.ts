@@ -1,19 +1,19 @@
-import { realpath } from 'node:fs/promises';
-import { plainNumber, saidIn, stripOf, type Unit } from '@tinwright/core';
-import type { Estimate, Shop, StripFit } from '@tinwright/shop';
+import { type Finding, plainNumber, saidIn, type Unit } from '@tinwright/core';
+import type { Estimate, StripFit, StripRow } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
-import { EXIT, type ExitCode, refuse, writing } from './failure.js';
+import { EXIT, type ExitCode, refuse } from './failure.js';
 import { findingLines, worst } from './findings.js';
-import { openShop } from './open-shop.js';
-import { bytesOf, STANDARD_INPUT, withText } from './open-text.js';
+import { type Kept, keepRow, rowText } from './keep-row.js';
+import { STANDARD_INPUT, withText } from './open-text.js';
 import { givenText } from './size-text.js';
-import { rowData, withRow } from './strip-row-text.js';
+import { rowData } from './strip-row-text.js';
 
 /** Fit measured strips, say what came out, and keep it in the shop file that was given, unless strips contradict. */
 export async function fitStrip(
   host: Host,
   file: string,
   shopFile: string | undefined,
+  replace: boolean,
   json: boolean,
 ): Promise<ExitCode> {
   const { fitFindings, FIT_METHOD, fitStrips, readMeasured } = await import('@tinwright/shop');
@@ -25,26 +25,36 @@ export async function fitStrip(
   });
   if ('exit' in opened) return opened.exit;
   const { fit, measured } = opened.answer;
+  const { row } = fit;
   const findings = fitFindings(fit, measured).map((f) => saidIn(measured.units, f));
   const wrong = worst(findings) === 'error';
-  const kept = wrong || shopFile === undefined ? null : await keep(host, shopFile, fit, json);
-  if (kept !== null && kept !== EXIT.done) return kept;
+  const asked = { row, named: measured.name !== '', replace };
+  const kept = wrong || shopFile === undefined ? null : await keepRow(host, shopFile, asked, json);
+  if (kept !== null && 'exit' in kept) return kept.exit;
   if (json) {
-    const stored = kept === EXIT.done ? shopFile : null;
-    host.out(`${JSON.stringify({ unit: 'mm', ...fit, method: FIT_METHOD, findings, stored }, null, 2)}\n`);
+    const stored = kept === null ? null : shopFile;
+    const answer = { ...fit, row: kept?.row ?? row, method: FIT_METHOD, findings, stored };
+    host.out(`${JSON.stringify({ unit: 'mm', ...answer, replaced: kept?.replaced ?? null }, null, 2)}\n`);
   } else {
     host.out(`${fitText(host, fit, measured.units)}${FIT_METHOD}.\n`);
     for (const line of findingLines(host, findings)) host.out(`${line}\n`);
-    host.out(ending(fit, shopFile, wrong, measured.units));
+    host.out(kept === null ? notKept(row, findings, measured.units) : keptText(kept, shopFile as string));
   }
   return wrong ? EXIT.findings : EXIT.done;
 }
 
-function ending({ row }: StripFit, shopFile: string | undefined, wrong: boolean, units: Unit): string {
-  if (wrong) return 'Not kept: strips contradict each other.\n';
-  const use = 'Jobs take it by rule: test-strip and --shop.\n';
-  if (shopFile !== undefined) return `Kept as ${JSON.stringify(row.name)} in ${shopFile}. ${use}`;
-  return `To keep it, give --shop FILE, or write under strips: of your shop file:\n  - ${JSON.stringify(rowData(row, units))}\n${use}`;
+const USE = 'Jobs take it by rule: test-strip and --shop.\n';
+
+function keptText({ row, replaced }: Kept, shopFile: string): string {
+  const before = replaced === null ? '' : `Replaced ${rowText(replaced)}.\n`;
+  return `${before}Kept as ${JSON.stringify(row.name)} in ${shopFile}. ${USE}`;
+}
+
+function notKept(row: StripRow, findings: readonly Finding[], units: Unit): string {
+  if (findings.some((f) => f.code === 'strip-contradicts'))
+    return 'Not kept: strips contradict each other.\n';
+  if (worst(findings) === 'error') return 'Not kept: strips contradict what they were set to.\n';
+  return `To keep it, give --shop FILE, or write under strips: of your shop file:\n  - ${JSON.stringify(rowData(row, units))}\n${USE}`;
 }
 
 function fitText(
@@ -76,17 +86,4 @@ function fitText(
     s.contradicts.length === 0 ? '' : 'contradicts',
   ]);
   return `${head}${table(rows)}each by itself, and its deduction against the fit:\n${table(each)}`;
-}
-
-/** Put the row in the shop file: in the place of one of that name or metal, or behind the others. */
-async function keep(host: Host, file: string, { row }: StripFit, json: boolean): Promise<ExitCode> {
-  const opened = await openShop(host, file, json);
-  if ('exit' in opened) return opened.exit;
-  const { units, strips }: Shop = opened.shop;
-  const same = stripOf(strips, row.material, row);
-  const at = strips.findIndex((s) => s.name === row.name || s === same);
-  const text = new TextDecoder().decode(await bytesOf(host, file, 'shop'));
-  const fresh = withRow(text, rowData(row, units), at < 0 ? null : at);
-  const { writeOne } = await import('./files.js');
-  return writing(host, json, async () => writeOne(await realpath(file), fresh)); // a link stays one
 }

@@ -22,6 +22,7 @@ export function sequenceEntry(sequence: Sequence, say: Say): object {
       setAngle: step.setAngle,
       setBack: step.setBack,
       stopDistance: step.stopDistance,
+      touches: step.touches,
       tools: step.tools,
       sight: step.sight,
       sightOffset: step.sightOffset,

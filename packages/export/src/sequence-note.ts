@@ -31,16 +31,33 @@ function setting(step: BendStep, say: Say): readonly string[] {
     ...(setAngle === null ? [] : [`set to ${degrees(setAngle)}`]),
     ...(tools === null ? [] : [`${machine === 'press' ? 'tools' : 'fingers'} ${toolWords(tools, say)}`]),
     ...(setBack === null || step.action === 'close' ? [] : [`fingers back ${say.size(setBack)}`]),
-    ...(stopDistance === null ? [] : [`rear stop ${say.size(tenth(stopDistance))} behind the nose`]),
+    ...(stopDistance === null
+      ? []
+      : [`rear stop ${say.size(tenth(stopDistance))} behind the nose, ${touchWords(step)}`]),
     ...(hooked ? ['hooked in under the jaw'] : []),
+    ...bareWords(step, say),
     ...(press === null
       ? []
       : [
           `punch ${press.punch}, die ${press.die}`,
           `${plainNumber(press.force, 1)} kN`,
-          ...(press.gauge === null ? [] : [`back gauge ${say.size(tenth(press.gauge))} from the punch line`]),
+          ...(press.gauge === null
+            ? []
+            : [`back gauge ${say.size(tenth(press.gauge))} from the punch line, ${touchWords(step)}`]),
         ]),
   ];
+}
+
+/** What lies against the stop. */
+const touchWords = ({ touches }: BendStep): string =>
+  touches === null ? '' : `at the ${touches.by} of ${touches.panel}`;
+
+const BARE = 10; // mm; more than that between a finger and the end of the line comes out round
+
+/** Ends of the line without a finger over them. */
+function bareWords({ tools }: BendStep, say: Say): readonly string[] {
+  const most = Math.max(0, ...(tools ?? []).flatMap((g) => g.bare));
+  return most <= BARE ? [] : [`up to ${say.size(tenth(most))} without fingers at an end: dress it by hand`];
 }
 
 /** Pieces side by side, each group with where it starts along the line. */

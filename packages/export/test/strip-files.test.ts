@@ -5,7 +5,7 @@ import { stripFiles } from '../src/index.js';
 import { type Entity, readDxf, type Tag } from './dxf-reader.js';
 
 const mild = MATERIALS.find((m) => m.name === 'mild-steel') as Material;
-const sample = stripSample(mild, { thickness: 1, insideRadius: 1 }, 3);
+const sample = stripSample(mild, { thickness: 1, insideRadius: 1 }, 3, 'mm');
 
 const at = (tags: readonly Tag[], code: number) => Number(tags.find((t) => t[0] === code)?.[1]);
 const lines = (entities: readonly Entity[], layer: string) =>

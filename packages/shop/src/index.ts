@@ -57,7 +57,7 @@ export {
 export { usualOrder } from './operations/usual-order.js';
 export { type StepState, stateAt } from './replay/state-at.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
-export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup } from './sequence/plan.js';
+export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup, Touches } from './sequence/plan.js';
 export { planSequence } from './sequence/plan-sequence.js';
 export { type Estimate, FIT_METHOD, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
 export { fitFindings } from './strip/fit-findings.js';

@@ -22,6 +22,7 @@ interface Options {
   readonly dxf: 'r2000' | 'r12';
   readonly measured?: string;
   readonly shop?: string;
+  readonly replace: boolean;
   readonly json: boolean;
 }
 
@@ -57,6 +58,11 @@ export const strip: AnyCommand = command<Options>({
     dxf: DXF_OPTION,
     measured: { type: 'string', describe: 'for fit: file of measured strips, - for standard input' },
     shop: { type: 'string', describe: 'for fit: shop file to keep the result in' },
+    replace: {
+      type: 'boolean',
+      default: false,
+      describe: 'with --shop: take the place of strips that are more certain',
+    },
     json: JSON_OPTION,
   },
   examples: [
@@ -73,7 +79,9 @@ export const strip: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host): Promise<ExitCode> {
-  const { step, measured, shop, json } = options;
+  const { step, measured, shop, replace, json } = options;
+  if (replace && shop === undefined)
+    return refuse(host, json, 'usage', 'strip', '--replace is for strip fit with --shop');
   if (step === undefined) {
     if (measured !== undefined) return refuse(host, json, 'usage', 'strip', '--measured is for strip fit');
     return makeStrip(options, host);
@@ -87,14 +95,20 @@ async function run(options: Options, host: Host): Promise<ExitCode> {
       'strip',
       'give what was measured: --measured FILE. tinwright strip writes one to fill in',
     );
-  return fitStrip(host, measured, shop, json);
+  return fitStrip(host, measured, shop, replace, json);
 }
 
 async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
   const { units, out, dxf, json } = options;
   const count = Number(options.count);
   if (!(Number.isInteger(count) && count >= 1 && count <= MOST))
-    return refuse(host, json, 'usage', 'strip', `--count: ${options.count} given, 1 to ${MOST} allowed`);
+    return refuse(
+      host,
+      json,
+      'usage',
+      'strip',
+      `--count: ${options.count} given, whole numbers from 1 to ${MOST} allowed`,
+    );
   const read = fromOptions('strip', host, json, () => readBend(request(options), units));
   if ('exit' in read) return read.exit;
   const { bend, material } = read.answer;
@@ -103,7 +117,7 @@ async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
     import('@tinwright/export'),
     import('../files.js'),
   ]);
-  const sample = stripSample(material, bend, count);
+  const sample = stripSample(material, bend, count, units);
   const files = stripFiles(sample, dxf);
   const sheet = join(out, 'measured.yaml');
   const start = measuredText({

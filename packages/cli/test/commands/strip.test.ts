@@ -72,6 +72,7 @@ describe('strip', () => {
     );
     const start = await readFile(join(out, 'measured.yaml'), 'utf8');
     expect(start).toContain('units: in\n');
+    expect(start).toContain('{ flat: 4, legs: [0, 0], angle: 0, set: 0, width: 2 }');
     const [, between] = /flat: ([\d.]+)/.exec(start) ?? [];
     const leg = Number(between) / 2 + 0.035;
     const filled = start
@@ -104,7 +105,12 @@ describe('strip', () => {
     [['--thickness', '7'], 'strip: --thickness: 7 mm given, 0.1 mm to 6 mm allowed.'],
     [['--thickness', '1', '--material', 'tin'], 'strip: --material: "tin" given. '],
     [[], 'strip: no thickness. Give thickness, or gauge with a material that has gauges.'],
-    [['--thickness', '1', '--count', '0'], 'strip: --count: 0 given, 1 to 100 allowed.'],
+    [['--thickness', '1', '--count', '0'], 'strip: --count: 0 given, whole numbers from 1 to 100 allowed.'],
+    [
+      ['--thickness', '1', '--count', '2.5'],
+      'strip: --count: 2.5 given, whole numbers from 1 to 100 allowed.',
+    ],
+    [['--replace'], 'strip: --replace is for strip fit with --shop.'],
     [['bend'], 'strip: "bend" given, fit or nothing allowed.'],
     [['fit'], 'strip: give what was measured: --measured FILE.'],
     [['--measured', 'a.yaml'], 'strip: --measured is for strip fit.'],
@@ -173,7 +179,7 @@ describe('strip fit', () => {
     const { exit, err } = await tinwright('make', join(folder, 'job.yaml'), '--out', join(folder, 'out'));
     expect(exit).toBe(2);
     expect(err).toBe(
-      `${join(folder, 'job.yaml')}:3:44: bending.insideRadius: no test-strip of mild-steel T 1 R 1.5 mm; known: none.\n`,
+      `${join(folder, 'job.yaml')}:3:44: bending.insideRadius: no test-strip of mild-steel T 1 R 1.5 mm; known: none; --shop FILE gives them.\n`,
     );
   });
 
@@ -191,6 +197,108 @@ describe('strip fit', () => {
     expect(exit).toBe(1);
     expect(out).toContain('error last: contradicts the others: its deduction is 0.85 mm off');
     expect(out).toContain('Not kept: strips contradict each other.');
+    expect(await readFile(join(folder, 'shop.yaml'), 'utf8')).toBe(SHOP);
+  });
+
+  describe('a row of the same metal, thickness and radius is there', () => {
+    const row = (more: string) =>
+      `{ name: coil 5, material: galvanised-steel, thickness: 1, insideRadius: 1.5, k: 0.4, ${more} }`;
+    const fit = async (old: string, text: string, ...more: readonly string[]) => {
+      const before = `${SHOP}strips:\n  - ${old}\n`;
+      const folder = await files({ 'm.yaml': text, 'shop.yaml': before });
+      const shop = join(folder, 'shop.yaml');
+      const answer = await tinwright(
+        'strip',
+        'fit',
+        '--measured',
+        join(folder, 'm.yaml'),
+        '--shop',
+        shop,
+        ...more,
+      );
+      return { ...answer, shop, before, after: await readFile(shop, 'utf8') };
+    };
+    const unnamed = measured().replace('name: galvanised, coil 7\n', '');
+    const WORSE = row('kError: 0.09, strips: 2');
+    const BETTER = row('kError: 0.021, strips: 5');
+
+    test('less certain than the new one: replaced, which is said', async () => {
+      const { exit, out, shop, after } = await fit(WORSE, measured());
+      expect(exit).toBe(0);
+      expect(out).toContain('Replaced "coil 5" (K 0.4 ± 0.09 of 2 strips).\n');
+      expect(out).toContain(`Kept as "galvanised, coil 7" in ${shop}.`);
+      expect(after).toContain('coil 7');
+      expect(after).not.toContain('coil 5');
+    });
+
+    test('without a name of its own the new one goes by the old name', async () => {
+      const { out, shop, after } = await fit(WORSE, unnamed);
+      expect(out).toContain(`Kept as "coil 5" in ${shop}.`);
+      expect(after).toContain('{ name: coil 5, material: galvanised-steel');
+      expect(after).toContain('k: 0.378,');
+    });
+
+    test('more certain than the new one: kept, unless --replace is given', async () => {
+      const { exit, out, err, shop, before, after } = await fit(BETTER, measured());
+      expect({ exit, out }).toEqual({ exit: 2, out: '' });
+      expect(err).toMatch(
+        /"coil 5" \(K 0\.4 ± 0\.021 of 5 strips\) is there; the new one is less certain: K 0\.378 ± 0\.06\d* of 3 strips\. To take it all the same, give --replace\.\n$/,
+      );
+      expect(err.startsWith(`strip: ${shop}: `)).toBe(true);
+      expect(after).toBe(before);
+      const forced = await fit(BETTER, measured(), '--replace');
+      expect(forced.exit).toBe(0);
+      expect(forced.out).toContain('Replaced "coil 5" (K 0.4 ± 0.021 of 5 strips).\n');
+      expect(forced.after).toContain('coil 7');
+    });
+
+    test('with springback, which the new one has not: the same', async () => {
+      const { exit, err, before, after } = await fit(
+        row('kError: 0.09, springback: 1.2, strips: 2'),
+        measured().replaceAll('set: 91.5, ', ''),
+      );
+      expect(exit).toBe(2);
+      expect(err).toContain('the new one has no springback. To take it all the same, give --replace.');
+      expect(after).toBe(before);
+    });
+
+    test('of which nobody said how certain it is: replaced', async () => {
+      const { exit, out } = await fit(row('strips: 2'), measured());
+      expect(exit).toBe(0);
+      expect(out).toContain('Replaced "coil 5" (K 0.4 of 2 strips).\n');
+    });
+
+    test('--json gives the row that was replaced', async () => {
+      const { out } = await fit(WORSE, unnamed, '--json');
+      const { row: kept, replaced } = JSON.parse(out);
+      expect(kept.name).toBe('coil 5');
+      expect(replaced).toMatchObject({ name: 'coil 5', k: 0.4, kError: 0.09, strips: 2 });
+    });
+  });
+
+  test('a name that strips of another metal have is refused', async () => {
+    const other =
+      'strips:\n  - { name: "galvanised, coil 7", material: mild-steel, thickness: 2, insideRadius: 3, k: 0.4 }\n';
+    const folder = await files({ 'm.yaml': measured(), 'shop.yaml': `${SHOP}${other}` });
+    const argv = ['--measured', join(folder, 'm.yaml'), '--shop', join(folder, 'shop.yaml'), '--replace'];
+    const { exit, err } = await tinwright('strip', 'fit', ...argv);
+    expect(exit).toBe(2);
+    expect(err).toContain(
+      '"galvanised, coil 7" is of mild-steel, 2 mm, inside radius 3 mm; give the new strips another name.',
+    );
+    expect(await readFile(join(folder, 'shop.yaml'), 'utf8')).toBe(`${SHOP}${other}`);
+  });
+
+  test('angle and complement mixed up: told, and nothing is kept', async () => {
+    const mixed = measured().replaceAll('angle: 90, set: 91.5', 'angle: 98.5, set: 90');
+    const folder = await files({ 'm.yaml': mixed, 'shop.yaml': SHOP });
+    const argv = ['--measured', join(folder, 'm.yaml'), '--shop', join(folder, 'shop.yaml')];
+    const { exit, out } = await tinwright('strip', 'fit', ...argv);
+    expect(exit).toBe(1);
+    expect(out).toContain(
+      'error strip 1: left at 98.5 deg, bent further than the 90 deg it was set to; metal opens again',
+    );
+    expect(out).toContain('Not kept: strips contradict what they were set to.');
     expect(await readFile(join(folder, 'shop.yaml'), 'utf8')).toBe(SHOP);
   });
 

@@ -77,6 +77,8 @@ describe('without the row', () => {
 
   test('nor any: there are none', () => {
     const [problem] = problems(() => planJob(readJob(JOB)));
-    expect(problem?.message).toBe('no test-strip of galvanised-steel T 1 R 1.5 mm; known: none');
+    expect(problem?.message).toBe(
+      'no test-strip of galvanised-steel T 1 R 1.5 mm; known: none; --shop FILE gives them',
+    );
   });
 });

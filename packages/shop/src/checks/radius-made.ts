@@ -1,10 +1,11 @@
 import { type FlatBend, plainNumber, radians } from '@tinwright/core';
 import type { Brake, Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
+import { leafTools } from '../tools/leaf-tools.js';
 import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
-import { diesFor } from './machine/press.js';
+import { diesFor, mostAngle } from './machine/press.js';
 
 const MOST_OFF = 0.2; // mm a bend; what a press brake holds, from memory
 
@@ -14,16 +15,21 @@ interface Made extends Place {
   /** What both legs together come out longer by, mm. */
   readonly longer: number;
   readonly machine: string;
+  /** Least inside radius of the metal, mm. */
+  readonly least: number;
 }
 
-/** Inside radii no machine of the shop comes near: the legs then come out longer or shorter than laid out. */
+/**
+ * Inside radii no machine of the shop comes near: the legs then come out longer or shorter than laid out. A bend
+ * past the angle a machine does is not held against it.
+ */
 export const radiusMade: ShopCheck = limitCheck<Made>({
   code: 'radius-made',
   leansOn: ['brake.setBack'],
   severity: 'warning',
   unit: 'mm',
   bound: 'most',
-  places: ({ flat, sheet }, shop) =>
+  places: ({ flat, sheet, material }, shop) =>
     flat.bends
       .filter((b) => b.hem === null)
       .flatMap((bend): readonly Made[] => {
@@ -31,36 +37,45 @@ export const radiusMade: ShopCheck = limitCheck<Made>({
           const longer = perRadius(bend.angle) * (way.made - bend.insideRadius);
           return { ...way, longer, value: Math.abs(longer) };
         });
+        const least = material.leastRadius.at(sheet.thickness);
         const [best] = ways.toSorted((a, b) => a.value - b.value);
         if (best === undefined) return [];
-        return [{ ...best, at: middleOf(bend), limit: MOST_OFF, what: bend.id, asked: bend.insideRadius }];
+        return [
+          { ...best, at: middleOf(bend), limit: MOST_OFF, what: bend.id, asked: bend.insideRadius, least },
+        ];
       }),
   message: ({ value, what, asked, made, longer, machine }, say) =>
     `${what} asks for ${say.size(asked)} inside, the ${machine} makes ${say.size(made)}: its legs come out ${say.size(value)} ${longer > 0 ? 'longer' : 'shorter'} together`,
   source: ({ limit }) =>
     `leaf: R = set-back / tan(A/2) − T within its range of set-back, derived; press: R = 0.16 V, makers' tables; ${plainNumber(limit, 2)} mm a bend from memory`,
-  aim: ({ made }, say) => `lay it out with insideRadius ${say.size(made)}`,
+  aim: ({ asked, made, least }, say) =>
+    made < least - 1e-6
+      ? `bend it over tools that make ${say.size(Math.max(asked, least))}; this metal needs ${say.least(least)} or more`
+      : `lay it out with insideRadius ${say.size(made)}`,
 });
 
-/** What each machine makes of a bend, mm inside. */
+/** What each machine that turns a bend so far makes of it, mm inside. */
 function waysOf(
   { angle, insideRadius }: FlatBend,
   thickness: number,
   { brake, press }: Shop,
 ): readonly { readonly made: number; readonly machine: string }[] {
+  const dies =
+    press === null ? [] : press.dies.filter((d) => angle + press.overbend <= mostAngle(press, d) + 1e-9);
   return [
-    ...(brake === null
+    ...(brake === null || angle > leafTools(brake, thickness, insideRadius).most + 1e-9
       ? []
       : [{ made: leafRadius(brake, thickness, insideRadius, angle), machine: brake.name }]),
-    ...(press === null
-      ? []
-      : diesFor(press, insideRadius).map((d) => ({ made: airRadius(d.opening), machine: press.name }))),
+    ...diesFor({ dies }, insideRadius).map((d) => ({
+      made: airRadius(d.opening),
+      machine: press?.name ?? '',
+    })),
   ];
 }
 
 /** The radius a leaf brake comes nearest to: R = s / tan(A/2) − T, its set-back kept in range. mm */
 function leafRadius(brake: Brake, thickness: number, asked: number, angle: number): number {
-  const half = Math.tan(radians(Math.min(angle, 135)) / 2);
+  const half = Math.tan(radians(angle) / 2);
   const [least, most] = brake.setBack;
   const s = Math.min(Math.max((asked + thickness) * half, least * thickness), most * thickness);
   return s / half - thickness;

@@ -1,4 +1,5 @@
 import { type Path, type Point, type Problem, quoted, sayIn, type Unit } from '@tinwright/core';
+import { veeProblems } from './die-problems.js';
 import { impossible } from './impossible.js';
 import { twinProblems } from './names.js';
 import type { Die, Press, PressTool, Punch } from './shop.js';
@@ -10,7 +11,11 @@ export function pressProblems(press: Press, units: Unit): readonly Problem[] {
   return [
     ...press.punches.flatMap((p, i) => punchProblems(p, press, ['press', 'punches', i], units)),
     ...twinProblems(['press', 'punches'], press.punches),
-    ...press.dies.flatMap((d, i) => dieProblems(d, ['press', 'dies', i], units)),
+    ...press.dies.flatMap((d, i) => {
+      const path = ['press', 'dies', i];
+      const problems = dieProblems(d, path, units);
+      return problems.length > 0 ? problems : veeProblems(d, path, units);
+    }),
     ...twinProblems(['press', 'dies'], press.dies),
   ];
 }

@@ -174,7 +174,7 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
         smallestHole: k.size({ max: 100 }),
       }) as Gives<unknown>,
     ),
-    sheets: k.or(k.list(pair(k), 0, 50), []),
+    sheets: k.or(k.list(k.list(k.size(), 2, 2), 0, 50), []),
     costs: k.or(strictGroup(costs) as Gives<unknown>, ASSUMED.costs),
     strips: k.or(k.list(strip(k) as Gives<unknown>, 0, 500), []),
   });

@@ -42,7 +42,10 @@ export function usualOpening(thickness: number): number {
 /** Inside radius an air bend comes out at, mm. Source: makers' printed table, R about 0.16 V for mild steel. */
 export const airRadius = (opening: number): number => 0.16 * opening;
 
-/** Shortest flange over a V die, outside, mm: V / (2·cos(θ/2)). Source: derived; a maker's note has the factors. */
+/**
+ * Shortest flange over a V die, outside, mm: V / (2·cos(θ/2)). Source: derived; a maker's note has the factors.
+ * @param opening of the V, mm  @param angle bent through over the die, degrees, under 180
+ */
 export function leastVFlange(opening: number, angle: number): number {
   return opening / (2 * Math.cos((angle * Math.PI) / 360));
 }

@@ -44,9 +44,16 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
           station?.gaps.inner ?? 0,
         )
       : null,
-    ...sightSetting(problem, move, bends, rear),
+    ...sightSetting(problem, move, bends, rear?.distance ?? null),
+    touches: rear?.touches ?? null,
     hooked: mounting.hooked,
-    press: pressSetting(problem, move, plan, shop, rear === null ? null : rear + (bends[0]?.zone ?? 0) / 2),
+    press: pressSetting(
+      problem,
+      move,
+      plan,
+      shop,
+      rear === null ? null : rear.distance + (bends[0]?.zone ?? 0) / 2,
+    ),
     seconds: cost,
   };
 }

@@ -77,14 +77,18 @@ function viseLine(work: Work, vise: Vise, material: Material, operation: Operati
   };
 }
 
+const MOST = 95; // degrees: past square the sheet lies on the bar; judgement
+
 function viseLimits(
   { tree }: Work,
   vise: Vise,
   material: Material,
-  { action, panels }: Operation,
+  { action, panels, angle }: Operation,
   { spans }: LineFrame,
 ): Obstacle | null {
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
+  const through = Math.abs(angle);
+  if (action === 'bend' && through > MOST) return { code: 'angle', panel: -1, value: through, limit: MOST };
   const length = Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
   if (length > vise.jaws) return { code: 'jaws', panel: -1, value: length, limit: vise.jaws };
   const { thickness } = thicknessLimit(vise.capacity, material);

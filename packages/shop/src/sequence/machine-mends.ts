@@ -1,5 +1,6 @@
 import type { PartPlan, Wording } from '@tinwright/core';
-import type { Brake, Shop } from '../machines/shop.js';
+import { DEFAULT_SHOP } from '../machines/default-shop.js';
+import type { Brake, Shop, Vise } from '../machines/shop.js';
 import { feasible, mountable } from './feasible.js';
 import type { Mend, Reason } from './plan.js';
 import type { Move } from './states.js';
@@ -88,17 +89,21 @@ function leastByBend(reasons: readonly Reason[], code: Reason['code']): readonly
   });
 }
 
-/** Bars in the vise as long as the longest line. */
+const NO_VISE = DEFAULT_SHOP.vise as Vise; // what a shop without one might get
+
+/** Bars in the vise as long as the longest line, or a vise where there is none. */
 function viseChanges({ flat }: PartPlan, shop: Shop): readonly Change[] {
-  const { vise } = shop;
-  if (vise === null) return [];
+  const vise = shop.vise ?? NO_VISE;
   const lengths = flat.bends.map(({ line: [a, b] }) => Math.hypot(b[0] - a[0], b[1] - a[1]));
   const jaws = Math.ceil(Math.max(...lengths));
-  if (jaws <= vise.jaws) return [];
+  if (shop.vise !== null && jaws <= vise.jaws) return [];
   return [
     {
       shop: { ...shop, vise: { ...vise, jaws } },
-      message: (say) => `folding bars ${say.least(jaws)} long in the vise`,
+      message: (say) =>
+        shop.vise === null
+          ? `a vise with folding bars ${say.least(jaws)} long`
+          : `folding bars ${say.least(jaws)} long in the vise`,
     },
   ];
 }

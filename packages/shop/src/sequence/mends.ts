@@ -14,7 +14,8 @@ import type { Mend, Reason } from './plan.js';
 import type { Move } from './states.js';
 
 const MOST_TRIES = 4; // sizes tried either way for each parameter
-const HALVINGS = 4;
+const HALVINGS = 10;
+const TENTHS = 10; // of a millimetre: the sections of the machine are not known better
 const MOST_MENDS = 3;
 const MOST_SIZES = 5; // parameters tried, those that shape what is in the way
 
@@ -31,13 +32,15 @@ export function mendsFor(
 ): readonly Mend[] {
   const sizes = sizesIn(plan.params).filter(({ path, given }) => touches(plan, path, given, reasons));
   const found = sizes.slice(0, MOST_SIZES).flatMap(({ path, given }): readonly Mend[] => {
-    const size = nearestSize(
+    const found = nearestSize(
       given,
       (v) => mountable(plan, withValue(plan.params, path, v), shop, failed),
       HALVINGS,
       MOST_TRIES,
     );
-    if (size === null || !feasible(plan, withValue(plan.params, path, size), shop)) return [];
+    if (found === null) return [];
+    const size = found < given ? Math.floor(found * TENTHS) / TENTHS : Math.ceil(found * TENTHS) / TENTHS;
+    if (!feasible(plan, withValue(plan.params, path, size), shop)) return [];
     const parameter = path.join('.');
     return [{ parameter, given, found: size, message: (say) => wordsFor(parameter, given, size, say) }];
   });

@@ -27,11 +27,19 @@ export interface BendStep {
   readonly sightOffset: number | null;
   /** From the line under the nose back to the edge of the sheet against the rear stop. */
   readonly stopDistance: number | null;
+  /** What lies against the rear stop or the back gauge; null where nothing straight does. */
+  readonly touches: Touches | null;
   readonly hooked: boolean;
   /** Only on a press brake. */
   readonly press: PressSetting | null;
   /** Seconds up to the end of it. */
   readonly seconds: number;
+}
+
+/** A panel that lies against a stop: by its edge, or by its outside where it is bent up. */
+export interface Touches {
+  readonly panel: string;
+  readonly by: 'edge' | 'outside';
 }
 
 /** Pieces of tool side by side. mm */

@@ -1,4 +1,4 @@
-import { convexHull, type Point, place3, plainNumber, radians, type Say } from '@tinwright/core';
+import { convexHull, type Point, place3, radians, type Say, type Wording } from '@tinwright/core';
 import type { Brake, Shop } from '../machines/shop.js';
 import { type Convex, overlap, turned } from '../sweep/polygon.js';
 import { leafTools } from '../tools/leaf-tools.js';
@@ -7,9 +7,10 @@ import { marginFor } from './brake-station.js';
 import { setRadius, type TreeBend, type TreePanel } from './fold-tree.js';
 import { lineFrame, poseInMachine } from './line.js';
 import { lumpsOf, solidsOf } from './lumps.js';
+import { obstacleWords } from './obstacle-words.js';
 import type { Reason } from './plan.js';
 import type { Move, Problem } from './states.js';
-import type { Obstacle } from './station.js';
+import type { Obstacle, Station } from './station.js';
 
 /** Reasons of the moves of a forced plan that were taken in spite of something. */
 export function reasonsOf(
@@ -19,7 +20,7 @@ export function reasonsOf(
   longest: number,
 ): readonly Reason[] {
   const id = (panel: number) => problem.work.tree.panels[panel]?.id ?? '';
-  return moves.flatMap((move): readonly Reason[] => {
+  const all = moves.flatMap((move): readonly Sayable[] => {
     const { mounting, position } = move;
     const bends = mounting.operation.panels.map(id);
     if (mounting.obstacle === null) {
@@ -28,40 +29,89 @@ export function reasonsOf(
       const message = `${bends.join(', ')}: ${id(own.moving)} runs into ${id(own.held)} of the part itself`;
       return [{ bends, code: 'part', panel: id(own.held), machine: position.station, by: null, message }];
     }
-    return ways(problem, move, shop, longest).map(({ held, obstacle, by }): Reason => {
-      const how = `${bends.join(', ')}, ${id(held)} held`;
-      const message = (say: Say) => `${how}: ${wordsOf(obstacle, id(obstacle.panel), by, say)}`;
+    const found = ways(problem, move, shop, longest);
+    if (found.length === 0) return [uncovered(problem, move, bends)];
+    return found.map(({ held, machine, obstacle, by }): Sayable => {
+      // what hangs on the machine alone is the same whichever side is held
+      const how = obstacle.panel < 0 ? '' : `, ${id(held)} held`;
+      const said = (names: string) => (say: Say) =>
+        `${names}${how}: ${obstacleWords(obstacle, machine, id(obstacle.panel), by, say)}`;
       return {
         bends,
         code: obstacle.code,
         panel: id(obstacle.panel),
-        machine: position.station,
+        machine,
         by,
-        message,
+        message: said(bends.join(', ')),
+        said,
       };
     });
+  });
+  return grouped(all);
+}
+
+/** A reason that can be said for more bends than its own. */
+interface Sayable extends Reason {
+  readonly said?: (names: string) => Wording;
+}
+
+const MOST_NAMES = 3;
+
+/** Reasons that hang on the machine alone are told once, for all bends they hold for. */
+function grouped(reasons: readonly Sayable[]): readonly Reason[] {
+  const groups = new Map<string, Sayable[]>();
+  for (const [i, r] of reasons.entries()) {
+    const alone = r.panel === '' && r.said !== undefined;
+    const key = alone ? `${r.machine} ${r.code} ${r.by?.toFixed(3)}` : `${i}`;
+    groups.set(key, [...(groups.get(key) ?? []), r]);
+  }
+  return [...groups.values()].map((group): Reason => {
+    const [{ said, ...first }] = group as [Sayable];
+    const bends = [...new Set(group.flatMap((r) => r.bends))];
+    if (said === undefined || group.length === 1) return first;
+    const more = bends.length - MOST_NAMES;
+    const names = `${bends.slice(0, MOST_NAMES).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+    return { ...first, bends, message: said(names) };
   });
 }
 
 interface Way {
   readonly held: number;
+  readonly machine: Station['name'];
   readonly obstacle: Obstacle;
   readonly by: number | null;
 }
 
-/** What stops an operation on its machine with either side of the line held, the one that fails by less first. */
+/**
+ * What stops an operation on its machine with either side of the line held: the usual way, by what the bend hangs on,
+ * first. Where it could only be forced by hand, the first machine is asked.
+ */
 function ways(problem: Problem, move: Move, shop: Shop, longest: number): readonly Way[] {
-  const station = problem.stations.find((s) => s.id === move.position.tooling);
+  const station = stationAsked(problem, move);
   const found = (['parent', 'child'] as const).flatMap((held): readonly Way[] => {
-    const mounting = station?.mount(move.mounting.operation, held, move.done);
-    if (mounting === undefined || mounting.obstacle === null) return [];
+    const mounting = station.mount(move.mounting.operation, held, move.done);
+    if (mounting.obstacle === null) return [];
     const by = excess(problem, { ...move, mounting }, mounting.obstacle, shop, longest);
     const [panel] = move.mounting.operation.panels as [number];
     const other = problem.work.tree.panels[panel]?.parent ?? -1;
-    return [{ held: held === 'parent' ? other : panel, obstacle: mounting.obstacle, by }];
+    return [
+      { held: held === 'parent' ? other : panel, machine: station.name, obstacle: mounting.obstacle, by },
+    ];
   });
-  const far = ({ by }: Way) => by ?? Infinity;
-  return found.toSorted((a, b) => far(a) - far(b) || a.held - b.held);
+  return found;
+}
+
+/** Nothing is in the way, but no pieces of the rack make the width. */
+function uncovered(problem: Problem, move: Move, bends: readonly string[]): Sayable {
+  const machine = stationAsked(problem, move).name;
+  const said = (names: string) => `${names}: no tools of the rack make the width on the ${machine}`;
+  return { bends, code: 'tools', panel: '', machine, by: null, message: said(bends.join(', ')), said };
+}
+
+function stationAsked({ stations }: Problem, { mounting: { operation }, position }: Move): Station {
+  const own = stations.find((s) => s.id === position.tooling) as Station;
+  if (own.name !== 'hand' || operation.action === 'roll') return own;
+  return stations.find((s) => s.name !== 'hand') ?? own;
 }
 
 /** How far something is over its limit, or into a tool; null where no number tells it. */
@@ -117,56 +167,3 @@ function intoTool(
   const deepest = Math.max(0, ...depths);
   return deepest > 0 ? deepest : null;
 }
-
-/** What stops an operation, in words. */
-function wordsOf({ code, value, limit }: Obstacle, panel: string, by: number | null, say: Say): string {
-  const deep = by === null ? '' : `, by ${tenths(by, say)}`;
-  const found = value === undefined ? '' : tenths(value, say);
-  const allowed = limit === undefined ? '' : tenths(limit, say);
-  switch (code) {
-    case 'leaf':
-      return `${panel} is in the way of the leaf${deep}`;
-    case 'bed':
-      return `${panel} runs into the bed${deep}`;
-    case 'beam':
-      return `${panel} runs into the beam over the fingers${deep}`;
-    case 'fingers':
-      return value === undefined
-        ? `${panel} stands where the fingers have to be`
-        : `${panel} leaves ${found} of the line without fingers, ${allowed} at most`;
-    case 'punch':
-    case 'die':
-      return value === undefined
-        ? `${panel} runs into the ${code}`
-        : `beside ${panel} the ${code} leaves ${found} of the line bare, ${allowed} at most`;
-    case 'ram':
-      return `${panel} runs into the ${code}${deep}`;
-    case 'angle':
-      return value === undefined
-        ? 'it cannot be done on this machine'
-        : `${plainNumber(value, 1)}° asked, the machine bends ${plainNumber(limit ?? 0, 1)}° at most`;
-    case 'length':
-      return `the line is ${found} long, the machine ${allowed}`;
-    case 'capacity':
-      return `the sheet is ${found} thick, the machine takes ${allowed}`;
-    case 'flange-short':
-      return `${panel} reaches ${found} over the line, the leaf needs ${allowed}`;
-    case 'hold-short':
-      return `${panel} gives the fingers ${found} to hold, they need ${allowed}`;
-    case 'opening':
-      return `the folded hem stands ${found} high, the jaw lifts ${allowed}`;
-    case 'hook':
-      return `behind ${panel} the part cannot be hooked under the jaw: the foot is ${found} long, ${allowed} at most`;
-    case 'jaws':
-      return value === undefined
-        ? `${panel} is in the way of the vise`
-        : `${found} between the jaws, the vise takes ${allowed}`;
-    case 'force':
-      return `it takes ${plainNumber(value ?? 0, 0)} kN, the machine has ${plainNumber(limit ?? 0, 0)} kN`;
-    case 'part':
-      return `${panel} of the part itself is in the way`;
-  }
-}
-
-/** To a tenth of a millimetre, no finer: the sections of the machine are not known better. */
-const tenths = (mm: number, say: Say) => say.size(Math.round(mm * 10) / 10);

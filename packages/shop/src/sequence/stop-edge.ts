@@ -3,16 +3,23 @@ import { stageOf } from './bench.js';
 import { type FoldTree, mouldFrame, type TreeBend } from './fold-tree.js';
 import { bendsTo, type LineFrame, lineFrame, poseInMachine } from './line.js';
 import { type Lump, lumpsOf } from './lumps.js';
+import type { Touches } from './plan.js';
 import type { Move, Problem } from './states.js';
 
 const LEAST_EDGE = 10; // mm of straight edge a stop needs; judgement
 const NEAR = 1e-6;
 
+/** What lies against a stop or gauge, and how far behind the tangent line on the held side. mm */
+export interface RearEdge {
+  readonly distance: number;
+  readonly touches: Touches;
+}
+
 /**
  * From the tangent line on the held side back to the furthest edge of the flat sheet that runs along the line, mm: a free
  * edge, or the outside of a wall or fold bent square or further. Null without such an edge.
  */
-export function rearEdge(problem: Problem, { mounting, done }: Move): number | null {
+export function rearEdge(problem: Problem, { mounting, done }: Move): RearEdge | null {
   const { work } = problem;
   const { operation, held } = mounting;
   const frame = lineFrame(work, operation, held);
@@ -24,28 +31,38 @@ export function rearEdge(problem: Problem, { mounting, done }: Move): number | n
     return edgesOf(problem, frame, lump, stage);
   });
   const tangent = -bend.setback; // from the mould line
-  const rear = Math.min(...edges);
-  return rear < tangent ? tangent - rear : null;
+  const rear = edges.reduce<Edge | null>((a, b) => (a === null || b.at < a.at - NEAR ? b : a), null);
+  if (rear === null || rear.at >= tangent) return null;
+  const panel = work.tree.panels[rear.panel]?.id ?? '';
+  return { distance: tangent - rear.at, touches: { panel, by: rear.by } };
 }
 
 type StageOf = ReturnType<typeof stageOf>;
 
+interface Edge {
+  readonly at: number;
+  readonly panel: number;
+  readonly by: Touches['by'];
+}
+
 /** Where the edges of a panel that a stop can touch lie in the machine, forward of the line. */
-function edgesOf({ work }: Problem, frame: LineFrame, lump: Lump, stage: StageOf): readonly number[] {
+function edgesOf({ work }: Problem, frame: LineFrame, lump: Lump, stage: StageOf): readonly Edge[] {
   const pose = poseInMachine(work, frame, lump, stage);
   const shape = (work.tree.panels[lump.panel]?.panel.shape ?? []).map((e) => place3(pose, [...e.from, 0]));
-  const walls = wallsOn(work.tree, lump.panel, stage).map(({ bend, mould }) => ({
+  const walls = wallsOn(work.tree, lump.panel, stage).map(({ bend, mould, panel }) => ({
     bend,
+    panel,
     at: place3(compose3(pose, mould), [0, 0, 0])[0],
   }));
-  return shape.flatMap((p, i) => {
+  return shape.flatMap((p, i): readonly Edge[] => {
     const q = shape[(i + 1) % shape.length] as Vec3;
     if (Math.abs(p[0] - q[0]) > NEAR || Math.abs(p[1] - q[1]) <= LEAST_EDGE) return [];
     const wall = walls.find((w) => Math.abs(Math.abs(w.at - p[0]) - w.bend.setback) < 0.01);
-    if (wall === undefined) return [p[0]];
+    if (wall === undefined) return [{ at: p[0], panel: lump.panel, by: 'edge' }];
     // bent square or further, the metal reaches as far as the outer tangent
     const out = wall.bend.insideRadius + work.tree.thickness;
-    return Math.abs(wall.bend.angle) >= 90 - NEAR ? [p[0] + Math.sign(wall.at - p[0]) * out] : [];
+    if (Math.abs(wall.bend.angle) < 90 - NEAR) return [];
+    return [{ at: p[0] + Math.sign(wall.at - p[0]) * out, panel: wall.panel, by: 'outside' }];
   });
 }
 
@@ -54,13 +71,10 @@ function wallsOn(
   { panels }: FoldTree,
   panel: number,
   stage: StageOf,
-): readonly { readonly bend: TreeBend; readonly mould: Pose }[] {
+): readonly { readonly bend: TreeBend; readonly mould: Pose; readonly panel: number }[] {
   return panels.flatMap(({ bend, parent }, i) => {
     if (bend === null || stage(i) === 'flat') return [];
-    return i === panel
-      ? [{ bend, mould: HOME }]
-      : parent === panel
-        ? [{ bend, mould: mouldFrame(bend) }]
-        : [];
+    if (i === panel) return [{ bend, mould: HOME, panel: parent }];
+    return parent === panel ? [{ bend, mould: mouldFrame(bend), panel: i }] : [];
   });
 }

@@ -1,15 +1,17 @@
 import { plainNumber, type Unsaid } from '@tinwright/core';
 import type { StripFit, StripResidual } from './fit.js';
 import { CONTRADICTS } from './least-squares.js';
-import type { MeasuredStrips } from './measured.js';
+import type { MeasuredStrip, MeasuredStrips, Reading } from './measured.js';
 
 const LEAST_WIDTH = 8; // thicknesses along the bend
 const ENOUGH = 3;
+const SURELY = 2; // standard errors of a reading
 
 /** What to know about a fit before it is used, worst first. `part` names the strip. */
 export function fitFindings(fit: StripFit, measured: MeasuredStrips): readonly Unsaid[] {
   return [
     ...fit.strips.filter((s) => s.contradicts.length > 0).map((s) => contradiction(s, fit)),
+    ...measured.strips.flatMap((s) => closing(s, measured.reading)),
     ...narrow(measured),
     ...few(fit),
   ];
@@ -34,6 +36,27 @@ function contradiction(
     source: `more than ${CONTRADICTS} standard errors of its readings; data snooping, from memory`,
     fix: 'measure it again, or take it out of the file',
   };
+}
+
+/** A bend opens when the tools let go: one that is left sharper than it was set was read the other way round. */
+function closing({ name, angle, set }: MeasuredStrip, reading: Reading): readonly Unsaid[] {
+  if (set === null) return [];
+  const slack = SURELY * Math.SQRT2 * reading.angle; // both are read with the same protractor
+  if (angle - set <= slack) return [];
+  const deg = (v: number) => plainNumber(v, 2);
+  return [
+    {
+      code: 'strip-closes',
+      severity: 'error',
+      part: name,
+      value: angle,
+      limit: set + slack,
+      unit: 'deg',
+      message: `left at ${deg(angle)} deg, bent further than the ${deg(set)} deg it was set to; metal opens again`,
+      source: `more than ${SURELY} standard errors of both readings`,
+      fix: `give both as bent through from flat: a protractor that shows ${deg(angle)} between the legs means ${deg(180 - angle)}`,
+    },
+  ];
 }
 
 /** Metal at the ends of a bend gives way sideways: in a narrow strip that is all there is. */

@@ -38,6 +38,9 @@ export interface StripFit {
 export const FIT_METHOD =
   'least squares over the strips, weighted by what their readings may be off; errors are one standard error';
 
+const usualName = ({ material, thickness, insideRadius }: MeasuredStrips) =>
+  `${material} T ${plainNumber(thickness, 2)} R ${plainNumber(insideRadius, 2)}`;
+
 /**
  * K and springback of a metal from its bent strips. Strips that contradict the others stay out of the numbers and are
  * named in `strips`.
@@ -65,7 +68,7 @@ export function fitStrips(measured: MeasuredStrips): StripFit {
   const arc = radians(90);
   return {
     row: {
-      name: measured.name,
+      name: measured.name === '' ? usualName(measured) : measured.name,
       material: measured.material,
       thickness: T,
       insideRadius: R,

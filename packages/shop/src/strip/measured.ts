@@ -24,6 +24,7 @@ export interface Reading {
 /** Bent strips of one metal, thickness and inside radius. Lengths mm. */
 export interface MeasuredStrips {
   readonly units: Unit;
+  /** Empty when none was given. */
   readonly name: string;
   readonly material: string;
   readonly thickness: number;

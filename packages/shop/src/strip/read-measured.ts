@@ -7,7 +7,6 @@ import {
   type ParamKit,
   type Problem,
   paramKit,
-  plainNumber,
   problemsOf,
   sayIn,
   strictGroup,
@@ -61,16 +60,8 @@ export function readMeasured(data: unknown): MeasuredStrips {
   const read = measuredSchema(paramKit(units)).safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
   const found = read.data as MeasuredStrips;
-  const { material, thickness, insideRadius } = found;
   const strips = found.strips.map((s, i) => ({ ...s, name: s.name === '' ? `strip ${i + 1}` : s.name }));
-  const measured = {
-    ...found,
-    name:
-      found.name === ''
-        ? `${material} T ${plainNumber(thickness, 2)} R ${plainNumber(insideRadius, 2)}`
-        : found.name,
-    strips,
-  };
+  const measured = { ...found, strips };
   const problems = [
     ...twinProblems(['strips'], strips),
     ...strips.flatMap((s, i) => impossible(s, i, measured)),

@@ -1,6 +1,6 @@
 // Fixes that are no size of the family: stock, inside radius, kind of hem. Applied as they are said, nothing is found.
 import { describe, expect, test } from 'vitest';
-import type { Shop } from '../../src/index.js';
+import { EXAMPLE_PRESS, type Shop } from '../../src/index.js';
 import { planned } from '../shops.js';
 import { found, STRICT, sheet, USUAL } from './kit.js';
 
@@ -68,4 +68,28 @@ test('legs come out shorter where the brake makes the bend sharper than it was l
 test('where a bend turns far past square a sharper one leaves more', () => {
   const far = planned({ family: 'bent-strip', width: 80, legs: [60, 60], angles: [135] }, sheet(1, 8));
   expect(found('radius-made', far, STRICT)?.message).toMatch(/longer together/);
+});
+
+describe('the radius a machine makes', () => {
+  const bent = (angle: number, R: number) =>
+    planned({ family: 'bent-strip', width: 80, legs: [60, 60], angles: [angle] }, sheet(1, R));
+  const press: Shop = { ...STRICT, brake: null, press: EXAMPLE_PRESS };
+
+  test.each([136, 150, 170])('%d degrees, past the leaf of 135: nothing is made of it', (angle) => {
+    expect(found('radius-made', bent(angle, 8), STRICT)).toBeUndefined();
+    expect(found('radius-made', bent(angle, 1), STRICT)).toBeUndefined();
+  });
+
+  test('92 degrees and 3 of overbend are what tools of 85 do', () => {
+    expect(found('radius-made', bent(92, 8), press)).toBeDefined();
+    expect(found('radius-made', bent(92.1, 8), press)).toBeUndefined();
+  });
+
+  test('one under the least of the metal is not advised', () => {
+    // 2.5 T of set-back at 120 degrees: 2.5 / tan 60 - 1 = 0.44 mm; DIN 6935 has 1 mm for this steel of 1 mm
+    const finding = found('radius-made', bent(120, 6), STRICT);
+    expect(finding?.message).toContain('makes 0.44 mm');
+    expect(finding?.fix).toBe('bend it over tools that make 6 mm; this metal needs 1 mm or more');
+    expect(found('radius-made', bent(90, 6), STRICT)?.fix).toBe('lay it out with insideRadius 1.5 mm');
+  });
 });

@@ -1,6 +1,6 @@
 // Rules that hold a part against a brake, a press or a shear: thickness, force, steps, channels, boxes.
 import { describe, expect, test } from 'vitest';
-import { type Brake, DEFAULT_SHOP, type Shop } from '../../src/index.js';
+import { type Brake, DEFAULT_SHOP, type Die, type Press, type Punch, type Shop } from '../../src/index.js';
 import { planned, shopWith } from '../shops.js';
 import { found, PRESS, PRESS_SHOP, STRICT, sheet, testPart, USUAL } from './kit.js';
 
@@ -284,6 +284,55 @@ describe('boxes', () => {
     const middle = (height: number) => box(height, { length: 74, width: 74 });
     expect(found('box-deep', middle(100 * Math.SQRT2 - 70 + 1 - 0.01), PRESS_SHOP)).toBeUndefined();
     expect(found('box-deep', middle(100 * Math.SQRT2 - 70 + 1 + 0.01), PRESS_SHOP)).toBeDefined();
+  });
+});
+
+describe('shortest flange on a press', () => {
+  const usual: Shop = { ...PRESS_SHOP, profile: 'usual' };
+  // over a V of 6 with tools of 85 deg, which stop at 95: 6 / (2 cos 47.5 deg) by hand
+  const furthest = 4.44056;
+
+  test.each([90, 95])('%d degrees: by its own angle', (angle) => {
+    const limit = 3 / Math.cos((angle * Math.PI) / 360);
+    expect(found('flange-short', strip([limit + 0.01, 60], [angle]), usual)).toBeUndefined();
+    expect(found('flange-short', strip([limit - 0.01, 60], [angle]), usual)?.limit).toBeCloseTo(limit, 9);
+  });
+
+  test.each([100, 135, 179])('%d degrees, past what it bends: what the furthest stroke takes', (angle) => {
+    // legs over 90 degrees go to the outside of the bend, which leaves the flange itself longer or shorter
+    const finding = found('flange-short', strip([3, 60], [angle]), usual);
+    expect(finding?.limit).toBeCloseTo(furthest, 5);
+    expect(finding?.source).toContain('A = 95 deg, the furthest it bends');
+    expect(found('flange-short', strip([20, 60], [angle]), usual)).toBeUndefined();
+  });
+
+  test('tools that go further are taken where the bend needs them', () => {
+    const press = PRESS as Press;
+    const [punch] = press.punches as readonly [Punch];
+    const [die] = press.dies as readonly [Die];
+    const sharp: Press = {
+      ...press,
+      punches: [{ ...punch, angle: 30 }],
+      dies: [...press.dies, { ...die, angle: 30, opening: 8 }],
+    };
+    const acute = (angle: number) =>
+      found('flange-short', strip([3, 60], [angle]), { ...usual, press: sharp })?.limit;
+    expect(acute(90)).toBeCloseTo(3 * Math.SQRT2, 9);
+    expect(acute(120)).toBeCloseTo(4 / Math.cos(Math.PI / 3), 9);
+    expect(acute(170)).toBeCloseTo(4 / Math.cos((75 * Math.PI) / 180), 9);
+  });
+
+  test('a hem is no longer than the fold it starts as', () => {
+    const hemmed = (length: number) =>
+      planned({
+        family: 'open-box',
+        length: 200,
+        width: 120,
+        height: 50,
+        hem: { type: 'closed', length },
+      });
+    expect(found('flange-short', hemmed(6), usual)).toBeUndefined();
+    expect(found('flange-short', hemmed(4), usual)?.limit).toBeCloseTo(furthest, 5);
   });
 });
 

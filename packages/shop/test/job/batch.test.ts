@@ -21,6 +21,7 @@ const STEP: BendStep = {
   sight: null,
   sightOffset: null,
   stopDistance: null,
+  touches: null,
   hooked: false,
   press: null,
   seconds: 0,

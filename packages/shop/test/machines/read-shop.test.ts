@@ -128,6 +128,98 @@ describe('whatever is changed in a shop, it is read or its problems are told', (
   }
 });
 
+describe('what no machine can be is refused at its place', () => {
+  const problems = (data: object) => {
+    try {
+      readShop(data);
+    } catch (error) {
+      if (error instanceof JobError) return error.problems;
+      throw error;
+    }
+    return [];
+  };
+
+  test('a sheet without a length', () => {
+    const [first, ...more] = problems({ units: 'mm', sheets: [[0, 1000]] });
+    expect(more).toEqual([]);
+    expect(first?.path).toEqual(['sheets', 0, 0]);
+    expect(first?.message).toBe('0 mm given, more than 0 to 10000 mm allowed');
+  });
+
+  describe('a die whose V is another one in its section', () => {
+    const half = (degrees: number) => Math.tan((degrees * Math.PI) / 360);
+    /** A block with a V of an opening and angle, as drawn. */
+    const block = (opening: number, angle: number, shoulder = 0): readonly Point[] => {
+      const v = opening / 2;
+      const low = -shoulder / half(angle);
+      const left: readonly Point[] =
+        shoulder === 0
+          ? [[-v, 0]]
+          : [
+              [-v - shoulder, 0],
+              [-v + shoulder, low],
+            ];
+      const right = left.toReversed().map(([x, z]): Point => [-x, z]);
+      return [[-20, 0], ...left, [0, -v / half(angle)], ...right, [20, 0], [20, -60], [-20, -60]];
+    };
+    const die = (section: readonly Point[], opening: number, angle: number) =>
+      problems({
+        units: 'mm',
+        press: { ...EXAMPLE_PRESS, dies: [{ name: 'V 12', section, opening, angle, sectioned: true }] },
+      }).map(({ path, message }) => ({ at: path.at(-1), message }));
+
+    test.each([
+      ['as drawn', block(12, 85), 12, 85],
+      ['turned the other way', block(12, 85).toReversed(), 12, 85],
+      ['drawn from another corner', [...block(12, 85).slice(3), ...block(12, 85).slice(0, 3)], 12, 85],
+      ['within a degree and a tenth of a millimetre', block(12, 85), 12.09, 85.9],
+      ['shoulders taken off: between its faces', block(12, 85, 0.5), 12, 85],
+      ['shoulders taken off: between the shoulders', block(12, 85, 0.5), 13, 85],
+      [
+        'no V drawn',
+        [
+          [-20, 0],
+          [20, 0],
+          [20, -60],
+          [-20, -60],
+        ] as const,
+        12,
+        30,
+      ],
+    ])('%s: read', (_, section, opening, angle) => {
+      expect(die(section, opening, angle)).toEqual([]);
+    });
+
+    test('its angle, its opening', () => {
+      const angle = { at: 'angle', message: '30 deg given, the V of "V 12" is 85 deg in its section' };
+      const opening = { at: 'opening', message: '16 mm given, the V of "V 12" is 12 mm wide in its section' };
+      expect(die(block(12, 85), 12, 30)).toEqual([angle]);
+      expect(die(block(12, 85), 16, 85)).toEqual([opening]);
+      expect(die(block(12, 85), 16, 30)).toEqual([opening, angle]);
+      expect(die(block(12, 85), 12, 86.1).map((p) => p.at)).toEqual(['angle']);
+      expect(die(block(12, 85), 12.11, 85).map((p) => p.at)).toEqual(['opening']);
+    });
+
+    test('a slot under the V is not taken for its faces', () => {
+      const slotted: readonly Point[] = [
+        [-20, 0],
+        [-6, 0],
+        [-1, -5 / half(85)],
+        [-0.9, -12],
+        [0.9, -12],
+        [1, -5 / half(85)],
+        [6, 0],
+        [20, 0],
+        [20, -60],
+        [-20, -60],
+      ];
+      expect(die(slotted, 12, 30).map((p) => p.message)).toEqual([
+        '30 deg given, the V of "V 12" is 85 deg in its section',
+      ]);
+    });
+  });
+});
+
 describe('a section crosses itself', () => {
   const square: readonly Point[] = [
     [0, 0],

@@ -256,6 +256,44 @@ describe('what to know of a fit', () => {
     expect(found[0]).toMatchObject({ value: 12, limit: 16, fix: 'bend a strip 16 mm wide or more' });
   });
 
+  describe('a strip that seems bent further than it was set', () => {
+    const given = (angle: number, more: object = {}) =>
+      read(
+        [0, 1, 2].map(() => ({ flat: 100, legs: [52, 52.03], angle, set: 90 })),
+        more,
+      );
+    const closing = (measured: MeasuredStrips) =>
+      fitFindings(fitStrips(measured), measured)
+        .map((f) => saidIn('mm', f))
+        .filter((f) => f.code === 'strip-closes');
+
+    test('98.5 of 90 set: each is an error, and says what to give', () => {
+      const [first, ...more] = closing(given(98.5));
+      expect(more).toHaveLength(2);
+      expect(first).toMatchObject({
+        severity: 'error',
+        part: 'strip 1',
+        value: 98.5,
+        unit: 'deg',
+        message: 'left at 98.5 deg, bent further than the 90 deg it was set to; metal opens again',
+      });
+      expect(first?.fix).toMatch(/between the legs means 81\.5$/);
+    });
+
+    // two standard errors of 0.5 deg on either reading: 2 sqrt 2 x 0.5 = 1.414 deg
+    test.each([
+      [91.4, 0],
+      [91.43, 3],
+    ])('%d of 90: by as much as both readings may be off', (angle, count) => {
+      expect(closing(given(angle))).toHaveLength(count);
+    });
+
+    test('read more finely, less passes', () => {
+      expect(closing(given(91, { reading: { angle: 0.1 } }))).toHaveLength(3);
+      expect(closing(given(90.2, { reading: { angle: 0.1 } }))).toEqual([]);
+    });
+  });
+
   test('three wide strips that agree: nothing', () => {
     const measured = read([0, 1, 2].map(() => ({ flat: 100, legs: [52, 52.03], angle: 90, width: 50 })));
     expect(fitFindings(fitStrips(measured), measured)).toEqual([]);

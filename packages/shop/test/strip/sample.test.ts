@@ -1,9 +1,9 @@
-import { MATERIALS, type Material, verifyFlat } from '@tinwright/core';
+import { MATERIALS, type Material, type Unit, verifyFlat } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { stripSample } from '../../src/index.js';
 
-const sample = (thickness: number, insideRadius: number, material = 'mild-steel') =>
-  stripSample(MATERIALS.find((m) => m.name === material) as Material, { thickness, insideRadius }, 3);
+const sample = (thickness: number, insideRadius: number, material = 'mild-steel', units: Unit = 'mm') =>
+  stripSample(MATERIALS.find((m) => m.name === material) as Material, { thickness, insideRadius }, 3, units);
 
 describe('a strip to bend', () => {
   // 1 mm: 100 between the lines, 10 more at either end, whatever the K of the material
@@ -25,16 +25,35 @@ describe('a strip to bend', () => {
     expect([flat, between]).toEqual([160, 140]);
   });
 
+  test('in inches: 5 x 2, lines 4 apart', () => {
+    const { plan, flat, width, between } = sample(1, 1, 'mild-steel', 'in');
+    for (const [mm, inches] of [
+      [flat, 5],
+      [width, 2],
+      [between, 4],
+      [plan.flat.blank.max[0], 5],
+      [plan.flat.blank.max[1], 2],
+    ] as const)
+      expect(mm).toBeCloseTo(inches * 25.4, 9);
+    // R 40, T 2: setback 42 and 20 beyond it are 2.44 in: 2.5 to either line
+    const large = sample(2, 40, 'mild-steel', 'in');
+    expect(large.between).toBeCloseTo(5 * 25.4, 9);
+    expect(large.flat).toBeCloseTo(6 * 25.4, 9);
+    // 7 x 25.4, without the last digits of a sum: files give it as it is
+    expect(sample(2, 60, 'mild-steel', 'in').between).toBe(177.8);
+  });
+
   test('even the thickest sheet is eight times as wide as it is thick', () => {
     const { width } = sample(6, 6);
     expect(width).toBeGreaterThanOrEqual(8 * 6);
   });
 
   test.each([
-    [0.1, 0],
-    [6, 100],
-  ])('T %d, R %d: the lines stand on flat metal', (thickness, radius) => {
-    const { plan, flat, between } = sample(thickness, radius);
+    [0.1, 0, 'mm'],
+    [6, 100, 'mm'],
+    [6, 100, 'in'],
+  ] as const)('T %d, R %d, %s: the lines stand on flat metal', (thickness, radius, units) => {
+    const { plan, flat, between } = sample(thickness, radius, 'mild-steel', units);
     const [bend] = plan.flat.bends;
     const zone = (bend?.tangents ?? []).flat().map((p) => p[0]);
     expect(Math.min(...zone)).toBeGreaterThan((flat - between) / 2 + 5);

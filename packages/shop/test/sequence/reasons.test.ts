@@ -1,0 +1,71 @@
+// Why a part cannot be bent, as a maker reads it.
+import { inWords, sayIn } from '@tinwright/core';
+import { expect, test } from 'vitest';
+import { type Brake, DEFAULT_SHOP, planSequence, type Sequence } from '../../src/index.js';
+import { pressShop, straight, vDie } from '../press-shop.js';
+import { planned, shopWith } from '../shops.js';
+
+const said = ({ reasons }: Sequence, unit: 'mm' | 'in' = 'mm') =>
+  reasons.map((r) => inWords(r.message, sayIn(unit)));
+const box = planned({ family: 'open-box', length: 200, width: 120, height: 40 });
+
+test('a sheet too thick is told once for all bends, the limit rounded down', () => {
+  const capacity = (DEFAULT_SHOP.brake as Brake).capacity.map((c) => ({ ...c, thickness: 0.767 }));
+  const plan = planSequence(box, shopWith({ capacity }));
+  expect(plan.status).toBe('infeasible');
+  const thick = said(plan).filter((m) => m.includes('thick'));
+  expect(thick).toHaveLength(1);
+  expect(thick[0]).toMatch(/^\w+, \w+, \w+ and 1 more: the sheet is 1 mm thick, the brake takes 0\.\d+ mm$/);
+  const [, takes] = /takes ([\d.]+) mm/.exec(thick[0] ?? '') ?? [];
+  expect(Number(takes)).toBeLessThanOrEqual(0.767);
+});
+
+test('the usual way of holding is told first', () => {
+  const [first] = said(
+    planSequence(planned({ family: 'open-box', length: 200, width: 120, height: 90 }), shopWith()),
+  );
+  expect(first).toMatch(/base held: .* runs into the beam over the fingers, by \d/);
+});
+
+test('a press with short tools only: the line stays bare, not what a hand cannot do', () => {
+  const shop = pressShop([{ ...straight(10), lengths: [10] }], [vDie(8, 10)]);
+  const messages = said(planSequence(box, shop));
+  expect(messages).toEqual([expect.stringMatching(/: no tools of the rack make the width on the press$/)]);
+});
+
+test('a vise bends square, no further', () => {
+  const shop = { ...DEFAULT_SHOP, brake: null };
+  const strip = (angle: number) =>
+    planned({ family: 'bent-strip', width: 40, legs: [30, 50], angles: [angle] });
+  expect(planSequence(strip(90), shop).status).toBe('optimal');
+  const sharp = planSequence(strip(135), shop);
+  expect(sharp.status).toBe('infeasible');
+  expect(said(sharp)).toContainEqual(
+    expect.stringMatching(/135° to bend through, the vise does 95° at most/),
+  );
+});
+
+test('a shop without a vise is told that one would do', () => {
+  const handle = planned({
+    family: 'handle',
+    span: 300,
+    width: 40,
+    sideDepth: 14,
+    hem: { type: 'closed', length: 8 },
+    tabs: { length: 28 },
+  });
+  expect(planSequence(handle, DEFAULT_SHOP).status).toBe('optimal');
+  const { status, mends } = planSequence(handle, { ...DEFAULT_SHOP, vise: null });
+  expect(status).toBe('infeasible');
+  expect(mends.map((m) => inWords(m.message, sayIn('mm')))).toContainEqual(
+    expect.stringMatching(/^a vise with folding bars \d+ mm long$/),
+  );
+});
+
+test('what lies against the stop: an edge, then the outside of what is up', () => {
+  const { steps } = planSequence(
+    planned({ family: 'bent-strip', width: 100, legs: [30, 70, 30], angles: [90, 90] }),
+    shopWith(),
+  );
+  expect(steps.map((s) => s.touches?.by)).toEqual(['edge', 'outside']);
+});
