@@ -53,7 +53,7 @@ export const packet: AnyCommand = command<Options>({
       type: 'strings',
       default: [],
       values: SECTION_NAMES,
-      describe: 'only this section, and the cover; may be repeated',
+      describe: 'only this section, cover and cautions; may be repeated',
     },
     lang: { type: 'string', choices: LANGUAGE_TAGS, default: 'en', describe: 'language of the packet' },
     'large-print': { type: 'boolean', default: false, describe: 'letters 3.5 mm high in place of 2.5' },

@@ -81,7 +81,7 @@ describe('options', () => {
   test('sections, one or several', async () => {
     const { path } = await printed('strip.pdf', '--sections', 'cuts', '--sections', 'inspection');
     const titles = (await pdfAt(path)).bookmarks.map((b) => b.title);
-    expect(titles).toEqual(['Parts and contents', 'Cut list', 'Inspection sheet']);
+    expect(titles).toEqual(['Parts and contents', 'Cautions: read first', 'Cut list', 'Inspection sheet']);
   });
 
   test('German', async () => {

@@ -5,18 +5,23 @@ import { assemblyPicture } from '../sheets/assembly-picture.js';
 import { partPicture } from '../sheets/picture.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';
 import { blankText, massText, type PacketKit, stockText } from './kit.js';
+import type { Has } from './words.js';
 
 const TALLEST = 95; // mm of the picture
 
-/** The cover: what it will be, and its parts. */
-export function coverFlows(kit: PacketKit): readonly Flowing[] {
+/**
+ * The cover: what it will be, and its parts.
+ * @param sections that stand behind it
+ */
+export function coverFlows(kit: PacketKit, sections: readonly string[]): readonly Flowing[] {
   const { plan, words, setting, sets } = kit;
   const { note } = plan.job;
+  const has: Has = (section) => sections.includes(section);
   return [
     ...(note === '' ? [] : [notesFlow(null, [note], setting)]),
     pictureFlow(kit),
     partsFlow(kit),
-    notesFlow(null, [...(sets > 1 ? [words.cover.sets(sets)] : []), words.cover.start], setting),
+    notesFlow(null, [...(sets > 1 ? [words.cover.sets(sets, has)] : []), words.cover.start(has)], setting),
   ];
 }
 

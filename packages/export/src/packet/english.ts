@@ -68,10 +68,26 @@ export const ENGLISH_PACKET: PacketWords = {
       mass: 'each',
     },
     mass: (text) => `Altogether ${text}, fasteners left out.`,
-    sets: (count) =>
-      `For ${count} sets: the pieces in the parts list, the cut list and below it are those of all sets.`,
-    start:
-      'Read the cautions first. Then work through the operations one by one and tick them off; they say when to take which plan. A plan is for marking out with rule and square; a template is the same at full size, to lay on the sheet, and may be used in its place.',
+    sets: (count, has) =>
+      `For ${count} sets: the pieces in the parts list${has('cuts') ? ', the cut list and below it' : ''} are those of all sets.`,
+    start: (has) =>
+      [
+        'Read the cautions first.',
+        ...(has('operations')
+          ? [
+              `Then work through the operations one by one and tick them off${has('plans') ? '; they say when to take which plan' : ''}.`,
+            ]
+          : []),
+        ...(has('plans') ? ['A plan is for marking out with rule and square.'] : []),
+        ...(has('templates')
+          ? [
+              `A template is ${has('plans') ? 'the same' : 'a pattern'} at full size, to lay on the sheet${has('plans') ? ', and may be used in its place' : ''}.`,
+            ]
+          : []),
+        ...(has('worksheets')
+          ? ['A worksheet is a plan with sizes left out: work them out and fill them in.']
+          : []),
+      ].join(' '),
   },
   cautions: {
     columns: { where: 'where', what: 'what can hurt, and what to do (and who says so)' },

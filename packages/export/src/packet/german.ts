@@ -66,10 +66,26 @@ export const GERMAN_PACKET: PacketWords = {
       mass: 'je',
     },
     mass: (text) => `Zusammen ${text}, ohne Verbindungsmittel.`,
-    sets: (count) =>
-      `Für ${count} Sätze: die Stückzahlen in Teileliste und Zuschnittliste sind die aller Sätze.`,
-    start:
-      'Zuerst die Seite Vorsicht lesen. Dann die Arbeitsgänge einen nach dem anderen tun und abhaken; sie sagen, wann welcher Plan dran ist. Ein Plan ist zum Anreißen mit Maßstab und Winkel; eine Schablone ist dasselbe in wahrer Größe zum Auflegen und kann ihn ersetzen.',
+    sets: (count, has) =>
+      `Für ${count} Sätze: die Stückzahlen in ${has('cuts') ? 'Teileliste und Zuschnittliste' : 'der Teileliste'} sind die aller Sätze.`,
+    start: (has) =>
+      [
+        'Zuerst die Seite Vorsicht lesen.',
+        ...(has('operations')
+          ? [
+              `Dann die Arbeitsgänge einen nach dem anderen tun und abhaken${has('plans') ? '; sie sagen, wann welcher Plan dran ist' : ''}.`,
+            ]
+          : []),
+        ...(has('plans') ? ['Ein Plan ist zum Anreißen mit Maßstab und Winkel.'] : []),
+        ...(has('templates')
+          ? [
+              `Eine Schablone ist ${has('plans') ? 'dasselbe' : 'eine Abwicklung'} in wahrer Größe zum Auflegen${has('plans') ? ' und kann ihn ersetzen' : ''}.`,
+            ]
+          : []),
+        ...(has('worksheets')
+          ? ['Ein Arbeitsblatt ist ein Plan, auf dem Maße fehlen: ausrechnen und eintragen.']
+          : []),
+      ].join(' '),
   },
   cautions: {
     columns: { where: 'wo', what: 'was verletzen kann, und was zu tun ist (und wer es sagt)' },

@@ -5,7 +5,7 @@ import { tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
 
 const BASE = 4; // mm from the lower edge of the paper: under frames and tiles
-const SIDE = 10; // mm from the right edge
+const SIDE = 10; // mm from the left or right edge
 
 /**
  * A cover with a list of contents, and pages behind it, all with their numbers.
@@ -42,6 +42,12 @@ function contents(body: readonly Page[], before: number, { words, setting }: Pac
       setting,
     ),
   ];
+}
+
+/** A page with a text at its left foot, beside where its number will stand. */
+export function withFoot(page: Page, text: string, { setting }: PacketKit): Page {
+  const foot = letter(setting.face, text, [SIDE, BASE], { height: setting.height });
+  return { ...page, blocks: [...page.blocks, { alt: null, items: [foot] }] };
 }
 
 function withNumber(page: Page, text: string, { setting }: PacketKit): Page {

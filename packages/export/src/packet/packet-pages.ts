@@ -30,7 +30,7 @@ export const SECTIONS = [
   'inspection',
   'templates',
 ] as const;
-/** A section of a packet; the cover stands before them always. */
+/** A section of a packet; cover and cautions are in every one. */
 export type Section = (typeof SECTIONS)[number];
 
 /** How a packet is printed. */
@@ -44,7 +44,7 @@ export interface PacketOptions {
   readonly date?: string;
   /** Sets of the object to make. */
   readonly sets?: number;
-  /** Those to print; all that the job has something for when left out. */
+  /** Those to print besides cautions; all that the job has something for when left out. */
   readonly sections?: readonly Section[];
   /** Worksheets with sizes left out in place of plans, and a page of answers. */
   readonly worksheet?: boolean;
@@ -106,20 +106,28 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
         ]),
       ),
   };
-  const wanted = options.worksheet ? (['cautions'] as const) : wantedSections(plan, options);
+  const wanted = wantedSections(plan, options);
   const body = [
     ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => make[s]()),
     ...(options.worksheet ? worksheetPages(kit, paper, given) : []),
   ];
   return numbered(
-    (contents) => sheets('cover', words.sections.cover, [...coverFlows(kit), ...contents]),
+    (contents) =>
+      sheets('cover', words.sections.cover, [
+        ...coverFlows(kit, options.worksheet ? [...wanted, 'worksheets'] : wanted),
+        ...contents,
+      ]),
     body,
     kit,
   );
 }
 
-const wantedSections = ({ assembly }: JobPlan, { sections }: PacketOptions): readonly Section[] =>
-  sections ?? SECTIONS.filter((s) => s !== 'joints' || assembly !== null);
+/** Cautions stand in every packet, whatever else was asked for. */
+function wantedSections({ assembly }: JobPlan, { sections, worksheet }: PacketOptions): readonly Section[] {
+  if (worksheet) return ['cautions'];
+  if (sections !== undefined) return SECTIONS.filter((s) => s === 'cautions' || sections.includes(s));
+  return SECTIONS.filter((s) => s !== 'joints' || assembly !== null);
+}
 
 /** One class coarser: what a hand brake holds beside what is marked out. */
 const coarser = (of: ToleranceClass): ToleranceClass => (({ f: 'm', m: 'c', c: 'c', v: 'v' }) as const)[of];

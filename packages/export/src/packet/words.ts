@@ -24,6 +24,11 @@ export type CautionName =
   | 'pupils'
   | 'rules';
 
+/** True for a section that is in the packet. */
+export type Has = (
+  section: 'cuts' | 'plans' | 'operations' | 'joints' | 'inspection' | 'templates' | 'worksheets',
+) => boolean;
+
 /** A caution in words: where the work is, what can hurt and what to do, and who says so. */
 export interface CautionWords {
   readonly where: string;
@@ -121,8 +126,9 @@ export interface PacketWords {
       Record<'letter' | 'part' | 'what' | 'make' | 'stock' | 'blank' | 'mass', string>
     >;
     readonly mass: (text: string) => string;
-    readonly sets: (count: number) => string;
-    readonly start: string;
+    /** @param has sections that are in the packet */
+    readonly sets: (count: number, has: Has) => string;
+    readonly start: (has: Has) => string;
   };
   readonly cautions: {
     readonly columns: Readonly<Record<'where' | 'what', string>>;

@@ -4,6 +4,7 @@ import type { Paper } from '../page/paper.js';
 import type { PlanOptions } from '../plan/options.js';
 import { partPlan } from '../plan/plan-pages.js';
 import type { PacketKit } from './kit.js';
+import { withFoot } from './numbered.js';
 import { anchored, chapter, textSheets } from './text-sheets.js';
 import { answerFlows, type Blank, blankedPages, blanksFor, worksheetFlows } from './worksheet.js';
 
@@ -18,10 +19,11 @@ export function worksheetPages(kit: PacketKit, paper: Paper, options: PlanOption
   const { plan, sets, words } = kit;
   const sheets = plan.parts.map((part) => sheetOf(kit, part, options));
   const w = words.worksheet;
-  const own = ({ part, blanks, pages }: Sheet, n: number): readonly Page[] => [
-    ...pages,
-    ...textSheets(kit, paper, w.title(part.name), worksheetFlows(part, blanks, w.set(n, sets), kit), ''),
-  ];
+  const own = ({ part, blanks, pages }: Sheet, n: number): readonly Page[] =>
+    [
+      ...pages,
+      ...textSheets(kit, paper, w.title(part.name), worksheetFlows(part, blanks, w.set(n, sets), kit), ''),
+    ].map((page) => (sets === 1 ? page : withFoot(page, w.set(n, sets), kit)));
   const runs =
     sets === 1
       ? sheets.map((s) => [w.title(s.part.name), own(s, 1)] as const)

@@ -50,7 +50,7 @@ export const STEPS_ENGLISH: StepWords = {
     brakeClose: () =>
       'Lift the fingers, push the fold under them up to its bend, and bring them down on it until the hem is closed.',
     pressBend: ({ held, set, angle }) =>
-      `Push ${held} against the back gauge, then press until the bend is ${set}${set === angle ? '' : `: it springs back to ${angle}`}.`,
+      `Push ${held} against the back gauge, then press until the bend ${set === angle ? `measures ${angle} with the load off: it springs back` : `is ${set}: it springs back to ${angle} with the load off`}.`,
     pressFold: ({ held, set }) =>
       `Push ${held} against the back gauge, then press until the fold is ${set}. The next step closes the hem.`,
     pressClose: () => 'Lay the fold between flat bars and press until the hem is closed.',
@@ -93,6 +93,7 @@ export const STEPS_ENGLISH: StepWords = {
     stop: (size) => `${size} behind the edge of the fingers`,
     noStop: 'none: no straight edge behind; go by the line',
     angle: (set, angle) => (set === angle ? `stop at ${set}` : `stop at ${set}, springs back to ${angle}`),
+    unloaded: (angle) => `${angle}, measured with the load off`,
     allTools: 'any; they may stand along the whole line',
     tools: (pieces, from, side, gap) =>
       `${pieces.join(' + ')}, from the left; they start ${from} ${side === 'in' ? 'inside' : 'outside'} the left end of the bend${gap === '' ? '' : `, ${gap} apart`}`,

@@ -40,9 +40,9 @@ export function facts(scene: Scene, { words, dims }: Pick<StepSetting, 'words' |
     ...(onPress && step.press !== null
       ? [
           ...fact('punch', step.press.punch),
-          ...fact('die', `${step.press.die}, V ${size(step.press.opening)}`),
+          ...fact('die', dieText(step.press, size)),
           ...fact('tools', toolsText(scene, { words, dims })),
-          ...fact('force', cells.force(plainNumber(step.press.force, 0))),
+          ...fact('force', cells.force(plainNumber(step.press.force, 1))),
           ...fact('gauge', step.press.gauge === null ? cells.noGauge : cells.gauge(size(step.press.gauge))),
         ]
       : []),
@@ -73,7 +73,25 @@ function turnedBy({ step, previous }: Scene): number | null {
 
 function angleText({ step }: Scene, { words, dims }: Pick<StepSetting, 'words' | 'dims'>): string {
   const set = dims.angle(step.setAngle ?? step.angle);
-  return words.cells.angle(set, step.action === 'fold' ? set : dims.angle(step.angle));
+  const angle = step.action === 'fold' ? set : dims.angle(step.angle);
+  // a leaf stops where it is set to; under a punch only what is left without load can be measured
+  if (step.machine === 'press' && set === angle) return words.cells.unloaded(angle);
+  return words.cells.angle(set, angle);
+}
+
+/** A die by its name and its opening; by that alone where it is named after it: `V 8` of 8 mm. */
+function dieText(
+  { die, opening }: NonNullable<Scene['step']['press']>,
+  size: (mm: number) => string,
+): string {
+  const open = `V ${size(opening)}`;
+  const bare = (text: string) => text.replaceAll(' ', '');
+  const names = [
+    `V${plainNumber(opening, 2)}`,
+    `V${size(opening)}`,
+    `V${size(opening).replace(/ \w+$/, '')}`,
+  ];
+  return names.map(bare).includes(bare(die)) ? open : `${die}, ${open}`;
 }
 
 function gapText(scene: Scene, words: StepSetting['words'], size: (mm: number) => string): string {

@@ -50,7 +50,7 @@ export const STEPS_GERMAN: StepWords = {
     brakeClose: () =>
       'Die Segmente heben, den Umschlag bis zum Bug darunterschieben und sie senken, bis er geschlossen ist.',
     pressBend: ({ held, set, angle }) =>
-      `${held} an den Anschlag schieben, dann pressen, bis der Winkel ${set} ist${set === angle ? '' : `: er federt auf ${angle} zurück`}.`,
+      `${held} an den Anschlag schieben, dann pressen, bis der Winkel ${set === angle ? `ohne Last gemessen ${angle} ist: er federt zurück` : `${set} ist: ohne Last federt er auf ${angle} zurück`}.`,
     pressFold: ({ held, set }) =>
       `${held} an den Anschlag schieben, dann pressen, bis der Winkel ${set} ist. Der nächste Schritt schließt den Umschlag.`,
     pressClose: () => 'Den Umschlag zwischen flache Schienen legen und pressen, bis er geschlossen ist.',
@@ -93,6 +93,7 @@ export const STEPS_GERMAN: StepWords = {
     stop: (size) => `${size} hinter der Kante der Segmente`,
     noStop: 'keiner: hinten keine gerade Kante; nach der Linie',
     angle: (set, angle) => (set === angle ? `bis ${set}` : `bis ${set}, federt auf ${angle} zurück`),
+    unloaded: (angle) => `${angle}, ohne Last gemessen`,
     allTools: 'beliebig; sie dürfen die ganze Linie entlang stehen',
     tools: (pieces, from, side, gap) =>
       `${pieces.join(' + ')}, von links; sie beginnen ${from} ${side === 'in' ? 'innerhalb' : 'außerhalb'} des linken Endes der Kantung${gap === '' ? '' : `, ${gap} Abstand`}`,

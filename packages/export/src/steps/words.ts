@@ -38,6 +38,8 @@ export interface StepWords {
     readonly stop: (size: string) => string;
     readonly noStop: string;
     readonly angle: (set: string, angle: string) => string;
+    /** An angle that is measured with the load taken off. */
+    readonly unloaded: (angle: string) => string;
     readonly allTools: string;
     readonly tools: (pieces: readonly string[], from: string, side: 'in' | 'out', gap: string) => string;
     readonly unit: (size: string) => string;

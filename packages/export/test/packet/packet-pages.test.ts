@@ -65,10 +65,10 @@ test('sets multiply pieces and mass, not the sheets of plans', () => {
   expect(sectionOf(three, 'plans')).toHaveLength(sectionOf(pages, 'plans').length);
 });
 
-test('only the sections asked for, in the order of the packet', () => {
+test('cautions and the sections asked for, in the order of the packet', () => {
   const some = pagesOf(carrier, { sections: ['inspection', 'cuts'] });
   const names = some.flatMap((p) => p.anchors?.map((a) => a.name) ?? []);
-  expect(names).toEqual(['cover', 'cuts', 'inspection']);
+  expect(names).toEqual(['cover', 'cautions', 'cuts', 'inspection']);
 });
 
 describe('a shop', () => {
@@ -173,6 +173,41 @@ test('large print: no text is under 3 mm, pictures of steps and templates includ
   expect(small).toEqual([]);
   expect(pictures.size).toBeGreaterThan(0);
   for (const w of wordsOf([...pictures])) expect(w.height).toBeGreaterThanOrEqual(2.4);
+});
+
+describe('the cover speaks of what is in the packet only', () => {
+  const cover = (options: Parameters<typeof pagesOf>[1]) =>
+    saidOn(sectionOf(pagesOf(carrier, options), 'cover'));
+
+  test.each([
+    ['cuts', [], ['operations', 'plan', 'template']],
+    ['plans', ['A plan is for marking out'], ['operations one by one', 'template']],
+    ['operations', ['operations one by one'], ['A plan is', 'which plan', 'template']],
+    ['templates', ['A template is a pattern'], ['operations', 'plan']],
+  ] as const)('only %s', (section, says, not) => {
+    const said = cover({ sections: [section] });
+    expect(said).toContain('Read the cautions first.');
+    for (const text of says) expect(said).toContain(text);
+    for (const text of not) expect(said).not.toMatch(new RegExp(`\\b${text}`));
+  });
+
+  test('worksheets', () => {
+    const said = cover({ worksheet: true, sets: 3 });
+    expect(said).toContain('A worksheet is a plan with sizes left out');
+    expect(said).not.toMatch(/operations one by one|cut list|template/);
+  });
+
+  test('every page of a set says which set it is of', () => {
+    const own = sectionOf(pagesOf(carrier, { worksheet: true, sets: 3 }), 'worksheets');
+    const sets = own.map((p) =>
+      wordsOf([p])
+        .filter((w) => w.at[1] < 6 && /^Set \d of 3$/.test(w.text))
+        .map((w) => w.text),
+    );
+    expect(sets.every((s) => s.length === 1)).toBe(true);
+    const each = own.length / 3;
+    expect(sets.flat()).toEqual(own.map((_, i) => `Set ${Math.floor(i / each) + 1} of 3`));
+  });
 });
 
 describe.each(['en', 'de'] as const)('large print in fractions, %s', (language) => {

@@ -45,9 +45,8 @@ describe.each(CASES)('$name', (one) => {
       if (step.press !== null)
         for (const text of [
           step.press.punch,
-          step.press.die,
           `V ${step.press.opening} mm`,
-          'kN',
+          `${Number(step.press.force.toFixed(1))} kN`,
           'back gauge',
         ])
           expect(texts).toContain(text);
@@ -111,4 +110,29 @@ test('pages become a PDF with tones and black text after them', async () => {
   const pages = pagesOf(caseOf('tote end'));
   const bytes = await pagesPdf(pages, { title: 'steps', language: 'en', face: typeface() });
   expect(Buffer.from(bytes).toString('latin1').slice(0, 5)).toBe('%PDF-');
+});
+
+describe('a press in words', () => {
+  const one = caseOf('step on a press');
+  const renamed = (die: string) => ({
+    ...one,
+    sequence: {
+      ...one.sequence,
+      steps: one.sequence.steps.map((s) => ({ ...s, press: s.press === null ? null : { ...s.press, die } })),
+    },
+  });
+
+  test('a die named after its opening is told once, another with both', () => {
+    const { opening } = one.sequence.steps[0]?.press ?? { opening: Number.NaN };
+    for (const name of [`V${opening}`, `V ${opening}`]) {
+      const texts = textsOf(pagesOf(renamed(name))[0] as Page);
+      expect(texts).toContain(`V ${opening} mm`);
+      expect(texts).not.toContain(name);
+    }
+    expect(said(pagesOf(renamed('long die'))[0] as Page)).toContain(`long die, V ${opening} mm`);
+  });
+
+  test('the angle is measured with the load off', () => {
+    for (const page of pagesOf(one)) expect(said(page)).toContain('with the load off');
+  });
 });
