@@ -21,7 +21,8 @@ export function orderFindings({ part, shop, status, proved, reasons, mends }: Se
       severity: 'error',
       part,
       ...(reason?.by == null ? {} : { value: reason.by, limit: 0, unit: 'mm' as const }),
-      message: (say) => `${which} in ${shop}${reason ? `: ${inWords(reason.message, say)}` : ''}`,
+      message: (say) =>
+        `${which} in ${shop === '' ? 'the shop' : shop}${reason ? `: ${inWords(reason.message, say)}` : ''}`,
       source: 'every order tried on the machines of the shop',
       fix,
     },
