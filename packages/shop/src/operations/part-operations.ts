@@ -122,8 +122,8 @@ function bends(plan: PartPlan, sequence: Sequence | null): readonly Operation[] 
 
 function toolsFor({ action, step }: BendWork): readonly ToolName[] {
   const machine = step?.machine ?? 'brake';
-  if (machine === 'hand') return ['mallet', 'square'];
-  if (machine === 'vise') return ['vise', 'mallet', 'square'];
+  if (machine === 'hand') return ['mallet'];
+  if (machine === 'vise') return ['vise', 'mallet', step?.angle === 90 ? 'square' : 'protractor'];
   if (action === 'roll') return [machine, 'mallet'];
   return action === 'bend' ? [machine, 'protractor'] : [machine];
 }
