@@ -40,11 +40,10 @@ async function run(
   const { plan } = opened;
   const chosen = chosenParts(plan, part);
   if (typeof chosen === 'string') return refuse(host, json, 'part-unknown', 'order', chosen);
-  const names = chosen.map((p) => p.name);
   const inShop = await plannedIn({ ...plan, parts: chosen }, opened.shop);
   if (inShop === null) return EXIT.done;
   const { sequenceEntry } = await import('@tinwright/export');
-  const sequences = inShop.sequences.filter((s) => names.includes(s.part));
+  const { sequences } = inShop;
   const say = sayIn(plan.job.units);
   if (json) {
     const parts = sequences.map((s) => ({ name: s.part, sequence: sequenceEntry(s, say) }));
