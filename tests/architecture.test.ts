@@ -1,4 +1,4 @@
-// Imports run in one direction: packages cli → export → shop → core, layers only downward; no cycles, no deep
+// Imports run in one direction: packages cli → export → cutting, shop → core, layers only downward; no cycles, no deep
 // imports into a package, no Node built-ins outside cli, no verifier that imports what it verifies.
 import {
   existsSync,
@@ -16,7 +16,7 @@ import ts from 'typescript';
 import { expect, test } from 'vitest';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
-const PACKAGES = ['core', 'shop', 'export', 'cli'];
+const PACKAGES = ['core', 'shop', 'cutting', 'export', 'cli'];
 const CORE = [
   'units',
   'errors',
@@ -45,8 +45,9 @@ const SHOP = [
   'job',
   'index.ts',
 ];
+const CUTTING = ['outline', 'stock', 'shear', 'nest', 'kerf', 'index.ts'];
 /** Layers of the packages that have them, lowest first. */
-const LAYERS: Readonly<Record<string, readonly string[]>> = { core: CORE, shop: SHOP };
+const LAYERS: Readonly<Record<string, readonly string[]>> = { core: CORE, shop: SHOP, cutting: CUTTING };
 /** Verifiers may share records and the plane with what they verify, never its routines. */
 const PRODUCERS = [
   'unfold',

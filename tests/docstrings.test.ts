@@ -11,7 +11,7 @@ const { options } = ts.parseJsonConfigFileContent(
   join(ROOT, 'tests'),
 );
 
-test.each(['core', 'shop', 'export', 'cli'])('every export of %s has a docstring', (name) => {
+test.each(['core', 'shop', 'cutting', 'export', 'cli'])('every export of %s has a docstring', (name) => {
   const door = join(ROOT, 'packages', name, 'src/index.ts');
   const program = ts.createProgram([door], options);
   const checker = program.getTypeChecker();

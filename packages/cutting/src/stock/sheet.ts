@@ -1,0 +1,49 @@
+import type { Point } from '@tinwright/core';
+
+/** Direction of the rolling lines: along x, along y, or nobody minds. */
+export type Grain = 'x' | 'y' | null;
+
+/** Strips along the edges of a sheet that no blank may use, mm, each 0 or more. */
+export interface Trim {
+  readonly west: number;
+  readonly east: number;
+  readonly south: number;
+  readonly north: number;
+}
+
+/**
+ * Stock of one kind: a full sheet as bought, or an offcut kept from an earlier job.
+ * Lengths mm, origin at the lower left corner, x to the right, y up.
+ */
+export interface StockSheet {
+  readonly name: string;
+  readonly origin: 'sheet' | 'offcut';
+  /** Name of a row of the materials table. */
+  readonly material: string;
+  /** mm */
+  readonly thickness: number;
+  /** Size along x, mm; of an outline, its extent. */
+  readonly x: number;
+  /** Size along y, mm; of an outline, its extent. */
+  readonly y: number;
+  /** An offcut's corners, counter-clockwise, its extent starting at (0, 0); null where it is the whole rectangle. */
+  readonly outline: readonly Point[] | null;
+  /** How many there are; Infinity where more can be had. */
+  readonly count: number;
+  /** Price of one, in the shop's money; null where nobody said. */
+  readonly price: number | null;
+  readonly grain: Grain;
+  readonly trim: Trim;
+}
+
+/** All that may be cut, and how. */
+export interface Rack {
+  readonly sheets: readonly StockSheet[];
+  /** Material lost by one cut, mm; 0 on a shear. */
+  readonly kerf: number;
+  /** The least offcut worth keeping, mm, either way round. */
+  readonly leastOffcut: { readonly x: number; readonly y: number };
+}
+
+/** A trim of nothing. */
+export const NO_TRIM: Trim = { west: 0, east: 0, south: 0, north: 0 };
