@@ -8,7 +8,7 @@ import { ready, root } from './ready.mjs';
 ready();
 const built = (name) => import(pathToFileURL(join(root, 'packages', name, 'dist', 'index.js')).href);
 const [{ FAMILIES, planJob, readJob }, { assemblyPicture, toSvg }, { main }] = await Promise.all(
-  ['core', 'export', 'cli'].map(built),
+  ['core', 'files', 'cli'].map(built),
 );
 process.chdir(root);
 for (const { name } of FAMILIES)

@@ -13,7 +13,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { FAMILIES, planJob, readJob } from '@tinwright/core';
-import { assemblyPicture, familyPicture, toSvg } from '@tinwright/export';
+import { assemblyPicture, familyPicture, toSvg } from '@tinwright/files';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';

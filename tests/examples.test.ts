@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type AnyFamily, FAMILIES, planJob, readJob } from '@tinwright/core';
-import { jobFiles, jobJsonSchema, shopJsonSchema } from '@tinwright/export';
+import { jobFiles, jobJsonSchema, shopJsonSchema } from '@tinwright/files';
 import { planSequence, readShop, verifySequence } from '@tinwright/shop';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';

@@ -3,14 +3,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type AnyFamily, FAMILIES, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
-import {
-  jobFiles,
-  type Making,
-  makingOf,
-  type PacketOptions,
-  packetFiles,
-  packetPages,
-} from '@tinwright/export';
+import { jobFiles } from '@tinwright/files';
+import { type Making, makingOf, type PacketOptions, packetFiles, packetPages } from '@tinwright/paper';
 import { DEFAULT_SHOP, jobOperations } from '@tinwright/shop';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';

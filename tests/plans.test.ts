@@ -11,16 +11,8 @@ import {
   planJob,
   readJob,
 } from '@tinwright/core';
-import {
-  DIMS_NAMES,
-  jobFiles,
-  type OutFile,
-  PAPERS,
-  partPlan,
-  partTemplate,
-  planFiles,
-  templateFiles,
-} from '@tinwright/export';
+import { jobFiles, type OutFile } from '@tinwright/files';
+import { DIMS_NAMES, PAPERS, partPlan, partTemplate, planFiles, templateFiles } from '@tinwright/paper';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';

@@ -9,7 +9,7 @@ import {
   planJob,
   readJob,
 } from '@tinwright/core';
-import { jobFiles } from '@tinwright/export';
+import { jobFiles } from '@tinwright/files';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { bendings, paramsOf, sheets } from './kit/arbitrary.js';

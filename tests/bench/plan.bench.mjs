@@ -1,6 +1,6 @@
 // A plan of the carrier's body to PDF, a page of it, against pdfkit drawing the same lines and texts bare.
 import { planJob, readJob } from '@tinwright/core';
-import { makingOf, packetFiles, pagesPdf, partPlan, typeface } from '@tinwright/export';
+import { makingOf, packetFiles, pagesPdf, partPlan, typeface } from '@tinwright/paper';
 import PDFDocument from 'pdfkit';
 import { toBytes } from 'pdfkit/output';
 import { carrierData } from './carrier.mjs';

@@ -1,6 +1,6 @@
 // A thousand sizes of the carrier's body to DXF and SVG text, against dxf-writer alone on the same entities.
 import { planJob, readJob } from '@tinwright/core';
-import { flatDrawing, toDxf, toSvg } from '@tinwright/export';
+import { flatDrawing, toDxf, toSvg } from '@tinwright/files';
 import Drawing from 'dxf-writer';
 import { carrierData } from './carrier.mjs';
 

@@ -1,7 +1,7 @@
 // Random parameters of any family, made from its JSON Schema and its example: sizes scaled from the example where
 // it has them, words from their lists, groups and optional values there or not.
 import type { AnyFamily } from '@tinwright/core';
-import { jobJsonSchema, type SchemaNode } from '@tinwright/export';
+import { jobJsonSchema, type SchemaNode } from '@tinwright/files';
 import fc from 'fast-check';
 
 const COMMON = ['name', 'family', 'quantity', 'note', 'stock', 'bending'];

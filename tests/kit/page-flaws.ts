@@ -1,6 +1,6 @@
 // What is wrong with a page as a reader sees it: texts on texts, on lines, or off the paper. Knows nothing of how pages
 // are laid out.
-import type { Item, Page, Words } from '@tinwright/export';
+import type { Item, Page, Words } from '@tinwright/paper';
 
 type Point = readonly [number, number];
 type Box = readonly [x0: number, y0: number, x1: number, y1: number];

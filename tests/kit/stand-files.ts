@@ -1,7 +1,7 @@
 // Puts an object together from what was written: every part folded from its cut file, every piece moved by the
 // matrix of the manifest. Nothing of the assembly code is used.
 import type { JobPlan } from '@tinwright/core';
-import { jobFiles } from '@tinwright/export';
+import { jobFiles } from '@tinwright/files';
 import type { Manifold, Mat4 } from 'manifold-3d';
 import {
   type FoldedPieces,

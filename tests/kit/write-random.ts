@@ -3,7 +3,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { FAMILIES, JobError, planJob, readJob } from '@tinwright/core';
-import { type DxfForm, jobFiles } from '@tinwright/export';
+import { type DxfForm, jobFiles } from '@tinwright/files';
 import fc from 'fast-check';
 import { paramsOf, sheets } from './arbitrary.js';
 

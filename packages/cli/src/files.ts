@@ -12,7 +12,7 @@ import {
   stat,
 } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve } from 'node:path';
-import type { OutFile } from '@tinwright/export';
+import type { OutFile } from '@tinwright/files';
 import { WriteError } from './failure.js';
 import { exists, kindOf } from './file-kind.js';
 import { lockBeside } from './lock.js';

@@ -4,7 +4,7 @@ import { type Host, many, paint, table } from './console.js';
 
 /** A bend order as text: a line for every operation, or why there is none and what would change that. */
 export async function sequenceText(host: Host, sequence: Sequence, say: Say): Promise<string> {
-  const { stepNote } = await import('@tinwright/export');
+  const { stepNote } = await import('@tinwright/files');
   const { part, status, steps, reasons, mends } = sequence;
   const head = `${paint(host, 'bold', part)}: ${headWords(sequence)}\n`;
   if (status === 'infeasible') {

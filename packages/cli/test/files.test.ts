@@ -1,6 +1,6 @@
 import { chmod, lstat, mkdir, readFile, readlink, rename, stat, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { OutFile } from '@tinwright/export';
+import type { OutFile } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
 import { WriteError } from '../src/failure.js';
 import { writeSet } from '../src/files.js';

@@ -1,5 +1,5 @@
 import { JobError, pathText, problemText, quoted } from '@tinwright/core';
-import type { DrawnFiles } from '@tinwright/export';
+import type { DrawnFiles } from '@tinwright/paper';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
 import type { OptionSpec } from './command.js';

@@ -58,7 +58,7 @@ async function run(options: Options, host: Host, all: readonly AnyFamily[]): Pro
 
 async function drawFamily(family: AnyFamily, path: string, host: Host, json: boolean): Promise<ExitCode> {
   const [{ familyPicture, toSvg }, { writeOne }] = await Promise.all([
-    import('@tinwright/export'),
+    import('@tinwright/files'),
     import('../files.js'),
   ]);
   return writing(host, json, () => writeOne(path, toSvg(familyPicture(family))));

@@ -1,5 +1,7 @@
 import { join } from 'node:path';
-import { type AnyFamily, plainNumber } from '@tinwright/core';
+import { type AnyFamily, type JobPlan, plainNumber } from '@tinwright/core';
+import type { OutFile } from '@tinwright/files';
+import type { ShopPlan } from '@tinwright/shop';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
@@ -64,12 +66,18 @@ async function run(
   const { plan } = opened;
   const inShop = await plannedIn(plan, opened.shop);
   const findings = inShop?.findings ?? plan.findings;
-  const [{ jobFiles }, { writeSet }] = await Promise.all([
-    import('@tinwright/export'),
-    import('../files.js'),
-  ]);
+  const [{ jobFiles }, { writeSet }] = await Promise.all([import('@tinwright/files'), import('../files.js')]);
   const wrong = worst(findings) === 'error';
-  const files = strict && wrong ? [] : await jobFiles(plan, { dxf, pictures, views, inShop, steps });
+  const files =
+    strict && wrong
+      ? []
+      : await jobFiles(plan, {
+          dxf,
+          pictures,
+          views,
+          inShop,
+          also: steps ? await stepsOf(plan, inShop) : [],
+        });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
@@ -91,6 +99,11 @@ async function run(
     if (wrong && files.length > 0) host.out('Written, but a finding is an error.\n');
   }
   return wrong ? EXIT.findings : EXIT.done;
+}
+
+/** A picture of every bend. Its package takes its time to load, so only here. */
+async function stepsOf(plan: JobPlan, inShop: ShopPlan | null): Promise<readonly OutFile[]> {
+  return inShop === null ? [] : (await import('@tinwright/paper')).jobStepFiles(plan, inShop);
 }
 
 /** The file that shows most: the assembled object, else the first part. */

@@ -42,7 +42,7 @@ async function run(
   if (typeof chosen === 'string') return refuse(host, json, 'part-unknown', 'order', chosen);
   const inShop = await plannedIn({ ...plan, parts: chosen }, opened.shop);
   if (inShop === null) return EXIT.done;
-  const { sequenceEntry } = await import('@tinwright/export');
+  const { sequenceEntry } = await import('@tinwright/files');
   const { sequences } = inShop;
   const say = sayIn(plan.job.units);
   if (json) {

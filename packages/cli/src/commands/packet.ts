@@ -1,5 +1,6 @@
 import { type AnyFamily, quoted, suggestion, type ToleranceClass } from '@tinwright/core';
-import type { DimsName, Language, OutFile, PacketForm, Section } from '@tinwright/export';
+import type { OutFile } from '@tinwright/files';
+import type { DimsName, Language, PacketForm, Section } from '@tinwright/paper';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { openJob } from '../open-job.js';
@@ -101,7 +102,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', date, sections, tolerance } = options;
   const forms = formsOf(out);
   const written = await refusable('packet', host, json, async () => {
-    const { makingOf, packetFiles } = await import('@tinwright/export');
+    const { makingOf, packetFiles } = await import('@tinwright/paper');
     const asked = {
       paper,
       dims,

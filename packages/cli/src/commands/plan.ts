@@ -1,5 +1,5 @@
 import type { AnyFamily, ToleranceClass } from '@tinwright/core';
-import type { DimsName } from '@tinwright/export';
+import type { DimsName } from '@tinwright/paper';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
@@ -61,7 +61,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { units } = opened.plan.job;
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', scale, tolerance, date } = options;
   return drawing('plan', out, host, json, async () => {
-    const { planFiles } = await import('@tinwright/export');
+    const { planFiles } = await import('@tinwright/paper');
     const asked = { paper, dims, tolerance, ...(scale && { scale }), ...(date && { date }) };
     return planFiles(opened.plan, parts, asked, spareFile);
   });

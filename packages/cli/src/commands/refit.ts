@@ -56,10 +56,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   );
   if ('exit' in opened) return opened.exit;
   const { after, changes, changed } = opened.answer;
-  const [{ jobFiles }, { writeSet }] = await Promise.all([
-    import('@tinwright/export'),
-    import('../files.js'),
-  ]);
+  const [{ jobFiles }, { writeSet }] = await Promise.all([import('@tinwright/files'), import('../files.js')]);
   const cut = { ...after, parts: changed, assembly: null };
   const files = changed.length === 0 ? [] : await jobFiles(cut, { dxf });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));

@@ -38,7 +38,7 @@ export const starter: AnyCommand = command<Options>({
 
 async function run({ kind, schema }: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   if (schema) {
-    const { jobJsonSchema, shopJsonSchema } = await import('@tinwright/export');
+    const { jobJsonSchema, shopJsonSchema } = await import('@tinwright/files');
     const chosen = kind === SHOP ? shopJsonSchema() : jobJsonSchema(families);
     host.out(`${JSON.stringify(chosen, null, 2)}\n`);
     return EXIT.done;

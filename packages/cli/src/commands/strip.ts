@@ -114,7 +114,7 @@ async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
   const { bend, material } = read.answer;
   const [{ stripSample }, { stripFiles }, { writeSet, writeOne }] = await Promise.all([
     import('@tinwright/shop'),
-    import('@tinwright/export'),
+    import('@tinwright/files'),
     import('../files.js'),
   ]);
   const sample = stripSample(material, bend, count, units);

@@ -1,5 +1,5 @@
 import { type AnyFamily, parseLength, type Unit } from '@tinwright/core';
-import type { DimsName, Medium, Paper } from '@tinwright/export';
+import type { DimsName, Medium, Paper } from '@tinwright/paper';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
@@ -49,7 +49,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { units } = opened.plan.job;
   const parts = chosenParts(opened.plan, options.part);
   if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'template', parts);
-  const { PAPERS, templateFiles } = await import('@tinwright/export');
+  const { PAPERS, templateFiles } = await import('@tinwright/paper');
   const medium = mediumOf(options, units, PAPERS);
   if (typeof medium === 'string') return refuse(host, json, 'usage', 'template', medium);
   const { dims = units } = options;

@@ -1,0 +1,27 @@
+// The door of @tinwright/files. Names, no `export *`.
+export type { Drawing, DrawingLayer, Shape } from './drawing.js';
+export { toDxfR12 } from './dxf/r12.js';
+export { toDxf } from './dxf/r2000.js';
+export { type DxfForm, dxfOf } from './dxf/write.js';
+export { cutFiles, jobFiles, partDxf, type Wanted } from './job-files.js';
+export { jobJsonSchema, type SchemaNode } from './job-schema.js';
+export {
+  type CutLayerName,
+  LAYERS,
+  type LayerName,
+  type LayerStyle,
+  type PictureLayerName,
+} from './layers.js';
+export { toMakerModel } from './maker/to-maker-model.js';
+export { manifestOf, manifestText, type PartFiles } from './manifest.js';
+export type { OutFile } from './out-file.js';
+export { pictureFiles, viewFiles } from './picture-files.js';
+export { sequenceEntry } from './sequence-entry.js';
+export { stepNote } from './sequence-note.js';
+export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
+export { flatDrawing } from './sheets/flat.js';
+export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';
+export { viewsDrawing } from './sheets/views.js';
+export { shopJsonSchema } from './shop-schema.js';
+export { stripFiles } from './strip-files.js';
+export { toSvg } from './svg/write.js';

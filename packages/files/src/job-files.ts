@@ -1,0 +1,65 @@
+import type { JobPlan, PartPlan } from '@tinwright/core';
+import type { ShopPlan } from '@tinwright/shop';
+import { type DxfForm, dxfOf } from './dxf/write.js';
+import { manifestOf, manifestText, type PartFiles } from './manifest.js';
+import type { OutFile } from './out-file.js';
+import { pictureFiles, viewFiles } from './picture-files.js';
+import { flatDrawing } from './sheets/flat.js';
+import { toSvg } from './svg/write.js';
+
+/** What of a job is written besides the cut files. */
+export interface Wanted {
+  readonly dxf: DxfForm;
+  /** Pictures and 3D models of every part and of the object. */
+  readonly pictures?: boolean;
+  /** Front, top and side view of every formed part as DXF. */
+  readonly views?: boolean;
+  /** The job as a shop makes it: its bend orders and findings go to the manifest. */
+  readonly inShop?: ShopPlan | null;
+  /** Files drawn elsewhere that belong to the set: the manifest lists them too. */
+  readonly also?: readonly OutFile[];
+}
+
+/** Everything `tinwright make` writes for a job, manifest last. Same plan, same bytes. */
+export async function jobFiles(plan: JobPlan, wanted: Wanted): Promise<readonly OutFile[]> {
+  const files = [
+    ...cutFiles(plan, wanted.dxf),
+    ...(wanted.pictures ? await pictureFiles(plan) : []),
+    ...(wanted.views ? viewFiles(plan, wanted.dxf) : []),
+    ...(wanted.also ?? []),
+  ];
+  return [...files, manifestFile(plan, files, wanted.inShop ?? null)];
+}
+
+/** The cut files of a job: a DXF and an SVG for every part. */
+export function cutFiles(plan: JobPlan, form: DxfForm): readonly OutFile[] {
+  return plan.parts.flatMap((p): readonly OutFile[] => {
+    const { dxf, svg } = filesOf(p);
+    return [
+      { path: dxf, content: partDxf(p, form) },
+      { path: svg, content: toSvg(flatDrawing(p.flat, p.name, [p.name])) },
+    ];
+  });
+}
+
+/** The manifest of a set of files; it stands last among them. */
+function manifestFile(plan: JobPlan, files: readonly OutFile[], inShop: ShopPlan | null): OutFile {
+  return {
+    path: 'job.json',
+    content: manifestText(
+      manifestOf(
+        plan,
+        filesOf,
+        files.map((f) => f.path),
+        inShop,
+      ),
+    ),
+  };
+}
+
+const filesOf = ({ name }: PartPlan): PartFiles => ({ dxf: `parts/${name}.dxf`, svg: `parts/${name}.svg` });
+
+/** The cut file of one part. R12 has no units, so there a second line of the note says them. */
+export function partDxf({ flat, name }: Pick<PartPlan, 'flat' | 'name'>, form: DxfForm): string {
+  return dxfOf(flatDrawing(flat, name, form === 'r12' ? [name, 'mm'] : [name]), form);
+}

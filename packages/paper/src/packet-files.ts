@@ -1,0 +1,55 @@
+import type { JobPlan } from '@tinwright/core';
+import type { OutFile } from '@tinwright/files';
+import { pagesHtml } from './html/write.js';
+import { LANGUAGES } from './packet/languages.js';
+import type { Making } from './packet/making.js';
+import { type PacketOptions, packetPages } from './packet/packet-pages.js';
+import type { Page } from './page/page.js';
+import { isPlain, typeface } from './page/typeface.js';
+import { pagesPdf } from './pdf/write.js';
+import type { SpareFile } from './plan-files.js';
+
+/** Forms a packet is written in. */
+export type PacketForm = 'pdf' | 'html';
+
+/** A packet written: how many pages it has, and its files. */
+export interface PacketFiles {
+  readonly pages: number;
+  readonly files: readonly OutFile[];
+}
+
+/**
+ * The packet of a job as `packet.pdf` and `packet.html`.
+ * @param spare font for characters the standard fonts lack
+ * @throws JobError as `packetPages`
+ */
+export async function packetFiles(
+  plan: JobPlan,
+  making: Making,
+  options: PacketOptions,
+  forms: readonly PacketForm[],
+  spare: SpareFile | null = null,
+): Promise<PacketFiles> {
+  let { face = typeface() } = options;
+  let pages = packetPages(plan, making, { ...options, face });
+  if (spare !== null && face.spare === null && !pages.every(plain)) {
+    const { spareFont } = await import('./page/spare-font.js'); // only here: the library takes its time to load
+    face = typeface(spareFont(await spare()));
+    pages = packetPages(plan, making, { ...options, face });
+  }
+  const { packet, plans } = LANGUAGES[options.language ?? 'en'];
+  const info = { title: packet.packet(plan.job.name), language: plans.language };
+  const files = await Promise.all(
+    forms.map(async (form): Promise<OutFile> => {
+      const content =
+        form === 'pdf'
+          ? await pagesPdf(pages, { ...info, face })
+          : pagesHtml(pages, { ...info, contents: packet.contents });
+      return { path: `packet.${form}`, content };
+    }),
+  );
+  return { pages: pages.length, files };
+}
+
+const plain = ({ blocks }: Page): boolean =>
+  blocks.every((b) => b.items.every((i) => i.kind !== 'words' || isPlain(i.text)));

@@ -1,0 +1,82 @@
+import { assemblyPicture, partPicture } from '@tinwright/files';
+import { letterOf } from '@tinwright/files/internal';
+import type { Flowing } from '../page/flow.js';
+import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
+import { drawingFigure, heightOf, hung } from './drawing-figure.js';
+import { blankText, massText, type PacketKit, stockText } from './kit.js';
+import type { Has } from './words.js';
+
+const TALLEST = 95; // mm of the picture
+
+/**
+ * The cover: what it will be, and its parts.
+ * @param sections that stand behind it
+ */
+export function coverFlows(kit: PacketKit, sections: readonly string[]): readonly Flowing[] {
+  const { plan, words, setting, sets } = kit;
+  const { note } = plan.job;
+  const has: Has = (section) => sections.includes(section);
+  return [
+    ...(note === '' ? [] : [notesFlow(null, [note], setting)]),
+    pictureFlow(kit),
+    partsFlow(kit),
+    notesFlow(null, [...(sets > 1 ? [words.cover.sets(sets, has)] : []), words.cover.start(has)], setting),
+  ];
+}
+
+function pictureFlow({ plan, words, setting }: PacketKit): Flowing {
+  const { assembly, job, parts } = plan;
+  const [first] = parts;
+  const drawing =
+    assembly !== null
+      ? assemblyPicture(job.name, assembly, 'letters only')
+      : first === undefined
+        ? null
+        : partPicture(first.name, first);
+  const alt =
+    assembly !== null
+      ? words.cover.pictureAlt(job.name, assembly.placed.map((p) => p.piece).join(', '))
+      : words.cover.partAlt(first?.name ?? '');
+  return (width) => {
+    const heading = headingStrip(words.cover.picture, setting);
+    if (drawing === null) return { alt: null, heading, head: null, rows: [] };
+    const figure = drawingFigure(drawing, alt, [width, TALLEST], setting);
+    const rows = [{ height: heightOf(figure), items: hung(figure, width), alt }];
+    return { alt: null, heading, head: null, rows };
+  };
+}
+
+/** Parts with the letters of their pieces on the picture. */
+function partsFlow(kit: PacketKit): Flowing {
+  const { plan, words, plans, setting, sets, dims } = kit;
+  const { columns: c, mass, parts: heading } = words.cover;
+  const placed = plan.assembly?.placed ?? [];
+  const letters = (name: string) =>
+    placed.flatMap(({ part }, i) => (part.name === name ? [letterOf(i)] : [])).join(' ');
+  const total = plan.parts.reduce((sum, p) => sum + p.mass * p.quantity, 0) * sets;
+  return tableFlow(
+    {
+      heading,
+      columns: [
+        { title: c.letter },
+        { title: c.part },
+        { title: c.what, grows: true },
+        { title: c.make, align: 'end' },
+        { title: c.stock, grows: true },
+        { title: `${c.blank}, ${dims.unit}`, align: 'end' },
+        { title: c.mass, align: 'end' },
+      ],
+      rows: plan.parts.map((p) => [
+        letters(p.name),
+        p.name,
+        plans.said(p.family.describe.title),
+        String(p.quantity * sets),
+        stockText(p, kit),
+        blankText(p, kit),
+        massText(p.mass, dims),
+      ]),
+      notes: [mass(massText(total, dims))],
+    },
+    setting,
+  );
+}

@@ -1,0 +1,132 @@
+import type { Box, Formed, Point } from '@tinwright/core';
+import {
+  FRONT,
+  ISOMETRIC,
+  partSurface,
+  SIDE,
+  see,
+  TOP,
+  type View,
+  type VisibleLine,
+  visibleLines,
+} from '@tinwright/files/internal';
+import { boxOfItems } from '../page/box.js';
+import type { Figure } from '../page/figure.js';
+import { letter } from '../page/letter.js';
+import { type Item, moved } from '../page/page.js';
+import { SCALES } from '../page/paper.js';
+import type { Typeface } from '../page/typeface.js';
+import { dimension } from './dimension.js';
+import type { Dims } from './dims.js';
+import { firstAngleSymbol } from './first-angle-symbol.js';
+import type { PlanWords } from './words.js';
+
+/** What the picture of a formed part is drawn with. */
+export interface FormedAsk {
+  readonly name: string;
+  readonly formed: Formed;
+  readonly dims: Dims;
+  readonly words: PlanWords;
+  readonly face: Typeface;
+  readonly height: number;
+}
+
+const SHARE = 0.6; // of the width for the three views
+const TALLEST = 32; // heights of text
+const APART = 6; // heights of text between two views
+const OFF = 3; // heights of text from a view to its dimension line
+const LEAST_HOLE = 0.8; // mm on the page
+const BETWEEN = 8; // mm between views and isometric picture
+
+/** A formed part in three views with its finished sizes and in an isometric picture, `width` mm wide. */
+export function formedFigure(ask: FormedAsk, width: number): Figure {
+  const { name, formed, words, face, height } = ask;
+  const views = threeViews(ask, width * SHARE);
+  const across = views.box.max[0] - views.box.min[0];
+  const up = views.box.max[1] - views.box.min[1];
+  const left = moved(views.items, [-views.box.min[0], -views.box.min[1]]);
+  const free: Point = [width - across - BETWEEN, Math.max(up, 0.6 * TALLEST * height)];
+  const caption = (text: string, at: Point) => letter(face, text, at, { height, align: 'middle' });
+  const below = 3 * height; // for the caption
+  const [w, h] = extent(formed, ISOMETRIC);
+  const scale = Math.min(free[0] / w, (free[1] - below) / h);
+  const { items: picture, box } = drawn(formed, ISOMETRIC, scale);
+  const middle = across + BETWEEN + free[0] / 2;
+  const isometric = moved(picture, [middle - (box.min[0] + box.max[0]) / 2, below - box.min[1]]);
+  const items = [...left, ...isometric, caption(words.isometric, [middle, 0.3 * height])];
+  return { alt: words.formedAlt(name), items, box: boxOfItems(items) as Box };
+}
+
+/** Front view, top view below it, left side view to its right (first angle, ISO 5456-2), at the largest scale that fits. */
+function threeViews(
+  { formed, dims, words, face, height }: FormedAsk,
+  most: number,
+): { items: readonly Item[]; box: Box } {
+  const [X, Y, Z] = formed.size;
+  const apart = APART * height;
+  const band = (OFF + 2) * height;
+  const fits = (s: number) =>
+    band + X * s + apart + Y * s <= most && Z * s + apart + Y * s + band + 2 * height <= TALLEST * height;
+  const { ratio, text } = SCALES.find((s) => fits(s.ratio)) ?? (SCALES.at(-1) as (typeof SCALES)[number]);
+  const at = (view: View, [dx, dy]: Point) => {
+    const { items, box } = drawn(formed, view, ratio);
+    return moved(items, [dx - box.min[0], dy - box.min[1]]);
+  };
+  const [x, y, z] = [X * ratio, Y * ratio, Z * ratio];
+  const size = (
+    axis: 0 | 1,
+    from: number,
+    to: number,
+    edge: number,
+    value: number,
+    beside: 'before' | 'after',
+  ) =>
+    dimension(
+      { axis, from, to, edge, off: -OFF * height, text: dims.text(value), value, beside },
+      face,
+      height,
+    );
+  const caption = (said: string, px: number, py: number) =>
+    letter(face, said, [px, py - 1.8 * height], { height, align: 'middle' });
+  const front = y + apart;
+  const items = [
+    ...at(TOP, [0, 0]),
+    ...at(FRONT, [0, front]),
+    ...at(SIDE, [x + apart, front]),
+    ...size(0, 0, x, 0, X, 'after'),
+    ...size(1, 0, y, 0, Y, 'before'),
+    ...size(1, front, front + z, 0, Z, 'after'),
+    caption(words.top, x / 2, -(OFF + 0.8) * height),
+    caption(words.front, x / 2, front),
+    caption(words.side, x + apart + y / 2, front),
+    ...firstAngleSymbol([x + apart, 0], 2 * height),
+    letter(face, words.viewScale(text), [x + apart, -(OFF + 2.6) * height], { height }),
+  ];
+  return { items, box: boxOfItems(items) as Box };
+}
+
+/** The visible lines of a part from one side at a scale, without holes too small to see. */
+function drawn(formed: Formed, view: View, scale: number): { items: readonly Item[]; box: Box } {
+  const panels = formed.panels.map((p) => ({
+    ...p,
+    holes: p.holes.filter((h) => h.diameter * scale >= LEAST_HOLE),
+  }));
+  const on = ([x, y]: Point): Point => [x * scale, y * scale];
+  const items = visibleLines(partSurface({ ...formed, panels }, view), view).map(
+    (l: VisibleLine): Item => ({
+      kind: 'stroke',
+      pen: l.kind === 'edge' ? 'wide' : 'narrow',
+      points: [on(l.from), on(l.to)],
+    }),
+  );
+  return { items, box: boxOfItems(items) as Box };
+}
+
+/** How wide and how high the box round a part looks, true size. */
+function extent({ box: { min, max } }: Formed, view: View): Point {
+  const corners = [min[0], max[0]].flatMap((x) =>
+    [min[1], max[1]].flatMap((y) => [min[2], max[2]].map((z) => see(view, [x, y, z]).at)),
+  );
+  const along = (k: 0 | 1) => Math.max(...corners.map((c) => c[k])) - Math.min(...corners.map((c) => c[k]));
+  return [along(0), along(1)];
+}

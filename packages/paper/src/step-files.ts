@@ -1,0 +1,27 @@
+import type { JobPlan, PartPlan } from '@tinwright/core';
+import type { OutFile } from '@tinwright/files';
+import type { Sequence, Shop, ShopPlan } from '@tinwright/shop';
+import { STEPS_ENGLISH } from './steps/english.js';
+import { type StepOptions, stepDrawings } from './steps/step-drawings.js';
+import { pageSvg } from './svg/page.js';
+
+/** Step pictures of a part's order as SVG: `steps/<part>-01.svg` and so on. */
+export function stepFiles(
+  part: PartPlan,
+  sequence: Sequence,
+  shop: Shop,
+  options: StepOptions = {},
+): readonly OutFile[] {
+  const { language } = options.words ?? STEPS_ENGLISH;
+  const pages = stepDrawings(part, sequence, shop, options);
+  const digits = Math.max(2, String(pages.length).length);
+  return pages.map((page, i) => ({
+    path: `steps/${part.name}-${String(i + 1).padStart(digits, '0')}.svg`,
+    content: pageSvg(page, language),
+  }));
+}
+
+/** Step pictures of every part that can be bent, in the unit of the job. */
+export function jobStepFiles({ job, parts }: JobPlan, { sequences, shop }: ShopPlan): readonly OutFile[] {
+  return parts.flatMap((p, i) => stepFiles(p, sequences[i] as Sequence, shop, { dims: job.units }));
+}

@@ -1,0 +1,46 @@
+import type { Point } from '@tinwright/core';
+import type { Surface } from '@tinwright/files/internal';
+import type { Pen } from '../page/page.js';
+import { cutOff } from './cut-off.js';
+import { mountedPieces } from './mounted.js';
+import type { Scene } from './scene.js';
+import { barSurface } from './tool-surface.js';
+import type { Tool } from './tools/tool.js';
+
+const PAST = 25; // mm tools are drawn past the ends of the bend
+const HIGH = 15; // mm of tools are drawn
+
+/** A surface with the pen its lines are drawn with. */
+export interface Drawn {
+  readonly pen: Pen;
+  readonly surface: Surface;
+  /** Its lines are drawn, not only its faces in the way. */
+  readonly kinds: readonly ('edge' | 'bend' | 'mark')[];
+}
+
+/** What holds the part or comes down on it: cut off a little over the sheet and past the ends of the line. */
+export function toolsDrawn(scene: Scene): readonly Drawn[] {
+  const { lines } = scene.state;
+  const [from, to] = [Math.min(...lines.map((l) => l[0])) - PAST, Math.max(...lines.map((l) => l[1])) + PAST];
+  const pieces = mountedPieces(scene)?.flat() ?? [{ from, to }];
+  const shown = (scene.machine?.before ?? []).filter((t) =>
+    ['fingers', 'punch', 'bar', 'jaw'].includes(t.name),
+  );
+  return shown.flatMap((t): readonly Drawn[] => {
+    const section = low(t);
+    const own = t.mounted ? pieces : [{ from, to }];
+    return own.flatMap((p): readonly Drawn[] => {
+      const [a, b] = [Math.max(p.from, from), Math.min(p.to, to)];
+      return b - a < 1 ? [] : [{ pen: 'narrow', surface: barSurface(section, [a, b]), kinds: ['edge'] }];
+    });
+  });
+}
+
+/** The lower part of a tool that stands on the sheet, the upper part of one that stands beside it. */
+function low({ name, outline }: Tool): readonly Point[] {
+  const zs = outline.map((p) => p[1]);
+  const [least, most] = [Math.min(...zs), Math.max(...zs)];
+  const above = name !== 'jaw' && (name !== 'bar' || most > 100);
+  const [from, to] = above ? [least, least + HIGH] : [Math.max(least, most - HIGH), most];
+  return cutOff(cutOff(outline, [0, 1], from), [0, -1], -to);
+}

@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { plannedCarrier } from '../../../files/test/carrier.js';
+import { pagesOf, saidOn, sectionOf } from './packet.js';
+
+const said = (by: unknown) =>
+  saidOn(sectionOf(pagesOf(plannedCarrier(by), { sections: ['joints'] }), 'joints'));
+
+test('every joint with its pieces, how many fasteners and how far apart', () => {
+  const plan = plannedCarrier();
+  const text = saidOn(sectionOf(pagesOf(plan), 'joints'));
+  for (const name of ['west', 'east', 'grip-west', 'grip-east']) {
+    const own = plan.assembly?.fasteners.filter((f) => f.joint === name).length;
+    expect(text).toMatch(new RegExp(`${name} [\\w-]+, [\\w-]+ spot weld ${own} [\\d.]+`));
+  }
+  expect(text).toContain('A body, B end-1, C end-2, D handle.'.replaceAll('\u00A0', ' '));
+});
+
+test('rivets: hole, drill and what they hold', () => {
+  const text = said({ 'blind-rivet': { diameter: 3.2 } });
+  expect(text).toContain('Ø3.3');
+  expect(text).toContain('Rivet 3.2 mm: drill 3.3 mm.');
+  expect(text).toContain('2 mm thick together');
+  // 2.5 D from an edge (NAVEDTRA 14251), 3 D apart (NAVEDTRA 14018)
+  expect(text).toMatch(/blind rivet 8 9\.6 /);
+  expect(text).toContain('NAVEDTRA 14251');
+});
+
+test('no strength is printed', () => {
+  expect(said('spot-weld')).toContain('not what it carries. No load rating.');
+});

@@ -1,0 +1,74 @@
+import type { PartPlan } from '@tinwright/core';
+import { DEFAULT_SHOP, planSequence, type Sequence, type Shop } from '@tinwright/shop';
+import { plannedCarrier } from '../../../files/test/carrier.js';
+import { pressShop, straight, vDie } from '../../../shop/test/press-shop.js';
+import { planned } from '../plan/patterns.js';
+
+/** A part with its order in a shop. */
+export interface Case {
+  readonly name: string;
+  readonly part: PartPlan;
+  readonly sequence: Sequence;
+  readonly shop: Shop;
+}
+
+const inShop = (name: string, part: PartPlan, shop: Shop): Case => ({
+  name,
+  part,
+  sequence: planSequence(part, shop),
+  shop,
+});
+
+export const PRESS: Shop = pressShop([straight(10)], [vDie(8, 10), vDie(16, 14)]);
+
+/** An end of a tote: tabs on three sides. */
+export const toteEnd: PartPlan = planned({
+  family: 'tote-end',
+  width: 190,
+  shoulderHeight: 100,
+  height: 200,
+  crownWidth: 80,
+  tabs: { length: 20 },
+  bar: { diameter: 26, below: 34 },
+});
+
+/** Parts on the brake, in the vise, by hand and on a press, none of them without bends. */
+export const CASES: readonly Case[] = [
+  ...plannedCarrier()
+    .parts.filter((p) => p.flat.bends.length > 0)
+    .map((p) => inShop(`carrier ${p.name}`, p, DEFAULT_SHOP)),
+  inShop('tote end', toteEnd, DEFAULT_SHOP),
+  inShop(
+    'open hems',
+    planned({
+      family: 'open-box',
+      length: 160,
+      width: 120,
+      height: 40,
+      hem: { type: 'open', length: 12, gap: 1.5 },
+    }),
+    DEFAULT_SHOP,
+  ),
+  inShop(
+    'wired pan',
+    planned({
+      family: 'flared-pan',
+      bottom: { length: 160, width: 100 },
+      depth: 40,
+      flare: 15,
+      edge: { type: 'wire', diameter: 3 },
+    }),
+    DEFAULT_SHOP,
+  ),
+  inShop('box on a press', planned({ family: 'open-box', length: 180, width: 120, height: 40 }), PRESS),
+  inShop(
+    'step on a press',
+    planned({ family: 'bent-strip', width: 80, legs: [40, 30, 40], angles: [90, -90] }),
+    PRESS,
+  ),
+  inShop(
+    'slight bend on a press',
+    planned({ family: 'bent-strip', width: 80, legs: [40, 40], angles: [30] }),
+    PRESS,
+  ),
+];
