@@ -8,19 +8,13 @@ import {
   type Unsaid,
 } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
-import { bendForceHigh } from './bend-force.js';
-import { bendLong } from './bend-long.js';
 import { reliefNarrow, reliefShallow } from './bend-relief.js';
 import { blankLarge } from './blank-large.js';
-import { boxDeep } from './box-deep.js';
-import { channelDeep } from './channel-deep.js';
 import type { ShopCheck } from './check.js';
 import { cornerGap } from './corner-gap.js';
 import { cutLarge } from './cut-large.js';
-import { flangeShort } from './flange-short.js';
 import { grain } from './grain.js';
 import { hemNearBend } from './hem-near-bend.js';
-import { hemOpening } from './hem-opening.js';
 import { hemShort } from './hem-short.js';
 import { hemTight } from './hem-tight.js';
 import { holeNearBend } from './hole-near-bend.js';
@@ -28,7 +22,7 @@ import { holeSmall } from './hole-small.js';
 import { joiningFindings } from './joining.js';
 import { legLeast } from './leg-least.js';
 import { notchDeep, notchNarrow } from './notches.js';
-import { offsetSmall, stepNarrow } from './opposite-bends.js';
+import { offsetSmall } from './offset-small.js';
 import { panelLimp } from './panel-limp.js';
 import { radiusMade } from './radius-made.js';
 import { sheetThick } from './sheet-thick.js';
@@ -44,20 +38,13 @@ export const SHOP_CHECKS: readonly ShopCheck[] = [
   blankLarge,
   cutLarge,
   sheetThick,
-  bendForceHigh,
-  bendLong,
-  flangeShort,
   legLeast,
   panelLimp,
   radiusMade,
   hemTight,
   hemShort,
   hemNearBend,
-  hemOpening,
   offsetSmall,
-  stepNarrow,
-  channelDeep,
-  boxDeep,
   cornerGap,
   reliefShallow,
   reliefNarrow,

@@ -3,18 +3,14 @@ import type { Shop } from '../machines/shop.js';
 import type { ShopCheck, Subject } from './check.js';
 import { lengthOf, middleOf } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
-import { leafThickness } from './machine/leaf.js';
-import { leastForce } from './machine/press.js';
-import { viseTakes } from './machine/vise.js';
+import { fingerThickness } from './machine/leaf.js';
 
 interface Thick extends Place {
   readonly machine: string;
   readonly source: string;
-  /** Thickness that leaves nothing to say. */
-  readonly passes: number;
 }
 
-/** Sheet thicker than the brake bends, or than the shear cuts where nothing else does. */
+/** Sheet thicker than a manual gives for box fingers, or than the shear cuts where nothing else does. */
 export const sheetThick: ShopCheck = limitCheck<Thick>({
   code: 'sheet-thick',
   severity: 'error',
@@ -24,22 +20,17 @@ export const sheetThick: ShopCheck = limitCheck<Thick>({
   message: ({ value, limit, machine }, say, { material }) =>
     `${material.title} of ${say.size(value)}, the ${machine} takes ${say.most(limit)}`,
   source: ({ source }) => source,
-  aim: ({ passes }, say) => `take sheet of ${say.most(passes)} or thinner`,
+  aim: ({ limit }, say) => `take sheet of ${say.most(limit)} or thinner`,
 });
 
-function bending(subject: Subject, shop: Shop): readonly Thick[] {
-  const { sheet, material, flat } = subject;
-  const { brake, profile } = shop;
+/** What the brake's own list does not allow is left to the order of bends. */
+function bending({ sheet, material, flat }: Subject, { brake, press, profile }: Shop): readonly Thick[] {
   const bends = flat.bends.filter((b) => b.hem !== 'wired');
   const [longest] = bends.toSorted((a, b) => lengthOf(b) - lengthOf(a));
-  if (brake === null || longest === undefined || pressed(subject, shop)) return [];
-  const listed = leafThickness(brake, material, 'usual');
-  const asked = leafThickness(brake, material, profile);
-  const over = !fits(sheet.thickness, listed.value);
-  const byHand = bends.every((b) => viseTakes(subject, shop, b));
-  const severity = byHand ? 'note' : over ? 'error' : 'warning';
-  const limit = over ? listed : asked;
-  if (fits(sheet.thickness, limit.value)) return [];
+  if (brake === null || press !== null || profile === 'usual' || longest === undefined) return [];
+  const limit = fingerThickness(brake, material);
+  const listed = thicknessLimit(brake.capacity, material).thickness;
+  if (fits(sheet.thickness, limit.value) || !fits(sheet.thickness, listed)) return [];
   return [
     {
       at: middleOf(longest),
@@ -47,27 +38,10 @@ function bending(subject: Subject, shop: Shop): readonly Thick[] {
       limit: limit.value,
       what: 'bending',
       machine: brake.name,
-      severity,
-      source: asked.source,
-      passes: asked.value,
+      severity: 'warning',
+      source: limit.source,
     },
   ];
-}
-
-/** True when a press has the force for every bend of the part. */
-function pressed({ sheet, material, flat }: Subject, { press, profile }: Shop): boolean {
-  return (
-    press !== null &&
-    flat.bends.every(
-      (b) =>
-        leastForce(
-          press,
-          { thickness: sheet.thickness, insideRadius: b.insideRadius, length: lengthOf(b) },
-          material,
-          profile,
-        ) <= press.force,
-    )
-  );
 }
 
 function cutting({ sheet, material, flat }: Subject, { shear, table }: Shop): readonly Thick[] {
@@ -82,7 +56,6 @@ function cutting({ sheet, material, flat }: Subject, { shear, table }: Shop): re
       what: 'cutting',
       machine: shear.name,
       source,
-      passes: thickness,
     },
   ];
 }

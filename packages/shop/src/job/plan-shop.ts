@@ -20,7 +20,7 @@ export interface ShopPlan {
 /** Plan the bends of every part of a job in a shop, and hold the job against its machines. Same job, same shop, same plan. */
 export function planShop(plan: JobPlan, shop: Shop): ShopPlan {
   const sequences = plan.parts.map((p) => planSequence(p, shop));
-  const own = sequences.flatMap(orderFindings).map((f) => saidIn(plan.job.units, f));
+  const own = sequences.flatMap((s) => orderFindings(s, shop.assumed)).map((f) => saidIn(plan.job.units, f));
   const order = plan.parts.map((p) => p.name);
   return {
     shop,

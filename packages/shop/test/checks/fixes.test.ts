@@ -20,18 +20,6 @@ describe.each([
 ] as const)('profile %s', (_, profile) => {
   const shop: Shop = { ...profile, vise: null };
 
-  test.each([
-    ['mild-steel', 2],
-    ['stainless-304', 1.2],
-    ['aluminium-5052-h32', 3],
-    ['brass', 1.5],
-  ])('%s of %d mm: sheet as thin as said', (material, thickness) => {
-    const finding = found('sheet-thick', strip(sheet(thickness, thickness, material)), shop);
-    expect(finding?.severity).toBe('error');
-    const thin = number(finding?.fix, /^take sheet of ([\d.]+) mm or thinner$/);
-    expect(found('sheet-thick', strip(sheet(thin, thin, material)), shop)).toBeUndefined();
-  });
-
   test.each([2.5, 3, 6])('an inside radius of %d mm: the one the brake makes', (radius) => {
     const finding = found('radius-made', strip(sheet(1, radius)), shop);
     const made = number(finding?.fix, /^lay it out with insideRadius ([\d.]+) mm$/);

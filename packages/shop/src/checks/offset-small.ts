@@ -1,0 +1,48 @@
+import { type FlatBend, radians } from '@tinwright/core';
+import type { ShopCheck, Subject } from './check.js';
+import { middleOf } from './geometry/panels.js';
+import { between, isOpposite, sidesOf } from './geometry/sides.js';
+import { limitCheck } from './limit-check.js';
+
+/** Two bends of one panel that turn opposite ways, along each other: a step. mm */
+interface Step {
+  readonly panel: string;
+  readonly bend: FlatBend;
+  /** Between the same faces before and after the step. */
+  readonly offset: number;
+}
+
+/** The steps of a part. Hems lie flat and step nowhere. */
+function stepsOf({ part, flat, sheet }: Subject): readonly Step[] {
+  return part.panels.flatMap(({ id }) => {
+    const sides = sidesOf(part, id).filter((s) => s.hem === null);
+    return sides.flatMap((a, i) =>
+      sides.slice(i + 1).flatMap((b): readonly Step[] => {
+        if (!isOpposite(a, b) || a.angle > 0 === b.angle > 0) return [];
+        const turn = radians(Math.min(Math.abs(a.angle), Math.abs(b.angle), 90));
+        const offset = between(a, b) * Math.sin(turn) - sheet.thickness * (1 - Math.cos(turn));
+        return [{ panel: id, bend: flat.bends.find((f) => f.id === b.bend) as FlatBend, offset }];
+      }),
+    );
+  });
+}
+
+/** An offset so small that practice presses it in one stroke. Whether two bends do is left to the order of bends. */
+export const offsetSmall: ShopCheck = limitCheck({
+  code: 'offset-small',
+  severity: 'warning',
+  unit: 'mm',
+  bound: 'least',
+  places: (subject) =>
+    stepsOf(subject).map(({ panel, bend, offset }) => ({
+      at: middleOf(bend),
+      value: offset,
+      limit: 2 * subject.sheet.thickness,
+      what: panel,
+    })),
+  message: ({ value, limit, what }, say) =>
+    `${what} steps over by ${say.size(value)}; up to ${say.most(limit)} takes an offset die, not two bends`,
+  source: () => "offsets up to 2T want an offset die, by a fabricators' page",
+  aim: ({ limit }, say) => `step over by more than ${say.least(limit)}`,
+  remedy: () => 'press it in an offset die',
+});
