@@ -20,6 +20,7 @@ const PACKAGES = ['core', 'shop', 'cutting', 'files', 'paper', 'cli'];
 const CORE = [
   'units',
   'errors',
+  'advice',
   'plane',
   'stock',
   'bending',

@@ -2,17 +2,17 @@ import {
   type Job,
   JobError,
   type JobPart,
-  nearestSize,
-  type Path,
   type Problem,
   pathText,
   planPart,
+  type SizeAdvice,
   sayIn,
+  sizeAdvice,
   sizesIn,
-  withValue,
+  stepOf,
+  type Unit,
 } from '@tinwright/core';
 
-const HALVINGS = 14; // to a ten-thousandth of the way: advice, not a limit
 const MOST_SIZES = 32; // of a part that is tried: the larger it is, the longer each try takes
 
 /** Codes of what comes to light only when a part is built. */
@@ -27,11 +27,11 @@ export function withMends(job: Job, error: JobError): JobError {
     const own = error.problems.filter((p) => p.part === part.name);
     const first = own.find((p) => BUILT.test(p.code));
     if (first === undefined) return own;
-    const best = bestMend(part);
+    const best = bestMend(part, job.units);
     if (best === null) return own;
     const say = sayIn(job.units);
-    const { path, given, found } = best;
-    const size = found < given ? `${say.most(found)} or less` : `${say.least(found)} or more`;
+    const { path, found, bound } = best;
+    const size = `${say.size(found)} or ${bound === 'most' ? 'less' : 'more'}`;
     const problem: Problem = { ...first, fix: `Use ${pathText(path)} of ${size}` };
     return [problem, ...own.filter((p) => !BUILT.test(p.code))];
   });
@@ -39,22 +39,11 @@ export function withMends(job: Job, error: JobError): JobError {
   return new JobError([...others, ...mended]);
 }
 
-interface Mend {
-  readonly path: Path;
-  readonly given: number;
-  readonly found: number;
-}
-
-function bestMend(part: JobPart): Mend | null {
-  const works = (params: unknown) => builds({ ...part, params, asMade: params });
-  const sizes = sizesIn(part.params);
-  if (sizes.length > MOST_SIZES) return null;
-  const tries = sizes.flatMap(({ path, given }): readonly Mend[] => {
-    const found = nearestSize(given, (v) => works(withValue(part.params, path, v)), HALVINGS);
-    return found === null ? [] : [{ path, given, found }];
-  });
-  const change = ({ given, found }: Mend) => Math.abs(Math.log(found / Math.max(given, 1e-3)));
-  return tries.reduce<Mend | null>((a, b) => (a === null || change(b) < change(a) ? b : a), null);
+function bestMend(part: JobPart, unit: Unit): SizeAdvice | null {
+  const room = (params: unknown) =>
+    params !== part.params && builds({ ...part, params, asMade: params }) ? 0 : null;
+  if (sizesIn(part.params).length > MOST_SIZES) return null;
+  return sizeAdvice(part.params, room, () => ({ step: stepOf(unit) }))[0] ?? null;
 }
 
 function builds(part: JobPart): boolean {

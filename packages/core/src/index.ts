@@ -1,3 +1,20 @@
+export {
+  type Advice,
+  type SizeAdvice,
+  sizeAdvice,
+  type Trial,
+  type WordAdvice,
+  wordAdvice,
+} from './advice/advice.js';
+export {
+  type Found,
+  nearestSize,
+  passing,
+  type Room,
+  type SearchBudget,
+  stepOf,
+} from './advice/nearest-size.js';
+export { type Leaf, sizesIn, valueAt, withValue, wordsIn } from './advice/values.js';
 // The only door of @tinwright/core. Names, no `export *`.
 export { type Assembly, assemble, sameMark } from './assembly/assemble.js';
 export type { Fastener, FastenerEnd } from './assembly/fastener.js';
@@ -54,7 +71,6 @@ export {
   type Wording,
 } from './errors/problem.js';
 export { quoted, safeText } from './errors/quote.js';
-export { nearestSize, sizesIn, withValue } from './families/advice.js';
 export { type DerivedSize, derivedSize } from './families/derived.js';
 export {
   type AnyFamily,

@@ -82,6 +82,7 @@ export function within<T>(path: Path, work: () => T): T {
 
 /** How lengths are put into words for the unit of a job. All take mm. */
 export interface Say {
+  readonly unit: Unit;
   /** As given. */
   readonly size: (mm: number) => string;
   /** A limit from above, rounded so that the printed number is itself allowed. */
@@ -105,6 +106,7 @@ export function sayIn(unit: Unit): Say {
   const text = (steps: number) => `${(steps / step).toFixed(digits).replace(/\.?0+$/, '')} ${unit}`;
   const steps = (mm: number) => (mm / per) * step;
   return {
+    unit,
     size: (mm) => text(Math.round(steps(mm) + 1e-6)),
     most: (mm) => text(Math.floor(steps(mm) + 1e-6)),
     least: (mm) => text(Math.ceil(steps(mm) - 1e-6)),

@@ -1,7 +1,7 @@
+import { valueAt, withValue } from '../advice/values.js';
 import { suggestion } from '../errors/nearest.js';
 import { JobError, type Path, type Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import { valueAt, withValue } from '../families/advice.js';
 import { type KnownSize, splitName } from './sizes.js';
 
 /** Sizes measured on finished parts, by part. mm */

@@ -1,8 +1,8 @@
 import type * as z from 'zod/mini';
+import { valueAt } from '../advice/values.js';
 import { nearest, suggestion } from '../errors/nearest.js';
 import type { Path, Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import { valueAt } from '../families/advice.js';
 
 type Issue = z.core.$ZodIssue;
 

@@ -1,8 +1,8 @@
+import { sizesIn } from '../advice/values.js';
 import type { StripBend } from '../bending/test-strip.js';
 import { suggestion } from '../errors/nearest.js';
 import { JobError } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import { sizesIn } from '../families/advice.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { FlatMark } from '../fold/flat.js';

@@ -1,7 +1,7 @@
+import { sizesIn } from '../advice/values.js';
 import { suggestion } from '../errors/nearest.js';
 import { JobError, type Path, type Problem, sayIn } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import { sizesIn } from '../families/advice.js';
 import type { AnyFamily } from '../families/family.js';
 import type { Sheet } from '../fold/tree.js';
 import { parseLength, type Unit } from '../units/length.js';

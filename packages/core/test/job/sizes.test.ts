@@ -1,6 +1,6 @@
+import { withValue } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../src/errors/problem.js';
-import { withValue } from '../../src/families/advice.js';
 import { readJob } from '../../src/job/read.js';
 import { sizesOf, splitName } from '../../src/job/sizes.js';
 import { BODY, type Changes, carrier, problemsOf, R, T } from '../carrier.js';

@@ -1,7 +1,16 @@
-import { inWords, type Point, type Remark, type Say, type Severity, type Wording } from '@tinwright/core';
+import {
+  inWords,
+  type Point,
+  pathText,
+  type Remark,
+  type Say,
+  type Severity,
+  type SizeAdvice,
+  type Wording,
+} from '@tinwright/core';
 import { assumedWords } from '../machines/assumed.js';
 import type { Shop } from '../machines/shop.js';
-import { type Change, changesFor } from './change.js';
+import { changesFor } from './change.js';
 import type { ShopCheck, Subject } from './check.js';
 
 /** One place of a part held against a limit, in the unit of its rule. */
@@ -68,7 +77,7 @@ export function limitCheck<P extends Place>(rule: LimitRule<P>): ShopCheck {
         source: (say) =>
           inWords(rule.source(worst, subject, shop), say) + assumedWords(shop.assumed, leansOn),
         fix: (say) => {
-          const changes = failing.some((p) => p.jointed) ? [] : changesFor(subject, slack);
+          const changes = failing.some((p) => p.jointed) ? [] : changesFor(subject, slack, say.unit);
           const sizes = sizesIn(changes, say);
           const aim = sizes.length > 0 ? sizes : [rule.aim(worst, say, subject, shop)];
           const remedy = rule.remedy === undefined ? [] : [rule.remedy(worst, say, subject, shop)];
@@ -90,7 +99,8 @@ function also(worst: Place, others: readonly Place[]): string {
 }
 
 /** Sizes that would pass, in words. */
-const sizesIn = (changes: readonly Change[], say: Say): readonly string[] =>
-  changes.map(({ size, given, found }) =>
-    found < given ? `make ${size} ${say.most(found)} or less` : `make ${size} ${say.least(found)} or more`,
+const sizesIn = (changes: readonly SizeAdvice[], say: Say): readonly string[] =>
+  changes.map(
+    ({ path, found, bound }) =>
+      `make ${pathText(path)} ${say.size(found)} or ${bound === 'most' ? 'less' : 'more'}`,
   );

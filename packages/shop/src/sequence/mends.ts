@@ -1,9 +1,9 @@
 import {
-  nearestSize,
   type PartPanel,
   type PartPlan,
   type Path,
   type Say,
+  sizeAdvice,
   sizesIn,
   withValue,
 } from '@tinwright/core';
@@ -13,9 +13,8 @@ import { machineMends } from './machine-mends.js';
 import type { Mend, Reason } from './plan.js';
 import type { Move } from './states.js';
 
-const MOST_TRIES = 4; // sizes tried either way for each parameter
-const HALVINGS = 10;
-const TENTHS = 10; // of a millimetre: the sections of the machine are not known better
+const RUNGS = 4; // sizes tried either way for each parameter, before the edge between them is sought
+const STEP = 0.1; // mm: the sections of the machine are not known better
 const MOST_MENDS = 3;
 const MOST_SIZES = 5; // parameters tried, those that shape what is in the way
 
@@ -31,30 +30,25 @@ export function mendsFor(
   reasons: readonly Reason[],
 ): readonly Mend[] {
   const sizes = sizesIn(plan.params).filter(({ path, given }) => touches(plan, path, given, reasons));
-  const found = sizes.slice(0, MOST_SIZES).flatMap(({ path, given }): readonly Mend[] => {
-    const found = nearestSize(
-      given,
-      (v) => mountable(plan, withValue(plan.params, path, v), shop, failed),
-      HALVINGS,
-      MOST_TRIES,
-    );
-    if (found === null) return [];
-    const size = found < given ? Math.floor(found * TENTHS) / TENTHS : Math.ceil(found * TENTHS) / TENTHS;
-    if (!feasible(plan, withValue(plan.params, path, size), shop)) return [];
-    const parameter = path.join('.');
-    return [{ parameter, given, found: size, message: (say) => wordsFor(parameter, given, size, say) }];
-  });
-  const change = (m: Mend) => Math.abs(Math.log((m.found ?? 1) / (m.given ?? 1)));
-  return [
-    ...found.toSorted((a, b) => change(a) - change(b)).slice(0, MOST_MENDS),
-    ...machineMends(plan, shop, failed, reasons),
-  ];
-}
-
-function wordsFor(parameter: string, given: number, found: number, say: Say): string {
-  return found < given
-    ? `${parameter} of ${say.most(found)} or less`
-    : `${parameter} of ${say.least(found)} or more`;
+  const room = (params: unknown) =>
+    params !== plan.params && mountable(plan, params, shop, failed) ? 0 : null;
+  const advice = sizeAdvice(
+    plan.params,
+    room,
+    () => ({ step: STEP, rungs: RUNGS }),
+    sizes.slice(0, MOST_SIZES),
+  );
+  const found = advice
+    .filter((a) => feasible(plan, withValue(plan.params, a.path, a.found), shop))
+    .map(({ path, given, found, bound }): Mend => {
+      const parameter = path.join('.');
+      const message = (say: Say) =>
+        bound === 'most'
+          ? `${parameter} of ${say.most(found)} or less`
+          : `${parameter} of ${say.least(found)} or more`;
+      return { parameter, given, found, message };
+    });
+  return [...found.slice(0, MOST_MENDS), ...machineMends(plan, shop, failed, reasons)];
 }
 
 /** True when a parameter shapes a panel that a reason names, or one that hangs on it: another size gives another outline. */
