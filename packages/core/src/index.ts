@@ -104,8 +104,9 @@ export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
 export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
 export { nip, polygon, rectangle, slot } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
-export { overlapDepth, type Prism, panelPrisms, prismBetween } from './fold/prism.js';
+export { type Prism, panelPrisms, prismBetween, type Vectors } from './fold/prism.js';
 export { prismDistanceUpTo } from './fold/prism-distance.js';
+export { overlapDepth } from './fold/prism-overlap.js';
 export {
   add3,
   compose3,

@@ -1,8 +1,9 @@
 import type { Unsaid } from '../errors/finding.js';
 import { boxOfPieces } from '../fold/extent.js';
 import type { Box3, FormedBend } from '../fold/formed.js';
-import { boxDistance, overlapDepth, type Prism, panelPrisms } from '../fold/prism.js';
+import { boxDistance, leastAlong, type Prism, panelPrisms } from '../fold/prism.js';
 import { prismDistanceUpTo } from '../fold/prism-distance.js';
+import { overlapDepth } from '../fold/prism-overlap.js';
 import { shellDepth, shellStrips } from '../fold/shell.js';
 import { dot3, scale3, type Vec3 } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
@@ -106,8 +107,9 @@ const seated = (p: Lump, q: Lump, { faces }: Mating) =>
 
 /** True for lumps with the joint's plane between them: that they touch there is meant. */
 function parted(p: Lump, q: Lump, { normal, at }: Mating): boolean {
-  const reach = (l: Lump) => l.prisms().flatMap((x) => x.corners.map((c) => dot3(normal, c) - at));
-  return Math.max(...reach(p)) <= CLASH && Math.min(...reach(q)) >= -CLASH;
+  const least = (l: Lump, [x, y, z]: Vec3) =>
+    Math.min(...l.prisms().map((solid) => leastAlong(solid, x, y, z)));
+  return -least(p, scale3(normal, -1)) - at <= CLASH && least(q, normal) - at >= -CLASH;
 }
 
 function fitRow(

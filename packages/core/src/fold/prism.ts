@@ -1,15 +1,21 @@
 import { convexPieces } from '../plane/convex.js';
 import type { Point } from '../plane/point.js';
 import type { Box3, FormedPanel } from './formed.js';
-import { cross3, dot3, length3, place3, scale3, sub3, unit3, type Vec3 } from './space.js';
+import { place3, type Vec3 } from './space.js';
 
-/** A convex solid with flat faces, outward normals, and the directions its edges run in. mm */
+/** Vectors in one list, x, y and z of each in turn: the loops over pairs of solids make no objects. */
+export type Vectors = readonly number[];
+
+/** A convex solid between two rings of as many corners. mm */
 export interface Prism extends Box3 {
-  readonly corners: readonly Vec3[];
-  readonly faces: readonly (readonly Vec3[])[];
-  readonly edges: readonly (readonly [Vec3, Vec3])[];
-  readonly normals: readonly Vec3[];
-  readonly directions: readonly Vec3[];
+  /** Corners in a ring. */
+  readonly sides: number;
+  /** Of the low ring, then of the high one, both counter-clockwise seen from the high ring's side. */
+  readonly corners: Vectors;
+  /** Outward, of length 1, in the order of the faces: low ring, high ring, the wall after each corner. */
+  readonly normals: Vectors;
+  /** Directions its edges run in, of length 1, none twice. */
+  readonly directions: Vectors;
 }
 
 /** A panel as convex prisms between its two faces: one when its shape is convex, triangles otherwise. Holes stay filled. */
@@ -22,39 +28,90 @@ export function panelPrisms(panel: FormedPanel, thickness: number): readonly Pri
 
 /** The solid between two parallel convex rings of as many corners, counter-clockwise seen from the second one's side. */
 export function prismBetween(low: readonly Vec3[], high: readonly Vec3[]): Prism {
-  const n = low.length;
-  const at = (ring: readonly Vec3[], i: number) => ring[i % n] as Vec3;
-  const walls = low.map((p, i) => [p, at(low, i + 1), at(high, i + 1), at(high, i)] as const);
-  const faces = [low.toReversed(), high, ...walls];
-  const edges = low.flatMap((p, i): readonly (readonly [Vec3, Vec3])[] => [
-    [p, at(low, i + 1)],
-    [at(high, i), at(high, i + 1)],
-    [p, at(high, i)],
-  ]);
-  const corners = [...low, ...high];
-  const least = (k: 0 | 1 | 2) => corners.reduce((m, c) => Math.min(m, c[k]), Infinity);
-  const most = (k: 0 | 1 | 2) => corners.reduce((m, c) => Math.max(m, c[k]), -Infinity);
-  return {
-    corners,
-    faces,
-    edges,
-    normals: faces.map(normalOf),
-    directions: distinct([...low.map((p, i) => sub3(at(low, i + 1), p)), sub3(at(high, 0), at(low, 0))]),
-    min: [least(0), least(1), least(2)],
-    max: [most(0), most(1), most(2)],
+  const sides = low.length;
+  const corners: number[] = [];
+  for (const c of low) corners.push(c[0], c[1], c[2]);
+  for (const c of high) corners.push(c[0], c[1], c[2]);
+  const normals: number[] = [];
+  for (let face = 0; face < sides + 2; face++) pushNormal(normals, corners, sides, face);
+  const directions: number[] = [];
+  for (let i = 0; i < sides; i++) pushDirection(directions, corners, i, (i + 1) % sides);
+  pushDirection(directions, corners, 0, sides);
+  return { sides, corners, normals, directions, ...boxOf(corners) };
+}
+
+/** Corners of a face. */
+export const faceSize = (sides: number, face: number): number => (face < 2 ? sides : 4);
+
+/** Index of corner `k` of a face, counter-clockwise seen from outside. */
+export function faceCorner(sides: number, face: number, k: number): number {
+  if (face === 0) return sides - 1 - k;
+  if (face === 1) return sides + k;
+  const i = k === 0 || k === 3 ? face - 2 : (face - 1) % sides;
+  return k < 2 ? i : sides + i;
+}
+
+function pushNormal(normals: number[], corners: Vectors, sides: number, face: number): void {
+  const a = 3 * faceCorner(sides, face, 0);
+  const b = 3 * faceCorner(sides, face, 1);
+  const c = 3 * faceCorner(sides, face, 2);
+  const ux = along(corners, a, b, 0);
+  const uy = along(corners, a, b, 1);
+  const uz = along(corners, a, b, 2);
+  const vx = along(corners, b, c, 0);
+  const vy = along(corners, b, c, 1);
+  const vz = along(corners, b, c, 2);
+  pushUnit(normals, uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
+}
+
+/** The direction from one corner to another, unless one parallel to it is there. */
+function pushDirection(directions: number[], corners: Vectors, from: number, to: number): void {
+  const n = directions.length;
+  const x = along(corners, 3 * from, 3 * to, 0);
+  const y = along(corners, 3 * from, 3 * to, 1);
+  const z = along(corners, 3 * from, 3 * to, 2);
+  const least = PARALLEL * PARALLEL * (x * x + y * y + z * z);
+  for (let k = 0; k < n; k += 3) {
+    const u = directions[k] as number;
+    const v = directions[k + 1] as number;
+    const w = directions[k + 2] as number;
+    if ((y * w - z * v) ** 2 + (z * u - x * w) ** 2 + (x * v - y * u) ** 2 <= least) return;
+  }
+  pushUnit(directions, x, y, z);
+}
+
+const PARALLEL = 1e-9;
+
+const along = (list: Vectors, from: number, to: number, axis: number): number =>
+  (list[to + axis] as number) - (list[from + axis] as number);
+
+function pushUnit(list: number[], x: number, y: number, z: number): void {
+  const scale = 1 / Math.sqrt(x * x + y * y + z * z);
+  list.push(x * scale, y * scale, z * scale);
+}
+
+function boxOf(corners: Vectors): Box3 {
+  const least = (axis: number) => {
+    let min = Infinity;
+    for (let i = axis; i < corners.length; i += 3) min = Math.min(min, corners[i] as number);
+    return min;
   };
+  const most = (axis: number) => {
+    let max = -Infinity;
+    for (let i = axis; i < corners.length; i += 3) max = Math.max(max, corners[i] as number);
+    return max;
+  };
+  return { min: [least(0), least(1), least(2)], max: [most(0), most(1), most(2)] };
 }
 
-function normalOf(face: readonly Vec3[]): Vec3 {
-  const [a, b, c] = face as readonly [Vec3, Vec3, Vec3];
-  return unit3(cross3(sub3(b, a), sub3(c, b)));
-}
-
-/** Directions without those parallel to an earlier one. */
-function distinct(vectors: readonly Vec3[]): readonly Vec3[] {
-  const found: Vec3[] = [];
-  for (const v of vectors.map(unit3)) if (found.every((f) => length3(cross3(f, v)) > 1e-9)) found.push(v);
-  return found;
+/** The least a solid reaches along an axis. */
+export function leastAlong({ corners }: Prism, x: number, y: number, z: number): number {
+  let least = Infinity;
+  for (let i = 0; i < corners.length; i += 3) {
+    const d = (corners[i] as number) * x + (corners[i + 1] as number) * y + (corners[i + 2] as number) * z;
+    if (d < least) least = d;
+  }
+  return least;
 }
 
 /** True when the boxes round two solids stay `margin` apart or more. */
@@ -69,38 +126,4 @@ export function boxDistance(a: Box3, b: Box3): number {
   const z = Math.max(a.min[2] - b.max[2], b.min[2] - a.max[2]);
   const most = Math.max(x, y, z);
   return most <= 0 ? most : Math.sqrt(Math.max(x, 0) ** 2 + Math.max(y, 0) ** 2 + Math.max(z, 0) ** 2);
-}
-
-/** How far two convex solids reach into each other along the axis that parts them soonest, mm; 0 when apart. */
-export function overlapDepth(a: Prism, b: Prism): number {
-  if (boxesApart(a, b)) return 0;
-  let depth = Infinity;
-  for (const axis of axes(a, b)) {
-    const [a0, a1] = span(a, axis);
-    const [b0, b1] = span(b, axis);
-    depth = Math.min(depth, a1 - b0, b1 - a0);
-    if (depth <= 0) return 0;
-  }
-  return depth;
-}
-
-function* axes(a: Prism, b: Prism): Generator<Vec3> {
-  yield* a.normals;
-  yield* b.normals;
-  for (const u of a.directions)
-    for (const v of b.directions) {
-      const n = cross3(u, v);
-      const l = length3(n);
-      if (l > 1e-6) yield scale3(n, 1 / l);
-    }
-}
-
-function span(p: Prism, axis: Vec3): readonly [number, number] {
-  let [min, max] = [Infinity, -Infinity];
-  for (const c of p.corners) {
-    const d = dot3(c, axis);
-    if (d < min) min = d;
-    if (d > max) max = d;
-  }
-  return [min, max];
 }

@@ -1,8 +1,8 @@
 import { clipRing, convexHull } from '../plane/convex.js';
 import type { Point } from '../plane/point.js';
 import type { FormedBend } from './formed.js';
-import { type Prism, prismBetween } from './prism.js';
-import { add3, dot3, place3, scale3, sub3, type Vec3 } from './space.js';
+import { faceCorner, faceSize, type Prism, prismBetween } from './prism.js';
+import { add3, dot3, type Pose, place3, scale3, sub3, type Vec3 } from './space.js';
 
 /**
  * How deep a convex solid reaches into the bent material of a bend, mm; 0 when clear. Exact: seen along the bend's
@@ -11,60 +11,52 @@ import { add3, dot3, place3, scale3, sub3, type Vec3 } from './space.js';
  * their shorter side.
  */
 export function shellDepth(solid: Prism, bend: FormedBend): number {
-  if (beside(solid, bend)) return 0;
-  const turns = bend.sweep > Math.PI * 0.95 ? [0, bend.sweep / 2, bend.sweep] : [0, bend.sweep];
-  return turns
-    .slice(1)
-    .reduce((worst, to, i) => Math.max(worst, wedgeDepth(solid, bend, turns[i] as number, to)), 0);
+  const corners = localCorners(solid, bend.frame);
+  if (beside(corners, bend)) return 0;
+  const { sides } = solid;
+  const faces = Array.from({ length: sides + 2 }, (_, face) =>
+    Array.from({ length: faceSize(sides, face) }, (_, k) => corners[faceCorner(sides, face, k)] as Vec3),
+  );
+  const middle = bend.sweep / 2;
+  return bend.sweep > Math.PI * 0.95
+    ? Math.max(wedgeDepth(faces, bend, 0, middle), wedgeDepth(faces, bend, middle, bend.sweep))
+    : wedgeDepth(faces, bend, 0, bend.sweep);
+}
+
+/** Corners in the bend's frame: x along the axis, parent's tangent line at y = r, z = 0. */
+function localCorners({ corners }: Prism, { origin, x, y, z }: Pose): readonly Vec3[] {
+  const local: Vec3[] = [];
+  for (let i = 0; i < corners.length; i += 3) {
+    const u = (corners[i] as number) - origin[0];
+    const v = (corners[i + 1] as number) - origin[1];
+    const w = (corners[i + 2] as number) - origin[2];
+    local.push([
+      u * x[0] + v * x[1] + w * x[2],
+      u * y[0] + v * y[1] + w * y[2],
+      u * z[0] + v * z[1] + w * z[2],
+    ]);
+  }
+  return local;
 }
 
 /** True when all of the solid lies past an end of the bend, or further from the axis than its outside. */
-function beside(solid: Prism, bend: FormedBend): boolean {
-  const { frame, outsideRadius } = bend;
-  let [minX, maxX, minY, maxY, minZ, maxZ] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
-  for (const c of solid.corners) {
-    const d = sub3(c, frame.origin);
-    const [x, y, z] = [dot3(d, frame.x), dot3(d, frame.y), dot3(d, frame.z)];
-    if (x < minX) minX = x;
-    if (x > maxX) maxX = x;
-    if (y < minY) minY = y;
-    if (y > maxY) maxY = y;
-    if (z < minZ) minZ = z;
-    if (z > maxZ) maxZ = z;
-  }
-  const [low, high] = [Math.max(...bend.low), Math.min(...bend.high)];
-  return (
-    maxX <= low ||
-    minX >= high ||
-    minY >= outsideRadius ||
-    maxY <= -outsideRadius ||
-    minZ >= outsideRadius ||
-    maxZ <= -outsideRadius
-  );
+function beside(corners: readonly Vec3[], bend: FormedBend): boolean {
+  const r = bend.outsideRadius;
+  const past = (axis: 0 | 1 | 2, low: number, high: number) =>
+    corners.every((c) => c[axis] <= low) || corners.every((c) => c[axis] >= high);
+  return past(0, Math.max(...bend.low), Math.min(...bend.high)) || past(1, -r, r) || past(2, -r, r);
 }
 
-function wedgeDepth(solid: Prism, bend: FormedBend, from: number, to: number): number {
+function wedgeDepth(solid: readonly (readonly Vec3[])[], bend: FormedBend, from: number, to: number): number {
   const planes = wedgePlanes(bend, from, to);
-  const faces = solid.faces.map((face) =>
-    planes.reduce(
-      clipFace,
-      face.map((p) => local(bend, p)),
-    ),
-  );
-  const seen = faces.flat().map((p): Point => [p[1], p[2]]);
-  if (seen.length === 0) return 0;
-  const far = Math.max(...seen.map(([y, z]) => Math.sqrt(y * y + z * z)));
-  const near = nearest(faces);
+  const faces = solid.map((face) => planes.reduce(clipFace, face));
+  const points = faces.flat();
+  if (points.length === 0) return 0;
+  const far = points.reduce((most, [, y, z]) => Math.max(most, y * y + z * z), 0);
   const { insideRadius, outsideRadius } = bend;
   // past each end and tangent plane too: what only touches one is not in the bend
-  const past = planes.map(([n, c]) => Math.max(...faces.flat().map((p) => dot3(n, p) - c)));
-  return Math.max(0, Math.min(far - insideRadius, outsideRadius - near, ...past));
-}
-
-/** In the bend's frame: x along the axis, parent's tangent line at y = r, z = 0. */
-function local({ frame }: FormedBend, p: Vec3): Vec3 {
-  const d = sub3(p, frame.origin);
-  return [dot3(d, frame.x), dot3(d, frame.y), dot3(d, frame.z)];
+  const past = planes.map(([n, c]) => points.reduce((most, p) => Math.max(most, dot3(n, p) - c), -Infinity));
+  return Math.max(0, Math.min(Math.sqrt(far) - insideRadius, outsideRadius - nearest(points), ...past));
 }
 
 /** Half spaces n·p ≥ c that leave the wedge of the turn between the bend's ends. */
@@ -86,9 +78,9 @@ const clipFace = (face: readonly Vec3[], [n, c]: Half): readonly Vec3[] =>
     (p, q, t) => add3(p, scale3(sub3(q, p), t)),
   );
 
-/** Least distance from the axis of what the faces bound, seen along the axis; 0 when the axis runs through it. */
-function nearest(faces: readonly (readonly Vec3[])[]): number {
-  const hull = convexHull(faces.flat().map((p): Point => [p[1], p[2]]));
+/** Least distance from the axis of what the points bound, seen along the axis; 0 when the axis runs through it. */
+function nearest(points: readonly Vec3[]): number {
+  const hull = convexHull(points.map((p): Point => [p[1], p[2]]));
   const sides = hull.map((a, i) => [a, hull[(i + 1) % hull.length] as Point] as const);
   const inside =
     hull.length > 2 && sides.every(([a, b]) => (b[0] - a[0]) * -a[1] - (b[1] - a[1]) * -a[0] >= 0);

@@ -1,6 +1,7 @@
 import { boxOfPieces, measuredBox } from './extent.js';
 import type { Formed, FormedBend } from './formed.js';
-import { boxDistance, overlapDepth, panelPrisms } from './prism.js';
+import { boxDistance, panelPrisms } from './prism.js';
+import { overlapDepth } from './prism-overlap.js';
 import { shellDepth, shellStrips } from './shell.js';
 import { dot3, place3, sub3 } from './space.js';
 import type { Asked } from './tree.js';
