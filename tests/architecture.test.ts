@@ -39,7 +39,10 @@ const SHOP = [
   'sweep',
   'tools',
   'checks',
-  'sequence',
+  'sequence/part',
+  'sequence/stations',
+  'sequence/search',
+  'sequence/answer',
   'replay',
   'operations',
   'strip',
@@ -61,8 +64,8 @@ const PRODUCERS = [
   'corner-arms',
   'hinge',
   'bite-hole',
-  'plan-part',
-  'search',
+  'find-plan',
+  'cheapest',
   'reach',
   'contact',
 ];
@@ -120,7 +123,11 @@ function importsOf(file: string, root: string): readonly Import[] {
 
 const packageOf = (path: string) => PACKAGES.indexOf(path.split('/')[1] ?? '');
 const layered = (path: string) => LAYERS[path.split('/')[1] ?? ''];
-const layerOf = (path: string) => layered(path)?.indexOf(path.split('/')[3] ?? '') ?? 0;
+/** Place of a file among the rooms of its package; -1 in none of them. */
+const layerOf = (path: string) => {
+  const inside = path.split('/').slice(3).join('/');
+  return layered(path)?.findIndex((l) => inside === l || inside.startsWith(`${l}/`)) ?? 0;
+};
 
 function faults(root: string): { readonly faults: readonly string[]; readonly files: number } {
   const files = PACKAGES.map((p) => join(root, 'packages', p, 'src'))
@@ -201,9 +208,13 @@ const SEEDED: Readonly<Record<string, readonly [source: string, expected: string
   'core/src/fold/verify-flat.ts': ["import { unfold } from './unfold.js';", 'verifier imports'],
   'core/src/extra/l.ts': ['export const x = 1;', 'not in a listed layer'],
   'core/src/job/m.ts': ["import { x } from '@tinwright/shop';", 'rank or above'],
-  'shop/src/machines/n.ts': ["import { x } from '../sequence/x.js';", 'imports upward'],
+  'shop/src/machines/n.ts': ["import { x } from '../sequence/part/x.js';", 'imports upward'],
+  'shop/src/sequence/part/p.ts': ["import { x } from '../search/x.js';", 'imports upward'],
   'shop/src/extra/o.ts': ['export const x = 1;', 'not in a listed layer'],
-  'shop/src/sequence/verify-sequence.ts': ["import { x } from './search.js';", 'verifier imports'],
+  'shop/src/replay/verify-sequence.ts': [
+    "import { x } from '../sequence/search/cheapest.js';",
+    'verifier imports',
+  ],
 };
 
 test('every kind of fault, seeded, is found', () => {

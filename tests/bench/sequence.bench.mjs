@@ -1,9 +1,9 @@
 // Bend orders of forty generated parts on a leaf brake and a press brake, against an exact search over all sets of steps
 // that keeps every state it meets and knows no bound.
 import { DEFAULT_SHOP, planSequence, verifySequence } from '@tinwright/shop';
-import { problemOf } from '../../packages/shop/dist/sequence/plan-part.js';
-import { partToBend } from '../../packages/shop/dist/sequence/plan-sequence.js';
-import { START, successors } from '../../packages/shop/dist/sequence/states.js';
+import { problemOf } from '../../packages/shop/dist/sequence/search/find-plan.js';
+import { partToBend } from '../../packages/shop/dist/sequence/answer/plan-sequence.js';
+import { START, successors } from '../../packages/shop/dist/sequence/search/states.js';
 import { bendParts } from '../kit/bend-parts.mjs';
 
 const EXACT = 20; // steps up to which a plan has to be proved

@@ -57,8 +57,16 @@ export {
 export { usualOrder } from './operations/usual-order.js';
 export { type StepState, stateAt } from './replay/state-at.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
-export type { BendStep, Mend, PressSetting, Reason, Sequence, ToolGroup, Touches } from './sequence/plan.js';
-export { planSequence } from './sequence/plan-sequence.js';
+export type {
+  BendStep,
+  Mend,
+  PressSetting,
+  Reason,
+  Sequence,
+  ToolGroup,
+  Touches,
+} from './sequence/answer/plan.js';
+export { planSequence } from './sequence/answer/plan-sequence.js';
 export { type Estimate, FIT_METHOD, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
 export { fitFindings } from './strip/fit-findings.js';
 export { type MeasuredStrip, type MeasuredStrips, type Reading, USUAL_READING } from './strip/measured.js';

@@ -1,6 +1,6 @@
 import type { Costs, Shop } from '../machines/shop.js';
-import { Heap } from '../sequence/heap.js';
-import type { Sequence } from '../sequence/plan.js';
+import type { Sequence } from '../sequence/answer/plan.js';
+import { Heap } from '../sequence/search/heap.js';
 import { changeOf, type SetUp, type SetUpChange, setUpOf, stood } from './set-up.js';
 
 /** An operation on all pieces of a part, in its place among those of the other parts. */

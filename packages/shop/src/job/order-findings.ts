@@ -1,6 +1,6 @@
 import { inWords, type Say, type Unsaid } from '@tinwright/core';
 import { assumedWords } from '../machines/assumed.js';
-import type { Reason, Sequence } from '../sequence/plan.js';
+import type { Reason, Sequence } from '../sequence/answer/plan.js';
 
 const MOST_MENDS = 3; // told; all of them are in the sequence
 

@@ -1,8 +1,8 @@
 import { type Finding, type JobPlan, saidIn, sortFindings } from '@tinwright/core';
 import { jobFindings } from '../checks/index.js';
 import type { Shop } from '../machines/shop.js';
-import type { Sequence } from '../sequence/plan.js';
-import { planSequence } from '../sequence/plan-sequence.js';
+import type { Sequence } from '../sequence/answer/plan.js';
+import { planSequence } from '../sequence/answer/plan-sequence.js';
 import { type Batch, batchOf } from './batch.js';
 import { orderFindings } from './order-findings.js';
 

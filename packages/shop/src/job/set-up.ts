@@ -1,6 +1,6 @@
 import type { Costs, Shop } from '../machines/shop.js';
-import { difference } from '../sequence/fingers.js';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
+import { difference } from '../sequence/search/fingers.js';
 
 /** How a machine stands for an operation. */
 export interface SetUp {

@@ -1,5 +1,5 @@
 import type { Assembly, JobPlan, Seated } from '@tinwright/core';
-import type { Sequence } from '../sequence/plan.js';
+import type { Sequence } from '../sequence/answer/plan.js';
 import type { JointWork, Operation, Operations, ToolName } from './operation.js';
 import { partOperations } from './part-operations.js';
 import { stagesOf } from './stages.js';

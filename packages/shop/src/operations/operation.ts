@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
-import type { Action } from '../sequence/operations.js';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
+import type { Action } from '../sequence/part/operations.js';
 
 /** What is used for an operation; words for it are the writer's. */
 export type ToolName =

@@ -1,6 +1,6 @@
 import { type FlatBend, type FlatPattern, type Point, radians } from '@tinwright/core';
 import type { Brake } from '../machines/shop.js';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
 import { type Machine, placed, type Tool } from './setup.js';
 import { bar, box, EVERYWHERE, stands } from './tool-solids.js';
 

@@ -1,5 +1,5 @@
 import { degrees, type Part, type PartPanel, radians } from '@tinwright/core';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
 
 /** How far a bend is bent through, degrees without sign, and to which inside radius, mm. */
 export interface Turn {

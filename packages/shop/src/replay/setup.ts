@@ -1,5 +1,5 @@
 import type { FlatBend, FlatPattern, Point } from '@tinwright/core';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
 import type { Rigid } from './rigid.js';
 import type { Solid } from './solids.js';
 

@@ -9,8 +9,8 @@ import {
   type Standing,
   stand,
 } from '@tinwright/core';
-import { inverse } from '../sequence/fold-tree.js';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
+import { inverse } from '../sequence/part/fold-tree.js';
 import { movingPanels } from './folding.js';
 import { type Turn, turned, turns } from './part-bent.js';
 import { placed } from './setup.js';

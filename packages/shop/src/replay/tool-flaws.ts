@@ -1,5 +1,5 @@
 import type { FlatBend, Point } from '@tinwright/core';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
 import { lineAxes } from './setup.js';
 import type { Along } from './tool-solids.js';
 

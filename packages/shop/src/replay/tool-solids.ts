@@ -1,6 +1,6 @@
 import type { FlatBend, Point, Prism, Vec3 } from '@tinwright/core';
 import { prismBetween } from '@tinwright/core';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
 import { apply, type Rigid } from './rigid.js';
 
 /** From one place along the line to another. mm */

@@ -1,6 +1,6 @@
 import { type FlatBend, type FlatPattern, overlapDepth, plainNumber, radians } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
-import type { BendStep } from '../sequence/plan.js';
+import type { BendStep } from '../sequence/answer/plan.js';
 import { folded, movingPanels } from './folding.js';
 import { leafBrake } from './leaf-brake.js';
 import { pressBrake } from './press-brake.js';

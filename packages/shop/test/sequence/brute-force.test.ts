@@ -3,10 +3,10 @@ import type { PartPlan } from '@tinwright/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_SHOP, type Shop } from '../../src/index.js';
-import { both, isEmpty, type Mask, NONE, sameMask, union } from '../../src/sequence/mask.js';
-import { isOpen, type Operation } from '../../src/sequence/operations.js';
-import { findPlan, problemOf } from '../../src/sequence/plan-part.js';
-import type { Problem } from '../../src/sequence/states.js';
+import { both, isEmpty, type Mask, NONE, sameMask, union } from '../../src/sequence/part/mask.js';
+import { isOpen, type Operation } from '../../src/sequence/part/operations.js';
+import { findPlan, problemOf } from '../../src/sequence/search/find-plan.js';
+import type { Problem } from '../../src/sequence/search/states.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned, shopWith } from '../shops.js';
 

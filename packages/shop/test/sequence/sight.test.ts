@@ -1,7 +1,7 @@
 import type { FlatBend, Point } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { type BendStep, planSequence } from '../../src/index.js';
-import { sightOffset } from '../../src/sequence/sight-line.js';
+import { sightOffset } from '../../src/sequence/answer/sight-line.js';
 import { planned, shopWith } from '../shops.js';
 
 /** Distance of a point from a line. */

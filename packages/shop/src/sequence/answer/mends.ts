@@ -1,0 +1,75 @@
+import {
+  type PartPanel,
+  type PartPlan,
+  type Path,
+  type Say,
+  sizeAdvice,
+  sizesIn,
+  withValue,
+} from '@tinwright/core';
+import type { Shop } from '../../machines/shop.js';
+import type { Move } from '../search/states.js';
+import { feasible, mountable } from './feasible.js';
+import { machineMends } from './machine-mends.js';
+import type { Mend, Reason } from './plan.js';
+
+const RUNGS = 4; // sizes tried either way for each parameter, before the edge between them is sought
+const STEP = 0.1; // mm: the sections of the machine are not known better
+const MOST_MENDS = 3;
+const MOST_SIZES = 5; // parameters tried, those that shape what is in the way
+
+/**
+ * Something to change so that an impossible part becomes possible: sizes found by trying, then machines. Each is tried
+ * by a whole plan before it is said.
+ * @param failed strokes taken in spite of what is in their way
+ */
+export function mendsFor(
+  plan: PartPlan,
+  shop: Shop,
+  failed: readonly Move[],
+  reasons: readonly Reason[],
+): readonly Mend[] {
+  const sizes = sizesIn(plan.params).filter(({ path, given }) => touches(plan, path, given, reasons));
+  const room = (params: unknown) =>
+    params !== plan.params && mountable(plan, params, shop, failed) ? 0 : null;
+  const advice = sizeAdvice(
+    plan.params,
+    room,
+    () => ({ step: STEP, rungs: RUNGS }),
+    sizes.slice(0, MOST_SIZES),
+  );
+  const found = advice
+    .filter((a) => feasible(plan, withValue(plan.params, a.path, a.found), shop))
+    .map(({ path, given, found, bound }): Mend => {
+      const parameter = path.join('.');
+      const message = (say: Say) =>
+        bound === 'most'
+          ? `${parameter} of ${say.most(found)} or less`
+          : `${parameter} of ${say.least(found)} or more`;
+      return { parameter, given, found, message };
+    });
+  return [...found.slice(0, MOST_MENDS), ...machineMends(plan, shop, failed, reasons)];
+}
+
+/** True when a parameter shapes a panel that a reason names, or one that hangs on it: another size gives another outline. */
+function touches(plan: PartPlan, path: Path, given: number, reasons: readonly Reason[]): boolean {
+  const named = new Set(reasons.flatMap((r) => [r.panel, ...r.bends]));
+  const near = (p: PartPanel) => named.has(p.id) || (p.hang !== null && named.has(p.hang.bend.parent));
+  const outline = (params: unknown) => {
+    if (plan.family.check(params, plan.sheet).length > 0) return null;
+    try {
+      return plan.family
+        .part(params, plan.sheet)
+        .panels.filter(near)
+        .map((p) => JSON.stringify(p.outline))
+        .join('\n');
+    } catch {
+      return null; // corners leave nothing at this size
+    }
+  };
+  const now = outline(plan.params);
+  return [0.97, 1.03].some((f) => {
+    const other = outline(withValue(plan.params, path, given * f));
+    return other !== null && other !== now;
+  });
+}

@@ -1,0 +1,50 @@
+import type { PartPlan } from '@tinwright/core';
+import type { Shop } from '../../machines/shop.js';
+import { bestFew } from '../search/best-few.js';
+import { findPlan, type PartToBend, problemOf } from '../search/find-plan.js';
+import { bendStep } from './bend-step.js';
+import { mendsFor } from './mends.js';
+import type { Sequence } from './plan.js';
+import { reasonsOf } from './reasons.js';
+
+const FORCED_WIDTH = 30; // states kept while looking for the least impossible plan
+
+/** A planned part as the planner of bends wants it. */
+export function partToBend({ name, part, material, mass, flat }: PartPlan): PartToBend {
+  return { name, part, material, mass, blank: flat.blank.max };
+}
+
+/**
+ * The order in which a part is bent in a shop: the cheapest by the shop's costs, or why there is none and what would
+ * change that. Same part, same shop, same plan.
+ */
+export function planSequence(plan: PartPlan, shop: Shop): Sequence {
+  const given = partToBend(plan);
+  const problem = problemOf(given, shop);
+  const found = findPlan(problem);
+  const base = { part: plan.name, shop: shop.name, bound: found.bound, expanded: found.expanded };
+  if (found.moves !== null) {
+    const gap = found.cost === 0 ? 0 : Math.max(0, (found.cost - found.bound) / found.cost);
+    const steps = found.moves.map((m) => bendStep(problem, m, plan, shop));
+    const status = gap < 1e-9 ? 'optimal' : 'feasible';
+    const proved = status === 'optimal';
+    return { ...base, status, proved, steps, seconds: found.cost, gap, reasons: [], mends: [] };
+  }
+  const forced = bestFew(problem, FORCED_WIDTH, 'force').moves ?? [];
+  const reasons = reasonsOf(problem, forced, shop, Math.max(...given.blank));
+  return {
+    ...base,
+    status: 'infeasible',
+    proved: found.bound === Infinity,
+    steps: [],
+    seconds: 0,
+    gap: 0,
+    reasons,
+    mends: mendsFor(
+      plan,
+      shop,
+      forced.filter((m) => m.mounting.obstacle !== null),
+      reasons,
+    ),
+  };
+}

@@ -1,0 +1,80 @@
+import { compose3, HOME, type Pose, place3, type Vec3 } from '@tinwright/core';
+import { type FoldTree, mouldFrame, type TreeBend } from '../part/fold-tree.js';
+import { bendsTo, type LineFrame, lineFrame, poseInMachine } from '../part/line.js';
+import { type Lump, lumpsOf } from '../part/lumps.js';
+import { stageOf } from '../part/stage.js';
+import type { Move, Problem } from '../search/states.js';
+import type { Touches } from './plan.js';
+
+const LEAST_EDGE = 10; // mm of straight edge a stop needs; judgement
+const NEAR = 1e-6;
+
+/** What lies against a stop or gauge, and how far behind the tangent line on the held side. mm */
+export interface RearEdge {
+  readonly distance: number;
+  readonly touches: Touches;
+}
+
+/**
+ * From the tangent line on the held side back to the furthest edge of the flat sheet that runs along the line, mm: a free
+ * edge, or the outside of a wall or fold bent square or further. Null without such an edge.
+ */
+export function rearEdge(problem: Problem, { mounting, done }: Move): RearEdge | null {
+  const { work } = problem;
+  const { operation, held } = mounting;
+  const frame = lineFrame(work, operation, held);
+  const stage = stageOf(work, done);
+  const bend = work.tree.panels[operation.panels[0] as number]?.bend as TreeBend;
+  const edges = lumpsOf(work.tree).flatMap((lump) => {
+    if (lump.kind === 'bend' || frame.moves[lump.panel] === true) return [];
+    if (!bendsTo(work, frame, lump).every((p) => stage(p) === 'flat')) return [];
+    return edgesOf(problem, frame, lump, stage);
+  });
+  const tangent = -bend.setback; // from the mould line
+  const rear = edges.reduce<Edge | null>((a, b) => (a === null || b.at < a.at - NEAR ? b : a), null);
+  if (rear === null || rear.at >= tangent) return null;
+  const panel = work.tree.panels[rear.panel]?.id ?? '';
+  return { distance: tangent - rear.at, touches: { panel, by: rear.by } };
+}
+
+type StageOf = ReturnType<typeof stageOf>;
+
+interface Edge {
+  readonly at: number;
+  readonly panel: number;
+  readonly by: Touches['by'];
+}
+
+/** Where the edges of a panel that a stop can touch lie in the machine, forward of the line. */
+function edgesOf({ work }: Problem, frame: LineFrame, lump: Lump, stage: StageOf): readonly Edge[] {
+  const pose = poseInMachine(work, frame, lump, stage);
+  const shape = (work.tree.panels[lump.panel]?.panel.shape ?? []).map((e) => place3(pose, [...e.from, 0]));
+  const walls = wallsOn(work.tree, lump.panel, stage).map(({ bend, mould, panel }) => ({
+    bend,
+    panel,
+    at: place3(compose3(pose, mould), [0, 0, 0])[0],
+  }));
+  return shape.flatMap((p, i): readonly Edge[] => {
+    const q = shape[(i + 1) % shape.length] as Vec3;
+    if (Math.abs(p[0] - q[0]) > NEAR || Math.abs(p[1] - q[1]) <= LEAST_EDGE) return [];
+    const wall = walls.find((w) => Math.abs(Math.abs(w.at - p[0]) - w.bend.setback) < 0.01);
+    if (wall === undefined) return [{ at: p[0], panel: lump.panel, by: 'edge' }];
+    // bent square or further, the metal reaches as far as the outer tangent
+    const out = wall.bend.insideRadius + work.tree.thickness;
+    if (Math.abs(wall.bend.angle) < 90 - NEAR) return [];
+    return [{ at: p[0] + Math.sign(wall.at - p[0]) * out, panel: wall.panel, by: 'outside' }];
+  });
+}
+
+/** Bends at a panel that are made already, with their mould lines in its frame: its own, and those of what hangs on it. */
+function wallsOn(
+  { panels }: FoldTree,
+  panel: number,
+  stage: StageOf,
+): readonly { readonly bend: TreeBend; readonly mould: Pose; readonly panel: number }[] {
+  return panels.flatMap(({ bend, parent }, i) => {
+    if (bend === null || stage(i) === 'flat') return [];
+    if (i === panel) return [{ bend, mould: HOME, panel: parent }];
+    return parent === panel ? [{ bend, mould: mouldFrame(bend), panel: i }] : [];
+  });
+}

@@ -1,0 +1,153 @@
+import type { Material, Part, Point } from '@tinwright/core';
+import type { Die, Press, Shop } from '../../machines/shop.js';
+import { airRadius } from '../../metal/press-force.js';
+import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
+import { leafTools, setBackFor } from '../../tools/leaf-tools.js';
+import { foldTree, setRadius, type TreeBend, type TreePanel } from '../part/fold-tree.js';
+import type { Held } from '../part/line.js';
+import { type Operation, type Work, workOf } from '../part/operations.js';
+import { contactBook } from '../part/self-contact.js';
+import { type Blank, brakeStation } from '../stations/brake-station.js';
+import { handStation, viseStation } from '../stations/hand-station.js';
+import { pressStation } from '../stations/press-station.js';
+import type { Station } from '../stations/station.js';
+import { bestFew } from './best-few.js';
+import { cheapest } from './cheapest.js';
+import { dive } from './dive.js';
+import { handlingScale, headingOf, type Setting } from './handling.js';
+import { type PlacingInput, placingBook } from './placing.js';
+import type { Found, Problem } from './states.js';
+
+/** A part as the planner of bends sees it. */
+export interface PartToBend {
+  readonly name: string;
+  readonly part: Part;
+  readonly material: Material;
+  /** kg of one piece. */
+  readonly mass: number;
+  /** Size of the blank, mm. */
+  readonly blank: Point;
+}
+
+/** Looked at before a search gives up: a state of a part with many steps takes longer to look at. */
+interface Effort {
+  /** States made by the exact search, states kept by the wide one, states looked at for any plan. */
+  readonly states: number;
+  readonly width: number;
+  readonly dives: number;
+}
+
+const EXACT_STEPS = 20; // searched through as a rule
+
+function effortFor({ steps }: Work): Effort {
+  const share = Math.min(1, EXACT_STEPS / Math.max(1, steps.length));
+  return {
+    states: Math.ceil(600_000 * share ** 4),
+    width: Math.ceil(60 * share ** 2),
+    dives: Math.ceil(20_000 * share ** 5),
+  };
+}
+
+/** The search problem of a part in a shop. */
+export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
+  const longest = Math.max(...blank);
+  const { thickness, insideRadius } = part.sheet;
+  const springback = springbackOf(shop.strips, material.name, thickness);
+  const foldAngle = shop.brake === null ? 135 : leafTools(shop.brake, thickness, insideRadius).most;
+  const work = workOf(foldTree(part, foldAngle));
+  const input: PlacingInput = {
+    costs: shop.costs,
+    scale: handlingScale(mass, longest),
+    heading: kept(
+      (o, held: Held) => headingOf(work, o, held),
+      (held) => held,
+    ),
+    setting: kept(
+      (o, station: Station) => settingOf(work, o, station, shop, springback),
+      (s) => s.id,
+    ),
+  };
+  return {
+    ...input,
+    work,
+    stations: stationsOf(work, shop, { material, longest, springback }),
+    positions: placingBook(input),
+    contact: contactBook(work),
+  };
+}
+
+/** A function of an operation and something with a name, each answer kept. */
+function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o: Operation, b: B) => R {
+  const known = new Map<string, R>();
+  return (o, b) => {
+    const key = `${o.index} ${name(b)}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const made = make(o, b);
+    known.set(key, made);
+    return made;
+  };
+}
+
+function stationsOf(work: Work, shop: Shop, blank: Blank): readonly Station[] {
+  return [
+    ...(shop.brake === null ? [] : [brakeStation(work, shop.brake, blank)]),
+    ...(shop.press === null ? [] : pressStations(work, shop, shop.press, blank)),
+    ...(shop.vise === null ? [] : [viseStation(work, shop.vise, blank.material)]),
+    handStation(),
+  ];
+}
+
+/** A press with every pair of its tools whose radius is near what the part wants. */
+function pressStations(
+  work: Work,
+  shop: Shop,
+  press: Press,
+  blank: { readonly material: Material; readonly longest: number },
+): readonly Station[] {
+  const wanted = work.tree.insideRadius;
+  const off = (d: Die) => Math.abs(Math.log(airRadius(d.opening) / Math.max(wanted, 0.1)));
+  const dies = press.dies.toSorted((a, b) => off(a) - off(b)).slice(0, MOST_DIES);
+  return press.punches.flatMap((punch) =>
+    dies.map((die) => pressStation(work, press, { punch, die }, blank, shop.profile)),
+  );
+}
+
+const MOST_DIES = 2;
+
+const to = (value: number, step: number) => Math.round(value / step) * step;
+
+/** What an operation wants set on its machine. */
+function settingOf(
+  { tree }: Work,
+  operation: Operation,
+  station: Station,
+  shop: Shop,
+  springback: SheetSpringback,
+): Setting {
+  if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
+  const { bend } = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
+  const setBack = to(setBackFor(shop.brake, tree.thickness, setRadius(tree, bend)), 0.05);
+  // a hem is folded as far as the leaf goes
+  if (operation.action === 'fold') return { stop: to(tree.foldAngle, 0.5), setBack };
+  if (operation.action === 'close') return { stop: null, setBack };
+  const { factor } = springback(bend.insideRadius);
+  return { stop: to(Math.abs(operation.angle) / factor, 0.5), setBack };
+}
+
+/**
+ * The cheapest plan; where there are too many states to look at, a good one with what it may still fall short, or any.
+ * Without a plan, an infinite bound says that there is none.
+ */
+export function findPlan(problem: Problem): Found {
+  const { states, width } = effortFor(problem.work);
+  const exact = cheapest(problem, states);
+  if (exact.moves !== null || exact.bound === Infinity) return exact;
+  const wide = bestFew(problem, width);
+  if (wide.moves !== null) return { ...wide, bound: exact.bound };
+  const some = anyPlan(problem);
+  return { ...some, bound: Math.max(some.bound, exact.bound) };
+}
+
+/** Some plan, or none, sooner than the cheapest is found. */
+export const anyPlan = (problem: Problem): Found => dive(problem, effortFor(problem.work).dives);

@@ -1,0 +1,115 @@
+import { place3 } from '@tinwright/core';
+import type { Costs } from '../../machines/shop.js';
+import { poseFrom, type TreeBend, type TreePanel } from '../part/fold-tree.js';
+import type { Held } from '../part/line.js';
+import type { Operation, Work } from '../part/operations.js';
+import type { Mounting, Station } from '../stations/station.js';
+import { chooseTools, difference, serves, type ToolSet, toolSetKey } from './fingers.js';
+
+/** How the part lies and what is set, between two operations. */
+export interface Position {
+  readonly station: Station['name'];
+  /** The machine with what is fixed in it. */
+  readonly tooling: string;
+  readonly faceUp: 'marked' | 'unmarked';
+  /** Direction on the flat pattern that points to the operator, degrees. */
+  readonly heading: number;
+  /** Tools on the machine that was used last, and which one that is; they stay while the part is done by hand. */
+  readonly tools: ToolSet;
+  readonly toolsOn: string;
+  /** Angle the machine is set to, degrees, and its set-back, mm; null where nothing is set. */
+  readonly stop: number | null;
+  readonly setBack: number | null;
+  /** Its number: the same position is there once. */
+  readonly id: number;
+}
+
+/** What an operation sets, whichever way the part lies: to half a degree and a twentieth of a millimetre. */
+export interface Setting {
+  readonly stop: number | null;
+  readonly setBack: number | null;
+}
+
+/** Heading of a part under an operation, degrees from 0: away from the held side, on the flat pattern. */
+export function headingOf({ tree }: Work, operation: Operation, held: Held): number {
+  const child = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
+  const pose = poseFrom(tree, 0, child.parent, () => 'flat');
+  const { y } = child.bend.hinge.frame;
+  const out = place3({ ...pose, origin: [0, 0, 0] }, [y[0], y[1], 0]);
+  const turn = (Math.atan2(out[1], out[0]) * 180) / Math.PI + (held === 'parent' ? 0 : 180);
+  return Math.round((((turn % 360) + 360) % 360) * 100) / 100;
+}
+
+/** Names the tools that are on, and where. */
+export const toolsName = ({ toolsOn, tools }: Pick<Position, 'toolsOn' | 'tools'>): string =>
+  `${toolsOn} ${toolSetKey(tools)}`;
+
+/** Large or heavy parts are slower to turn and flip. */
+export const handlingScale = (mass: number, longest: number): number => Math.max(1, mass / 3, longest / 600);
+
+/** Chooses tools for a mounting by what is on. */
+export type ToolBook = (current: ToolSet, mounting: Mounting, station: Station) => ToolSet | 'none';
+
+/** Tools that are on when they serve, else the whole rack, else the best choice from it; choices are kept. */
+export function toolBook(): ToolBook {
+  const chosen = new Map<string, ToolSet | 'none'>();
+  return (current, { stretches }, { rack, gaps: { inner } }) => {
+    if (serves(current, stretches, rack, inner)) return current;
+    if (serves(null, stretches, rack, inner)) return null;
+    const size = (v: number) => v.toFixed(3);
+    const key = `${toolSetKey(current)} ${stretches.map((s) => `${size(s.least)} ${size(s.most)}`).join(' ')}`;
+    const known = chosen.get(key) ?? chooseTools(current, stretches, rack, inner);
+    chosen.set(key, known);
+    return known;
+  };
+}
+
+/** Seconds to go on to a position, stroke not counted. The first one costs nothing but its tools. */
+export function moveCost(
+  from: Position | null,
+  to: Position,
+  costs: Costs,
+  rack: readonly number[],
+  scale: number,
+): number {
+  const kept = from?.toolsOn === to.toolsOn ? from.tools : null;
+  const tools = toolCost(kept, to.tools, rack, costs);
+  return from === null ? tools : costs.slide + changeCost(from, to, costs, scale) + tools;
+}
+
+/**
+ * Seconds to change from one position to another, tools and the way to the line not counted. A detour over a third
+ * position never takes less: where costs would have it so, the detour is what is counted.
+ */
+export function changeCost(from: Position, to: Position, costs: Costs, scale: number): number {
+  const away = Math.abs(from.heading - to.heading);
+  const turn = Math.min(away, 360 - away);
+  const turning = turn < 0.5 ? 0 : turn <= 90.5 ? costs.turn90 : Math.min(costs.turn180, 2 * costs.turn90);
+  const flipping = from.faceUp === to.faceUp ? 0 : costs.flip;
+  const walk = from.station === to.station ? 0 : costs.walk;
+  const tooling = walk === 0 && from.tooling !== to.tooling ? costs.tools + 2 * costs.tool : 0;
+  const stop = differs(from.stop, to.stop) ? costs.stop : 0;
+  const setBack = differs(from.setBack, to.setBack) ? costs.setBack : 0;
+  return scale * (turning + flipping) + walk + tooling + stop + setBack;
+}
+
+const differs = (a: number | null, b: number | null) => a !== null && b !== null && a !== b;
+
+/** Taking off and putting on. */
+function toolCost(from: ToolSet, to: ToolSet, rack: readonly number[], costs: Costs): number {
+  if (toolSetKey(from) === toolSetKey(to)) return 0;
+  const flat = (set: ToolSet) => (set ?? [rack]).flat();
+  return costs.tools + costs.tool * difference(flat(from), flat(to));
+}
+
+const BY_HAND = 100; // mm bent by hand at once; judgement
+
+/** Seconds of the stroke itself; by hand a longer bend is done piece by piece. */
+export function strokeCost(
+  { action, length }: Operation,
+  { name }: Pick<Station, 'name'>,
+  costs: Costs,
+): number {
+  if (name === 'vise' || name === 'hand') return costs.hand * Math.max(1, length / BY_HAND);
+  return action === 'close' ? costs.flatten : costs.bend;
+}

@@ -1,0 +1,116 @@
+import type { Costs } from '../../machines/shop.js';
+import type { Held } from '../part/line.js';
+import type { Operation } from '../part/operations.js';
+import type { Mounting, Station } from '../stations/station.js';
+import type { ToolSet } from './fingers.js';
+import {
+  changeCost,
+  moveCost,
+  type Position,
+  type Setting,
+  strokeCost,
+  toolBook,
+  toolsName,
+} from './handling.js';
+
+/** Where a mounting brings the part, and the seconds it takes from where it was, stroke included. */
+export interface Placing {
+  readonly at: Position;
+  readonly seconds: number;
+}
+
+/** What placing hangs on. */
+export interface PlacingInput {
+  readonly costs: Costs;
+  readonly scale: number;
+  readonly heading: (operation: Operation, held: Held) => number;
+  readonly setting: (operation: Operation, station: Station) => Setting;
+}
+
+/** Positions of a part, each there once, and the ways between them. */
+export interface PlacingBook {
+  /**
+   * From a position into a mounting; null when no tools of the rack serve.
+   * @param anyhow with the tools that are on, whether they serve or not
+   */
+  readonly place: (
+    from: Position | null,
+    mounting: Mounting,
+    station: Station,
+    anyhow: boolean,
+  ) => Placing | null;
+  /** Seconds to change from one to another that has the same tools on; infinite where the tools differ. */
+  readonly change: (from: Position, to: Position) => number;
+}
+
+/** Every answer is kept: a part has few positions, and is in each of them in many states. */
+export function placingBook(input: PlacingInput): PlacingBook {
+  const { costs, scale, heading, setting } = input;
+  const tools = toolBook();
+  const positions = new Map<string, Position>();
+  const placings = new WeakMap<Mounting, Map<number, Placing | null>>();
+  const changes = new Map<number, number>();
+
+  const positionFor = (p: Omit<Position, 'id'>): Position => {
+    const key = `${p.tooling}/${p.faceUp}/${p.heading}/${p.stop}/${p.setBack}/${toolsName(p)}`;
+    const known = positions.get(key) ?? { ...p, id: positions.size };
+    positions.set(key, known);
+    return known;
+  };
+
+  const placeAnew = (
+    from: Position | null,
+    mounting: Mounting,
+    station: Station,
+    anyhow: boolean,
+  ): Placing | null => {
+    const { operation, held } = mounting;
+    const byHand = station.name === 'vise' || station.name === 'hand';
+    const on: ToolSet = byHand || from?.toolsOn === station.id ? (from?.tools ?? null) : null;
+    const chosen = anyhow || byHand ? on : tools(on, mounting, station);
+    if (chosen === 'none') return null;
+    const set = setting(operation, station);
+    const at = positionFor({
+      station: station.name,
+      tooling: station.id,
+      tools: chosen,
+      toolsOn: byHand ? (from?.toolsOn ?? '') : station.id,
+      faceUp: operation.angle > 0 ? 'marked' : 'unmarked',
+      heading: heading(operation, held),
+      stop: set.stop ?? from?.stop ?? null,
+      setBack: set.setBack ?? from?.setBack ?? null,
+    });
+    return {
+      at,
+      seconds: moveCost(from, at, costs, station.rack, scale) + mountCost(mounting, station, costs),
+    };
+  };
+
+  return {
+    place: (from, mounting, station, anyhow) => {
+      const byPosition = placings.get(mounting) ?? new Map<number, Placing | null>();
+      placings.set(mounting, byPosition);
+      const id = (from?.id ?? -1) * 2 + (anyhow ? 1 : 0);
+      const known = byPosition.get(id);
+      if (known !== undefined) return known;
+      const made = placeAnew(from, mounting, station, anyhow);
+      byPosition.set(id, made);
+      return made;
+    },
+    change: (from, to) => {
+      const pair = from.id * MOST_POSITIONS + to.id;
+      const known = changes.get(pair);
+      if (known !== undefined) return known;
+      const same = toolsName(from) === toolsName(to);
+      const made = same ? changeCost(from, to, costs, scale) : Infinity;
+      changes.set(pair, made);
+      return made;
+    },
+  };
+}
+
+/** Seconds of a stroke with what it takes to hold the part for it. */
+const mountCost = ({ operation, hooked, swings }: Mounting, station: Station, costs: Costs): number =>
+  strokeCost(operation, station, costs) + (hooked ? costs.hook : 0) + (swings ? costs.swing : 0);
+
+const MOST_POSITIONS = 2 ** 26;

@@ -1,0 +1,27 @@
+import { keptBy, type Mask } from '../part/mask.js';
+import type { Bench } from './bench.js';
+import type { Prospect } from './station.js';
+import { type Interval, stretchesFor } from './stretches.js';
+
+/** Nothing is known to limit anything. */
+export const OPEN: Prospect = { narrow: Infinity };
+
+/** The prospect of a line on a machine with tools side by side, each state looked at once. */
+export function prospectBook(
+  bench: () => Pick<Bench<string>, 'sure' | 'certain'>,
+  spans: readonly Interval[],
+  gaps: { readonly end: number; readonly inner: number },
+  length: number,
+): (done: Mask) => Prospect | null {
+  let kept: ((done: Mask) => Prospect | null) | null = null;
+  return (done) => {
+    kept ??= keptBy(bench().sure, (own) => {
+      const { stopped, takes } = bench().certain(own);
+      if (stopped) return null;
+      if (takes.length === 0) return OPEN;
+      const free = stretchesFor(spans, takes, gaps, length);
+      return 'bare' in free ? null : { narrow: Math.min(...free.stretches.map((s) => s.most)) };
+    });
+    return kept(done);
+  };
+}

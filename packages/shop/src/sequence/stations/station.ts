@@ -1,0 +1,74 @@
+import type { Held } from '../part/line.js';
+import type { Mask } from '../part/mask.js';
+import type { Operation } from '../part/operations.js';
+
+/** What stops an operation. Lengths mm. */
+export interface Obstacle {
+  readonly code:
+    | 'leaf'
+    | 'bed'
+    | 'beam'
+    | 'fingers'
+    | 'punch'
+    | 'die'
+    | 'ram'
+    | 'angle'
+    | 'length'
+    | 'capacity'
+    | 'flange-short'
+    | 'hold-short'
+    | 'opening'
+    | 'hook'
+    | 'jaws'
+    | 'force'
+    | 'part';
+  /** The panel in the way, -1 where it is no panel. */
+  readonly panel: number;
+  /** Found and allowed, where numbers tell it. */
+  readonly value?: number;
+  readonly limit?: number;
+}
+
+/** A stretch of the tool along the line that may be covered, and how much of it has to be. mm */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  /** Least total width of fingers or tools standing in it, and greatest; infinite where nothing limits it. */
+  readonly least: number;
+  readonly most: number;
+}
+
+/** How an operation can be mounted in a state. */
+export interface Mounting {
+  readonly operation: Operation;
+  readonly held: Held;
+  /** Null when it goes; with several, the first found. */
+  readonly obstacle: Obstacle | null;
+  readonly stretches: readonly Stretch[];
+  /** True when the part has to be hooked under the jaw. */
+  readonly hooked: boolean;
+  /** True when the larger side turns. */
+  readonly swings: boolean;
+}
+
+/** What holds for an operation in every state still to come. */
+export interface Prospect {
+  /** Tools wider than this never go in; infinite where nothing is known to limit them. mm */
+  readonly narrow: number;
+}
+
+/** A machine, or a pair of hands, as the search sees it. */
+export interface Station {
+  readonly name: 'brake' | 'press' | 'vise' | 'hand';
+  /** The machine with what is fixed in it. */
+  readonly id: string;
+  /** What no order changes: angle, length, thickness; null where it can be done at all. */
+  readonly limits: (operation: Operation, held: Held) => Obstacle | null;
+  readonly mount: (operation: Operation, held: Held, done: Mask) => Mounting;
+  /** What is left to hope for from a state on, whatever else is done; null where the operation can no longer be done so. */
+  readonly prospect: (operation: Operation, held: Held, done: Mask) => Prospect | null;
+  /** Widths of fingers or tool lengths to cover stretches with; empty where nothing is mounted. */
+  readonly rack: readonly number[];
+  /** Uncovered between two pieces of tool, and at the end of a line. mm */
+  readonly gaps: { readonly end: number; readonly inner: number };
+}
