@@ -40,7 +40,7 @@ test.each(jobs)('%s is valid by the schema; a misspelt key is not', (file) => {
 test.each(jobs)('%s is made and folds back to its sizes from its files', async (file) => {
   const plan = planJob(readJob(parse(read(file)), families));
   expect(plan.findings).toEqual([]);
-  const files = new Map((await jobFiles(plan, { dxf: 'r2000' })).map((f) => [f.path, String(f.content)]));
+  const files = new Map(jobFiles(plan, { dxf: 'r2000' }).map((f) => [f.path, String(f.content)]));
   const manifest = JSON.parse(files.get('job.json') ?? '') as {
     parts: (WrittenPart & { formed: { x: number; y: number; z: number }; files: { dxf: string } })[];
   };

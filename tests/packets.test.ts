@@ -139,7 +139,7 @@ describe('the harvest carrier’s packet, read back from PDF', () => {
   });
 
   test('blanks of the cut list are those of the manifest', async () => {
-    const manifest = (await jobFiles(plan, { dxf: 'r2000' })).find((f) => f.path === 'job.json')?.content;
+    const manifest = jobFiles(plan, { dxf: 'r2000' }).find((f) => f.path === 'job.json')?.content;
     const { parts } = JSON.parse(String(manifest)) as {
       parts: readonly { name: string; blank: { x: number; y: number } }[];
     };

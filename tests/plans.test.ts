@@ -159,7 +159,7 @@ describe.each(EXAMPLES)('%s', (file) => {
     readPdf(files.find((f) => f.path === path)?.content as Uint8Array);
 
   test('its plans read back from PDF: pages, paper, and every size the manifest has', async () => {
-    const made = await jobFiles(plan, { dxf: 'r2000' });
+    const made = jobFiles(plan, { dxf: 'r2000' });
     const manifest = JSON.parse(String(made.find((f) => f.path === 'job.json')?.content));
     const list = manifest.parts as readonly ManifestPart[];
     const { parts, files } = await planFiles(plan, plan.parts, { paper: 'A4', dims: 'mm' });

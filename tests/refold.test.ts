@@ -23,7 +23,7 @@ interface Written extends WrittenPart {
 /** Make a job in memory and fold every part of it from its files. */
 async function refold(data: object, dxf: 'r2000' | 'r12'): Promise<void> {
   const plan = planJob(readJob(data));
-  const files = new Map((await jobFiles(plan, { dxf })).map((f) => [f.path, String(f.content)]));
+  const files = new Map(jobFiles(plan, { dxf }).map((f) => [f.path, String(f.content)]));
   const manifest = JSON.parse(files.get('job.json') ?? '') as { parts: Written[] };
   for (const [i, part] of manifest.parts.entries()) {
     const folded = await foldFiles(part, files.get(part.files.dxf) ?? '');

@@ -77,7 +77,7 @@ interface Written {
 /** Put a planned job together from its files. @throws Error where a mark lies on no panel */
 export async function standFiles(plan: JobPlan): Promise<StandingObject> {
   const { Manifold } = await manifold();
-  const files = new Map((await jobFiles(plan, { dxf: 'r2000' })).map((f) => [f.path, String(f.content)]));
+  const files = new Map(jobFiles(plan, { dxf: 'r2000' }).map((f) => [f.path, String(f.content)]));
   const { parts, assembly } = JSON.parse(files.get('job.json') ?? '') as Written;
   const folded = new Map(
     await Promise.all(

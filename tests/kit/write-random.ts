@@ -61,7 +61,7 @@ for (let f = 0; written < wanted; f++) {
     return { name: `part-${i}`, ...(units === 'in' ? (inInches(part) as object) : part) };
   });
   const plan = planJob(readJob({ units, parts: list }));
-  for (const { path, content } of await jobFiles(plan, { dxf })) {
+  for (const { path, content } of jobFiles(plan, { dxf })) {
     const target = join(folder, `${String(f).padStart(3, '0')}-${units}-${dxf}`, path);
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, content);

@@ -3,6 +3,7 @@ export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
 export { type DxfForm, dxfOf } from './dxf/write.js';
+export { toGlb } from './glb/write.js';
 export { cutFiles, jobFiles, partDxf, type Wanted } from './job-files.js';
 export { jobJsonSchema, type SchemaNode } from './job-schema.js';
 export {
@@ -23,5 +24,8 @@ export { flatDrawing } from './sheets/flat.js';
 export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';
 export { viewsDrawing } from './sheets/views.js';
 export { shopJsonSchema } from './shop-schema.js';
+export { assemblySolid, partSolid, type Solid, type SolidPart } from './solid.js';
 export { stripFiles } from './strip-files.js';
 export { toSvg } from './svg/write.js';
+export type { Writer } from './writer.js';
+export { DRAWING_WRITERS, SOLID_WRITERS } from './writers.js';

@@ -21,10 +21,10 @@ export interface Wanted {
 }
 
 /** Everything `tinwright make` writes for a job, manifest last. Same plan, same bytes. */
-export async function jobFiles(plan: JobPlan, wanted: Wanted): Promise<readonly OutFile[]> {
+export function jobFiles(plan: JobPlan, wanted: Wanted): readonly OutFile[] {
   const files = [
     ...cutFiles(plan, wanted.dxf),
-    ...(wanted.pictures ? await pictureFiles(plan) : []),
+    ...(wanted.pictures ? pictureFiles(plan) : []),
     ...(wanted.views ? viewFiles(plan, wanted.dxf) : []),
     ...(wanted.also ?? []),
   ];

@@ -1,30 +1,27 @@
 import type { JobPlan } from '@tinwright/core';
 import { type DxfForm, dxfOf } from './dxf/write.js';
+import { toGlb } from './glb/write.js';
 import type { OutFile } from './out-file.js';
 import { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 import { partPicture } from './sheets/picture.js';
 import { viewsDrawing } from './sheets/views.js';
+import { assemblySolid, partSolid } from './solid.js';
 import { toSvg } from './svg/write.js';
 
 /** Pictures of a job: every part formed, and where it has joints the object assembled and taken apart; SVG and GLB. */
-export async function pictureFiles(plan: JobPlan): Promise<readonly OutFile[]> {
-  const { assemblyGlb, partGlb } = await import('./glb/write.js'); // only here: the library takes its time to load
+export function pictureFiles(plan: JobPlan): readonly OutFile[] {
   const { assembly, job } = plan;
   const title = job.name === '' ? 'assembly' : job.name;
-  const parts = await Promise.all(
-    plan.parts.map(
-      async (p): Promise<readonly OutFile[]> => [
-        { path: `pictures/${p.name}.svg`, content: toSvg(partPicture(p.name, p)) },
-        { path: `pictures/${p.name}.glb`, content: await partGlb(p.name, p.formed) },
-      ],
-    ),
-  );
-  if (assembly === null) return parts.flat();
+  const parts = plan.parts.flatMap((p): readonly OutFile[] => [
+    { path: `pictures/${p.name}.svg`, content: toSvg(partPicture(p.name, p)) },
+    { path: `pictures/${p.name}.glb`, content: toGlb(partSolid(p)) },
+  ]);
+  if (assembly === null) return parts;
   return [
-    ...parts.flat(),
+    ...parts,
     { path: 'pictures/assembly.svg', content: toSvg(assemblyPicture(title, assembly)) },
     { path: 'pictures/exploded.svg', content: toSvg(explodedPicture(title, assembly)) },
-    { path: 'assembly.glb', content: await assemblyGlb(title, assembly) },
+    { path: 'assembly.glb', content: toGlb(assemblySolid(title, assembly)) },
   ];
 }
 

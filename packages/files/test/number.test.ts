@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bulgeValue } from '../src/dxf/r2000.js';
-import { coordinate } from '../src/number.js';
+import { bulgeValue, coordinate } from '../src/number.js';
 
 test('any coordinate up to a kilometre prints plainly and moves by half a millionth at most', () => {
   fc.assert(

@@ -11,7 +11,7 @@ const plan = plannedCarrier();
 
 describe('pictures of a carrier', () => {
   test('a picture and a model for every part, the object together, apart and as a model', async () => {
-    const files = await pictureFiles(plan);
+    const files = pictureFiles(plan);
     expect(files.map((f) => f.path).toSorted()).toEqual([
       'assembly.glb',
       'pictures/assembly.svg',
@@ -30,7 +30,7 @@ describe('pictures of a carrier', () => {
 
   test('without joints there is no object to draw', async () => {
     const loose = planned([{ name: 'tray', family: 'open-box', length: 120, width: 80, height: 40 }]);
-    const files = await pictureFiles(loose);
+    const files = pictureFiles(loose);
     expect(files.map((f) => f.path)).toEqual(['pictures/tray.svg', 'pictures/tray.glb']);
   });
 });
@@ -44,8 +44,7 @@ test('views of every part, as R2000 or R12', () => {
 });
 
 describe('what a job writes', () => {
-  const paths = async (wanted: object) =>
-    (await jobFiles(plan, { dxf: 'r2000', ...wanted })).map((f) => f.path);
+  const paths = async (wanted: object) => jobFiles(plan, { dxf: 'r2000', ...wanted }).map((f) => f.path);
 
   test('pictures and views only when they are wanted, the manifest last', async () => {
     const plain = await paths({});
@@ -57,13 +56,13 @@ describe('what a job writes', () => {
   });
 
   test('the manifest lists them', async () => {
-    const files = await jobFiles(plan, { dxf: 'r2000', pictures: true, views: true });
+    const files = jobFiles(plan, { dxf: 'r2000', pictures: true, views: true });
     const manifest = JSON.parse(String(files.at(-1)?.content)) as { files: string[] };
     expect(manifest.files).toEqual(files.slice(0, -1).map((f) => f.path));
   });
 
   test('the same job gives the same bytes', async () => {
     const wanted = { dxf: 'r2000', pictures: true, views: true } as const;
-    expect(await jobFiles(plannedCarrier(), wanted)).toEqual(await jobFiles(plan, wanted));
+    expect(jobFiles(plannedCarrier(), wanted)).toEqual(jobFiles(plan, wanted));
   });
 });

@@ -71,7 +71,7 @@ async function run(
   const files =
     strict && wrong
       ? []
-      : await jobFiles(plan, {
+      : jobFiles(plan, {
           dxf,
           pictures,
           views,

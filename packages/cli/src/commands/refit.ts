@@ -58,7 +58,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { after, changes, changed } = opened.answer;
   const [{ jobFiles }, { writeSet }] = await Promise.all([import('@tinwright/files'), import('../files.js')]);
   const cut = { ...after, parts: changed, assembly: null };
-  const files = changed.length === 0 ? [] : await jobFiles(cut, { dxf });
+  const files = changed.length === 0 ? [] : jobFiles(cut, { dxf });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);

@@ -1,7 +1,6 @@
 import { checkDrawing, type Drawing, type DrawingLayer, type Shape } from '../drawing.js';
 import { layerStyle } from '../layers.js';
-import { coordinate } from '../number.js';
-import { bulgeValue } from './r2000.js';
+import { bulgeValue, coordinate } from '../number.js';
 import { dxfTextR12 } from './text.js';
 
 type Tag = readonly [code: number, value: string | number];

@@ -3,7 +3,7 @@ import Drawing from 'dxf-writer';
 import Handle from 'dxf-writer/src/Handle.js';
 import { checkDrawing, type DrawingLayer, type Drawing as OurDrawing, type Shape } from '../drawing.js';
 import { layerStyle } from '../layers.js';
-import { coordinate } from '../number.js';
+import { bulgeValue, coordinate } from '../number.js';
 import { dxfText } from './text.js';
 
 /**
@@ -65,12 +65,6 @@ function draw(file: Drawing, shape: Shape): void {
         dxfText(shape.text),
       );
   }
-}
-
-/** Ten decimals: 1e-6 mm on a ten-metre arc, and never an exponent. */
-export function bulgeValue(bulge: number): number {
-  const value = Math.round(bulge * 1e10) / 1e10;
-  return Math.abs(value) < 1e-6 ? 0 : value;
 }
 
 /** What the writer's types leave out. */

@@ -1,57 +1,117 @@
-import { type Buffer, Document, type Mesh as GltfMesh, type mat4, WebIO } from '@gltf-transform/core';
-import type { Assembly, Formed, Pose } from '@tinwright/core';
-import { meshOf, toGltf } from './mesh.js';
+import type { Pose } from '@tinwright/core';
+import type { Solid } from '../solid.js';
+import type { Writer } from '../writer.js';
+import { container } from './container.js';
+import { type Mesh, meshOf, toGltf } from './mesh.js';
 
-/** What `asset.generator` says: ours, so that the library's version does not change the bytes. */
-const GENERATOR = 'Tinwright';
+const FLOAT = 5126;
+const VERTICES = 34962; // target of a view of vertex attributes
 const GREY = 0.72;
+const SHEET = {
+  name: 'sheet',
+  pbrMetallicRoughness: {
+    baseColorFactor: [GREY, GREY, GREY, 1],
+    metallicFactor: 0.6,
+    roughnessFactor: 0.5,
+  },
+};
 
-/** A formed part as binary glTF 2.0: metres, +Y up, one node. Same part, same bytes. */
-export function partGlb(name: string, formed: Formed): Promise<Uint8Array> {
-  const { document, buffer } = empty();
-  const node = document.createNode(name).setMesh(addMesh(document, buffer, name, formed));
-  document.createScene(name).addChild(node);
-  return new WebIO().writeBinary(document);
+/** A mesh and its name. */
+interface Named {
+  readonly name: string;
+  readonly mesh: Mesh;
 }
 
-/** The assembled object as binary glTF 2.0: a node for every piece, a mesh for every part. */
-export function assemblyGlb(name: string, { placed }: Assembly): Promise<Uint8Array> {
-  const { document, buffer } = empty();
-  const scene = document.createScene(name);
-  const meshes = new Map<string, GltfMesh>();
-  for (const { piece, part, pose } of placed) {
-    const mesh = meshes.get(part.name) ?? addMesh(document, buffer, part.name, part.formed);
-    meshes.set(part.name, mesh);
-    scene.addChild(document.createNode(piece).setMesh(mesh).setMatrix(matrixOf(pose)));
+/** A piece of the scene. */
+interface Node {
+  readonly name: string;
+  readonly mesh: number;
+  readonly matrix?: readonly number[];
+}
+
+/**
+ * A solid as binary glTF 2.0: metres, +Y up, a node for every piece, a mesh for every part. Same solid, same bytes.
+ */
+export function toGlb({ name, pieces }: Solid): Uint8Array {
+  const parts = [...new Map(pieces.map(({ part }) => [part.name, part])).values()];
+  const names = parts.map((p) => p.name);
+  return glb(
+    name,
+    parts.map((p) => ({ name: p.name, mesh: meshOf(p.formed) })),
+    pieces.map(({ name: piece, part, pose }) => ({
+      name: piece,
+      mesh: names.indexOf(part.name),
+      ...standing(pose),
+    })),
+  );
+}
+
+/** Binary glTF 2.0. */
+export const GLB: Writer<Solid> = Object.freeze({
+  format: 'glb',
+  words: 'glTF',
+  extension: 'glb',
+  mediaType: 'model/gltf-binary',
+  write: toGlb,
+});
+
+/** Positions and normals of every mesh one after the other in one buffer; two accessors and views a mesh. */
+function glb(scene: string, meshes: readonly Named[], nodes: readonly Node[]): Uint8Array {
+  const arrays = meshes.flatMap(({ mesh }) => [mesh.positions, mesh.normals]);
+  const offsets = arrays.map((_, i) => arrays.slice(0, i).reduce((sum, a) => sum + a.byteLength, 0));
+  const binary = new Uint8Array(arrays.reduce((sum, a) => sum + a.byteLength, 0));
+  const numbers = new DataView(binary.buffer);
+  for (const [i, array] of arrays.entries())
+    for (const [k, v] of array.entries()) numbers.setFloat32((offsets[i] as number) + 4 * k, v, true);
+  const document = {
+    asset: { version: '2.0', generator: 'Tinwright' },
+    scene: 0,
+    scenes: [{ name: scene, nodes: nodes.map((_, i) => i) }],
+    nodes,
+    meshes: meshes.map(({ name }, i) => ({
+      name,
+      primitives: [{ attributes: { POSITION: 2 * i, NORMAL: 2 * i + 1 }, material: 0 }],
+    })),
+    materials: [SHEET],
+    accessors: arrays.map((array, i) => ({
+      bufferView: i,
+      componentType: FLOAT,
+      count: array.length / 3,
+      type: 'VEC3',
+      ...(i % 2 === 0 ? extent(array) : {}),
+    })),
+    bufferViews: arrays.map((array, i) => ({
+      buffer: 0,
+      byteOffset: offsets[i],
+      byteLength: array.byteLength,
+      target: VERTICES,
+    })),
+    buffers: [{ byteLength: binary.length }],
+  };
+  return container({ document, binary });
+}
+
+/** Least and greatest of each coordinate, which the format asks of positions. */
+function extent(array: Float32Array): { readonly min: readonly number[]; readonly max: readonly number[] } {
+  const min = [Infinity, Infinity, Infinity];
+  const max = [-Infinity, -Infinity, -Infinity];
+  for (const [i, v] of array.entries()) {
+    min[i % 3] = Math.min(min[i % 3] as number, v);
+    max[i % 3] = Math.max(max[i % 3] as number, v);
   }
-  return new WebIO().writeBinary(document);
+  return { min, max };
 }
 
-function empty(): { readonly document: Document; readonly buffer: Buffer } {
-  const document = new Document();
-  document.getRoot().getAsset().generator = GENERATOR;
-  return { document, buffer: document.createBuffer() };
+/** A node's matrix; the format wants none that moves nothing. */
+function standing(pose: Pose | null): Pick<Node, 'matrix'> {
+  const matrix = pose === null ? IDENTITY : matrixOf(pose);
+  return matrix.every((v, i) => v === IDENTITY[i]) ? {} : { matrix };
 }
 
-function addMesh(document: Document, buffer: Buffer, name: string, formed: Formed): GltfMesh {
-  const { positions, normals } = meshOf(formed);
-  const accessor = (array: Float32Array<ArrayBuffer>) =>
-    document.createAccessor().setType('VEC3').setArray(array).setBuffer(buffer);
-  const sheet = document
-    .createMaterial('sheet')
-    .setBaseColorFactor([GREY, GREY, GREY, 1])
-    .setMetallicFactor(0.6)
-    .setRoughnessFactor(0.5);
-  const primitive = document
-    .createPrimitive()
-    .setAttribute('POSITION', accessor(positions))
-    .setAttribute('NORMAL', accessor(normals))
-    .setMaterial(sheet);
-  return document.createMesh(name).addPrimitive(primitive);
-}
+const IDENTITY: readonly number[] = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1];
 
 /** Column-major. The part's axes and the scene's are both turned: column k is where the turned axis k goes. */
-function matrixOf({ x, y, z, origin }: Pose): mat4 {
+function matrixOf({ x, y, z, origin }: Pose): readonly number[] {
   const unit = (v: readonly [number, number, number]) => toGltf([v[0] * 1000, v[1] * 1000, v[2] * 1000]);
   const [right, up, back] = [unit(x), unit(z), unit([-y[0], -y[1], -y[2]])];
   return [...right, 0, ...up, 0, ...back, 0, ...toGltf(origin), 1];

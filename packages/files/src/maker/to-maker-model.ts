@@ -1,40 +1,65 @@
 import { arcOf, type Loop, segments } from '@tinwright/core';
-import makerjs from 'makerjs';
+import type makerjs from 'makerjs';
 import type { Drawing, Shape } from '../drawing.js';
 
 const turn = (radian: number) => (radian * 180) / Math.PI;
 
 /**
- * A drawing as a makerjs model, one model a layer, for people who embed. mm, y up.
- * A text becomes a model with a caption.
+ * A drawing as a makerjs model, one model a layer, for people who embed. mm, y up. Models and paths are plain values,
+ * as makerjs documents them, so that whoever writes no model loads no makerjs. A text becomes a model with a caption.
  */
 export function toMakerModel(drawing: Drawing): makerjs.IModel {
   const models = drawing.layers.map(({ name, shapes }): [string, makerjs.IModel] => {
     const parts = shapes.map((s, i): [string, makerjs.IModel] => [`${s.kind}-${i + 1}`, shapeModel(s)]);
     return [name, { layer: name, models: Object.fromEntries(parts) }];
   });
-  return { units: makerjs.unitType.Millimeter, models: Object.fromEntries(models) };
+  return { units: 'mm', models: Object.fromEntries(models) };
 }
 
+const line = (from: readonly [number, number], to: readonly [number, number]): makerjs.IPathLine => ({
+  type: 'line',
+  origin: [...from],
+  end: [...to],
+});
+
 function captionOf([x, y]: readonly [number, number], text: string, height: number): makerjs.ICaption {
-  return { text, anchor: new makerjs.paths.Line([x, y], [x + height * text.length, y]) };
+  return { text, anchor: line([x, y], [x + height * text.length, y]) };
 }
 
 function shapeModel(shape: Shape): makerjs.IModel {
-  if (shape.kind === 'text') return { caption: captionOf(shape.at, shape.text, shape.height) };
-  if (shape.kind === 'loop') return loopModel(shape.loop);
-  if (shape.kind === 'circle')
-    return { paths: { circle: new makerjs.paths.Circle([...shape.centre], shape.radius) } };
-  return { paths: { line: new makerjs.paths.Line([...shape.from], [...shape.to]) } };
+  switch (shape.kind) {
+    case 'text':
+      return { caption: captionOf(shape.at, shape.text, shape.height) };
+    case 'loop':
+      return { paths: loopPaths(shape.loop) };
+    case 'circle': {
+      const circle: makerjs.IPathCircle = {
+        type: 'circle',
+        origin: [...shape.centre],
+        radius: shape.radius,
+      };
+      return { paths: { circle } };
+    }
+    case 'line':
+      return { paths: { line: line(shape.from, shape.to) } };
+  }
 }
 
 /** A closed loop as lines and true arcs, in order. */
-export function loopModel(loop: Loop): makerjs.IModel {
+function loopPaths(loop: Loop): makerjs.IPathMap {
   const paths = segments(loop).map((s, i): [string, makerjs.IPath] => {
-    if (s.bulge === 0) return [`side-${i + 1}`, new makerjs.paths.Line([...s.from], [...s.to])];
+    const id = `side-${i + 1}`;
+    if (s.bulge === 0) return [id, line(s.from, s.to)];
     const { centre, radius, start, sweep } = arcOf(s);
     const [a, b] = sweep > 0 ? [start, start + sweep] : [start + sweep, start];
-    return [`side-${i + 1}`, new makerjs.paths.Arc([...centre], radius, turn(a), turn(b))];
+    const arc: makerjs.IPathArc = {
+      type: 'arc',
+      origin: [...centre],
+      radius,
+      startAngle: turn(a),
+      endAngle: turn(b),
+    };
+    return [id, arc];
   });
-  return { paths: Object.fromEntries(paths) };
+  return Object.fromEntries(paths);
 }

@@ -1,22 +1,15 @@
-import type { Loop, Point } from '@tinwright/core';
-import makerjs from 'makerjs';
-import { loopModel } from '../maker/to-maker-model.js';
+import { type Loop, type Point, segments } from '@tinwright/core';
+import { bulgeValue, coordinate } from '../number.js';
 
-const JOIN = 1e-6; // mm; ends of a loop's sides are equal but for rounding
-const ACCURACY = 1e-6;
-
-/**
- * SVG path data of a closed loop, chained by makerjs; lines and true arcs. y points down from `origin`.
- * @throws RangeError when the sides do not chain up to one closed loop
- */
+/** SVG path data of a closed loop: lines and true arcs, each side from where the last ended. y points down from `origin`. */
 export function pathData(loop: Loop, origin: Point): string {
-  const chains = makerjs.model.findChains(loopModel(loop), {
-    pointMatchingDistance: JOIN,
-  }) as readonly makerjs.IChain[];
-  const [chain] = chains;
-  if (chains.length !== 1 || chain === undefined || !chain.endless)
-    throw new RangeError(
-      `an outline of ${loop.length} sides chains up to ${chains.length} pieces, one closed loop wanted`,
-    );
-  return makerjs.exporter.chainToSVGPathData(chain, [...origin], ACCURACY);
+  const place = ([x, y]: Point) => `${coordinate(origin[0] + x)} ${coordinate(origin[1] - y)}`;
+  const sides = segments(loop).map(({ from, to, bulge: given }) => {
+    const bulge = bulgeValue(given);
+    if (bulge === 0) return `L ${place(to)}`;
+    const radius = coordinate((Math.hypot(to[0] - from[0], to[1] - from[1]) * (bulge + 1 / bulge)) / 4);
+    // a bulge is the tangent of a quarter of its arc's angle, positive counter-clockwise: the other way once y points down
+    return `A ${Math.abs(radius)} ${Math.abs(radius)} 0 ${Math.abs(bulge) > 1 ? 1 : 0} ${bulge > 0 ? 0 : 1} ${place(to)}`;
+  });
+  return `M ${place((loop[0] as Loop[number]).at)} ${sides.join(' ')} Z`;
 }

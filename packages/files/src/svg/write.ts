@@ -2,6 +2,7 @@ import type { Point } from '@tinwright/core';
 import { checkDrawing, type Drawing, type Shape } from '../drawing.js';
 import { layerStyle } from '../layers.js';
 import { coordinate } from '../number.js';
+import type { Writer } from '../writer.js';
 import { escapeXml } from './escape.js';
 import { pathData } from './path-data.js';
 
@@ -32,6 +33,15 @@ export function toSvg(drawing: Drawing): string {
     '</svg>',
   ].join('\n')}\n`;
 }
+
+/** SVG at true scale. */
+export const SVG: Writer<Drawing> = Object.freeze({
+  format: 'svg',
+  words: 'SVG',
+  extension: 'svg',
+  mediaType: 'image/svg+xml',
+  write: toSvg,
+});
 
 function element(shape: Shape, origin: Point): string {
   const x = (p: Point) => coordinate(origin[0] + p[0]);

@@ -1,0 +1,12 @@
+/** A format that something is written in: same thing, same bytes. */
+export interface Writer<Thing> {
+  /** What options call it. */
+  readonly format: string;
+  /** What people call it. */
+  readonly words: string;
+  readonly extension: string;
+  readonly mediaType: string;
+  /** The format has no units: whoever draws says them in a note. */
+  readonly unitless?: true;
+  readonly write: (thing: Thing) => string | Uint8Array;
+}
