@@ -9,7 +9,8 @@ export default defineConfig({
   test: {
     include: ['packages/*/test/**/*.test.ts', 'tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
-    testTimeout: 60_000,
+    testTimeout: 600_000, // a busy machine fails no test
+    hookTimeout: 600_000,
     maxWorkers: '100%',
     isolate: false, // nothing keeps state at module level
     server: { deps: { inline: [/@tinwright/] } },

@@ -1,7 +1,7 @@
 /// <reference path="./pdfkit.d.ts" />
 import regular from 'pdfkit/standard-fonts/Helvetica';
 import bold from 'pdfkit/standard-fonts/HelveticaBold';
-import { isStandard, standardFont, standardised } from './standard-font.js';
+import { type FontData, isStandard, standardFont, standardised } from './standard-font.js';
 
 /** Font size over the height of capitals: Helvetica's capitals are 0.718 of its size. */
 export const SIZE_PER_CAPITAL: number = 1000 / regular.capHeight;
@@ -29,6 +29,9 @@ export interface Typeface {
   /** Length of a text whose capitals are 1 mm high, mm. */
   readonly width: (text: string, weight: 'regular' | 'bold') => number;
 }
+
+/** The standard fonts as the writer of PDF takes them. */
+export const STANDARD_FONTS: readonly FontData[] = [regular, bold];
 
 const FONTS = { regular: standardFont(regular), bold: standardFont(bold) };
 

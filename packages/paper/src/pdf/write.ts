@@ -11,7 +11,9 @@ import {
   TONES,
   type Words,
 } from '../page/page.js';
-import { SIZE_PER_CAPITAL, type Typeface } from '../page/typeface.js';
+import type { FontData } from '../page/standard-font.js';
+import { SIZE_PER_CAPITAL, STANDARD_FONTS, type Typeface } from '../page/typeface.js';
+import { packWith } from './pack.js';
 
 /** What a document says of itself. */
 export interface DocumentInfo {
@@ -19,6 +21,11 @@ export interface DocumentInfo {
   /** Tag of the language (BCP 47). */
   readonly language: string;
   readonly face: Typeface;
+}
+
+/** What the build for browsers asks for, and the one for Node does itself. */
+interface BrowserBuild {
+  readonly registerStdFonts?: (...fonts: readonly FontData[]) => void;
 }
 
 const POINTS = 72 / 25.4; // in a millimetre
@@ -30,11 +37,14 @@ const GREY = Math.round(255 * FAINT);
  * its date is fixed.
  */
 export async function pagesPdf(pages: readonly Page[], info: DocumentInfo): Promise<Uint8Array> {
-  // only here: the library takes its time to load
-  const [{ default: PDFDocument }, { toBytes }] = await Promise.all([
+  // only here: the libraries take their time to load
+  const [pdfkit, { toBytes }, { zlibSync }] = await Promise.all([
     import('pdfkit'),
     import('pdfkit/output'),
+    import('fflate'),
   ]);
+  const { default: PDFDocument } = pdfkit;
+  (pdfkit as BrowserBuild).registerStdFonts?.(...STANDARD_FONTS);
   const doc = new PDFDocument({
     autoFirstPage: false,
     pdfVersion: '1.7',
@@ -43,6 +53,7 @@ export async function pagesPdf(pages: readonly Page[], info: DocumentInfo): Prom
     displayTitle: true,
     info: { Title: info.title, Producer: 'tinwright', Creator: 'tinwright', CreationDate: new Date(0) },
   });
+  packWith(zlibSync, doc);
   const bytes = toBytes(doc);
   const { spare } = info.face;
   if (spare !== null) doc.registerFont(FONTS.spare, spare.font as PDFKit.Mixins.PDFFontSource);
