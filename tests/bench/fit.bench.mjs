@@ -32,7 +32,7 @@ export default async function run() {
       }
     });
     for (const m of moved) m.delete();
-  }, 5);
+  });
   return {
     ours: ours.time,
     peer: peer.time,

@@ -1,18 +1,36 @@
-/** Median time of one call, ms: warmed up, in `rounds` rounds of as many calls as fill about 50 ms. */
-export function perCall(work, rounds = 15) {
-  const until = performance.now() + 300;
+const WARM = 1000; // ms, until the code is compiled
+const ROUND = 20; // ms
+
+/**
+ * Median processor time of one call, ms: warmed up, in `rounds` rounds of about 20 ms each. A machine that is busy with
+ * something else takes longer by the clock; what it counts of this process stays nearly the same.
+ */
+export function perCall(work, rounds = 25) {
+  const calls = callsIn(WARM, work);
+  const batch = Math.max(1, Math.round((calls * ROUND) / WARM));
+  const times = Array.from({ length: rounds }, () => {
+    const start = processorTime();
+    for (let i = 0; i < batch; i++) work();
+    return (processorTime() - start) / batch;
+  });
+  return { time: median(times), n: rounds * batch };
+}
+
+/** How many calls fill so many ms, three at least. */
+function callsIn(ms, work) {
+  const until = processorTime() + ms;
   let calls = 0;
-  while (performance.now() < until || calls < 3) {
+  while (processorTime() < until || calls < 3) {
     work();
     calls += 1;
   }
-  const batch = Math.max(1, Math.round(calls / 6));
-  const times = Array.from({ length: rounds }, () => {
-    const start = performance.now();
-    for (let i = 0; i < batch; i++) work();
-    return (performance.now() - start) / batch;
-  });
-  return { time: median(times), n: rounds * batch };
+  return calls;
+}
+
+/** Of this process so far, ms: its own and the system's for it, compiling and clearing up on other threads included. */
+export function processorTime() {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
 }
 
 export function median(values) {

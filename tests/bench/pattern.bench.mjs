@@ -29,7 +29,7 @@ export default function run() {
   };
   const corners = flat.outline.map((v) => [...v.at]);
   const chained = () => makerjs.model.findSingleChain(new makerjs.models.ConnectTheDots(true, corners));
-  const [ours, peer, chain] = [perCall(both), perCall(united, 5), perCall(chained)];
+  const [ours, peer, chain] = [perCall(both), perCall(united), perCall(chained)];
   const found = united();
   const length = Math.max(...found.map((c) => c.pathLength));
   return {

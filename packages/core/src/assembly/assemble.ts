@@ -6,6 +6,7 @@ import { distance } from '../plane/point.js';
 import { type Fastened, fasten } from './fasten.js';
 import { type Fastener, type FastenerEnd, SAME_PLACE } from './fastener.js';
 import { type FitRow, fitsOf } from './fit.js';
+import { standingSheets } from './layers.js';
 import { placePieces } from './place.js';
 import { withRoom } from './room.js';
 import { type AssemblyPart, type JointSpec, type Placed, pieceNames, type Seated } from './types.js';
@@ -31,8 +32,9 @@ export function assemble(
   cut: readonly Fastener[] = [],
 ): Assembly {
   const { placed, seated, loose, open } = placePieces(parts, joints);
+  const sheets = standingSheets(placed);
   const fastened = withRoom(
-    seated.map((s) => fasten(s, placed, cut)),
+    seated.map((s) => fasten(s, sheets, cut)),
     placed,
   );
   const { rows, findings } = fitsOf(seated, placed, open);

@@ -2,13 +2,13 @@ import type { Remark } from '../errors/finding.js';
 import type { StackSheet } from '../joining/fastener.js';
 import { carried } from './carry.js';
 import type { Fastener } from './fastener.js';
-import { layersAt } from './layers.js';
+import { layersAt, type StandingSheet } from './layers.js';
 import { overhangRemarks } from './overhang.js';
 import { type Overlap, outward, overlapsOf } from './overlap.js';
 import { WIDEST_GAP } from './place.js';
 import { reachTo } from './reach.js';
 import { spread } from './spread.js';
-import type { Placed, Seated } from './types.js';
+import type { Seated } from './types.js';
 
 /** Fasteners of a joint with what to know about them. */
 export interface Fastened {
@@ -23,9 +23,10 @@ export interface Fastened {
 
 /**
  * Fasten a joint: fasteners are spread over its overlaps; on a part that is made they stay where they were cut.
+ * @param sheets every panel of the assembly
  * @param cut fasteners as they were when the made parts were cut
  */
-export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fastener[]): Fastened {
+export function fasten(seated: Seated, sheets: readonly StandingSheet[], cut: readonly Fastener[]): Fastened {
   const { joint, from, to } = seated;
   const told = { joint: joint.name, part: from.part.name, fasteners: [], holes: [] };
   if (joint.by === null) return { ...told, remarks: seated.gap > WIDEST_GAP ? [nothingMeets(seated)] : [] };
@@ -38,14 +39,14 @@ export function fasten(seated: Seated, all: readonly Placed[], cut: readonly Fas
   const made = from.part.made || to.part.made;
   const own = made ? cut.filter((f) => f.joint === joint.name && f.kind === kind.name) : [];
   const out = outward((overlaps[0] as Overlap).from);
-  const stood = (sheets: number) => {
-    const needs = kind.needs(stack, ask as never, sheets);
+  const stood = (count: number) => {
+    const needs = kind.needs(stack, ask as never, count);
     const done =
       own.length > 0 ? carried(seated, overlaps, own, needs) : spread(seated, overlaps, ask, needs);
     return {
       ...done,
       holes: needs.holes,
-      layers: Math.max(2, ...done.fasteners.map((f) => layersAt(f.at, out, all))),
+      layers: Math.max(2, ...done.fasteners.map((f) => layersAt(f.at, out, sheets))),
     };
   };
   const first = stood(stack.length);

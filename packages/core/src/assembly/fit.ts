@@ -1,10 +1,7 @@
 import type { Unsaid } from '../errors/finding.js';
-import { boxOfPieces } from '../fold/extent.js';
-import type { Box3, FormedBend } from '../fold/formed.js';
-import { boxDistance, leastAlong, type Prism, panelPrisms } from '../fold/prism.js';
+import { type Lump, lumpDepth, lumpsOf } from '../fold/lump.js';
+import { boxDistance, leastAlong } from '../fold/prism.js';
 import { prismDistanceUpTo } from '../fold/prism-distance.js';
-import { overlapDepth } from '../fold/prism-overlap.js';
-import { shellDepth, shellStrips } from '../fold/shell.js';
 import { dot3, scale3, type Vec3 } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
 import type { Miss } from './place.js';
@@ -23,16 +20,6 @@ export interface FitRow {
   readonly gap: number;
 }
 
-/** A panel, or a bend, of a piece where it stands, with the box round it. */
-interface Lump extends Box3 {
-  readonly name: string;
-  readonly panel: string;
-  /** In flat-faced pieces; made when first asked for, since most lumps lie far from everything. */
-  readonly prisms: () => readonly Prism[];
-  /** Set for a bend, whose true shape is round. */
-  readonly bend: FormedBend | null;
-}
-
 const CLASH = 0.01; // mm; less is rounding of the strips bends are measured by
 const TIGHT = 0.005;
 
@@ -45,7 +32,7 @@ export function fitsOf(
   placed: readonly Placed[],
   open: readonly Miss[],
 ): { readonly rows: readonly FitRow[]; readonly findings: readonly Unsaid[] } {
-  const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(p)]));
+  const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
   const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
   const rows = joints.map((s) => fitRow(s, matingOf(s, joints), of(s.from), of(s.to)));
   const tight = rows.flatMap((r, i) => tightFinding(r, joints[i] as Seated));
@@ -55,28 +42,8 @@ export function fitsOf(
   return { rows, findings: [...clashes, ...tight] };
 }
 
-function lumpsOf({ piece, part: { formed }, pose }: Placed): readonly Lump[] {
-  const standing = stand(formed, pose);
-  const panels = standing.panels.map((panel): Lump => {
-    const box = boxOfPieces([panel], [], formed.thickness);
-    const prisms = once(() => panelPrisms(panel, formed.thickness));
-    return { name: `${piece}.${panel.id}`, panel: panel.id, prisms, bend: null, ...box };
-  });
-  const bends = standing.bends.map((bend): Lump => {
-    const box = boxOfPieces([], [bend], formed.thickness);
-    const prisms = once(() => shellStrips(bend));
-    return { name: `bend ${bend.id} of ${piece}`, panel: bend.id, prisms, bend, ...box };
-  });
-  return [...panels, ...bends];
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | null = null;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}
+const nameOf = ({ piece }: Placed, { id, bend }: Lump) =>
+  bend === null ? `${piece}.${id}` : `bend ${id} of ${piece}`;
 
 /** Where two pieces meet on purpose: faces of the first and of the second, the plane between them, and its gap. */
 interface Mating {
@@ -102,8 +69,7 @@ function matingOf({ from, to }: Seated, all: readonly Seated[]): readonly Mating
 }
 
 /** True for lumps whose faces meet, or stand off each other's bends. */
-const seated = (p: Lump, q: Lump, { faces }: Mating) =>
-  faces[0].includes(p.panel) && faces[1].includes(q.panel);
+const seated = (p: Lump, q: Lump, { faces }: Mating) => faces[0].includes(p.id) && faces[1].includes(q.id);
 
 /** True for lumps with the joint's plane between them: that they touch there is meant. */
 function parted(p: Lump, q: Lump, { normal, at }: Mating): boolean {
@@ -113,7 +79,7 @@ function parted(p: Lump, q: Lump, { normal, at }: Mating): boolean {
 }
 
 function fitRow(
-  { joint, gap }: Seated,
+  { joint, from, to, gap }: Seated,
   matings: readonly Mating[],
   a: readonly Lump[],
   b: readonly Lump[],
@@ -125,7 +91,7 @@ function fitRow(
     if (matings.some((m) => seated(p, q, m))) continue;
     const found = lumpDistance(p, q, best.found);
     if (found >= best.found || matings.some((m) => found <= m.gap + CLASH && parted(p, q, m))) continue;
-    best = { found, between: [p.name, q.name] };
+    best = { found, between: [nameOf(from, p), nameOf(to, q)] };
   }
   return { joint: joint.name, asked: joint.clearance, ...best, gap };
 }
@@ -137,18 +103,6 @@ function lumpDistance(p: Lump, q: Lump, enough: number): number {
   for (const u of p.prisms())
     for (const v of q.prisms()) best = Math.min(best, Math.max(0, prismDistanceUpTo(u, v, best)));
   return best;
-}
-
-/** How deep two lumps reach into each other; bends by their true round shape against panels. mm */
-function lumpDepth(p: Lump, q: Lump): number {
-  if (boxDistance(p, q) >= 0) return 0;
-  if (!p.prisms().some((u) => q.prisms().some((v) => boxDistance(u, v) < 0))) return 0;
-  const deepest = (depths: readonly number[]) => depths.reduce((x, y) => Math.max(x, y), 0);
-  const { bend: ring } = p;
-  if (ring !== null && q.bend === null) return deepest(q.prisms().map((v) => shellDepth(v, ring)));
-  const { bend: other } = q;
-  if (other !== null && ring === null) return deepest(p.prisms().map((u) => shellDepth(u, other)));
-  return deepest(p.prisms().flatMap((u) => q.prisms().map((v) => overlapDepth(u, v))));
 }
 
 function tightFinding(row: FitRow, { from }: Seated): readonly Unsaid[] {
@@ -169,6 +123,23 @@ function tightFinding(row: FitRow, { from }: Seated): readonly Unsaid[] {
   ];
 }
 
+interface Pair {
+  readonly u: Lump;
+  readonly v: Lump;
+  readonly depth: number;
+}
+
+/** The two lumps that reach furthest into each other, the first of equals; null when none do. */
+function deepestPair(p: readonly Lump[], q: readonly Lump[]): Pair | null {
+  let worst: Pair | null = null;
+  for (const u of p)
+    for (const v of q) {
+      const depth = lumpDepth(u, v);
+      if (depth > (worst?.depth ?? CLASH)) worst = { u, v, depth };
+    }
+  return worst;
+}
+
 function clashFindings(
   a: Placed,
   b: Placed,
@@ -176,13 +147,7 @@ function clashFindings(
   q: readonly Lump[],
   open: readonly Miss[],
 ): readonly Unsaid[] {
-  const pairs = p
-    .flatMap((u) => q.map((v) => ({ u, v, depth: lumpDepth(u, v) })))
-    .filter((c) => c.depth > CLASH);
-  const worst = pairs.reduce<(typeof pairs)[number] | null>(
-    (x, y) => (x === null || y.depth > x.depth ? y : x),
-    null,
-  );
+  const worst = deepestPair(p, q);
   if (worst === null) return [];
   const joined = open.filter((m) => m.pieces.includes(a.piece) && m.pieces.includes(b.piece));
   const by = Math.max(worst.depth, ...joined.map((m) => m.into));
@@ -195,7 +160,7 @@ function clashFindings(
       limit: 0,
       unit: 'mm',
       message: (say) =>
-        `${worst.u.name} and ${worst.v.name} are in the same place, ${say.size(worst.depth)} deep`,
+        `${nameOf(a, worst.u)} and ${nameOf(b, worst.v)} are in the same place, ${say.size(worst.depth)} deep`,
       source: 'computed from the formed parts, bend radii included',
       fix: (say) => `make ${b.piece} or ${a.piece} smaller there by ${say.least(by)}`,
     },

@@ -1,8 +1,9 @@
+import { boxOfPieces } from '../fold/extent.js';
 import type { FormedBend } from '../fold/formed.js';
-import { type Prism, panelPrisms } from '../fold/prism.js';
+import { boxDistance, type Prism, panelPrisms } from '../fold/prism.js';
 import { shellDepth } from '../fold/shell.js';
-import { HOME, scale3, type Vec3 } from '../fold/space.js';
-import { type Standing, stand } from '../fold/stand.js';
+import { add3, scale3, type Vec3 } from '../fold/space.js';
+import type { Standing } from '../fold/stand.js';
 import type { Site } from '../fold/tree.js';
 
 /** A part where it stands, and its site of the joint. */
@@ -14,12 +15,13 @@ export type AtSite = readonly [part: Standing, site: Site];
  * between flat and one inside radius.
  */
 export function standOff([host, hostSite]: AtSite, [guest, guestSite]: AtSite, normal: Vec3): number {
-  const [own, solids] = [siteBends(host, hostSite), solidsOf(host)];
-  const most = [...own, ...siteBends(guest, guestSite)].reduce((r, b) => Math.max(r, b.insideRadius), 0);
-  const clear = (out: number) => {
-    const moved = stand(guest, { ...HOME, origin: scale3(normal, out) });
-    return free(solidsOf(moved), own) && free(solids, siteBends(moved, guestSite));
-  };
+  const [own, theirs] = [siteBends(host, hostSite), siteBends(guest, guestSite)];
+  const most = [...own, ...theirs].reduce((r, b) => Math.max(r, b.insideRadius), 0);
+  if (most === 0) return 0;
+  const [solids, guests] = [solidsNear(host, theirs, most), solidsNear(guest, own, most)];
+  // the guest moves out: its bends do, and seen from it the host's go the other way
+  const clear = (out: number) =>
+    free(solids, moved(theirs, scale3(normal, out))) && free(guests, moved(own, scale3(normal, -out)));
   if (clear(0)) return 0;
   if (!clear(most)) return 0; // something else is wrong; the clash is reported
   let [low, high] = [0, most];
@@ -35,7 +37,23 @@ function siteBends({ bends }: Standing, { faces }: Site): readonly FormedBend[] 
   return bends.filter((b) => faces.some((f) => f.panel === b.id));
 }
 
-const solidsOf = ({ panels, thickness }: Standing) => panels.flatMap((p) => panelPrisms(p, thickness));
+/** The flat pieces of a part that one of these bends can come near, moved by `most`. */
+function solidsNear(
+  { panels, thickness }: Standing,
+  bends: readonly FormedBend[],
+  most: number,
+): readonly Prism[] {
+  const boxes = bends.map((b) => boxOfPieces([], [b], thickness));
+  return panels
+    .filter((p) => {
+      const box = boxOfPieces([p], [], thickness);
+      return boxes.some((b) => boxDistance(b, box) <= most);
+    })
+    .flatMap((p) => panelPrisms(p, thickness));
+}
+
+const moved = (bends: readonly FormedBend[], by: Vec3): readonly FormedBend[] =>
+  bends.map((b) => ({ ...b, frame: { ...b.frame, origin: add3(b.frame.origin, by) } }));
 
 /** True when none of the solids reaches into a bend. */
 const free = (solids: readonly Prism[], bends: readonly FormedBend[]) =>

@@ -43,7 +43,7 @@ function nearlyFlat(bend: BendInput): BendTerms {
   return termsFromAllowance(
     bend,
     2 * outsideSetback(bend),
-    [`β = ${n(180 - bend.angle)}° > 165°: v = 0`],
+    () => [`β = ${n(180 - bend.angle)}° > 165°: v = 0`],
     SOURCE,
   );
 }
@@ -55,7 +55,7 @@ function corrected(bend: BendInput): BendTerms {
   return termsFromAllowance(
     bend,
     allowance,
-    [
+    () => [
       r / s > 5 ? 'k = 1 (r/s > 5)' : workingLine('k = 0.65 + 0.5 × log10(#)', [r / s], (q) => dinFactor(q)),
       workingLine(
         'BA = π/180 × #° × (# + # × #/2)',

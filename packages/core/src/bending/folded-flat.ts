@@ -13,10 +13,12 @@ export function foldedFlat(bend: BendInput): BendTerms {
   const k = bend.insideRadius === 0 ? 0.5 : 0.45;
   const allowance = allowanceAtK(bend, k);
   const { thickness: T, insideRadius: R, angle: A } = bend;
-  const working = workingLine(
-    `folded flat: BA = π/180 × #° × (# + ${k} × #)`,
-    [A, R, T],
-    (a, r, t) => radians(a) * (r + k * t),
-  );
-  return termsFromAllowance(bend, allowance, [working], 'hem figures: common practice, no source');
+  const working = () => [
+    workingLine(
+      `folded flat: BA = π/180 × #° × (# + ${k} × #)`,
+      [A, R, T],
+      (a, r, t) => radians(a) * (r + k * t),
+    ),
+  ];
+  return termsFromAllowance(bend, allowance, working, 'hem figures: common practice, no source');
 }

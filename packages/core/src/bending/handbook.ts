@@ -27,12 +27,14 @@ export function handbook(group: HandbookGroup): BendRule {
     terms: (bend) => {
       const { thickness: T, insideRadius: R, angle: A } = bend;
       const allowance = ((c * T + PER_RADIUS * R) * A) / 90;
-      const working = workingLine(
-        `BA = (${c} × # + ${PER_RADIUS} × #) × #/90`,
-        [T, R, A],
-        (t, r, a) => ((c * t + PER_RADIUS * r) * a) / 90,
-      );
-      return termsFromAllowance(bend, allowance, [working], SOURCE);
+      const working = () => [
+        workingLine(
+          `BA = (${c} × # + ${PER_RADIUS} × #) × #/90`,
+          [T, R, A],
+          (t, r, a) => ((c * t + PER_RADIUS * r) * a) / 90,
+        ),
+      ];
+      return termsFromAllowance(bend, allowance, working, SOURCE);
     },
   };
 }

@@ -16,12 +16,10 @@ export function kFactor(k: number, source = 'k given in the job'): BendRule {
     terms: (bend) => {
       const { thickness: T, insideRadius: R, angle: A } = bend;
       const allowance = allowanceAtK(bend, k);
-      const working = workingLine(
-        'BA = π/180 × #° × (# + # × #)',
-        [A, R, k, T],
-        (a, r, f, t) => radians(a) * (r + f * t),
-      );
-      return termsFromAllowance(bend, allowance, [working], source);
+      const working = () => [
+        workingLine('BA = π/180 × #° × (# + # × #)', [A, R, k, T], (a, r, f, t) => radians(a) * (r + f * t)),
+      ];
+      return termsFromAllowance(bend, allowance, working, source);
     },
   };
 }

@@ -31,7 +31,7 @@ export function linear(perRadius: number, perThickness: number): BendRule {
             `v = ${say.size(v)} at ${n(A)}°, R ${say.size(R)}, T ${say.size(T)}: more than both setbacks (${say.size(2 * outsideSetback(bend))}) leave`,
           'Use smaller constants, or the k-factor rule for this angle',
         );
-      const working = [
+      const working = () => [
         workingLine(
           'v = (# × # + # × #) × #/90',
           [perRadius, R, perThickness, T, A],

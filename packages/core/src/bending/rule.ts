@@ -16,7 +16,7 @@ export interface BendTerms {
   readonly setback: number;
   /** What the two outside legs shrink by: 2·setback − allowance. */
   readonly deduction: number;
-  /** The formula with its numbers, one step a line, for people to follow. */
+  /** The formula with its numbers, one step a line, for people to follow; written when it is asked for. */
   readonly working: readonly string[];
   /** Where the figures come from. */
   readonly source: string;
@@ -52,7 +52,7 @@ export function allowanceAtK({ thickness, insideRadius, angle }: BendInput, k: n
 export function termsFromAllowance(
   bend: BendInput,
   allowance: number,
-  working: readonly string[],
+  working: () => readonly string[],
   source: string,
 ): BendTerms {
   const setback = outsideSetback(bend);
@@ -61,7 +61,9 @@ export function termsFromAllowance(
     allowance,
     setback,
     deduction,
-    working: [...working, setbackLine(bend), deductionLine(setback, allowance)],
+    get working() {
+      return [...working(), setbackLine(bend), deductionLine(setback, allowance)];
+    },
     source,
   };
 }

@@ -54,54 +54,67 @@ export function boxOfPieces(
   bends: readonly FormedBend[],
   thickness: number,
 ): Box3 {
-  const min: [number, number, number] = [Infinity, Infinity, Infinity];
-  const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
-  for (const axis of [0, 1, 2] as const) {
-    const see: See = (v) => {
-      if (v < min[axis]) min[axis] = v;
-      if (v > max[axis]) max[axis] = v;
-    };
-    for (const p of panels) panelReach(p, thickness, axis, see);
-    for (const b of bends) bendReach(b, axis, see);
-  }
-  return { min, max };
+  const reach: Reach = { min: [Infinity, Infinity, Infinity], max: [-Infinity, -Infinity, -Infinity] };
+  for (const p of panels) panelReach(p, thickness, reach);
+  for (const b of bends) bendReach(b, reach);
+  return reach;
+}
+
+/** The box while it grows. */
+interface Reach {
+  readonly min: [number, number, number];
+  readonly max: [number, number, number];
 }
 
 type Axis = 0 | 1 | 2;
-type See = (value: number) => void;
+const AXES: readonly Axis[] = [0, 1, 2];
 
-function panelReach({ shape, pose }: FormedPanel, thickness: number, axis: Axis, see: See): void {
-  const [o, x, y, step] = [pose.origin[axis], pose.x[axis], pose.y[axis], pose.z[axis] * thickness];
-  for (const p of shape) {
-    const at = o + x * p[0] + y * p[1];
-    see(at);
-    see(at + step);
+function see({ min, max }: Reach, axis: Axis, value: number): void {
+  if (value < min[axis]) min[axis] = value;
+  if (value > max[axis]) max[axis] = value;
+}
+
+function panelReach({ shape, pose }: FormedPanel, thickness: number, reach: Reach): void {
+  for (const axis of AXES) {
+    const step = pose.z[axis] * thickness;
+    for (const p of shape) {
+      const at = pose.origin[axis] + pose.x[axis] * p[0] + pose.y[axis] * p[1];
+      see(reach, axis, at);
+      see(reach, axis, at + step);
+    }
   }
 }
 
+/** One of the four edges that run round a bend: at this radius, from start to end along the axis of the bend. */
+interface RoundEdge extends Pick<FormedBend, 'frame' | 'sweep'> {
+  readonly ends: readonly [number, number];
+  readonly radius: number;
+}
+
+function bendReach(b: FormedBend, reach: Reach): void {
+  for (const ends of [b.low, b.high])
+    for (const radius of [b.insideRadius, b.outsideRadius])
+      for (const axis of AXES) edgeReach({ frame: b.frame, sweep: b.sweep, ends, radius }, axis, reach);
+}
+
 /**
- * Furthest values of a bend along an axis. Along an end the value is s(φ)·x + r·h·cos(φ − tilt), s straight in φ,
- * so it is greatest at an end of the turn or where sin(φ − tilt) = s'·x / (r·h).
+ * Furthest values along an axis. On the edge the value is s(φ)·x + r·h·cos(φ − tilt), s straight in φ, so it is
+ * greatest at an end of the turn or where sin(φ − tilt) = s'·x / (r·h).
  */
-function bendReach(b: FormedBend, axis: Axis, see: See): void {
-  const [o, x, y, z] = [b.frame.origin[axis], b.frame.x[axis], b.frame.y[axis], b.frame.z[axis]];
-  const tilt = Math.atan2(z, y);
-  const h = Math.sqrt(y * y + z * z);
-  for (const ends of [b.low, b.high]) {
-    const slope = (ends[1] - ends[0]) / b.sweep;
-    for (const radius of [b.insideRadius, b.outsideRadius]) {
-      const at = (phi: number) =>
-        see(o + (ends[0] + slope * phi) * x + radius * (y * Math.cos(phi) + z * Math.sin(phi)));
-      at(0);
-      at(b.sweep);
-      const size = radius * h;
-      if (size < 1e-12 || Math.abs(slope * x) > size) continue;
-      const lean = Math.asin((slope * x) / size);
-      for (const root of [tilt + lean, tilt + Math.PI - lean]) {
-        const phi = ((root % FULL) + FULL) % FULL;
-        if (phi < b.sweep) at(phi);
-      }
-    }
+function edgeReach({ frame, sweep, ends, radius }: RoundEdge, axis: Axis, reach: Reach): void {
+  const [x, y, z] = [frame.x[axis], frame.y[axis], frame.z[axis]];
+  const start = frame.origin[axis] + ends[0] * x;
+  const slope = ((ends[1] - ends[0]) / sweep) * x;
+  const at = (phi: number) =>
+    see(reach, axis, start + slope * phi + radius * (y * Math.cos(phi) + z * Math.sin(phi)));
+  see(reach, axis, start + radius * y);
+  at(sweep);
+  const size = radius * Math.sqrt(y * y + z * z);
+  if (size < 1e-12 || Math.abs(slope) > size) return;
+  const [tilt, lean] = [Math.atan2(z, y), Math.asin(slope / size)];
+  for (const root of [tilt + lean, tilt + Math.PI - lean]) {
+    const phi = root < 0 ? root + FULL : root % FULL;
+    if (phi < sweep) at(phi);
   }
 }
 

@@ -103,12 +103,13 @@ export function edgeIndex(outline: Outline, name: string): number {
 export function clip(outline: Outline, half: HalfPlane, name: string): Outline {
   const { x, y, c } = half;
   const size = Math.sqrt(x * x + y * y);
-  const depth = (p: Point) => (x * p[0] + y * p[1] - c) / size;
-  if (outline.every((e) => depth(e.from) >= -SAME)) return outline;
+  const depths = outline.map(({ from: [u, v] }) => (x * u + y * v - c) / size);
+  if (depths.every((depth) => depth >= -SAME)) return outline;
   const kept: Edge[] = [];
   outline.forEach((edge, i) => {
-    const [p, q] = [edge.from, (outline[(i + 1) % outline.length] as Edge).from];
-    const [a, b] = [depth(p), depth(q)];
+    const j = (i + 1) % outline.length;
+    const [p, q] = [edge.from, (outline[j] as Edge).from];
+    const [a, b] = [depths[i] as number, depths[j] as number];
     const crossing = (): Point => [
       p[0] + ((q[0] - p[0]) * a) / (a - b),
       p[1] + ((q[1] - p[1]) * a) / (a - b),

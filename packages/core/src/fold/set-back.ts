@@ -37,20 +37,14 @@ export function setBack(outline: Outline, name: string, half: HalfPlane): Outlin
   };
   const [first, last] = [endFrom(i + n, -1), endFrom(i + 1, 1)];
   if (first === null || last === null || last.keep > first.keep) return [];
-  const stays = Array.from({ length: first.keep - last.keep + 1 }, (_, k) => corner(last.keep + k));
-  const after: Outline =
-    last.at === null
-      ? []
-      : [{ name: last.stepped ? 'relief' : corner(last.keep + n - 1).name, from: last.at }];
-  const before = stays.at(-1) as Edge;
-  const edge: Outline =
-    first.at === null
-      ? [{ name, from: before.from }]
-      : [
-          { name: first.stepped ? 'relief' : before.name, from: before.from },
-          { name, from: first.at },
-        ];
-  const moved = [...after, ...stays.slice(0, -1), ...edge];
+  const moved: Edge[] = [];
+  if (last.at !== null)
+    moved.push({ name: last.stepped ? 'relief' : corner(last.keep + n - 1).name, from: last.at });
+  for (let k = last.keep; k < first.keep; k++) moved.push(corner(k));
+  const before = corner(first.keep);
+  if (first.at === null) moved.push({ name, from: before.from });
+  else
+    moved.push({ name: first.stepped ? 'relief' : before.name, from: before.from }, { name, from: first.at });
   return moved.length < 3 ? [] : moved;
 }
 

@@ -49,6 +49,7 @@ function beside(corners: readonly Vec3[], bend: FormedBend): boolean {
 
 function wedgeDepth(solid: readonly (readonly Vec3[])[], bend: FormedBend, from: number, to: number): number {
   const planes = wedgePlanes(bend, from, to);
+  if (planes.some(([n, c]) => solid.every((face) => face.every((p) => dot3(n, p) <= c)))) return 0;
   const faces = solid.map((face) => planes.reduce(clipFace, face));
   const points = faces.flat();
   if (points.length === 0) return 0;

@@ -1,7 +1,9 @@
 import type { Wording } from '../errors/problem.js';
-import { contains, distanceToLoop } from '../plane/inside.js';
+import { contains, distanceToSegment } from '../plane/inside.js';
 import {
+  type Box,
   boxOf,
+  isArc,
   type Loop,
   loopArea,
   loopBox,
@@ -11,7 +13,7 @@ import {
   segments,
 } from '../plane/loop.js';
 import { meetings } from '../plane/meet.js';
-import { cross, distance, mix, type Point, SAME, sub } from '../plane/point.js';
+import { cross, distance, mix, type Point, SAME, size, sub } from '../plane/point.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
 
 /** Something wrong with a result: a bug or sizes that cannot be. */
@@ -28,9 +30,10 @@ const NEAR = 1e-6; // mm
  * as large as the outline; each deduction two setbacks less the allowance. Empty when all holds.
  */
 export function verifyFlat(flat: FlatPattern): readonly Flaw[] {
-  const shape = [...numbers(flat), ...simple(flat.outline)];
+  const cuts = cutsOf(flat.outline);
+  const shape = [...numbers(flat), ...simple(cuts)];
   if (shape.length > 0) return shape; // the rest would only repeat it
-  return [...turns(flat), ...holes(flat), ...flat.bends.flatMap((b) => bend(flat, b)), ...sums(flat)];
+  return [...turns(flat), ...holes(flat), ...flat.bends.flatMap((b) => bend(flat, cuts, b)), ...sums(flat)];
 }
 
 const text = (p: Point) => `(${p[0].toFixed(3)}, ${p[1].toFixed(3)})`;
@@ -44,31 +47,36 @@ function numbers(flat: FlatPattern): readonly Flaw[] {
     : [{ code: 'flat-number', message: 'the outline holds something that is not a number' }];
 }
 
+/** A cut of the outline with the box round it. */
+interface Cut {
+  readonly segment: Segment;
+  readonly box: Box;
+}
+
+const cutsOf = (loop: Loop): readonly Cut[] =>
+  segments(loop).map((segment) => ({ segment, box: boxOf(reach(segment)) }));
+
 /** No crossing, touching or repeated stretch: only neighbours meet, in their shared end. */
-function simple(loop: Loop): readonly Flaw[] {
-  const list = segments(loop);
-  if (list.length < 2) return [{ code: 'flat-open', message: 'the outline has fewer than two segments' }];
-  const short = list.find((s) => segmentLength(s) < SAME);
+function simple(cuts: readonly Cut[]): readonly Flaw[] {
+  if (cuts.length < 2) return [{ code: 'flat-open', message: 'the outline has fewer than two segments' }];
+  const short = cuts.find(({ segment }) => segmentLength(segment) < SAME);
   if (short !== undefined)
-    return [{ code: 'flat-zero', message: `a cut of no length at ${text(short.from)}` }];
-  const boxes = list.map((s) => boxOf(reach(s)));
+    return [{ code: 'flat-zero', message: `a cut of no length at ${text(short.segment.from)}` }];
   const flaws: Flaw[] = [];
-  for (let i = 0; i < list.length; i++)
-    for (let j = i + 1; j < list.length; j++) {
-      const [a, b] = [boxes[i], boxes[j]];
-      if (a === undefined || b === undefined || apart(a, b)) continue;
-      const shared = sharedEnds(list[i] as Segment, list[j] as Segment);
-      const wrong = meetings(list[i] as Segment, list[j] as Segment).find((p) =>
-        shared.every((q) => distance(p, q) > 1e-5),
-      );
+  for (let i = 0; i < cuts.length; i++)
+    for (let j = i + 1; j < cuts.length; j++) {
+      const [a, b] = [cuts[i] as Cut, cuts[j] as Cut];
+      if (apart(a.box, b.box)) continue;
+      const shared = sharedEnds(a.segment, b.segment);
+      if (shared.length === 1 && areApartBeyond(a.segment, b.segment)) continue;
+      const wrong = meetings(a.segment, b.segment).find((p) => shared.every((q) => distance(p, q) > 1e-5));
       if (wrong !== undefined)
         flaws.push({ code: 'flat-crosses', message: `the outline meets itself at ${text(wrong)}` });
     }
   return flaws;
 }
 
-type Boxed = ReturnType<typeof boxOf>;
-const apart = (a: Boxed, b: Boxed) =>
+const apart = (a: Box, b: Box) =>
   a.min[0] > b.max[0] + SAME ||
   b.min[0] > a.max[0] + SAME ||
   a.min[1] > b.max[1] + SAME ||
@@ -76,6 +84,13 @@ const apart = (a: Boxed, b: Boxed) =>
 
 function sharedEnds(a: Segment, b: Segment): readonly Point[] {
   return [a.from, a.to].filter((p) => distance(p, b.from) < SAME || distance(p, b.to) < SAME);
+}
+
+/** True for straight segments with a common end whose other ends lie off each other's line: they meet nowhere else. */
+function areApartBeyond(a: Segment, b: Segment): boolean {
+  if (isArc(a) || isArc(b)) return false;
+  const [u, v] = [sub(a.to, a.from), sub(b.to, b.from)];
+  return Math.abs(cross(u, v)) > 2 * SAME * Math.max(size(u), size(v));
 }
 
 function turns(flat: FlatPattern): readonly Flaw[] {
@@ -99,7 +114,7 @@ function holes({ outline, holes: list }: FlatPattern): readonly Flaw[] {
   });
 }
 
-function bend(flat: FlatPattern, b: FlatBend): readonly Flaw[] {
+function bend(flat: FlatPattern, cuts: readonly Cut[], b: FlatBend): readonly Flaw[] {
   const flaws: Flaw[] = [];
   const say = (code: string, message: string) => flaws.push({ code, message: `bend ${b.id}: ${message}` });
   const { setback, allowance, deduction } = b.terms;
@@ -107,8 +122,7 @@ function bend(flat: FlatPattern, b: FlatBend): readonly Flaw[] {
     say('bend-terms', 'deduction is not two setbacks less allowance');
   const [p, q] = b.line;
   for (const end of b.line)
-    if (distanceToLoop(end, flat.outline) > NEAR)
-      say('bend-end', `the line ends at ${text(end)}, not on an edge`);
+    if (!cuts.some((c) => isOn(end, c))) say('bend-end', `the line ends at ${text(end)}, not on an edge`);
   if (![0.02, 0.5, 0.98].every((t) => contains(flat.outline, mix(p, q, t))))
     say('bend-off', 'the line leaves the material');
   const [near, far] = b.tangents.map((t) => offset(t, p, q));
@@ -119,6 +133,13 @@ function bend(flat: FlatPattern, b: FlatBend): readonly Flaw[] {
     );
   return flaws;
 }
+
+const isOn = (p: Point, { segment, box: { min, max } }: Cut) =>
+  p[0] >= min[0] - NEAR &&
+  p[0] <= max[0] + NEAR &&
+  p[1] >= min[1] - NEAR &&
+  p[1] <= max[1] + NEAR &&
+  distanceToSegment(p, segment) <= NEAR;
 
 /** Signed distance of a parallel line from the line p q; NaN when it is not parallel. */
 function offset([a, b]: Line, p: Point, q: Point): number {

@@ -1,8 +1,7 @@
-import { boxOfPieces, measuredBox } from './extent.js';
+import { measuredBox } from './extent.js';
 import type { Formed, FormedBend } from './formed.js';
-import { boxDistance, panelPrisms } from './prism.js';
-import { overlapDepth } from './prism-overlap.js';
-import { shellDepth, shellStrips } from './shell.js';
+import { type Lump, lumpDepth, lumpsOf } from './lump.js';
+import { boxDistance } from './prism.js';
 import { dot3, place3, sub3 } from './space.js';
 import type { Asked } from './tree.js';
 import type { Flaw } from './verify-flat.js';
@@ -54,43 +53,37 @@ function joins(formed: Formed, b: FormedBend): readonly Flaw[] {
   });
 }
 
-/** Panels through each other, and panels through bent material they do not hang on. */
+/** Panels through each other, through bent material they do not hang on, and bends through each other. */
 function clashes(formed: Formed): readonly Flaw[] {
-  const solids = formed.panels.map((p) => ({ id: p.id, prisms: panelPrisms(p, formed.thickness) }));
-  const panels = solids.flatMap((a, i) =>
-    solids.slice(i + 1).flatMap((b) => {
-      const depth = deepest(a.prisms.flatMap((p) => b.prisms.map((q) => overlapDepth(p, q))));
-      return depth <= NEAR ? [] : [through(`panels ${a.id} and ${b.id} pass through each other`, depth)];
-    }),
-  );
-  const bends = formed.bends.flatMap((bend) => {
-    const strangers = solids.filter(({ id }) => id !== bend.id && id !== bend.parent);
-    return strangers.flatMap(({ id, prisms }) => {
-      const depth = deepest(prisms.map((p) => shellDepth(p, bend)));
-      return depth <= NEAR ? [] : [through(`panel ${id} passes through the bend ${bend.id}`, depth)];
-    });
+  const lumps = lumpsOf(formed);
+  const [flat, round] = [lumps.filter((l) => l.bend === null), lumps.filter((l) => l.bend !== null)];
+  const strange = ([b, p]: Pair) => p.id !== b.id && p.id !== b.bend?.parent;
+  return [...near(flat, flat), ...near(round, flat).filter(strange), ...near(round, round)].flatMap(clash);
+}
+
+type Pair = readonly [Lump, Lump];
+
+/** Pairs whose boxes overlap, of two lists or within one. */
+function near(a: readonly Lump[], b: readonly Lump[]): readonly Pair[] {
+  const pairs: Pair[] = [];
+  a.forEach((p, i) => {
+    for (const q of a === b ? b.slice(i + 1) : b) if (boxDistance(p, q) < 0) pairs.push([p, q]);
   });
-  return [...panels, ...bends, ...bendsThroughBends(formed)];
+  return pairs;
 }
 
 const BEND_CLASH = 1e-3; // mm; bends are held against each other in flat strips
 
-function bendsThroughBends({ bends, thickness }: Formed): readonly Flaw[] {
-  const boxed = bends.map((bend) => ({ bend, box: boxOfPieces([], [bend], thickness) }));
-  return boxed.flatMap((a, i) =>
-    boxed.slice(i + 1).flatMap((b) => {
-      if (boxDistance(a.box, b.box) >= -BEND_CLASH) return [];
-      const [p, q] = [shellStrips(a.bend), shellStrips(b.bend)];
-      const depth = deepest(p.flatMap((u) => q.map((v) => overlapDepth(u, v))));
-      return depth <= BEND_CLASH
-        ? []
-        : [through(`bends ${a.bend.id} and ${b.bend.id} pass through each other`, depth)];
-    }),
-  );
+function clash([a, b]: Pair): readonly Flaw[] {
+  const depth = lumpDepth(a, b);
+  const most = b.bend === null ? NEAR : BEND_CLASH;
+  return depth <= most
+    ? []
+    : [{ code: 'form-clash', message: (say) => `${through(a, b)}, ${say.least(depth)} deep` }];
 }
 
-const deepest = (depths: readonly number[]) => depths.reduce((a, b) => Math.max(a, b), 0);
-
-function through(what: string, depth: number): Flaw {
-  return { code: 'form-clash', message: (say) => `${what}, ${say.least(depth)} deep` };
+function through(a: Lump, b: Lump): string {
+  if (a.bend === null) return `panels ${a.id} and ${b.id} pass through each other`;
+  if (b.bend === null) return `panel ${b.id} passes through the bend ${a.id}`;
+  return `bends ${a.id} and ${b.id} pass through each other`;
 }

@@ -81,21 +81,29 @@ export function clipRing<P>(
   depth: (p: P) => number,
   between: (p: P, q: P, t: number) => P,
 ): readonly P[] {
-  const depths = ring.map(depth);
-  return ring.flatMap((p, i): readonly P[] => {
-    const j = (i + 1) % ring.length;
-    const [a, b] = [depths[i] as number, depths[j] as number];
-    const crossing = a < 0 !== b < 0 && a !== b ? [between(p, ring[j] as P, a / (a - b))] : [];
-    return a >= 0 ? [p, ...crossing] : crossing;
-  });
+  const [first] = ring;
+  if (first === undefined) return ring;
+  const start = depth(first);
+  const kept: P[] = [];
+  let a = start;
+  for (let i = 0; i < ring.length; i++) {
+    const [p, q] = [ring[i] as P, ring[i + 1] ?? first];
+    const b = i + 1 < ring.length ? depth(q) : start;
+    if (a >= 0) kept.push(p);
+    if (a < 0 !== b < 0 && a !== b) kept.push(between(p, q, a / (a - b)));
+    a = b;
+  }
+  return kept;
 }
 
 /** Signed area of a polygon, positive counter-clockwise. */
 export function polygonArea(shape: readonly Point[]): number {
-  return shape.reduce((s, p, i) => {
-    const q = shape[(i + 1) % shape.length] as Point;
-    return s + (p[0] * q[1] - q[0] * p[1]) / 2;
-  }, 0);
+  let area = 0;
+  for (let i = 0; i < shape.length; i++) {
+    const [p, q] = [shape[i] as Point, (shape[i + 1] ?? shape[0]) as Point];
+    area += (p[0] * q[1] - q[0] * p[1]) / 2;
+  }
+  return area;
 }
 
 /** Counter-clockwise hull of points in the plane. */

@@ -1,4 +1,4 @@
-import { arcOf, isArc, type Loop, type Segment, segments } from './loop.js';
+import { arcOf, isArc, type Loop, type Segment, segments, type Vertex } from './loop.js';
 import { distance, type Point, sub } from './point.js';
 
 /** Exact distance from a point to a line or arc segment, mm. */
@@ -20,7 +20,9 @@ export function distanceToSegment(p: Point, s: Segment): number {
 
 /** Exact distance from a point to a loop's line, mm. */
 export function distanceToLoop(p: Point, loop: Loop): number {
-  return Math.min(...segments(loop).map((s) => distanceToSegment(p, s)));
+  let least = Infinity;
+  for (const s of segments(loop)) least = Math.min(least, distanceToSegment(p, s));
+  return least;
 }
 
 /**
@@ -30,16 +32,19 @@ export function distanceToLoop(p: Point, loop: Loop): number {
  */
 export function contains(loop: Loop, p: Point): boolean {
   let odd = false;
-  for (const s of segments(loop)) {
-    const between = s.from[1] > p[1] !== s.to[1] > p[1];
-    if (between && westOf(s, p)) odd = !odd;
-    if (isArc(s) && inSegmentOfCircle(s, p)) odd = !odd;
+  let last = loop.at(-1);
+  for (const next of loop) {
+    const { at, bulge } = last as Vertex;
+    const between = at[1] > p[1] !== next.at[1] > p[1];
+    if (between && westOf(at, next.at, p)) odd = !odd;
+    if (isArc({ bulge }) && inSegmentOfCircle({ from: at, to: next.at, bulge }, p)) odd = !odd;
+    last = next;
   }
   return odd;
 }
 
 /** True when the endless line through a chord passes to the right of `p` at its height. */
-function westOf({ from: a, to: b }: Segment, p: Point): boolean {
+function westOf(a: Point, b: Point, p: Point): boolean {
   return p[0] < ((b[0] - a[0]) * (p[1] - a[1])) / (b[1] - a[1]) + a[0];
 }
 
@@ -49,6 +54,6 @@ function inSegmentOfCircle(s: Segment, p: Point): boolean {
   if (distance(p, centre) >= radius) return false;
   const { from: a, to: b } = s;
   // level with a level chord counts as above it, as in the crossing test
-  const left = a[1] === b[1] ? p[1] >= a[1] === b[0] > a[0] : westOf(s, p) === b[1] > a[1];
+  const left = a[1] === b[1] ? p[1] >= a[1] === b[0] > a[0] : westOf(a, b, p) === b[1] > a[1];
   return s.bulge > 0 ? !left : left; // a counter-clockwise arc bulges to the right of its chord
 }
