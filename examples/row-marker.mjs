@@ -11,19 +11,26 @@ import {
   panel,
   rectangle,
   setback,
+  value,
 } from '@tinwright/core';
 
 export default defineFamily({
   name: 'row-marker',
 
-  // every parameter is a schema from the kit: lengths come out in mm, whatever the job is written in
-  params: (k) => ({
-    width: k.size({ min: 20 }),
-    height: k.size(),
-    hem: k.or(k.hem(), null),
-    stake: k.group({ width: k.size(), length: k.size(), angle: k.or(k.angle(10, 90), 30) }),
-    hole: k.maybe(k.size({ max: 12 })),
-  }),
+  // every parameter is declared once, with its words: lengths come out in mm, whatever the job is written in
+  values: {
+    width: value.size('of the head', { min: 20 }),
+    height: value.size('of the head, over the hem'),
+    hem: value.hem('hem along the upper edge; leave out for none'),
+    stake: value.group('the strip that goes into the ground', {
+      width: value.size('of the stake'),
+      length: value.size('from the bend to the end'),
+      angle: value.or(value.angle('bent back through, degrees', 10, 90), 30),
+    }),
+    hole: value.maybe(
+      value.size('diameter of a hole in the middle of the head; leave out for none', { max: 12 }),
+    ),
+  },
 
   // what cannot be made together, and why; the size that would work is found by trying
   check: (p, sheet) => {
@@ -63,19 +70,6 @@ export default defineFamily({
     title: 'marker for a garden row',
     summary:
       'A head to write on, its upper edge hemmed if wanted, and a stake bent back from it. x runs along the width.',
-    sizes: {
-      width: 'of the head',
-      height: 'of the head, over the hem',
-      hem: 'hem along the upper edge; leave out for none',
-      'hem.type': 'closed, open, teardrop or none',
-      'hem.length': 'finished width of the hem',
-      'hem.gap': 'inside gap of an open hem, inside width of a teardrop',
-      stake: 'the strip that goes into the ground',
-      'stake.width': 'of the stake',
-      'stake.length': 'from the bend to the end',
-      'stake.angle': 'bent back through, degrees',
-      hole: 'diameter of a hole in the middle of the head; leave out for none',
-    },
     example: {
       width: 80,
       height: 50,

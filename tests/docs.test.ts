@@ -137,7 +137,7 @@ test('the program of the README compiles strictly and runs', () => {
   }
 });
 
-test('pictures are what the tool draws today; `npm run pictures` draws them again', () => {
+test('pictures are what the tool draws today; `npm run derive` draws them again', () => {
   const folder = join(ROOT, 'examples/pictures');
   const { job, assembly } = planJob(
     readJob(parse(readFileSync(join(ROOT, 'examples/harvest-carrier.yaml'), 'utf8'))),
@@ -150,6 +150,14 @@ test('pictures are what the tool draws today; `npm run pictures` draws them agai
   expect(readdirSync(folder).toSorted()).toEqual([...drawn.keys()].toSorted());
   for (const [file, drawing] of drawn)
     expect(readFileSync(join(folder, file), 'utf8'), file).toBe(toSvg(drawing));
+});
+
+test('the table of families is what they say of themselves; `npm run derive` writes it again', () => {
+  const rows = [...README.matchAll(/^\| `([a-z-]+)`: (.*?)\. .* \| !\[/gm)].map(([, name, title]) => [
+    name,
+    title,
+  ]);
+  expect(rows).toEqual(FAMILIES.map((f) => [f.name, f.describe.title]));
 });
 
 test('links of the documents lead to files, every family is shown', () => {

@@ -12,6 +12,7 @@ import {
   readJob,
   rectangle,
   square,
+  value,
 } from '@tinwright/core';
 
 /** Numbers in [0, 1) from a seed. */
@@ -30,13 +31,12 @@ const SIDE = 60; // mm
 /** A plate of many sides, a wall on each, lips on some walls and lips on some of those. */
 const bowl = defineFamily({
   name: 'bowl',
-  params: (k) => ({
-    sides: k.count(3, 40),
-    lips: k.count(0, 40),
-    rims: k.count(0, 40),
-    seed: k.count(0, 1_000_000),
-  }),
-  check: () => [],
+  values: {
+    sides: value.count('', 3, 40),
+    lips: value.count('', 0, 40),
+    rims: value.count('', 0, 40),
+    seed: value.count('', 0, 1_000_000),
+  },
   build: ({ sides, lips, rims, seed }) => {
     const random = randomFrom(seed);
     const radius = SIDE / (2 * Math.sin(Math.PI / sides));
@@ -76,7 +76,6 @@ const bowl = defineFamily({
   describe: {
     title: 'bowl',
     summary: '',
-    sizes: { sides: '', lips: '', rims: '', seed: 'of the sizes' },
     example: { sides: 6, lips: 2, rims: 0, seed: 1 },
   },
 });
@@ -84,8 +83,7 @@ const bowl = defineFamily({
 /** A tray whose walls turn outwards to a rim, the rim down again, and a hem at the end: four sides of one to four bends. */
 const tray = defineFamily({
   name: 'rimmed-tray',
-  params: (k) => ({ levels: k.list(k.count(1, 4), 4, 4), seed: k.count(0, 1_000_000) }),
-  check: () => [],
+  values: { levels: value.list('', value.count('', 1, 4), [4, 4]), seed: value.count('', 0, 1_000_000) },
   build: ({ levels, seed }) => {
     const random = randomFrom(seed);
     const [length, width] = [240 + 20 * Math.floor(random() * 8), 160 + 20 * Math.floor(random() * 5)];
@@ -107,7 +105,6 @@ const tray = defineFamily({
   describe: {
     title: 'tray',
     summary: '',
-    sizes: { levels: '', seed: '' },
     example: { levels: [1, 1, 1, 1], seed: 1 },
   },
 });

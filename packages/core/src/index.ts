@@ -160,8 +160,7 @@ export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
 export type { MeasuredSize } from './job/measured.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
-export { problemsOf } from './job/problems.js';
-export { type Job, type JobContext, type JobPart, readJob } from './job/read.js';
+export { type Job, type JobContext, type JobPart, type JobReader, jobReader, readJob } from './job/read.js';
 export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
 export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';
 export { type SheetMetal, sheetOf } from './job/sheet.js';
@@ -207,6 +206,17 @@ export {
   type SizeRange,
   strictGroup,
 } from './schema/kit.js';
+export { problemsOf } from './schema/problems.js';
+export {
+  declaredAt,
+  type Given,
+  type HemWritten,
+  type Length,
+  type Value,
+  type Values,
+  value,
+  type Written,
+} from './schema/value.js';
 export {
   GAUGE_SYSTEMS,
   type GaugeSystem,

@@ -1,6 +1,6 @@
 import { nearestSize, passing, stepOf } from '../advice/nearest-size.js';
 import { valueAt, withValue } from '../advice/values.js';
-import type { Path, Refusal, Say } from '../errors/problem.js';
+import { inWords, type Path, type Refusal, type Say } from '../errors/problem.js';
 import { LONGEST } from '../schema/kit.js';
 import type { Complaint } from './limits.js';
 
@@ -10,23 +10,26 @@ export type Checker = (params: unknown) => readonly Complaint[];
 /** Complaints as refusals, each with the nearest size that would work, found by trying it. */
 export function advised(params: unknown, check: Checker): readonly Refusal[] {
   return check(params).map((complaint): Refusal => {
-    const { path, why, fix } = complaint;
-    const given = valueAt(params, path);
-    const code = 'size-impossible';
-    if (typeof given !== 'number' || fix !== undefined) return { code, path, message: why, fix: fix ?? '' };
+    const plain = refused(complaint, params);
+    const { path, fix } = complaint;
+    if (typeof valueAt(params, path) !== 'number' || fix !== undefined) return plain;
     return {
-      code,
-      path,
-      message: (say) => `${say.size(given)} given, ${typeof why === 'string' ? why : why(say)}`,
+      ...plain,
       fix: (say) => {
         const near = nearestThatWorks(params, path, say, check);
         if (near === null) return 'No size works here while the others stay as they are';
-        return near.bound === 'most'
-          ? `Use ${say.size(near.found)} or less`
-          : `Use ${say.size(near.found)} or more`;
+        return `Use ${say.size(near.found)} or ${near.bound === 'most' ? 'less' : 'more'}`;
       },
     };
   });
+}
+
+/** A complaint as a refusal that names the size given, if it is one. */
+export function refused({ path, why, fix = '' }: Complaint, params: unknown): Refusal {
+  const given = valueAt(params, path);
+  const code = 'size-impossible';
+  if (typeof given !== 'number' || fix !== '') return { code, path, message: why, fix };
+  return { code, path, message: (say) => `${say.size(given)} given, ${inWords(why, say)}`, fix };
 }
 
 /** The nearest value with which nothing is complained of, or at least nothing but what others were before. */

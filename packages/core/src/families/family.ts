@@ -1,51 +1,62 @@
 import type * as z from 'zod/mini';
-import type { Refusal } from '../errors/problem.js';
+import { JobError, type Refusal } from '../errors/problem.js';
 import { fold } from '../fold/build.js';
 import type { Part } from '../fold/part.js';
 import type { Sheet, Step } from '../fold/tree.js';
-import type { ParamKit, Shape } from '../schema/kit.js';
-import { advised } from './advice.js';
+import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
+import { problemsOf } from '../schema/problems.js';
+import { type Given, shapeOf, type Values, type Written, wordsOf } from '../schema/value.js';
+import { advised, refused } from './advice.js';
 import type { DerivedSize } from './derived.js';
 import type { Complaint } from './limits.js';
 
 /** Words and an example of a family, for help, starter jobs and pictures. */
-export interface Description {
+export interface Description<V extends Values> {
   /** What the part is, a short noun phrase. */
   readonly title: string;
   /** One or two sentences: what it is for, its frame. */
   readonly summary: string;
-  /** One line for every parameter by its path, `hem.length`. */
-  readonly sizes: Readonly<Record<string, string>>;
-  /** Parameters of a sensible example, mm. */
-  readonly example: Readonly<Record<string, unknown>>;
+  /** Parameters of a sensible example, as a job in mm writes them. */
+  readonly example: Written<V>;
 }
 
-/** A parametric kind of part; `P` are its parameters as `check` and `build` get them: mm, defaults filled in. */
-export interface Family<P = never> {
+/** A parametric kind of part. */
+export interface Family<V extends Values> {
   /** Name in a job file: lower case, words joined by hyphens. */
   readonly name: string;
-  readonly params: (kit: ParamKit) => Shape<P>;
+  /** Its parameters, each declared once; `check` and `build` get them in mm and degrees, defaults filled in. */
+  readonly values: V;
   /**
-   * Parameters that cannot be made together, and why; the size that would work is found by trying. Complain of the
-   * outer size when nothing fits in it, else of the inner one. Only called with parameters the schemas accept.
+   * What of its own cannot be made together, and why; the size that would work is found by trying. What no sheet
+   * could be folded to (legs shorter than their bends, hems that meet) the verbs refuse by themselves.
    */
-  readonly check: (params: P, sheet: Sheet) => readonly Complaint[];
+  readonly check?: (params: Given<V>, sheet: Sheet) => readonly Complaint[];
   /** The verbs that build the part; no flat coordinates. Only called when `check` found nothing. */
-  readonly build: (params: P, sheet: Sheet) => readonly Step[];
+  readonly build: (params: Given<V>, sheet: Sheet) => readonly Step[];
   /** Finished sizes that follow from the parameters, for other parts to follow and for the rule to measure. */
-  readonly derived?: (params: P, sheet: Sheet) => readonly DerivedSize[];
-  readonly describe: Description;
+  readonly derived?: (params: Given<V>, sheet: Sheet) => readonly DerivedSize[];
+  readonly describe: Description<V>;
 }
 
 /** A family with its parameters' type put aside, as lists and jobs hold it. */
 export interface AnyFamily {
   readonly name: string;
-  readonly describe: Description;
+  readonly values: Values;
+  readonly describe: {
+    readonly title: string;
+    readonly summary: string;
+    /** One line for every parameter by its path, `hem.length`. */
+    readonly sizes: Readonly<Record<string, string>>;
+    readonly example: Readonly<Record<string, unknown>>;
+  };
   /** A schema for every parameter. */
   readonly params: (kit: ParamKit) => z.core.$ZodLooseShape;
   /** Check parameters that went through the schemas; each refusal names the size that would work. */
   readonly check: (params: unknown, sheet: Sheet) => readonly Refusal[];
-  /** Build a part from parameters that `check` let pass. @throws JobError when corners leave nothing of a panel */
+  /**
+   * Build a part from parameters in mm and degrees; what is left out is filled in.
+   * @throws JobError for parameters that are none, and for a part that cannot be
+   */
   readonly part: (params: unknown, sheet: Sheet) => Part;
   readonly derived: (params: unknown, sheet: Sheet) => readonly DerivedSize[];
 }
@@ -56,17 +67,46 @@ const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
  * Define a family. It gets schema, help, errors, verification and the test kit as the built-in ones do.
  * @throws RangeError when the name is not lower-case words joined by hyphens
  */
-export function defineFamily<P>(family: Family<P>): AnyFamily {
-  const { name, describe } = family;
+export function defineFamily<V extends Values>(family: Family<V>): AnyFamily {
+  const { name, values, describe } = family;
   if (!NAME.test(name))
     throw new RangeError(`family name "${name}" given, lower-case words joined by hyphens allowed`);
+  const checked = (params: Given<V>, sheet: Sheet) => family.check?.(params, sheet) ?? [];
+  const check = (params: unknown, sheet: Sheet) => advised(params, (p) => checked(p as Given<V>, sheet));
+  const fill = filling(values);
   return {
     name,
-    describe,
-    params: family.params,
-    // what arrives below went through those schemas, which give a P
-    check: (params, sheet) => advised(params, (p) => family.check(p as P, sheet)),
-    part: (params, sheet) => fold(sheet, ...family.build(params as P, sheet)),
-    derived: (params, sheet) => family.derived?.(params as P, sheet) ?? [],
+    values,
+    describe: { ...describe, sizes: wordsOf(values) },
+    params: (kit) => shapeOf(values, kit),
+    check,
+    part: (params, sheet) => {
+      const filled = fill(params) as Given<V>;
+      const refusals = checked(filled, sheet).map((c) => refused(c, filled));
+      if (refusals.length > 0) throw new JobError(refusals);
+      return fold(sheet, ...family.build(filled, sheet));
+    },
+    // what arrives here went through the schemas, which give what the family declares
+    derived: (params, sheet) => family.derived?.(params as Given<V>, sheet) ?? [],
   };
+}
+
+/** Reads parameters in mm; those that have been read before come out the same. */
+function filling(values: Values): (params: unknown) => unknown {
+  let schema: z.ZodMiniType | null = null; // built when it is first needed: a job reads with its own
+  return (params) => {
+    schema ??= strictGroup(shapeOf(values, paramKit('mm')));
+    const given = withoutNothing(params);
+    const read = schema.safeParse(given);
+    if (!read.success) throw new JobError(problemsOf(read.error.issues, given));
+    return read.data;
+  };
+}
+
+/** Without what is null or undefined: left out, in a job. */
+function withoutNothing(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(withoutNothing);
+  if (typeof value !== 'object' || value === null) return value;
+  const there = Object.entries(value).filter(([, v]) => v !== null && v !== undefined);
+  return Object.fromEntries(there.map(([k, v]) => [k, withoutNothing(v)]));
 }

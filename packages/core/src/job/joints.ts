@@ -56,16 +56,17 @@ export function jointSchema(kit: ParamKit): Gives<unknown> {
       across: 0,
       up: 0,
     }),
-    clearance: kit.or(kit.size({ min: 0, max: 20 }), USUAL_CLEARANCE),
+    clearance: kit.instead(kit.size({ min: 0, max: 20 }), `${USUAL_CLEARANCE} mm`),
   });
 }
 
 /** A length that may be negative: a sign before what any length is written as. */
 function signedLength(kit: ParamKit): z.ZodMiniType<number, number | string> {
+  const length = kit.size();
   return z.transform((value: number | string, context) => {
     const negative = typeof value === 'number' ? value < 0 : value.trim().startsWith('-');
     const plain = typeof value === 'number' ? Math.abs(value) : value.trim().replace(/^-/, '');
-    const read = plain === 0 ? { success: true as const, data: 0 } : kit.size().safeParse(plain);
+    const read = plain === 0 ? { success: true as const, data: 0 } : length.safeParse(plain);
     if (read.success) return negative ? -read.data : read.data;
     context.issues.push({
       code: 'custom',

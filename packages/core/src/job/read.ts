@@ -6,20 +6,20 @@ import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { Sheet } from '../fold/tree.js';
-import { type ParamKit, paramKit } from '../schema/kit.js';
+import { paramKit } from '../schema/kit.js';
+import { problemsOf } from '../schema/problems.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart } from './measured.js';
 import { isName } from './name.js';
-import { problemsOf } from './problems.js';
 import {
   type BendingData,
-  envelopeSchema,
   type JobData,
+  type JobSchemas,
+  jobSchemas,
   PART_KEYS,
   type PartData,
-  partSchema,
 } from './schema.js';
 import { sheetOf } from './sheet.js';
 import { followedParts, type KnownSize, resolved, sizesOf } from './sizes.js';
@@ -66,65 +66,86 @@ export interface JobContext {
   readonly strips?: readonly StripBend[];
 }
 
+/** Reads jobs from plain data, as a YAML or JSON parser gives it. @throws JobError as `readJob` does */
+export type JobReader = (data: unknown, context?: JobContext) => Job;
+
 /**
- * Read a job from plain data, as a YAML or JSON parser gives it.
+ * A reader of jobs for one set of families. It keeps the schemas it builds: whoever reads more than one job keeps it.
+ * @param families those a part may name; the built-in ones by default
+ */
+export function jobReader(families: readonly AnyFamily[] = FAMILIES): JobReader {
+  const kept = new Map<Unit, JobSchemas>();
+  const schemasFor = (unit: Unit): JobSchemas => {
+    const schemas = kept.get(unit) ?? jobSchemas(paramKit(unit), families);
+    kept.set(unit, schemas);
+    return schemas;
+  };
+  return (data, context = {}) => {
+    const schemas = schemasFor((data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm');
+    return read(data, { made: new Map(), strips: [], ...context, families, schemas });
+  };
+}
+
+/**
+ * Read one job from plain data; see `jobReader` for many.
  * @param families those a part may name; the built-in ones by default
  * @throws JobError with every problem found, in the order of the job
  */
 export function readJob(
   data: unknown,
   families: readonly AnyFamily[] = FAMILIES,
-  { made = new Map(), strips = [] }: JobContext = {},
+  context: JobContext = {},
 ): Job {
+  return jobReader(families)(data, context);
+}
+
+function read(data: unknown, given: Given): Job {
   const problems: Problem[] = [];
-  const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
-  const kit = paramKit(units);
-  const head = parse(envelopeSchema(kit), data, [], problems) as JobData | null;
+  const { kit, envelope } = given.schemas;
+  const head = parse(envelope, data, [], problems) as JobData | null;
   const list = (data as { parts?: unknown } | null)?.parts;
-  const parts = readParts(Array.isArray(list) ? list : [], head, kit, { families, made, strips }, problems);
+  const parts = readParts(Array.isArray(list) ? list : [], head, given, problems);
   problems.push(...twins(list), ...jointTwins((data as { joints?: unknown } | null)?.joints));
-  const unique = problems.filter((p, i) => problems.findIndex((q) => same(p, q)) === i);
+  const unique = [...new Map(problems.map((p) => [keyOf(p), p])).values()];
   if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
+  const { name, note, measured, joints } = head;
   const drawn =
-    Object.keys(head.measured).length === 0
-      ? null
-      : readJob({ ...(data as object), measured: {} }, families, { made, strips });
-  return { units, name: head.name, note: head.note, parts, joints: jointsOf(head.joints, kit), drawn };
+    Object.keys(measured).length === 0 ? null : read({ ...(data as object), measured: {} }, given);
+  return { units: kit.unit, name, note, parts, joints: jointsOf(joints, kit), drawn };
 }
 
 /** What parts are read with. */
 interface Given extends Required<JobContext> {
   readonly families: readonly AnyFamily[];
+  readonly schemas: JobSchemas;
 }
 
 /** Parts in order; each may follow sizes of those before it. */
 function readParts(
   list: readonly unknown[],
   head: JobData | null,
-  kit: ParamKit,
   given: Given,
   problems: Problem[],
 ): readonly JobPart[] {
-  const { families, made } = given;
+  const { made, schemas } = given;
+  const { unit: units } = schemas.kit;
   const order = list.map((p) => String((p as { name?: unknown } | null)?.name ?? ''));
   const [measured] = head === null ? [] : attempt(problems, () => measuredByPart(head.measured, order));
-  const schema = partSchema(kit, families);
   const known = new Map<string, readonly KnownSize[]>();
   const follows = new Map(list.map((raw, i) => [order[i] as string, followedParts(raw)]));
   return list.flatMap((raw, i): readonly JobPart[] => {
     const path: Path = ['parts', i];
     const name = order[i] as string;
     const keep = (part: JobPart) => {
-      const read = withMeasured(part, measured?.get(name) ?? [], kit.unit);
+      const read = withMeasured(part, measured?.get(name) ?? [], units);
       known.set(name, sizesOf(read.family, read.asMade, read.sheet));
       return read;
     };
     const stays = made.get(name);
     if (stays !== undefined) return attempt(problems, () => keep({ ...stays, made: true }));
-    const [plain] = attempt(problems, () =>
-      resolved(raw, path, name, { known, order, follows, units: kit.unit }),
-    );
+    const [plain] = attempt(problems, () => resolved(raw, path, name, { known, order, follows, units }));
     if (plain === undefined) return [];
+    const schema = schemas.part((plain as { family?: unknown } | null)?.family);
     const part = parse(schema, plain, path, problems) as PartData | null;
     if (part === null || head === null) return [];
     return attempt(problems, () => keep(jobPart(part, head, i, given)));
@@ -143,8 +164,7 @@ export function named(problems: readonly Problem[], parts: unknown): readonly Pr
   });
 }
 
-const same = (a: Problem, b: Problem) =>
-  a.code === b.code && a.message === b.message && a.path.join('\n') === b.path.join('\n');
+const keyOf = ({ code, message, path }: Problem) => [code, message, ...path].join('\n');
 
 function parse(schema: z.ZodMiniType, data: unknown, path: Path, problems: Problem[]): unknown {
   const read = schema.safeParse(data);

@@ -7,7 +7,7 @@ import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { FlatMark } from '../fold/flat.js';
 import { type JobPlan, type PartPlan, planJob } from './plan.js';
-import { type JobPart, readJob } from './read.js';
+import { type JobPart, jobReader } from './read.js';
 import { sizesOf } from './sizes.js';
 
 /** What was found on the bench. */
@@ -48,15 +48,13 @@ const SAME = 1e-6; // mm
  */
 export function refit(data: unknown, ask: RefitAsk, families: readonly AnyFamily[] = FAMILIES): Refit {
   const { strips = [] } = ask;
-  const job = readJob(data, families, { strips });
+  const read = jobReader(families);
+  const job = read(data, { strips });
   const before = planJob(job);
   const made = new Map(madeParts(job.parts, ask.made).map((p) => [p.name, p]));
   const was = (data as { measured?: object }).measured ?? {};
   const fresh = { ...(data as object), measured: { ...was, ...ask.measured } };
-  const after = planJob(
-    { ...readJob(fresh, families, { made, strips }), drawn: null },
-    before.assembly?.fasteners ?? [],
-  );
+  const after = planJob({ ...read(fresh, { made, strips }), drawn: null }, before.assembly?.fasteners ?? []);
   const pairs = after.parts.map((a, i) => [before.parts[i] as PartPlan, a] as const);
   const closed = after.assembly?.seated.map((s) => s.joint.name) ?? [];
   return {

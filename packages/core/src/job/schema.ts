@@ -79,33 +79,54 @@ const envelope = (kit: ParamKit, { stock, bending }: Shared, parts: Gives<unknow
     measured: kit.or(z.catchall(z.object({}), kit.size()) as Gives<unknown>, {}),
   });
 
-/** Schema of a job file without what its parts say. */
-export function envelopeSchema(kit: ParamKit): Gives<unknown> {
-  return envelope(kit, sharedOf(kit), z.unknown());
+/** Schemas of one unit, for a job without what its parts say and for parts of each family. */
+export interface JobSchemas {
+  readonly kit: ParamKit;
+  readonly envelope: Gives<unknown>;
+  /** Schema of a part that names this family; of any part, to say which families there are, where it names none. */
+  readonly part: (family: unknown) => Gives<unknown>;
 }
 
-/** Schema of one part: told apart by `family`, the family's parameters beside the common keys. */
-export function partSchema(
-  kit: ParamKit,
-  families: readonly AnyFamily[],
-  { stock, bending }: Shared = sharedOf(kit),
-): Gives<unknown> {
-  const common = (family: AnyFamily) => ({
+/** Schemas to read jobs of these families with; those of a family are built when a part first names it. */
+export function jobSchemas(kit: ParamKit, families: readonly AnyFamily[]): JobSchemas {
+  const shared = sharedOf(kit);
+  const built = new Map<unknown, Gives<unknown>>();
+  const any = () =>
+    kit.byName(
+      'family',
+      families.map((f) => strictGroup({ family: z.enum([f.name]) })),
+    );
+  const build = (name: unknown): Gives<unknown> => {
+    const family = families.find((f) => f.name === name);
+    const schema = family === undefined ? any() : familySchema(kit, family, shared);
+    if (family !== undefined) built.set(name, schema);
+    return schema;
+  };
+  return {
+    kit,
+    envelope: envelope(kit, shared, z.unknown()),
+    part: (family) => built.get(family) ?? build(family),
+  };
+}
+
+/** Schema of a part of one family: its parameters beside the common keys. */
+function familySchema(kit: ParamKit, family: AnyFamily, { stock, bending }: Shared) {
+  return strictGroup({
     name: nameSchema,
     family: z.enum([family.name]),
-    quantity: kit.or(kit.count(1, MOST_PIECES), 1),
+    quantity: kit.instead(kit.count(1, MOST_PIECES), 1),
     note: kit.or(lineSchema, ''),
     stock: z.optional(stock),
     bending: z.optional(bending),
+    ...family.params(kit),
   });
-  const options = families.map((f) => strictGroup({ ...common(f), ...f.params(kit) }));
-  return kit.byName('family', options);
 }
 
 /** Schema of a whole job file, for publishing. */
 export function jobSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<unknown> {
   const shared = sharedOf(kit);
-  return envelope(kit, shared, partSchema(kit, families, shared));
+  const parts = families.map((f) => familySchema(kit, f, shared));
+  return envelope(kit, shared, kit.byName('family', parts));
 }
 
 /** Schema of `stock:`. */

@@ -99,12 +99,12 @@ function remarks(
 export const blindRivet: AnyFastenerKind = fastenerKind<BlindRivetAsk>({
   name: 'blind-rivet',
   options: (k) => ({
-    diameter: k.or(
+    diameter: k.instead(
       k.sizeOf(
         (d) => rivetSize(d) !== null,
         () => RIVET_SIZES.map((r) => r.name).join(', '),
       ),
-      3.2,
+      '3.2 mm',
     ),
   }),
   needs: rivetNeeds,

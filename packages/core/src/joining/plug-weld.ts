@@ -46,7 +46,7 @@ function remarks(stack: readonly StackSheet[]): readonly Remark[] {
 /** Plug welds through a hole in the first sheet. */
 export const plugWeld: AnyFastenerKind = fastenerKind<PlugWeldAsk>({
   name: 'plug-weld',
-  options: (k) => ({ diameter: k.or(k.size({ min: 4, max: 16 }), 8) }),
+  options: (k) => ({ diameter: k.instead(k.size({ min: 4, max: 16 }), '8 mm') }),
   needs: plugWeldNeeds,
   remarks,
 });

@@ -33,7 +33,7 @@ export function screwNeeds(stack: readonly StackSheet[], { diameter }: ScrewAsk)
 /** Sheet-metal screws. */
 export const screw: AnyFastenerKind = fastenerKind<ScrewAsk>({
   name: 'screw',
-  options: (k) => ({ diameter: k.or(k.size({ min: 2, max: 8 }), 4.2) }),
+  options: (k) => ({ diameter: k.instead(k.size({ min: 2, max: 8 }), '4.2 mm') }),
   needs: screwNeeds,
   remarks: () => [],
 });

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import type { HemSpec } from '../bending/hem.js';
 import { sayIn } from '../errors/problem.js';
 import { formatApart } from '../units/format.js';
-import { parseLength, type Unit } from '../units/length.js';
+import { MM_PER_INCH, parseLength, type Unit } from '../units/length.js';
 import { countBetween, numberBetween } from '../units/range.js';
 
 /** Longest size that is read, mm: ten metres. */
@@ -35,6 +35,8 @@ export interface ParamKit {
   readonly maybe: <T>(schema: Gives<T>) => Gives<T | null>;
   /** A value that may be left out: `value` then. */
   readonly or: <T>(schema: Gives<T>, value: T) => Gives<T>;
+  /** A value that may be left out: this is read in its place then, and shown in the published schema. */
+  readonly instead: <T>(schema: Gives<T>, written: unknown) => Gives<T>;
   readonly list: <T>(schema: Gives<T>, least: number, most: number) => Gives<readonly T[]>;
   /** A whole number. */
   readonly count: (least: number, most: number) => Gives<number>;
@@ -71,10 +73,14 @@ export function paramKit(unit: Unit): ParamKit {
     count: countBetween,
     maybe: <T>(schema: Gives<T>) => fallback<T | null>(schema, null),
     or: fallback,
+    instead: (schema, written) => z.prefault(schema, written),
     list: (schema, least, most) => {
       const error = (issue: { input: unknown }) =>
         `${(issue.input as readonly unknown[]).length} in the list, ${least} to ${most} allowed`;
-      return z.array(schema).check(z.refine(({ length }) => length >= least && length <= most, { error }));
+      return z
+        .array(schema)
+        .check(z.refine(({ length }) => length >= least && length <= most, { error }))
+        .register(z.globalRegistry, { minItems: least, maxItems: most });
     },
     group: <P>(shape: Shape<P>) => strictGroup(shape) as unknown as Gives<P>,
     byName: (key, options) => z.discriminatedUnion(key, options as [Group, ...Group[]]),
@@ -96,7 +102,9 @@ function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number
   const say = sayIn(unit);
   const [low, high] = [min === undefined ? null : say.least(min), say.most(max)];
   return z.pipe(
-    z.union([z.number(), z.string()], { error: () => 'a length such as 12.5 or "15 1/2 in"' }),
+    z
+      .union([z.number(), z.string()], { error: () => 'a length such as 12.5 or "15 1/2 in"' })
+      .register(z.globalRegistry, publishedRange(min, max)),
     z.transform((value, context) => {
       const refuse = (message: string) => {
         context.issues.push({ code: 'custom', input: value, message });
@@ -110,6 +118,12 @@ function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number
       return refuse(`${given} given, ${low ?? 'more than 0'} to ${high} allowed`);
     }),
   );
+}
+
+/** The range of a number as it is published: what holds in either unit, so that an editor never errs. */
+function publishedRange(min: number | undefined, max: number): Readonly<Record<string, unknown>> {
+  const least = min === undefined || min === 0 ? {} : { minimum: Number((min / MM_PER_INCH).toFixed(6)) };
+  return { ...(min === undefined ? { exclusiveMinimum: 0 } : { minimum: 0, ...least }), maximum: max };
 }
 
 function hemSchema(size: ParamKit['size']): Gives<HemSpec | null> {

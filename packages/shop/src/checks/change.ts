@@ -1,7 +1,7 @@
 import {
+  declaredAt,
   form,
   type Leaf,
-  paramKit,
   pathText,
   type SizeAdvice,
   sizeAdvice,
@@ -9,12 +9,9 @@ import {
   stepOf,
   type Unit,
   unfold,
-  withValue,
   wordAdvice,
 } from '@tinwright/core';
 import type { Subject } from './check.js';
-
-type Path = Leaf<unknown>['path'];
 
 const RUNGS = 8; // steps towards the size that passes
 const MOST = 2; // changes told
@@ -30,10 +27,9 @@ export function changesFor(
   slack: (s: Subject) => number,
   unit: Unit,
 ): readonly SizeAdvice[] {
-  const shape = subject.family.params(paramKit('mm'));
-  const takes = ({ path }: Leaf<number>, mm: number) =>
-    reads(shape, path, withValue(subject.params, path, `${mm} mm`));
-  const lengths = sizesIn(subject.params).filter((l) => l.given !== 0 && takes(l, l.given));
+  const lengths = sizesIn(subject.params).filter((l) => {
+    return l.given !== 0 && declaredAt(subject.family.values, l.path)?.unit === 'mm';
+  });
   const room = (params: unknown) => {
     if (params === subject.params) return slack(subject);
     const other = altered(subject, params);
@@ -43,9 +39,7 @@ export function changesFor(
     const far = Math.max(given / 2, THICKNESSES * subject.sheet.thickness);
     return { step: stepOf(unit), rungs: RUNGS, least: given - far, most: given + far };
   };
-  return sizeAdvice(subject.params, room, budget, lengths)
-    .filter((a) => takes(a, a.found))
-    .slice(0, MOST);
+  return sizeAdvice(subject.params, room, budget, lengths).slice(0, MOST);
 }
 
 /** The part with other parameters; null where it cannot be made so. */
@@ -66,29 +60,13 @@ export function wordsFor(
   words: readonly string[],
   slack: (s: Subject) => number,
 ): readonly string[] {
-  const shape = subject.family.params(paramKit('mm'));
   const room = (params: unknown) => {
     const other = altered(subject, params);
     return other === null ? null : slack(other) + 1e-9;
   };
   const taken = ({ path }: Leaf<string>) =>
-    words.filter((w) => reads(shape, path, withValue(subject.params, path, w)));
+    words.filter((w) => declaredAt(subject.family.values, path)?.options.includes(w));
   return wordAdvice(subject.params, room, taken).flatMap(({ path, words: good }) =>
     good.map((w) => `set ${pathText(path)}: ${w}`),
   );
-}
-
-/** True when the schema of the parameter that a path leads into takes its value. */
-function reads(shape: ReturnType<Subject['family']['params']>, [first]: Path, params: unknown): boolean {
-  const key = String(first);
-  const schema = shape[key] as { safeParse(v: unknown): { success: boolean } } | undefined;
-  return schema?.safeParse(given((params as Record<string, unknown>)[key])).success === true;
-}
-
-/** Without what a job leaves out. */
-function given(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(given);
-  if (typeof value !== 'object' || value === null) return value;
-  const there = Object.entries(value).filter(([, v]) => v !== null && v !== undefined);
-  return Object.fromEntries(there.map(([k, v]) => [k, given(v)]));
 }

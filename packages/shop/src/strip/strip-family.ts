@@ -1,14 +1,18 @@
-import { type AnyFamily, defineFamily, flange, need, panel, rectangle, setback } from '@tinwright/core';
-
-interface StripParams {
-  readonly leg: number;
-  readonly width: number;
-}
+import {
+  type AnyFamily,
+  defineFamily,
+  flange,
+  need,
+  panel,
+  rectangle,
+  setback,
+  value,
+} from '@tinwright/core';
 
 /** A strip with one square bend in its middle. Legs outside, mm. */
-export const STRIP_FAMILY: AnyFamily = defineFamily<StripParams>({
+export const STRIP_FAMILY: AnyFamily = defineFamily({
   name: 'test-strip',
-  params: (k) => ({ leg: k.size(), width: k.size() }),
+  values: { leg: value.size('each, outside'), width: value.size('along the bend') },
   check: ({ leg }, sheet) => need(leg > setback(sheet), ['leg'], 'the bend takes up more'),
   build: ({ leg, width }) => [
     panel('leg-1', rectangle(leg, width)),
@@ -17,7 +21,6 @@ export const STRIP_FAMILY: AnyFamily = defineFamily<StripParams>({
   describe: {
     title: 'test strip',
     summary: 'A strip with one square bend in its middle, to be measured. x runs along the first leg.',
-    sizes: { leg: 'each, outside', width: 'along the bend' },
     example: { leg: 60, width: 50 },
   },
 });

@@ -14,6 +14,7 @@ import {
   saidIn,
   slot,
   type Unit,
+  value,
 } from '@tinwright/core';
 import { DEFAULT_SHOP, type Shop, shopFindings } from '../../src/index.js';
 import { planned } from '../shops.js';
@@ -24,22 +25,16 @@ export const sheet = (thickness: number, insideRadius = thickness, material = 'm
   bending: { rule: 'k-factor', k: 0.42, insideRadius },
 });
 
-const words = (
-  title: string,
-  sizes: Readonly<Record<string, string>>,
-  example: Readonly<Record<string, unknown>>,
-) => ({
-  title,
-  summary: title,
-  sizes,
-  example,
-});
+const words = <E>(title: string, example: E) => ({ title, summary: title, example });
 
 /** A plate 100 × 60 with a wall along its east edge and a round hole, its middle `from` off that edge's mould line. */
-const holed = defineFamily<{ from: number; hole: number; second: number | null }>({
+const holed = defineFamily({
   name: 'holed-plate',
-  params: (k) => ({ from: k.size(), hole: k.size(), second: k.maybe(k.size()) }),
-  check: () => [],
+  values: {
+    from: value.size('off the wall'),
+    hole: value.size('diameter'),
+    second: value.maybe(value.size('below the first')),
+  },
   build: ({ from, hole: diameter, second }) => [
     panel('base', rectangle(100, 60)),
     flange('wall', ['base', 'east'], { height: 20 }),
@@ -47,31 +42,30 @@ const holed = defineFamily<{ from: number; hole: number; second: number | null }
     ...(second === null ? [] : [hole('base', { at: [100 - from, 30 - second], diameter })]),
     asked('length', 100, 'x', { panels: ['base', 'wall'] }),
   ],
-  describe: words(
-    'plate with a hole',
-    { from: 'off the wall', hole: 'diameter', second: 'below the first' },
-    { from: 20, hole: 5 },
-  ),
+  describe: words('plate with a hole', { from: 20, hole: 5 }),
 });
 
 /** A plate 100 × 60 with a wall along its north edge and a slot cut in from the south, its end `short` of the mould line. */
-const slotted = defineFamily<{ short: number; slot: number }>({
+const slotted = defineFamily({
   name: 'slotted-plate',
-  params: (k) => ({ short: k.size(), slot: k.size() }),
-  check: () => [],
+  values: { short: value.size('of the wall'), slot: value.size('width') },
   build: ({ short, slot: width }) => [
     panel('base', slot(rectangle(100, 60), 'south', [50, 0], width, 60 - short)),
     flange('wall', ['base', 'north'], { height: 20 }),
     asked('width', 60, 'y', { panels: ['base', 'wall'] }),
   ],
-  describe: words('plate with a slot', { short: 'of the wall', slot: 'width' }, { short: 20, slot: 2 }),
+  describe: words('plate with a slot', { short: 20, slot: 2 }),
 });
 
 /** A plate 100 × 60 with a notch of its own in the middle of its south edge, and a prong standing off its north edge. */
-const cut = defineFamily<{ notch: number; deep: number; prong: number; long: number }>({
+const cut = defineFamily({
   name: 'cut-plate',
-  params: (k) => ({ notch: k.size(), deep: k.size(), prong: k.size(), long: k.size() }),
-  check: () => [],
+  values: {
+    notch: value.size('width'),
+    deep: value.size('depth'),
+    prong: value.size('width'),
+    long: value.size('length'),
+  },
   build: ({ notch, deep, prong, long }) => {
     const outline: Outline = polygon(
       [
@@ -92,18 +86,13 @@ const cut = defineFamily<{ notch: number; deep: number; prong: number; long: num
     );
     return [panel('base', outline), asked('length', 100, 'x')];
   },
-  describe: words(
-    'plate with a notch and a prong',
-    { notch: 'width', deep: 'depth', prong: 'width', long: 'length' },
-    { notch: 6, deep: 10, prong: 20, long: 20 },
-  ),
+  describe: words('plate with a notch and a prong', { notch: 6, deep: 10, prong: 20, long: 20 }),
 });
 
 /** A plate with a flange on a stretch of its edge, metal `beside` it on both sides: the cuts there are as wide. */
-const lanced = defineFamily<{ beside: number }>({
+const lanced = defineFamily({
   name: 'lanced-plate',
-  params: (k) => ({ beside: k.size() }),
-  check: () => [],
+  values: { beside: value.size('width of the cuts') },
   build: ({ beside }) => {
     const outline: Outline = polygon(
       [
@@ -124,21 +113,20 @@ const lanced = defineFamily<{ beside: number }>({
       asked('length', 100, 'x'),
     ];
   },
-  describe: words('plate with a tongue', { beside: 'width of the cuts' }, { beside: 3 }),
+  describe: words('plate with a tongue', { beside: 3 }),
 });
 
 /** A web 50 wide between a wall 80 high along its north edge and as high a tab at one end of its south edge. */
-const uneven = defineFamily<{ facing: number }>({
+const uneven = defineFamily({
   name: 'uneven-channel',
-  params: (k) => ({ facing: k.size() }),
-  check: () => [],
+  values: { facing: value.size('width of the tab') },
   build: ({ facing }) => [
     panel('base', rectangle(200, 50)),
     flange('wall', ['base', 'north'], { height: 80 }),
     flange('tab', ['base', 'south'], { height: 80, inset: [0, 200 - facing] }),
     asked('length', 200, 'x'),
   ],
-  describe: words('channel with a wall and a tab', { facing: 'width of the tab' }, { facing: 30 }),
+  describe: words('channel with a wall and a tab', { facing: 30 }),
 });
 
 export const TEST_FAMILIES: readonly AnyFamily[] = [holed, slotted, cut, lanced, uneven];

@@ -10,6 +10,7 @@ import {
   polygon,
   rectangle,
   square,
+  value,
 } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { planSequence, type Sequence, type Shop, verifySequence } from '../../src/index.js';
@@ -110,10 +111,9 @@ describe('channels, foot 60, upright 35', () => {
 });
 
 test('a box with its lid hanging on a wall cannot be closed', () => {
-  const closed = defineFamily<{ length: number }>({
+  const closed = defineFamily({
     name: 'closed-box',
-    params: (k) => ({ length: k.size() }),
-    check: () => [],
+    values: { length: value.size('along x') },
     build: ({ length }) => [
       panel('base', rectangle(length, 120)),
       ...(['north', 'south', 'east', 'west'] as const).map((s) => flange(s, ['base', s], { height: 60 })),
@@ -121,7 +121,7 @@ test('a box with its lid hanging on a wall cannot be closed', () => {
       corners(['base'], square(0.5)),
       asked('length', length, 'x', { panels: ['base', 'east', 'west'] }),
     ],
-    describe: { title: 'closed box', summary: '', sizes: { length: 'along x' }, example: { length: 200 } },
+    describe: { title: 'closed box', summary: '', example: { length: 200 } },
   });
   const part = planned({ family: 'closed-box', length: 200 }, {}, [closed]);
   expect(plan(part, shopWith({ clearHeight: 400, beam: 60 })).status).toBe('infeasible');
@@ -141,16 +141,15 @@ test('a tab between two prongs cannot be bent on a full leaf: the prongs lie on 
     ],
     ['south', 'east', 'prong-east', 'slot-east', 'root', 'slot-west', 'prong-west', 'west'],
   );
-  const lanced = defineFamily<{ tab: number }>({
+  const lanced = defineFamily({
     name: 'lanced-tab',
-    params: (k) => ({ tab: k.size() }),
-    check: () => [],
+    values: { tab: value.size('its height') },
     build: ({ tab }) => [
       panel('base', outline),
       flange('tab', ['base', 'root'], { height: tab, inset: [2, 2] }),
       asked('tab', tab, 'z', { panels: ['base', 'tab'] }),
     ],
-    describe: { title: 'tab', summary: '', sizes: { tab: 'its height' }, example: { tab: 20 } },
+    describe: { title: 'tab', summary: '', example: { tab: 20 } },
   });
   const sequence = plan(planned({ family: 'lanced-tab', tab: 20 }, {}, [lanced]), shopWith());
   expect(sequence.status).toBe('infeasible');
@@ -169,17 +168,16 @@ test('a spiral of parallel bends goes from the inside outwards', () => {
 
 test('a wall that reaches over a line has to rise before the line can be bent: more done makes more possible', () => {
   // the north wall widens: its far end reaches over the east line on the flat, and stands above a narrow leaf once up
-  const gadget = defineFamily<{ wall: number }>({
+  const gadget = defineFamily({
     name: 'wall-first',
-    params: (k) => ({ wall: k.size() }),
-    check: () => [],
+    values: { wall: value.size('its height') },
     build: ({ wall }) => [
       panel('base', rectangle(200, 80)),
       flange('north', ['base', 'north'], { height: wall, inset: [25, 25], spread: 50 }),
       flange('east', ['base', 'east'], { height: 22 }),
       asked('wall', wall, 'z', { panels: ['base', 'north'] }),
     ],
-    describe: { title: 'wall', summary: '', sizes: { wall: 'its height' }, example: { wall: 60 } },
+    describe: { title: 'wall', summary: '', example: { wall: 60 } },
   });
   const part = planned({ family: 'wall-first', wall: 60 }, {}, [gadget]);
   const narrow = { leaf: { width: 20, stop: 135 } };

@@ -3,7 +3,7 @@ import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { type BentStripParams, check, params, radiusAt } from './params.js';
+import { type BentStripParams, check, radiusAt, values } from './params.js';
 
 const leg = (i: number) => `leg-${i + 1}`;
 
@@ -49,4 +49,4 @@ function squareLegs(p: BentStripParams): readonly Step[] {
   });
 }
 
-export const bentStrip: AnyFamily = defineFamily({ name: 'bent-strip', params, check, build, describe });
+export const bentStrip: AnyFamily = defineFamily({ name: 'bent-strip', values, check, build, describe });

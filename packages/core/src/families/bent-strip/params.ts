@@ -1,26 +1,28 @@
 import type { Path } from '../../errors/problem.js';
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { type Complaint, LEAST_LEG, need, reaches, setback } from '../limits.js';
-
-/** A strip with parallel bends. Legs outside, to the outer tangent over 90°; mm, degrees. */
-export interface BentStripParams {
-  readonly width: number;
-  readonly legs: readonly number[];
-  readonly angles: readonly number[];
-  readonly insideRadii: readonly number[] | null;
-}
 
 const MOST = 60;
 
-export function params(k: ParamKit): Shape<BentStripParams> {
-  return {
-    width: k.size({ min: 1 }),
-    legs: k.list(k.size(), 2, MOST + 1),
-    angles: k.list(k.angle(-180, 180), 1, MOST),
-    insideRadii: k.maybe(k.list(k.size({ min: 0, max: 1000 }), 1, MOST)),
-  };
-}
+/** A strip with parallel bends. Legs outside, to the outer tangent over 90°; mm, degrees. */
+export const values = {
+  width: v.size('along the bends'),
+  legs: v.list(
+    'outside legs in order, one more than there are bends; over 90° to the outer tangent',
+    v.size(''),
+    [2, MOST + 1],
+  ),
+  angles: v.list('bent through from flat, positive up, -180 to 180', v.angle('', -180, 180), [1, MOST]),
+  insideRadii: v.maybe(
+    v.list("one for all bends, or one each; the sheet's when left out", v.size('', { min: 0, max: 1000 }), [
+      1,
+      MOST,
+    ]),
+  ),
+};
+
+export type BentStripParams = Given<typeof values>;
 
 /** Inside radius of bend `i`, mm. */
 export function radiusAt({ insideRadii }: BentStripParams, i: number, sheet: Sheet): number {

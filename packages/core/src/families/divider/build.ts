@@ -3,7 +3,7 @@ import type { Outline, Sheet, Step } from '../../fold/tree.js';
 import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, type DividerParams, nipLeg, params, type Slots, slotSize } from './params.js';
+import { check, type DividerParams, nipLeg, type Slots, slotSize, values } from './params.js';
 
 const ENDS = ['west', 'east'] as const;
 
@@ -71,4 +71,4 @@ function slotSites(p: DividerParams, { at, from }: Slots, { thickness }: Sheet):
   );
 }
 
-export const divider: AnyFamily = defineFamily({ name: 'divider', params, check, build, describe });
+export const divider: AnyFamily = defineFamily({ name: 'divider', values, check, build, describe });

@@ -1,27 +1,6 @@
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { type Complaint, leastFlange, need, reaches } from '../limits.js';
-
-/** Slots for dividers that cross. mm */
-export interface Slots {
-  /** Middle of each slot, from the west end. */
-  readonly at: readonly number[];
-  readonly from: 'top' | 'bottom';
-  /** Thickness of what crosses; one sheet when null. */
-  readonly crossing: number | null;
-  /** Play across the slot, and below it. */
-  readonly clearance: number;
-}
-
-/** A flat divider, with tabs at its ends if wanted. Outside sizes, mm. */
-export interface DividerParams {
-  readonly length: number;
-  readonly height: number;
-  readonly tabs: { readonly length: number } | null;
-  readonly slots: Slots | null;
-  /** Leg of the 45° cut at the lower corners. */
-  readonly cornerNip: number | 'auto';
-}
 
 /** Play of a slot, 0.1 mm a side. Source: fabricators' design guides, 0.05 to 0.12 mm a side for a snug tab. */
 const USUAL_PLAY = 0.2;
@@ -29,25 +8,37 @@ const NIP_CLEARANCE = 0.3; // mm beyond the bend a lower corner stands in; commo
 const LEAST_EDGE = 0.5; // mm left of an edge
 const MOST_SLOTS = 50;
 
-export function params(k: ParamKit): Shape<DividerParams> {
-  return {
-    length: k.size(),
-    height: k.size(),
-    tabs: k.maybe(k.group<NonNullable<DividerParams['tabs']>>({ length: k.size() })),
-    slots: k.maybe(
-      k.group<Slots>({
-        at: k.list(k.size(), 1, MOST_SLOTS),
-        from: k.or(k.oneOf(['top', 'bottom']), 'top'),
-        crossing: k.maybe(k.size({ max: 20 })),
-        clearance: k.or(k.size({ min: 0, max: 10 }), USUAL_PLAY),
-      }),
-    ),
-    cornerNip: k.or(
-      k.either<'auto', number>(k.oneOf(['auto']), k.size({ min: 0 }), 'auto or a length'),
+/** A flat divider, with tabs at its ends if wanted. Outside sizes, mm. */
+export const values = {
+  length: v.size('over the outside faces of the tabs, or from end to end'),
+  height: v.size('of the plate'),
+  tabs: v.maybe(
+    v.group('tabs at both ends; leave out for none', { length: v.size('outside length of the tabs') }),
+  ),
+  slots: v.maybe(
+    v.group('slots for dividers that cross; leave out for none', {
+      at: v.list('middle of each slot, from the west end, in order', v.size(''), [1, MOST_SLOTS]),
+      from: v.or(
+        v.word('top or bottom: the edge they are cut from; what crosses has the other', ['top', 'bottom']),
+        'top',
+      ),
+      crossing: v.maybe(v.size('thickness of what crosses; one sheet when left out', { max: 20 })),
+      clearance: v.or(v.size('play across a slot and below it', { min: 0, max: 10 }), USUAL_PLAY),
+    }),
+  ),
+  cornerNip: v.or(
+    v.sizeOr(
+      'how far the lower corners give way: auto clears the inside radius of the box, 0 for none',
       'auto',
+      { min: 0 },
     ),
-  };
-}
+    'auto',
+  ),
+};
+
+export type DividerParams = Given<typeof values>;
+/** Slots for dividers that cross. mm */
+export type Slots = NonNullable<DividerParams['slots']>;
 
 /** What the lower corners give way to: the inside of a bend with the sheet's radius, or the leg given. mm */
 export function nipLeg({ cornerNip, tabs }: DividerParams, { insideRadius }: Sheet): number {

@@ -11,11 +11,11 @@ import {
   type FlaredPanParams,
   type PanWall,
   panWall,
-  params,
   tabAngle,
   tabbedInset,
   tabRoom,
   tabSetback,
+  values,
   wireDiameter,
 } from './params.js';
 
@@ -93,7 +93,7 @@ function foldedCorner(p: FlaredPanParams, wall: PanWall, sheet: Sheet): CornerSt
 
 export const flaredPan: AnyFamily = defineFamily({
   name: 'flared-pan',
-  params,
+  values,
   check,
   build,
   derived,

@@ -1,48 +1,49 @@
 import { outsideSetback } from '../../bending/rule.js';
 import { wireAllowance, wireAllowanceRange } from '../../bending/wired-edge.js';
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { degrees, radians } from '../../units/angle.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import { CORNER_GAP, type Complaint, hemFits, LEAST_LEG, leastFlange, need, reaches } from '../limits.js';
 
-/** How the rim is finished. mm */
-export type PanEdge =
-  | { readonly type: 'plain' }
-  | { readonly type: 'hem'; readonly length: number }
-  | { readonly type: 'wire'; readonly diameter: number | null; readonly allowance: number | null };
-
 /** A pan with walls that lean out. Outside sizes, mm. */
-export interface FlaredPanParams {
-  readonly bottom: { readonly length: number; readonly width: number };
-  readonly depth: number;
-  readonly flare: number;
-  readonly edge: PanEdge;
-  readonly corner: 'mitred' | 'folded';
-  readonly tabs: { readonly length: number };
-  readonly gap: number;
-}
-
-export function params(k: ParamKit): Shape<FlaredPanParams> {
-  const edges = [
-    k.group<object>({ type: k.oneOf(['plain']) }),
-    k.group<object>({ type: k.oneOf(['hem']), length: k.size() }),
-    k.group<object>({
-      type: k.oneOf(['wire']),
-      diameter: k.maybe(k.size({ max: 20 })),
-      allowance: k.maybe(k.size({ max: 100 })),
+export const values = {
+  bottom: v.group('of the bottom, between the lines where the outside faces of walls and bottom meet', {
+    length: v.size('of the bottom, along x'),
+    width: v.size('of the bottom, along y'),
+  }),
+  depth: v.size('from under the bottom to the top of the finished rim'),
+  flare: v.size('how far each wall leans out over the depth; 0 for upright walls', { min: 0 }),
+  edge: v.or(
+    v.choice('rim: plain, hem (folded in) or wire (rolled outwards)', 'plain, hem or wire', {
+      plain: {},
+      hem: { length: v.size('finished width of the hem') },
+      wire: {
+        diameter: v.maybe(v.size('diameter of the wire', { max: 20 })),
+        allowance: v.maybe(
+          v.size('flat metal the roll takes; 2.5 wire diameters when left out', { max: 100 }),
+        ),
+      },
     }),
-  ];
-  return {
-    bottom: k.group<FlaredPanParams['bottom']>({ length: k.size(), width: k.size() }),
-    depth: k.size(),
-    flare: k.size({ min: 0 }),
-    edge: k.or(k.byName('type', edges) as ReturnType<typeof k.group<PanEdge>>, { type: 'plain' }),
-    corner: k.or(k.oneOf(['mitred', 'folded']), 'mitred'),
-    tabs: k.or(k.group<FlaredPanParams['tabs']>({ length: k.size() }), { length: 12 }),
-    gap: k.or(k.size({ min: 0, max: 20 }), CORNER_GAP),
-  };
-}
+    { type: 'plain' },
+  ),
+  corner: v.or(
+    v.word('mitred, or folded (tabs of the north and south walls inside the other two)', [
+      'mitred',
+      'folded',
+    ]),
+    'mitred',
+  ),
+  tabs: v.or(
+    v.group('corner tabs of folded corners', { length: v.size('outside length of the corner tabs') }),
+    { length: 12 },
+  ),
+  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+};
+
+export type FlaredPanParams = Given<typeof values>;
+/** How the rim is finished. mm */
+export type PanEdge = FlaredPanParams['edge'];
 
 /** Diameter of the wire: given, or what the allowance is meant for. mm */
 export function wireDiameter({ diameter, allowance }: Extract<PanEdge, { type: 'wire' }>): number {

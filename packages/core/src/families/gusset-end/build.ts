@@ -4,7 +4,7 @@ import { asked, panel, site } from '../../fold/verbs.js';
 import { distance } from '../../plane/point.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, type GussetEndParams, nipLeg, params } from './params.js';
+import { check, type GussetEndParams, nipLeg, values } from './params.js';
 
 function build(p: GussetEndParams, sheet: Sheet): readonly Step[] {
   const nipped = nipLeg(p, sheet);
@@ -54,4 +54,4 @@ function plate({ width, shoulderHeight, height, crownWidth }: GussetEndParams): 
   return edges.filter((e, i) => distance(e.from, (edges[(i + 1) % edges.length] as Edge).from) > 0);
 }
 
-export const gussetEnd: AnyFamily = defineFamily({ name: 'gusset-end', params, check, build, describe });
+export const gussetEnd: AnyFamily = defineFamily({ name: 'gusset-end', values, check, build, describe });

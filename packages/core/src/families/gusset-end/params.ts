@@ -1,33 +1,26 @@
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { type Complaint, need, reaches } from '../limits.js';
-
-/** A flat end with sloped shoulders. mm */
-export interface GussetEndParams {
-  readonly width: number;
-  readonly shoulderHeight: number;
-  readonly height: number;
-  readonly crownWidth: number;
-  /** Leg of the 45° cut at the two lower corners. */
-  readonly cornerNip: number | 'auto';
-}
 
 /** Clearance an automatic nip keeps to the bend, mm. Common practice, no source. */
 const NIP_CLEARANCE = 0.3;
 const LEAST_EDGE = 0.5; // mm left of an edge between two nips
 
-export function params(k: ParamKit): Shape<GussetEndParams> {
-  return {
-    width: k.size(),
-    shoulderHeight: k.size(),
-    height: k.size(),
-    crownWidth: k.size(),
-    cornerNip: k.or(
-      k.either<'auto', number>(k.oneOf(['auto']), k.size({ min: 0 }), 'auto or a length'),
-      'auto',
-    ),
-  };
-}
+/** A flat end with sloped shoulders. mm */
+export const values = {
+  width: v.size('over the straight sides'),
+  shoulderHeight: v.size('from the lower edge to where the slopes start'),
+  height: v.size('from the lower edge to the crown'),
+  crownWidth: v.size('of the flat top'),
+  cornerNip: v.or(
+    v.sizeOr('leg of the 45° cut at the lower corners: auto clears the inside radius, 0 for none', 'auto', {
+      min: 0,
+    }),
+    'auto',
+  ),
+};
+
+export type GussetEndParams = Given<typeof values>;
 
 /**
  * Leg of the nip, mm. Hard against both walls a 45° cut clears an arc of radius R in the corner when its leg is at

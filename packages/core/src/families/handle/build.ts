@@ -4,7 +4,7 @@ import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, derived, type HandleParams, params } from './params.js';
+import { check, derived, type HandleParams, values } from './params.js';
 
 const SIDES = ['north', 'south'] as const;
 const ENDS = ['west', 'east'] as const;
@@ -32,4 +32,4 @@ function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
   ];
 }
 
-export const handle: AnyFamily = defineFamily({ name: 'handle', params, check, build, derived, describe });
+export const handle: AnyFamily = defineFamily({ name: 'handle', values, check, build, derived, describe });

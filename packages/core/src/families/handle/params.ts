@@ -1,6 +1,5 @@
-import type { HemSpec } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import {
   CORNER_GAP,
@@ -13,29 +12,21 @@ import {
   setback,
 } from '../limits.js';
 
-/** A channel-shaped handle with tabs. Outside sizes, mm. */
-export interface HandleParams {
-  readonly span: number;
-  readonly width: number;
-  readonly sideDepth: number;
-  readonly hem: HemSpec | null;
-  readonly tabs: { readonly length: number; readonly gap: number };
-}
-
 const LEAST_REST = 1; // mm left of the base between the bends
 
-export function params(k: ParamKit): Shape<HandleParams> {
-  return {
-    span: k.size(),
-    width: k.size(),
-    sideDepth: k.size(),
-    hem: k.or(k.hem(), null),
-    tabs: k.group<HandleParams['tabs']>({
-      length: k.size(),
-      gap: k.or(k.size({ min: 0, max: 20 }), CORNER_GAP),
-    }),
-  };
-}
+/** A channel-shaped handle with tabs. Outside sizes, mm. */
+export const values = {
+  span: v.size('over the outside faces of the folded tabs'),
+  width: v.size('over the outside faces of the sides'),
+  sideDepth: v.size('of the sides, over the hem'),
+  hem: v.hem('hem along the edge of both sides, folded in; leave out for none'),
+  tabs: v.group('tabs at both ends, folded down', {
+    length: v.size('outside length of the tabs'),
+    gap: v.or(v.size('kept between the tabs and the sides at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  }),
+};
+
+export type HandleParams = Given<typeof values>;
 
 export function check(p: HandleParams, sheet: Sheet): readonly Complaint[] {
   const end = setback(sheet) + p.tabs.gap;

@@ -7,7 +7,7 @@ import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, derived, type EndTabs, type HemmedChannelParams, hemStart, params } from './params.js';
+import { check, derived, type EndTabs, type HemmedChannelParams, hemStart, values } from './params.js';
 
 const SIDES = ['north', 'south'] as const;
 const ENDS = ['west', 'east'] as const;
@@ -88,7 +88,7 @@ function notch(tabs: EndTabs, { thickness, insideRadius }: Sheet): CornerStyle {
 
 export const hemmedChannel: AnyFamily = defineFamily({
   name: 'hemmed-channel',
-  params,
+  values,
   check,
   build,
   derived,

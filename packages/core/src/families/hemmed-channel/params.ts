@@ -1,7 +1,7 @@
 import { type HemSpec, hemFold, leastHemLength } from '../../bending/hem.js';
 import { reliefHole, reliefReach } from '../../fold/corners/relief.js';
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import {
   CORNER_GAP,
@@ -17,48 +17,39 @@ import {
 /** Panels an end tab can hang on. */
 export type TabSite = 'base' | 'north' | 'south';
 
-/** Tabs at both ends, folded up and in to the ring an end stands against. mm */
-export interface EndTabs {
-  readonly length: number;
-  readonly on: readonly TabSite[];
-  readonly notch: 'slant' | 'square' | 'relief';
-  /** Kept between neighbouring tabs once formed. */
-  readonly gap: number;
-  /** Thickness of what will stand against the tabs: hems stop short of it. */
-  readonly room: number | null;
-}
-
-/** A channel with hemmed sides. Outside sizes, mm. */
-export interface HemmedChannelParams {
-  readonly length: number;
-  readonly width: number;
-  readonly height: number;
-  readonly hem: HemSpec | null;
-  readonly endTabs: EndTabs | null;
-}
-
 const SITES: readonly TabSite[] = ['base', 'north', 'south'];
 /** What an end may stand off the tabs, half a millimetre, and the usual clearance. Common practice, no source. */
 const STAND_OFF = 0.7;
 const LEAST_REST = 1; // mm left of a panel between what is cut from its ends
 
-export function params(k: ParamKit): Shape<HemmedChannelParams> {
-  return {
-    length: k.size(),
-    width: k.size(),
-    height: k.size(),
-    hem: k.or(k.hem(), null),
-    endTabs: k.maybe(
-      k.group<EndTabs>({
-        length: k.size(),
-        on: k.or(k.list(k.oneOf(SITES), 1, 3), SITES),
-        notch: k.or(k.oneOf(['slant', 'square', 'relief']), 'slant'),
-        gap: k.or(k.size({ min: 0, max: 20 }), CORNER_GAP),
-        room: k.maybe(k.size({ min: 0, max: 20 })),
-      }),
-    ),
-  };
-}
+/** A channel with hemmed sides. Outside sizes, mm. */
+export const values = {
+  length: v.size('between the outside faces of the folded end tabs'),
+  width: v.size('over the outside faces of the sides'),
+  height: v.size('of the sides, over the hem'),
+  hem: v.hem('hem along the rim of both sides, folded in; leave out for none'),
+  endTabs: v.maybe(
+    v.group('tabs at both ends; leave out for open ends', {
+      length: v.size('outside length of the tabs'),
+      on: v.or(v.list('which panels carry tabs: base, north, south', v.word('', SITES), [1, 3]), SITES),
+      notch: v.or(
+        v.word(
+          'slant (45° or the mitre between tabs), square, or relief (slant with a round hole at the root)',
+          ['slant', 'square', 'relief'],
+        ),
+        'slant',
+      ),
+      gap: v.or(v.size('kept between neighbouring tabs', { min: 0, max: 20 }), CORNER_GAP),
+      room: v.maybe(
+        v.size('thickness of what will stand against the tabs; one sheet when left out', { min: 0, max: 20 }),
+      ),
+    }),
+  ),
+};
+
+export type HemmedChannelParams = Given<typeof values>;
+/** Tabs at both ends, folded up and in to the ring an end stands against. mm */
+export type EndTabs = NonNullable<HemmedChannelParams['endTabs']>;
 
 export function check(p: HemmedChannelParams, sheet: Sheet): readonly Complaint[] {
   const outer = [...lengthHolds(p, sheet), ...widthHolds(p, sheet), ...heightHolds(p, sheet)];

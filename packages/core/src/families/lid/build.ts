@@ -6,7 +6,7 @@ import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, derived, type LidParams, ledgeLeg, lidSizes, params, play } from './params.js';
+import { check, derived, type LidParams, ledgeLeg, lidSizes, play, values } from './params.js';
 
 const SIDES = ['north', 'south', 'east', 'west'] as const;
 
@@ -57,4 +57,4 @@ function dropping(p: LidParams, sheet: Sheet): readonly Step[] {
   ];
 }
 
-export const lid: AnyFamily = defineFamily({ name: 'lid', params, check, build, derived, describe });
+export const lid: AnyFamily = defineFamily({ name: 'lid', values, check, build, derived, describe });

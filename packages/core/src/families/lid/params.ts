@@ -1,6 +1,6 @@
-import { type HemSpec, hemFold } from '../../bending/hem.js';
+import { hemFold } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import {
   CORNER_GAP,
@@ -13,43 +13,50 @@ import {
   setback,
 } from '../limits.js';
 
-/** A lid with a skirt. mm */
-export interface LidParams {
-  /** Of what it covers (over), or of the opening it drops into (inside). */
-  readonly length: number;
-  readonly width: number;
-  readonly depth: number;
-  readonly fit: 'over' | 'inside';
-  /** Play on every side. */
-  readonly clearance: number | 'auto';
-  readonly hem: HemSpec | null;
-  /** How far the plate reaches past the skirt of a lid that drops in. */
-  readonly ledge: number;
-  readonly corner: 'open' | 'lap';
-  readonly gap: number;
-}
-
 /** Play a lid gets on every side beyond what its bends and hems take, mm. Common practice, no source. */
 const USUAL_PLAY = 0.3;
 const USUAL_LEDGE = 10;
 const LEAST_REST = 1; // mm left of a skirt between its corners
 
-export function params(k: ParamKit): Shape<LidParams> {
-  return {
-    length: k.size(),
-    width: k.size(),
-    depth: k.size(),
-    fit: k.or(k.oneOf(['over', 'inside']), 'over'),
-    clearance: k.or(
-      k.either<'auto', number>(k.oneOf(['auto']), k.size({ min: 0, max: 20 }), 'auto or a length'),
+/** A lid with a skirt. mm */
+export const values = {
+  length: v.size('of what it covers, outside; of the opening it drops into, inside'),
+  width: v.size('of what it covers, outside; of the opening it drops into, inside'),
+  depth: v.size('from the top of the plate to the edge of the skirt'),
+  fit: v.or(
+    v.word('over (the skirt outside of the box) or inside (the skirt in the opening, the plate on its rim)', [
+      'over',
+      'inside',
+    ]),
+    'over',
+  ),
+  clearance: v.or(
+    v.sizeOr(
+      'play between skirt and box on every side: auto clears the inside of the bend and the hem',
       'auto',
+      {
+        min: 0,
+        max: 20,
+      },
     ),
-    hem: k.or(k.hem(), null),
-    ledge: k.or(k.size({ max: 200 }), USUAL_LEDGE),
-    corner: k.or(k.oneOf(['open', 'lap']), 'open'),
-    gap: k.or(k.size({ min: 0, max: 20 }), CORNER_GAP),
-  };
-}
+    'auto',
+  ),
+  hem: v.hem('hem on the edge of the skirt, folded in; leave out for none'),
+  ledge: v.or(
+    v.size('how far the plate of a lid that drops in reaches past its skirt', { max: 200 }),
+    USUAL_LEDGE,
+  ),
+  corner: v.or(
+    v.word('of a lid that goes over: open, or lap (north and south skirts cover the ends of the others)', [
+      'open',
+      'lap',
+    ]),
+    'open',
+  ),
+  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+};
+
+export type LidParams = Given<typeof values>;
 
 /** The lid's plate over its outside, and the outside leg of its skirt. mm */
 export interface LidSizes {

@@ -11,11 +11,11 @@ import {
   check,
   derived,
   type OpenBoxParams,
-  params,
   reliefOf,
   rimDepth,
   SIDES,
   type Side,
+  values,
 } from './params.js';
 
 const ENDS = ['west', 'east'] as const;
@@ -127,4 +127,4 @@ function cornerStyle(p: OpenBoxParams, sheet: Sheet): CornerStyle {
   return p.corner === 'lap' ? lap(['north', 'south'], p.gap, relief) : square(p.gap, relief);
 }
 
-export const openBox: AnyFamily = defineFamily({ name: 'open-box', params, check, build, derived, describe });
+export const openBox: AnyFamily = defineFamily({ name: 'open-box', values, check, build, derived, describe });

@@ -2,7 +2,7 @@ import { type HemSpec, hemFold } from '../../bending/hem.js';
 import type { Relief } from '../../fold/corner-style.js';
 import { reliefHole, reliefReach, reliefSlot } from '../../fold/corners/relief.js';
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import {
   CORNER_GAP,
@@ -20,55 +20,49 @@ import {
 export type Side = 'north' | 'south' | 'east' | 'west';
 export const SIDES: readonly Side[] = ['north', 'south', 'east', 'west'];
 
-/** Something for each wall; null where the wall has none of its own. */
-export type PerSide<T> = { readonly [S in Side]: T | null };
-
 /** A box open at the top. mm */
-export interface OpenBoxParams {
-  readonly length: number;
-  readonly width: number;
-  readonly height: number;
-  readonly heights: PerSide<number> | null;
-  readonly dimensions: 'outside' | 'inside';
-  readonly corner: 'open' | 'lap' | 'tabbed';
-  readonly tabs: { readonly length: number };
-  readonly hem: HemSpec | null;
-  readonly hems: PerSide<HemSpec> | null;
-  readonly flangeReturn: number | null;
-  readonly relief: 'none' | 'hole' | 'slot';
-  readonly gap: number;
-}
+export const values = {
+  length: v.size('between the west and east walls, outside or inside as `dimensions` says'),
+  width: v.size('between the south and north walls'),
+  height: v.size('of all walls, over what is folded at the rim'),
+  heights: v.maybe(
+    v.group('walls that differ: north, south, east, west', {
+      north: v.maybe(v.size('height of the north wall')),
+      south: v.maybe(v.size('height of the south wall')),
+      east: v.maybe(v.size('height of the east wall')),
+      west: v.maybe(v.size('height of the west wall')),
+    }),
+  ),
+  dimensions: v.or(
+    v.word('outside or inside: how length, width and heights are meant', ['outside', 'inside']),
+    'outside',
+  ),
+  corner: v.or(
+    v.word(
+      'open (square notch), lap (north and south walls cover the ends of the others), tabbed (tabs behind the west and east walls)',
+      ['open', 'lap', 'tabbed'],
+    ),
+    'open',
+  ),
+  tabs: v.or(
+    v.group('corner tabs of a tabbed box', { length: v.size('outside length of the corner tabs') }),
+    { length: 15 },
+  ),
+  hem: v.hem('hem on every rim, folded in: type, length, gap'),
+  hems: v.maybe(
+    v.group('a hem for each wall on its own; walls left out have none', {
+      north: v.hem(''),
+      south: v.hem(''),
+      east: v.hem(''),
+      west: v.hem(''),
+    }),
+  ),
+  flangeReturn: v.maybe(v.size('flange folded in at the rim of every wall; hems then sit on its edge')),
+  relief: v.or(v.word('none, hole or slot at the root of the corners', ['none', 'hole', 'slot']), 'none'),
+  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+};
 
-export function params(k: ParamKit): Shape<OpenBoxParams> {
-  return {
-    length: k.size(),
-    width: k.size(),
-    height: k.size(),
-    heights: k.maybe(
-      k.group<PerSide<number>>({
-        north: k.maybe(k.size()),
-        south: k.maybe(k.size()),
-        east: k.maybe(k.size()),
-        west: k.maybe(k.size()),
-      }),
-    ),
-    dimensions: k.or(k.oneOf(['outside', 'inside']), 'outside'),
-    corner: k.or(k.oneOf(['open', 'lap', 'tabbed']), 'open'),
-    tabs: k.or(k.group<OpenBoxParams['tabs']>({ length: k.size() }), { length: 15 }),
-    hem: k.or(k.hem(), null),
-    hems: k.maybe(
-      k.group<PerSide<HemSpec>>({
-        north: k.or(k.hem(), null),
-        south: k.or(k.hem(), null),
-        east: k.or(k.hem(), null),
-        west: k.or(k.hem(), null),
-      }),
-    ),
-    flangeReturn: k.maybe(k.size()),
-    relief: k.or(k.oneOf(['none', 'hole', 'slot']), 'none'),
-    gap: k.or(k.size({ min: 0, max: 20 }), CORNER_GAP),
-  };
-}
+export type OpenBoxParams = Given<typeof values>;
 
 /** The box in outside sizes, every wall with its own height and hem. mm */
 export interface BoxSizes {

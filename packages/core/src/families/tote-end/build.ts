@@ -5,7 +5,7 @@ import { asked, corners, flange, hole, panel, site } from '../../fold/verbs.js';
 import { distance, type Point } from '../../plane/point.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, params, type ToteEndParams } from './params.js';
+import { check, type ToteEndParams, values } from './params.js';
 
 const TABS = ['south', 'west', 'east'] as const;
 
@@ -46,4 +46,4 @@ function plate({ width, shoulderHeight, height, crownWidth }: ToteEndParams): Ou
   return edges.filter((e, i) => distance(e.from, points[(i + 1) % points.length] as Point) > 0);
 }
 
-export const toteEnd: AnyFamily = defineFamily({ name: 'tote-end', params, check, build, describe });
+export const toteEnd: AnyFamily = defineFamily({ name: 'tote-end', values, check, build, describe });

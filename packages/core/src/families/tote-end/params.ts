@@ -1,36 +1,29 @@
 import type { Sheet } from '../../fold/tree.js';
-import type { ParamKit, Shape } from '../../schema/kit.js';
+import { type Given, value as v } from '../../schema/value.js';
 import { CORNER_GAP, type Complaint, leastFlange, need, reaches, setback } from '../limits.js';
-
-/** An end that carries its own tabs. Outside sizes, mm. */
-export interface ToteEndParams {
-  readonly width: number;
-  readonly shoulderHeight: number;
-  readonly height: number;
-  readonly crownWidth: number;
-  readonly tabs: { readonly length: number; readonly gap: number };
-  /** Hole near the crown for a bar to carry it by; null for none. */
-  readonly bar: { readonly diameter: number; readonly below: number } | null;
-}
 
 const LEAST_REST = 1; // mm left of an edge between bends
 const RIM = 3; // mm, least metal round the hole of the bar; common practice, no source
 
-export function params(k: ParamKit): Shape<ToteEndParams> {
-  return {
-    width: k.size(),
-    shoulderHeight: k.size(),
-    height: k.size(),
-    crownWidth: k.size(),
-    tabs: k.group<ToteEndParams['tabs']>({
-      length: k.size(),
-      gap: k.or(k.size({ min: 0, max: 20 }), CORNER_GAP),
+/** An end that carries its own tabs. Outside sizes, mm. */
+export const values = {
+  width: v.size('over the outside faces of the side tabs'),
+  shoulderHeight: v.size('from the lower edge to where the slopes start; the side tabs are as high'),
+  height: v.size('from the lower edge to the crown'),
+  crownWidth: v.size('of the flat top'),
+  tabs: v.group('tabs along the foot and the sides', {
+    length: v.size('outside length of the tabs'),
+    gap: v.or(v.size('kept between neighbouring tabs', { min: 0, max: 20 }), CORNER_GAP),
+  }),
+  bar: v.maybe(
+    v.group('hole for a round bar; leave out for none', {
+      diameter: v.size('of the hole', { max: 100 }),
+      below: v.size('from the crown to the middle of the hole'),
     }),
-    bar: k.maybe(
-      k.group<NonNullable<ToteEndParams['bar']>>({ diameter: k.size({ max: 100 }), below: k.size() }),
-    ),
-  };
-}
+  ),
+};
+
+export type ToteEndParams = Given<typeof values>;
 
 export function check(p: ToteEndParams, sheet: Sheet): readonly Complaint[] {
   const bend = setback(sheet);
