@@ -1,8 +1,8 @@
 // Bend orders of forty generated parts on a leaf brake and a press brake, against an exact search over all sets of steps
 // that keeps every state it meets and knows no bound.
 import { DEFAULT_SHOP, planSequence, verifySequence } from '@tinwright/shop';
-import { problemOf } from '../../packages/shop/dist/sequence/search/find-plan.js';
 import { partToBend } from '../../packages/shop/dist/sequence/answer/plan-sequence.js';
+import { problemOf } from '../../packages/shop/dist/sequence/search/find-plan.js';
 import { START, successors } from '../../packages/shop/dist/sequence/search/states.js';
 import { bendParts } from '../kit/bend-parts.mjs';
 

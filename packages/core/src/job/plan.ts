@@ -88,7 +88,8 @@ function withFasteners(plan: PartPlan, { fasteners }: Assembly): PartPlan {
   if (marks.length === 0) return plan;
   const part = withMarks(plan.part, marks);
   const stood = withMarks(plan.stands.part, marks);
-  return finished(plan, part, { part: stood, formed: form(stood) });
+  // no panel moves for a mark: only the pattern, with its new holes, has to be looked at again
+  return finished(plan, part, { part: stood, formed: form(stood) }, verifyFlat);
 }
 
 /** One part built, seen both ways and verified. @throws JobError when it cannot exist */
@@ -96,17 +97,24 @@ export function planPart(jobPart: JobPart): PartPlan {
   const { family, params, asMade, sheet } = jobPart;
   const part = family.part(params, sheet);
   const made = asMade === params ? part : family.part(asMade, sheet);
-  return finished(jobPart, part, { part: made, formed: form(made) });
+  const asked = jobPart.sheet.rule.compensates ? part.asked : [];
+  return finished(jobPart, part, { part: made, formed: form(made) }, (flat, formed) => {
+    const flaws = verifyFlat(flat);
+    // panels that cross themselves have no solids to look at
+    return flaws.length > 0 ? flaws : verifyForm(formed, asked);
+  });
 }
 
-function finished(jobPart: JobPart, part: Part, stands: PartPlan['stands']): PartPlan {
+function finished(
+  jobPart: JobPart,
+  part: Part,
+  stands: PartPlan['stands'],
+  verify: (flat: FlatPattern, formed: Formed) => readonly Flaw[],
+): PartPlan {
   const { sheet, material } = jobPart;
   const flat = unfold(part);
   const formed = part === stands.part ? stands.formed : form(part);
-  const asked = sheet.rule.compensates ? part.asked : [];
-  const flatFlaws = verifyFlat(flat);
-  // panels that cross themselves have no solids to look at
-  const flaws = flatFlaws.length > 0 ? flatFlaws : verifyForm(formed, asked);
+  const flaws = verify(flat, formed);
   // panels in each other's way are often many for one reason: the first is told
   const clash = flaws.find((f) => f.code === CLASH);
   const told = flaws.filter((f) => f.code !== CLASH || f === clash);
