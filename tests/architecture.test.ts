@@ -68,6 +68,11 @@ const PRODUCERS = [
   'cheapest',
   'reach',
   'contact',
+  'pack',
+  'cut-up',
+  'plan-shear',
+  'problem-of',
+  'stop-order',
 ];
 
 interface Import {

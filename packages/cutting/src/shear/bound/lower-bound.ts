@@ -1,0 +1,55 @@
+import type { Bin, Problem } from '../problem.js';
+import { dualFeasible } from './dual-feasible.js';
+
+const ROUNDING = 1e-6;
+
+/**
+ * A cost no plan of a problem can be below: by area, and with a single kind of sheet by products of dual feasible
+ * functions, each item in the way it weighs least.
+ */
+export function lowerBound({ items, bins }: Problem): number {
+  const cuttable = items.flatMap((item, i) => (bins.some((b) => b.ways[i] !== 0) ? [{ ...item, i }] : []));
+  const area = cuttable.reduce((sum, { w, h }) => sum + w * h, 0);
+  const [only] = bins;
+  if (only === undefined || cuttable.length === 0) return 0;
+  if (bins.length > 1) return costOfArea(area, bins);
+  const shares = cuttable.map(({ w, h, i }) => shareOf(w, h, only, only.ways[i] as number));
+  const lengths = [...new Set(shares.flat().flat())];
+  const functions = dualFeasible(lengths);
+  const tables = functions.map((f) => new Map(lengths.map((x) => [x, f(x)])));
+  let best = Math.ceil(area / (only.x * only.y) - ROUNDING);
+  for (const f of tables)
+    for (const g of tables) {
+      let sum = 0;
+      for (const ways of shares) {
+        let least = Number.POSITIVE_INFINITY;
+        for (const [x, y] of ways) least = Math.min(least, (f.get(x) as number) * (g.get(y) as number));
+        sum += least;
+      }
+      best = Math.max(best, Math.ceil(sum - ROUNDING));
+    }
+  return best * only.cost;
+}
+
+type Share = readonly [number, number];
+
+function shareOf(w: number, h: number, bin: Bin, ways: number): readonly Share[] {
+  const share = (x: number): number => Math.round(x * 1e9) / 1e9;
+  const drawn: Share = [share(w / bin.x), share(h / bin.y)];
+  const turned: Share = [share(h / bin.x), share(w / bin.y)];
+  return [...((ways & 1) !== 0 ? [drawn] : []), ...((ways & 2) !== 0 ? [turned] : [])];
+}
+
+/** The cheapest sheets that have an area, could they be cut to any shape. */
+function costOfArea(area: number, bins: readonly Bin[]): number {
+  let [left, cost] = [area, 0];
+  for (const { x, y, cost: one, count } of bins.toSorted(
+    (a, b) => a.cost / (a.x * a.y) - b.cost / (b.x * b.y),
+  )) {
+    const sheets = Math.min(count, left / (x * y));
+    cost += sheets * one;
+    left -= sheets * x * y;
+    if (left <= 0) break;
+  }
+  return cost - ROUNDING;
+}

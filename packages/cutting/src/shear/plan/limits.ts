@@ -1,0 +1,10 @@
+/** What a shear can do. mm; Infinity where nothing limits. */
+export interface ShearLimits {
+  /** Longest cut. */
+  readonly length: number;
+  /** Furthest setting of the rear stop. */
+  readonly stop: number;
+}
+
+/** A shear that cuts anything. */
+export const NO_LIMITS: ShearLimits = { length: Number.POSITIVE_INFINITY, stop: Number.POSITIVE_INFINITY };

@@ -1,0 +1,123 @@
+import { type Blank, sameMetal } from '../../stock/blank.js';
+import type { Rack } from '../../stock/sheet.js';
+import { lowerBound } from '../bound/lower-bound.js';
+import { worthKeeping } from '../search/offcut.js';
+import { type Filled, type Progress, pack, type Stage } from '../search/pack.js';
+import { type CutUp, cutUp } from './cut-up.js';
+import type { ShearLimits } from './limits.js';
+import { type Named, problemOf } from './problem-of.js';
+import type { Missing, PlacedBlank, ShearPlan, SheetPlan } from './shear-plan.js';
+import { stopOrder } from './stop-order.js';
+
+/** How hard to look for a plan. */
+export interface ShearEffort {
+  readonly seed: number;
+  /** Steps at most for fewer sheets, for a larger offcut, for less setting and cutting. */
+  readonly steps: Readonly<Record<Stage, number>>;
+  /** Asked every few steps where the search stands; true goes on to the next stage. */
+  readonly enough: (at: Progress) => boolean;
+}
+
+/** Steps that take about a second for a hundred blanks. */
+export const SHEAR_EFFORT: ShearEffort = {
+  seed: 1,
+  steps: { sheets: 150_000, offcut: 40_000, neat: 2_000 },
+  enough: () => false,
+};
+
+/** A setting of the stop weighs as much as this many cuts. */
+const SETTING = 1000;
+
+/**
+ * Shear plans for blanks from the sheets of a rack, one a metal and thickness, in the order of the blanks. Goals in
+ * order: cheapest sheets, offcuts before sheets; the largest single offcut; fewest settings of the rear stop; fewest
+ * cuts. The same seed and steps give the same plan.
+ */
+export function planShear(
+  blanks: readonly Blank[],
+  rack: Rack,
+  limits: ShearLimits,
+  effort: ShearEffort = SHEAR_EFFORT,
+): readonly ShearPlan[] {
+  const metals = blanks.filter((b, i) => blanks.findIndex((a) => sameMetal(a, b)) === i);
+  return metals.map((metal) => {
+    const sheets = rack.sheets.filter((s) => sameMetal(s, metal));
+    const own = blanks.filter((b) => sameMetal(b, metal));
+    return planMetal(own, { ...rack, sheets }, limits, effort);
+  });
+}
+
+function planMetal(
+  blanks: readonly Blank[],
+  rack: Rack,
+  limits: ShearLimits,
+  effort: ShearEffort,
+): ShearPlan {
+  const named = problemOf(blanks, rack, limits);
+  const bound = lowerBound(named.problem);
+  const onSheets = (sheets: readonly Filled[]) =>
+    ordered(sheets, named).map((filled) => sheetPlan(filled, named, rack, limits));
+  const work = (sheets: readonly Filled[]) => {
+    const { steps, settings } = stopOrder(onSheets(sheets), rack.kerf, limits.stop);
+    return settings * SETTING + steps.length;
+  };
+  const found = pack(named.problem, { ...effort, bound, least: rack.leastOffcut, work });
+  const sheets = onSheets(found.sheets);
+  const [first] = blanks;
+  return {
+    material: first?.material ?? '',
+    thickness: first?.thickness ?? 0,
+    kerf: rack.kerf,
+    sheets,
+    ...stopOrder(sheets, rack.kerf, limits.stop),
+    missing: missing(found.left, named),
+    cost: found.cost,
+    bound,
+    searched: found.steps,
+  };
+}
+
+/** Sheets in the order of the rack, the fullest of a kind first. */
+function ordered(sheets: readonly Filled[], { problem }: Named): readonly Filled[] {
+  const used = ({ layout }: Filled): number =>
+    'item' in layout
+      ? areaOf(layout.item)
+      : layout.children.reduce((sum, c) => sum + used({ bin: 0, layout: c }), 0);
+  const areaOf = (i: number) => (problem.items[i]?.w ?? 0) * (problem.items[i]?.h ?? 0);
+  return sheets.toSorted((a, b) => a.bin - b.bin || used(b) - used(a));
+}
+
+function sheetPlan(
+  { bin, layout }: Filled,
+  { pieces, stock }: Named,
+  rack: Rack,
+  limits: ShearLimits,
+): SheetPlan {
+  const sheet = stock[bin];
+  if (sheet === undefined) throw new Error(`no sheet of kind ${bin}`);
+  const whole = { x: 0, y: 0, w: sheet.x, h: sheet.y };
+  const corner = [sheet.trim.west, sheet.trim.south] as const;
+  const { cuts, items, left }: CutUp = cutUp(whole, corner, layout, {
+    kerf: rack.kerf,
+    longest: limits.length,
+  });
+  const parts = items.map(({ item, ...area }): PlacedBlank => {
+    const piece = pieces[item];
+    if (piece === undefined) throw new Error(`no piece ${item}`);
+    const turned = Math.abs(piece.blank.x - area.w) + Math.abs(piece.blank.y - area.h) > 1e-3;
+    return { id: piece.id, part: piece.blank.part, ...area, turned };
+  });
+  const offcuts = left
+    .filter(({ w, h }) => worthKeeping(w, h, rack.leastOffcut))
+    .toSorted((a, b) => b.w * b.h - a.w * a.h || a.x - b.x || a.y - b.y);
+  return { stock: sheet, parts, cuts, offcuts };
+}
+
+function missing(left: readonly number[], { pieces }: Named): readonly Missing[] {
+  const counts = new Map<string, number>();
+  for (const i of left) {
+    const part = pieces[i]?.blank.part ?? '';
+    counts.set(part, (counts.get(part) ?? 0) + 1);
+  }
+  return [...counts].map(([part, count]) => ({ part, count }));
+}

@@ -1,0 +1,126 @@
+import type { Bin, Item, Problem } from '../problem.js';
+import { bestJoin, MATCH, SEAM, SLACK, type Spot, type Taste, TIGHT } from './best-join.js';
+import type { Packing, Slot } from './packing.js';
+import type { Random } from './random.js';
+
+const BLINK = 0.03;
+/** A new sheet is as good as a place that wastes this share of it. */
+const OPENING = 0.5;
+
+/** Nothing overlooked, little waste at the seams: for the first plan. */
+export function firstTaste(random: Random): Taste {
+  return { kind: MATCH, blink: 0, random };
+}
+
+/** How the items left out are put back once. */
+export function randomTaste(random: Random): Taste {
+  const q = random.next();
+  const kind = q < 0.45 ? MATCH : q < 0.7 ? SLACK : q < 0.85 ? TIGHT : SEAM;
+  return { kind, blink: BLINK, random };
+}
+
+/** Ranks of all items in each of the orders they are put back in: by area, longer side, height, width; largest first. */
+export function ranksOf(items: Problem['items']): readonly Int32Array[] {
+  const orders = [
+    (i: Item) => i.w * i.h,
+    (i: Item) => Math.max(i.w, i.h),
+    (i: Item) => i.h,
+    (i: Item) => i.w,
+  ];
+  return orders.map((of) => {
+    const sorted = items.map((item, i) => ({ key: of(item), i })).sort((a, b) => b.key - a.key || a.i - b.i);
+    const ranks = new Int32Array(items.length);
+    sorted.forEach(({ i }, rank) => {
+      ranks[i] = rank;
+    });
+    return ranks;
+  });
+}
+
+/** Bring items into one of five orders, with a little disorder now and then. Changes the list it is given. */
+export function randomOrder(list: number[], ranks: readonly Int32Array[], random: Random): void {
+  const q = random.next();
+  const order = q < 0.6 ? 0 : q < 0.75 ? 1 : q < 0.85 ? 2 : q < 0.95 ? 3 : 4;
+  if (order < 4) sortBy(list, ranks[order] as Int32Array);
+  else for (let i = list.length - 1; i > 0; i--) swap(list, i, random.int(i + 1));
+  if (random.next() < 0.3)
+    for (let i = 0; i + 1 < list.length; i++) if (random.next() < 0.2) swap(list, i, i + 1);
+}
+
+/** Insertion sort: the lists are short. */
+function sortBy(list: number[], rank: Int32Array): void {
+  for (let i = 1; i < list.length; i++) {
+    const item = list[i] as number;
+    const own = rank[item] as number;
+    let j = i - 1;
+    while (j >= 0 && (rank[list[j] as number] as number) > own) {
+      list[j + 1] = list[j] as number;
+      j--;
+    }
+    list[j + 1] = item;
+  }
+}
+
+function swap(list: number[], i: number, j: number): void {
+  const kept = list[i] as number;
+  list[i] = list[j] as number;
+  list[j] = kept;
+}
+
+/** Put back what is left out, each item where it fits best; what fits nowhere within the budget stays out. */
+export function recreate(packing: Packing, budget: number, taste: Taste): void {
+  const waiting = packing.out;
+  packing.out = [];
+  for (const item of waiting) if (!insert(packing, item, budget, taste)) packing.out.push(item);
+}
+
+function insert(packing: Packing, item: number, budget: number, taste: Taste): boolean {
+  const spot: Spot = { score: Infinity, tree: -1, node: -1, direction: 0, w: 0, h: 0 };
+  const { w, h } = packing.problem.items[item] as { w: number; h: number };
+  const { slots } = packing;
+  const area = packing.areas[item] as number;
+  const size = packing.sizeOf[item] as number;
+  for (let i = 0; i < slots.length; i++) {
+    const { tree, barred } = slots[i] as Slot;
+    if (barred[size] === 1) continue;
+    if (tree.room.x * tree.room.y - tree.used < area) {
+      barred[size] = 1;
+      continue;
+    }
+    const ways = (packing.problem.bins[tree.type] as Bin).ways[item] as number;
+    let any = false;
+    if ((ways & 1) !== 0 && bestJoin(tree, i, w, h, taste, spot)) any = true;
+    if ((ways & 2) !== 0 && bestJoin(tree, i, h, w, taste, spot)) any = true;
+    if (!any) barred[size] = 1;
+  }
+  const type = openable(packing, item, budget, spot.score, taste);
+  if (type >= 0) {
+    const ways = (packing.problem.bins[type] as Bin).ways[item] as number;
+    if ((ways & 1) !== 0) packing.open(type, item, w, h);
+    else packing.open(type, item, h, w);
+    return true;
+  }
+  if (spot.tree < 0) return false;
+  packing.join(spot.tree, spot.node, spot.direction, item, spot.w, spot.h);
+  return true;
+}
+
+/** The kind of sheet to open for an item rather than take the best place there is; -1 for none. */
+function openable(packing: Packing, item: number, budget: number, score: number, taste: Taste): number {
+  const { bins } = packing.problem;
+  let [best, found] = [score, -1];
+  for (let t = 0; t < bins.length; t++) {
+    const bin = bins[t] as Bin;
+    if (
+      packing.cost + bin.cost >= budget ||
+      (packing.taken[t] as number) >= bin.count ||
+      bin.ways[item] === 0
+    )
+      continue;
+    const s = OPENING * bin.x * bin.y;
+    if (s >= best || taste.random.next() < taste.blink) continue;
+    best = s;
+    found = t;
+  }
+  return found;
+}

@@ -1,0 +1,135 @@
+import { lowerBound, NO_LIMITS, planShear, SHEAR_EFFORT, verifyShearPlan } from '@tinwright/cutting';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { guillotineFlaws } from '../kit/guillotine.js';
+import { blank, FULL, METAL, OFFCUT, orders, RACK } from '../kit/orders.js';
+
+const QUICK = { ...SHEAR_EFFORT, steps: { sheets: 600, offcut: 200, neat: 20 } };
+
+test('random orders: every plan replays without a flaw, and no cost is below the bound', () => {
+  fc.assert(
+    fc.property(orders, fc.integer({ min: 1, max: 1e6 }), ({ blanks, rack, limits }, seed) => {
+      const plans = planShear(blanks, rack, limits, { ...QUICK, seed });
+      expect(plans).toHaveLength(1);
+      for (const plan of plans) {
+        expect(verifyShearPlan(plan, blanks, limits)).toEqual([]);
+        if (plan.missing.length === 0) expect(plan.cost).toBeGreaterThanOrEqual(plan.bound - 1e-6);
+      }
+      expect(guillotineFlaws(plans)).toBe('');
+    }),
+    { numRuns: 25 },
+  );
+});
+
+test('the same seed and steps: the same plan; another seed may give another', () => {
+  const blanks = [
+    blank('tray', 434.1, 331.2, 9),
+    blank('end', 195.6, 160, 18),
+    blank('handle', 452.3, 83.1, 9),
+  ];
+  const plan = (seed: number) => JSON.stringify(planShear(blanks, RACK, NO_LIMITS, { ...QUICK, seed }));
+  expect(plan(3)).toBe(plan(3));
+  expect(blanks[0]).toEqual(blank('tray', 434.1, 331.2, 9));
+});
+
+test('eight quarters of a sheet fill two sheets without waste, cut with two settings', () => {
+  const [plan] = planShear([blank('quarter', 1000, 500, 8)], RACK, NO_LIMITS, QUICK);
+  expect(plan?.sheets).toHaveLength(2);
+  expect(plan?.settings).toBe(2);
+  expect(plan?.steps).toHaveLength(6);
+  expect(plan?.sheets.flatMap((s) => s.offcuts)).toEqual([]);
+});
+
+test('what fits an offcut is cut from it, and no sheet is opened', () => {
+  const rack = { ...RACK, sheets: [FULL, OFFCUT] };
+  const [plan] = planShear([blank('end', 195.6, 160, 6)], rack, NO_LIMITS, QUICK);
+  expect(plan?.sheets.map((s) => s.stock.name)).toEqual(['end of a sheet']);
+});
+
+test('little on a large sheet leaves most of it in one piece', () => {
+  const [plan] = planShear(
+    [blank('tray', 434.1, 331.2, 2), blank('end', 195.6, 160, 4)],
+    RACK,
+    NO_LIMITS,
+    QUICK,
+  );
+  const [largest] = plan?.sheets[0]?.offcuts ?? [];
+  expect((largest?.w ?? 0) * (largest?.h ?? 0)).toBeGreaterThan(0.75 * 2000 * 1000);
+});
+
+test('grain along y on sheets rolled along x turns every blank', () => {
+  const rack = { ...RACK, sheets: [{ ...FULL, grain: 'x' as const }] };
+  const [plan] = planShear([blank('tray', 434.1, 331.2, 5, 'y')], rack, NO_LIMITS, QUICK);
+  expect(plan?.sheets.flatMap((s) => s.parts.map((p) => [p.turned, p.w]))).toEqual(
+    Array.from({ length: 5 }, () => [true, 331.2]),
+  );
+});
+
+test('one sheet for more than it holds: what is missing is counted', () => {
+  const rack = { ...RACK, sheets: [{ ...FULL, count: 1 }] };
+  const [plan] = planShear([blank('half', 1000, 1000, 3)], rack, NO_LIMITS, QUICK);
+  expect(plan?.sheets).toHaveLength(1);
+  expect(plan?.missing).toEqual([{ part: 'half', count: 1 }]);
+});
+
+test('a shear of 1050 mm parts a sheet of 2000 by 1000 across first', () => {
+  const limits = { length: 1050, stop: 600 };
+  const [plan] = planShear([blank('tray', 434.1, 331.2, 12)], RACK, limits, QUICK);
+  expect(plan && verifyShearPlan(plan, [blank('tray', 434.1, 331.2, 12)], limits)).toEqual([]);
+  expect(plan?.sheets.map((s) => s.cuts?.axis)).toEqual(plan?.sheets.map(() => 'x'));
+  for (const { stop } of plan?.steps ?? []) if (stop !== null) expect(stop).toBeLessThanOrEqual(600);
+});
+
+test('two thicknesses are two plans', () => {
+  const thin = { ...blank('lid', 200, 100, 2), thickness: 0.8 };
+  const rack = { ...RACK, sheets: [FULL, { ...FULL, thickness: 0.8 }] };
+  const plans = planShear([blank('tray', 300, 200, 1), thin], rack, NO_LIMITS, QUICK);
+  expect(plans.map((p) => [p.material, p.thickness])).toEqual([
+    [METAL.material, 1],
+    [METAL.material, 0.8],
+  ]);
+});
+
+test('no blanks: no plans', () => {
+  expect(planShear([], RACK, NO_LIMITS, QUICK)).toEqual([]);
+});
+
+test('nine squares just over a third of a side need three sheets, though their area asks for two', () => {
+  const items = Array.from({ length: 9 }, () => ({ w: 34, h: 34 }));
+  const ways = new Uint8Array(9).fill(1);
+  const bin = { x: 100, y: 100, cutX: 100, cutY: 100, cost: 1, count: 9, ways };
+  expect(lowerBound({ items, bins: [bin] })).toBe(3);
+});
+
+test('a verifier sees each kind of fault that is put into a plan', () => {
+  const blanks = [blank('tray', 434.1, 331.2, 6, 'x')];
+  const [plan] = planShear(blanks, RACK, NO_LIMITS, QUICK);
+  const [sheet] = plan?.sheets ?? [];
+  const [part] = sheet?.parts ?? [];
+  if (!plan || !sheet?.cuts || !part) throw new Error('no plan');
+  const codes = (changed: Partial<typeof sheet>, rest: Partial<typeof plan> = {}) =>
+    verifyShearPlan({ ...plan, sheets: [{ ...sheet, ...changed }], ...rest }, blanks, NO_LIMITS).map(
+      (f) => f.code,
+    );
+  const others = sheet.parts.slice(1);
+  expect(codes({})).toEqual([]);
+  expect(codes({ parts: others })).toContain('part-count');
+  expect(codes({ parts: [{ ...part, x: part.x + 5 }, ...others] })).toContain('cut-through-part');
+  expect(codes({ parts: [{ ...part, w: part.w - 5 }, ...others] })).toEqual([
+    'part-not-cut-out',
+    'part-size',
+  ]);
+  expect(codes({ cuts: { ...sheet.cuts, at: -3 } })).toContain('cut-outside-piece');
+  expect(codes({ offcuts: [{ x: 0, y: 0, w: 120, h: 120 }] })).toEqual(['offcut-not-there']);
+  expect(codes({ stock: { ...sheet.stock, trim: { west: 9, east: 9, south: 9, north: 9 } } })).toContain(
+    'part-on-trim',
+  );
+  expect(codes({ stock: { ...sheet.stock, grain: part.turned ? 'x' : 'y' } })).toContain(
+    'part-against-grain',
+  );
+  expect(codes({ stock: { ...sheet.stock, count: 0 } })).toContain('sheet-count');
+  expect(codes({}, { steps: plan.steps.toReversed() })).toContain('steps-differ');
+  expect(verifyShearPlan(plan, blanks, { length: 300, stop: 300 }).map((f) => f.code)).toContain(
+    'cut-too-long',
+  );
+});
