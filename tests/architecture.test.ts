@@ -31,6 +31,7 @@ const CORE = [
   'assembly',
   'checks',
   'job',
+  'internal.ts',
   'index.ts',
 ];
 const SHOP = [

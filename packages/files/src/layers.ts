@@ -1,3 +1,5 @@
+import { frozen } from '@tinwright/core/internal';
+
 /** Layers of a cut file. */
 export type CutLayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRIBE' | 'NOTE';
 
@@ -21,7 +23,7 @@ export interface LayerStyle<Name extends LayerName = LayerName> {
 }
 
 /** Every layer of a cut file, in the order of drawing. */
-export const LAYERS: readonly LayerStyle<CutLayerName>[] = [
+export const LAYERS: readonly LayerStyle<CutLayerName>[] = frozen([
   { name: 'CUT', holds: 'outlines and holes to cut', colour: '#000000', number: 7, width: 0.35 },
   {
     name: 'BEND-UP',
@@ -40,7 +42,7 @@ export const LAYERS: readonly LayerStyle<CutLayerName>[] = [
   { name: 'WELD-MARK', holds: 'where fasteners go', colour: '#009E73', number: 106, width: 0.18 },
   { name: 'SCRIBE', holds: 'lines to scribe only', colour: '#56B4E9', number: 141, width: 0.18 },
   { name: 'NOTE', holds: 'text', colour: '#CC79A7', number: 223, width: 0.18 },
-];
+]);
 
 /** Layers of pictures: made for reading, so dark and thin. */
 const PICTURE_LAYERS: readonly LayerStyle<PictureLayerName>[] = [

@@ -1,5 +1,6 @@
 import { fail } from '../errors/problem.js';
 import { radians } from '../units/angle.js';
+import { frozen } from '../units/frozen.js';
 import { foldedFlat } from './folded-flat.js';
 import { type BendInput, type BendRule, type BendTerms, outsideSetback, termsFromAllowance } from './rule.js';
 import { workingNumber as n, workingLine } from './working.js';
@@ -20,7 +21,7 @@ export function dinFactor(ratio: number): number {
  * Past 180° (a teardrop) the first branch is carried on; the standard ends at β = 0.
  * A closed hem (r = 0, 180°) lies outside the standard: it takes the closed-hem figure and says so.
  */
-export const din6935: BendRule = {
+export const din6935: BendRule = frozen({
   name: 'din-6935',
   title: 'DIN 6935',
   source: SOURCE,
@@ -37,7 +38,7 @@ export const din6935: BendRule = {
       );
     return angle < 15 ? nearlyFlat(bend) : corrected(bend);
   },
-};
+});
 
 function nearlyFlat(bend: BendInput): BendTerms {
   return termsFromAllowance(

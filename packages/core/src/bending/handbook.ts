@@ -1,3 +1,4 @@
+import { frozen } from '../units/frozen.js';
 import { type BendRule, termsFromAllowance } from './rule.js';
 import { workingLine } from './working.js';
 
@@ -7,11 +8,11 @@ export type HandbookGroup = 'soft' | 'medium' | 'hard';
 /** c in L = c·T + 1.57·R for 90°, with the metals each group is printed for. */
 export const HANDBOOK_GROUPS: Readonly<
   Record<HandbookGroup, { readonly c: number; readonly metals: string }>
-> = {
+> = frozen({
   soft: { c: 0.55, metals: 'soft brass, soft copper' },
   medium: { c: 0.64, metals: 'half-hard copper and brass, soft steel, aluminium' },
   hard: { c: 0.71, metals: 'bronze, hard copper, cold-rolled and spring steel' },
-};
+});
 
 const SOURCE = "Machinery's Handbook, 31st ed., p. 1421";
 const PER_RADIUS = 1.57; // as printed; not π/2

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { frozen } from '../units/frozen.js';
 import { numberAbove, numberBetween } from '../units/range.js';
 import { din6935 } from './din-6935.js';
 import { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './handbook.js';
@@ -9,7 +10,7 @@ import { nominal } from './nominal.js';
 import { testStrip } from './test-strip.js';
 
 /** Every rule a job can name, in the order help shows them. A new rule is its file and an entry here. */
-export const RULE_KINDS: readonly RuleKind[] = [
+export const RULE_KINDS: readonly RuleKind[] = frozen([
   ruleKind({
     name: 'k-factor',
     summary: 'BA = π/180·A·(R + K·T); k from the material when left out',
@@ -44,4 +45,4 @@ export const RULE_KINDS: readonly RuleKind[] = [
     make: (_, { name }, strips) => testStrip(name, strips),
   }),
   ruleKind({ name: 'nominal', summary: 'no compensation', constants: {}, make: () => nominal }),
-];
+]);

@@ -1,10 +1,11 @@
 import type { Unsaid } from '../errors/finding.js';
+import { frozen } from '../units/frozen.js';
 import type { Check, Subject } from './check.js';
 import { leastRadius } from './least-radius.js';
 import { noCompensation } from './no-compensation.js';
 
 /** Every check, in the order they run. A new one is its file and a line here. */
-export const CHECKS: readonly Check[] = [leastRadius, noCompensation];
+export const CHECKS: readonly Check[] = frozen([leastRadius, noCompensation]);
 
 /** All findings about one part. */
 export function findingsOf(subject: Subject): readonly Unsaid[] {

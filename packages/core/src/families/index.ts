@@ -1,3 +1,4 @@
+import { frozen } from '../units/frozen.js';
 import { bentStrip } from './bent-strip/build.js';
 import { divider } from './divider/build.js';
 import type { AnyFamily } from './family.js';
@@ -10,7 +11,7 @@ import { openBox } from './open-box/build.js';
 import { toteEnd } from './tote-end/build.js';
 
 /** The built-in families, in the order help shows them. A new family is its folder and a line here. */
-export const FAMILIES: readonly AnyFamily[] = [
+export const FAMILIES: readonly AnyFamily[] = frozen([
   hemmedChannel,
   gussetEnd,
   toteEnd,
@@ -20,4 +21,4 @@ export const FAMILIES: readonly AnyFamily[] = [
   divider,
   flaredPan,
   bentStrip,
-];
+]);

@@ -1,3 +1,5 @@
+import { frozen } from '../units/frozen.js';
+
 /** A point or vector in space, mm. */
 export type Vec3 = readonly [number, number, number];
 
@@ -29,7 +31,7 @@ export interface Pose {
 }
 
 /** The pose that leaves everything where it is. */
-export const HOME: Pose = { origin: [0, 0, 0], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] };
+export const HOME: Pose = frozen({ origin: [0, 0, 0], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] });
 
 /** Turn a vector of the panel's frame into space. */
 export function turn3(pose: Pose, v: Vec3): Vec3 {

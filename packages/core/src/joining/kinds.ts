@@ -1,3 +1,4 @@
+import { frozen } from '../units/frozen.js';
 import { blindRivet } from './blind-rivet.js';
 import type { AnyFastenerKind } from './fastener.js';
 import { plugWeld } from './plug-weld.js';
@@ -5,4 +6,4 @@ import { screw } from './screw.js';
 import { spotWeld } from './spot-weld.js';
 
 /** Every kind of fastener a job can name. A new one is its file and a line here. */
-export const FASTENER_KINDS: readonly AnyFastenerKind[] = [spotWeld, blindRivet, screw, plugWeld];
+export const FASTENER_KINDS: readonly AnyFastenerKind[] = frozen([spotWeld, blindRivet, screw, plugWeld]);

@@ -1,3 +1,5 @@
+import { frozen } from '../units/frozen.js';
+
 /** A size of blind rivet. mm */
 export interface RivetSize {
   /** Nominal diameter. */
@@ -51,18 +53,28 @@ const METRIC: readonly Row[] = [
 const inMm = ([a, b]: Span): Span => [a * IN, b * IN];
 
 /** Blind rivets, thinnest first. */
-export const RIVET_SIZES: readonly RivetSize[] = [
-  ...INCH.map(([diameter, hole, head, grips, source, name, drill]): RivetSize => {
-    return { diameter: diameter * IN, name, hole: inMm(hole), drill, head, grips: grips.map(inMm), source };
-  }),
-  ...METRIC.map(([diameter, hole, head, grips, source]): RivetSize => {
-    const [name, drill] = [`${diameter.toFixed(1)} mm`, `${hole[0]} mm`];
-    return { diameter, name, hole, drill, head, grips, source };
-  }),
-].toSorted((a, b) => a.diameter - b.diameter);
+export const RIVET_SIZES: readonly RivetSize[] = frozen(
+  [
+    ...INCH.map(([diameter, hole, head, grips, source, name, drill]): RivetSize => {
+      return { diameter: diameter * IN, name, hole: inMm(hole), drill, head, grips: grips.map(inMm), source };
+    }),
+    ...METRIC.map(([diameter, hole, head, grips, source]): RivetSize => {
+      const [name, drill] = [`${diameter.toFixed(1)} mm`, `${hole[0]} mm`];
+      return { diameter, name, hole, drill, head, grips, source };
+    }),
+  ].toSorted((a, b) => a.diameter - b.diameter),
+);
+
+/** A distance in rivet diameters, and who says so. */
+interface RivetRule {
+  readonly factor: number;
+  readonly source: string;
+}
 
 /** Layout rules of rivets, in rivet diameters, each with its source. Where sources disagree both stand here. */
-export const RIVET_RULES = {
+export const RIVET_RULES: Readonly<
+  Record<'pitch' | 'usualPitch' | 'row', RivetRule> & { edge: readonly [RivetRule, RivetRule] }
+> = frozen({
   edge: [
     { factor: 2, source: 'TM 10-5410-229-13&P §5-6' },
     { factor: 2.5, source: 'NAVEDTRA 14251' },
@@ -71,7 +83,7 @@ export const RIVET_RULES = {
   /** Of the usual 4 D to 8 D the wider, as hand-set rivets in light work stand. */
   usualPitch: { factor: 8, source: 'NAVEDTRA 14018' },
   row: { factor: 2.5, source: 'TM 10-5410-229' },
-} as const;
+});
 
 /** The size a job means: the nearest within a twentieth of a millimetre, null when there is none. */
 export function rivetSize(diameter: number): RivetSize | null {

@@ -1,3 +1,5 @@
+import { frozen } from '../units/frozen.js';
+
 /** One row of a spot-weld schedule. mm but where said; thickness is the thinnest outside sheet. */
 export interface SpotWeldRow {
   readonly thickness: number;
@@ -55,7 +57,7 @@ const rowsOf = (table: readonly Row[], unit: number): readonly SpotWeldRow[] =>
   });
 
 /** Low-carbon steel schedules. */
-export const SPOT_WELD_TABLES: readonly [SpotWeldTable, SpotWeldTable] = [
+export const SPOT_WELD_TABLES: readonly [SpotWeldTable, SpotWeldTable] = frozen([
   {
     name: 'table A',
     source: 'optimum conditions for SAE 1010, welding-equipment data sheet, docslib.org/doc/9660685',
@@ -66,13 +68,13 @@ export const SPOT_WELD_TABLES: readonly [SpotWeldTable, SpotWeldTable] = [
     source: 'class A schedule of a pedestal spot-welder instruction manual, table 8.1',
     rows: rowsOf(TABLE_B, 1),
   },
-];
+]);
 
 /** Least distance of a weld's centre from an edge, by the thinner sheet: thickness and distance, mm. */
 export const WELD_EDGE_TABLE: {
   readonly source: string;
   readonly rows: readonly (readonly [number, number])[];
-} = {
+} = frozen({
   source: 'T.O. 1-1A-9 / TM 43-0106 table 2-24',
   rows: (
     [
@@ -89,7 +91,7 @@ export const WELD_EDGE_TABLE: {
       [0.16, 5 / 8],
     ] as const
   ).map(([t, e]) => [t * IN, e * IN]),
-};
+});
 
 /** The row of the next thicker sheet that a table has; the last row beyond its end. A hair of rounding is forgiven. */
 export function rowFor<Row>(rows: readonly Row[], thickness: number, of: (row: Row) => number): Row {

@@ -1,5 +1,6 @@
 import { fail } from '../errors/problem.js';
 import { plainNumber } from '../units/format.js';
+import { frozen } from '../units/frozen.js';
 import { MM_PER_INCH } from '../units/length.js';
 
 /** The four systems in which a gauge number means a thickness. */
@@ -21,7 +22,7 @@ const CHARTS =
   'two independent charts that agree: rustychevy.com/guage_chart.htm, greaseralley.com 2010-12-09';
 
 /** Gauge tables, gauges 10 to 30. */
-export const GAUGE_SYSTEMS: readonly GaugeSystem[] = [
+export const GAUGE_SYSTEMS: readonly GaugeSystem[] = frozen([
   {
     name: 'steel',
     title: "Manufacturers' Standard Gauge, uncoated steel",
@@ -58,7 +59,7 @@ export const GAUGE_SYSTEMS: readonly GaugeSystem[] = [
       0.0226, 0.0201, 0.0179, 0.0159, 0.0142, 0.0126, 0.0113, 0.01,
     ]),
   },
-];
+]);
 
 export function gaugeSystem(name: GaugeSystemName): GaugeSystem {
   return GAUGE_SYSTEMS.find((s) => s.name === name) as GaugeSystem;

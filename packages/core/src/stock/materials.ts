@@ -1,3 +1,4 @@
+import { frozen } from '../units/frozen.js';
 import type { GaugeSystemName } from './gauges.js';
 import { aluminiumRadius, din6935Radius, type RadiusRule, timesThickness } from './least-radius.js';
 
@@ -37,7 +38,7 @@ const K_MEDIUM = 0.64 / (Math.PI / 2);
 const K_SOFT = 0.55 / (Math.PI / 2);
 
 /** Sheet materials, one row each with its source. */
-export const MATERIALS: readonly Material[] = [
+export const MATERIALS: readonly Material[] = frozen([
   {
     name: 'mild-steel',
     title: 'cold-rolled mild steel DC01',
@@ -206,7 +207,7 @@ export const MATERIALS: readonly Material[] = [
     weldSchedule: 'low-carbon steel',
     source: 'EN 10202, from memory',
   },
-];
+]);
 
 /** Names of the rows of `MATERIALS`, in their order. */
-export const MATERIAL_NAMES: readonly string[] = MATERIALS.map((m) => m.name);
+export const MATERIAL_NAMES: readonly string[] = frozen(MATERIALS.map((m) => m.name));

@@ -1,4 +1,5 @@
 import type { Point } from '@tinwright/core';
+import { frozen } from '@tinwright/core/internal';
 
 /** Direction of the rolling lines: along x, along y, or nobody minds. */
 export type Grain = 'x' | 'y' | null;
@@ -46,4 +47,4 @@ export interface Rack {
 }
 
 /** A trim of nothing. */
-export const NO_TRIM: Trim = { west: 0, east: 0, south: 0, north: 0 };
+export const NO_TRIM: Trim = frozen({ west: 0, east: 0, south: 0, north: 0 });

@@ -1,3 +1,4 @@
+import { frozen } from '@tinwright/core/internal';
 import { ENGLISH } from '../plan/english.js';
 import { GERMAN } from '../plan/german.js';
 import type { PlanWords } from '../plan/words.js';
@@ -14,7 +15,7 @@ export type Language = 'en' | 'de';
 /** All words of a packet, by language. A new one is its two files and a line here. */
 export const LANGUAGES: Readonly<
   Record<Language, { readonly plans: PlanWords; readonly packet: PacketWords; readonly steps: StepWords }>
-> = {
+> = frozen({
   en: { plans: ENGLISH, packet: ENGLISH_PACKET, steps: STEPS_ENGLISH },
   de: { plans: GERMAN, packet: GERMAN_PACKET, steps: STEPS_GERMAN },
-};
+});

@@ -1,4 +1,5 @@
 import type { JobPlan, ToleranceClass } from '@tinwright/core';
+import { frozen } from '@tinwright/core/internal';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
@@ -20,8 +21,11 @@ import { operationPages } from './operation-pages.js';
 import { anchored, chapter, textSheets } from './text-sheets.js';
 import { worksheetPages } from './worksheet-pages.js';
 
+/** A section of a packet; cover and cautions are in every one. */
+export type Section = 'cautions' | 'cuts' | 'plans' | 'operations' | 'joints' | 'inspection' | 'templates';
+
 /** Sections of a packet, in their order. */
-export const SECTIONS = [
+export const SECTIONS: readonly Section[] = frozen([
   'cautions',
   'cuts',
   'plans',
@@ -29,9 +33,7 @@ export const SECTIONS = [
   'joints',
   'inspection',
   'templates',
-] as const;
-/** A section of a packet; cover and cautions are in every one. */
-export type Section = (typeof SECTIONS)[number];
+]);
 
 /** How a packet is printed. */
 export interface PacketOptions {

@@ -1,3 +1,5 @@
+import { frozen } from '@tinwright/core/internal';
+
 /** A sheet of paper by its name, portrait. mm */
 export interface Paper {
   readonly name: string;
@@ -6,15 +8,15 @@ export interface Paper {
 }
 
 /** Papers a workshop prints on, smaller first: ISO 216 and ANSI/ASME Y14.1. */
-export const PAPERS: readonly Paper[] = [
+export const PAPERS: readonly Paper[] = frozen([
   { name: 'A4', width: 210, height: 297 },
   { name: 'letter', width: 215.9, height: 279.4 },
   { name: 'A3', width: 297, height: 420 },
   { name: 'tabloid', width: 279.4, height: 431.8 },
-];
+]);
 
 /** Recommended scales, page over part (ISO 5455), larger first. */
-export const SCALES: readonly { readonly text: string; readonly ratio: number }[] = [
+export const SCALES: readonly { readonly text: string; readonly ratio: number }[] = frozen([
   { text: '10:1', ratio: 10 },
   { text: '5:1', ratio: 5 },
   { text: '2:1', ratio: 2 },
@@ -25,4 +27,4 @@ export const SCALES: readonly { readonly text: string; readonly ratio: number }[
   { text: '1:20', ratio: 1 / 20 },
   { text: '1:50', ratio: 1 / 50 },
   { text: '1:100', ratio: 1 / 100 },
-];
+]);

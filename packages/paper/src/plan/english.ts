@@ -1,3 +1,4 @@
+import { frozen } from '@tinwright/core/internal';
 import type { PlanWords } from './words.js';
 
 const spaced = (...texts: readonly string[]) => texts.filter((t) => t !== '').join(' ');
@@ -6,7 +7,7 @@ const inWords = (unit: string) => (unit === 'in' ? 'inches' : unit);
 const times = (count: number) => (count === 1 ? '' : `${count} ×`);
 
 /** What plans and templates say in English. */
-export const ENGLISH: PlanWords = {
+export const ENGLISH: PlanWords = frozen({
   language: 'en',
   said: (english) => english,
   up: 'up',
@@ -120,4 +121,4 @@ export const ENGLISH: PlanWords = {
     cut: 'cut',
     glue: (tile) => `glue ${tile} here`,
   },
-};
+});

@@ -1,10 +1,11 @@
+import { frozen } from '@tinwright/core/internal';
 import type { StepWords } from './words.js';
 
 const list = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 /** What step pictures say in English. */
-export const STEPS_ENGLISH: StepWords = {
+export const STEPS_ENGLISH: StepWords = frozen({
   language: 'en',
   title: (part, n, of) => `${part}, step ${n} of ${of}`,
   action: (action, bends, angle) =>
@@ -112,4 +113,4 @@ export const STEPS_ENGLISH: StepWords = {
     vise: 'Caution: sharp edges; protect your eyes, and mind your fingers under the hammer.',
     hand: 'Caution: sharp edges; protect your eyes, and mind your fingers under the hammer.',
   },
-};
+});

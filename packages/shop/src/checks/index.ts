@@ -7,6 +7,7 @@ import {
   sortFindings,
   type Unsaid,
 } from '@tinwright/core';
+import { frozen } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import { reliefNarrow, reliefShallow } from './bend-relief.js';
 import { blankLarge } from './blank-large.js';
@@ -34,7 +35,7 @@ import { webNarrow } from './web-narrow.js';
 import { weldElectrode } from './weld-electrode.js';
 
 /** Every rule, in the order they run. A new one is its file and a line here. */
-export const SHOP_CHECKS: readonly ShopCheck[] = [
+export const SHOP_CHECKS: readonly ShopCheck[] = frozen([
   blankLarge,
   cutLarge,
   sheetThick,
@@ -61,7 +62,7 @@ export const SHOP_CHECKS: readonly ShopCheck[] = [
   weldElectrode,
   grain,
   tolerance,
-];
+]);
 
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 

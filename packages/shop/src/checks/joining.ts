@@ -11,6 +11,7 @@ import {
   turn3,
   type Unsaid,
 } from '@tinwright/core';
+import { frozen } from '@tinwright/core/internal';
 import type { Riveter, Shop, SpotWelder } from '../machines/shop.js';
 import { panelOf } from './geometry/panels.js';
 
@@ -151,7 +152,7 @@ const missing = (code: string, message: string, fix: string): Remark => ({
 });
 
 /** Every rule of joining. A new one is a line here. */
-export const JOINT_CHECKS: readonly JointCheck[] = [spotWelds, blindRivets];
+export const JOINT_CHECKS: readonly JointCheck[] = frozen([spotWelds, blindRivets]);
 
 /** What to know about the joints of a job before they are made in a shop; what several joints share is said once. */
 export function joiningFindings(plan: JobPlan, shop: Shop): readonly Unsaid[] {

@@ -1,7 +1,8 @@
+import { frozen } from '@tinwright/core/internal';
 import type { Costs } from './shop.js';
 
 /** Seconds when a shop file gives none. Judgement, no source: time your own. */
-export const DEFAULT_COSTS: Costs = {
+export const DEFAULT_COSTS: Costs = frozen({
   bend: 8,
   slide: 5,
   turn90: 5,
@@ -16,4 +17,4 @@ export const DEFAULT_COSTS: Costs = {
   swing: 10,
   hand: 300,
   walk: 30,
-};
+});

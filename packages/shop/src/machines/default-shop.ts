@@ -1,3 +1,4 @@
+import { frozen } from '@tinwright/core/internal';
 import { DEFAULT_COSTS } from './costs.js';
 import type { Shop } from './shop.js';
 
@@ -5,7 +6,7 @@ import type { Shop } from './shop.js';
  * A modest school workshop, invented: used where no shop file is given, and a pattern to measure one's own by.
  * Sections and gaps of the brake are guesses within usual ranges (judgement, no source).
  */
-export const DEFAULT_SHOP: Shop = {
+export const DEFAULT_SHOP: Shop = frozen({
   name: 'school workshop (invented)',
   note: 'measure your own machines; every figure here is a guess within the usual range',
   units: 'mm',
@@ -62,4 +63,4 @@ export const DEFAULT_SHOP: Shop = {
   costs: DEFAULT_COSTS,
   strips: [],
   assumed: [],
-};
+});

@@ -1,4 +1,5 @@
 import type { Point } from '@tinwright/core';
+import { frozen } from '@tinwright/core/internal';
 import type { Die, Press, Punch } from './shop.js';
 
 const HEIGHT = 100; // of a punch, point to holder
@@ -35,7 +36,7 @@ function die(opening: number, half: number): Die {
 }
 
 /** A small press brake, invented: what its sections look like, and a pattern to draw one's own by. mm, kN */
-export const EXAMPLE_PRESS: Press = {
+export const EXAMPLE_PRESS: Press = frozen({
   name: 'press brake',
   length: 1000,
   force: 250,
@@ -63,4 +64,4 @@ export const EXAMPLE_PRESS: Press = {
   ram: { half: 30, height: 150 },
   backGauge: { least: 8, most: 600 },
   overbend: 3,
-};
+});

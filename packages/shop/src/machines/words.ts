@@ -1,3 +1,5 @@
+import { frozen } from '@tinwright/core/internal';
+
 /** What a value of a shop file is measured in: lengths follow the file's unit, the others do not. */
 export type Measure = 'length' | 'deg' | 'kN' | 's' | 'T' | '';
 
@@ -13,7 +15,7 @@ const length = (words: string): ShopWord => word(words, 'length');
 const CAPACITY = word('thickest sheet over the full length; other metals follow by strength');
 
 /** Every value of a shop file by its path; those of list entries under their list's name. */
-export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = {
+export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = frozen({
   units: word('mm or in; a single length may carry its own: "24 in"'),
   name: word('of the shop'),
   note: word('printed with it'),
@@ -108,4 +110,4 @@ export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = {
   'costs.hand': word('a bend by hand, 100 mm long or shorter', 's'),
   'costs.walk': word('to another machine', 's'),
   strips: word('test strips; tinwright strip fit writes them'),
-};
+});

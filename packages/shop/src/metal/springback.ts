@@ -1,4 +1,5 @@
 import { stripOf } from '@tinwright/core';
+import { frozen } from '@tinwright/core/internal';
 import type { StripRow } from '../machines/strip-row.js';
 
 /**
@@ -14,7 +15,7 @@ export interface SpringbackRow {
 }
 
 /** Inside radius over thickness of the columns. From memory. */
-export const SPRINGBACK_RATIOS: readonly number[] = [1, 1.6, 2.5, 4, 6.3, 10, 16, 25, 40, 63, 100];
+export const SPRINGBACK_RATIOS: readonly number[] = frozen([1, 1.6, 2.5, 4, 6.3, 10, 16, 25, 40, 63, 100]);
 
 const row = (metal: string, materials: readonly string[], factors: readonly (number | null)[]) => ({
   metal,
@@ -23,7 +24,7 @@ const row = (metal: string, materials: readonly string[], factors: readonly (num
 });
 
 /** Rows of the springback table; a column without a value is null. */
-export const SPRINGBACK_TABLE: readonly SpringbackRow[] = [
+export const SPRINGBACK_TABLE: readonly SpringbackRow[] = frozen([
   row('DC04', [], [0.99, 0.99, 0.99, 0.98, 0.97, 0.97, 0.96, 0.94, 0.91, 0.87, 0.83]),
   row(
     'DC01',
@@ -48,7 +49,7 @@ export const SPRINGBACK_TABLE: readonly SpringbackRow[] = [
     ['aluminium-5052-h32', 'aluminium-6061-t6'],
     [0.98, 0.98, 0.97, 0.96, 0.95, 0.93, 0.9, 0.86, 0.82, 0.76, 0.72],
   ),
-];
+]);
 
 /** A factor with where it comes from. */
 export interface Springback {

@@ -1,4 +1,5 @@
 import type { Point } from '@tinwright/core';
+import { frozen } from '@tinwright/core/internal';
 import type { BendStep } from '../sequence/answer/plan.js';
 import type { Action } from '../sequence/part/operations.js';
 
@@ -126,7 +127,7 @@ export interface Operations {
 }
 
 /** All tools, in the order they are laid out. */
-export const TOOLS: readonly ToolName[] = [
+export const TOOLS: readonly ToolName[] = frozen([
   'gloves',
   'eyes',
   'rule',
@@ -150,7 +151,7 @@ export const TOOLS: readonly ToolName[] = [
   'welder',
   'rivet-gun',
   'screwdriver',
-];
+]);
 
 /** The tools of some operations, each once. */
 export const toolsOf = (list: readonly Operation[]): readonly ToolName[] =>

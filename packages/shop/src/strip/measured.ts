@@ -1,4 +1,5 @@
 import type { Unit } from '@tinwright/core';
+import { frozen } from '@tinwright/core/internal';
 
 /** One bent strip as it was measured. Lengths mm, angles degrees bent through. */
 export interface MeasuredStrip {
@@ -34,4 +35,4 @@ export interface MeasuredStrips {
 }
 
 /** A rule or caliper and a protractor read by hand. Common practice, no source. */
-export const USUAL_READING: Reading = { length: 0.1, angle: 0.5 };
+export const USUAL_READING: Reading = frozen({ length: 0.1, angle: 0.5 });

@@ -1,0 +1,2 @@
+// What only sister packages use: no promise to anybody else.
+export { frozen } from './units/frozen.js';
