@@ -1,4 +1,5 @@
 import type { HemSpec } from '../bending/hem.js';
+import { frozen } from '../units/frozen.js';
 import type { Gives, ParamKit, SizeRange } from './kit.js';
 
 /**
@@ -180,8 +181,10 @@ function maybe<T, W>(value: Value<T, W>): Value<T | null, W | undefined> {
   } as Value<T | null, W | undefined>;
 }
 
+const kinds = { size, sizeOr, angle, count, word, group, list, choice, hem, or, maybe } as const;
+
 /** The ways to declare a value of a family. */
-export const value = { size, sizeOr, angle, count, word, group, list, choice, hem, or, maybe } as const;
+export const value: Readonly<typeof kinds> = frozen(kinds);
 
 /** A schema for each value. */
 export function shapeOf(values: Values, kit: ParamKit): { readonly [name: string]: Gives<unknown> } {
