@@ -1,3 +1,5 @@
+import { frozen } from '@tinwright/core/internal';
+
 /** What a shear can do. mm; Infinity where nothing limits. */
 export interface ShearLimits {
   /** Longest cut. */
@@ -7,4 +9,7 @@ export interface ShearLimits {
 }
 
 /** A shear that cuts anything. */
-export const NO_LIMITS: ShearLimits = { length: Number.POSITIVE_INFINITY, stop: Number.POSITIVE_INFINITY };
+export const NO_LIMITS: ShearLimits = frozen({
+  length: Number.POSITIVE_INFINITY,
+  stop: Number.POSITIVE_INFINITY,
+});

@@ -1,3 +1,4 @@
+import { frozen } from '@tinwright/core/internal';
 import { type Blank, sameMetal } from '../../stock/blank.js';
 import type { Rack } from '../../stock/sheet.js';
 import { lowerBound } from '../bound/lower-bound.js';
@@ -19,11 +20,11 @@ export interface ShearEffort {
 }
 
 /** Steps that take about a second for a hundred blanks. */
-export const SHEAR_EFFORT: ShearEffort = {
+export const SHEAR_EFFORT: ShearEffort = frozen({
   seed: 1,
   steps: { sheets: 150_000, offcut: 40_000, neat: 2_000 },
   enough: () => false,
-};
+});
 
 /** A setting of the stop weighs as much as this many cuts. */
 const SETTING = 1000;
