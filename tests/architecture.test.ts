@@ -50,7 +50,7 @@ const SHOP = [
   'job',
   'index.ts',
 ];
-const CUTTING = ['outline', 'stock', 'shear', 'nest', 'kerf', 'index.ts'];
+const CUTTING = ['outline', 'stock', 'shear', 'no-fit', 'nest', 'kerf', 'index.ts'];
 /** What a package may show beside its door; sister packages alone use `/internal`. */
 const DOORS = ['/internal'];
 /** Layers of the packages that have them, lowest first. */
@@ -74,6 +74,10 @@ const PRODUCERS = [
   'plan-shear',
   'problem-of',
   'stop-order',
+  'no-fit',
+  'depth-table',
+  'overlap',
+  'prepare',
 ];
 
 interface Import {

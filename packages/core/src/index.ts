@@ -183,20 +183,25 @@ export {
 } from './joining/spot-weld-tables.js';
 export { convexHull, convexPieces, polygonArea } from './plane/convex.js';
 export { type Frame, place } from './plane/frame.js';
-export { contains, distanceToLoop } from './plane/inside.js';
+export { contains, distanceToLoop, distanceToSegment } from './plane/inside.js';
 export {
   type Arc,
   arcOf,
   type Box,
+  boxOf,
   circleLoop,
+  corner,
+  isArc,
   type Loop,
   loopArea,
   loopBox,
   loopLength,
+  reach,
   type Segment,
   segments,
   type Vertex,
 } from './plane/loop.js';
+export { meetings } from './plane/meet.js';
 export type { Point } from './plane/point.js';
 export {
   type Gives,

@@ -1,4 +1,16 @@
 // The only door of @tinwright/cutting. Names, no `export *`.
+
+export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';
+export type { Bench } from './nest/fill.js';
+export { bestLayout, findNest, movesBudget } from './nest/find-nest.js';
+export { type PackedStrip, packStrip, type StripPart } from './nest/pack-strip.js';
+export { type MetalNest, metalsOf } from './nest/prepare.js';
+export type { FilledBed, NestLayout, NestProblem } from './nest/problem.js';
+export { type Nest, type NestedSheet, type NestMissing, type NestPiece, nestFrom } from './nest/result.js';
+export { benchOf, type NestSearch, searchNest } from './nest/search-nest.js';
+export type { Spend } from './nest/strip.js';
+export { type NestFlaw, verifyNest } from './nest/verify-nest.js';
+export { segmentDistance } from './outline/segment-distance.js';
 export { lowerBound } from './shear/bound/lower-bound.js';
 export { NO_LIMITS, type ShearLimits } from './shear/plan/limits.js';
 export { planShear, SHEAR_EFFORT, type ShearEffort } from './shear/plan/plan-shear.js';

@@ -33,6 +33,7 @@ export interface Box {
   readonly max: Point;
 }
 
+/** A vertex with a straight line after it. */
 export const corner = (x: number, y: number): Vertex => ({ at: [x, y], bulge: 0 });
 
 /** The segments of a loop, in order. */
