@@ -27,4 +27,4 @@ export interface NestAsk {
 }
 
 /** Quarter turns: what grain and a tidy sheet allow. */
-export const QUARTER_TURNS: readonly number[] = [0, 90, 180, 270];
+export const QUARTER_TURNS: readonly number[] = Object.freeze([0, 90, 180, 270]);
