@@ -7,6 +7,8 @@ export interface Host {
   /** A fault of the program is shown with the place it happened at. */
   readonly debug?: boolean;
   readonly stdin: () => Promise<Uint8Array>;
+  /** Ends the program as a signal does, so that a shell's loop ends too. */
+  readonly end?: (signal: NodeJS.Signals) => void;
 }
 
 const CODES = { bold: 1, red: 31, yellow: 33, blue: 34 } as const;

@@ -7,13 +7,16 @@ export const EXIT = { done: 0, findings: 1, unreadable: 2, unwritable: 3 } as co
 /** One of the exit statuses. */
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
-/** Files could not be written; the old ones are untouched. */
+/** Files could not be written; the message is what became of them. */
 export class WriteError extends Error {
   override readonly name = 'WriteError';
   readonly place: string;
-  constructor(place: string, message: string) {
+  /** The signal that stopped the program; null when it was none. */
+  readonly signal: NodeJS.Signals | null;
+  constructor(place: string, message: string, signal: NodeJS.Signals | null = null) {
     super(message);
     this.place = place;
+    this.signal = signal;
   }
 }
 
@@ -50,7 +53,9 @@ export async function writing(host: Host, json: boolean, write: () => Promise<vo
     return EXIT.done;
   } catch (error) {
     if (!(error instanceof WriteError)) throw error;
-    return refuse(host, json, 'unwritable', error.place, error.message, EXIT.unwritable);
+    const exit = refuse(host, json, 'unwritable', error.place, error.message, EXIT.unwritable);
+    if (error.signal !== null) host.end?.(error.signal);
+    return exit;
   }
 }
 

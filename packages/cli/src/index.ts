@@ -1,3 +1,4 @@
+import { PROGRAM } from '@tinwright/core';
 import yargs, { type Argv, type Options } from 'yargs';
 import type { AnyCommand, OptionSpec } from './commands/command.js';
 import { COMMANDS } from './commands/index.js';
@@ -9,7 +10,6 @@ import { loadFamilies } from './load-families.js';
 import { STANDARD_INPUT } from './open-text.js';
 import { processHost } from './process-host.js';
 import { givenTwice, rephrased, unknownVerb, verbAt } from './usage.js';
-import { VERSION } from './version.js';
 
 export type { Host } from './console.js';
 export type { ExitCode } from './failure.js';
@@ -53,7 +53,7 @@ async function parsed(argv: readonly string[], host: Host, json: boolean): Promi
   if (refusal !== null)
     return refuse(host, json, 'usage', verb?.verb ?? 'tinwright', rephrased(refusal, argv, verb));
   if (chosen !== null) return run(chosen, host, json);
-  host.out(`${verb === undefined || printed === VERSION ? printed : withExamples(printed, verb)}\n`);
+  host.out(`${verb === undefined || printed === PROGRAM.version ? printed : withExamples(printed, verb)}\n`);
   return EXIT.done;
 }
 
@@ -89,7 +89,7 @@ function base(): Argv {
     })
     .locale('en')
     .wrap(100)
-    .version(VERSION)
+    .version(PROGRAM.version)
     .help();
 }
 

@@ -1,10 +1,8 @@
-import { realpath } from 'node:fs/promises';
 import { plainNumber, stripOf } from '@tinwright/core';
 import type { Shop, StripRow } from '@tinwright/shop';
 import { type Host, many } from './console.js';
 import { EXIT, type ExitCode, refuse, writing } from './failure.js';
 import { openShop } from './open-shop.js';
-import { bytesOf } from './open-text.js';
 import { givenText } from './size-text.js';
 import { rowData, withRow } from './strip-row-text.js';
 
@@ -35,9 +33,35 @@ const certainty = ({ k, kError, strips }: StripRow) =>
 export async function keepRow(
   host: Host,
   file: string,
-  { row, named, replace }: Asked,
+  asked: Asked,
   json: boolean,
 ): Promise<Kept | { readonly exit: ExitCode }> {
+  const opened = await openShop(host, file, json);
+  if ('exit' in opened) return opened;
+  const { changeFile } = await import('./files.js');
+  let answer: Kept | { readonly exit: ExitCode } = { exit: EXIT.unwritable };
+  const exit = await writing(host, json, () =>
+    changeFile(file, async (content) => {
+      const changed = await changedShop({ host, file, json }, content, asked);
+      answer = changed;
+      return 'text' in changed ? changed.text : null;
+    }),
+  );
+  return exit === EXIT.done ? answer : { exit };
+}
+
+interface Told {
+  readonly host: Host;
+  readonly file: string;
+  readonly json: boolean;
+}
+
+/** The shop file with the row in it, as its text is while no other run changes it. */
+async function changedShop(
+  { host, file, json }: Told,
+  content: Uint8Array,
+  { row, named, replace }: Asked,
+): Promise<(Kept & { readonly text: string }) | { readonly exit: ExitCode }> {
   const opened = await openShop(host, file, json);
   if ('exit' in opened) return opened;
   const { units, strips }: Shop = opened.shop;
@@ -52,11 +76,9 @@ export async function keepRow(
   const worse = replaced === null ? null : lessCertain(kept, replaced);
   if (replaced !== null && worse !== null && !replace)
     return no(`${rowText(replaced)} is there; the new one ${worse}. To take it all the same, give --replace`);
-  const text = new TextDecoder().decode(await bytesOf(host, file, 'shop'));
-  const fresh = withRow(text, rowData(kept, units), replaced === null ? null : strips.indexOf(replaced));
-  const { writeOne } = await import('./files.js');
-  const exit = await writing(host, json, async () => writeOne(await realpath(file), fresh)); // a link stays one
-  return exit === EXIT.done ? { row: kept, replaced } : { exit };
+  const at = replaced === null ? null : strips.indexOf(replaced);
+  const text = withRow(new TextDecoder().decode(content), rowData(kept, units), at);
+  return { row: kept, replaced, text };
 }
 
 const STEP = 5e-5; // half of the last digit a shop file keeps

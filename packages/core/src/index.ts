@@ -70,6 +70,7 @@ export {
   sayIn,
   type Wording,
 } from './errors/problem.js';
+export { PROGRAM } from './errors/program.js';
 export { quoted, safeText } from './errors/quote.js';
 export { type DerivedSize, derivedSize } from './families/derived.js';
 export {

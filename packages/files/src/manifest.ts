@@ -5,6 +5,7 @@ import {
   type JobPlan,
   type PartPlan,
   type Pose,
+  PROGRAM,
   sayIn,
 } from '@tinwright/core';
 import type { ShopPlan } from '@tinwright/shop';
@@ -36,6 +37,7 @@ export function manifestOf(
   };
   return {
     format: 1,
+    program: PROGRAM.mark,
     ...(plan.job.name === '' ? {} : { name: plan.job.name }),
     ...(plan.job.note === '' ? {} : { note: plan.job.note }),
     units: plan.job.units,

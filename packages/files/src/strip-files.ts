@@ -1,4 +1,4 @@
-import { plainNumber } from '@tinwright/core';
+import { PROGRAM, plainNumber } from '@tinwright/core';
 import type { StripSample } from '@tinwright/shop';
 import type { Drawing, DrawingLayer } from './drawing.js';
 import { type DxfForm, dxfOf } from './dxf/write.js';
@@ -15,7 +15,7 @@ export function stripFiles(sample: StripSample, form: DxfForm): readonly OutFile
     { path: 'strip.svg', content: toSvg(stripDrawing(sample, [])) },
   ];
   const { flat, width, between } = sample;
-  const list = { format: 1, flat, width, between, files: files.map((f) => f.path) };
+  const list = { format: 1, program: PROGRAM.mark, flat, width, between, files: files.map((f) => f.path) };
   return [...files, { path: 'strip.json', content: `${JSON.stringify(list, null, 2)}\n` }];
 }
 

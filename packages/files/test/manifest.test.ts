@@ -80,7 +80,7 @@ test('the head says the format, the units and every file of the set', () => {
 });
 
 test('a job without name and note has no such keys', () => {
-  expect(Object.keys(manifest)).toEqual(['format', 'units', 'parts', 'findings', 'files']);
+  expect(Object.keys(manifest)).toEqual(['format', 'program', 'units', 'parts', 'findings', 'files']);
 });
 
 describe.each(plan.parts)('$name', ({ name, flat, formed }) => {

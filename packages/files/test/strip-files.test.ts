@@ -1,4 +1,4 @@
-import { MATERIALS, type Material } from '@tinwright/core';
+import { MATERIALS, type Material, PROGRAM } from '@tinwright/core';
 import { stripFiles } from '@tinwright/files';
 import { stripSample } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
@@ -32,6 +32,7 @@ describe.each(['r2000', 'r12'] as const)('a test strip as %s', (form) => {
     expect(files.at(-1)?.path).toBe('strip.json');
     expect(list).toEqual({
       format: 1,
+      program: PROGRAM.mark,
       flat: 120,
       width: 50,
       between: 100,

@@ -1,4 +1,4 @@
-import { JobError, type JobPlan, type PartPlan, type Problem } from '@tinwright/core';
+import { JobError, type JobPlan, type PartPlan, PROGRAM, type Problem } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
 import type { Page } from './page/page.js';
 import { isPlain, type Typeface, typeface } from './page/typeface.js';
@@ -16,6 +16,8 @@ export interface DrawnPart {
   /** Scale of the pattern; `1:1` for a template. */
   readonly scale: string;
   readonly pdf: string;
+  /** Its sheets as pictures, for a plan. */
+  readonly svg?: readonly string[];
 }
 
 /** Drawn parts, their files, and the list of those, which stands last. */
@@ -46,7 +48,7 @@ export async function planFiles(
       async ({ part, pages, face }): Promise<readonly OutFile[]> => [
         { path: `plans/${part.name}.pdf`, content: await pdfOf(pages, language, face) },
         ...pages.map((page, i) => ({
-          path: `plans/${part.name}-${i + 1}.svg`,
+          path: sheetPath(part, i),
           content: pageSvg(page, language),
         })),
       ],
@@ -57,9 +59,12 @@ export async function planFiles(
     pages: pages.length,
     scale,
     pdf: `plans/${part.name}.pdf`,
+    svg: pages.map((_, i) => sheetPath(part, i)),
   }));
   return listed('plans.json', { paper: options.paper, dims: options.dims }, list, files.flat());
 }
+
+const sheetPath = ({ name }: PartPlan, i: number) => `plans/${name}-${i + 1}.svg`;
 
 /**
  * Templates of parts at full size: a PDF each in `templates`; `templates.json` lists them.
@@ -136,6 +141,6 @@ function listed(
   parts: readonly DrawnPart[],
   files: readonly OutFile[],
 ): DrawnFiles {
-  const list = { format: 1, ...head, parts, files: files.map((f) => f.path) };
+  const list = { format: 1, program: PROGRAM.mark, ...head, parts, files: files.map((f) => f.path) };
   return { parts, files: [...files, { path, content: `${JSON.stringify(list, null, 2)}\n` }] };
 }

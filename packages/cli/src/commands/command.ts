@@ -50,6 +50,13 @@ export const JSON_OPTION: OptionSpec = {
   describe: 'print results for a program',
 };
 
+/** The option of verbs that write one file. */
+export const FORCE_OPTION: OptionSpec = {
+  type: 'boolean',
+  default: false,
+  describe: 'replace a file that tinwright did not write',
+};
+
 /** The option of verbs that write DXF. */
 export const DXF_OPTION: OptionSpec = {
   type: 'string',

@@ -2,6 +2,7 @@ import { JobError, pathText, problemText, quoted } from '@tinwright/core';
 import type { DrawnFiles } from '@tinwright/paper';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
+import { joinedList } from '../joined-list.js';
 import type { OptionSpec } from './command.js';
 
 /** Papers and ways to print sizes, as the export package has them; here so that help need not load it. */
@@ -20,18 +21,28 @@ export const DIMS_OPTION: OptionSpec = {
   describe: 'sizes in mm, in decimal inches or to the nearest fraction; as the job when left out',
 };
 
+/** Which verb draws, into which folder; of some parts, those of the others stay there. */
+export interface DrawingAsk {
+  readonly verb: string;
+  readonly out: string;
+  readonly of: 'all parts' | 'some parts';
+}
+
 /** Draw and write, and say what was written; problems are told with the option that is at fault. */
 export async function drawing(
-  verb: string,
-  out: string,
+  { verb, out, of }: DrawingAsk,
   host: Host,
   json: boolean,
   draw: () => Promise<DrawnFiles>,
 ): Promise<ExitCode> {
   const drawn = await refusable(verb, host, json, draw);
   if (drawn === null) return EXIT.unreadable;
-  const { writeSet } = await import('../files.js');
-  const failed = await writing(host, json, () => writeSet(out, drawn.files));
+  const { updateSet } = await import('../files.js');
+  const failed = await writing(host, json, () =>
+    updateSet(out, async (standing) =>
+      of === 'all parts' ? drawn.files : joinedList(standing, drawn.files),
+    ),
+  );
   if (failed !== EXIT.done) return failed;
   if (json) {
     const files = drawn.files.map((f) => f.path);

@@ -9,11 +9,12 @@ import {
 } from '@tinwright/core';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { type AnyCommand, command, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, FORCE_OPTION, JSON_OPTION } from './command.js';
 
 interface Options {
   readonly name: string | undefined;
   readonly picture: string | undefined;
+  readonly force: boolean;
   readonly json: boolean;
 }
 
@@ -23,6 +24,7 @@ export const families: AnyCommand = command<Options>({
   summary: 'list part families, or the parameters of one',
   options: {
     picture: { type: 'string', describe: 'write a picture of the family with its sizes to this SVG file' },
+    force: FORCE_OPTION,
     json: JSON_OPTION,
   },
   examples: [
@@ -34,6 +36,7 @@ export const families: AnyCommand = command<Options>({
 
 async function run(options: Options, host: Host, all: readonly AnyFamily[]): Promise<ExitCode> {
   const { name, picture, json } = options;
+  const force = options.force ? 'force' : 'own only';
   const chosen = name === undefined ? all : all.filter((f) => f.name === name);
   if (chosen.length === 0) {
     const names = all.map((f) => f.name);
@@ -53,15 +56,20 @@ async function run(options: Options, host: Host, all: readonly AnyFamily[]): Pro
   else for (const f of chosen) host.out(familyText(host, f));
   return picture === undefined || chosen[0] === undefined
     ? EXIT.done
-    : drawFamily(chosen[0], picture, host, json);
+    : drawFamily(chosen[0], { path: picture, force }, host, json);
 }
 
-async function drawFamily(family: AnyFamily, path: string, host: Host, json: boolean): Promise<ExitCode> {
-  const [{ familyPicture, toSvg }, { writeOne }] = await Promise.all([
+async function drawFamily(
+  family: AnyFamily,
+  { path, force }: { readonly path: string; readonly force: 'force' | 'own only' },
+  host: Host,
+  json: boolean,
+): Promise<ExitCode> {
+  const [{ familyPicture, toSvg }, { replaceFile, signed }] = await Promise.all([
     import('@tinwright/files'),
     import('../files.js'),
   ]);
-  return writing(host, json, () => writeOne(path, toSvg(familyPicture(family))));
+  return writing(host, json, () => replaceFile(path, signed(toSvg(familyPicture(family))), force));
 }
 
 /** A family's words, the sites of its example and the sizes it publishes. */

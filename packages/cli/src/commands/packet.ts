@@ -1,11 +1,11 @@
-import { type AnyFamily, quoted, suggestion, type ToleranceClass } from '@tinwright/core';
+import { type AnyFamily, PROGRAM, quoted, suggestion, type ToleranceClass } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
 import type { DimsName, Language, PacketForm, Section } from '@tinwright/paper';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { openJob } from '../open-job.js';
 import { spareFile } from '../spare-file.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 import { DIMS_OPTION, PAPER_OPTION, refusable } from './drawing.js';
 
 interface Options {
@@ -21,6 +21,7 @@ interface Options {
   readonly date?: string;
   readonly sets?: string;
   readonly worksheet: boolean;
+  readonly force: boolean;
   readonly json: boolean;
 }
 
@@ -71,6 +72,7 @@ export const packet: AnyCommand = command<Options>({
       default: false,
       describe: 'worksheets for each set in place of plans: some sizes left out, answers last',
     },
+    force: FORCE_OPTION,
     json: JSON_OPTION,
   },
   examples: [
@@ -118,7 +120,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   });
   if (written === null) return EXIT.unreadable;
   const { pages, files } = written;
-  const failed = await writing(host, json, () => write(out, files));
+  const failed = await writing(host, json, () => write(out, files, options.force ? 'force' : 'own only'));
   if (failed !== EXIT.done) return failed;
   const paths = forms.length > 1 ? files.map((f) => `${out}/${f.path}`) : [out];
   if (json) host.out(`${JSON.stringify({ out, pages, files: paths }, null, 2)}\n`);
@@ -140,10 +142,10 @@ function formsOf(out: string): readonly PacketForm[] {
   return form === undefined ? ['pdf', 'html'] : [form.toLowerCase() as PacketForm];
 }
 
-async function write(out: string, files: readonly OutFile[]): Promise<void> {
-  const { writeOne, writeSet } = await import('../files.js');
+async function write(out: string, files: readonly OutFile[], force: 'force' | 'own only'): Promise<void> {
+  const { replaceFile, writeSet } = await import('../files.js');
   const [only, ...more] = files;
-  if (only !== undefined && more.length === 0) return writeOne(out, only.content);
-  const list = `${JSON.stringify({ format: 1, files: files.map((f) => f.path) }, null, 2)}\n`;
+  if (only !== undefined && more.length === 0) return replaceFile(out, only.content, force);
+  const list = `${JSON.stringify({ format: 1, program: PROGRAM.mark, files: files.map((f) => f.path) }, null, 2)}\n`;
   return writeSet(out, [...files, { path: 'packet.json', content: list }]);
 }

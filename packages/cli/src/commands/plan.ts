@@ -60,9 +60,11 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'plan', parts);
   const { units } = opened.plan.job;
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', scale, tolerance, date } = options;
-  return drawing('plan', out, host, json, async () => {
+  const draw = async () => {
     const { planFiles } = await import('@tinwright/paper');
     const asked = { paper, dims, tolerance, ...(scale && { scale }), ...(date && { date }) };
     return planFiles(opened.plan, parts, asked, spareFile);
-  });
+  };
+  const of = options.part === undefined ? 'all parts' : 'some parts';
+  return drawing({ verb: 'plan', out, of }, host, json, draw);
 }

@@ -4,6 +4,7 @@ import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingLines, worst } from '../findings.js';
 import { shopAsked } from '../open-shop.js';
 import { withText } from '../open-text.js';
+import { refitFiles } from '../refit-files.js';
 import { sizeText } from '../size-text.js';
 import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
@@ -56,12 +57,17 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   );
   if ('exit' in opened) return opened.exit;
   const { after, changes, changed } = opened.answer;
-  const [{ jobFiles }, { writeSet }] = await Promise.all([import('@tinwright/files'), import('../files.js')]);
-  const cut = { ...after, parts: changed, assembly: null };
-  const files = changed.length === 0 ? [] : jobFiles(cut, { dxf });
-  const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
+  const { updateSet } = await import('../files.js');
+  let written: readonly string[] = [];
+  const failed = await writing(host, json, async () => {
+    if (changed.length === 0) return;
+    await updateSet(out, async (standing) => {
+      const files = await refitFiles(opened.answer, { out, dxf }, standing.get('job.json'));
+      written = files.map((f) => f.path);
+      return files;
+    });
+  });
   if (failed !== EXIT.done) return failed;
-  const written = files.map((f) => f.path);
   if (json) {
     const answer = {
       out,

@@ -2,7 +2,6 @@ import { join } from 'node:path';
 import { MATERIALS, type Unit } from '@tinwright/core';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { exists } from '../file-kind.js';
 import { measuredText } from '../measured-text.js';
 import { readBend } from '../read-bend.js';
 import { givenText, sizeText } from '../size-text.js';
@@ -112,7 +111,7 @@ async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
   const read = fromOptions('strip', host, json, () => readBend(request(options), units));
   if ('exit' in read) return read.exit;
   const { bend, material } = read.answer;
-  const [{ stripSample }, { stripFiles }, { writeSet, writeOne }] = await Promise.all([
+  const [{ stripSample }, { stripFiles }, { startFile, writeSet }] = await Promise.all([
     import('@tinwright/shop'),
     import('@tinwright/files'),
     import('../files.js'),
@@ -131,7 +130,7 @@ async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
   });
   const failed = await writing(host, json, async () => {
     await writeSet(out, files);
-    if (!(await exists(sheet))) await writeOne(sheet, start); // what was measured already stays
+    await startFile(sheet, start); // what was measured already stays
   });
   if (failed !== EXIT.done) return failed;
   const { flat, width, between } = sample;

@@ -53,9 +53,9 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const medium = mediumOf(options, units, PAPERS);
   if (typeof medium === 'string') return refuse(host, json, 'usage', 'template', medium);
   const { dims = units } = options;
-  return drawing('template', out, host, json, () =>
-    templateFiles(opened.plan, parts, { dims, medium }, spareFile),
-  );
+  const draw = () => templateFiles(opened.plan, parts, { dims, medium }, spareFile);
+  const of = options.part === undefined ? 'all parts' : 'some parts';
+  return drawing({ verb: 'template', out, of }, host, json, draw);
 }
 
 /** What to print on, or a sentence about what cannot be. */

@@ -13,18 +13,32 @@ test.each(FAMILIES.map((f) => f.name))(
     expect({ exit, err }).toEqual({ exit: 0, err: '' });
     expect(out).toContain(`tinwright starter ${name}`);
     expect(await below(folder)).toEqual(['picture.svg']);
-    expect(await readFile(join(folder, 'picture.svg'), 'utf8')).toMatch(/^<\?xml.*<svg .*<\/svg>\n$/s);
+    expect(await readFile(join(folder, 'picture.svg'), 'utf8')).toMatch(
+      /^<\?xml.*<svg .*<\/svg>\n<!-- tinwright \d\S* -->\n$/s,
+    );
   },
 );
 
 test('a picture replaces an older one, and is the same bytes again', async () => {
   const path = join(await emptyFolder(), 'picture.svg');
-  await writeFile(path, 'old');
+  await tinwright('families', 'lid', '--picture', path);
+  const old = await readFile(path, 'utf8');
   await tinwright('families', 'handle', '--picture', path);
   const first = await readFile(path, 'utf8');
   await tinwright('families', 'handle', '--picture', path);
-  expect(first).not.toBe('old');
+  expect(first).not.toBe(old);
   expect(await readFile(path, 'utf8')).toBe(first);
+});
+
+test('a picture does not replace a file of somebody else, unless that is forced', async () => {
+  const path = join(await emptyFolder(), 'picture.svg');
+  await writeFile(path, '<svg/>');
+  const { exit, err } = await tinwright('families', 'handle', '--picture', path);
+  expect(exit).toBe(3);
+  expect(err).toContain('is there and not as tinwright wrote it. Name another file, or give --force');
+  expect(await readFile(path, 'utf8')).toBe('<svg/>');
+  expect((await tinwright('families', 'handle', '--picture', path, '--force')).exit).toBe(0);
+  expect(await readFile(path, 'utf8')).toContain('tinwright');
 });
 
 test('a picture that cannot be written: exit 3, what is there stays, nothing is left beside it', async () => {

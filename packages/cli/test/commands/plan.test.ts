@@ -40,7 +40,9 @@ test('--json prints folder, parts and files', async () => {
   const paths = ['plans/bracket.pdf', 'plans/bracket-1.svg', 'plans.json'];
   expect(JSON.parse(out)).toEqual({
     out: folder,
-    parts: [{ name: 'bracket', pages: 1, scale: '1:1', pdf: 'plans/bracket.pdf' }],
+    parts: [
+      { name: 'bracket', pages: 1, scale: '1:1', pdf: 'plans/bracket.pdf', svg: ['plans/bracket-1.svg'] },
+    ],
     files: paths,
   });
 });

@@ -1,3 +1,4 @@
+import { PROGRAM } from '@tinwright/core';
 import { coordinate, escapeXml } from '@tinwright/files/internal';
 import type { Page } from '../page/page.js';
 import { pageElement } from '../svg/page.js';
@@ -36,6 +37,7 @@ export function pagesHtml(pages: readonly Page[], { title, language, contents }:
 <html lang="${language}">
 <head>
 <meta charset="utf-8">
+<meta name="generator" content="${PROGRAM.mark}">
 <meta name="viewport" content="width=device-width">
 <title>${escapeXml(title)}</title>
 <style>

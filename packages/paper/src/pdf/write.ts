@@ -1,5 +1,5 @@
 /// <reference path="../page/pdfkit.d.ts" />
-import type { Point } from '@tinwright/core';
+import { type Point, PROGRAM } from '@tinwright/core';
 import { wordsBox } from '../page/box.js';
 import {
   FAINT,
@@ -51,7 +51,7 @@ export async function pagesPdf(pages: readonly Page[], info: DocumentInfo): Prom
     tagged: true,
     lang: info.language,
     displayTitle: true,
-    info: { Title: info.title, Producer: 'tinwright', Creator: 'tinwright', CreationDate: new Date(0) },
+    info: { Title: info.title, Producer: PROGRAM.mark, Creator: PROGRAM.name, CreationDate: new Date(0) },
   });
   packWith(zlibSync, doc);
   const bytes = toBytes(doc);

@@ -1,46 +1,23 @@
-import { chmod, lstat, mkdir, readFile, readlink, rename, stat, symlink, writeFile } from 'node:fs/promises';
+import {
+  chmod,
+  lstat,
+  mkdir,
+  readFile,
+  readlink,
+  rename,
+  stat,
+  symlink,
+  utimes,
+  writeFile,
+} from 'node:fs/promises';
 import { join } from 'node:path';
 import type { OutFile } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import { WriteError } from '../src/failure.js';
-import { writeSet } from '../src/files.js';
-import { below, emptyFolder } from './place.js';
-
-/** A set as `make` writes it: these files, each holding its own path and `text`, and the manifest that lists them. */
-function set(paths: readonly string[], text = ''): readonly OutFile[] {
-  const manifest = JSON.stringify({ format: 1, parts: [], findings: [], files: paths });
-  return [
-    ...paths.map((path) => ({ path, content: `${path}${text}` })),
-    { path: 'job.json', content: manifest },
-  ];
-}
-
-const TRAY = set(['parts/tray.dxf', 'parts/tray.svg']);
-const TRAY_FILES = ['job.json', 'parts', 'parts/tray.dxf', 'parts/tray.svg'];
-const LID = set(['parts/lid.dxf']);
-const LID_FILES = ['job.json', 'parts', 'parts/lid.dxf'];
-
-/** A folder that a set stands in, and the set's own folder. */
-async function withSet(
-  files: readonly OutFile[] = TRAY,
-): Promise<{ readonly around: string; readonly out: string }> {
-  const around = await emptyFolder();
-  const out = join(around, 'out');
-  await writeSet(out, files);
-  return { around, out };
-}
-
-/** Every file below a folder with its content. */
-async function content(folder: string): Promise<Readonly<Record<string, string>>> {
-  const names = await below(folder);
-  const pairs = await Promise.all(
-    names.map(async (n): Promise<[string, string]> => {
-      const path = join(folder, n);
-      return [n, (await lstat(path)).isFile() ? await readFile(path, 'utf8') : ''];
-    }),
-  );
-  return Object.fromEntries(pairs);
-}
+import { WriteError } from '../../src/failure.js';
+import { writeSet } from '../../src/files.js';
+import { DISK } from '../../src/write/disk.js';
+import { below, emptyFolder } from '../place.js';
+import { content, LID, LID_FILES, listOf, plans, set, TRAY, TRAY_FILES, withSet } from './sets.js';
 
 describe('a set appears complete', () => {
   test('in a new folder, with text and bytes as given, and nothing beside it', async () => {
@@ -143,7 +120,8 @@ describe('a place that is not ours is refused and left as it is', () => {
     ['a folder with a file', 'plan.txt', 'mine'],
     ['a folder with a hidden file', '.gitignore', '*'],
     ['a folder with a job.json of another program', 'job.json', '{"name":"other"}'],
-    ['a folder with a job.json that lists no files', 'job.json', '{"format":1}'],
+    ['a folder with a job.json that lists no files', 'job.json', '{"format":1,"program":"tinwright 0.1.0"}'],
+    ['a folder with a list of files of another program', 'job.json', '{"format":1,"files":["job.json"]}'],
     ['a folder with a job.json of another format', 'job.json', '{"format":2,"files":["job.json"]}'],
     ['a folder with a job.json that is no JSON', 'job.json', 'format: 1'],
     ['a folder with a job.json of nothing', 'job.json', 'null'],
@@ -176,14 +154,11 @@ describe('a place that is not ours is refused and left as it is', () => {
     expect(await readlink(join(around, 'out'))).toBe(target);
   });
 
-  test.each([['.'], ['..'], [process.cwd()], ['/']])(
-    '%s, which holds the folder one stands in',
-    async (out) => {
-      await expect(writeSet(out, TRAY)).rejects.toThrow(
-        'would be replaced under your feet. Choose a folder below this one',
-      );
-    },
-  );
+  test.each([['.'], [process.cwd()]])('%s, which holds the folder one stands in', async (out) => {
+    await expect(writeSet(out, TRAY)).rejects.toThrow(
+      'would be replaced under your feet. Choose a folder below this one',
+    );
+  });
 
   test.each(['out', 'deep/out'])('%s below a file', async (below_) => {
     const around = await emptyFolder();
@@ -263,12 +238,27 @@ describe('a run that was cut off', () => {
     expect(await below(around)).toEqual(['out', ...LID_FILES.map((f) => `out/${f}`)]);
   });
 
-  test('after them: the set it replaced goes', async () => {
+  test('after them: the set it replaced goes, what is not of a set is kept', async () => {
     const { around, out } = await withSet();
-    await mkdir(sibling(around, 'old'));
-    await writeFile(join(sibling(around, 'old'), 'job.json'), '{}');
+    await writeSet(sibling(around, 'old'), set(['parts/old.dxf']));
+    await writeFile(join(sibling(around, 'old'), 'notes.txt'), 'rack 3');
     await writeSet(out, LID);
-    expect(await below(around)).toEqual(['out', ...LID_FILES.map((f) => `out/${f}`)]);
+    expect(await below(around)).toEqual([
+      'out',
+      ...[...LID_FILES, 'notes.txt'].toSorted().map((f) => `out/${f}`),
+    ]);
+  });
+
+  test('between them, and somebody makes the folder anew: both are there', async () => {
+    const { around, out } = await withSet();
+    await writeFile(join(out, 'notes.txt'), 'rack 3');
+    await rename(out, sibling(around, 'old'));
+    await mkdir(sibling(around, 'new'));
+    await mkdir(out);
+    await writeFile(join(out, 'notes.txt'), 'rack 4');
+    await writeSet(out, LID);
+    expect(await content(out)).toMatchObject({ 'notes.txt': 'rack 3', 'notes (kept 1).txt': 'rack 4' });
+    expect(await below(around)).toHaveLength(1 + LID_FILES.length + 2);
   });
 
   test('between them, and the next run fails: the old set is back whole', async () => {
@@ -290,11 +280,6 @@ test('a link to a folder stays a link, the set stands in its target', async () =
 });
 
 describe('sets of several commands share a folder', () => {
-  const plans = (name: string): readonly OutFile[] => [
-    { path: `plans/${name}.pdf`, content: name },
-    { path: 'plans.json', content: JSON.stringify({ format: 1, files: [`plans/${name}.pdf`] }) },
-  ];
-
   test('each replaces its own files and leaves those of the others', async () => {
     const { out } = await withSet();
     await writeSet(out, plans('tray'));
@@ -311,4 +296,100 @@ describe('sets of several commands share a folder', () => {
     await writeSet(out, TRAY);
     expect(await below(out)).toEqual([...TRAY_FILES, 'plans', 'plans.json', 'plans/tray.pdf'].toSorted());
   });
+});
+
+describe('files that are kept', () => {
+  test('keep their times and rights, and are the same files still', async () => {
+    const { out } = await withSet();
+    await mkdir(join(out, 'photos'));
+    const paths = ['notes.txt', 'photos/big.raw', 'parts/photo.jpg'].map((n) => join(out, n));
+    for (const path of paths) {
+      await writeFile(path, 'theirs');
+      await chmod(path, 0o640);
+      await utimes(path, 1_000_000, 1_000_000);
+    }
+    await utimes(join(out, 'photos'), 2_000_000, 2_000_000);
+    const before = await Promise.all(paths.map((p) => stat(p)));
+    await writeSet(out, LID);
+    const after = await Promise.all(paths.map((p) => stat(p)));
+    const facts = after.map(({ ino, mode, mtimeMs }) => ({ ino, mode, mtimeMs }));
+    expect(facts).toEqual(before.map(({ ino, mode, mtimeMs }) => ({ ino, mode, mtimeMs })));
+    expect((await stat(join(out, 'photos'))).mtimeMs).toBe(2_000_000_000);
+  });
+
+  test('a folder that is read-only stays so, with what is in it', async () => {
+    const { out } = await withSet();
+    await mkdir(join(out, 'photos'));
+    await writeFile(join(out, 'photos', 'a.jpg'), 'a');
+    await chmod(join(out, 'photos'), 0o555);
+    await chmod(join(out, 'parts'), 0o555);
+    const strict = {
+      ...DISK,
+      rename: async (from: string, to: string) => {
+        if (/photos$/.test(from) && ((await stat(from)).mode & 0o200) === 0)
+          throw Object.assign(new Error(), { code: 'EACCES' }); // as the system does for who is not root
+        return DISK.rename(from, to);
+      },
+    };
+    await writeSet(out, LID, { disk: strict, kept: { here: '/nowhere', home: '/nowhere' } });
+    expect(await content(out)).toMatchObject({ 'photos/a.jpg': 'a', 'parts/lid.dxf': 'parts/lid.dxf' });
+    for (const name of ['photos', 'parts']) expect((await stat(join(out, name))).mode & 0o777).toBe(0o555);
+  });
+});
+
+describe('a folder that is never replaced', () => {
+  const none = { here: '/nowhere', home: '/nowhere' };
+
+  test('a home folder, and one around it: refused before anything in it is listed', async () => {
+    const home = await emptyFolder();
+    const disk = {
+      ...DISK,
+      names: async () => {
+        throw new Error('listed');
+      },
+    };
+    for (const place of [home, join(home, '..'), '/'])
+      await expect(writeSet(place, TRAY, { disk, kept: { ...none, home } })).rejects.toThrow(
+        'is your home folder, or holds it. Choose a folder below it',
+      );
+    expect(await below(home)).toEqual([]);
+    await writeSet(join(home, 'out'), TRAY, { disk: DISK, kept: { ...none, home } });
+    expect(await below(join(home, 'out'))).toEqual(TRAY_FILES);
+  });
+
+  test('a mount point: says so, and what would work', async () => {
+    const place = await emptyFolder();
+    const device = (await stat(place)).dev;
+    const lookThrough = async (path: string) => {
+      const found = await DISK.lookThrough(path);
+      return found === null || path !== place ? found : { ...found, device: device + 1 };
+    };
+    await expect(writeSet(place, TRAY, { disk: { ...DISK, lookThrough }, kept: none })).rejects.toThrow(
+      `is a mount point and cannot be replaced. Choose a folder in it, such as ${join(place, 'set')}`,
+    );
+  });
+
+  test('one in a folder that is read-only: the message names that folder', async () => {
+    const around = await emptyFolder();
+    const create = async () => {
+      throw Object.assign(new Error(), { code: 'EACCES' });
+    };
+    await expect(
+      writeSet(join(around, 'out'), TRAY, { disk: { ...DISK, create }, kept: none }),
+    ).rejects.toThrow(
+      `cannot be written: the folder around it, ${around}, is read-only for you. Nothing was changed`,
+    );
+    expect(await below(around)).toEqual([]);
+  });
+});
+
+test('a list that names files outside its folder gives no right to them', async () => {
+  const around = await emptyFolder();
+  const out = join(around, 'out');
+  await mkdir(out);
+  await writeFile(join(around, 'thesis.txt'), 'mine');
+  const list = listOf('job.json', ['../thesis.txt', join(around, 'thesis.txt')]);
+  await writeFile(join(out, 'job.json'), list.content);
+  await writeSet(out, LID);
+  expect(await readFile(join(around, 'thesis.txt'), 'utf8')).toBe('mine');
 });

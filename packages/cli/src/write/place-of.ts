@@ -1,0 +1,43 @@
+import { homedir } from 'node:os';
+import { dirname, join, relative, resolve } from 'node:path';
+import { WriteError } from '../failure.js';
+import type { Disk } from './disk.js';
+
+/** Folders that are never replaced, nor any that holds them: the one the program runs in, and the user's own. */
+export interface Kept {
+  readonly here: string;
+  readonly home: string;
+}
+
+export const keptFolders = (): Kept => ({ here: process.cwd(), home: homedir() });
+
+/**
+ * The folder that a set goes to, links followed: a link to a folder stays a link, its target is what gets replaced.
+ * @throws WriteError where none can be put, before anything in it was looked at
+ */
+export async function placeOf(disk: Disk, folder: string, { here, home }: Kept): Promise<string> {
+  const found = await disk.lookThrough(folder);
+  if (found === null && (await disk.look(folder)) !== null)
+    throw new WriteError(folder, 'is a link that leads nowhere. Choose another folder with --out');
+  if (found !== null && found.kind !== 'folder')
+    throw new WriteError(folder, 'is a file. Choose another folder with --out');
+  const target = found === null ? resolve(folder) : await disk.realPath(folder);
+  const homeReal = await disk.realPath(home).catch(() => home);
+  if (holds(target, homeReal))
+    throw new WriteError(folder, 'is your home folder, or holds it. Choose a folder below it');
+  if (holds(target, here))
+    throw new WriteError(folder, 'would be replaced under your feet. Choose a folder below this one');
+  const around = found === null ? null : await disk.look(dirname(target));
+  if (found !== null && around !== null && found.device !== around.device)
+    throw new WriteError(
+      folder,
+      `is a mount point and cannot be replaced. Choose a folder in it, such as ${join(folder, 'set')}`,
+    );
+  return target;
+}
+
+/** True when one folder is the other or lies around it. */
+function holds(outer: string, inner: string): boolean {
+  const way = relative(outer, inner);
+  return !way.startsWith('..') && !(way !== '' && resolve(way) === way);
+}
