@@ -34,12 +34,12 @@ export async function refitFiles(
   const whole = parts.length === after.parts.length;
   const had = (folder: string) => [...standing.files].some((f) => f.startsWith(`${folder}/`));
   const wanted = { dxf, pictures: had('pictures'), views: had('views') };
-  const files = await jobFiles({ ...after, parts, assembly: whole ? after.assembly : null }, wanted);
+  const files = jobFiles({ ...after, parts, assembly: whole ? after.assembly : null }, wanted);
   const manifest = JSON.parse(String(files.at(-1)?.content)) as Entry;
   const same = (p: PartPlan) =>
     !changed.includes(p) && sameEntry(entryOf(manifest, p.name), were.get(p.name));
   const kept = parts.filter(same);
-  const theirs = await jobFiles({ ...after, parts: kept, assembly: null }, wanted);
+  const theirs = jobFiles({ ...after, parts: kept, assembly: null }, wanted);
   const stay = new Set(theirs.map((f) => f.path).filter((f) => f !== 'job.json' && standing.files.has(f)));
   const steps = stepsOf(standing, kept);
   const { assembly: _, ...old } = standing.data;

@@ -1,4 +1,4 @@
-import { JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { JobError, type JobPlan, PROGRAM, planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
 import { readPdf } from '../../../tests/kit/read-pdf.js';
 import { planFiles, templateFiles } from '../src/plan-files.js';
@@ -25,13 +25,14 @@ test('plans: a PDF a part, an SVG a sheet, and a list of them last', async () =>
   const plan = jobOf(['hook', 'stay']);
   const { parts, files } = await planFiles(plan, plan.parts, A4);
   expect(parts).toEqual([
-    { name: 'hook', pages: 1, scale: '1:1', pdf: 'plans/hook.pdf' },
-    { name: 'stay', pages: 1, scale: '1:1', pdf: 'plans/stay.pdf' },
+    { name: 'hook', pages: 1, scale: '1:1', pdf: 'plans/hook.pdf', svg: ['plans/hook-1.svg'] },
+    { name: 'stay', pages: 1, scale: '1:1', pdf: 'plans/stay.pdf', svg: ['plans/stay-1.svg'] },
   ]);
   const paths = ['plans/hook.pdf', 'plans/hook-1.svg', 'plans/stay.pdf', 'plans/stay-1.svg'];
   expect(files.map((f) => f.path)).toEqual([...paths, 'plans.json']);
   expect(JSON.parse(String(files.at(-1)?.content))).toEqual({
     format: 1,
+    program: PROGRAM.mark,
     paper: 'A4',
     dims: 'mm',
     parts,

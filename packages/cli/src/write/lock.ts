@@ -7,11 +7,11 @@ import { WriteError } from '../failure.js';
 import { codeOf, type Disk } from './disk.js';
 
 /** How long a second run waits, ms. */
-export const PATIENCE: { readonly short: number; readonly long: number } = { short: 250, long: 20_000 };
+export const PATIENCE: { readonly short: number; readonly long: number } = { short: 2000, long: 20_000 };
 
 const BEAT = 10_000; // ms
 const SILENCE = 60_000; // ms without a beat, after which a run on another machine is taken for dead
-const PAUSE = 25; // ms
+const PAUSE = { first: 10, withdrawn: 80 } as const; // ms: who withdrew leaves the others time to see it
 
 /**
  * Do some work on a file or folder while no other run does.
@@ -46,13 +46,14 @@ export async function locked<T>(
     }
     if (others.length === 0) break;
     const late = Date.now() > end;
-    if (late || others.some((o) => o < own)) await release();
+    const withdraws = others.some((o) => o < own);
+    if (late || withdraws) await release();
     if (late)
       throw new WriteError(
         shown,
         `is being written by another run, says ${join(folder, others[0] ?? '')}. Wait for it, or choose another place. Nothing was changed`,
       );
-    await setTimeout(PAUSE * (1 + Math.random()));
+    await setTimeout(PAUSE[withdraws ? 'withdrawn' : 'first'] * (1 + Math.random()));
   }
   const beat = setInterval(() => void disk.touch(path).catch(() => undefined), BEAT).unref();
   try {
