@@ -16,7 +16,7 @@ import ts from 'typescript';
 import { expect, test } from 'vitest';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
-const PACKAGES = ['core', 'shop', 'cutting', 'files', 'paper', 'cli'];
+const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'cli'];
 const CORE = [
   'units',
   'errors',

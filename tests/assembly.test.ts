@@ -1,5 +1,14 @@
 // Random carriers, put together again from their written files by a routine of its own on manifold-3d.
-import { JobError, type JobPlan, planJob, type Refit, readJob, refit, sizesOf } from '@tinwright/core';
+import {
+  type CoreFinding,
+  JobError,
+  type JobPlan,
+  planJob,
+  type Refit,
+  readJob,
+  refit,
+  sizesOf,
+} from '@tinwright/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { carriers, type Job } from './kit/carriers.js';
@@ -28,15 +37,9 @@ function planned(job: Job): JobPlan {
 
 /** Depth of every clash by its two pieces, as the findings name them. */
 function clashesOf({ findings }: JobPlan): ReadonlyMap<string, number> {
-  const lump = String.raw`(?:bend \S+ of (\S+)|([^\s.]+)\.\S+)`;
-  const pattern = new RegExp(`^${lump} and ${lump} are in the same place`);
+  const clashes = (findings as readonly CoreFinding[]).filter((f) => f.code === 'clash');
   return new Map(
-    findings
-      .filter((f) => f.code === 'clash')
-      .map(({ message, value = 0 }) => {
-        const [, a, b, c, d] = pattern.exec(message) ?? [];
-        return [`${a ?? b} ${c ?? d}`, value];
-      }),
+    clashes.map(({ values: { between }, value }) => [between.map((s) => s.piece).join(' '), value ?? 0]),
   );
 }
 

@@ -4,9 +4,10 @@ import * as cutting from '@tinwright/cutting';
 import * as files from '@tinwright/files';
 import * as paper from '@tinwright/paper';
 import * as shop from '@tinwright/shop';
+import * as words from '@tinwright/words';
 import { expect, test } from 'vitest';
 
-const DOORS = { core, shop, cutting, files, paper };
+const DOORS = { core, shop, cutting, words, files, paper };
 
 /** Places in a constant that could be changed; values of classes (schemas, for one) look after themselves. */
 function open(value: unknown, place: string): readonly string[] {

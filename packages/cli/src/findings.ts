@@ -1,17 +1,22 @@
-import type { Finding, Severity } from '@tinwright/core';
+import type { Finding, Severity, Unit } from '@tinwright/core';
+import { findingEntry, tellFindings } from '@tinwright/words';
 import { type Host, paint } from './console.js';
 
 const COLOURS = { error: 'red', warning: 'yellow', note: 'blue' } as const;
 
 /** The worst severity there is, null without findings. */
-export function worst(findings: readonly Finding[]): Severity | null {
+export function worst(findings: readonly { readonly severity: Severity }[]): Severity | null {
   return (['error', 'warning', 'note'] as const).find((s) => findings.some((f) => f.severity === s)) ?? null;
 }
 
 /** Each finding as lines of text: what, then source and fix. */
-export function findingLines(host: Host, findings: readonly Finding[]): readonly string[] {
-  return findings.flatMap((f) => [
-    `${paint(host, COLOURS[f.severity], f.severity)} ${f.part === '' ? 'job' : f.part}: ${f.message}`,
+export function findingLines(host: Host, findings: readonly Finding[], unit: Unit): readonly string[] {
+  return tellFindings(findings, unit, 'en').flatMap((f) => [
+    `${paint(host, COLOURS[f.severity], f.severity)} ${f.part ?? 'job'}: ${f.message}`,
     `  fix: ${f.fix}  (${f.source})`,
   ]);
 }
+
+/** Findings as a program reads them. */
+export const findingEntries = (findings: readonly Finding[], unit: Unit): readonly object[] =>
+  tellFindings(findings, unit, 'en').map(findingEntry);

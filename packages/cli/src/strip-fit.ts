@@ -1,8 +1,8 @@
-import { type Finding, plainNumber, saidIn, type Unit } from '@tinwright/core';
+import { type Finding, plainNumber, type Unit } from '@tinwright/core';
 import type { Estimate, StripFit, StripRow } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
 import { EXIT, type ExitCode, refuse } from './failure.js';
-import { findingLines, worst } from './findings.js';
+import { findingEntries, findingLines, worst } from './findings.js';
 import { type Kept, keepRow, rowText } from './keep-row.js';
 import { STANDARD_INPUT, withText } from './open-text.js';
 import { givenText } from './size-text.js';
@@ -26,18 +26,24 @@ export async function fitStrip(
   if ('exit' in opened) return opened.exit;
   const { fit, measured } = opened.answer;
   const { row } = fit;
-  const findings = fitFindings(fit, measured).map((f) => saidIn(measured.units, f));
+  const findings = fitFindings(fit, measured);
   const wrong = worst(findings) === 'error';
   const asked = { row, named: measured.name !== '', replace };
   const kept = wrong || shopFile === undefined ? null : await keepRow(host, shopFile, asked, json);
   if (kept !== null && 'exit' in kept) return kept.exit;
   if (json) {
     const stored = kept === null ? null : shopFile;
-    const answer = { ...fit, row: kept?.row ?? row, method: FIT_METHOD, findings, stored };
+    const answer = {
+      ...fit,
+      row: kept?.row ?? row,
+      method: FIT_METHOD,
+      findings: findingEntries(findings, measured.units),
+      stored,
+    };
     host.out(`${JSON.stringify({ unit: 'mm', ...answer, replaced: kept?.replaced ?? null }, null, 2)}\n`);
   } else {
     host.out(`${fitText(host, fit, measured.units)}${FIT_METHOD}.\n`);
-    for (const line of findingLines(host, findings)) host.out(`${line}\n`);
+    for (const line of findingLines(host, findings, measured.units)) host.out(`${line}\n`);
     host.out(kept === null ? notKept(row, findings, measured.units) : keptText(kept, shopFile as string));
   }
   return wrong ? EXIT.findings : EXIT.done;

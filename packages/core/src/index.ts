@@ -47,13 +47,18 @@ export { type StripBend, stripOf } from './bending/test-strip.js';
 export { type Curl, curlOf, type WiredEdge, wireAllowance } from './bending/wired-edge.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS, findingsOf } from './checks/index.js';
+export type { CoreFinding, CoreFindings, Spot } from './errors/core-findings.js';
 export {
+  type Change,
   type Finding,
+  type FindingsOf,
+  type OwnWords,
   type Remark,
+  type RemarkData,
+  remarkOf,
   type Severity,
-  saidIn,
   sortFindings,
-  type Unsaid,
+  type Where,
 } from './errors/finding.js';
 export { nearest, suggestion } from './errors/nearest.js';
 export {
@@ -72,6 +77,14 @@ export {
 } from './errors/problem.js';
 export { PROGRAM } from './errors/program.js';
 export { quoted, safeText } from './errors/quote.js';
+export {
+  type Basis,
+  COMMON_PRACTICE,
+  COMPUTED,
+  cite,
+  type Source,
+  type SourceKind,
+} from './errors/source.js';
 export { type DerivedSize, derivedSize } from './families/derived.js';
 export {
   type AnyFamily,
@@ -162,7 +175,7 @@ export { verifyForm } from './fold/verify-form.js';
 export type { MeasuredSize } from './job/measured.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { type Job, type JobContext, type JobPart, type JobReader, jobReader, readJob } from './job/read.js';
-export { type Change, type Refit, type RefitAsk, refit } from './job/refit.js';
+export { type Refit, type RefitAsk, type RefitChange, refit } from './job/refit.js';
 export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';
 export { type SheetMetal, sheetOf } from './job/sheet.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';

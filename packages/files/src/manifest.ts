@@ -1,6 +1,5 @@
 import {
   type Assembly,
-  type Finding,
   type FlatBend,
   type JobPlan,
   type PartPlan,
@@ -9,6 +8,7 @@ import {
   sayIn,
 } from '@tinwright/core';
 import type { ShopPlan } from '@tinwright/shop';
+import { findingEntry, spotWords, tellFindings } from '@tinwright/words';
 import { clearPoint } from './clear-point.js';
 import { type WrittenMark, type WrittenMarks, writtenMarks } from './manifest-marks.js';
 import { sequenceEntry } from './sequence-entry.js';
@@ -43,7 +43,7 @@ export function manifestOf(
     units: plan.job.units,
     parts: plan.parts.map((p) => ({ ...partEntry(p, marks.of(p.name), files(p)), ...sequence(p.name) })),
     ...(inShop === null ? {} : { shop: inShop.shop.name, batch: inShop.batch }),
-    findings: (inShop?.findings ?? plan.findings).map(findingEntry),
+    findings: tellFindings(inShop?.findings ?? plan.findings, plan.job.units, 'en').map(findingEntry),
     ...(plan.assembly === null ? {} : { assembly: assemblyEntry(plan, plan.assembly, marks) }),
     files: written,
   };
@@ -94,11 +94,6 @@ function bendEntry(b: FlatBend): object {
   };
 }
 
-function findingEntry(f: Finding): object {
-  const { unit: _, ...rest } = f;
-  return rest;
-}
-
 /** Placements, fasteners and fits; matrices map a part's flat coordinates with its base panel at rest. */
 function assemblyEntry(plan: JobPlan, { placed, fasteners, fits }: Assembly, marks: WrittenMarks): object {
   return {
@@ -113,7 +108,13 @@ function assemblyEntry(plan: JobPlan, { placed, fasteners, fits }: Assembly, mar
       joint: f.joint,
       on: f.on.map((end) => ({ placement: end.piece, mark: marks.index(end) })),
     })),
-    fits: fits.map(({ joint, asked, found, between, gap }) => ({ joint, asked, found, between, gap })),
+    fits: fits.map(({ joint, asked, found, between, gap }) => ({
+      joint,
+      asked,
+      found,
+      between: between.map((spot) => spotWords(spot, 'en')),
+      gap,
+    })),
   };
 }
 

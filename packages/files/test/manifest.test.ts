@@ -185,7 +185,7 @@ test('a finding has the promised keys and stands on the blank', () => {
   expect(finding).toMatchObject({ code: 'radius-small', severity: 'warning', part: 'hemmed-channel' });
   expect(finding).toMatchObject({ value: 0.5, limit: 1 }); // DIN 6935 (1975-10): 1 mm up to 1 mm thick
   expect(Object.keys(finding ?? {})).toEqual(expect.arrayContaining(['at', 'message', 'source', 'fix']));
-  expect(finding).not.toHaveProperty('unit');
+  expect(finding).toHaveProperty('unit', 'mm');
 });
 
 test('text: one line end at the end, no minus zero, at most nine decimals', () => {

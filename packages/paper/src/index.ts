@@ -2,7 +2,7 @@
 export { type Fraction, formatFraction } from './fraction.js';
 export { type HtmlInfo, pagesHtml } from './html/write.js';
 export { cautionsFor } from './packet/cautions.js';
-export { LANGUAGES, type Language } from './packet/languages.js';
+export { LANGUAGES } from './packet/languages.js';
 export { type Making, makingOf } from './packet/making.js';
 export {
   type PacketOptions,

@@ -1,8 +1,10 @@
 // The only door of @tinwright/shop. Names, no `export *`.
 export type { ShopCheck, Subject as ShopSubject } from './checks/check.js';
-export { jobFindings, SHOP_CHECKS, shopFindings } from './checks/index.js';
+export type { CheckFindings, ExpectedSize } from './checks/check-findings.js';
+export { jobFindings, SHOP_CHECKS, shopFindings, withChanges } from './checks/index.js';
 export { JOINT_CHECKS, type JointCheck, type JointSubject, joiningFindings } from './checks/joining.js';
 export type { Batch, BatchStep } from './job/batch.js';
+export type { ShopFinding, ShopFindings } from './job/order-findings.js';
 export { planShop, type ShopPlan } from './job/plan-shop.js';
 export type { SetUpChange } from './job/set-up.js';
 export { type Capacity, type Limit, thicknessLimit } from './machines/capacity.js';

@@ -1,7 +1,8 @@
 import type { AnyFamily, FitRow, Unit } from '@tinwright/core';
+import { spotWords } from '@tinwright/words';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
-import { findingLines, worst } from '../findings.js';
+import { findingEntries, findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
 import { plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
@@ -39,10 +40,13 @@ async function run(
   const inShop = await plannedIn(opened.plan, opened.shop);
   const findings = inShop?.findings ?? opened.plan.findings;
   const fits = assembly?.fits ?? [];
-  if (json) host.out(`${JSON.stringify({ findings, fits }, null, 2)}\n`);
-  else {
+  if (json) {
+    const rows = fits.map((f) => ({ ...f, between: f.between.map((s) => spotWords(s, 'en')) }));
+    const answer = { findings: findingEntries(findings, read.units), fits: rows };
+    host.out(`${JSON.stringify(answer, null, 2)}\n`);
+  } else {
     if (fits.length > 0) host.out(`${table(fitTable(host, fits, read.units))}\n`);
-    for (const line of findingLines(host, findings)) host.out(`${line}\n`);
+    for (const line of findingLines(host, findings, read.units)) host.out(`${line}\n`);
     const pieces = parts.reduce((s, p) => s + p.quantity, 0);
     const count = findings.length === 0 ? 'nothing to note' : `${findings.length} to note`;
     host.out(`${many(parts.length, 'part')}, ${many(pieces, 'piece')}: ${count}.\n`);
@@ -57,7 +61,7 @@ function fitTable(host: Host, fits: readonly FitRow[], units: Unit): readonly (r
     joint,
     `${sizeText(asked, units)} ${units}`,
     Number.isFinite(found) ? `${sizeText(found, units)} ${units}` : 'clear',
-    Number.isFinite(found) ? `${a} and ${b}` : '',
+    Number.isFinite(found) ? `${spotWords(a, 'en')} and ${spotWords(b, 'en')}` : '',
   ]);
   return [head, ...rows];
 }

@@ -4,7 +4,7 @@ import type { OutFile } from '@tinwright/files';
 import type { ShopPlan } from '@tinwright/shop';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
-import { findingLines, worst } from '../findings.js';
+import { findingEntries, findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
 import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
@@ -81,7 +81,10 @@ async function run(
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
-  if (json) host.out(`${JSON.stringify({ out, files: written, findings }, null, 2)}\n`);
+  if (json)
+    host.out(
+      `${JSON.stringify({ out, files: written, findings: findingEntries(findings, plan.job.units) }, null, 2)}\n`,
+    );
   else {
     const rows = plan.parts.map((p) => [
       paint(host, 'bold', p.name),
@@ -90,7 +93,7 @@ async function run(
       `${plainNumber(p.mass, 3)} kg`,
     ]);
     host.out(table(rows));
-    for (const line of findingLines(host, findings)) host.out(`${line}\n`);
+    for (const line of findingLines(host, findings, plan.job.units)) host.out(`${line}\n`);
     host.out(
       files.length > 0
         ? `${files.length} files in ${out}: open ${join(out, toOpen(written))} in a browser.\n`

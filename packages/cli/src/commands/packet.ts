@@ -1,6 +1,7 @@
 import { type AnyFamily, PROGRAM, quoted, suggestion, type ToleranceClass } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
-import type { DimsName, Language, PacketForm, Section } from '@tinwright/paper';
+import type { DimsName, PacketForm, Section } from '@tinwright/paper';
+import type { Language } from '@tinwright/words';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { openJob } from '../open-job.js';

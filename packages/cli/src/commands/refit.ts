@@ -1,7 +1,7 @@
-import { type AnyFamily, type Change, refit as refitJob, type Unit } from '@tinwright/core';
+import { type AnyFamily, type RefitChange, refit as refitJob, type Unit } from '@tinwright/core';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { findingLines, worst } from '../findings.js';
+import { findingEntries, findingLines, worst } from '../findings.js';
 import { shopAsked } from '../open-shop.js';
 import { withText } from '../open-text.js';
 import { refitFiles } from '../refit-files.js';
@@ -74,7 +74,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       changes,
       changed: changed.map((p) => p.name),
       files: written,
-      findings: after.findings,
+      findings: findingEntries(after.findings, after.job.units),
     };
     host.out(`${JSON.stringify(answer, null, 2)}\n`);
   } else {
@@ -83,7 +83,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
         ? 'No size changes.\n'
         : table(changes.map((c) => rowOf(host, c, after.job.units))),
     );
-    for (const line of findingLines(host, after.findings)) host.out(`${line}\n`);
+    for (const line of findingLines(host, after.findings, after.job.units)) host.out(`${line}\n`);
     const again = `${many(changed.length, 'part')} to cut anew: ${changed.map((p) => p.name).join(', ')}`;
     host.out(
       changed.length === 0 ? 'Nothing to cut anew.\n' : `${again}. ${written.length} files in ${out}.\n`,
@@ -94,7 +94,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
 
 function rowOf(
   host: Host,
-  { part, dimension, before, after, measured }: Change,
+  { part, dimension, before, after, measured }: RefitChange,
   units: Unit,
 ): readonly string[] {
   const change = `${sizeText(before, units)} -> ${sizeText(after, units)} ${units}`;

@@ -90,6 +90,6 @@ describe('parts that do not fit', () => {
     const { exit, out } = await tinwright('check', await jobFile(job));
     expect(exit).toBe(0);
     expect(out).toMatch(/^west {2,}5 mm /m);
-    expect(out).toMatch(/^warning body: joint west: .* 5 mm asked$/m);
+    expect(out).toMatch(/^warning body: joint west: .* 5 mm asked for$/m);
   });
 });

@@ -1,5 +1,6 @@
-import type { Unsaid } from '../errors/finding.js';
-import { inWords, sayIn } from '../errors/problem.js';
+import { remark } from '../errors/core-findings.js';
+import type { Finding } from '../errors/finding.js';
+import { cite } from '../errors/source.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
 import { distance } from '../plane/point.js';
@@ -17,8 +18,7 @@ export interface Assembly {
   readonly seated: readonly Seated[];
   readonly fasteners: readonly Fastener[];
   readonly fits: readonly FitRow[];
-  /** Their words wait for the unit of the job: the plan of a job has them said. */
-  readonly findings: readonly Unsaid[];
+  readonly findings: readonly Finding[];
 }
 
 /**
@@ -71,31 +71,29 @@ export function withParts(assembly: Assembly, parts: readonly AssemblyPart[]): A
 }
 
 /** Remarks on joints as findings; what holds for several joints is said once. */
-function fastenerFindings(fastened: readonly Fastened[]): readonly Unsaid[] {
+function fastenerFindings(fastened: readonly Fastened[]): readonly Finding[] {
   const all = fastened.flatMap(({ joint, part, remarks }) =>
     remarks.map((remark) => ({ joint, part, remark })),
   );
-  const said = all.map(({ remark }) => `${remark.code}: ${inWords(remark.message, sayIn('mm'))}`);
-  return [...new Set(said)].map((one) => {
-    const group = all.filter((_, i) => said[i] === one);
-    const { remark, part } = group[0] as (typeof all)[number];
-    const joints = group.map((g) => g.joint).join(', ');
+  // what differs by rounding only is the same
+  const round = (_: string, v: unknown) => (typeof v === 'number' ? Math.round(v * 100) / 100 : v);
+  const keys = all.map(({ remark: r }) => JSON.stringify([r.code, r.values, r.value, r.limit], round));
+  return [...new Set(keys)].map((key) => {
+    const group = all.filter((_, i) => keys[i] === key);
+    const { remark: first, part } = group[0] as (typeof all)[number];
+    const joints = group.map((g) => g.joint);
     return {
-      ...remark,
-      part: group.every((g) => g.part === part) ? part : '',
-      message: (say) => `joint${group.length === 1 ? '' : 's'} ${joints}: ${inWords(remark.message, say)}`,
+      ...first,
+      where: { ...first.where, joints },
+      part: group.every((g) => g.part === part) ? part : null,
     };
   });
 }
 
-function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[]): readonly Unsaid[] {
+function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[]): readonly Finding[] {
   return loose.map((piece) => ({
-    code: 'piece-loose',
-    severity: 'warning',
-    part: parts.find((p) => pieceNames(p).includes(piece))?.name ?? '',
-    message: `${piece} is joined to nothing`,
-    source: 'the joints of the job',
-    fix: 'give it a joint, or lower the quantity',
+    part: parts.find((p) => pieceNames(p).includes(piece))?.name ?? null,
+    ...remark('piece-loose', 'warning', { values: { piece }, source: [cite('joints')] }),
   }));
 }
 
@@ -130,8 +128,8 @@ export function withMarks(part: Part, marks: readonly PanelMark[]): Part {
 }
 
 /** Pieces of one part share one pattern: where their fasteners differ it carries the marks of all. */
-function unevenFindings(parts: readonly AssemblyPart[], fasteners: readonly Fastener[]): readonly Unsaid[] {
-  return parts.flatMap((part): readonly Unsaid[] => {
+function unevenFindings(parts: readonly AssemblyPart[], fasteners: readonly Fastener[]): readonly Finding[] {
+  return parts.flatMap((part): readonly Finding[] => {
     const counts = pieceNames(part).map(
       (piece) => fasteners.filter((f) => f.on.some((e) => e.piece === piece)).length,
     );
@@ -139,15 +137,13 @@ function unevenFindings(parts: readonly AssemblyPart[], fasteners: readonly Fast
     if (part.quantity === 1 || marks === Math.max(...counts)) return [];
     return [
       {
-        code: 'pieces-differ',
-        severity: 'warning',
         part: part.name,
-        value: marks,
-        limit: Math.max(...counts),
-        unit: '',
-        message: `the ${part.quantity} pieces of ${part.name} are fastened in different places; their one pattern carries the marks of all`,
-        source: 'the joints of the job',
-        fix: 'ask for the same count at each, or make them parts of their own',
+        ...remark('pieces-differ', 'warning', {
+          value: marks,
+          limit: Math.max(...counts),
+          values: { quantity: part.quantity },
+          source: [cite('joints')],
+        }),
       },
     ];
   });

@@ -1,4 +1,6 @@
+import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
+import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import type { FastenerNeeds } from '../joining/fastener.js';
 import { distance, type Point, sub, unit } from '../plane/point.js';
 import { type Fastener, type FastenerEnd, fastenerAt } from './fastener.js';
@@ -34,16 +36,15 @@ export function carried(
       ...(apart <= APART ? [] : [apartRemark(seated, apart)]),
       ...(least === null || least.share >= 1 - 1e-6
         ? []
-        : [{ ...narrow(least.overlap, needs, least.share), fix: CUT }]),
+        : [narrow(least.overlap, needs, least.share, 'cut')]),
       ...closeRemarks(
         overlaps.map((o) => there.flatMap((l) => (l.overlap === o ? [l.fastener] : []))),
         needs,
-      ).map((r) => ({ ...r, fix: CUT })),
+        null,
+      ),
     ],
   };
 }
-
-const CUT = 'its places are cut already: mind it when the part is made again';
 
 interface Landed {
   readonly fastener: Fastener;
@@ -87,28 +88,20 @@ function inward({ from, to }: { readonly from: Point; readonly to: Point }, p: P
 
 function lostRemark({ from, to }: Seated, first: 0 | 1, lost: number): Remark {
   const [made, other] = first === 0 ? [from.piece, to.piece] : [to.piece, from.piece];
-  return {
-    code: 'fastener-lost',
-    severity: 'error',
+  return remark('fastener-lost', 'error', {
     value: lost,
     limit: 0,
-    unit: '',
-    message: `${made} is made, and ${lost} of its fastening places no longer land on ${other}`,
-    source: 'computed from the measured sizes',
-    fix: `change the sizes of ${other}, or make ${made} again`,
-  };
+    values: { made, other },
+    source: [cite('measured', { basis: 'computed' })],
+  });
 }
 
 function apartRemark({ from, to }: Seated, apart: number): Remark {
-  return {
-    code: 'fastener-apart',
-    severity: 'error',
+  return remark('fastener-apart', 'error', {
     value: apart,
     limit: APART,
     unit: 'mm',
-    message: (say) =>
-      `${from.piece} and ${to.piece} are both made, and their fastening places lie ${say.size(apart)} apart`,
-    source: 'computed from the measured sizes; common practice, no source',
-    fix: `make ${to.piece} again, or drill new places through both`,
-  };
+    values: { pieces: [from.piece, to.piece] },
+    source: [cite('measured', { basis: 'computed' }), ...COMMON_PRACTICE],
+  });
 }

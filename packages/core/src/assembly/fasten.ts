@@ -1,4 +1,6 @@
+import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
+import { COMPUTED } from '../errors/source.js';
 import type { StackSheet } from '../joining/fastener.js';
 import { carried } from './carry.js';
 import type { Fastener } from './fastener.js';
@@ -63,25 +65,10 @@ export function fasten(seated: Seated, sheets: readonly StandingSheet[], cut: re
 }
 
 function nothingMeets({ joint, gap }: Seated): Remark {
-  const ends = [joint.from, joint.to].map(({ piece, site }) => `${piece}.${site}`).join(' and ');
-  const base = {
-    code: 'joint-empty',
-    severity: joint.by === null ? 'warning' : 'error',
-    source: 'computed; common practice, no source',
-  } as const;
-  if (gap <= WIDEST_GAP)
-    return {
-      ...base,
-      message: `the faces of ${ends} do not lie over each other, so nothing can be fastened`,
-      fix: 'check the sizes and the shift that bring them together',
-    };
-  return {
-    ...base,
-    value: gap,
-    limit: WIDEST_GAP,
-    unit: 'mm',
-    message: (say) =>
-      `${say.size(gap)} stay open between ${ends}, ${say.most(WIDEST_GAP)} at most: a bend is in the way`,
-    fix: 'change the size of one of them, so that it stays clear of the bend',
-  };
+  const [a, b] = [joint.from, joint.to].map(({ piece, site }) => `${piece}.${site}`) as [string, string];
+  return remark('joint-empty', joint.by === null ? 'warning' : 'error', {
+    ...(gap <= WIDEST_GAP ? {} : { value: gap, limit: WIDEST_GAP, unit: 'mm' }),
+    values: { ends: [a, b] },
+    source: COMPUTED,
+  });
 }

@@ -1,4 +1,6 @@
-import type { Unsaid } from '../errors/finding.js';
+import { remark, type Spot } from '../errors/core-findings.js';
+import type { Finding } from '../errors/finding.js';
+import { cite } from '../errors/source.js';
 import { type Lump, lumpDepth, lumpsOf } from '../fold/lump.js';
 import { boxDistance, leastAlong } from '../fold/prism.js';
 import { prismDistanceUpTo } from '../fold/prism-distance.js';
@@ -15,7 +17,7 @@ export interface FitRow {
   /** Least distance between the two parts away from the faces that meet; negative where they overlap. */
   readonly found: number;
   /** Where that is: panel or bend of one part, and of the other. */
-  readonly between: readonly [string, string];
+  readonly between: readonly [Spot, Spot];
   /** Between the faces that meet. */
   readonly gap: number;
 }
@@ -31,7 +33,7 @@ export function fitsOf(
   joints: readonly Seated[],
   placed: readonly Placed[],
   open: readonly Miss[],
-): { readonly rows: readonly FitRow[]; readonly findings: readonly Unsaid[] } {
+): { readonly rows: readonly FitRow[]; readonly findings: readonly Finding[] } {
   const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
   const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
   const rows = joints.map((s) => fitRow(s, matingOf(s, joints), of(s.from), of(s.to)));
@@ -42,8 +44,11 @@ export function fitsOf(
   return { rows, findings: [...clashes, ...tight] };
 }
 
-const nameOf = ({ piece }: Placed, { id, bend }: Lump) =>
-  bend === null ? `${piece}.${id}` : `bend ${id} of ${piece}`;
+const spotOf = ({ piece }: Placed, { id, bend }: Lump): Spot => ({
+  piece,
+  panel: id,
+  what: bend === null ? 'panel' : 'bend',
+});
 
 /** Where two pieces meet on purpose: faces of the first and of the second, the plane between them, and its gap. */
 interface Mating {
@@ -85,13 +90,16 @@ function fitRow(
   b: readonly Lump[],
 ): FitRow {
   const pairs = a.flatMap((p) => b.map((q) => ({ p, q, far: boxDistance(p, q) })));
-  let best: { found: number; between: readonly [string, string] } = { found: Infinity, between: ['', ''] };
+  let best: Pick<FitRow, 'found' | 'between'> = {
+    found: Infinity,
+    between: [spotOf(from, a[0] as Lump), spotOf(to, b[0] as Lump)],
+  };
   for (const { p, q, far } of pairs.toSorted((x, y) => x.far - y.far)) {
     if (far >= best.found) break; // so are all that follow
     if (matings.some((m) => seated(p, q, m))) continue;
     const found = lumpDistance(p, q, best.found);
     if (found >= best.found || matings.some((m) => found <= m.gap + CLASH && parted(p, q, m))) continue;
-    best = { found, between: [nameOf(from, p), nameOf(to, q)] };
+    best = { found, between: [spotOf(from, p), spotOf(to, q)] };
   }
   return { joint: joint.name, asked: joint.clearance, ...best, gap };
 }
@@ -105,20 +113,19 @@ function lumpDistance(p: Lump, q: Lump, enough: number): number {
   return best;
 }
 
-function tightFinding(row: FitRow, { from }: Seated): readonly Unsaid[] {
+function tightFinding(row: FitRow, { from }: Seated): readonly Finding[] {
   if (row.found < 0 || row.found >= row.asked - TIGHT) return [];
   return [
     {
-      code: 'fit-tight',
-      severity: 'warning',
       part: from.part.name,
-      value: row.found,
-      limit: row.asked,
-      unit: 'mm',
-      message: (say) =>
-        `joint ${row.joint}: ${say.size(row.found)} between ${row.between[0]} and ${row.between[1]}, ${say.size(row.asked)} asked`,
-      source: 'the clearance of the joint',
-      fix: (say) => `give it ${say.least(row.asked - row.found)} more, or ask for less clearance`,
+      ...remark('fit-tight', 'warning', {
+        value: row.found,
+        limit: row.asked,
+        unit: 'mm',
+        where: { joints: [row.joint] },
+        values: { between: row.between },
+        source: [cite('joints')],
+      }),
     },
   ];
 }
@@ -146,23 +153,21 @@ function clashFindings(
   p: readonly Lump[],
   q: readonly Lump[],
   open: readonly Miss[],
-): readonly Unsaid[] {
+): readonly Finding[] {
   const worst = deepestPair(p, q);
   if (worst === null) return [];
   const joined = open.filter((m) => m.pieces.includes(a.piece) && m.pieces.includes(b.piece));
   const by = Math.max(worst.depth, ...joined.map((m) => m.into));
   return [
     {
-      code: 'clash',
-      severity: 'error',
       part: b.part.name,
-      value: worst.depth,
-      limit: 0,
-      unit: 'mm',
-      message: (say) =>
-        `${nameOf(a, worst.u)} and ${nameOf(b, worst.v)} are in the same place, ${say.size(worst.depth)} deep`,
-      source: 'computed from the formed parts, bend radii included',
-      fix: (say) => `make ${b.piece} or ${a.piece} smaller there by ${say.least(by)}`,
+      ...remark('clash', 'error', {
+        value: worst.depth,
+        limit: 0,
+        unit: 'mm',
+        values: { between: [spotOf(a, worst.u), spotOf(b, worst.v)], by },
+        source: [cite(null, { basis: 'computed' })],
+      }),
     },
   ];
 }

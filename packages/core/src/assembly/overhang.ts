@@ -1,4 +1,6 @@
+import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
+import { COMPUTED } from '../errors/source.js';
 import { polygonArea } from '../plane/convex.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
 import { type Overlap, onFace, type StandingFace, seenOn } from './overlap.js';
@@ -19,17 +21,13 @@ export function overhangRemarks({ sites }: Seated, overlaps: readonly Overlap[])
   if (worst === undefined || worst.past <= LET_PASS) return [];
   const { face, other, past } = worst;
   return [
-    {
-      code: 'joint-overhang',
-      severity: 'warning',
+    remark('joint-overhang', 'warning', {
       value: past,
       limit: LET_PASS,
       unit: 'mm',
-      message: (say) =>
-        `${face.panel.id} of ${face.placed.piece} stands ${say.size(past)} past the edge of ${other.placed.piece}`,
-      source: 'computed; common practice, no source',
-      fix: `make it narrower, or ${other.placed.piece} wider there, or round its corners`,
-    },
+      values: { panel: face.panel.id, piece: face.placed.piece, over: other.placed.piece },
+      source: COMPUTED,
+    }),
   ];
 }
 

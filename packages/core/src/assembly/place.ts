@@ -1,10 +1,11 @@
-import type { Unsaid } from '../errors/finding.js';
-import { JobError, type Say } from '../errors/problem.js';
+import { remark } from '../errors/core-findings.js';
+import type { Finding } from '../errors/finding.js';
+import { JobError } from '../errors/problem.js';
+import { COMPUTED } from '../errors/source.js';
 import { boxOfPieces } from '../fold/extent.js';
 import { HOME } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
 import type { Site } from '../fold/tree.js';
-import { plainNumber } from '../units/format.js';
 import { jointProblems } from './joint-problems.js';
 import { mate, misfit, siteFrame } from './site-frame.js';
 import { standOff } from './stand-off.js';
@@ -28,7 +29,7 @@ export interface Placement {
 
 /** A joint that does not close. */
 export interface Miss {
-  readonly finding: Unsaid;
+  readonly finding: Finding;
   readonly pieces: readonly [string, string];
   /** How far the pieces run into each other off the face, mm; 0 when they do not. */
   readonly into: number;
@@ -145,27 +146,29 @@ function closed(
   move: { up: number; across: number },
 ): number | Miss {
   const found = misfit(frame, siteFrame(stands.part.formed, site, stands.pose), move);
-  const wrong: ((say: Say) => string)[] = [];
-  if (found.tilt > TILT) wrong.push(() => `the parts stand at ${plainNumber(found.tilt, 2)}° to each other`);
-  else if (found.out < -RUN_IN) wrong.push((say) => `the parts run ${say.size(-found.out)} into each other`);
-  else if (found.out > WIDEST_GAP + 1e-6)
-    wrong.push((say) => `a gap of ${say.size(found.out)} stays open, ${say.most(WIDEST_GAP)} at most`);
-  if (found.aside > ASIDE) wrong.push((say) => `the seats lie ${say.size(found.aside)} beside each other`);
-  if (wrong.length === 0) return Math.max(0, found.out);
-  const ends = `${joint.from.piece}.${joint.from.site} and ${joint.to.piece}.${joint.to.site}`;
-  const finding: Unsaid = {
-    code: 'loop-open',
-    severity: 'error',
-    part: stands.part.name,
-    value: Math.max(Math.abs(found.out), found.aside),
-    limit: WIDEST_GAP,
-    unit: 'mm',
-    message: (say) =>
-      `joint ${joint.name}: the joints do not close: between ${ends} ${wrong.map((w) => w(say)).join(' and ')}`,
-    source: 'computed from the formed parts; common practice, no source',
-    fix: `change a size of ${stands.part.name} by that much, or let it follow the other part`,
+  const { tilt, out, aside } = found;
+  const wrong = {
+    tilt: tilt > TILT ? tilt : null,
+    into: tilt <= TILT && out < -RUN_IN ? -out : null,
+    gap: tilt <= TILT && out > WIDEST_GAP + 1e-6 ? out : null,
+    aside: aside > ASIDE ? aside : null,
   };
-  return { finding, pieces: [joint.from.piece, joint.to.piece], into: Math.max(0, -found.out) };
+  if (Object.values(wrong).every((w) => w === null)) return Math.max(0, out);
+  const finding = {
+    part: stands.part.name,
+    ...remark('loop-open', 'error', {
+      value: Math.max(Math.abs(out), aside),
+      limit: WIDEST_GAP,
+      unit: 'mm',
+      where: { joints: [joint.name] },
+      values: {
+        ends: [`${joint.from.piece}.${joint.from.site}`, `${joint.to.piece}.${joint.to.site}`],
+        ...wrong,
+      },
+      source: COMPUTED,
+    }),
+  };
+  return { finding, pieces: [joint.from.piece, joint.to.piece], into: Math.max(0, -out) };
 }
 
 function siteOf(part: AssemblyPart, { site }: JointEnd): Site {

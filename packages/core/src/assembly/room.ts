@@ -1,4 +1,6 @@
+import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
+import { COMPUTED } from '../errors/source.js';
 import type { FormedPanel } from '../fold/formed.js';
 import type { Hole } from '../fold/tree.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
@@ -51,15 +53,11 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
 function crowdRemarks(parts: readonly string[]): readonly Remark[] {
   if (parts.length === 0) return [];
   return [
-    {
-      code: 'hole-crowded',
-      severity: 'warning',
+    remark('hole-crowded', 'warning', {
       value: parts.length,
       limit: 0,
-      unit: '',
-      message: `holes without room on ${[...new Set(parts)].join(', ')}, too near to an edge or another hole: ${parts.length}; marked, not cut`,
-      source: 'computed; common practice, no source',
-      fix: 'drill through the other part, or ask for the same count at each piece',
-    },
+      values: { parts: [...new Set(parts)] },
+      source: COMPUTED,
+    }),
   ];
 }

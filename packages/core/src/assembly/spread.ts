@@ -1,5 +1,5 @@
+import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
-import { inWords } from '../errors/problem.js';
 import { length3, sub3 } from '../fold/space.js';
 import type { FastenerAsk, FastenerNeeds } from '../joining/fastener.js';
 import { capacity, fieldOf, pointsOn, type Run, runOf, share } from '../joining/layout.js';
@@ -30,10 +30,7 @@ export function spread(
   const most = runs.reduce((s, r) => s + capacity(r, needs.pitch), 0);
   return {
     fasteners: groups.flat(),
-    remarks: [
-      ...tightRemarks(overlaps, runs, needs),
-      ...closeRemarks(groups, needs).map((r) => ({ ...r, fix: `ask for ${most} or fewer` })),
-    ],
+    remarks: [...tightRemarks(overlaps, runs, needs), ...closeRemarks(groups, needs, most)],
   };
 }
 
@@ -47,26 +44,35 @@ function tightRemarks(
   return least >= 1 - 1e-9 ? [] : [narrow(overlaps[shares.indexOf(least)] as Overlap, needs, least)];
 }
 
-/** Said of an overlap on which only a part of the distances can be kept. */
-export function narrow({ from, to }: Overlap, needs: FastenerNeeds, part: number): Remark {
-  return {
-    code: 'overlap-narrow',
-    severity: 'warning',
+/** A remark on an overlap on which only a part of the distances can be kept. */
+export function narrow(
+  { from, to }: Overlap,
+  needs: FastenerNeeds,
+  part: number,
+  cut: 'cut' | 'free' = 'free',
+): Remark {
+  return remark('overlap-narrow', 'warning', {
     value: part * needs.edge,
     limit: needs.edge,
     unit: 'mm',
-    message: (say) =>
-      `${from.panel.id} over ${to.panel.id} is narrow: ${say.size(part * needs.edge)} to edges and ${say.size(part * needs.bend)} to bends can be kept, ${say.size(needs.edge)} and ${say.size(needs.bend)} wanted`,
-    source: (say) => `${inWords(needs.edgeSource, say)}; ${inWords(needs.bendSource, say)}`,
-    fix: (say) =>
-      `make them overlap by ${say.least((1 - part) * (needs.edge + needs.bend))} more, or take a smaller fastener`,
-  };
+    values: {
+      faces: [from.panel.id, to.panel.id],
+      toBend: part * needs.bend,
+      bend: needs.bend,
+      more: cut === 'cut' ? null : (1 - part) * (needs.edge + needs.bend),
+    },
+    source: [...needs.edgeSource, ...needs.bendSource],
+  });
 }
 
-/** Said of fasteners of which two on one overlap stand nearer than the least pitch. */
+/**
+ * A remark on fasteners of which two on one overlap stand nearer than the least pitch.
+ * @param most fasteners there is room for; null where their places are cut already
+ */
 export function closeRemarks(
   groups: readonly (readonly Fastener[])[],
   { pitch, pitchSource }: FastenerNeeds,
+  most: number | null,
 ): readonly Remark[] {
   const gaps = groups.flatMap((g) =>
     g.flatMap((a, i) => g.slice(i + 1).map((b) => length3(sub3(a.at, b.at)))),
@@ -74,16 +80,12 @@ export function closeRemarks(
   const least = Math.min(...gaps);
   if (least >= pitch - 1e-6) return [];
   return [
-    {
-      code: 'pitch-close',
-      severity: 'warning',
+    remark('pitch-close', 'warning', {
       value: least,
       limit: pitch,
       unit: 'mm',
-      message: (say) =>
-        `two of its ${groups.flat().length} fasteners stand ${say.size(least)} apart, ${say.least(pitch)} at least`,
+      values: { count: groups.flat().length, most },
       source: pitchSource,
-      fix: '',
-    },
+    }),
   ];
 }

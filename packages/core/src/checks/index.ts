@@ -1,4 +1,4 @@
-import type { Unsaid } from '../errors/finding.js';
+import type { Finding } from '../errors/finding.js';
 import { frozen } from '../units/frozen.js';
 import type { Check, Subject } from './check.js';
 import { leastRadius } from './least-radius.js';
@@ -8,6 +8,6 @@ import { noCompensation } from './no-compensation.js';
 export const CHECKS: readonly Check[] = frozen([leastRadius, noCompensation]);
 
 /** All findings about one part. */
-export function findingsOf(subject: Subject): readonly Unsaid[] {
+export function findingsOf(subject: Subject): readonly Finding[] {
   return CHECKS.flatMap((check) => check(subject)).map((remark) => ({ ...remark, part: subject.name }));
 }

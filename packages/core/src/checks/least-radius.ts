@@ -1,3 +1,5 @@
+import { remark } from '../errors/core-findings.js';
+import { cite } from '../errors/source.js';
 import type { Check } from './check.js';
 
 /** Inside radius under the least the alloy's table gives for this thickness. Hems are folded flat on purpose. */
@@ -7,18 +9,13 @@ export const leastRadius: Check = ({ sheet, material, flat }) => {
   const worst = tight.toSorted((a, b) => a.insideRadius - b.insideRadius)[0];
   if (worst === undefined) return [];
   return [
-    {
-      code: 'radius-small',
-      severity: 'warning',
-      at: worst.line[0],
+    remark('radius-small', 'warning', {
+      where: { at: worst.line[0], names: tight.map((b) => b.id) },
       value: worst.insideRadius,
       limit,
       unit: 'mm',
-      message: (say) =>
-        `inside radius ${say.size(worst.insideRadius)} at ${tight.map((b) => b.id).join(', ')}, ${say.least(limit)} is the least for ${material.title} of ${say.size(sheet.thickness)}`,
-      source: material.leastRadius.source,
-      fix: (say) =>
-        `bend to ${say.least(limit)} inside, or try one on an offcut across the rolling direction`,
-    },
+      values: { material: material.name, thickness: sheet.thickness },
+      source: [cite(material.leastRadius.source)],
+    }),
   ];
 };

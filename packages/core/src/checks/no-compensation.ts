@@ -1,4 +1,6 @@
 import { allowanceAtK, outsideSetback } from '../bending/rule.js';
+import { remark } from '../errors/core-findings.js';
+import { cite } from '../errors/source.js';
 import type { Check } from './check.js';
 
 /** A rule that takes nothing off for bends: says what to expect at most over the whole blank. */
@@ -11,15 +13,11 @@ export const noCompensation: Check = ({ sheet, material, flat }) => {
     }),
   );
   return [
-    {
-      code: 'no-compensation',
-      severity: 'note',
+    remark('no-compensation', 'note', {
       value: growth,
       unit: 'mm',
-      message: (say) =>
-        `laid out at nominal sizes: finished sizes come out larger, by up to ${say.size(growth)} a bend`,
-      source: `bend deduction at the K of ${material.name}: ${material.kSource}`,
-      fix: 'use another bending rule where sizes matter',
-    },
+      values: {},
+      source: [cite(material.kSource, { rule: `K (${material.name})` })],
+    }),
   ];
 };

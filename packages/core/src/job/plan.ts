@@ -2,7 +2,7 @@ import { type Assembly, assemble, marksOf, withMarks, withParts } from '../assem
 import type { Fastener } from '../assembly/fastener.js';
 import type { AssemblyPart } from '../assembly/types.js';
 import { findingsOf } from '../checks/index.js';
-import { type Finding, saidIn, sortFindings } from '../errors/finding.js';
+import { type Finding, sortFindings } from '../errors/finding.js';
 import { JobError, type Problem, type Refusal, worded } from '../errors/problem.js';
 import type { FlatPattern } from '../fold/flat.js';
 import { form } from '../fold/form.js';
@@ -48,7 +48,7 @@ export function planJob(job: Job, cut: readonly Fastener[] = drawnFasteners(job)
     ...marked.flatMap(findingsOf),
     ...(assembly?.findings ?? []),
     ...marked.flatMap(measuredFindings),
-  ].map((f) => saidIn(job.units, f));
+  ];
   const order = parts.map((p) => p.name);
   const complete = assembly === null ? null : withParts(assembly, marked.map(standing));
   return { job, parts: marked, assembly: complete, findings: sortFindings(findings, order) };

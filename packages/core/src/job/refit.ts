@@ -21,7 +21,7 @@ export interface RefitAsk {
 }
 
 /** A size of a part that is another now. mm */
-export interface Change {
+export interface RefitChange {
   readonly part: string;
   /** A parameter, a derived size, `blank x` or `blank y`. */
   readonly dimension: string;
@@ -35,7 +35,7 @@ export interface Change {
 export interface Refit {
   readonly before: JobPlan;
   readonly after: JobPlan;
-  readonly changes: readonly Change[];
+  readonly changes: readonly RefitChange[];
   /** Parts to be cut that have another pattern now, sizes or fastening places. */
   readonly changed: readonly PartPlan[];
 }
@@ -79,10 +79,10 @@ function madeParts(parts: readonly JobPart[], names: readonly string[]): readonl
   return parts.filter((p) => names.includes(p.name));
 }
 
-function changesOf(before: PartPlan, after: PartPlan): readonly Change[] {
+function changesOf(before: PartPlan, after: PartPlan): readonly RefitChange[] {
   const [was, is] = [dimensionsOf(before), dimensionsOf(after)];
   const names = [...new Set([...was.keys(), ...is.keys()])];
-  return names.flatMap((dimension): readonly Change[] => {
+  return names.flatMap((dimension): readonly RefitChange[] => {
     const [b, a] = [was.get(dimension) ?? 0, is.get(dimension) ?? 0];
     if (Math.abs(a - b) <= SAME) return [];
     const measured = after.measured.some((m) => m.size === dimension);

@@ -1,4 +1,6 @@
+import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
+import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import {
   type AnyFastenerKind,
   extremes,
@@ -27,22 +29,23 @@ export function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): Fa
   const other = RIVET_RULES.edge.find((r) => r !== edge);
   return {
     edge: edge.factor * size.diameter,
-    edgeSource: `${edge.factor} D by ${edge.source}, ${other?.factor} D by ${other?.source}; the stricter taken`,
+    edgeSource: [
+      cite(edge.source, { rule: `${edge.factor} D`, basis: 'stricter' }),
+      ...(other === undefined ? [] : [cite(other.source, { rule: `${other.factor} D` })]),
+    ],
     pitch: RIVET_RULES.pitch.factor * size.diameter,
-    pitchSource: `${RIVET_RULES.pitch.factor} D by ${RIVET_RULES.pitch.source}`,
+    pitchSource: [cite(RIVET_RULES.pitch.source, { rule: `${RIVET_RULES.pitch.factor} D` })],
     usualPitch: RIVET_RULES.usualPitch.factor * size.diameter,
     bend: size.head / 2 + HEAD_CLEARANCE,
-    bendSource: (say) =>
-      `half the head (${say.size(size.head)}) and ${say.size(HEAD_CLEARANCE)}, common practice, no source`,
+    bendSource: [cite(null, { rule: '½ D(head) + #', size: 1, basis: 'common-practice' })],
     holes: stack.map(() => size.hole[0]),
   };
 }
 
 /** The nearest size that holds a stack and is no thinner than its thickest sheet. */
-function gripFix({ diameter }: RivetSize, total: number, thick: number): string {
+function gripTake({ diameter }: RivetSize, total: number, thick: number): string | null {
   const others = RIVET_SIZES.filter((r) => holds(r, total) && r.diameter >= thick - 1e-9);
-  if (others.length === 0) return 'no rivet listed here holds it: take thinner sheets, or another fastening';
-  return `take a ${nearestTo(diameter, others, (r) => r.diameter).name} rivet, which holds it`;
+  return others.length === 0 ? null : nearestTo(diameter, others, (r) => r.diameter).name;
 }
 
 const nearestTo = <T>(wanted: number, list: readonly T[], of: (one: T) => number): T =>
@@ -58,40 +61,34 @@ function remarks(
   const [, thick] = extremes(stack);
   const found: Remark[] = [];
   if (!holds(size, total))
-    found.push({
-      code: 'rivet-grip',
-      severity: 'warning',
-      value: total,
-      limit: nearestTo(total, size.grips.flat(), (b) => b),
-      unit: 'mm',
-      message: (say) =>
-        `a ${size.name} rivet through ${say.size(total)}, its lengths hold ${size.grips.map(([a, b]) => `${say.least(a)} to ${say.most(b)}`).join(' and ')}`,
-      source: size.source,
-      fix: gripFix(size, total, thick),
-    });
+    found.push(
+      remark('rivet-grip', 'warning', {
+        value: total,
+        limit: nearestTo(total, size.grips.flat(), (b) => b),
+        unit: 'mm',
+        values: { rivet: size.name, grips: size.grips, take: gripTake(size, total, thick) },
+        source: [cite(size.source)],
+      }),
+    );
   if (size.diameter < thick - 1e-9)
-    found.push({
-      code: 'rivet-thin',
-      severity: 'warning',
-      value: size.diameter,
-      limit: thick,
-      unit: 'mm',
-      message: (say) =>
-        `a ${size.name} rivet in a sheet of ${say.size(thick)}, no thinner than the thickest sheet`,
-      source: 'NAVEDTRA 14018',
-      fix: (say) => `take a rivet of ${say.least(thick)} or more`,
-    });
+    found.push(
+      remark('rivet-thin', 'warning', {
+        value: size.diameter,
+        limit: thick,
+        unit: 'mm',
+        values: { rivet: size.name },
+        source: [cite('NAVEDTRA 14018')],
+      }),
+    );
   if (layers > stack.length)
-    found.push({
-      code: 'rivet-layers',
-      severity: 'warning',
-      value: layers,
-      limit: stack.length,
-      unit: '',
-      message: `${layers} sheets lie on each other at a rivet, ${stack.length} are drilled`,
-      source: 'common practice, no source',
-      fix: 'move the rivet off the hem or tab',
-    });
+    found.push(
+      remark('rivet-layers', 'warning', {
+        value: layers,
+        limit: stack.length,
+        values: {},
+        source: COMMON_PRACTICE,
+      }),
+    );
   return found;
 }
 

@@ -1,5 +1,5 @@
 import type { Remark } from '../errors/finding.js';
-import type { Wording } from '../errors/problem.js';
+import type { Source } from '../errors/source.js';
 import type { Gives, ParamKit } from '../schema/kit.js';
 import type { Material } from '../stock/materials.js';
 
@@ -14,15 +14,15 @@ export interface StackSheet {
 export interface FastenerNeeds {
   /** Least distance of its centre from a free edge. */
   readonly edge: number;
-  readonly edgeSource: Wording;
+  readonly edgeSource: readonly Source[];
   /** Least distance between centres. */
   readonly pitch: number;
-  readonly pitchSource: Wording;
+  readonly pitchSource: readonly Source[];
   /** Distance between centres aimed at when the job gives neither count nor pitch. */
   readonly usualPitch: number;
   /** Least distance of its centre from a bend's tangent line: room for electrode, nose or head. */
   readonly bend: number;
-  readonly bendSource: Wording;
+  readonly bendSource: readonly Source[];
   /** Hole in each sheet of the stack; null where there is none. */
   readonly holes: readonly (number | null)[];
 }

@@ -1,4 +1,6 @@
+import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
+import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import {
   type AnyFastenerKind,
   type FastenerAsk,
@@ -13,18 +15,16 @@ export interface PlugWeldAsk extends FastenerAsk {
   readonly diameter: number;
 }
 
-const SOURCE = 'common practice, no source';
-
 /** Distances of plug welds: a hole in the first sheet, welded through to the next. */
 export function plugWeldNeeds(stack: readonly StackSheet[], { diameter }: PlugWeldAsk): FastenerNeeds {
   return {
     edge: 1.5 * diameter,
-    edgeSource: SOURCE,
+    edgeSource: COMMON_PRACTICE,
     pitch: 4 * diameter,
-    pitchSource: SOURCE,
+    pitchSource: COMMON_PRACTICE,
     usualPitch: 6 * diameter,
     bend: diameter,
-    bendSource: SOURCE,
+    bendSource: COMMON_PRACTICE,
     holes: stack.map((_, i) => (i === 0 ? diameter : null)),
   };
 }
@@ -33,13 +33,10 @@ function remarks(stack: readonly StackSheet[]): readonly Remark[] {
   const zinc = stack.find((s) => s.material.zinc);
   if (zinc === undefined) return [];
   return [
-    {
-      code: 'weld-zinc',
-      severity: 'warning',
-      message: 'galvanised sheet: plug welds in it give off zinc fume',
-      source: '29 CFR 1910.252 and 1910.1000 on zinc oxide fume',
-      fix: 'strip the zinc round the hole and extract at the weld, or rivet it',
-    },
+    remark('weld-zinc', 'warning', {
+      values: { weld: 'plug-weld' },
+      source: [cite('29 CFR 1910.252'), cite('29 CFR 1910.1000')],
+    }),
   ];
 }
 

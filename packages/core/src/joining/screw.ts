@@ -1,3 +1,4 @@
+import { cite } from '../errors/source.js';
 import {
   type AnyFastenerKind,
   type FastenerAsk,
@@ -12,7 +13,7 @@ export interface ScrewAsk extends FastenerAsk {
   readonly diameter: number;
 }
 
-const SOURCE = 'AISI S100 §J4, from memory';
+const SOURCE = [cite('AISI S100 §J4', { basis: 'memory' })];
 const PILOT = 0.75; // of the thread; common practice, no source
 
 /** Least distances of sheet-metal screws: 1.5 d to an edge, 3 d apart. */
@@ -24,7 +25,7 @@ export function screwNeeds(stack: readonly StackSheet[], { diameter }: ScrewAsk)
     pitchSource: SOURCE,
     usualPitch: 6 * diameter,
     bend: diameter + 1,
-    bendSource: 'room for the head, common practice, no source',
+    bendSource: [cite(null, { rule: 'd + #', size: 1, basis: 'common-practice' })],
     // clearance in what is screwed on, a pilot in the last sheet
     holes: stack.map((_, i) => (i === stack.length - 1 ? PILOT * diameter : diameter + 0.3)),
   };

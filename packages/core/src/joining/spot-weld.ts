@@ -1,4 +1,6 @@
+import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
+import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import {
   type AnyFastenerKind,
   extremes,
@@ -42,14 +44,18 @@ export function spotWeldNeeds(
   const [, order] = rowFor(WELD_EDGE_TABLE.rows, thinnest, ([t]) => t);
   return {
     edge: Math.max(half, order),
-    edgeSource: (say) =>
-      `the stricter of half the overlap of ${a} and ${b} (${say.size(half)}) and ${WELD_EDGE_TABLE.source} (${say.size(order)})`,
+    edgeSource: [
+      cite(`${a}, ${b}`, { rule: '½ overlap', size: half, basis: 'stricter' }),
+      cite(WELD_EDGE_TABLE.source, { size: order }),
+    ],
     pitch,
-    pitchSource: `the stricter of ${a} and ${b}: ${[...SPOT_WELD_TABLES.map((t) => t.source), ...(layers > 2 ? [`times ${THREE_SHEETS} for three sheets, ${NOTES}`] : [])].join('; ')}`,
+    pitchSource: [
+      ...SPOT_WELD_TABLES.map((t) => cite(`${t.name}: ${t.source}`, { basis: 'stricter' })),
+      ...(layers > 2 ? [cite(NOTES, { rule: `× ${THREE_SHEETS} (n = 3)` })] : []),
+    ],
     usualPitch: 1.25 * pitch,
     bend: most((r) => r.electrode) / 2 + ELECTRODE_CLEARANCE,
-    bendSource: (say) =>
-      `half the electrode of ${a} or ${b} and ${say.size(ELECTRODE_CLEARANCE)} beside the bend`,
+    bendSource: [cite(`${a}, ${b}`, { rule: '½ D(electrode) + #', size: 1.5 })],
     holes: stack.map(() => null),
   };
 }
@@ -72,39 +78,36 @@ function sheetRemarks(stack: readonly StackSheet[]): readonly Remark[] {
   const [thin, thick] = extremes(stack);
   const [least, most] = ISO_RANGE;
   const found: Remark[] = [];
-  const base = { severity: 'warning', fix: 'rivet it, or take nearer thicknesses' } as const;
+  const scope = [cite('ISO 14373')];
   if (thick > 3 * thin)
-    found.push({
-      ...base,
-      code: 'weld-ratio',
-      value: thick / thin,
-      limit: 3,
-      unit: '',
-      source: 'scope of ISO 14373',
-      message: (say) => `sheets of ${say.size(thin)} and ${say.size(thick)} in one weld, 3 to 1 at most`,
-    });
+    found.push(
+      remark('weld-ratio', 'warning', {
+        value: thick / thin,
+        limit: 3,
+        values: { thin, thick },
+        source: scope,
+      }),
+    );
   if (thin < least || thick > most)
-    found.push({
-      ...base,
-      code: 'weld-thickness',
-      value: thin < least ? thin : thick,
-      limit: thin < least ? least : most,
-      unit: 'mm',
-      source: 'scope of ISO 14373',
-      message: (say) =>
-        `a sheet of ${say.size(thin < least ? thin : thick)} to spot-weld, ${say.least(least)} to ${say.most(most)} is usual`,
-    });
+    found.push(
+      remark('weld-thickness', 'warning', {
+        value: thin < least ? thin : thick,
+        limit: thin < least ? least : most,
+        unit: 'mm',
+        values: { least, most },
+        source: scope,
+      }),
+    );
   if (stackThickness(stack) > 4 * thin)
-    found.push({
-      ...base,
-      code: 'weld-stack',
-      value: stackThickness(stack),
-      limit: 4 * thin,
-      unit: 'mm',
-      source: NOTES,
-      message: (say) =>
-        `a stack of ${say.size(stackThickness(stack))}, four times the thinnest sheet at most`,
-    });
+    found.push(
+      remark('weld-stack', 'warning', {
+        value: stackThickness(stack),
+        limit: 4 * thin,
+        unit: 'mm',
+        values: {},
+        source: [cite(NOTES)],
+      }),
+    );
   return found;
 }
 
@@ -113,57 +116,46 @@ function metalRemarks(stack: readonly StackSheet[]): readonly Remark[] {
   const foreign = stack.find((s) => s.material.weldSchedule !== 'low-carbon steel');
   const found: Remark[] = [];
   if (zinc !== undefined)
-    found.push({
-      code: 'weld-zinc',
-      severity: 'warning',
-      message: 'galvanised sheet: spot welds in it give off zinc fume and want more current and pressure',
-      source: '29 CFR 1910.252 and 1910.1000 on zinc oxide fume; BS 1140 on coated sheet',
-      fix: 'extract at the weld and try settings on offcuts, or rivet it',
-    });
-  if (foreign !== undefined)
-    found.push({
-      code: 'weld-schedule',
-      severity: foreign.material.weldSchedule === null ? 'error' : 'warning',
-      message: `${foreign.material.title}: the schedules here are for low-carbon steel`,
-      source: 'tables A and B are printed for low-carbon steel; the rest common practice, no source',
-      fix:
-        foreign.material.weldSchedule === null
-          ? 'rivet it'
-          : "take the welder maker's schedule for this metal",
-    });
+    found.push(
+      remark('weld-zinc', 'warning', {
+        values: { weld: 'spot-weld' },
+        source: [cite('29 CFR 1910.252'), cite('29 CFR 1910.1000'), cite('BS 1140')],
+      }),
+    );
+  if (foreign !== undefined) {
+    const weldable = foreign.material.weldSchedule !== null;
+    found.push(
+      remark('weld-schedule', weldable ? 'warning' : 'error', {
+        values: { material: foreign.material.name, weldable },
+        source: [cite('table A, table B'), ...COMMON_PRACTICE],
+      }),
+    );
+  }
   return found;
 }
 
 function layerRemarks(layers: number, meant: number): readonly Remark[] {
   if (layers <= meant) return [];
   return [
-    {
-      code: 'weld-layers',
-      severity: layers > 3 ? 'error' : 'warning',
+    remark('weld-layers', layers > 3 ? 'error' : 'warning', {
       value: layers,
       limit: meant,
-      unit: '',
-      message: `${layers} sheets lie on each other at a weld, ${meant} are meant (a hem or a tab in the stack?)`,
-      source: 'scope of ISO 14373: two or three sheets',
-      fix: 'move the weld off the hem, or notch the hem',
-    },
+      values: {},
+      source: [cite('ISO 14373')],
+    }),
   ];
 }
 
 function throatRemarks(throat: number, reach: number): readonly Remark[] {
   if (reach <= throat) return [];
   return [
-    {
-      code: 'weld-throat',
-      severity: 'warning',
+    remark('weld-throat', 'warning', {
       value: reach,
       limit: throat,
       unit: 'mm',
-      message: (say) =>
-        `the arms reach ${say.size(throat)} over the work, the weld furthest in needs ${say.size(reach)}`,
-      source: "the welder's throat as the job gives it",
-      fix: 'weld before the parts in the way are on, or rivet it',
-    },
+      values: {},
+      source: [cite('job')],
+    }),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { told as spoken } from '../../../../tests/kit/told.js';
 import type { Fastener } from '../../src/assembly/fastener.js';
 import type { Finding } from '../../src/errors/finding.js';
 import type { PartPlan } from '../../src/job/plan.js';
@@ -58,8 +59,8 @@ describe('how many', () => {
     const [found] = ask(40).told('pitch-close');
     // 1 mm mild steel: 19.5 mm by table 8.1 of a pedestal spot-welder's manual, stricter than 3/4 in of table A
     expect(found).toMatchObject({ severity: 'warning', limit: 19.5 });
-    expect(found?.source).toMatch(/table A and table B/);
-    const [, most] = /ask for (\d+) or fewer/.exec(found?.fix ?? '') ?? [];
+    expect(spoken(found)?.source).toMatch(/table A: .*table B: /);
+    const [, most] = /ask for (\d+) at most/.exec(spoken(found)?.fix ?? '') ?? [];
     expect(ask(Number(most)).told('pitch-close')).toEqual([]);
     expect(ask(Number(most) + 1).told('pitch-close')).toHaveLength(1);
   });
@@ -130,12 +131,12 @@ describe('where', () => {
     const share = (14 - T - R) / (wanted[0] + wanted[1]);
     expect(found?.value).toBeCloseTo(share * wanted[0], 4);
     expect(found?.limit).toBeCloseTo(wanted[0], 6);
-    expect(found?.source).toMatch(/table A and table B .* T\.O\. 1-1A-9/);
+    expect(spoken(found)?.source).toMatch(/table A, table B, .*T\.O\. 1-1A-9/);
   });
 
   test('made longer by what the finding says, the tab is wide enough', () => {
     const [found] = fastened({ handle: { tabs: { length: 14 } } }).told('overlap-narrow');
-    const [, more] = /overlap by ([\d.]+) mm more/.exec(found?.fix ?? '') ?? [];
+    const [, more] = /overlap by ([\d.]+) mm more/.exec(spoken(found)?.fix ?? '') ?? [];
     expect(Number(more)).toBeGreaterThan(0);
     const longer = 14 + Number(more) + 0.01; // said to a hundredth
     expect(fastened({ handle: { tabs: { length: longer } } }).told('overlap-narrow')).toEqual([]);
@@ -181,8 +182,8 @@ describe('holes without room', () => {
     const [found, ...more] = told('hole-crowded');
     expect(more).toEqual([]);
     expect(found?.severity).toBe('warning');
-    expect(found?.message).toMatch(/^joint east: holes without room on end, too near/);
-    expect(found?.fix).toContain('drill through the other part');
+    expect(spoken(found)?.message).toMatch(/^joint east: holes without room on end, too near/);
+    expect(spoken(found)?.fix).toContain('drill through the other part');
     // those are marked whole: every rivet of both ends has its mark
     const uncut = on('east').filter((f) => f.on[1]?.hole === null);
     expect(uncut).toHaveLength(found?.value ?? 0);
@@ -198,7 +199,9 @@ describe('holes without room', () => {
     });
     const [found, ...more] = told('hole-crowded');
     expect(more).toEqual([]); // the same at both grips, told once
-    expect(found?.message).toMatch(/^joints grip-west, grip-east: holes without room on handle, .*: 1;/);
+    expect(spoken(found)?.message).toMatch(
+      /^joints grip-west, grip-east: holes without room on handle, .*: 1;/,
+    );
     expect(parts.find((p) => p.name === 'handle')?.flat.holes).toEqual([]);
     expect(parts.find((p) => p.name === 'end')?.flat.holes).toHaveLength(1);
   });
@@ -263,7 +266,7 @@ describe('more than two sheets in the stack', () => {
     };
     const found = ask(hemmed, 20);
     expect(found?.limit).toBeCloseTo(1.3 * 19.5, 9);
-    expect(found?.source).toContain('times 1.3 for three sheets');
+    expect(spoken(found)?.source).toContain('× 1.3 (n = 3)');
     expect(ask(bin({}, -15), 20)).toBeUndefined();
   });
 
@@ -295,7 +298,7 @@ describe('a tab that stands past an edge', () => {
     const { found, wanted } = past(25);
     expect(wanted).toBeGreaterThan(2);
     expect(found.map((f) => f.value)).toEqual([expect.closeTo(wanted, 6), expect.closeTo(wanted, 6)]);
-    expect(found[0]?.message).toMatch(
+    expect(spoken(found[0])?.message).toMatch(
       /^joint grip-west: tab-west of handle stands .* past the edge of end-1$/,
     );
   });
@@ -349,13 +352,13 @@ describe('what is told', () => {
     const { told } = fastened({ head: { stock: { material: 'galvanised-steel', thickness: 1 } } });
     const found = told('weld-zinc');
     expect(found).toHaveLength(1);
-    expect(found[0]?.message).toMatch(/^joints west, east, grip-west, grip-east: /);
+    expect(spoken(found[0])?.message).toMatch(/^joints west, east, grip-west, grip-east: /);
   });
 
   test('faces that do not meet: nothing can be fastened', () => {
     const { told, on } = fastened({ joints: { west: { shift: { up: 500 } } } });
     expect(told('joint-empty')).toMatchObject([{ severity: 'error', part: 'body' }]);
-    expect(told('joint-empty')[0]?.message).toContain('do not lie over each other');
+    expect(spoken(told('joint-empty')[0])?.message).toContain('do not lie over each other');
     expect(on('west')).toEqual([]);
   });
 
@@ -368,7 +371,9 @@ describe('what is told', () => {
     const [found] = told('joint-empty');
     // R − √(R² − (R − c)²), R 3 mm, c 0.2 mm
     expect(found?.value).toBeCloseTo(3 - Math.sqrt(9 - 2.8 ** 2), 6);
-    expect(found?.message).toContain('1.92 mm stay open between body.west and end-1.rim, 0.5 mm at most');
+    expect(spoken(found)?.message).toContain(
+      '1.92 mm stay open between body.west and end-1.rim, 0.5 mm at most',
+    );
   });
 
   test('a count for one end only: the one pattern of both ends carries the marks of both', () => {

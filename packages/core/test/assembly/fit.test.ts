@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { told as spoken } from '../../../../tests/kit/told.js';
 import { BODY, type Changes, carrier, END, plan, R, T } from '../carrier.js';
 
 const rowOf = (changes: Changes, joint: string) => {
@@ -24,8 +25,8 @@ describe('clearance', () => {
   test.each([1.2, 1.5, 2, 4])('an end %d mm off the sides of a channel without hems', (c) => {
     const { found, between } = rowOf({ body: bare, end: { width: inside - 2 * c, cornerNip: 0 } }, 'west');
     expect(found).toBeCloseTo(c, 6);
-    expect(between[0]).toMatch(/^body\.(north|south|base)$/);
-    expect(between[1]).toBe('end-1.plate');
+    expect(between[0].piece).toBe('body');
+    expect(between[1]).toEqual({ piece: 'end-1', panel: 'plate', what: 'panel' });
   });
 
   test('an end shifted by 0.5 mm across: the nearer side counts', () => {
@@ -33,14 +34,17 @@ describe('clearance', () => {
     const joints = { west: { shift: { across: 0.5 } } };
     const { found, between } = rowOf({ body: bare, end, joints }, 'west');
     expect(found).toBeCloseTo(1.5, 6);
-    expect(between[0]).toBe('body.north');
+    expect(between[0]).toEqual({ piece: 'body', panel: 'north', what: 'panel' });
   });
 
   test('the handle against the end: its base starts a setback off the tab it hangs on', () => {
     // 90 degrees: setback R + T
     const { found, between, gap } = rowOf({}, 'grip-west');
     expect(found).toBeCloseTo(R + T, 6);
-    expect(between).toEqual(['end-1.plate', 'handle.base']);
+    expect(between).toMatchObject([
+      { piece: 'end-1', panel: 'plate' },
+      { piece: 'handle', panel: 'base' },
+    ]);
     expect(gap).toBeCloseTo(0, 9);
     const east = rowOf({}, 'grip-east');
     expect(east.found).toBeCloseTo(R + T + east.gap, 6);
@@ -59,8 +63,8 @@ describe('clearance', () => {
     ).findings.filter((f) => f.code === 'fit-tight');
     expect(found).toMatchObject([{ severity: 'warning', limit: 1.8, unit: 'mm' }]);
     expect(found[0]?.value).toBeCloseTo(1.5, 6);
-    expect(found[0]?.message).toContain('joint west: 1.5 mm between');
-    expect(found[0]?.fix).toContain('0.3 mm more');
+    expect(spoken(found[0])?.message).toContain('joint west: 1.5 mm between');
+    expect(spoken(found[0])?.fix).toContain('0.3 mm more');
   });
 
   test('what was asked for is not held against it', () => {
@@ -85,7 +89,9 @@ describe('a clash', () => {
     for (const f of found) {
       expect(f.severity).toBe('error');
       expect(f.value).toBeCloseTo(Math.SQRT2 * (R - c) - R, 6);
-      expect(f.message).toMatch(/bend (north|south) of body and end-[12]\.plate are in the same place/);
+      expect(spoken(f).message).toMatch(
+        /bend (north|south) of body and end-[12]\.plate are in the same place/,
+      );
     }
   });
 
@@ -97,8 +103,8 @@ describe('a clash', () => {
     const found = clashesOf({ body: bare, end: { width: inside + 1, cornerNip: 6 }, handle: short });
     expect(found).toHaveLength(2);
     for (const f of found) expect(f.value).toBeCloseTo(0.5, 6);
-    expect(found[0]?.message).toContain('0.5 mm deep');
-    expect(found[0]?.fix).toContain('0.5 mm');
+    expect(spoken(found[0])?.message).toContain('0.5 mm deep');
+    expect(spoken(found[0])?.fix).toContain('0.5 mm');
   });
 
   test('its joint has the depth as a negative clearance', () => {
@@ -111,14 +117,16 @@ describe('a clash', () => {
     const low = { height: 30, shoulderHeight: 30, crownWidth: END.width };
     const wide = { width: BODY.width + 20, span: BODY.length - 4 * T - 0.2 };
     const found = clashesOf({ end: low, handle: wide });
-    expect(found.some((f) => /of handle|handle\./.test(f.message) && /of body|body\./.test(f.message))).toBe(
-      true,
-    );
+    expect(
+      found.some(
+        (f) => /of handle|handle\./.test(spoken(f).message) && /of body|body\./.test(spoken(f).message),
+      ),
+    ).toBe(true);
   });
 
   test('the two ends touch nothing of each other', () => {
-    expect(clashesOf({}).filter((f) => f.message.includes('end-1') && f.message.includes('end-2'))).toEqual(
-      [],
-    );
+    expect(
+      clashesOf({}).filter((f) => spoken(f).message.includes('end-1') && spoken(f).message.includes('end-2')),
+    ).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { told as spoken } from '../../../../tests/kit/told.js';
 import { keepOffs } from '../../src/assembly/keep-off.js';
 import { overlapsOf } from '../../src/assembly/overlap.js';
 import { compose3 } from '../../src/fold/space.js';
@@ -128,7 +129,7 @@ test('the tightest overlap of a joint is told, not the first', () => {
   const sheet = { part: '', thickness: T, material: seated.from.part.material };
   const needs = seated.joint.by.kind.needs([sheet, sheet], seated.joint.by.ask as never, 2);
   const shares = overlapsOf(seated).map((o) => fieldOf(o.shape, keepOffs(o, needs)).share);
-  const [told] = findings.filter((f) => f.code === 'overlap-narrow' && f.message.includes('west'));
+  const [told] = findings.filter((f) => f.code === 'overlap-narrow' && spoken(f).message.includes('west'));
   expect(shares[0]).toBeGreaterThan(Math.min(...shares) + 0.1);
   expect(told?.value).toBeCloseTo(Math.min(...shares) * needs.edge, 3);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { told as spoken } from '../../../../tests/kit/told.js';
 import type { Placed } from '../../src/assembly/types.js';
 import { place3, type Vec3 } from '../../src/fold/space.js';
 import {
@@ -114,8 +115,8 @@ describe('a loop that does not close', () => {
     expect(more).toEqual([]);
     expect(found).toMatchObject({ severity: 'error', part: 'handle', unit: 'mm' });
     expect(found?.value).toBeCloseTo(2, 6);
-    expect(found?.message).toContain('joint grip-east');
-    expect(found?.message).toContain('a gap of 2 mm stays open');
+    expect(spoken(found)?.message).toContain('joint grip-east');
+    expect(spoken(found)?.message).toContain('a gap of 2 mm stays open');
   });
 
   test('half a millimetre of gap is drawn together, more is not', () => {
@@ -127,21 +128,21 @@ describe('a loop that does not close', () => {
     const { findings } = plan(carrier({ handle: { span: BODY.length - 4 * T + 0.7 } }));
     const loop = findings.find((f) => f.code === 'loop-open');
     expect(loop?.value).toBeCloseTo(0.7, 6);
-    expect(loop?.message).toContain('run 0.7 mm into each other');
+    expect(spoken(loop)?.message).toContain('run 0.7 mm into each other');
     expect(findings.find((f) => f.code === 'clash')?.value).toBeCloseTo(0.7, 6);
   });
 
   test('a handle too long by 5 mm: the clash says to take off all of it, not what is in one sheet', () => {
     const { findings } = plan(carrier({ handle: { span: BODY.length - 4 * T + 5 } }));
-    const clash = findings.find((f) => f.code === 'clash' && f.message.includes('end-2'));
+    const clash = findings.find((f) => f.code === 'clash' && spoken(f).message.includes('end-2'));
     expect(clash?.value).toBeLessThan(4);
-    expect(clash?.fix).toContain('smaller there by 5 mm');
+    expect(spoken(clash)?.fix).toContain('smaller there by 5 mm');
   });
 
   test('one grip shifted up by 3 mm: the seats lie 3 mm beside each other', () => {
     const [found] = open({ joints: { 'grip-west': { shift: { up: 3 } } } });
     expect(found?.value).toBeCloseTo(3, 6);
-    expect(found?.message).toContain('3 mm beside each other');
+    expect(spoken(found)?.message).toContain('3 mm beside each other');
   });
 
   test('faces that look at each other, but the part turned on its face: by how many degrees', () => {
@@ -154,7 +155,7 @@ describe('a loop that does not close', () => {
     ];
     const { findings } = plan({ ...job, parts: [...job.parts.slice(0, 1), stay], joints });
     const [found] = findings.filter((f) => f.code === 'loop-open');
-    expect(found?.message).toContain('the parts stand at 90° to each other');
+    expect(spoken(found)?.message).toContain('the parts stand at 90° to each other');
   });
 
   test('nothing is fastened at the joint that stays open', () => {
@@ -207,7 +208,7 @@ describe('pieces that no joint reaches', () => {
   test('a third end: told by its name as a warning', () => {
     const found = plan(carrier({ end: { quantity: 3 } })).findings;
     expect(found).toMatchObject([{ code: 'piece-loose', severity: 'warning', part: 'end' }]);
-    expect(found[0]?.message).toContain('end-3 is joined to nothing');
+    expect(spoken(found[0])?.message).toContain('end-3 is joined to nothing');
   });
 
   test('a part without a joint', () => {

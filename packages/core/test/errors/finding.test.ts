@@ -1,17 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Finding, type Severity, saidIn, sortFindings } from '../../src/errors/finding.js';
+import { type Finding, remarkOf, type Severity, sortFindings } from '../../src/errors/finding.js';
+import { COMMON_PRACTICE } from '../../src/errors/source.js';
 
-const finding = (part: string, severity: Severity, code = ''): Finding => ({
-  code,
-  severity,
+const finding = (part: string | null, severity: Severity, code = 'any'): Finding => ({
   part,
-  message: 'm',
-  source: 'common practice, no source',
-  fix: 'f',
+  ...remarkOf(code, severity, { values: {}, source: COMMON_PRACTICE }),
 });
 
-const brief = (findings: readonly Finding[]) => findings.map((f) => `${f.part} ${f.severity}`.trim());
+const brief = (findings: readonly Finding[]) => findings.map((f) => `${f.part ?? ''} ${f.severity}`.trim());
 
 test('findings of two parts: in the order of the parts, worst first within a part', () => {
   const mixed = [
@@ -31,7 +28,7 @@ test('findings of two parts: in the order of the parts, worst first within a par
 });
 
 test('a finding of the whole job: before those of any part', () => {
-  const mixed = [finding('body', 'error'), finding('', 'note')];
+  const mixed = [finding('body', 'error'), finding(null, 'note')];
   expect(brief(sortFindings(mixed, ['body']))).toEqual(['note', 'body error']);
 });
 
@@ -56,24 +53,15 @@ test('any list: nothing lost, nothing added, the argument left as it was', () =>
       expect(sorted.map((f) => f.code).toSorted()).toEqual(list.map((f) => f.code).toSorted());
       const weights = sorted.map(
         (f) =>
-          ['end', 'handle', 'body'].indexOf(f.part) * 3 + ['error', 'warning', 'note'].indexOf(f.severity),
+          ['end', 'handle', 'body'].indexOf(f.part ?? '') * 3 +
+          ['error', 'warning', 'note'].indexOf(f.severity),
       );
       expect(weights).toEqual(weights.toSorted((a, b) => a - b));
     }),
   );
 });
 
-test.each([
-  ['mm', '2 mm found, 3.18 mm wanted', 'use 3.18 mm'],
-  ['in', '0.079 in found, 0.125 in wanted', 'use 0.125 in'],
-] as const)('words wait for the unit: in %s, value and limit stay mm', (unit, message, fix) => {
-  const found = saidIn(unit, {
-    ...finding('tray', 'warning'),
-    value: 2,
-    limit: 3.175,
-    message: (say) => `${say.size(2)} found, ${say.least(3.175)} wanted`,
-    fix: (say) => `use ${say.least(3.175)}`,
-  });
-  expect(found).toMatchObject({ part: 'tray', severity: 'warning', value: 2, limit: 3.175, message, fix });
-  expect(found.source).toBe(finding('tray', 'warning').source);
+test('a finding is data: it crosses structuredClone', () => {
+  const found = finding('body', 'error');
+  expect(structuredClone(found)).toEqual(found);
 });

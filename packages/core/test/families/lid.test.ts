@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { told as spoken } from '../../../../tests/kit/told.js';
 import { type JobPlan, planJob, readJob } from '../../src/index.js';
 
 const job = (lid: object, box: object = {}): JobPlan =>
@@ -42,7 +43,7 @@ test('a lid with less play than the bend takes rides up on the bend: how far off
   expect(found.assembly?.seated[0]?.gap).toBeCloseTo(off, 6);
   const [told] = found.findings.filter((f) => f.code === 'joint-empty');
   expect(told).toMatchObject({ severity: 'warning', value: expect.closeTo(off, 6), limit: 0.5 });
-  expect(told?.message).toContain('0.54 mm stay open between box.rim and lid.skirt');
+  expect(spoken(told)?.message).toContain('0.54 mm stay open between box.rim and lid.skirt');
   expect(found.findings.map((f) => f.code)).not.toContain('clash');
 });
 

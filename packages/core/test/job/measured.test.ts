@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { told as spoken } from '../../../../tests/kit/told.js';
 import type { Finding } from '../../src/errors/finding.js';
 import { readJob } from '../../src/job/read.js';
 import { BODY, type Changes, carrier, END, plan, problemsOf, R, T } from '../carrier.js';
@@ -66,7 +67,7 @@ describe('a value far from the computed one asks whether the rule was read right
     expect(found).toMatchObject({ severity: 'warning', part: size.split('.')[0] });
     expect(found?.limit).toBeCloseTo(tolerance, 9);
     expect(found?.value).toBeCloseTo(tolerance + 0.01, 6);
-    expect(found?.source).toContain('ISO 2768-1 class c');
+    expect(spoken(found)?.source).toContain('ISO 2768-1 class c');
   });
 
   test('a small size: 3 % is the stricter', () => {
@@ -74,8 +75,8 @@ describe('a value far from the computed one asks whether the rule was read right
     expect(far({ 'handle.sideDepth': 14.41 })).toEqual([]);
     const [found] = far({ 'handle.sideDepth': 14.43 });
     expect(found?.limit).toBeCloseTo(0.42, 9);
-    expect(found?.message).toContain('measured at 14.43 mm, computed 14 mm');
-    expect(found?.fix).toContain('measure again');
+    expect(spoken(found)?.message).toContain('measured at 14.43 mm, computed 14 mm');
+    expect(spoken(found)?.fix).toContain('measure again');
   });
 });
 

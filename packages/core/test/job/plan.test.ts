@@ -1,5 +1,6 @@
+import { type ToldFinding, tellFindings } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
-import { type Finding, planJob, readJob, type Unit } from '../../src/index.js';
+import { planJob, readJob, type Unit } from '../../src/index.js';
 
 const mm = (v: number) => `${v} mm`;
 
@@ -71,8 +72,8 @@ function carrier(units: Unit, c: Change): object {
   };
 }
 
-const findings = (units: Unit, change: Change): readonly Finding[] =>
-  planJob(readJob(carrier(units, change))).findings;
+const findings = (units: Unit, change: Change): readonly ToldFinding[] =>
+  tellFindings(planJob(readJob(carrier(units, change))).findings, units, 'en');
 
 /** Jobs with something to find, and what is found there that names a length. */
 const JOBS: readonly (readonly [change: Change, codes: readonly string[]])[] = [
@@ -93,7 +94,7 @@ const JOBS: readonly (readonly [change: Change, codes: readonly string[]])[] = [
   [{ measured: { 'body.insideWidth': mm(180) } }, ['measured-far']],
 ];
 
-const words = ({ message, fix, source }: Finding) =>
+const words = ({ message, fix, source }: ToldFinding) =>
   `${message} ${fix} ${source}`.replace(/an? [\d./]+ (mm|in) rivet/g, ''); // the name of a size
 
 describe.each(JOBS)('%j', (change, codes) => {
@@ -101,7 +102,7 @@ describe.each(JOBS)('%j', (change, codes) => {
 
   test('what is found does not depend on the unit of the job; values and limits are mm', () => {
     expect(inches.map((f) => f.code)).toEqual(expect.arrayContaining([...codes]));
-    const numbers = (list: readonly Finding[]) =>
+    const numbers = (list: readonly ToldFinding[]) =>
       list.map(({ message: _, fix: _f, source: _s, ...rest }) => JSON.parse(rounded(rest)) as unknown);
     expect(numbers(inches)).toEqual(numbers(millimetres));
   });
@@ -109,7 +110,7 @@ describe.each(JOBS)('%j', (change, codes) => {
   test('every length is said in the unit of the job, and is the same length', () => {
     for (const [i, f] of inches.entries()) {
       expect(words(f)).not.toMatch(/\d mm\b/);
-      const [said, meant] = [lengths(words(f), 'in'), lengths(words(millimetres[i] as Finding), 'mm')];
+      const [said, meant] = [lengths(words(f), 'in'), lengths(words(millimetres[i] as ToldFinding), 'mm')];
       expect(said).toHaveLength(meant.length);
       // a thousandth of an inch and a hundredth of a millimetre, each rounded by one at most
       for (const [k, v] of said.entries())

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Change, type Refit, type RefitAsk, refit } from '../../src/job/refit.js';
+import { told as spoken } from '../../../../tests/kit/told.js';
+import { type Refit, type RefitAsk, type RefitChange, refit } from '../../src/job/refit.js';
 import { BODY, type Changes, carrier, END, HANDLE, plan as planned, problemsOf, R, T } from '../carrier.js';
 
 const INSIDE = BODY.width - 2 * T;
@@ -12,7 +13,7 @@ const refitted = (
 ): Refit => refit(carrier(changes), { measured, made });
 
 const names = ({ changed }: Refit) => changed.map((p) => p.name);
-const row = ({ changes }: Refit, part: string, dimension: string): Change | undefined =>
+const row = ({ changes }: Refit, part: string, dimension: string): RefitChange | undefined =>
   changes.find((c) => c.part === part && c.dimension === dimension);
 
 describe('a channel that came out 0.3 mm narrow', () => {
@@ -132,7 +133,9 @@ describe('a change that can no longer be met', () => {
     const [lost, ...more] = found.after.findings.filter((f) => f.code === 'fastener-lost');
     expect(more).toEqual([]);
     expect(lost).toMatchObject({ severity: 'error', value: 2 });
-    expect(lost?.message).toContain('handle is made, and 2 of its fastening places no longer land on end-1');
+    expect(spoken(lost)?.message).toContain(
+      'handle is made, and 2 of its fastening places no longer land on end-1',
+    );
     expect(found.before.findings.map((f) => f.code)).not.toContain('fastener-lost');
   });
 
@@ -149,7 +152,7 @@ describe('a change that can no longer be met', () => {
     const found = refitted({ 'body.insideWidth': INSIDE - 1 });
     const narrow = found.after.findings.filter((f) => f.code === 'overlap-narrow');
     expect(narrow.length).toBeGreaterThan(0);
-    for (const { value = 0, limit = 0 } of narrow) expect(value).toBeLessThan(limit);
+    for (const { value, limit } of narrow) expect(value).toBeLessThan(limit ?? 0);
   });
 });
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { FastenerKind } from '../../src/joining/fastener.js';
 import { type PlugWeldAsk, plugWeld, plugWeldNeeds } from '../../src/joining/plug-weld.js';
+import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 
 const kind = plugWeld as unknown as FastenerKind<PlugWeldAsk>;
@@ -12,7 +13,7 @@ test('a hole in the first sheet only', () => {
 });
 
 test('the rim of the hole stays off the edge, the holes off each other, and every distance says it has no source', () => {
-  const needs = plugWeldNeeds(stackOf([1, 1]), ask);
+  const needs = saidNeeds(plugWeldNeeds(stackOf([1, 1]), ask));
   expect(needs.edge).toBeGreaterThan(8 / 2);
   expect(needs.pitch).toBeGreaterThan(2 * 8);
   expect(needs.usualPitch).toBeGreaterThanOrEqual(needs.pitch);
@@ -24,5 +25,5 @@ test('galvanised sheet: zinc fume is told; mild steel: nothing', () => {
   expect(kind.remarks(stackOf([1, 1]), ask, place)).toEqual([]);
   const found = kind.remarks(stackOf([1, 1], 'galvanised-steel'), ask, place);
   expect(found).toMatchObject([{ code: 'weld-zinc', severity: 'warning' }]);
-  expect(found[0]?.source).toContain('29 CFR 1910.252');
+  expect(said(found)[0]?.source).toContain('29 CFR 1910.252');
 });

@@ -1,12 +1,13 @@
 import { expect, test } from 'vitest';
 import { screwNeeds } from '../../src/joining/screw.js';
+import { saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 
 const ask = (diameter: number) => ({ count: null, pitch: null, diameter });
 
 test('#8, 4.17 mm: 6.3 mm to an edge, 12.5 mm apart', () => {
   // AISI S100 J4, from memory: 1.5 d and 3 d
-  const { edge, pitch, edgeSource, pitchSource } = screwNeeds(stackOf([1, 1]), ask(4.17));
+  const { edge, pitch, edgeSource, pitchSource } = saidNeeds(screwNeeds(stackOf([1, 1]), ask(4.17)));
   expect(edge).toBeCloseTo(6.3, 1);
   expect(pitch).toBeCloseTo(12.5, 1);
   for (const source of [edgeSource, pitchSource]) expect(source).toContain('from memory');

@@ -1,4 +1,5 @@
 import type { Finding, JobPlan } from '@tinwright/core';
+import { tellFindings } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
@@ -45,16 +46,16 @@ export function cautionsFor(
 }
 
 /** True for what is told with the cautions; what sizes come out at stands on the inspection sheet. */
-export const isTold = ({ code }: Finding): boolean => code !== 'tolerance';
+export const isTold = ({ code }: Pick<Finding, 'code'>): boolean => code !== 'tolerance';
 
 /** The sheet of cautions: what can hurt, no answer to what it carries, and what to know about this job. */
 export function cautionFlows(
-  { plan, words, setting }: PacketKit,
+  { plan, words, setting, language }: PacketKit,
   making: Pick<Making, 'shop' | 'assumed' | 'findings'>,
 ): readonly Flowing[] {
   const w = words.cautions;
   const list = cautionsFor(plan, making).map((name) => w.all[name]);
-  const told = making.findings.filter(isTold);
+  const told = tellFindings(making.findings.filter(isTold), plan.job.units, language);
   return [
     tableFlow(
       {
@@ -76,8 +77,7 @@ export function cautionFlows(
                 { title: w.findingColumns.what, grows: true },
                 { title: w.findingColumns.fix, grows: true },
               ],
-              rows: told.map((f) => [f.part, `${w.severity[f.severity]}: ${f.message}`, f.fix]),
-              notes: w.findingsIn === '' ? [] : [w.findingsIn],
+              rows: told.map((f) => [f.part ?? '', `${w.severity[f.severity]}: ${f.message}`, f.fix]),
             },
             setting,
           ),

@@ -206,7 +206,6 @@ export const ENGLISH_PACKET: PacketWords = {
     findings: 'What to know about this job before cutting',
     findingColumns: { part: 'part', what: 'what', fix: 'what to do' },
     severity: { error: 'error', warning: 'warning', note: 'note' },
-    findingsIn: '',
   },
   cuts: {
     heading: 'Blanks to shear',

@@ -204,7 +204,6 @@ export const GERMAN_PACKET: PacketWords = {
     findings: 'Was man über diesen Auftrag vor dem Schneiden wissen sollte',
     findingColumns: { part: 'Teil', what: 'was', fix: 'was tun' },
     severity: { error: 'Fehler', warning: 'Warnung', note: 'Hinweis' },
-    findingsIn: 'Befunde gibt es nur auf Englisch.',
   },
   cuts: {
     heading: 'Zuschnitte',

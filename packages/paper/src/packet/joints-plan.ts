@@ -1,16 +1,15 @@
 import {
   type Fastener,
-  inWords,
   JobError,
   length3,
   rivetSize,
   type Seated,
   type StackSheet,
-  sayIn,
   sub3,
 } from '@tinwright/core';
 import { explodedPicture } from '@tinwright/files';
 import { letterOf } from '@tinwright/files/internal';
+import { sourceWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';
@@ -106,11 +105,10 @@ function pitchText(own: readonly Fastener[], text: (mm: number) => string): stri
 
 /** Distances each kind of fastener keeps, with their sources. */
 function rulesFlow(
-  { plan, words, plans, dims, setting }: PacketKit,
+  { plan, words, plans, dims, setting, language }: PacketKit,
   seated: readonly Seated[],
 ): readonly Flowing[] {
   const { rules, ruleColumns: c, drill, grip, by } = words.joints;
-  const say = sayIn(plan.job.units);
   const sheetOf = (name: string): readonly StackSheet[] => {
     const part = plan.parts.find((p) => p.name === name);
     return part === undefined
@@ -127,7 +125,7 @@ function rulesFlow(
     const rivet = diameter === undefined ? null : rivetSize(diameter);
     const row = [name, ...[needs.edge, needs.pitch, needs.bend].map(dims.fine)];
     const sources = [needs.edgeSource, needs.pitchSource, needs.bendSource]
-      .map((s) => inWords(s, say))
+      .map((s) => sourceWords(s, plan.job.units, language))
       .filter((s, i, all) => all.indexOf(s) === i);
     const thick = thicknessText(
       stack.reduce((sum, s) => sum + s.thickness, 0),

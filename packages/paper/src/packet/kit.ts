@@ -1,4 +1,5 @@
 import { type JobPlan, MM_PER_INCH, type PartPlan, plainNumber } from '@tinwright/core';
+import type { Language } from '@tinwright/words';
 import type { Setting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import type { PlanWords } from '../plan/words.js';
@@ -11,6 +12,7 @@ export interface PacketKit {
   /** Sets of the object to make. */
   readonly sets: number;
   readonly dims: Dims;
+  readonly language: Language;
   readonly words: PacketWords;
   readonly plans: PlanWords;
   readonly steps: StepWords;

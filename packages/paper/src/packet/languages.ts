@@ -1,4 +1,5 @@
 import { frozen } from '@tinwright/core/internal';
+import type { Language } from '@tinwright/words';
 import { ENGLISH } from '../plan/english.js';
 import { GERMAN } from '../plan/german.js';
 import type { PlanWords } from '../plan/words.js';
@@ -8,9 +9,6 @@ import type { StepWords } from '../steps/words.js';
 import { ENGLISH_PACKET } from './english.js';
 import { GERMAN_PACKET } from './german.js';
 import type { PacketWords } from './words.js';
-
-/** A language a packet can be printed in, by its tag. */
-export type Language = 'en' | 'de';
 
 /** All words of a packet, by language. A new one is its two files and a line here. */
 export const LANGUAGES: Readonly<

@@ -1,5 +1,6 @@
 import type { JobPlan, ToleranceClass } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
+import type { Language } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
@@ -14,7 +15,7 @@ import { cutFlows } from './cut-list.js';
 import { inspectionFlows } from './inspection.js';
 import { jointFlows } from './joints-plan.js';
 import type { PacketKit } from './kit.js';
-import { LANGUAGES, type Language } from './languages.js';
+import { LANGUAGES } from './languages.js';
 import type { Making } from './making.js';
 import { numbered } from './numbered.js';
 import { operationPages } from './operation-pages.js';
@@ -69,7 +70,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
   } = options;
   const { packet: words, plans, steps } = LANGUAGES[language];
   const setting = { face, height: lettering };
-  const kit: PacketKit = { plan, sets, dims: dimsOf(options.dims), words, plans, steps, setting };
+  const kit: PacketKit = { plan, sets, dims: dimsOf(options.dims), language, words, plans, steps, setting };
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
   const given = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
   const sheets = (name: string, title: string, passages: readonly Flowing[], level: 0 | 1 = 0) =>

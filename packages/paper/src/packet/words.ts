@@ -137,7 +137,6 @@ export interface PacketWords {
     readonly findings: string;
     readonly findingColumns: Readonly<Record<'part' | 'what' | 'fix', string>>;
     readonly severity: Readonly<Record<'error' | 'warning' | 'note', string>>;
-    readonly findingsIn: string;
   };
   readonly cuts: {
     readonly heading: string;

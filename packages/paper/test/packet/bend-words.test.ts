@@ -1,9 +1,10 @@
 import { type BendStep, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
+import type { Language } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
 import { planned } from '../../../files/test/samples.js';
 import { bendFacts } from '../../src/packet/bend-facts.js';
 import type { PacketKit } from '../../src/packet/kit.js';
-import { LANGUAGES, type Language } from '../../src/packet/languages.js';
+import { LANGUAGES } from '../../src/packet/languages.js';
 import { makingOf } from '../../src/packet/making.js';
 import { typeface } from '../../src/page/typeface.js';
 import { type DimsName, dimsOf } from '../../src/plan/dims.js';
@@ -21,6 +22,7 @@ function said(shop: Shop, change: Partial<BendStep> = {}, language: Language = '
     plan,
     sets: 1,
     dims: dimsOf(dims),
+    language,
     words,
     plans,
     steps,

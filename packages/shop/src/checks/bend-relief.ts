@@ -1,7 +1,8 @@
 import type { FlatBend, Point, Segment } from '@tinwright/core';
-import { place, segments } from '@tinwright/core';
+import { cite, place, segments } from '@tinwright/core';
 import { wordsFor } from './change.js';
 import type { ShopCheck, Subject } from './check.js';
+import { remark } from './check-findings.js';
 import { distance, nearestOn } from './geometry/closest.js';
 import { boxesApart, faceToFace } from './geometry/facing.js';
 import { panelOf, tangentsOf } from './geometry/panels.js';
@@ -14,42 +15,34 @@ const LEAST = 1; // mm
 const RELIEFS = ['hole', 'relief', 'slot'];
 
 const SOURCES = {
-  strict: {
-    rule: '1/32 in past the tangent lines',
-    by: 'FAA-H-8083-31 ch. 4; 2T + R from the mould line by a design guide',
-  },
-  usual: {
-    rule: 'T + R from the mould line, which ends at the tangent lines,',
-    by: 'design guides',
-  },
-} as const;
+  strict: cite('FAA-H-8083-31 ch. 4', { size: PAST }),
+  usual: cite('design-guides', { rule: 'T + R' }),
+};
+
+const slack = (s: Subject) => Math.min(Infinity, ...rootsOf(s).map((r) => r.past - PAST));
 
 /** Corners where the cut ends where the bends that meet there begin: the metal puckers or tears. */
-export const reliefShallow: ShopCheck = (subject, { profile }) => {
-  const shallow = rootsOf(subject).filter((r) => r.past < PAST - SAME);
-  const [first] = shallow;
-  if (first === undefined || profile === 'usual') return [];
-  const slack = (s: Subject) => Math.min(Infinity, ...rootsOf(s).map((r) => r.past - PAST));
-  const diameter = Math.max(2 * subject.sheet.insideRadius, 25.4 / 8);
-  const where = [...new Set(shallow.map((r) => r.panel))].join(', ');
-  const corners = `${shallow.length} corner${shallow.length === 1 ? '' : 's'} of ${where}`;
-  return [
-    {
-      code: 'relief-shallow',
-      severity: 'note',
-      at: first.at,
-      value: first.past,
-      limit: PAST,
-      unit: 'mm',
-      message: (say) =>
-        `the cut at ${corners} ends ${first.past < SAME ? 'at' : `${say.size(first.past)} past`} the tangent lines of the bends that meet there; ${say.least(PAST)} past them keeps the metal from puckering`,
-      source: bySources(profile, SOURCES),
-      fix: (say) => {
-        const words = wordsFor(subject, RELIEFS, slack).slice(0, 1);
-        return [...words, `drill ${say.size(diameter)} there before cutting`].join(', or ');
-      },
-    },
-  ];
+export const reliefShallow: ShopCheck = {
+  code: 'relief-shallow',
+  remarks: (subject, { profile }) => {
+    const shallow = rootsOf(subject).filter((r) => r.past < PAST - SAME);
+    const [first] = shallow;
+    if (first === undefined || profile === 'usual') return [];
+    return [
+      remark('relief-shallow', 'note', {
+        where: { at: first.at, names: [...new Set(shallow.map((r) => r.panel))] },
+        value: first.past,
+        limit: PAST,
+        unit: 'mm',
+        values: {
+          corners: shallow.length,
+          drill: Math.max(2 * subject.sheet.insideRadius, 25.4 / 8),
+        },
+        source: bySources(profile, SOURCES),
+      }),
+    ];
+  },
+  changes: (subject) => wordsFor(subject, RELIEFS, slack).slice(0, 1),
 };
 
 interface Root {
@@ -96,14 +89,12 @@ export const reliefNarrow: ShopCheck = limitCheck({
       still.flatMap((s) => {
         const face = boxesApart(end, s) < limit ? faceToFace(end, s) : null;
         if (face === null || face.across !== 'gap' || face.length < SAME || face.width >= limit) return [];
-        return [{ at: face.at, value: face.width, limit, what: bend.id }];
+        return [{ at: face.at, value: face.width, limit, names: [bend.id] }];
       }),
     );
   },
-  message: ({ value, limit, what }, say) =>
-    `the cut beside the end of the bend ${what} is ${say.size(value)} wide, ${say.least(limit)} at least`,
-  source: () => 'T and 1 mm at least, from memory',
-  aim: ({ limit }, say) => `cut it ${say.least(limit)} wide`,
+  values: () => ({}),
+  source: () => [cite(null, { rule: 'T, #', size: 1, basis: 'memory' })],
 });
 
 /** The ends of a bend's material, as the outline runs along them. */

@@ -1,4 +1,4 @@
-import type { Point } from '@tinwright/core';
+import { cite, type Point } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { limitCheck } from './limit-check.js';
 
@@ -24,13 +24,8 @@ export const blankLarge: ShopCheck = limitCheck({
     const [best] = sheets
       .map((s) => tightest(flat.blank.max, s as Point))
       .toSorted((a, b) => b.limit - b.value - (a.limit - a.value));
-    return best === undefined ? [] : [{ ...best, at: flat.blank.max, what: 'blank' }];
+    return best === undefined ? [] : [{ ...best, at: flat.blank.max, names: [] }];
   },
-  message: ({ value, limit }, say, { flat }) => {
-    const [x, y] = flat.blank.max;
-    return `a blank of ${say.size(x)} by ${say.size(y)} fits no sheet in the rack: ${say.size(value)}, ${say.most(limit)} at most`;
-  },
-  source: () => 'sheets in the shop file, clamps and edges not taken off',
-  aim: ({ limit }, say) => `keep the blank within ${say.most(limit)} that way`,
-  remedy: () => 'join it from two parts',
+  values: (_, { flat: { blank } }) => ({ x: blank.max[0], y: blank.max[1] }),
+  source: () => [cite('shop-file')],
 });

@@ -2,13 +2,13 @@ import {
   declaredAt,
   form,
   type Leaf,
-  pathText,
   type SizeAdvice,
   sizeAdvice,
   sizesIn,
   stepOf,
   type Unit,
   unfold,
+  type WordAdvice,
   wordAdvice,
 } from '@tinwright/core';
 import type { Subject } from './check.js';
@@ -59,14 +59,12 @@ export function wordsFor(
   subject: Subject,
   words: readonly string[],
   slack: (s: Subject) => number,
-): readonly string[] {
+): readonly WordAdvice[] {
   const room = (params: unknown) => {
     const other = altered(subject, params);
     return other === null ? null : slack(other) + 1e-9;
   };
   const taken = ({ path }: Leaf<string>) =>
     words.filter((w) => declaredAt(subject.family.values, path)?.options.includes(w));
-  return wordAdvice(subject.params, room, taken).flatMap(({ path, words: good }) =>
-    good.map((w) => `set ${pathText(path)}: ${w}`),
-  );
+  return wordAdvice(subject.params, room, taken);
 }

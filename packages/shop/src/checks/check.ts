@@ -1,4 +1,4 @@
-import type { PartPlan, Remark } from '@tinwright/core';
+import type { Change, PartPlan, Remark, Unit } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
 
 /** A planned part as a rule sees it. Lengths mm. */
@@ -8,4 +8,16 @@ export type Subject = Pick<
 >;
 
 /** A rule of good making: looks at one part as a shop would make it. */
-export type ShopCheck = (subject: Subject, shop: Shop) => readonly Remark[];
+export interface ShopCheck {
+  readonly code: string;
+  readonly remarks: (subject: Subject, shop: Shop) => readonly Remark[];
+  /** Values of the job that would pass, found by trying them, each by itself; asked for apart, since it takes time. @param unit sizes found are steps of it */
+  readonly changes: (subject: Subject, shop: Shop, unit: Unit) => readonly Change[];
+}
+
+/** A rule that no single value of the job is asked to mend. */
+export const plainCheck = (code: string, remarks: ShopCheck['remarks']): ShopCheck => ({
+  code,
+  remarks,
+  changes: () => [],
+});

@@ -1,5 +1,5 @@
 import type { FormedPanel } from '@tinwright/core';
-import { dot3, type Point, panelPrisms, prismDistanceUpTo } from '@tinwright/core';
+import { cite, dot3, type Point, panelPrisms, prismDistanceUpTo } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck, Subject } from './check.js';
 import { distance } from './geometry/closest.js';
@@ -20,14 +20,8 @@ export const cornerGap: ShopCheck = limitCheck({
   unit: 'mm',
   bound: 'least',
   places: (subject, shop) => gaps(subject, leastGap(shop)),
-  message: ({ value, limit, what }, say) =>
-    `${say.size(value)} left between ${what} once formed, ${say.least(limit)} at least`,
-  source: (_, __, shop) =>
-    leastGap(shop) === HAND
-      ? '0.5 mm on a hand brake, from memory'
-      : '0.1 to 0.3 mm for laser-cut parts from a press brake, from memory',
-  aim: ({ limit }, say) => `leave ${say.least(limit)} there`,
-  remedy: () => 'file the edges back before bending',
+  values: () => ({}),
+  source: (_, __, shop) => [cite(null, { size: leastGap(shop), basis: 'memory' })],
 });
 
 function gaps({ formed, flat, part, sheet }: Subject, least: number): readonly Place[] {
@@ -47,7 +41,7 @@ function gaps({ formed, flat, part, sheet }: Subject, least: number): readonly P
           at: cornerOf(panelOf(flat, p).shape, panelOf(flat, q).shape),
           value: found,
           limit: least,
-          what: `${p} and ${q}`,
+          names: [p, q],
         },
       ];
     }),

@@ -1,4 +1,4 @@
-import type { Point } from '@tinwright/core';
+import { cite, type Point } from '@tinwright/core';
 import { thicknessLimit } from '../machines/capacity.js';
 import { tightest } from './blank-large.js';
 import type { ShopCheck } from './check.js';
@@ -9,7 +9,7 @@ interface Cut extends Place {
 }
 
 /** A blank too large for everything in the shop that could cut it: table, or shear along its longest side. */
-export const cutLarge: ShopCheck = limitCheck<Cut>({
+export const cutLarge: ShopCheck = limitCheck<'cut-large', Cut>({
   code: 'cut-large',
   severity: 'warning',
   unit: 'mm',
@@ -24,11 +24,8 @@ export const cutLarge: ShopCheck = limitCheck<Cut>({
         : [{ ...tightest(flat.blank.max, [table.length, table.width] as Point), machine: table.name }]),
       ...(sheared ? [{ value: longest, limit: shear.length, machine: shear.name }] : []),
     ].toSorted((a, b) => b.limit - b.value - (a.limit - a.value));
-    return ways.slice(0, 1).map((w) => ({ ...w, at: flat.blank.max, what: 'blank' }));
+    return ways.slice(0, 1).map((w) => ({ ...w, at: flat.blank.max, names: [] }));
   },
-  message: ({ value, limit, machine }, say) =>
-    `the blank is ${say.size(value)} long, the ${machine} takes ${say.most(limit)}`,
-  source: () => 'shop file',
-  aim: ({ limit }, say) => `keep the blank within ${say.most(limit)}`,
-  remedy: () => 'cut it with snips or hand shears',
+  values: ({ machine }) => ({ machine }),
+  source: () => [cite('shop-file')],
 });

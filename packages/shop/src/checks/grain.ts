@@ -1,6 +1,7 @@
-import type { FlatBend, Point, Remark, Say } from '@tinwright/core';
+import { cite, type FlatBend, type Point, type Source } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
-import type { ShopCheck, Subject } from './check.js';
+import { plainCheck, type ShopCheck, type Subject } from './check.js';
+import { remark } from './check-findings.js';
 import { middleOf } from './geometry/panels.js';
 import { isHard, isLowCarbon } from './hard.js';
 
@@ -13,7 +14,7 @@ type Axis = 'x' | 'y';
  * Tight bends along the rolling direction, which is the long side of the sheet. Said where it matters: in hard metal,
  * or where a radius is near the least its alloy takes; in low-carbon steel only under that.
  */
-export const grain: ShopCheck = (subject, shop) => {
+export const grain: ShopCheck = plainCheck('grain', (subject, shop) => {
   const { flat, material, sheet } = subject;
   const least = material.leastRadius.at(sheet.thickness);
   const limit = isLowCarbon(material)
@@ -29,37 +30,22 @@ export const grain: ShopCheck = (subject, shop) => {
   }));
   const best = ways.reduce((a, b) => (b.bends.length < a.bends.length ? b : a));
   const worst = (best.bends[0] ?? tight[0]) as FlatBend;
-  const names = best.bends.map((b) => b.id).join(', ');
   return [
-    {
-      code: 'grain',
-      severity: 'note',
-      at: middleOf(worst),
+    remark('grain', 'note', {
+      where: { at: middleOf(worst), names: best.bends.map((b) => b.id) },
       value: worst.insideRadius,
       limit,
       unit: 'mm',
-      message: (say) =>
-        best.bends.length === 0
-          ? `bends of ${say.size(worst.insideRadius)} inside: they run across the rolling direction only with ${best.axis} of the blank along the long side of the sheet`
-          : `${names} of ${say.size(worst.insideRadius)} inside along the rolling direction, whichever way the blank lies`,
+      values: { axis: best.axis, runs: best.bends.length === 0 ? 'across' : 'along' },
       source: sourceOf(subject),
-      fix: (say) => fixOf(best.bends.length === 0, best.axis, limit, say),
-    } satisfies Remark,
+    }),
   ];
-};
+});
 
-function fixOf(clear: boolean, axis: Axis, limit: number, say: Say): string {
-  return clear
-    ? `lay the blank with its ${axis} along the long side of the sheet`
-    : `bend to ${say.least(limit)} inside, or try one along the rolling direction on an offcut`;
-}
-
-function sourceOf({ material }: Subject): string {
-  const why = isHard(material)
-    ? 'bends of hard tempers along the rolling direction, by a design guide'
-    : material.leastRadius.source;
-  return `${why}; ${NEAR} times the least radius is judgement`;
-}
+const sourceOf = ({ material }: Subject): readonly Source[] => [
+  cite(isHard(material) ? 'design-guide' : material.leastRadius.source),
+  cite(null, { rule: `${NEAR} R`, basis: 'judgement' }),
+];
 
 /** Hems of low-carbon steel are folded flat either way; one too tight for its metal is told as that. */
 const matters = ({ hem, insideRadius }: FlatBend, { material, sheet }: Subject): boolean =>

@@ -1,4 +1,4 @@
-import type { FlatBend } from '@tinwright/core';
+import { cite, type FlatBend } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { closest } from './geometry/closest.js';
 import { middleOf, tangentsOf } from './geometry/panels.js';
@@ -22,15 +22,13 @@ export const hemNearBend: ShopCheck = limitCheck({
             at: middleOf(hem),
             value: closest(fold.line, line).distance,
             limit: 5 * sheet.thickness + bend.insideRadius + hem.insideRadius,
-            what: `${hem.id} and ${bend.id}`,
+            names: [hem.id, bend.id],
           },
         ];
       });
     }),
-  message: ({ value, limit, what }, say) =>
-    `${say.size(value)} of wall between the folds ${what}, ${say.least(limit)} at least`,
-  source: () => '5T + R + radius of the hem, by a design guide',
-  aim: ({ limit }, say) => `leave ${say.least(limit)} between them`,
+  values: () => ({}),
+  source: () => [cite('design-guide', { rule: '5T + R + R(hem)' })],
 });
 
 /** Tangent lines round the wall a hem is on, the hem's own first. */

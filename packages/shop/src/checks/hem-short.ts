@@ -1,4 +1,4 @@
-import type { FlatBend } from '@tinwright/core';
+import { cite, type FlatBend } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { panelNamed } from './geometry/sides.js';
@@ -6,9 +6,9 @@ import { limitCheck } from './limit-check.js';
 import { bySources } from './profiles.js';
 
 const SOURCES = {
-  strict: { rule: '6T', by: 'design guides' },
-  usual: { rule: '4T', by: 'general practice, from memory' },
-} as const;
+  strict: cite('design-guides', { rule: '6T' }),
+  usual: cite('general-practice', { rule: '4T', basis: 'memory' }),
+};
 
 /** A hem too short to be folded and closed. */
 export const hemShort: ShopCheck = limitCheck({
@@ -21,12 +21,10 @@ export const hemShort: ShopCheck = limitCheck({
       at: middleOf(bend),
       value: Math.max(...panelNamed(part, bend.id).outline.map((e) => e.from[1])),
       limit: (profile === 'strict' ? 6 : 4) * sheet.thickness,
-      what: bend.id,
+      names: [bend.id],
     })),
-  message: ({ value, limit, what }, say) =>
-    `${what} is ${say.size(value)} wide over its fold, ${say.least(limit)} at least`,
+  values: () => ({}),
   source: (_, __, { profile }) => bySources(profile, SOURCES),
-  aim: ({ limit }, say) => `make it ${say.least(limit)} or wider`,
 });
 
 /** A fold back on the wall itself; a wired edge is none. */

@@ -1,3 +1,4 @@
+import { cite } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { isLowCarbon } from './hard.js';
@@ -17,11 +18,8 @@ export const hemTight: ShopCheck = limitCheck({
           at: middleOf(bend),
           value: bend.insideRadius,
           limit: material.leastRadius.at(sheet.thickness),
-          what: bend.id,
+          names: [bend.id],
         })),
-  message: ({ value, limit, what }, say, { material, sheet }) =>
-    `${what} is folded to ${say.size(value)} inside, ${material.title} of ${say.size(sheet.thickness)} takes ${say.least(limit)}: it may crack`,
-  source: (_, { material }) => material.leastRadius.source,
-  aim: ({ limit }, say) => `take an open hem with a gap of ${say.least(2 * limit)} or more`,
-  remedy: () => 'try one on an offcut',
+  values: (_, { material, sheet }) => ({ material: material.name, thickness: sheet.thickness }),
+  source: (_, { material }) => [cite(material.leastRadius.source)],
 });

@@ -1,3 +1,4 @@
+import { cite } from '@tinwright/core';
 import type { Profile } from '../machines/shop.js';
 import type { ShopCheck } from './check.js';
 import { distance, nearestOn } from './geometry/closest.js';
@@ -19,12 +20,9 @@ export function leastToBend(
 }
 
 const SOURCES = {
-  strict: { rule: '3T + R', by: 'cautious design guides' },
-  usual: {
-    rule: '2T + R, 2.5T + R from 25 mm',
-    by: 'metal-stamping-die.com and tuanthinh.net design guides',
-  },
-} as const;
+  strict: cite('cautious-guides', { rule: '3T + R' }),
+  usual: cite('metal-stamping-die.com, tuanthinh.net', { rule: '2T + R, 2.5T + R (#)', size: 25 }),
+};
 
 interface NearBend extends Place {
   readonly bend: string;
@@ -32,7 +30,7 @@ interface NearBend extends Place {
 }
 
 /** A hole so near a bend that bending pulls it out of round. */
-export const holeNearBend: ShopCheck = limitCheck<NearBend>({
+export const holeNearBend: ShopCheck = limitCheck<'hole-near-bend', NearBend>({
   code: 'hole-near-bend',
   severity: 'warning',
   unit: 'mm',
@@ -43,18 +41,12 @@ export const holeNearBend: ShopCheck = limitCheck<NearBend>({
         at,
         value: distance(at, nearestOn(line, at)) - radius,
         limit: leastToBend(shop.profile, subject.sheet.thickness, bend.insideRadius, 2 * radius),
-        what: `in ${panel}`,
+        names: [panel],
         bend: bend.id,
         diameter: 2 * radius,
         jointed: joint !== '',
       })),
     ),
-  message: ({ value, limit, what, bend, diameter, jointed }, say) => {
-    const hole = `${jointed ? "a fastener's hole" : 'a hole'} of ${say.size(diameter)} ${what}`;
-    const found = value > 0 ? `ends ${say.size(value)} from` : 'runs into';
-    return `${hole} ${found} the bend ${bend}, ${say.least(limit)} at least`;
-  },
+  values: ({ bend, diameter, jointed }) => ({ bend, diameter, of: jointed ? 'joint' : 'part' }),
   source: (_, __, { profile }) => bySources(profile, SOURCES),
-  aim: ({ limit }, say) => `keep its edge ${say.least(limit)} from the bend`,
-  remedy: () => 'drill it after bending',
 });

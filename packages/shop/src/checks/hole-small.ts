@@ -1,3 +1,4 @@
+import { cite } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { holesOf } from './geometry/panels.js';
 import { isHard } from './hard.js';
@@ -14,13 +15,9 @@ export const holeSmall: ShopCheck = limitCheck({
       at,
       value: 2 * radius,
       limit: (isHard(subject.material) ? 2 : 1) * subject.sheet.thickness,
-      what: `in ${panel}`,
+      names: [panel],
       jointed: joint !== '',
     })),
-  message: ({ value, limit, what }, say, { material }) =>
-    `a hole of ${say.size(value)} ${what}, ${say.least(limit)} at least in ${material.title} of this thickness`,
-  source: () =>
-    "diameter at least T, 2T in hard metal, by a fabricators' page; which metals are hard is judgement",
-  aim: ({ limit }, say) => `make it ${say.least(limit)} or larger`,
-  remedy: () => 'drill it',
+  values: (_, { material }) => ({ material: material.name }),
+  source: () => [cite('fabricators', { rule: 'T, 2T' }), cite(null, { basis: 'judgement' })],
 });

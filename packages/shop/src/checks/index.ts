@@ -1,12 +1,4 @@
-import {
-  type Finding,
-  type JobPlan,
-  type PartPlan,
-  type Severity,
-  saidIn,
-  sortFindings,
-  type Unsaid,
-} from '@tinwright/core';
+import { type Finding, type JobPlan, type PartPlan, type Severity, sortFindings } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import { reliefNarrow, reliefShallow } from './bend-relief.js';
@@ -66,16 +58,27 @@ export const SHOP_CHECKS: readonly ShopCheck[] = frozen([
 
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 
-/** What to know about a part before it is made in a shop, worst first. */
-export function shopFindings(part: PartPlan, shop: Shop): readonly Unsaid[] {
-  return SHOP_CHECKS.flatMap((check) => check(part, shop))
+/** What to know about a part before it is made in a shop, worst first; without changes that would pass. */
+export function shopFindings(part: PartPlan, shop: Shop): readonly Finding[] {
+  return SHOP_CHECKS.flatMap((check) => check.remarks(part, shop))
     .toSorted((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity])
     .map((remark) => ({ ...remark, part: part.name }));
 }
 
-/** Everything to know about a job before it is made in a shop, in the words of the job's unit: by part, worst first. */
+/** Everything to know about a job before it is made in a shop: by part, worst first; without changes that would pass. */
 export function jobFindings(plan: JobPlan, shop: Shop): readonly Finding[] {
   const own = [...plan.parts.flatMap((p) => shopFindings(p, shop)), ...joiningFindings(plan, shop)];
   const order = plan.parts.map((p) => p.name);
-  return sortFindings([...plan.findings, ...own.map((f) => saidIn(plan.job.units, f))], order);
+  return sortFindings([...plan.findings, ...own], order);
+}
+
+/** The findings with the changes of the job that would pass, found by trying them: takes time, so it is asked for apart. */
+export function withChanges(findings: readonly Finding[], plan: JobPlan, shop: Shop): readonly Finding[] {
+  return findings.map((finding) => {
+    const part = plan.parts.find((p) => p.name === finding.part);
+    const check = SHOP_CHECKS.find((c) => c.code === finding.code);
+    return part === undefined || check === undefined
+      ? finding
+      : { ...finding, changes: check.changes(part, shop, plan.job.units) };
+  });
 }

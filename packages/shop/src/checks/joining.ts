@@ -1,5 +1,7 @@
 import {
+  cite,
   type Fastener,
+  type Finding,
   type JobPlan,
   type Placed,
   type Point,
@@ -9,10 +11,10 @@ import {
   reachTo,
   type Seated,
   turn3,
-  type Unsaid,
 } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 import type { Riveter, Shop, SpotWelder } from '../machines/shop.js';
+import { remark } from './check-findings.js';
 import { panelOf } from './geometry/panels.js';
 
 /** A joint with its fasteners as a rule sees it. */
@@ -30,8 +32,7 @@ const SAME = 0.06; // mm between a rivet's diameter and that of a nosepiece
 const spotWelds: JointCheck = (subject, { spotWelder }) => {
   const { joint, from, to } = subject.seated;
   if (joint.by?.kind.name !== 'spot-weld') return [];
-  if (spotWelder === null)
-    return [missing('welder-missing', 'spot welds, and the shop has no spot welder', 'rivet it')];
+  if (spotWelder === null) return [remark('welder-missing', 'warning', MISSING)];
   const sheets = [from, to].map((p) => p.part.formed.thickness);
   return [...tooThick(sheets, spotWelder), ...tooFar(subject, spotWelder)];
 };
@@ -43,17 +44,13 @@ function tooThick(
   const outside = sheets.find((t) => t < least - 1e-9 || t > most + 1e-9);
   if (outside === undefined) return [];
   return [
-    {
-      code: 'welder-sheet',
-      severity: 'warning',
+    remark('welder-sheet', 'warning', {
       value: outside,
       limit: outside < least ? least : most,
       unit: 'mm',
-      message: (say) =>
-        `a sheet of ${say.size(outside)}, the ${name} welds ${say.least(least)} to ${say.most(most)}`,
-      source: 'shop file',
-      fix: (say) => `take sheet of ${say.least(least)} to ${say.most(most)}, or rivet it`,
-    },
+      values: { machine: name, least, most },
+      source: [cite('shop-file')],
+    }),
   ];
 }
 
@@ -68,18 +65,14 @@ function tooFar({ seated, fasteners, plan }: JointSubject, { name, throat }: Spo
     .toSorted((a, b) => b.reach - a.reach)[0];
   if (far === undefined || far.reach <= throat) return [];
   return [
-    {
-      code: 'welder-throat',
-      severity: 'warning',
-      at: onFlat(far.fastener, from, plan),
+    remark('welder-throat', 'warning', {
+      where: { at: onFlat(far.fastener, from, plan) },
       value: far.reach,
       limit: throat,
       unit: 'mm',
-      message: (say) =>
-        `the weld furthest in is ${say.size(far.reach)} from where the arms come in, the throat of the ${name} is ${say.most(throat)}`,
-      source: 'throat in the shop file; steel in it weakens the weld (from memory)',
-      fix: 'weld before the parts in the way are on, or rivet it',
-    },
+      values: { machine: name },
+      source: [cite('shop-file'), cite(null, { basis: 'memory' })],
+    }),
   ];
 }
 
@@ -121,63 +114,49 @@ function onFlat({ on }: Fastener, { piece, part }: Placed, { parts }: JobPlan): 
 
 const blindRivets: JointCheck = ({ seated: { joint } }, { riveter }) => {
   if (joint.by?.kind.name !== 'blind-rivet') return [];
-  if (riveter === null)
-    return [missing('riveter-missing', 'blind rivets, and the shop has no rivet gun', 'screw or weld it')];
+  if (riveter === null) return [remark('riveter-missing', 'warning', MISSING)];
   const { diameter } = joint.by.ask as unknown as { diameter: number };
   if (riveter.diameters.some((d) => Math.abs(d - diameter) <= SAME)) return [];
   return [
-    {
-      code: 'riveter-size',
-      severity: 'warning',
+    remark('riveter-size', 'warning', {
       value: diameter,
       limit: nearest(riveter, diameter),
       unit: 'mm',
-      message: (say) =>
-        `rivets of ${say.size(diameter)}, the ${riveter.name} sets ${riveter.diameters.map(say.size).join(', ')}`,
-      source: 'shop file',
-      fix: (say) => `take rivets of ${say.size(nearest(riveter, diameter))}`,
-    },
+      values: { machine: riveter.name, sets: riveter.diameters },
+      source: [cite('shop-file')],
+    }),
   ];
 };
 
 const nearest = ({ diameters }: Riveter, diameter: number): number =>
   diameters.reduce((a, b) => (Math.abs(b - diameter) < Math.abs(a - diameter) ? b : a));
 
-const missing = (code: string, message: string, fix: string): Remark => ({
-  code,
-  severity: 'warning',
-  message,
-  source: 'shop file',
-  fix,
-});
+const MISSING = { values: {}, source: [cite('shop-file')] };
 
 /** Every rule of joining. A new one is a line here. */
 export const JOINT_CHECKS: readonly JointCheck[] = frozen([spotWelds, blindRivets]);
 
 /** What to know about the joints of a job before they are made in a shop; what several joints share is said once. */
-export function joiningFindings(plan: JobPlan, shop: Shop): readonly Unsaid[] {
+export function joiningFindings(plan: JobPlan, shop: Shop): readonly Finding[] {
   const { assembly } = plan;
   if (assembly === null) return [];
   const all = assembly.seated.flatMap((seated) => {
     const fasteners = assembly.fasteners.filter((f) => f.joint === seated.joint.name);
     const part = seated.from.part.name;
-    return JOINT_CHECKS.flatMap((check) => check({ seated, fasteners, plan }, shop)).map((remark) => ({
+    return JOINT_CHECKS.flatMap((check) => check({ seated, fasteners, plan }, shop)).map((r) => ({
       joint: seated.joint.name,
       part,
-      remark,
+      remark: r,
     }));
   });
-  const worse = ({ value = 0, limit = 0 }: Remark) => Math.abs(value - limit);
+  const worse = ({ value, limit }: Remark) => Math.abs((value ?? 0) - (limit ?? 0));
   return [...new Set(all.map((a) => a.remark.code))].map((code) => {
     const group = all.filter((a) => a.remark.code === code);
-    const { remark, part } = group.reduce((a, b) => (worse(b.remark) > worse(a.remark) ? b : a));
-    const joints = group.map((g) => g.joint).join(', ');
-    const { message } = remark;
+    const { remark: worst, part } = group.reduce((a, b) => (worse(b.remark) > worse(a.remark) ? b : a));
     return {
-      ...remark,
-      part: group.every((g) => g.part === part) ? part : '',
-      message: (say) =>
-        `joint${group.length === 1 ? '' : 's'} ${joints}: ${typeof message === 'string' ? message : message(say)}`,
+      ...worst,
+      where: { ...worst.where, joints: group.map((g) => g.joint) },
+      part: group.every((g) => g.part === part) ? part : null,
     };
   });
 }

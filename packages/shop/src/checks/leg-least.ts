@@ -1,4 +1,4 @@
-import type { FlatBend } from '@tinwright/core';
+import { cite, type FlatBend } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { legFrom, sidesOf } from './geometry/sides.js';
@@ -6,9 +6,9 @@ import { limitCheck } from './limit-check.js';
 import { bySources } from './profiles.js';
 
 const SOURCES = {
-  strict: { rule: '4R', by: 'DIN 6935, from memory' },
-  usual: { rule: '2T + R', by: 'general design practice' },
-} as const;
+  strict: cite('DIN 6935', { rule: '4R', basis: 'memory' }),
+  usual: cite('general-practice', { rule: '2T + R' }),
+};
 
 /** A leg too short for the radius it is bent with. Hems have rules of their own. */
 export const legLeast: ShopCheck = limitCheck({
@@ -25,12 +25,9 @@ export const legLeast: ShopCheck = limitCheck({
           at: middleOf(flat.bends.find((b) => b.id === side.bend) as FlatBend),
           value: legFrom(panel, side, sides),
           limit: profile === 'strict' ? 4 * side.insideRadius : 2 * sheet.thickness + side.insideRadius,
-          what: panel.id,
+          names: [panel.id],
         }));
     }),
-  message: ({ value, limit, what }, say) =>
-    `${what} is ${say.size(value)} long outside, ${say.least(limit)} at least for the radius of its bend`,
+  values: () => ({}),
   source: (_, __, { profile }) => bySources(profile, SOURCES),
-  aim: ({ limit }, say) => `make it ${say.least(limit)} or longer`,
-  remedy: () => 'bend it with a smaller radius',
 });

@@ -1,4 +1,4 @@
-import type { Segment } from '@tinwright/core';
+import { cite, type Segment } from '@tinwright/core';
 import { endsOf } from './bend-relief.js';
 import type { ShopCheck, Subject } from './check.js';
 import { distance, nearestOn } from './geometry/closest.js';
@@ -8,7 +8,6 @@ import { limitCheck, type Place } from './limit-check.js';
 
 const LEAST = 1; // mm
 const DEEP = 5; // widths
-const SOURCE = "by a fabricator's guide";
 
 /** A notch narrower than 1 mm or than the sheet is thick. */
 export const notchNarrow: ShopCheck = limitCheck({
@@ -22,12 +21,10 @@ export const notchNarrow: ShopCheck = limitCheck({
     const ends = subject.flat.bends.flatMap(endsOf);
     return notches(subject, limit, 0)
       .filter((f) => !ends.some((end) => borders(f, end)))
-      .map(({ at, width }) => ({ at, value: width, limit, what: 'notch' }));
+      .map(({ at, width }) => ({ at, value: width, limit, names: [] }));
   },
-  message: ({ value, limit, what }, say) => `a ${what} ${say.size(value)} wide, ${say.least(limit)} at least`,
-  source: () => `1 mm and T at least, ${SOURCE}`,
-  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
-  remedy: () => 'saw it by hand',
+  values: () => ({}),
+  source: () => [cite('fabricator', { rule: 'T, #', size: 1 })],
 });
 
 interface Deep extends Place {
@@ -35,7 +32,7 @@ interface Deep extends Place {
 }
 
 /** A notch much deeper than wide. What the table cannot cut at all is told as that. */
-export const notchDeep: ShopCheck = limitCheck<Deep>({
+export const notchDeep: ShopCheck = limitCheck<'notch-deep', Deep>({
   code: 'notch-deep',
   severity: 'note',
   unit: 'mm',
@@ -47,14 +44,11 @@ export const notchDeep: ShopCheck = limitCheck<Deep>({
         at,
         value: width,
         limit: length / DEEP,
-        what: 'notch',
+        names: [],
         deep: length,
       })),
-  message: ({ value, deep, what }, say) =>
-    `a ${what} ${say.size(value)} wide and ${say.size(deep)} deep: more than ${DEEP} widths is hard to punch or snip`,
-  source: () => `no deeper than ${DEEP} widths, ${SOURCE}`,
-  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
-  remedy: () => 'saw it by hand',
+  values: ({ deep }) => ({ deep, most: DEEP }),
+  source: () => [cite('fabricator', { rule: 'L / 5' })],
 });
 
 /** Gaps in the outline but for slots: a slot is as wide as the sheet that goes in, and as deep as it has to be. */

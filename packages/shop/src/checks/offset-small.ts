@@ -1,4 +1,4 @@
-import { type FlatBend, radians } from '@tinwright/core';
+import { cite, type FlatBend, radians } from '@tinwright/core';
 import type { ShopCheck, Subject } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { between, isOpposite, sidesOf } from './geometry/sides.js';
@@ -38,11 +38,8 @@ export const offsetSmall: ShopCheck = limitCheck({
       at: middleOf(bend),
       value: offset,
       limit: 2 * subject.sheet.thickness,
-      what: panel,
+      names: [panel],
     })),
-  message: ({ value, limit, what }, say) =>
-    `${what} steps over by ${say.size(value)}; up to ${say.most(limit)} takes an offset die, not two bends`,
-  source: () => "offsets up to 2T want an offset die, by a fabricators' page",
-  aim: ({ limit }, say) => `step over by more than ${say.least(limit)}`,
-  remedy: () => 'press it in an offset die',
+  values: () => ({}),
+  source: () => [cite('fabricators', { rule: '2T' })],
 });

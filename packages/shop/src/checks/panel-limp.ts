@@ -1,4 +1,4 @@
-import type { FlatBend } from '@tinwright/core';
+import { cite, type FlatBend } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { legFrom, panelNamed, reachFrom, sidesOf } from './geometry/sides.js';
@@ -27,15 +27,11 @@ export const panelLimp: ShopCheck = limitCheck({
           at: middleOf(flat.bends.find((b) => b.id === id) as FlatBend),
           value: legFrom(panelNamed(part, id), side, own),
           limit: large / SHARE,
-          what: id,
+          names: [id],
           shape,
         },
       ];
     }),
-  message: ({ value, limit, what }, say) =>
-    `${what} is ${say.size(value)} high on a panel of ${say.size(limit * SHARE)}, which gives way while it is bent: ${say.least(limit)} at least`,
-  source: () =>
-    'large panels with tiny flanges, by a design guide; a fiftieth of 300 mm and more is judgement',
-  aim: ({ limit }, say) => `make it ${say.least(limit)} or higher`,
-  remedy: () => 'hold the panel up while it is bent',
+  values: ({ limit }) => ({ panel: limit * SHARE }),
+  source: () => [cite('design-guide'), cite(null, { rule: 'L / 50', basis: 'judgement' })],
 });

@@ -1,4 +1,4 @@
-import { type FlatBend, plainNumber, radians } from '@tinwright/core';
+import { cite, type FlatBend, radians } from '@tinwright/core';
 import type { Brake, Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
 import { leafTools } from '../tools/leaf-tools.js';
@@ -23,7 +23,7 @@ interface Made extends Place {
  * Inside radii no machine of the shop comes near: the legs then come out longer or shorter than laid out. A bend
  * past the angle a machine does is not held against it.
  */
-export const radiusMade: ShopCheck = limitCheck<Made>({
+export const radiusMade: ShopCheck = limitCheck<'radius-made', Made>({
   code: 'radius-made',
   leansOn: ['brake.setBack'],
   severity: 'warning',
@@ -41,17 +41,15 @@ export const radiusMade: ShopCheck = limitCheck<Made>({
         const [best] = ways.toSorted((a, b) => a.value - b.value);
         if (best === undefined) return [];
         return [
-          { ...best, at: middleOf(bend), limit: MOST_OFF, what: bend.id, asked: bend.insideRadius, least },
+          { ...best, at: middleOf(bend), limit: MOST_OFF, names: [bend.id], asked: bend.insideRadius, least },
         ];
       }),
-  message: ({ value, what, asked, made, longer, machine }, say) =>
-    `${what} asks for ${say.size(asked)} inside, the ${machine} makes ${say.size(made)}: its legs come out ${say.size(value)} ${longer > 0 ? 'longer' : 'shorter'} together`,
-  source: ({ limit }) =>
-    `leaf: R = set-back / tan(A/2) − T within its range of set-back, derived; press: R = 0.16 V, makers' tables; ${plainNumber(limit, 2)} mm a bend from memory`,
-  aim: ({ asked, made, least }, say) =>
-    made < least - 1e-6
-      ? `bend it over tools that make ${say.least(Math.max(asked, least))}; this metal needs ${say.least(least)} or more`
-      : `lay it out with insideRadius ${say.size(made)}`,
+  values: ({ asked, made, longer, machine, least }) => ({ asked, made, longer, machine, least }),
+  source: ({ limit }) => [
+    cite(null, { rule: 'R = S / tan(A/2) − T', basis: 'derived' }),
+    cite('makers-tables', { rule: 'R = 0.16 V' }),
+    cite(null, { size: limit, basis: 'memory' }),
+  ],
 });
 
 /** What each machine that turns a bend so far makes of it, mm inside. */

@@ -1,3 +1,4 @@
+import type { Source } from '@tinwright/core';
 import { thicknessLimit } from '../machines/capacity.js';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck, Subject } from './check.js';
@@ -7,20 +8,18 @@ import { fingerThickness } from './machine/leaf.js';
 
 interface Thick extends Place {
   readonly machine: string;
-  readonly source: string;
+  readonly source: readonly Source[];
 }
 
 /** Sheet thicker than a manual gives for box fingers, or than the shear cuts where nothing else does. */
-export const sheetThick: ShopCheck = limitCheck<Thick>({
+export const sheetThick: ShopCheck = limitCheck<'sheet-thick', Thick>({
   code: 'sheet-thick',
   severity: 'error',
   unit: 'mm',
   bound: 'most',
   places: (subject, shop) => [...bending(subject, shop), ...cutting(subject, shop)],
-  message: ({ value, limit, machine }, say, { material }) =>
-    `${material.title} of ${say.size(value)}, the ${machine} takes ${say.most(limit)}`,
+  values: ({ machine }, { material }) => ({ machine, material: material.name }),
   source: ({ source }) => source,
-  aim: ({ limit }, say) => `take sheet of ${say.most(limit)} or thinner`,
 });
 
 /** What the brake's own list does not allow is left to the order of bends. */
@@ -36,7 +35,7 @@ function bending({ sheet, material, flat }: Subject, { brake, press, profile }: 
       at: middleOf(longest),
       value: sheet.thickness,
       limit: limit.value,
-      what: 'bending',
+      names: [],
       machine: brake.name,
       severity: 'warning',
       source: limit.source,
@@ -53,7 +52,7 @@ function cutting({ sheet, material, flat }: Subject, { shear, table }: Shop): re
       at: flat.blank.max,
       value: sheet.thickness,
       limit: thickness,
-      what: 'cutting',
+      names: [],
       machine: shear.name,
       source,
     },

@@ -1,20 +1,24 @@
-import type { Point, Segment } from '@tinwright/core';
+import { cite, type Point, type Segment } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { closest } from './geometry/closest.js';
 import { tangentsOf } from './geometry/panels.js';
 import { slotSides } from './geometry/slots.js';
-import { limitCheck } from './limit-check.js';
+import { limitCheck, type Place } from './limit-check.js';
 import { bySources } from './profiles.js';
 
 const PARALLEL = Math.cos((10 * Math.PI) / 180);
 
 const SOURCES = {
-  strict: { rule: '4T + R beside a bend that runs along the slot, 3T + R else', by: 'memory' },
-  usual: { rule: '2.5T + R', by: 'design guides' },
-} as const;
+  strict: cite(null, { rule: '4T + R, 3T + R', basis: 'memory' }),
+  usual: cite('design-guides', { rule: '2.5T + R' }),
+};
+
+interface Beside extends Place {
+  readonly bend: string;
+}
 
 /** A slot so near a bend that bending spreads it. */
-export const slotNearBend: ShopCheck = limitCheck({
+export const slotNearBend: ShopCheck = limitCheck<'slot-near-bend', Beside>({
   code: 'slot-near-bend',
   severity: 'warning',
   unit: 'mm',
@@ -30,16 +34,14 @@ export const slotNearBend: ShopCheck = limitCheck({
             at: from,
             value: distance,
             limit: times * subject.sheet.thickness + bend.insideRadius,
-            what: `in ${id} beside ${bend.id}`,
+            names: [id],
+            bend: bend.id,
           };
         }),
       );
     }),
-  message: ({ value, limit, what }, say) =>
-    `a slot ${what} ends ${say.size(value)} from the bend, ${say.least(limit)} at least`,
+  values: ({ bend }) => ({ bend }),
   source: (_, __, { profile }) => bySources(profile, SOURCES),
-  aim: ({ limit }, say) => `keep it ${say.least(limit)} from the bend`,
-  remedy: () => 'cut it after bending',
 });
 
 function alongside(a: Segment, b: Segment): boolean {

@@ -1,3 +1,4 @@
+import { cite } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { facing } from './geometry/facing.js';
 import { holesOf } from './geometry/panels.js';
@@ -16,13 +17,11 @@ export const holeUnderTable: ShopCheck = limitCheck({
           at,
           value: 2 * radius,
           limit: table.smallestHole,
-          what: `in ${panel}`,
+          names: [panel],
           jointed: joint !== '',
         })),
-  message: ({ value, limit, what }, say, _, { table }) =>
-    `the ${table?.name} cuts holes of ${say.least(limit)} and larger, there is one of ${say.size(value)} ${what}`,
-  source: () => 'shop file',
-  aim: () => 'let the table mark the centre and drill it',
+  values: (_, __, { table }) => ({ table: table?.name ?? '' }),
+  source: () => [cite('shop-file')],
 });
 
 /** Gaps in the outline narrower than the cutting table's kerf. */
@@ -36,10 +35,7 @@ export const gapUnderKerf: ShopCheck = limitCheck({
       ? []
       : facing(flat.outline, table.kerf, 0)
           .filter((f) => f.across === 'gap')
-          .map(({ at, width }) => ({ at, value: width, limit: table.kerf, what: 'gap' })),
-  message: ({ value, limit, what }, say, _, { table }) =>
-    `a ${what} of ${say.size(value)} in the outline, the kerf of the ${table?.name} is ${say.least(limit)}`,
-  source: () => 'shop file',
-  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
-  remedy: () => 'saw or snip it by hand',
+          .map(({ at, width }) => ({ at, value: width, limit: table.kerf, names: [] })),
+  values: (_, __, { table }) => ({ table: table?.name ?? '' }),
+  source: () => [cite('shop-file')],
 });

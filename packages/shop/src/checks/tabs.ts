@@ -1,10 +1,10 @@
+import { cite } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { type Facing, facing } from './geometry/facing.js';
 import { limitCheck, type Place } from './limit-check.js';
 
 const LEAST = 3.2; // mm
 const LONG = 5; // widths
-const SOURCE = "by a fabricator's guide";
 
 const least = (thickness: number): number => Math.max(LEAST, 2 * thickness);
 
@@ -17,10 +17,9 @@ export const tabNarrow: ShopCheck = limitCheck({
   places: ({ flat, sheet }) =>
     facing(flat.outline, least(sheet.thickness), 0)
       .filter((f) => f.across === 'metal')
-      .map(({ at, width }) => ({ at, value: width, limit: least(sheet.thickness), what: 'strip of metal' })),
-  message: ({ value, limit, what }, say) => `a ${what} ${say.size(value)} wide, ${say.least(limit)} at least`,
-  source: () => `2T and 3.2 mm at least, ${SOURCE}`,
-  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
+      .map(({ at, width }) => ({ at, value: width, limit: least(sheet.thickness), names: [] })),
+  values: () => ({}),
+  source: () => [cite('fabricator', { rule: '2T, #', size: 3.2 })],
 });
 
 interface Tab extends Place {
@@ -28,7 +27,7 @@ interface Tab extends Place {
 }
 
 /** A thin tab much longer than wide. */
-export const tabLong: ShopCheck = limitCheck<Tab>({
+export const tabLong: ShopCheck = limitCheck<'tab-long', Tab>({
   code: 'tab-long',
   severity: 'note',
   unit: 'mm',
@@ -41,14 +40,11 @@ export const tabLong: ShopCheck = limitCheck<Tab>({
         at,
         value: width,
         limit: length / LONG,
-        what: 'tab',
+        names: [],
         long: length,
       })),
-  message: ({ value, long, what }, say) =>
-    `a ${what} ${say.size(value)} wide and ${say.size(long)} long: more than ${LONG} widths bends in handling`,
-  source: () => `no longer than ${LONG} widths, ${SOURCE}; where a tab ends to be thin is judgement`,
-  aim: ({ limit }, say) => `make it ${say.least(limit)} wide`,
-  remedy: () => 'leave it on the sheet until the last cut',
+  values: ({ long }) => ({ long, most: LONG }),
+  source: () => [cite('fabricator', { rule: 'L / 5' }), cite(null, { basis: 'judgement' })],
 });
 
 /** Joined at one end only: the outline goes round the other in a short way. */

@@ -1,31 +1,27 @@
-import { linearTolerance, type Remark, type Say, type ToleranceClass } from '@tinwright/core';
+import { cite, linearTolerance, type Source, type ToleranceClass } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
-import type { ShopCheck, Subject } from './check.js';
+import { plainCheck, type ShopCheck, type Subject } from './check.js';
+import { type ExpectedSize, remark } from './check-findings.js';
 import { cutDeviation } from './iso-9013.js';
 
-interface Expected {
-  readonly value: number;
-  readonly words: (say: Say) => string;
-  readonly source: string;
+interface Expected extends ExpectedSize {
+  readonly source: Source;
 }
 
 /** What sizes of the part are likely to come out at: bent ones by the brake there is, cut ones by the table. */
-export const tolerance: ShopCheck = (subject, shop) => {
+export const tolerance: ShopCheck = plainCheck('tolerance', (subject, shop) => {
   const expected = [...bent(subject, shop), ...cut(subject, shop)];
   const [first] = expected;
   if (first === undefined) return [];
   return [
-    {
-      code: 'tolerance',
-      severity: 'note',
-      value: first.value,
+    remark('tolerance', 'note', {
+      value: first.deviation,
       unit: 'mm',
-      message: (say) => `expect ${expected.map((e) => e.words(say)).join(', ')}`,
-      source: expected.map((e) => e.source).join('; '),
-      fix: 'where a size has to be closer, measure the first piece and correct the next',
-    } satisfies Remark,
+      values: { expected: expected.map(({ source: _, ...e }) => e) },
+      source: expected.map((e) => e.source),
+    }),
   ];
-};
+});
 
 function bent({ formed, flat }: Subject, { brake, press }: Shop): readonly Expected[] {
   if (flat.bends.length === 0 || (brake === null && press === null)) return [];
@@ -36,10 +32,11 @@ function bent({ formed, flat }: Subject, { brake, press }: Shop): readonly Expec
   if (value === null) return [];
   return [
     {
-      value,
-      words: (say) =>
-        `±${say.size(value)} on the bent size of ${say.size(size)} and ±${angle}° on its angles`,
-      source: `ISO 2768-1 class ${of}; which class ${press === null ? 'a hand brake' : 'a press brake'} holds, and its angles, from memory`,
+      on: 'bent',
+      size,
+      deviation: value,
+      angle,
+      source: cite(`ISO 2768-1 class ${of}`, { basis: 'memory' }),
     },
   ];
 }
@@ -52,9 +49,11 @@ function cut({ flat, sheet }: Subject, { table }: Shop): readonly Expected[] {
   if (value === null) return [];
   return [
     {
-      value,
-      words: (say) => `±${say.size(value)} on the cut length of ${say.size(size)}`,
-      source: `ISO 9013 class ${of}, as ${table.process} cuts usually hold, read second-hand`,
+      on: 'cut',
+      size,
+      deviation: value,
+      angle: null,
+      source: cite(`ISO 9013 class ${of}`, { basis: 'second-hand' }),
     },
   ];
 }

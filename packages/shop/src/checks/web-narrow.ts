@@ -1,34 +1,38 @@
-import { segments } from '@tinwright/core';
+import { cite, type Source, segments } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck } from './check.js';
 import { distance, nearestOn } from './geometry/closest.js';
 import { type CutHole, holesOf } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
+import { bySources } from './profiles.js';
 
 interface Web {
   readonly least: number;
-  readonly source: string;
+  readonly source: readonly Source[];
 }
 
 /** Least metal between two cuts by how they are made, mm. */
 function webFor({ table, profile }: Shop, thickness: number): Web {
-  if (table?.process === 'laser')
-    return { least: thickness, source: 'T when laser-cut, by tuanthinh.net; better 1.5T' };
+  if (table?.process === 'laser') return { least: thickness, source: [cite('tuanthinh.net', { rule: 'T' })] };
   if (table?.process === 'plasma')
     return {
       least: Math.max(1.5 * thickness, 2),
-      source: '1.5T and 2 mm when plasma-cut, by newayprecision.com',
+      source: [cite('newayprecision.com', { rule: '1.5T, #', size: 2 })],
     };
-  return profile === 'strict'
-    ? { least: 2 * thickness, source: '2T when punched (profile strict), 1.5T (profile usual), from memory' }
-    : {
-        least: 1.5 * thickness,
-        source: '1.5T when punched (profile usual), 2T (profile strict), from memory',
-      };
+  return { least: (profile === 'strict' ? 2 : 1.5) * thickness, source: bySources(profile, PUNCHED) };
+}
+
+const PUNCHED = {
+  strict: cite(null, { rule: '2T', basis: 'memory' }),
+  usual: cite(null, { rule: '1.5T', basis: 'memory' }),
+};
+
+interface Narrow extends Place {
+  readonly beside: 'hole' | 'edge';
 }
 
 /** Too little metal between a hole and another, or between a hole and the outline. Fasteners keep their own distances. */
-export const webNarrow: ShopCheck = limitCheck({
+export const webNarrow: ShopCheck = limitCheck<'web-narrow', Narrow>({
   code: 'web-narrow',
   severity: 'warning',
   unit: 'mm',
@@ -37,7 +41,7 @@ export const webNarrow: ShopCheck = limitCheck({
     const { least } = webFor(shop, subject.sheet.thickness);
     const edges = segments(subject.flat.outline);
     const holes = holesOf(subject);
-    return holes.flatMap((hole, i): readonly Place[] => {
+    return holes.flatMap((hole, i): readonly Narrow[] => {
       const own = hole.joint === '';
       const others = holes.slice(i + 1).filter((o) => own || o.joint === '');
       const toEdge = Math.min(...edges.map((s) => distance(hole.at, nearestOn(s, hole.at)))) - hole.radius;
@@ -47,17 +51,16 @@ export const webNarrow: ShopCheck = limitCheck({
           at: hole.at,
           value: distance(hole.at, o.at) - hole.radius - o.radius,
           limit: least,
-          what: `two holes in ${hole.panel}`,
+          names: [hole.panel],
+          beside: 'hole' as const,
           jointed: jointed(o),
         })),
         ...(own
-          ? [{ at: hole.at, value: toEdge, limit: least, what: `a hole in ${hole.panel} and the edge` }]
+          ? [{ at: hole.at, value: toEdge, limit: least, names: [hole.panel], beside: 'edge' as const }]
           : []),
       ];
     });
   },
-  message: ({ value, limit, what }, say) =>
-    `${say.size(Math.max(0, value))} of metal between ${what}, ${say.least(limit)} at least`,
+  values: ({ beside }) => ({ beside }),
   source: (_, { sheet }, shop) => webFor(shop, sheet.thickness).source,
-  aim: ({ limit }, say) => `leave ${say.least(limit)} between them`,
 });

@@ -1,3 +1,4 @@
+import { cite } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { distance, nearestOn } from './geometry/closest.js';
 import { tangentsOf } from './geometry/panels.js';
@@ -10,7 +11,7 @@ interface Weld extends Place {
 }
 
 /** A spot weld so near a bend that the shop's electrode meets the wall there. */
-export const weldElectrode: ShopCheck = limitCheck<Weld>({
+export const weldElectrode: ShopCheck = limitCheck<'weld-electrode', Weld>({
   code: 'weld-electrode',
   severity: 'warning',
   unit: 'mm',
@@ -28,16 +29,14 @@ export const weldElectrode: ShopCheck = limitCheck<Weld>({
                 at,
                 value: distance(at, nearestOn(line, at)),
                 limit: spotWelder.electrode / 2 + CLEARANCE,
-                what: `in ${panel}`,
+                names: [panel],
                 bend: bend.id,
                 jointed: true,
               })),
           ),
-  message: ({ value, limit, what, bend }, say) =>
-    `a spot weld ${what} is ${say.size(value)} from the bend ${bend}, ${say.least(limit)} at least for the electrode`,
-  source: () => 'half the electrode in the shop file and 1 mm beside the bend, 1 to 2 is usual, derived',
-  aim: ({ value, limit }, say) =>
-    value > CLEARANCE
-      ? `take electrodes of ${say.most(2 * (value - CLEARANCE))} or thinner`
-      : `leave ${say.least(limit)} beside the bend`,
+  values: ({ value, bend }) => ({
+    bend,
+    electrode: value > CLEARANCE ? 2 * (value - CLEARANCE) : null,
+  }),
+  source: () => [cite('shop-file', { rule: '½ D(electrode) + #', size: 1, basis: 'derived' })],
 });

@@ -1,8 +1,21 @@
-import { inWords, type Say, type Unsaid } from '@tinwright/core';
-import { assumedWords } from '../machines/assumed.js';
-import type { Reason, Sequence } from '../sequence/answer/plan.js';
+import { cite, type Finding, type FindingsOf, remarkOf } from '@tinwright/core';
+import type { CheckFindings } from '../checks/check-findings.js';
+import { assumedOf } from '../machines/assumed.js';
+import type { Mend, Reason, Sequence } from '../sequence/answer/plan.js';
 
-const MOST_MENDS = 3; // told; all of them are in the sequence
+/** What the words of every finding of a shop need besides value, limit and place, by its code. Lengths mm. */
+export interface ShopFindings extends CheckFindings {
+  readonly 'bend-order': {
+    readonly shop: string | null;
+    /** True when every order was looked at. */
+    readonly proved: boolean;
+    readonly reason: Reason | null;
+    readonly mends: readonly Mend[];
+  };
+}
+
+/** A finding of a shop. */
+export type ShopFinding = FindingsOf<ShopFindings>;
 
 /** Values of the shop a reason leans on that a shop file may leave out. */
 const LEANS_ON: Partial<Readonly<Record<Reason['code'], readonly string[]>>> = {
@@ -23,27 +36,25 @@ const LEANS_ON: Partial<Readonly<Record<Reason['code'], readonly string[]>>> = {
 export function orderFindings(
   { part, shop, status, proved, reasons, mends }: Sequence,
   assumed: readonly string[],
-): readonly Unsaid[] {
-  const [reason] = reasons;
+): readonly Finding[] {
+  const [reason = null] = reasons;
   if (status !== 'infeasible') return [];
-  const which = proved ? 'no order of bends works' : 'no order of bends was found';
-  const fix = (say: Say) =>
-    mends.length === 0
-      ? 'Make it from more pieces, bend it elsewhere, or change its sizes'
-      : mends
-          .slice(0, MOST_MENDS)
-          .map((m) => inWords(m.message, say))
-          .join('; or ');
   return [
     {
-      code: 'bend-order',
-      severity: 'error',
       part,
-      ...(reason?.by == null ? {} : { value: reason.by, limit: 0, unit: 'mm' as const }),
-      message: (say) =>
-        `${which} in ${shop === '' ? 'the shop' : shop}${reason ? `: ${inWords(reason.message, say)}` : ''}`,
-      source: `every order tried on the machines of the shop${assumedWords(assumed, (reason && LEANS_ON[reason.code]) ?? [])}`,
-      fix,
+      ...remarkOf('bend-order', 'error', {
+        ...(reason === null || reason.by === null ? {} : { value: reason.by, limit: 0, unit: 'mm' }),
+        values: {
+          shop: shop === '' ? null : shop,
+          proved,
+          reason,
+          mends,
+        } satisfies ShopFindings['bend-order'],
+        source: [
+          cite('planner'),
+          ...assumedOf(assumed, reason === null ? [] : (LEANS_ON[reason.code] ?? [])),
+        ],
+      }),
     },
   ];
 }

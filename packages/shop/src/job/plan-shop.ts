@@ -1,5 +1,5 @@
-import { type Finding, type JobPlan, saidIn, sortFindings } from '@tinwright/core';
-import { jobFindings } from '../checks/index.js';
+import { type Finding, type JobPlan, sortFindings } from '@tinwright/core';
+import { jobFindings, withChanges } from '../checks/index.js';
 import type { Shop } from '../machines/shop.js';
 import type { Sequence } from '../sequence/answer/plan.js';
 import { planSequence } from '../sequence/answer/plan-sequence.js';
@@ -20,12 +20,12 @@ export interface ShopPlan {
 /** Plan the bends of every part of a job in a shop, and hold the job against its machines. Same job, same shop, same plan. */
 export function planShop(plan: JobPlan, shop: Shop): ShopPlan {
   const sequences = plan.parts.map((p) => planSequence(p, shop));
-  const own = sequences.flatMap((s) => orderFindings(s, shop.assumed)).map((f) => saidIn(plan.job.units, f));
+  const own = sequences.flatMap((s) => orderFindings(s, shop.assumed));
   const order = plan.parts.map((p) => p.name);
   return {
     shop,
     sequences,
     batch: batchOf(sequences, shop),
-    findings: sortFindings([...jobFindings(plan, shop), ...own], order),
+    findings: sortFindings([...withChanges(jobFindings(plan, shop), plan, shop), ...own], order),
   };
 }

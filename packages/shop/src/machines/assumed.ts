@@ -1,3 +1,4 @@
+import { cite, type Source } from '@tinwright/core';
 import { DEFAULT_COSTS } from './costs.js';
 import type { Brake, Costs, Press, Riveter, Vise } from './shop.js';
 
@@ -62,11 +63,10 @@ function missing(values: Group, given: Group, path: string): readonly string[] {
   });
 }
 
-/** Those of a rule's values that a shop leaves to be assumed, as the tail of a finding's source; '' when it gives all. */
-export function assumedWords(assumed: readonly string[], leansOn: readonly string[]): string {
+/** Those of a rule's values that a shop leaves to be assumed, as a source of a finding; none when it gives all. */
+export function assumedOf(assumed: readonly string[], leansOn: readonly string[]): readonly Source[] {
   const guessed = assumed.filter((a) =>
     leansOn.some((p) => a === p || a.startsWith(`${p}.`) || p.startsWith(`${a}.`)),
   );
-  if (guessed.length === 0) return '';
-  return `; not given in the shop file, so assumed by judgement or from memory: ${guessed.join(', ')}`;
+  return guessed.length === 0 ? [] : [cite(null, { assumed: guessed })];
 }

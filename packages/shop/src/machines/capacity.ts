@@ -1,4 +1,4 @@
-import { MATERIALS, type Material } from '@tinwright/core';
+import { cite, MATERIALS, type Material, type Source } from '@tinwright/core';
 
 /** Thickest sheet of a material that a machine takes over its full length. mm */
 export interface Capacity {
@@ -9,7 +9,7 @@ export interface Capacity {
 /** The thickest sheet of a material, and where the figure comes from. */
 export interface Limit {
   readonly thickness: number;
-  readonly source: string;
+  readonly source: readonly Source[];
 }
 
 /** Greatest tensile strength of a material, N/mm²: what a capacity has to be held against. */
@@ -23,7 +23,7 @@ const strength = ({ tensile }: Material): number => tensile[1];
  */
 export function thicknessLimit(list: readonly Capacity[], material: Material): Limit {
   const own = list.find((c) => c.material === material.name);
-  if (own !== undefined) return { thickness: own.thickness, source: 'shop file' };
+  if (own !== undefined) return { thickness: own.thickness, source: [cite('shop-file')] };
   const rows = list.map((c) => ({ ...c, rm: strengthOf(c.material) }));
   const away = (rm: number) => Math.abs(Math.log(rm / strength(material)));
   const near = rows.reduce((a, b) => (away(b.rm) < away(a.rm) ? b : a));
@@ -31,7 +31,7 @@ export function thicknessLimit(list: readonly Capacity[], material: Material): L
   const carried = near.thickness * Math.sqrt(near.rm / strength(material));
   return {
     thickness: Math.min(most, carried),
-    source: `shop file for ${near.material}, carried over by strength (equal bending moment, derived)`,
+    source: [cite('shop-file', { rule: `T · √(Rm(${near.material}) / Rm)`, basis: 'derived' })],
   };
 }
 

@@ -1,6 +1,7 @@
 // Values a shop file may leave out come from judgement or memory: a finding that leans on them says so.
 import { planJob, readJob } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
+import { told } from '../../../../tests/kit/told.js';
 import { planShop, readShop } from '../../src/index.js';
 
 const BRAKE = {
@@ -18,7 +19,7 @@ const job = planJob(
 );
 const sourceOf = (brake: object) => {
   const shop = readShop({ units: 'mm', brake: { ...BRAKE, ...brake } });
-  return planShop(job, shop).findings.find((f) => f.code === 'bend-order')?.source ?? null;
+  return told(planShop(job, shop).findings.find((f) => f.code === 'bend-order'))?.source ?? null;
 };
 const FINGER = { foot: 36, upright: 22, noseAngle: 45, noseRadius: 0.5 };
 

@@ -3,7 +3,6 @@ import {
   type AnyFamily,
   asked,
   defineFamily,
-  type Finding,
   flange,
   hole,
   type Outline,
@@ -11,12 +10,13 @@ import {
   panel,
   polygon,
   rectangle,
-  saidIn,
   slot,
   type Unit,
   value,
 } from '@tinwright/core';
-import { DEFAULT_SHOP, type Shop, shopFindings } from '../../src/index.js';
+import type { ToldFinding } from '@tinwright/words';
+import { told } from '../../../../tests/kit/told.js';
+import { DEFAULT_SHOP, SHOP_CHECKS, type Shop, shopFindings } from '../../src/index.js';
 import { planned } from '../shops.js';
 
 /** A sheet of another metal, thickness or inside radius, for `planned`. */
@@ -134,12 +134,16 @@ export const TEST_FAMILIES: readonly AnyFamily[] = [holed, slotted, cut, lanced,
 /** One of the test families planned. */
 export const testPart = (part: object, job: object = {}): PartPlan => planned(part, job, TEST_FAMILIES);
 
-/** All findings of a part in a shop, said in a unit. */
+/** All findings of a part in a shop with changes that pass, in English and a unit. */
 export const findingsOf = (
   plan: PartPlan,
   shop: Shop = DEFAULT_SHOP,
   unit: Unit = 'mm',
-): readonly Finding[] => shopFindings(plan, shop).map((f) => saidIn(unit, f));
+): readonly ToldFinding[] =>
+  shopFindings(plan, shop).map((f) => {
+    const check = SHOP_CHECKS.find((c) => c.code === f.code);
+    return told({ ...f, changes: check?.changes(plan, shop, unit) ?? [] }, unit);
+  });
 
 /** The finding of a rule, undefined where it has none. */
 export const found = (
@@ -147,7 +151,7 @@ export const found = (
   plan: PartPlan,
   shop: Shop = DEFAULT_SHOP,
   unit: Unit = 'mm',
-): Finding | undefined => findingsOf(plan, shop, unit).find((f) => f.code === code);
+): ToldFinding | undefined => findingsOf(plan, shop, unit).find((f) => f.code === code);
 
 export const STRICT: Shop = { ...DEFAULT_SHOP, profile: 'strict' };
 export const USUAL: Shop = { ...DEFAULT_SHOP, profile: 'usual' };

@@ -67,7 +67,7 @@ const CASES: readonly Case[] = [
     value: 3.5,
     limit: 3.5,
     severity: 'warning',
-    source: /2\.5T \+ R from 25 mm/,
+    source: /2\.5T \+ R \(25 mm\)/,
   },
   {
     code: 'slot-near-bend',
@@ -78,7 +78,7 @@ const CASES: readonly Case[] = [
     value: 4,
     limit: 4,
     severity: 'warning',
-    source: /^4T \+ R .*3T \+ R else by memory/,
+    source: /^4T \+ R, 3T \+ R, from memory/,
   },
   {
     code: 'slot-near-bend',
@@ -115,7 +115,7 @@ const CASES: readonly Case[] = [
     value: 1.5,
     limit: 1.5,
     severity: 'warning',
-    source: /at least T, 2T in hard metal, by a fabricators' page/,
+    source: /^T, 2T by fabricators' pages/,
   },
   {
     code: 'hole-small',
@@ -160,7 +160,7 @@ const CASES: readonly Case[] = [
     value: 1.2,
     limit: 1.2,
     severity: 'warning',
-    source: /^T when laser-cut/,
+    source: /^T by tuanthinh\.net$/,
   },
   {
     code: 'web-narrow',
@@ -171,7 +171,7 @@ const CASES: readonly Case[] = [
     value: 2,
     limit: 2,
     severity: 'warning',
-    source: /1\.5T and 2 mm when plasma-cut/,
+    source: /^1\.5T, 2 mm by newayprecision\.com$/,
   },
   {
     code: 'web-narrow',
@@ -183,7 +183,7 @@ const CASES: readonly Case[] = [
     value: 2,
     limit: 2,
     severity: 'warning',
-    source: /^2T when punched \(profile strict\), 1\.5T \(profile usual\), from memory$/,
+    source: /^2T, from memory \(profile strict\); 1\.5T, from memory \(profile usual\)$/,
   },
   {
     code: 'web-narrow',
@@ -195,7 +195,7 @@ const CASES: readonly Case[] = [
     value: 1.5,
     limit: 1.5,
     severity: 'warning',
-    source: /^1\.5T when punched \(profile usual\), 2T \(profile strict\), from memory$/,
+    source: /^1\.5T, from memory \(profile usual\); 2T, from memory \(profile strict\)$/,
   },
   {
     code: 'notch-narrow',
@@ -206,7 +206,7 @@ const CASES: readonly Case[] = [
     value: 1,
     limit: 1,
     severity: 'warning',
-    source: /1 mm and T at least, by a fabricator's guide/,
+    source: /^T, 1 mm by a fabricator's guide$/,
   },
   {
     code: 'notch-narrow',
@@ -217,7 +217,7 @@ const CASES: readonly Case[] = [
     value: 1.5,
     limit: 1.5,
     severity: 'warning',
-    source: /1 mm and T/,
+    source: /^T, 1 mm/,
   },
   {
     code: 'notch-deep',
@@ -228,7 +228,7 @@ const CASES: readonly Case[] = [
     value: 4,
     limit: 4,
     severity: 'note',
-    source: /no deeper than 5 widths/,
+    source: /^L \/ 5 by a fabricator's guide/,
   },
   {
     code: 'tab-narrow',
@@ -239,7 +239,7 @@ const CASES: readonly Case[] = [
     value: 3.2,
     limit: 3.2,
     severity: 'warning',
-    source: /2T and 3\.2 mm at least/,
+    source: /^2T, 3\.2 mm by a fabricator's guide/,
   },
   {
     code: 'tab-narrow',
@@ -250,7 +250,7 @@ const CASES: readonly Case[] = [
     value: 4,
     limit: 4,
     severity: 'warning',
-    source: /2T and 3\.2 mm at least/,
+    source: /^2T, 3\.2 mm by a fabricator's guide/,
   },
   {
     code: 'tab-long',
@@ -261,7 +261,7 @@ const CASES: readonly Case[] = [
     value: 10,
     limit: 10,
     severity: 'note',
-    source: /no longer than 5 widths/,
+    source: /^L \/ 5 by a fabricator's guide/,
   },
   {
     code: 'hem-short',
@@ -296,7 +296,7 @@ const CASES: readonly Case[] = [
     value: 6,
     limit: 6,
     severity: 'warning',
-    source: /5T \+ R \+ radius of the hem/,
+    source: /^5T \+ R \+ R\(hem\)/,
   },
   {
     code: 'hem-tight',
@@ -318,7 +318,7 @@ const CASES: readonly Case[] = [
     value: 12,
     limit: 12,
     severity: 'warning',
-    source: /^4R by DIN 6935, from memory \(profile strict\); 2T \+ R by general design practice/,
+    source: /^4R by DIN 6935, from memory \(profile strict\); 2T \+ R by general practice/,
   },
   {
     code: 'leg-short',
@@ -330,7 +330,7 @@ const CASES: readonly Case[] = [
     value: 5,
     limit: 5,
     severity: 'warning',
-    source: /^2T \+ R by general design practice \(profile usual\)/,
+    source: /^2T \+ R by general practice \(profile usual\)/,
   },
   {
     code: 'flange-low',
@@ -342,7 +342,7 @@ const CASES: readonly Case[] = [
     value: 8,
     limit: 8,
     severity: 'note',
-    source: /design guide; .* is judgement/,
+    source: /design guide; L \/ 50, judgement/,
   },
   {
     code: 'radius-made',
@@ -353,7 +353,7 @@ const CASES: readonly Case[] = [
     value: 0.2,
     limit: 0.2,
     severity: 'warning',
-    source: /R = set-back \/ tan\(A\/2\) − T/,
+    source: /R = S \/ tan\(A\/2\) − T, derived/,
   },
   {
     code: 'offset-small',
@@ -365,7 +365,7 @@ const CASES: readonly Case[] = [
     value: 2,
     limit: 2,
     severity: 'warning',
-    source: /offset die, by a fabricators' page/,
+    source: /^2T by fabricators' pages/,
   },
   {
     code: 'blank-large',
@@ -377,7 +377,7 @@ const CASES: readonly Case[] = [
     value: 2000,
     limit: 2000,
     severity: 'error',
-    source: /sheets in the shop file/,
+    source: /^shop file$/,
   },
   {
     code: 'cut-large',
@@ -413,7 +413,7 @@ const CASES: readonly Case[] = [
     value: 0.5,
     limit: 0.5,
     severity: 'warning',
-    source: /0\.5 mm on a hand brake, from memory/,
+    source: /^0\.5 mm, from memory/,
   },
   {
     code: 'corner-gap',
@@ -425,7 +425,7 @@ const CASES: readonly Case[] = [
     value: 0.1,
     limit: 0.1,
     severity: 'warning',
-    source: /0\.1 to 0\.3 mm for laser-cut parts from a press brake, from memory/,
+    source: /^0\.1 mm, from memory/,
   },
   {
     code: 'relief-narrow',
@@ -436,7 +436,7 @@ const CASES: readonly Case[] = [
     value: 1.5,
     limit: 1.5,
     severity: 'warning',
-    source: /T and 1 mm at least, from memory/,
+    source: /^T, 1 mm, from memory/,
   },
 ];
 

@@ -1,6 +1,7 @@
-import { allowanceAtK, JobError, MM_PER_INCH, saidIn } from '@tinwright/core';
+import { allowanceAtK, JobError, MM_PER_INCH } from '@tinwright/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { told } from '../../../../tests/kit/told.js';
 import { fitFindings, fitStrips, type MeasuredStrips, readMeasured } from '../../src/index.js';
 import { simulated, type Truth } from './simulate.js';
 
@@ -95,7 +96,7 @@ describe('several strips', () => {
     expect(fit.row.k).toBeCloseTo(0.40031, 5);
     expect(fit.strips.map((s) => s.contradicts)).toEqual([[], [], [], ['lengths']]);
     expect(fit.strips[3]?.deduction).toBeCloseTo(1.5, 10);
-    const [first] = fitFindings(fit, measured).map((f) => saidIn('mm', f));
+    const [first] = fitFindings(fit, measured).map((f) => told(f));
     expect(first).toMatchObject({ code: 'strip-contradicts', severity: 'error', part: 'fourth', unit: 'mm' });
     expect(first?.message).toContain('1.5 mm off');
   });
@@ -110,7 +111,7 @@ describe('several strips', () => {
     const fit = fitStrips(read(set));
     expect(fit.strips.map((s) => s.contradicts)).toEqual([[], [], [], ['angles']]);
     expect(fit.row.springback).toBeCloseTo((91 + 91.2 + 90.9) / 3 - 90, 10);
-    const [first] = fitFindings(fit, read(set)).map((f) => saidIn('mm', f));
+    const [first] = fitFindings(fit, read(set)).map((f) => told(f));
     expect(first?.message).toContain('would open by 7 deg at 90 deg, the fit by 1.03 deg');
   });
 
@@ -251,7 +252,7 @@ describe('what no strip can measure is refused with its place', () => {
 describe('what to know of a fit', () => {
   test('few strips, and a narrow one', () => {
     const measured = read([{ flat: 100, legs: [52, 52.03], angle: 90, width: 12 }]);
-    const found = fitFindings(fitStrips(measured), measured).map((f) => saidIn('mm', f));
+    const found = fitFindings(fitStrips(measured), measured).map((f) => told(f));
     expect(found.map((f) => f.code)).toEqual(['strip-narrow', 'strip-few']);
     expect(found[0]).toMatchObject({ value: 12, limit: 16, fix: 'bend a strip 16 mm wide or more' });
   });
@@ -264,7 +265,7 @@ describe('what to know of a fit', () => {
       );
     const closing = (measured: MeasuredStrips) =>
       fitFindings(fitStrips(measured), measured)
-        .map((f) => saidIn('mm', f))
+        .map((f) => told(f))
         .filter((f) => f.code === 'strip-closes');
 
     test('98.5 of 90 set: each is an error, and says what to give', () => {

@@ -1,14 +1,12 @@
-import type { Material } from '@tinwright/core';
+import { cite, type Material, type Source } from '@tinwright/core';
 import { thicknessLimit } from '../../machines/capacity.js';
 import type { Brake } from '../../machines/shop.js';
 import { gaugesLess } from './gauges.js';
 
-const MANUAL = "a 4 ft brake's printed manual: rated with a flange of 25 mm over its full length";
-
 /** A number with where it comes from. */
 export interface Sourced {
   readonly value: number;
-  readonly source: string;
+  readonly source: readonly Source[];
 }
 
 /**
@@ -23,6 +21,6 @@ export function fingerThickness(brake: Brake, material: Material): Sourced {
   const listed = stainless ? Math.min(thickness, gaugesLess(steel.thickness, 4)) : thickness;
   return {
     value: gaugesLess(listed, 2),
-    source: `${source}; 2 gauges less with box fingers${stainless ? ', 4 less on stainless' : ''} by ${MANUAL} (profile strict; take profile usual when the shop file counts the fingers in)`,
+    source: [...source, cite('brake-manual', { rule: stainless ? '−6 ga' : '−2 ga', profile: 'strict' })],
   };
 }

@@ -1,0 +1,157 @@
+import type { CoreFindings } from '@tinwright/core';
+import type { Tellings } from './telling.js';
+
+const CUT = 'die Stellen sind schon geschnitten: beim nächsten Stück daran denken';
+const RIVET_IT = 'nieten oder Dicken nehmen, die näher beieinander liegen';
+
+/** What the core finds, in German. */
+export const GERMAN_CORE: Tellings<CoreFindings> = {
+  'radius-small': {
+    message: ({ value, limit, names, material, thickness }, t) =>
+      `Innenradius ${t.size(value)} bei ${names.join(', ')}; für ${t.material(material)} von ${t.size(thickness)} sind es mindestens ${t.least(limit)}`,
+    aim: ({ limit }, t) =>
+      `innen mit ${t.least(limit)} kanten oder erst an einem Reststück quer zur Walzrichtung probieren`,
+  },
+  'no-compensation': {
+    message: ({ value }, t) =>
+      `mit Nennmaßen angerissen: fertige Maße werden größer, je Kantung um bis zu ${t.size(value)}`,
+    aim: () => 'wo es auf Maße ankommt, eine andere Biegeregel nehmen',
+  },
+  'measured-far': {
+    message: ({ size, measured, computed, value }, t) =>
+      `${size} mit ${t.size(measured)} gemessen, berechnet ${t.size(computed)}: ${t.size(value)} auseinander`,
+    aim: () => 'noch einmal messen; stimmt es, Blech und Kantungen prüfen',
+  },
+  'piece-loose': {
+    message: ({ piece }) => `${piece} ist mit nichts verbunden`,
+    aim: () => 'eine Verbindung angeben oder die Stückzahl verringern',
+  },
+  'pieces-differ': {
+    message: ({ quantity }) =>
+      `die ${quantity} Stücke werden an verschiedenen Stellen verbunden; die gemeinsame Abwicklung trägt alle Anrisse`,
+    aim: () => 'an jedem gleich viele Verbindungen verlangen oder eigene Teile daraus machen',
+  },
+  'loop-open': {
+    message: ({ ends: [a, b], tilt, into, gap, aside, limit }, t) => {
+      const wrong = [
+        ...(tilt === null ? [] : [`die Teile stehen ${t.number(tilt, 2)}° zueinander`]),
+        ...(into === null ? [] : [`die Teile laufen ${t.size(into)} ineinander`]),
+        ...(gap === null ? [] : [`ein Spalt von ${t.size(gap)} bleibt offen, höchstens ${t.most(limit)}`]),
+        ...(aside === null ? [] : [`die Anlageflächen liegen ${t.size(aside)} nebeneinander`]),
+      ];
+      return `die Verbindungen schließen nicht: zwischen ${a} und ${b}: ${wrong.join(' und ')}`;
+    },
+    aim: () => 'ein Maß des Teils um so viel ändern oder es dem anderen Teil folgen lassen',
+  },
+  'joint-empty': {
+    message: ({ ends: [a, b], value, limit }, t) =>
+      value === 0
+        ? `die Flächen von ${a} und ${b} liegen nicht aufeinander, hier kann nichts verbunden werden`
+        : `zwischen ${a} und ${b} bleiben ${t.size(value)} offen, höchstens ${t.most(limit)}: eine Kantung ist im Weg`,
+    aim: ({ value }) =>
+      value === 0
+        ? 'die Maße und die Verschiebung prüfen, die sie zusammenbringen'
+        : 'eines der Maße so ändern, dass es von der Kantung frei bleibt',
+  },
+  'joint-overhang': {
+    message: ({ panel, piece, over, value }, t) =>
+      `${panel} von ${piece} steht ${t.size(value)} über die Kante von ${over}`,
+    aim: ({ over }) => `schmaler machen, ${over} dort breiter machen oder die Ecken runden`,
+  },
+  'overlap-narrow': {
+    message: ({ faces: [a, b], value, limit, toBend, bend }, t) =>
+      `${a} auf ${b} ist schmal: ${t.size(value)} zu Kanten und ${t.size(toBend)} zu Kantungen sind möglich, ${t.size(limit)} und ${t.size(bend)} sind nötig`,
+    aim: ({ more }, t) =>
+      more === null
+        ? CUT
+        : `${t.least(more)} mehr überlappen lassen oder ein kleineres Verbindungsmittel nehmen`,
+  },
+  'pitch-close': {
+    message: ({ count, value, limit }, t) =>
+      `zwei der ${count} Verbindungen stehen ${t.size(value)} auseinander, mindestens ${t.least(limit)}`,
+    aim: ({ most }) =>
+      most === null ? CUT : most === 1 ? 'nur eine verlangen' : `höchstens ${most} verlangen`,
+  },
+  'hole-crowded': {
+    message: ({ parts, value }) =>
+      `Löcher ohne Platz an ${parts.join(', ')}, zu nah an einer Kante oder einem anderen Loch: ${value}; angerissen, nicht geschnitten`,
+    aim: () => 'durch das andere Teil bohren oder an jedem Stück gleich viele verlangen',
+  },
+  'fastener-lost': {
+    message: ({ made, other, value }) =>
+      `${made} ist gefertigt, und ${value} seiner Verbindungsstellen treffen ${other} nicht mehr`,
+    aim: ({ made, other }) => `die Maße von ${other} ändern oder ${made} neu machen`,
+  },
+  'fastener-apart': {
+    message: ({ pieces: [a, b], value }, t) =>
+      `${a} und ${b} sind beide gefertigt, und ihre Verbindungsstellen liegen ${t.size(value)} auseinander`,
+    aim: ({ pieces: [, b] }) => `${b} neu machen oder neue Stellen durch beide bohren`,
+  },
+  'fit-tight': {
+    message: ({ between: [a, b], value, limit }, t) =>
+      `${t.size(value)} zwischen ${t.spot(a)} und ${t.spot(b)}, verlangt sind ${t.size(limit)}`,
+    aim: ({ value, limit }, t) => `${t.least(limit - value)} mehr geben oder weniger Spiel verlangen`,
+  },
+  clash: {
+    message: ({ between: [a, b], value }, t) =>
+      `${t.spot(a)} und ${t.spot(b)} sind am selben Ort, ${t.size(value)} tief`,
+    aim: ({ between: [a, b], by }, t) => `${b.piece} oder ${a.piece} dort um ${t.least(by)} kleiner machen`,
+  },
+  'weld-zinc': {
+    message: ({ weld }) =>
+      weld === 'spot-weld'
+        ? 'verzinktes Blech: Schweißpunkte geben Zinkrauch ab und brauchen mehr Strom und Druck'
+        : 'verzinktes Blech: Lochschweißungen geben Zinkrauch ab',
+    aim: ({ weld }) =>
+      weld === 'spot-weld'
+        ? 'am Schweißpunkt absaugen und Einstellungen an Reststücken probieren oder nieten'
+        : 'das Zink um das Loch entfernen und am Schweißpunkt absaugen oder nieten',
+  },
+  'weld-ratio': {
+    message: ({ thin, thick }, t) =>
+      `Bleche von ${t.size(thin)} und ${t.size(thick)} in einem Schweißpunkt, höchstens 3 zu 1`,
+    aim: () => RIVET_IT,
+  },
+  'weld-thickness': {
+    message: ({ value, least, most }, t) =>
+      `ein Blech von ${t.size(value)} zum Punktschweißen, üblich sind ${t.least(least)} bis ${t.most(most)}`,
+    aim: () => RIVET_IT,
+  },
+  'weld-stack': {
+    message: ({ value }, t) => `ein Paket von ${t.size(value)}, höchstens das Vierfache des dünnsten Blechs`,
+    aim: () => RIVET_IT,
+  },
+  'weld-schedule': {
+    message: ({ material }, t) =>
+      `${t.material(material)}: die Tabellen hier gelten für kohlenstoffarmen Stahl`,
+    aim: ({ weldable }) => (weldable ? 'die Tabelle des Herstellers für dieses Metall nehmen' : 'nieten'),
+  },
+  'weld-layers': {
+    message: ({ value, limit }) =>
+      `${value} Bleche liegen an einem Schweißpunkt aufeinander, ${limit} sind gemeint (ein Umschlag oder eine Lasche dazwischen?)`,
+    aim: () => 'den Punkt neben den Umschlag setzen oder den Umschlag ausklinken',
+  },
+  'weld-throat': {
+    message: ({ value, limit }, t) =>
+      `die Arme reichen ${t.size(limit)} über das Werkstück, der innerste Punkt braucht ${t.size(value)}`,
+    aim: () => 'schweißen, bevor die Teile im Weg sind, oder nieten',
+  },
+  'rivet-grip': {
+    message: ({ rivet, value, grips }, t) =>
+      `ein Niet ${rivet} durch ${t.size(value)}, seine Längen fassen ${grips.map(([a, b]) => `${t.least(a)} bis ${t.most(b)}`).join(' und ')}`,
+    aim: ({ take }) =>
+      take === null
+        ? 'kein Niet der Liste fasst das: dünnere Bleche oder eine andere Verbindung nehmen'
+        : `einen Niet ${take} nehmen, der fasst es`,
+  },
+  'rivet-thin': {
+    message: ({ rivet, limit }, t) =>
+      `ein Niet ${rivet} in einem Blech von ${t.size(limit)}; er soll nicht dünner sein als das dickste Blech`,
+    aim: ({ limit }, t) => `einen Niet von ${t.least(limit)} oder mehr nehmen`,
+  },
+  'rivet-layers': {
+    message: ({ value, limit }) =>
+      `${value} Bleche liegen an einem Niet aufeinander, ${limit} werden gebohrt`,
+    aim: () => 'den Niet neben den Umschlag oder die Lasche setzen',
+  },
+};

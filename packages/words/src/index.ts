@@ -1,0 +1,10 @@
+export {
+  findingEntry,
+  sourceWords,
+  spotWords,
+  type ToldFinding,
+  tellFinding,
+  tellFindings,
+} from './findings/tell-finding.js';
+export type { Language } from './language.js';
+export { MATERIALS } from './materials.js';

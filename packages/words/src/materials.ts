@@ -1,0 +1,47 @@
+import { frozen } from '@tinwright/core/internal';
+import type { Language } from './language.js';
+
+/** Names of the sheet materials as the trade calls them, by their name in a job. */
+interface MaterialWords {
+  readonly 'mild-steel': string;
+  readonly 'galvanised-steel': string;
+  readonly 'stainless-304': string;
+  readonly 'stainless-430': string;
+  readonly 'aluminium-1050-h14': string;
+  readonly 'aluminium-3003-h14': string;
+  readonly 'aluminium-5052-h32': string;
+  readonly 'aluminium-6061-t6': string;
+  readonly copper: string;
+  readonly brass: string;
+  readonly tinplate: string;
+}
+
+/** What the sheet materials are called in every language. */
+export const MATERIALS: Readonly<Record<Language, MaterialWords>> = frozen({
+  en: {
+    'mild-steel': 'cold-rolled mild steel DC01',
+    'galvanised-steel': 'galvanised sheet steel',
+    'stainless-304': 'stainless steel 304 (1.4301)',
+    'stainless-430': 'stainless steel 430 (1.4016)',
+    'aluminium-1050-h14': 'aluminium 1050A-H14',
+    'aluminium-3003-h14': 'aluminium 3003-H14',
+    'aluminium-5052-h32': 'aluminium 5052-H32',
+    'aluminium-6061-t6': 'aluminium 6061-T6',
+    copper: 'copper Cu-DHP R220',
+    brass: 'brass CuZn37 R300',
+    tinplate: 'tinplate T2/T3',
+  },
+  de: {
+    'mild-steel': 'kaltgewalzter Stahl DC01',
+    'galvanised-steel': 'verzinktes Stahlblech',
+    'stainless-304': 'nichtrostender Stahl 304 (1.4301)',
+    'stainless-430': 'nichtrostender Stahl 430 (1.4016)',
+    'aluminium-1050-h14': 'Aluminium 1050A-H14',
+    'aluminium-3003-h14': 'Aluminium 3003-H14',
+    'aluminium-5052-h32': 'Aluminium 5052-H32',
+    'aluminium-6061-t6': 'Aluminium 6061-T6',
+    copper: 'Kupfer Cu-DHP R220',
+    brass: 'Messing CuZn37 R300',
+    tinplate: 'Weißblech T2/T3',
+  },
+});
