@@ -25,6 +25,8 @@ export interface Taste {
   readonly kind: number;
   /** Share of the places that are overlooked. */
   readonly blink: number;
+  /** Nodes looked at in sheets this step has not touched, about; on many sheets not every one is looked at. */
+  readonly look: number;
   readonly random: Random;
 }
 

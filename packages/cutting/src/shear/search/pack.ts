@@ -1,6 +1,7 @@
 import type { Problem } from '../problem.js';
 import { climb } from './climb.js';
 import { type Layout, layoutOf, withSpare } from './layout.js';
+import { leftOut } from './left-out.js';
 import { type Least, largestSpare } from './offcut.js';
 import { type Held, Packing } from './packing.js';
 import { Random } from './random.js';
@@ -93,17 +94,19 @@ class Search {
       const whole = this.held.out.length === 0;
       const budget = whole ? this.held.cost : Number.POSITIVE_INFINITY;
       if (whole) this.dropDearest();
-      let [least, done] = [whole ? 0 : leftOut(packing), false];
+      const areaOut = leftOut(packing.areas.length);
+      let [least, done] = [whole ? 0 : packing.areaOut(), false];
       const taken = climb(packing, {
-        objective: leftOut,
+        objective: areaOut,
         budget,
         random,
         steps: left,
-        reached: (value) => {
+        reached: () => {
           done = packing.out.length === 0;
-          if (value < least || done) {
+          const area = packing.areaOut();
+          if (area < least || done) {
             this.held = packing.hold();
-            least = value;
+            least = area;
           }
           return done;
         },
@@ -143,7 +146,10 @@ class Search {
     const packing = this.reset();
     const { out } = this.held;
     this.steps += climb(packing, {
-      objective: (p) => (p.out.length > out.length ? Number.POSITIVE_INFINITY : objective(p)),
+      objective: {
+        value: (p) => (p.out.length > out.length ? Number.POSITIVE_INFINITY : objective(p)),
+        learn: () => undefined,
+      },
       budget: this.held.cost * (1 + ROUNDING) + ROUNDING,
       random,
       steps: effort.steps[stage],
@@ -180,10 +186,4 @@ class Search {
     this.reset();
     return { ...this.at('neat', 0), sheets: this.sheets() };
   }
-}
-
-function leftOut(packing: Packing): number {
-  let area = 0;
-  for (const item of packing.out) area += packing.areas[item] as number;
-  return area;
 }

@@ -87,6 +87,11 @@ export class Packing {
     this.cost = this.before.cost;
   }
 
+  /** Area of the items left out. */
+  areaOut(): number {
+    return this.out.reduce((sum, item) => sum + (this.areas[item] as number), 0);
+  }
+
   /** What one sheet of a kind costs. */
   costOf(type: number): number {
     return (this.problem.bins[type] as { cost: number }).cost;

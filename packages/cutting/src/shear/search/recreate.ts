@@ -4,19 +4,20 @@ import type { Packing, Slot } from './packing.js';
 import type { Random } from './random.js';
 
 const BLINK = 0.03;
+const LOOK = 60;
 /** A new sheet is as good as a place that wastes this share of it. */
 const OPENING = 0.5;
 
 /** Nothing overlooked, little waste at the seams: for the first plan. */
 export function firstTaste(random: Random): Taste {
-  return { kind: MATCH, blink: 0, random };
+  return { kind: MATCH, blink: 0, look: Number.POSITIVE_INFINITY, random };
 }
 
 /** How the items left out are put back once. */
 export function randomTaste(random: Random): Taste {
   const q = random.next();
   const kind = q < 0.45 ? MATCH : q < 0.7 ? SLACK : q < 0.85 ? TIGHT : SEAM;
-  return { kind, blink: BLINK, random };
+  return { kind, blink: BLINK, look: LOOK, random };
 }
 
 /** Ranks of all items in each of the orders they are put back in: by area, longer side, height, width; largest first. */
@@ -80,13 +81,17 @@ function insert(packing: Packing, item: number, budget: number, taste: Taste): b
   const { slots } = packing;
   const area = packing.areas[item] as number;
   const size = packing.sizeOf[item] as number;
-  for (let i = 0; i < slots.length; i++) {
-    const { tree, barred } = slots[i] as Slot;
-    if (barred[size] === 1) continue;
+  const from = slots.length > 1 ? taste.random.int(slots.length) : 0;
+  let look = taste.look;
+  for (let n = 0; n < slots.length; n++) {
+    const i = n + from < slots.length ? n + from : n + from - slots.length;
+    const { tree, barred, fresh } = slots[i] as Slot;
+    if (barred[size] === 1 || (look < 0 && !fresh)) continue;
     if (tree.room.x * tree.room.y - tree.used < area) {
       barred[size] = 1;
       continue;
     }
+    if (!fresh) look -= tree.length;
     const ways = (packing.problem.bins[tree.type] as Bin).ways[item] as number;
     let any = false;
     if ((ways & 1) !== 0 && bestJoin(tree, i, w, h, taste, spot)) any = true;

@@ -5,6 +5,8 @@ const SHEETS = 3;
 const ITEMS = 8;
 /** Share of the steps that clear whole sheets. */
 const WHOLE = 0.1;
+/** Nodes of the largest tree that is cleared whole; more would take many times longer to fill again. */
+const CLEARED = 32;
 /** Chance to take another piece out of the same sheet, and how often at most. */
 const AGAIN = 0.6;
 const BITES = 5;
@@ -16,7 +18,7 @@ export function ruin(packing: Packing, random: Random): void {
   let left = 1 + random.int(ITEMS);
   for (let q = 0; q < sheets && left > 0 && packing.slots.length > 0; q++) {
     const index = random.int(packing.slots.length);
-    if (whole) left -= packing.remove(index, 0);
+    if (whole && (packing.slots[index] as Slot).tree.length <= CLEARED) left -= packing.remove(index, 0);
     else left -= bite(packing, index, left, random);
   }
 }
