@@ -2,6 +2,7 @@ import type { Bin, Item, Problem } from '../problem.js';
 import { bestJoin, MATCH, SEAM, SLACK, type Spot, type Taste, TIGHT } from './best-join.js';
 import type { Packing, Slot } from './packing.js';
 import type { Random } from './random.js';
+import type { SlackTree } from './slack-tree.js';
 
 const BLINK = 0.03;
 const LOOK = 60;
@@ -76,30 +77,10 @@ export function recreate(packing: Packing, budget: number, taste: Taste): void {
 }
 
 function insert(packing: Packing, item: number, budget: number, taste: Taste): boolean {
-  const spot: Spot = { score: Infinity, tree: -1, node: -1, direction: 0, w: 0, h: 0 };
-  const { w, h } = packing.problem.items[item] as { w: number; h: number };
-  const { slots } = packing;
-  const area = packing.areas[item] as number;
-  const size = packing.sizeOf[item] as number;
-  const from = slots.length > 1 ? taste.random.int(slots.length) : 0;
-  let look = taste.look;
-  for (let n = 0; n < slots.length; n++) {
-    const i = n + from < slots.length ? n + from : n + from - slots.length;
-    const { tree, barred, fresh } = slots[i] as Slot;
-    if (barred[size] === 1 || (look < 0 && !fresh)) continue;
-    if (tree.room.x * tree.room.y - tree.used < area) {
-      barred[size] = 1;
-      continue;
-    }
-    if (!fresh) look -= tree.length;
-    const ways = (packing.problem.bins[tree.type] as Bin).ways[item] as number;
-    let any = false;
-    if ((ways & 1) !== 0 && bestJoin(tree, i, w, h, taste, spot)) any = true;
-    if ((ways & 2) !== 0 && bestJoin(tree, i, h, w, taste, spot)) any = true;
-    if (!any) barred[size] = 1;
-  }
+  const spot = bestSpot(packing, item, taste);
   const type = openable(packing, item, budget, spot.score, taste);
   if (type >= 0) {
+    const { w, h } = packing.problem.items[item] as Item;
     const ways = (packing.problem.bins[type] as Bin).ways[item] as number;
     if ((ways & 1) !== 0) packing.open(type, item, w, h);
     else packing.open(type, item, h, w);
@@ -108,6 +89,41 @@ function insert(packing: Packing, item: number, budget: number, taste: Taste): b
   if (spot.tree < 0) return false;
   packing.join(spot.tree, spot.node, spot.direction, item, spot.w, spot.h);
   return true;
+}
+
+/** The best place for an item on the sheets in use; those touched in this step are always looked at. */
+function bestSpot(packing: Packing, item: number, taste: Taste): Spot {
+  const spot: Spot = { score: Number.POSITIVE_INFINITY, tree: -1, node: -1, direction: 0, w: 0, h: 0 };
+  const { slots } = packing;
+  const size = packing.sizeOf[item] as number;
+  const from = slots.length > 1 ? taste.random.int(slots.length) : 0;
+  let { look } = taste;
+  for (let n = 0; n < slots.length; n++) {
+    const i = n + from < slots.length ? n + from : n + from - slots.length;
+    const slot = slots[i] as Slot;
+    if (slot.barred[size] === 1 || (look < 0 && !slot.fresh)) continue;
+    if (!slot.fresh) look -= slot.tree.length;
+    if (!tryTree(packing, slot.tree, i, item, taste, spot)) slot.barred[size] = 1;
+  }
+  return spot;
+}
+
+/** @returns whether the tree had any place for the item */
+function tryTree(
+  packing: Packing,
+  tree: SlackTree,
+  index: number,
+  item: number,
+  taste: Taste,
+  spot: Spot,
+): boolean {
+  if (tree.room.x * tree.room.y - tree.used < (packing.areas[item] as number)) return false;
+  const { w, h } = packing.problem.items[item] as Item;
+  const ways = (packing.problem.bins[tree.type] as Bin).ways[item] as number;
+  let any = false;
+  if ((ways & 1) !== 0 && bestJoin(tree, index, w, h, taste, spot)) any = true;
+  if ((ways & 2) !== 0 && bestJoin(tree, index, h, w, taste, spot)) any = true;
+  return any;
 }
 
 /** The kind of sheet to open for an item rather than take the best place there is; -1 for none. */
