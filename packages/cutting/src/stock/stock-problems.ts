@@ -1,0 +1,84 @@
+import { type Problem, sayIn, type Unit } from '@tinwright/core';
+import { type Blank, sameMetal } from './blank.js';
+import type { Rack, StockSheet } from './sheet.js';
+import { turnsAllowed } from './turns.js';
+
+const SAME = 1e-6;
+
+/**
+ * Blanks that cannot be cut from any sheet of a rack, however few there are: no such metal, none large enough, or only
+ * against the grain.
+ * @param longest the longest cut of the shear, mm
+ */
+export function stockProblems(
+  blanks: readonly Blank[],
+  rack: Rack,
+  longest: number,
+  units: Unit,
+): readonly Problem[] {
+  return blanks.flatMap((blank) => {
+    const problem = problemOf(blank, rack, longest, units);
+    return problem === null ? [] : [{ ...problem, path: [], part: blank.part }];
+  });
+}
+
+type Said = Pick<Problem, 'code' | 'message' | 'fix'>;
+
+function problemOf(blank: Blank, rack: Rack, longest: number, units: Unit): Said | null {
+  const say = sayIn(units);
+  const size = `${say.size(blank.x)} x ${say.size(blank.y)}`;
+  const what = `part "${blank.part}": a blank of ${size}`;
+  const own = rack.sheets.filter((s) => sameMetal(s, blank));
+  if (own.length === 0)
+    return {
+      code: 'stock-missing',
+      message: `${what} needs ${blank.material}, ${say.size(blank.thickness)}; the rack has none`,
+      fix: 'Add a sheet of it to the rack',
+    };
+  if (own.some((s) => fits(blank, s, 'as its grain asks', longest))) return null;
+  if (own.some((s) => fits(blank, s, 'any way', longest)))
+    return {
+      code: 'grain-impossible',
+      message: `${what} with grain along ${blank.grain} fits no sheet that way round`,
+      fix: 'Leave its grain out, or add a sheet rolled the other way',
+    };
+  const [nearest] = own.toSorted((a, b) => shortOf(blank, a) - shortOf(blank, b)) as [StockSheet];
+  const [x, y] = roomOf(nearest);
+  if (own.some((s) => fits(blank, s, 'any way', Number.POSITIVE_INFINITY)))
+    return {
+      code: 'blank-long',
+      message: `${what} takes a cut longer than the shear's ${say.size(longest)}`,
+      fix: 'Have it cut elsewhere, or make it in two',
+    };
+  return {
+    code: 'blank-large',
+    message: `${what} is larger than every sheet; nearest: ${nearest.name}, ${say.most(x)} x ${say.most(y)} usable`,
+    fix: `Add a sheet of ${size} or more, or make it in two`,
+  };
+}
+
+function roomOf({ x, y, trim }: StockSheet): readonly [number, number] {
+  return [x - trim.west - trim.east, y - trim.south - trim.north];
+}
+
+function fits(
+  blank: Blank,
+  sheet: StockSheet,
+  way: 'as its grain asks' | 'any way',
+  longest: number,
+): boolean {
+  const [x, y] = roomOf(sheet);
+  const asked = way === 'any way' ? { grain: null } : blank;
+  return turnsAllowed(asked, sheet).some((turn) => {
+    const [w, h] = turn === 'drawn' ? [blank.x, blank.y] : [blank.y, blank.x];
+    const long = (w > longest + SAME && h < sheet.y - SAME) || (h > longest + SAME && w < sheet.x - SAME);
+    return w <= x + SAME && h <= y + SAME && !long;
+  });
+}
+
+/** How much a sheet lacks, the better way round, mm. */
+function shortOf(blank: Blank, sheet: StockSheet): number {
+  const [x, y] = roomOf(sheet);
+  const lack = (w: number, h: number) => Math.max(0, w - x) + Math.max(0, h - y);
+  return Math.min(lack(blank.x, blank.y), lack(blank.y, blank.x));
+}

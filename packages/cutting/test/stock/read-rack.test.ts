@@ -1,0 +1,145 @@
+import { JobError } from '@tinwright/core';
+import { NO_TRIM, readRack, stockProblems } from '@tinwright/cutting';
+import { expect, test } from 'vitest';
+
+const FULL = { name: 'full', material: 'galvanised-steel', thickness: 1, size: [2000, 1000] };
+const rack = (more: object) => readRack({ units: 'mm', sheets: [FULL], ...more });
+
+function codes(work: () => unknown): readonly string[] {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof JobError) return error.problems.map((p) => p.code);
+    throw error;
+  }
+  return [];
+}
+
+test('a sheet without count, trim and price: as many as needed, nothing trimmed, no price', () => {
+  expect(rack({})).toEqual({
+    kerf: 0,
+    leastOffcut: { x: 100, y: 100 },
+    sheets: [
+      {
+        name: 'full',
+        origin: 'sheet',
+        material: 'galvanised-steel',
+        thickness: 1,
+        x: 2000,
+        y: 1000,
+        outline: null,
+        count: Number.POSITIVE_INFINITY,
+        price: null,
+        grain: null,
+        trim: NO_TRIM,
+      },
+    ],
+  });
+});
+
+test('offcuts come first, whatever the trim of full sheets', () => {
+  const { sheets } = rack({ trim: 5, offcuts: [{ ...FULL, name: 'rest', size: [700, 450] }] });
+  expect(sheets.map((s) => [s.name, s.origin, s.count, s.trim.north])).toEqual([
+    ['rest', 'offcut', 1, 0],
+    ['full', 'sheet', Number.POSITIVE_INFINITY, 5],
+  ]);
+});
+
+test('inches are read as inches, an outline starts at its lower left corner and runs anticlockwise', () => {
+  const { sheets } = readRack({
+    units: 'in',
+    offcuts: [
+      {
+        name: 'corner',
+        material: 'mild-steel',
+        thickness: '1 mm',
+        outline: [
+          [1, 1],
+          [1, 11],
+          [21, 1],
+        ],
+      },
+    ],
+  });
+  expect(sheets[0]?.x).toBeCloseTo(508, 9);
+  expect(sheets[0]?.outline?.map((p) => p.map((v) => Math.round(v / 25.4)))).toEqual([
+    [20, 0],
+    [0, 10],
+    [0, 0],
+  ]);
+});
+
+test.each<[what: string, more: object, code: string]>([
+  ['a negative trim', { trim: -1 }, 'value-range'],
+  ['a trim that leaves nothing', { trim: { south: 600, north: 400 } }, 'trim-whole'],
+  ['a negative count', { sheets: [{ ...FULL, count: -1 }] }, 'value-range'],
+  ['an unknown key', { shets: [] }, 'key-unknown'],
+  ['two of a name', { sheets: [FULL, FULL] }, 'name-twice'],
+  ['an offcut without a shape', { offcuts: [{ ...FULL, name: 'rest', size: undefined }] }, 'offcut-shape'],
+  [
+    'an offcut that crosses itself',
+    {
+      offcuts: [
+        {
+          ...FULL,
+          name: 'bow',
+          size: undefined,
+          outline: [
+            [0, 0],
+            [400, 300],
+            [400, 0],
+            [0, 300],
+          ],
+        },
+      ],
+    },
+    'offcut-crosses',
+  ],
+])('%s is refused', (_, more, code) => {
+  expect(codes(() => rack(more))).toEqual([code]);
+});
+
+const blank = (x: number, y: number, grain: 'x' | 'y' | null = null) => ({
+  part: 'tray',
+  material: 'galvanised-steel',
+  thickness: 1,
+  x,
+  y,
+  quantity: 1,
+  grain,
+});
+
+test.each<[what: string, asked: ReturnType<typeof blank>, longest: number, code: string, said: string]>([
+  [
+    'a blank larger than every sheet',
+    blank(2100, 500),
+    Number.POSITIVE_INFINITY,
+    'blank-large',
+    'nearest: full',
+  ],
+  [
+    'a metal that is not there',
+    { ...blank(100, 100), thickness: 2 },
+    3000,
+    'stock-missing',
+    'the rack has none',
+  ],
+  ['a blank longer than the shear cuts', blank(1500, 500), 1050, 'blank-long', '1050 mm'],
+  [
+    'a blank that fits against its grain only',
+    blank(1500, 500, 'y'),
+    3000,
+    'grain-impossible',
+    'grain along y',
+  ],
+])('%s is named', (_, asked, longest, code, said) => {
+  const stock = rack({ sheets: [{ ...FULL, grain: 'x' }] });
+  const [problem, ...others] = stockProblems([asked], stock, longest, 'mm');
+  expect(others).toEqual([]);
+  expect(problem?.code).toBe(code);
+  expect(problem?.message).toContain(said);
+});
+
+test('a blank that fits is no problem', () => {
+  expect(stockProblems([blank(1900, 900)], rack({}), 3000, 'mm')).toEqual([]);
+});
