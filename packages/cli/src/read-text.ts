@@ -26,13 +26,15 @@ export interface ReadText {
 }
 
 /** What a file is about, for the words of its problems. */
-export type TextKind = 'job' | 'shop' | 'strips';
+export type TextKind = 'job' | 'shop' | 'strips' | 'layers' | 'rack';
 
 /** Where somebody finds out what stands in such a file. */
 const LOOK: Readonly<Record<TextKind, string>> = {
   job: 'See `tinwright starter`',
   shop: 'See `tinwright starter shop`',
   strips: 'See `tinwright strip --help`',
+  layers: 'See `tinwright make --help`',
+  rack: 'See `tinwright nest --help`',
 };
 
 /** Longest file that is read, bytes. */

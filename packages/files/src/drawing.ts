@@ -1,14 +1,24 @@
 import type { Box, Loop, Point } from '@tinwright/core';
+import type { LayerLooks } from './layer-looks.js';
 import type { LayerName } from './layers.js';
 import { coordinate } from './number.js';
 
 /**
- * A line, circle, closed loop or text of a drawing. mm, y up. Text runs to the right from its lower left corner,
+ * A line, point, circle, arc, closed loop or text of a drawing. mm, y up. Text runs to the right from its lower left corner,
  * or is centred on `at`; `rotation` in degrees, counter-clockwise.
  */
 export type Shape =
   | { readonly kind: 'line'; readonly from: Point; readonly to: Point }
+  | { readonly kind: 'point'; readonly at: Point }
   | { readonly kind: 'circle'; readonly centre: Point; readonly radius: number }
+  | {
+      readonly kind: 'arc';
+      readonly centre: Point;
+      readonly radius: number;
+      /** Degrees, counter-clockwise from `start` to `end`. */
+      readonly start: number;
+      readonly end: number;
+    }
   | { readonly kind: 'loop'; readonly loop: Loop }
   | {
       readonly kind: 'text';
@@ -33,6 +43,10 @@ export interface Drawing {
   readonly title: string;
   readonly layers: readonly DrawingLayer[];
   readonly box: Box;
+  /** Unit of all lengths; mm where it is not said. */
+  readonly unit?: 'in';
+  /** What layers are called in a DXF, and how they look there. */
+  readonly looks?: LayerLooks;
 }
 
 /**
@@ -47,7 +61,8 @@ export function checkDrawing({ layers, box }: Drawing): void {
     const short = shapes.find((s) => s.kind === 'loop' && s.loop.length < 2);
     if (short !== undefined) throw new RangeError(`layer ${name}: a loop of fewer than two corners given`);
     const flat = shapes.find(
-      (s) => (s.kind === 'circle' && s.radius <= 0) || (s.kind === 'text' && s.height <= 0),
+      (s) =>
+        ((s.kind === 'circle' || s.kind === 'arc') && s.radius <= 0) || (s.kind === 'text' && s.height <= 0),
     );
     if (flat !== undefined) throw new RangeError(`layer ${name}: a ${flat.kind} without size given`);
   }
@@ -58,8 +73,12 @@ function numbers(shape: Shape): readonly number[] {
   switch (shape.kind) {
     case 'line':
       return [...shape.from, ...shape.to];
+    case 'point':
+      return shape.at;
     case 'circle':
       return [...shape.centre, shape.radius];
+    case 'arc':
+      return [...shape.centre, shape.radius, shape.start, shape.end];
     case 'loop':
       return shape.loop.flatMap((v) => [...v.at, v.bulge]);
     case 'text':

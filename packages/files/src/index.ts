@@ -4,8 +4,9 @@ export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
 export { type DxfForm, dxfOf } from './dxf/write.js';
 export { toGlb } from './glb/write.js';
-export { cutFiles, jobFiles, partDxf, type Wanted } from './job-files.js';
+export { cutFiles, jobFiles, type Wanted } from './job-files.js';
 export { jobJsonSchema, type SchemaNode } from './job-schema.js';
+export type { LayerLooks, LayerRow, Linetype } from './layer-looks.js';
 export {
   type CutLayerName,
   LAYERS,
@@ -27,5 +28,8 @@ export { shopJsonSchema } from './shop-schema.js';
 export { assemblySolid, partSolid, type Solid, type SolidPart } from './solid.js';
 export { stripFiles } from './strip-files.js';
 export { toSvg } from './svg/write.js';
+export { partDrawing, partDxf, partSvg, type TablePart, tableDxf } from './table/part-table.js';
+export { BASIC_LAYERS, type LayerMap, readLayers } from './table/read-layers.js';
+export { type MarkStyle, TABLE_STYLE, type TableStyle } from './table/style.js';
 export type { Writer } from './writer.js';
 export { DRAWING_WRITERS, SOLID_WRITERS } from './writers.js';

@@ -1,15 +1,17 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
 import type { ShopPlan } from '@tinwright/shop';
-import { type DxfForm, dxfOf } from './dxf/write.js';
+import type { DxfForm } from './dxf/write.js';
 import { manifestOf, manifestText, type PartFiles } from './manifest.js';
 import type { OutFile } from './out-file.js';
 import { pictureFiles, viewFiles } from './picture-files.js';
-import { flatDrawing } from './sheets/flat.js';
-import { toSvg } from './svg/write.js';
+import { partDxf, partSvg } from './table/part-table.js';
+import { TABLE_STYLE, type TableStyle } from './table/style.js';
 
 /** What of a job is written besides the cut files. */
 export interface Wanted {
   readonly dxf: DxfForm;
+  /** What the cutting table wants beyond the form. */
+  readonly style?: Omit<TableStyle, 'form'>;
   /** Pictures and 3D models of every part and of the object. */
   readonly pictures?: boolean;
   /** Front, top and side view of every formed part as DXF. */
@@ -23,7 +25,7 @@ export interface Wanted {
 /** Everything `tinwright make` writes for a job, manifest last. Same plan, same bytes. */
 export function jobFiles(plan: JobPlan, wanted: Wanted): readonly OutFile[] {
   const files = [
-    ...cutFiles(plan, wanted.dxf),
+    ...cutFiles(plan, { ...TABLE_STYLE, ...wanted.style, form: wanted.dxf }),
     ...(wanted.pictures ? pictureFiles(plan) : []),
     ...(wanted.views ? viewFiles(plan, wanted.dxf) : []),
     ...(wanted.also ?? []),
@@ -32,12 +34,12 @@ export function jobFiles(plan: JobPlan, wanted: Wanted): readonly OutFile[] {
 }
 
 /** The cut files of a job: a DXF and an SVG for every part. */
-export function cutFiles(plan: JobPlan, form: DxfForm): readonly OutFile[] {
+export function cutFiles(plan: JobPlan, style: TableStyle): readonly OutFile[] {
   return plan.parts.flatMap((p): readonly OutFile[] => {
     const { dxf, svg } = filesOf(p);
     return [
-      { path: dxf, content: partDxf(p, form) },
-      { path: svg, content: toSvg(flatDrawing(p.flat, p.name, [p.name])) },
+      { path: dxf, content: partDxf(p, style) },
+      { path: svg, content: partSvg(p, style) },
     ];
   });
 }
@@ -58,8 +60,3 @@ function manifestFile(plan: JobPlan, files: readonly OutFile[], inShop: ShopPlan
 }
 
 const filesOf = ({ name }: PartPlan): PartFiles => ({ dxf: `parts/${name}.dxf`, svg: `parts/${name}.svg` });
-
-/** The cut file of one part. R12 has no units, so there a second line of the note says them. */
-export function partDxf({ flat, name }: Pick<PartPlan, 'flat' | 'name'>, form: DxfForm): string {
-  return dxfOf(flatDrawing(flat, name, form === 'r12' ? [name, 'mm'] : [name]), form);
-}

@@ -1,7 +1,7 @@
 import { frozen } from '@tinwright/core/internal';
 
 /** Layers of a cut file. */
-export type CutLayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRIBE' | 'NOTE';
+export type CutLayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRIBE' | 'LEAD' | 'NOTE';
 
 /** Layers of a picture. */
 export type PictureLayerName = 'EDGE' | 'BEND' | 'MARK' | 'DIMENSION' | 'LEADER' | 'LABEL';
@@ -22,9 +22,8 @@ export interface LayerStyle<Name extends LayerName = LayerName> {
   readonly width: number;
 }
 
-/** Every layer of a cut file, in the order of drawing. */
+/** Every layer of a cut file, in the order of drawing: what is only marked stands before what is cut. */
 export const LAYERS: readonly LayerStyle<CutLayerName>[] = frozen([
-  { name: 'CUT', holds: 'outlines and holes to cut', colour: '#000000', number: 7, width: 0.35 },
   {
     name: 'BEND-UP',
     holds: 'bend lines towards the marked face',
@@ -41,6 +40,8 @@ export const LAYERS: readonly LayerStyle<CutLayerName>[] = frozen([
   },
   { name: 'WELD-MARK', holds: 'where fasteners go', colour: '#009E73', number: 106, width: 0.18 },
   { name: 'SCRIBE', holds: 'lines to scribe only', colour: '#56B4E9', number: 141, width: 0.18 },
+  { name: 'LEAD', holds: 'ways in and out of cuts', colour: '#E69F00', number: 40, width: 0.18 },
+  { name: 'CUT', holds: 'outlines and holes to cut', colour: '#000000', number: 7, width: 0.35 },
   { name: 'NOTE', holds: 'text', colour: '#CC79A7', number: 223, width: 0.18 },
 ]);
 

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { DxfForm } from '../src/dxf/write.js';
-import { jobFiles, partDxf } from '../src/job-files.js';
+import { jobFiles } from '../src/job-files.js';
+import { partDxf } from '../src/table/part-table.js';
+import { TABLE_STYLE } from '../src/table/style.js';
 import { readDxf, value } from './dxf-reader.js';
 import { planned } from './samples.js';
 import { readSvg } from './svg-reader.js';
@@ -76,5 +78,6 @@ test('an SVG bears the name of its part', () => {
 
 test('the cut file of one part is the one of the set', () => {
   const [end] = plan.parts;
-  for (const form of FORMS) expect(end && partDxf(end, form)).toBe(text(form, 'parts/end.dxf'));
+  for (const form of FORMS)
+    expect(end && partDxf(end, { ...TABLE_STYLE, form })).toBe(text(form, 'parts/end.dxf'));
 });

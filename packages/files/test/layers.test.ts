@@ -2,7 +2,15 @@ import { expect, test } from 'vitest';
 import { LAYERS, layerStyle } from '../src/layers.js';
 
 test('the layers are those that cut files are promised to have', () => {
-  expect(LAYERS.map((l) => l.name)).toEqual(['CUT', 'BEND-UP', 'BEND-DOWN', 'WELD-MARK', 'SCRIBE', 'NOTE']);
+  expect(LAYERS.map((l) => l.name)).toEqual([
+    'BEND-UP',
+    'BEND-DOWN',
+    'WELD-MARK',
+    'SCRIBE',
+    'LEAD',
+    'CUT',
+    'NOTE',
+  ]);
 });
 
 test('names are such that also older DXF readers take them', () => {

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { type AnyFamily, type JobPlan, plainNumber } from '@tinwright/core';
+import { type AnyFamily, type Finding, type JobPlan, plainNumber } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
 import type { ShopPlan } from '@tinwright/shop';
 import { type Host, paint, table } from '../console.js';
@@ -8,12 +8,12 @@ import { findingEntries, findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
 import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
+import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../table-options.js';
 import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 
-interface Options {
+interface Options extends TableOptions {
   readonly job: string;
   readonly out: string;
-  readonly dxf: 'r2000' | 'r12';
   readonly pictures: boolean;
   readonly views: boolean;
   readonly steps: boolean;
@@ -29,6 +29,7 @@ export const make: AnyCommand = command<Options>({
   options: {
     out: { type: 'string', default: 'out', describe: 'folder to write, replaced as a whole' },
     dxf: DXF_OPTION,
+    ...TABLE_OPTIONS,
     pictures: {
       type: 'boolean',
       default: false,
@@ -56,53 +57,56 @@ export const make: AnyCommand = command<Options>({
   run,
 });
 
-async function run(
-  { job, out, dxf, pictures, views, steps, strict, shop, json }: Options,
-  host: Host,
-  families: readonly AnyFamily[],
-): Promise<ExitCode> {
+async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
+  const { job, out, dxf, pictures, views, steps, strict, shop, json } = options;
   const opened = await openJob(host, job, json, families, shop ?? (steps ? DEFAULT_NAME : undefined));
   if ('exit' in opened) return opened.exit;
   const { plan } = opened;
+  const asked = await tableStyle(host, options, opened.shop?.table?.smallestHole ?? 0, json);
+  if ('exit' in asked) return asked.exit;
   const inShop = await plannedIn(plan, opened.shop);
   const findings = inShop?.findings ?? plan.findings;
   const [{ jobFiles }, { writeSet }] = await Promise.all([import('@tinwright/files'), import('../files.js')]);
   const wrong = worst(findings) === 'error';
+  const also = steps && !(strict && wrong) ? await stepsOf(plan, inShop) : [];
   const files =
-    strict && wrong
-      ? []
-      : jobFiles(plan, {
-          dxf,
-          pictures,
-          views,
-          inShop,
-          also: steps ? await stepsOf(plan, inShop) : [],
-        });
+    strict && wrong ? [] : jobFiles(plan, { dxf, style: asked.style, pictures, views, inShop, also });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
-  if (json)
-    host.out(
-      `${JSON.stringify({ out, files: written, findings: findingEntries(findings, plan.job.units) }, null, 2)}\n`,
-    );
-  else {
-    const rows = plan.parts.map((p) => [
-      paint(host, 'bold', p.name),
-      `${p.quantity} x ${p.family.name}`,
-      `blank ${p.flat.blank.max.map((v) => sizeText(v, plan.job.units)).join(' x ')} ${plan.job.units}`,
-      `${plainNumber(p.mass, 3)} kg`,
-    ]);
-    host.out(table(rows));
-    for (const line of findingLines(host, findings, plan.job.units)) host.out(`${line}\n`);
-    host.out(
-      files.length > 0
-        ? `${files.length} files in ${out}: open ${join(out, toOpen(written))} in a browser.\n`
-        : 'Nothing written: a finding is an error.\n',
-    );
-    if (wrong && files.length > 0) host.out('Written, but a finding is an error.\n');
-  }
+  if (json) {
+    const entries = findingEntries(findings, plan.job.units);
+    host.out(`${JSON.stringify({ out, files: written, findings: entries }, null, 2)}
+`);
+  } else tell(host, plan, findings, written, out);
   return wrong ? EXIT.findings : EXIT.done;
 }
+
+function tell(
+  host: Host,
+  plan: JobPlan,
+  findings: readonly Finding[],
+  written: readonly string[],
+  out: string,
+): void {
+  host.out(table(rowsOf(plan, host)));
+  for (const line of findingLines(host, findings, plan.job.units)) host.out(`${line}\n`);
+  host.out(
+    written.length > 0
+      ? `${written.length} files in ${out}: open ${join(out, toOpen(written))} in a browser.\n`
+      : 'Nothing written: a finding is an error.\n',
+  );
+  if (worst(findings) === 'error' && written.length > 0) host.out('Written, but a finding is an error.\n');
+}
+
+/** A line for every part. */
+const rowsOf = (plan: JobPlan, host: Host): readonly (readonly string[])[] =>
+  plan.parts.map((p) => [
+    paint(host, 'bold', p.name),
+    `${p.quantity} x ${p.family.name}`,
+    `blank ${p.flat.blank.max.map((v) => sizeText(v, plan.job.units)).join(' x ')} ${plan.job.units}`,
+    `${plainNumber(p.mass, 3)} kg`,
+  ]);
 
 /** A picture of every bend. Its package takes its time to load, so only here. */
 async function stepsOf(plan: JobPlan, inShop: ShopPlan | null): Promise<readonly OutFile[]> {

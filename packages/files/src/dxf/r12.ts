@@ -1,9 +1,8 @@
-import { checkDrawing, type Drawing, type DrawingLayer, type Shape } from '../drawing.js';
-import { layerStyle } from '../layers.js';
+import { checkDrawing, type Drawing, type Shape } from '../drawing.js';
+import { type LayerRow, rowOf, rowsOf } from '../layer-looks.js';
 import { bulgeValue, coordinate } from '../number.js';
+import { point, section, type Tag, textOf } from './tag.js';
 import { dxfTextR12 } from './text.js';
-
-type Tag = readonly [code: number, value: string | number];
 
 /**
  * A drawing as DXF R12 (AC1009) text, mm: POLYLINE with bulges, LINE, CIRCLE, TEXT and nothing later readers added.
@@ -14,24 +13,16 @@ export function toDxfR12(drawing: Drawing): string {
   const tags: readonly Tag[] = [
     ...section('HEADER', header(drawing)),
     ...section('TABLES', tables(drawing)),
-    ...section('ENTITIES', drawing.layers.flatMap(entities)),
+    ...section(
+      'ENTITIES',
+      drawing.layers.flatMap(({ name, shapes }) =>
+        shapes.flatMap((s) => entity(rowOf(drawing.looks, name).name, s)),
+      ),
+    ),
     [0, 'EOF'],
   ];
-  return tags.map(([code, value]) => `${code}\r\n${value}\r\n`).join('');
+  return textOf(tags);
 }
-
-const section = (name: string, inside: readonly Tag[]): readonly Tag[] => [
-  [0, 'SECTION'],
-  [2, name],
-  ...inside,
-  [0, 'ENDSEC'],
-];
-
-const point = ([x, y]: readonly [number, number]): readonly Tag[] => [
-  [10, coordinate(x)],
-  [20, coordinate(y)],
-  [30, 0],
-];
 
 function header({ box }: Drawing): readonly Tag[] {
   return [
@@ -44,7 +35,7 @@ function header({ box }: Drawing): readonly Tag[] {
   ];
 }
 
-function tables({ layers }: Drawing): readonly Tag[] {
+function tables({ layers, looks }: Drawing): readonly Tag[] {
   const table = (name: string, entries: readonly (readonly Tag[])[]): readonly Tag[] => [
     [0, 'TABLE'],
     [2, name],
@@ -71,32 +62,36 @@ function tables({ layers }: Drawing): readonly Tag[] {
     [3, 'txt'],
     [4, ''],
   ];
-  const layer = ({ name }: DrawingLayer): readonly Tag[] => [
+  const layer = ({ name, number }: LayerRow): readonly Tag[] => [
     [2, name],
     [70, 0],
-    [62, layerStyle(name).number],
-    [6, 'CONTINUOUS'],
+    [62, number],
+    [6, 'CONTINUOUS'], // linetypes are left to what reads the file: the least that any reader takes
   ];
-  return [...table('LTYPE', [continuous]), ...table('LAYER', layers.map(layer)), ...table('STYLE', [style])];
-}
-
-function entities({ name, shapes }: DrawingLayer): readonly Tag[] {
-  return shapes.flatMap((s) => entity(name, s));
+  const rows = rowsOf(
+    looks,
+    layers.map((l) => l.name),
+  );
+  return [...table('LTYPE', [continuous]), ...table('LAYER', rows.map(layer)), ...table('STYLE', [style])];
 }
 
 function entity(layer: string, shape: Shape): readonly Tag[] {
   switch (shape.kind) {
     case 'line':
-      return [
-        [0, 'LINE'],
-        [8, layer],
-        ...point(shape.from),
-        [11, coordinate(shape.to[0])],
-        [21, coordinate(shape.to[1])],
-        [31, 0],
-      ];
+      return [[0, 'LINE'], [8, layer], ...point(shape.from), ...point(shape.to, 11)];
+    case 'point':
+      return [[0, 'POINT'], [8, layer], ...point(shape.at)];
     case 'circle':
       return [[0, 'CIRCLE'], [8, layer], ...point(shape.centre), [40, coordinate(shape.radius)]];
+    case 'arc':
+      return [
+        [0, 'ARC'],
+        [8, layer],
+        ...point(shape.centre),
+        [40, coordinate(shape.radius)],
+        [50, coordinate(shape.start)],
+        [51, coordinate(shape.end)],
+      ];
     case 'loop':
       return [
         [0, 'POLYLINE'],

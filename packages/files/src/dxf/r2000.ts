@@ -1,82 +1,108 @@
-/// <reference path="./dxf-writer.d.ts" />
-import Drawing from 'dxf-writer';
-import Handle from 'dxf-writer/src/Handle.js';
-import { checkDrawing, type DrawingLayer, type Drawing as OurDrawing, type Shape } from '../drawing.js';
-import { layerStyle } from '../layers.js';
+import { checkDrawing, type Drawing, type Shape } from '../drawing.js';
+import { rowOf, rowsOf } from '../layer-looks.js';
 import { bulgeValue, coordinate } from '../number.js';
+import { BLOCKS, CLASSES, objects } from './frame.js';
+import { entityHandle, HANDLE } from './handles.js';
+import { tables } from './tables.js';
+import { point, section, type Tag, textOf } from './tag.js';
 import { dxfText } from './text.js';
 
-/**
- * A drawing as DXF R2000 (AC1015) text, mm. Same drawing, same bytes: the writer's handle counter, which it keeps
- * across drawings, is set back first.
- */
-export function toDxf(drawing: OurDrawing): string {
+/** A drawing as DXF R2000 (AC1015) text, in the drawing's unit. Same drawing, same bytes. */
+export function toDxf(drawing: Drawing): string {
   checkDrawing(drawing);
-  Handle.seed = 0;
-  const file = new Drawing();
-  const point = ([x, y]: readonly [number, number]): [number, number][] => [
-    [10, coordinate(x)],
-    [20, coordinate(y)],
-    [30, 0],
+  const { min, max } = drawing.box;
+  const shapes = drawing.layers.flatMap(({ name, shapes: on }) =>
+    on.map((shape) => ({ layer: rowOf(drawing.looks, name).name, shape })),
+  );
+  const rows = rowsOf(
+    drawing.looks,
+    drawing.layers.map((l) => l.name),
+  );
+  const view = [Math.max(1, coordinate(max[0] - min[0])), Math.max(1, coordinate(max[1] - min[1]))] as const;
+  return textOf([
+    ...section('HEADER', header(drawing, shapes.length)),
+    ...CLASSES,
+    ...tables(rows, view),
+    ...BLOCKS,
+    ...section(
+      'ENTITIES',
+      shapes.flatMap(({ layer, shape }, i) => entity(layer, shape, entityHandle(i))),
+    ),
+    ...objects({
+      min: [coordinate(min[0]), coordinate(min[1])],
+      max: [coordinate(max[0]), coordinate(max[1])],
+    }),
+    [0, 'EOF'],
+  ]);
+}
+
+function header({ box, unit }: Drawing, entities: number): readonly Tag[] {
+  const inches = unit === 'in';
+  return [
+    [9, '$ACADVER'],
+    [1, 'AC1015'],
+    [9, '$DWGCODEPAGE'],
+    [3, 'ANSI_1252'],
+    [9, '$INSBASE'],
+    ...point([0, 0]),
+    [9, '$EXTMIN'],
+    ...point(box.min),
+    [9, '$EXTMAX'],
+    ...point(box.max),
+    [9, '$CLAYER'],
+    [8, '0'],
+    [9, '$INSUNITS'],
+    [70, inches ? 1 : 4],
+    [9, '$MEASUREMENT'],
+    [70, inches ? 0 : 1],
+    [9, '$HANDSEED'],
+    [5, entityHandle(entities)],
   ];
-  file.setUnits('Millimeters');
-  // its types say number; the version is a text in the format
-  file.header('ACADVER', [[1, 'AC1015' as unknown as number]]);
-  file.header('MEASUREMENT', [[70, 1]]);
-  file.header('EXTMIN', point(drawing.box.min));
-  file.header('EXTMAX', point(drawing.box.max));
-  for (const layer of drawing.layers) drawLayer(file, layer);
-  return finished(file);
 }
 
-function drawLayer(file: Drawing, { name, shapes }: DrawingLayer): void {
-  file.addLayer(name, layerStyle(name).number, 'CONTINUOUS').setActiveLayer(name);
-  for (const shape of shapes) draw(file, shape);
-}
-
-function draw(file: Drawing, shape: Shape): void {
+function entity(layer: string, shape: Shape, handle: string): readonly Tag[] {
+  const start = (kind: string, type: string): readonly Tag[] => [
+    [0, kind],
+    [5, handle],
+    [330, HANDLE.model],
+    [100, 'AcDbEntity'],
+    [8, layer],
+    [100, type],
+  ];
   switch (shape.kind) {
     case 'line':
-      file.drawLine(
-        coordinate(shape.from[0]),
-        coordinate(shape.from[1]),
-        coordinate(shape.to[0]),
-        coordinate(shape.to[1]),
-      );
-      return;
+      return [...start('LINE', 'AcDbLine'), ...point(shape.from), ...point(shape.to, 11)];
+    case 'point':
+      return [...start('POINT', 'AcDbPoint'), ...point(shape.at)];
     case 'circle':
-      file.drawCircle(coordinate(shape.centre[0]), coordinate(shape.centre[1]), coordinate(shape.radius));
-      return;
-    case 'loop': {
-      const points = shape.loop.map(({ at, bulge }) => [
-        coordinate(at[0]),
-        coordinate(at[1]),
-        bulgeValue(bulge),
-      ]);
-      file.drawPolyline(points as unknown as [number, number][], true); // its types leave the bulge out
-      return;
-    }
+      return [...start('CIRCLE', 'AcDbCircle'), ...point(shape.centre), [40, coordinate(shape.radius)]];
+    case 'arc':
+      return [
+        ...start('ARC', 'AcDbCircle'),
+        ...point(shape.centre),
+        [40, coordinate(shape.radius)],
+        [100, 'AcDbArc'],
+        [50, coordinate(shape.start)],
+        [51, coordinate(shape.end)],
+      ];
+    case 'loop':
+      return [
+        ...start('LWPOLYLINE', 'AcDbPolyline'),
+        [90, shape.loop.length],
+        [70, 1],
+        ...shape.loop.flatMap(({ at, bulge }): readonly Tag[] => [
+          [10, coordinate(at[0])],
+          [20, coordinate(at[1])],
+          [42, bulgeValue(bulge)],
+        ]),
+      ];
     case 'text':
-      file.drawText(
-        coordinate(shape.at[0]),
-        coordinate(shape.at[1]),
-        coordinate(shape.height),
-        0,
-        dxfText(shape.text),
-      );
+      return [
+        ...start('TEXT', 'AcDbText'),
+        ...point(shape.at),
+        [40, coordinate(shape.height)],
+        [1, dxfText(shape.text)],
+        [100, 'AcDbText'],
+      ];
   }
-}
-
-/** What the writer's types leave out. */
-type WithModelSpace = Drawing & { readonly modelSpace: { readonly handle: string } };
-
-/** The file's text with owners, line ends and final newline as the format has them. */
-function finished(file: Drawing): string {
-  const { handle } = (file as WithModelSpace).modelSpace;
-  const lines = file.toDxfString().split('\n'); // once only: a second call takes new handles
-  const table = lines.indexOf('BLOCK_RECORD', lines.indexOf('BLOCK_RECORD') + 1);
-  const record = lines[table + 2] as string; // of model space; entities name the block instead
-  for (let i = 0; i < lines.length; i += 2)
-    if (lines[i] === '330' && lines[i + 1] === handle) lines[i + 1] = record;
-  return `${lines.join('\r\n')}\r\n`;
 }

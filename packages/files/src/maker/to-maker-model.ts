@@ -42,6 +42,18 @@ function shapeModel(shape: Shape): makerjs.IModel {
     }
     case 'line':
       return { paths: { line: line(shape.from, shape.to) } };
+    case 'point':
+      return { origin: [...shape.at] };
+    case 'arc': {
+      const arc: makerjs.IPathArc = {
+        type: 'arc',
+        origin: [...shape.centre],
+        radius: shape.radius,
+        startAngle: shape.start,
+        endAngle: shape.end,
+      };
+      return { paths: { arc } };
+    }
   }
 }
 

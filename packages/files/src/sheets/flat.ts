@@ -3,16 +3,23 @@ import { arcOf } from '@tinwright/core';
 import { clearPoint } from '../clear-point.js';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import { type CutLayerName, LAYERS } from '../layers.js';
+import { markShapes } from '../table/mark-shapes.js';
+import type { MarkStyle } from '../table/style.js';
 
-const CROSS = 3; // mm, half the size of a weld mark
 const LARGEST_TEXT = 8;
 const LEAST_TEXT = 1.5;
 
 /**
- * The cut file of a part: outline and holes, bend lines, marks, and lines of text near the base point.
- * Coordinates are the flat pattern's own, mm.
+ * The cut file of a part: bend lines, marks, holes, outline, and lines of text near the base point.
+ * Coordinates are the flat pattern's own, mm. @param punched more places for a centre punch
  */
-export function flatDrawing(flat: FlatPattern, title: string, text: readonly string[]): Drawing {
+export function flatDrawing(
+  flat: FlatPattern,
+  title: string,
+  text: readonly string[],
+  marks: MarkStyle = 'cross',
+  punched: readonly Point[] = [],
+): Drawing {
   const bends = (direction: FlatBend['direction']) =>
     flat.bends
       .filter((b) => b.direction === direction)
@@ -21,8 +28,9 @@ export function flatDrawing(flat: FlatPattern, title: string, text: readonly str
     CUT: [...flat.holes.map(holeShape), { kind: 'loop', loop: flat.outline }], // holes first: the sheet still holds the part
     'BEND-UP': bends('up'),
     'BEND-DOWN': bends('down'),
-    'WELD-MARK': flat.marks.filter((m) => m.hole === null).flatMap((m) => cross(m.at)),
-    SCRIBE: [],
+    'WELD-MARK': flat.marks.filter((m) => m.hole === null).flatMap((m) => markShapes(m.at, marks)),
+    SCRIBE: punched.flatMap((at) => markShapes(at, 'point')),
+    LEAD: [],
     NOTE: notes(flat, text),
   };
   const layers = LAYERS.map(({ name }): DrawingLayer => ({ name, shapes: holds[name] }));
@@ -35,13 +43,6 @@ function holeShape(loop: Loop): Shape {
   if (loop.length !== 2 || a === undefined || b === undefined) return { kind: 'loop', loop };
   const { centre, radius } = arcOf({ from: a.at, to: b.at, bulge: a.bulge });
   return { kind: 'circle', centre, radius };
-}
-
-function cross([x, y]: Point): readonly Shape[] {
-  return [
-    { kind: 'line', from: [x - CROSS, y - CROSS], to: [x + CROSS, y + CROSS] },
-    { kind: 'line', from: [x - CROSS, y + CROSS], to: [x + CROSS, y - CROSS] },
-  ];
 }
 
 /** Lines of text round a clear point of the base, as large as its panel allows. A character is taken to be one height wide. */

@@ -51,11 +51,28 @@ function element(shape: Shape, origin: Point): string {
       return `<line x1="${x(shape.from)}" y1="${y(shape.from)}" x2="${x(shape.to)}" y2="${y(shape.to)}"/>`;
     case 'circle':
       return `<circle cx="${x(shape.centre)}" cy="${y(shape.centre)}" r="${coordinate(shape.radius)}"/>`;
+    case 'point': // a dot as wide as the line
+      return `<path d="M ${x(shape.at)} ${y(shape.at)} h 0.000001" stroke-linecap="round"/>`;
+    case 'arc':
+      return arcElement(shape, origin);
     case 'loop':
       return `<path d="${pathData(shape.loop, origin)}"/>`;
     case 'text':
       return textElement(shape, x(shape.at), y(shape.at));
   }
+}
+
+function arcElement(
+  { centre, radius, start, end }: Extract<Shape, { kind: 'arc' }>,
+  [ox, oy]: Point,
+): string {
+  const at = (degrees: number) => {
+    const angle = (degrees * Math.PI) / 180;
+    return `${coordinate(ox + centre[0] + radius * Math.cos(angle))} ${coordinate(oy - centre[1] - radius * Math.sin(angle))}`;
+  };
+  const sweep = (((end - start) % 360) + 360) % 360;
+  const r = coordinate(radius);
+  return `<path d="M ${at(start)} A ${r} ${r} 0 ${sweep > 180 ? 1 : 0} 0 ${at(end)}"/>`;
 }
 
 const EM_PER_CAP = 1.4; // font size over the height of capitals, of common sans-serif faces

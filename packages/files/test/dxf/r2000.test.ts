@@ -1,4 +1,3 @@
-/// <reference path="../../src/dxf/dxf-writer.d.ts" />
 import { expect, test } from 'vitest';
 import { toDxf } from '../../src/dxf/r2000.js';
 import { layerStyle } from '../../src/layers.js';

@@ -12,7 +12,7 @@ describe('a plate with two holes, a mark, a lip up and a foot down', () => {
   const drawing = flatDrawing(flat, 'rack plate', ['rack plate']);
 
   test('has the layers that hold something, and no others', () => {
-    expect(drawing.layers.map((l) => l.name)).toEqual(['CUT', 'BEND-UP', 'BEND-DOWN', 'WELD-MARK', 'NOTE']);
+    expect(drawing.layers.map((l) => l.name)).toEqual(['BEND-UP', 'BEND-DOWN', 'WELD-MARK', 'CUT', 'NOTE']);
   });
 
   test('cuts its holes before its outline, as circles of the size drilled', () => {

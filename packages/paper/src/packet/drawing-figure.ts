@@ -35,11 +35,25 @@ function itemsOf(s: Shape, pen: Pen, on: (p: Point) => Point, scale: number): re
       return [{ kind: 'stroke', pen, points: [on(s.from), on(s.to)] }];
     case 'circle':
       return [{ kind: 'ring', pen, centre: on(s.centre), radius: s.radius * scale }];
+    case 'point':
+      return [{ kind: 'ring', pen, centre: on(s.at), radius: scale / 2 }];
+    case 'arc':
+      return [{ kind: 'stroke', pen, points: arcPoints(s).map(on) }];
     case 'loop':
       return [{ kind: 'stroke', pen, closed: true, points: segments(s.loop).map((g) => on(g.from)) }];
     case 'text':
       return [];
   }
+}
+
+/** Points along an arc, one every five degrees. */
+function arcPoints({ centre, radius, start, end }: Extract<Shape, { kind: 'arc' }>): readonly Point[] {
+  const sweep = (((end - start) % 360) + 360) % 360;
+  const steps = Math.ceil(sweep / 5);
+  return Array.from({ length: steps + 1 }, (_, k): Point => {
+    const angle = ((start + (sweep * k) / steps) * Math.PI) / 180;
+    return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
+  });
 }
 
 /** A figure hung in the middle of a column, its top at 0. */

@@ -1,0 +1,38 @@
+import { frozen } from '@tinwright/core/internal';
+import type { DxfForm } from '../dxf/write.js';
+import type { LayerLooks } from '../layer-looks.js';
+import type { CutLayerName } from '../layers.js';
+
+/** How a fastener's place is marked. A cross is two strokes, a dash one, a point or circle one touch. */
+export type MarkStyle = 'cross' | 'dash' | 'point' | 'circle' | 'none';
+
+/** What a cutting table wants of its files. */
+export interface TableStyle {
+  readonly form: DxfForm;
+  readonly unit: 'mm' | 'in';
+  /** Outlines as polylines with bulges, or as lines and arcs, which every controller knows. */
+  readonly curves: 'polyline' | 'arcs';
+  readonly marks: MarkStyle;
+  readonly text: 'on' | 'off';
+  /** Quantity, material and thickness in the note. */
+  readonly note: 'name' | 'full';
+  /** Holes of a smaller diameter become marks for a centre punch, mm; 0 for none. */
+  readonly leastHole: number;
+  /** Names and looks of layers in a DXF. */
+  readonly looks: LayerLooks;
+  /** Layers that are left out. */
+  readonly without: readonly CutLayerName[];
+}
+
+/** What is written when nobody asks for anything else. */
+export const TABLE_STYLE: TableStyle = frozen({
+  form: 'r2000',
+  unit: 'mm',
+  curves: 'polyline',
+  marks: 'cross',
+  text: 'on',
+  note: 'name',
+  leastHole: 0,
+  looks: {},
+  without: [],
+});
