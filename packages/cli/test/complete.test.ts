@@ -65,7 +65,7 @@ describe('options', () => {
   });
 
   test('one begun', async () => {
-    expect(await offered('make', 'carrier.yaml', '--d')).toEqual(['--dxf']);
+    expect(await offered('make', 'carrier.yaml', '--d')).toEqual(['--dxf', '--dxf-units']);
   });
 
   test('one given is not offered again, unless it may be', async () => {
