@@ -203,6 +203,7 @@ export {
   arcOf,
   type Box,
   boxOf,
+  bulgeAround,
   circleLoop,
   corner,
   isArc,

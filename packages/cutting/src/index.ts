@@ -1,5 +1,6 @@
 // The only door of @tinwright/cutting. Names, no `export *`.
 
+export { offsetLoop } from './kerf/offset-loop.js';
 export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';
 export type { Bench } from './nest/fill.js';
 export { bestLayout, findNest, movesBudget } from './nest/find-nest.js';
