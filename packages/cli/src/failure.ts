@@ -38,9 +38,18 @@ export function refuse(
   return exit;
 }
 
+/** What was thrown, as text: it may be anything. */
+export function messageOf(error: unknown): string {
+  try {
+    return error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+  } catch {
+    return 'something that cannot be said';
+  }
+}
+
 /** Say that the program itself is at fault: one line, and where it happened only for who debugs it. */
 export function fault(host: Host, json: boolean, error: unknown): ExitCode {
-  const [said = ''] = String(error).split('\n');
+  const [said = ''] = messageOf(error).split('\n');
   if (host.debug === true && error instanceof Error) host.err(`${error.stack}\n`);
   const what = `a fault of the program (${said}); please report it with the job file`;
   return refuse(host, json, 'fault', 'tinwright', what);
@@ -97,13 +106,18 @@ export function placedProblems(
     .map(({ problem: _, ...rest }) => rest);
 }
 
+const MOST_PRINTED = 100;
+
 /** Print problems: one a line on stderr, or as JSON on stdout. */
 export function printProblems(host: Host, problems: readonly PlacedProblem[], json: boolean): void {
   if (json) {
     host.out(`${JSON.stringify({ problems }, null, 2)}\n`);
     return;
   }
-  for (const p of problems) host.err(`${p.file}:${p.line}:${p.column}: ${sentence(p)}\n`);
+  for (const p of problems.slice(0, MOST_PRINTED))
+    host.err(`${safeText(p.file)}:${p.line}:${p.column}: ${sentence(p)}\n`);
+  const more = problems.length - MOST_PRINTED;
+  if (more > 0) host.err(`${safeText(problems[0]?.file ?? '')}: and ${more} more; --json lists all.\n`);
 }
 
 function sentence({ where, message, fix }: PlacedProblem): string {

@@ -8,8 +8,9 @@ import { EXIT, type ExitCode, fault, refuse } from './failure.js';
 import { withExamples } from './help.js';
 import { loadFamilies } from './load-families.js';
 import { STANDARD_INPUT } from './open-text.js';
+import { printable } from './printable.js';
 import { processHost } from './process-host.js';
-import { givenTwice, rephrased, unknownVerb, verbAt } from './usage.js';
+import { givenTwice, inheritedOption, rephrased, unknownVerb, verbAt } from './usage.js';
 
 export type { Host } from './console.js';
 export type { ExitCode } from './failure.js';
@@ -18,11 +19,12 @@ export type { ExitCode } from './failure.js';
  * Run the command line. Returns the exit status; prints through the host only.
  * @param argv arguments after the program's name
  */
-export async function main(argv: readonly string[], host: Host = processHost()): Promise<ExitCode> {
+export async function main(argv: readonly string[], shown: Host = processHost()): Promise<ExitCode> {
   const json = argv.includes('--json');
+  const host = printable(shown, json || argv.includes('--schema'));
   try {
     if (argv[0] === COMPLETION_FLAG) return offer(host, argv.slice(1));
-    const unknown = unknownVerb(argv, COMMANDS);
+    const unknown = unknownVerb(argv, COMMANDS) ?? inheritedOption(argv, COMMANDS);
     if (unknown !== null) return refuse(host, json, 'usage', 'tinwright', unknown);
     return await parsed(argv, host, json);
   } catch (error) {

@@ -1,7 +1,10 @@
-import { existsSync } from 'node:fs';
+import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type AnyFamily, FAMILIES } from '@tinwright/core';
+import { messageOf } from './failure.js';
+
+const LARGEST = 10_000_000; // bytes of a module
 
 /** The built-in families and those of the modules named; a text says what is wrong with a module. */
 export async function loadFamilies(modules: readonly string[]): Promise<readonly AnyFamily[] | string> {
@@ -19,13 +22,16 @@ export async function loadFamilies(modules: readonly string[]): Promise<readonly
 }
 
 async function familiesIn(file: string): Promise<readonly AnyFamily[] | string> {
+  const found = await stat(file).catch(() => null);
+  if (found === null) return 'there is no such file';
+  if (!found.isFile()) return 'is not a file';
+  if (found.size > LARGEST) return `a file of ${found.size} bytes given, up to ${LARGEST} allowed`;
   let exported: unknown;
   try {
     ({ default: exported } = (await import(pathToFileURL(resolve(file)).href)) as { default?: unknown });
   } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    if (code === 'ERR_MODULE_NOT_FOUND' && !existsSync(file)) return 'there is no such file';
-    return `cannot be loaded: ${String(message).split('\n')[0]}`;
+    const [said] = (error instanceof Error ? error.message : `it throws ${messageOf(error)}`).split('\n');
+    return `cannot be loaded: ${said}`;
   }
   const list: readonly unknown[] = Array.isArray(exported) ? exported : [exported];
   const sound = (f: unknown): f is AnyFamily =>

@@ -1,5 +1,14 @@
 #!/usr/bin/env node
+import { writeSync } from 'node:fs';
 import { main } from './index.js';
 
+let done = false;
+// a module of somebody's own may end the program, or wait for ever: that is not success
+process.on('exit', (code) => {
+  if (done || code > 128) return;
+  process.exitCode = 2;
+  writeSync(2, 'tinwright: the program was ended before it was done, by a module loaded with --with.\n');
+});
 const exit = await main(process.argv.slice(2));
+done = true;
 process.exitCode ??= exit; // set already when the answer could not be printed

@@ -1,17 +1,7 @@
-import type { Path, Problem } from '@tinwright/core';
-import {
-  type Document,
-  isAlias,
-  isMap,
-  isNode,
-  isPair,
-  isScalar,
-  LineCounter,
-  type Node,
-  type Pair,
-  parseDocument,
-  visit,
-} from 'yaml';
+import type { Problem } from '@tinwright/core';
+import { type Document, LineCounter, parseDocument } from 'yaml';
+import { offsets } from './text-places.js';
+import { checkStructure, MOST_ALIASES } from './text-structure.js';
 
 /** Place in a file, counted from 1. */
 export interface Place {
@@ -39,8 +29,6 @@ const LOOK: Readonly<Record<TextKind, string>> = {
 
 /** Longest file that is read, bytes. */
 export const LONGEST_TEXT = 1_000_000;
-const DEEPEST = 16;
-const MOST_ALIASES = 100;
 
 /** A problem of the text itself, with its place. */
 export interface TextProblem extends Problem {
@@ -69,13 +57,15 @@ export function readText(bytes: Uint8Array, kind: TextKind = 'job'): ReadText {
     const { line, col } = lines.linePos(offset);
     return { line, column: col };
   };
-  const wrong = [...syntax(document, at, kind), ...structure(document, at)];
+  const slip = syntax(document, at, kind);
+  const wrong = slip.length > 0 ? slip : structure(document, at);
   if (wrong.length > 0) throw new TextError(wrong);
   if (document.contents === null)
     throw new TextError([problem('empty', `the ${kind} file is empty`, START, LOOK[kind])]);
+  const offsetOf = offsets(document);
   return {
     data: plainData(document),
-    locate: ({ path, at: what }) => at(offsetOf(document, path, what ?? 'value')),
+    locate: ({ path, at: what }) => at(offsetOf(path, what ?? 'value')),
   };
 }
 
@@ -85,7 +75,8 @@ function syntax(document: Document, at: (offset: number) => Place, kind: TextKin
   const deep = found.find((e) => e.message.includes('call stack'));
   if (deep !== undefined)
     return [problem('too-deep', `the ${kind} file is nested too deeply`, at(deep.pos[0]))];
-  return found.map(({ code, message, pos }) => {
+  const [first] = found.toSorted((a, b) => a.pos[0] - b.pos[0]); // what follows a slip follows from it
+  return (first === undefined ? [] : [first]).map(({ code, message, pos }) => {
     const said = WORDS[code];
     return said === undefined
       ? problem('yaml', `not readable here: ${sentence(message)}`, at(pos[0]))
@@ -95,7 +86,6 @@ function syntax(document: Document, at: (offset: number) => Place, kind: TextKin
 
 /** Words for the reader's most common complaints: what is wrong, how to mend it. */
 const WORDS: Readonly<Record<string, readonly [string, string]>> = {
-  DUPLICATE_KEY: ['this key stands twice', 'Keep one of the two'],
   MISSING_CHAR: [
     'a colon, comma, quote or bracket is missing here',
     'Write key: value, a space behind the colon',
@@ -142,6 +132,7 @@ function parsed(text: string, lineCounter: LineCounter, kind: TextKind): Documen
       version: '1.2',
       schema: 'core',
       merge: false,
+      uniqueKeys: false, // seen to by `checkStructure`
     });
   } catch (error) {
     if (error instanceof RangeError) return refuse('too-deep', `the ${kind} file is nested too deeply`);
@@ -156,31 +147,10 @@ const sentence = (message: string) => {
 
 function structure(document: Document, at: (offset: number) => Place): readonly TextProblem[] {
   const found: TextProblem[] = [];
-  let aliases = 0;
-  visit(document, (_, node, path) => {
-    const say = (code: string, message: string, fix = '') =>
-      found.push(problem(code, message, at(start(node) ?? start((node as Pair).key) ?? 0), fix));
-    if (path.filter((n) => !isPair(n)).length > DEEPEST) {
-      say('too-deep', `nested more than ${DEEPEST} deep`);
-      return visit.BREAK;
-    }
-    if (isPair(node)) pairProblem(node, say);
-    else if (isAlias(node)) {
-      aliases += 1;
-      if (node.resolve(document) === undefined)
-        say('aliases', `there is nothing named &${node.source}`, 'Write the value out');
-      else if (aliases === MOST_ALIASES + 1)
-        say('aliases', `more than ${MOST_ALIASES} aliases`, 'Write the values out');
-    } else if (isNode(node) && node.tag !== undefined)
-      say('tag', 'tags (!…) are not read', 'Write the plain value');
-    return undefined;
-  });
+  checkStructure(document, (offset, code, message, fix) =>
+    found.push(problem(code, message, at(offset), fix)),
+  );
   return found;
-}
-
-function pairProblem({ key }: Pair, say: (code: string, message: string, fix: string) => void): void {
-  if (!isScalar(key)) say('key', 'a list or group stands where a key should', 'Write key: value');
-  else if (key.value === '<<') say('merge-key', 'merge keys (<<) are not read', 'Write the values out');
 }
 
 function plainData(document: Document): unknown {
@@ -190,26 +160,3 @@ function plainData(document: Document): unknown {
     return refuse('aliases', 'aliases of aliases make far too much of this file', 'Write the values out');
   }
 }
-
-/** Offset of the deepest value on the path that the text has; of its key when the key is at fault. */
-function offsetOf(document: Document, path: Path, what: 'key' | 'value'): number {
-  let node: unknown = document.contents;
-  let offset = start(node) ?? 0;
-  for (const [i, step] of path.entries()) {
-    if (isAlias(node)) node = node.resolve(document);
-    const pair = isMap(node)
-      ? node.items.find((item) => isScalar(item.key) && String(item.key.value) === String(step))
-      : undefined;
-    const next: unknown =
-      pair === undefined
-        ? (node as { get?: (k: unknown, keep: boolean) => unknown } | null)?.get?.(step, true)
-        : pair.value;
-    if (pair === undefined && next === undefined) break;
-    const key = i === path.length - 1 && what === 'key' ? start(pair?.key) : undefined;
-    offset = key ?? start(next) ?? start(pair?.key) ?? offset;
-    node = next;
-  }
-  return offset;
-}
-
-const start = (node: unknown): number | undefined => (node as Node | null | undefined)?.range?.[0];

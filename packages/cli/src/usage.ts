@@ -24,6 +24,17 @@ export function unknownVerb(argv: readonly string[], commands: readonly AnyComma
   return `there is no verb ${quoted(verb)}. ${suggestion(verb, known)}`;
 }
 
+/** What is wrong with an option that every object has by its nature: the argument parser trips over those. */
+export function inheritedOption(argv: readonly string[], commands: readonly AnyCommand[]): string | null {
+  const name = argv
+    .filter((a, i) => a.startsWith('-') && !takesValue(argv[i - 1] ?? '', commands))
+    .map(optionName)
+    .find((n) => n in {});
+  if (name === undefined) return null;
+  const verb = commands.find((c) => c.verb === argv[verbAt(argv, commands)]);
+  return unknownWord(name, argv, [...Object.keys(verb?.options ?? {}), ...COMMON_OPTIONS]);
+}
+
 /** The argument parser's message in our words: option, value given, values known. */
 export function rephrased(message: string, argv: readonly string[], command: AnyCommand | undefined): string {
   const known = [...Object.keys(command?.options ?? {}), ...COMMON_OPTIONS];

@@ -117,14 +117,16 @@ function byOf(by: JointData['by'], kit: ParamKit): JointSpec['by'] {
 export function jointTwins(list: unknown): readonly Problem[] {
   if (!Array.isArray(list)) return [];
   const names = list.map((j: { name?: unknown } | null) => j?.name);
+  const first = new Map(names.map((name, i) => [name, i] as const).toReversed());
   return names.flatMap((name, i) => {
-    if (typeof name !== 'string' || names.indexOf(name) === i) return [];
+    const before = first.get(name);
+    if (typeof name !== 'string' || before === undefined || before === i) return [];
     const path: Path = ['joints', i, 'name'];
     return [
       {
         code: 'name-twice',
         path,
-        message: `the name ${quoted(name)} is taken by joint ${names.indexOf(name) + 1}`,
+        message: `the name ${quoted(name)} is taken by joint ${before + 1}`,
         fix: 'Give every joint a name of its own',
       },
     ];

@@ -14,6 +14,21 @@ export interface MeasuredSize {
   readonly path: Path;
 }
 
+/** The name that a reader of open groups passes over. */
+export function unreadSize(data: unknown): readonly Problem[] {
+  const given = (data as { measured?: unknown } | null)?.measured;
+  if (typeof given !== 'object' || given === null || !Object.hasOwn(given, '__proto__')) return [];
+  return [nameProblem('__proto__')];
+}
+
+const nameProblem = (key: string): Problem => ({
+  code: 'size-name',
+  path: ['measured', key],
+  message: `${quoted(key)} given`,
+  fix: 'Write part.size, such as body.insideWidth',
+  at: 'key',
+});
+
 /** Measured sizes by part. @throws JobError for names that are not `part.size`, or parts that are not there */
 export function measuredByPart(given: Readonly<Record<string, number>>, parts: readonly string[]): Measured {
   const problems: Problem[] = [];
@@ -21,14 +36,7 @@ export function measuredByPart(given: Readonly<Record<string, number>>, parts: r
   for (const [key, value] of Object.entries(given)) {
     const path: Path = ['measured', key];
     const split = splitName(key);
-    if (split === null)
-      problems.push({
-        code: 'size-name',
-        path,
-        message: `${quoted(key)} given`,
-        fix: 'Write part.size, such as body.insideWidth',
-        at: 'key',
-      });
+    if (split === null) problems.push(nameProblem(key));
     else if (!parts.includes(split[0]))
       problems.push({
         code: 'part-unknown',

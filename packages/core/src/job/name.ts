@@ -7,9 +7,12 @@ const NAME = /^[\p{L}\p{N}][\p{L}\p{M}\p{N}_-]*$/u;
 // names that some file systems keep for devices
 const DEVICE = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
 
+// pictures of the whole object have these names
+const OBJECT = /^(assembly|exploded)$/i;
+
 /** True for what can be the name of a part. */
 export function isName(text: string): boolean {
-  return [...text].length <= LONGEST_NAME && NAME.test(text) && !DEVICE.test(text);
+  return [...text].length <= LONGEST_NAME && NAME.test(text) && !DEVICE.test(text) && !OBJECT.test(text);
 }
 
 const nameError = (input: unknown): string | undefined => {
@@ -18,6 +21,7 @@ const nameError = (input: unknown): string | undefined => {
   if (input === '') return 'an empty name given; letters, digits, - and _ allowed';
   if (length > LONGEST_NAME) return `a name of ${length} characters given, up to ${LONGEST_NAME} allowed`;
   if (DEVICE.test(input)) return `${quoted(input)} given; some systems keep that name for a device`;
+  if (OBJECT.test(input)) return `${quoted(input)} given; pictures of the whole object have that name`;
   return `${quoted(input)} given; letters, digits, - and _ allowed, a letter or digit first`;
 };
 

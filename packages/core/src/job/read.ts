@@ -11,13 +11,14 @@ import { problemsOf } from '../schema/problems.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { jointsOf, jointTwins } from './joints.js';
-import { asMade as asMadeParams, type MeasuredSize, measuredByPart } from './measured.js';
+import { asMade as asMadeParams, type MeasuredSize, measuredByPart, unreadSize } from './measured.js';
 import { isName } from './name.js';
 import {
   type BendingData,
   type JobData,
   type JobSchemas,
   jobSchemas,
+  MOST_PARTS,
   PART_KEYS,
   type PartData,
 } from './schema.js';
@@ -104,8 +105,17 @@ function read(data: unknown, given: Given): Job {
   const { kit, envelope } = given.schemas;
   const head = parse(envelope, data, [], problems) as JobData | null;
   const list = (data as { parts?: unknown } | null)?.parts;
-  const parts = readParts(Array.isArray(list) ? list : [], head, given, problems);
-  problems.push(...twins(list), ...jointTwins((data as { joints?: unknown } | null)?.joints));
+  const parts = readParts(
+    Array.isArray(list) && list.length <= MOST_PARTS ? list : [],
+    head,
+    given,
+    problems,
+  );
+  problems.push(
+    ...unreadSize(data),
+    ...twins(list),
+    ...jointTwins((data as { joints?: unknown } | null)?.joints),
+  );
   const unique = [...new Map(problems.map((p) => [keyOf(p), p])).values()];
   if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
   const { name, note, measured, joints } = head;
@@ -232,13 +242,17 @@ function withMeasured(part: JobPart, measured: readonly MeasuredSize[], units: U
 /** Names that are the same, or would be the same file where case does not count. */
 function twins(list: unknown): readonly Problem[] {
   if (!Array.isArray(list)) return [];
+  const first = new Map<string, number>();
   const names = list.map((p: { name?: unknown } | null) =>
     typeof p?.name === 'string' ? p.name.normalize('NFC').toLowerCase() : null,
   );
   return names.flatMap((name, i) => {
-    const first = name === null ? i : names.indexOf(name);
-    if (first === i) return [];
-    const message = `the name ${quoted((list[i] as { name: string }).name)} is taken by part ${first + 1}`;
+    const before = name === null ? undefined : first.get(name);
+    if (before === undefined) {
+      if (name !== null) first.set(name, i);
+      return [];
+    }
+    const message = `the name ${quoted((list[i] as { name: string }).name)} is taken by part ${before + 1}`;
     return [
       { code: 'name-twice', path: ['parts', i, 'name'], message, fix: 'Give every part a name of its own' },
     ];

@@ -1,0 +1,78 @@
+import {
+  type Document,
+  isAlias,
+  isMap,
+  isNode,
+  isPair,
+  isScalar,
+  type Node,
+  type Pair,
+  visit,
+  type YAMLMap,
+} from 'yaml';
+
+/** Aliases of one file that are followed. */
+export const MOST_ALIASES = 100;
+const DEEPEST = 16;
+
+/** Says what is wrong with the node that stands at an offset. */
+export type SayAt = (offset: number, code: string, message: string, fix?: string) => void;
+
+/** What YAML allows and our files do not: one walk, in the time that the text takes. */
+export function checkStructure(document: Document, say: SayAt): void {
+  const anchors = new Set<string>();
+  let aliases = 0;
+  visit(document, (_, node, path) => {
+    const here = (code: string, message: string, fix = '') =>
+      say(startOf(node) ?? startOf((node as Pair).key) ?? 0, code, message, fix);
+    if (path.filter((n) => !isPair(n)).length > DEEPEST) {
+      here('too-deep', `nested more than ${DEEPEST} deep`);
+      return visit.BREAK;
+    }
+    if (isPair(node)) checkKey(node, here);
+    else if (isAlias(node)) {
+      aliases += 1;
+      const wrong = aliases > MOST_ALIASES ? TOO_MANY : aliasProblem(node.source, path, anchors);
+      if (wrong !== null) here('aliases', ...wrong);
+      if (wrong === TOO_MANY) return visit.BREAK;
+    } else if (isNode(node)) checkNode(node, anchors, say);
+    return undefined;
+  });
+}
+
+const TOO_MANY = [`more than ${MOST_ALIASES} aliases`, 'Write the values out'] as const;
+
+function aliasProblem(
+  name: string,
+  path: readonly unknown[],
+  anchors: ReadonlySet<string>,
+): readonly [message: string, fix: string] | null {
+  const within = path.some((n) => isNode(n) && 'anchor' in n && n.anchor === name);
+  if (within) return [`*${name} stands within what it names`, 'Write the value out'];
+  return anchors.has(name) ? null : [`there is nothing named &${name}`, 'Write the value out'];
+}
+
+function checkNode(node: Node, anchors: Set<string>, say: SayAt): void {
+  if (node.tag !== undefined)
+    say(startOf(node) ?? 0, 'tag', 'tags (!…) are not read', 'Write the plain value');
+  if ('anchor' in node && typeof node.anchor === 'string') anchors.add(node.anchor);
+  if (isMap(node)) checkTwins(node, say);
+}
+
+function checkKey({ key }: Pair, here: (code: string, message: string, fix: string) => void): void {
+  if (!isScalar(key)) here('key', 'a list or group stands where a key should', 'Write key: value');
+  else if (key.value === '<<') here('merge-key', 'merge keys (<<) are not read', 'Write the values out');
+}
+
+/** The library looks for twins by comparing each key with each. */
+function checkTwins({ items }: YAMLMap, say: SayAt): void {
+  const seen = new Set<unknown>();
+  for (const { key } of items) {
+    const name = isScalar(key) ? key.value : key;
+    if (seen.has(name)) say(startOf(key) ?? 0, 'yaml', 'this key stands twice', 'Keep one of the two');
+    seen.add(name);
+  }
+}
+
+/** Where a node begins in the text. */
+export const startOf = (node: unknown): number | undefined => (node as Node | null | undefined)?.range?.[0];
