@@ -7,7 +7,7 @@ import { distance } from '../plane/point.js';
 import { type Fastened, fasten } from './fasten.js';
 import { type Fastener, type FastenerEnd, SAME_PLACE } from './fastener.js';
 import { type FitRow, fitsOf } from './fit.js';
-import { standingSheets } from './layers.js';
+import { type StandingSheet, standingSheets } from './layers.js';
 import { placePieces } from './place.js';
 import { withRoom } from './room.js';
 import { type AssemblyPart, type JointSpec, type Placed, pieceNames, type Seated } from './types.js';
@@ -33,10 +33,7 @@ export function assemble(
 ): Assembly {
   const { placed, seated, loose, open } = placePieces(parts, joints);
   const sheets = standingSheets(placed);
-  const fastened = withRoom(
-    seated.map((s) => fasten(s, sheets, cut)),
-    placed,
-  );
+  const fastened = withRoom(fastenAll(seated, sheets, cut), placed);
   const { rows, findings } = fitsOf(seated, placed, open);
   const fasteners = fastened.flatMap((f) => f.fasteners);
   return {
@@ -52,6 +49,17 @@ export function assemble(
       ...unevenFindings(parts, fasteners),
     ],
   };
+}
+
+/** Joint after joint: each keeps its distances to the fasteners of those before it. */
+function fastenAll(
+  seated: readonly Seated[],
+  sheets: readonly StandingSheet[],
+  cut: readonly Fastener[],
+): readonly Fastened[] {
+  const done: Fastened[] = [];
+  for (const s of seated) done.push(fasten(s, sheets, { cut, before: done.flatMap((f) => f.fasteners) }));
+  return done;
 }
 
 /** The same object with its parts as they are once their fasteners are marked and their holes cut. */

@@ -38,7 +38,7 @@ export function carried(
         ? []
         : [narrow(least.overlap, needs, least.share, 'cut')]),
       ...closeRemarks(
-        overlaps.map((o) => there.flatMap((l) => (l.overlap === o ? [l.fastener] : []))),
+        there.map((l) => l.fastener),
         needs,
         null,
       ),

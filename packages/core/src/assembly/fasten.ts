@@ -23,12 +23,17 @@ export interface Fastened {
   readonly remarks: readonly Remark[];
 }
 
+/** Fasteners that have their places: as the made parts were cut with them, and of the joints before. */
+export interface Places {
+  readonly cut: readonly Fastener[];
+  readonly before: readonly Fastener[];
+}
+
 /**
  * Fasten a joint: fasteners are spread over its overlaps; on a part that is made they stay where they were cut.
  * @param sheets every panel of the assembly
- * @param cut fasteners as they were when the made parts were cut
  */
-export function fasten(seated: Seated, sheets: readonly StandingSheet[], cut: readonly Fastener[]): Fastened {
+export function fasten(seated: Seated, sheets: readonly StandingSheet[], { cut, before }: Places): Fastened {
   const { joint, from, to } = seated;
   const told = { joint: joint.name, part: from.part.name, fasteners: [], holes: [] };
   if (joint.by === null) return { ...told, remarks: seated.gap > WIDEST_GAP ? [nothingMeets(seated)] : [] };
@@ -39,12 +44,15 @@ export function fasten(seated: Seated, sheets: readonly StandingSheet[], cut: re
   const overlaps = overlapsOf(seated);
   if (overlaps.length === 0) return { ...told, remarks: [nothingMeets(seated)] };
   const made = from.part.made || to.part.made;
+  const others = before.filter((f) => f.kind === kind.name);
   const own = made ? cut.filter((f) => f.joint === joint.name && f.kind === kind.name) : [];
   const out = outward((overlaps[0] as Overlap).from);
   const stood = (count: number) => {
     const needs = kind.needs(stack, ask as never, count);
     const done =
-      own.length > 0 ? carried(seated, overlaps, own, needs) : spread(seated, overlaps, ask, needs);
+      own.length > 0
+        ? carried(seated, overlaps, own, needs)
+        : spread(seated, overlaps, { ask, needs, before: others });
     return {
       ...done,
       holes: needs.holes,

@@ -3,9 +3,10 @@ import type { Remark } from '../errors/finding.js';
 import { length3, sub3 } from '../fold/space.js';
 import type { FastenerAsk, FastenerNeeds } from '../joining/fastener.js';
 import { capacity, fieldOf, pointsOn, type Run, runOf, share } from '../joining/layout.js';
+import { clearRun } from './clear-run.js';
 import { type Fastener, fastenerAt } from './fastener.js';
 import { keepOffs } from './keep-off.js';
-import type { Overlap } from './overlap.js';
+import { type Overlap, seenOn } from './overlap.js';
 import type { Seated } from './types.js';
 
 /** Fasteners with what to know about where they stand. */
@@ -14,25 +15,58 @@ export interface Spread {
   readonly remarks: readonly Remark[];
 }
 
-/** Spread fasteners over the overlaps of a joint, as a maker does: evenly, clear of edges and bends. */
-export function spread(
-  seated: Seated,
-  overlaps: readonly Overlap[],
-  ask: FastenerAsk,
-  needs: FastenerNeeds,
-): Spread {
+/** What fasteners of a joint are spread by. */
+export interface SpreadBy {
+  readonly ask: FastenerAsk;
+  readonly needs: FastenerNeeds;
+  /** Fasteners of joints before it. */
+  readonly before: readonly Fastener[];
+}
+
+/**
+ * Spread fasteners over the overlaps of a joint, as a maker does: evenly, clear of edges and bends, and a pitch off
+ * those that go through a common sheet already.
+ */
+export function spread(seated: Seated, overlaps: readonly Overlap[], by: SpreadBy): Spread {
+  const { ask, needs, before } = by;
   const runs = overlaps.map((o) => runOf(o.shape, fieldOf(o.shape, keepOffs(o, needs))));
-  const counts = share(runs, ask, needs);
-  const groups = overlaps.flatMap((o, i) => {
-    const run = runs[i] as Run;
-    return [pointsOn(run, counts[i] as number).map((p) => fastenerAt(seated, o, p, needs.holes))];
-  });
-  const most = runs.reduce((s, r) => s + capacity(r, needs.pitch), 0);
+  const stood = (asked: FastenerAsk) => {
+    const counts = share(runs, asked, needs);
+    const done: Fastener[] = [];
+    overlaps.forEach((o, i) => {
+      const others = before.concat(done).filter((f) => goesThrough(f, o));
+      const places = others.map((f) => seenOn(o.from, f.at));
+      const run = clearRun(runs[i] as Run, places, needs.pitch);
+      if (run === null) return;
+      const whole = run === runs[i] || asked.count !== null;
+      const most = whole ? Infinity : capacity(run, asked.pitch ?? needs.usualPitch);
+      const points = pointsOn(run, Math.min(counts[i] as number, most));
+      for (const p of points) done.push(fastenerAt(seated, o, p, needs.holes));
+    });
+    return done;
+  };
+  const fasteners = stood(ask);
+  const left = share(runs, ask, needs).reduce((a, b) => a + b, 0) - fasteners.length;
+  const works = () => {
+    const capacities = runs.reduce((sum, r) => sum + capacity(r, needs.pitch), 0);
+    let count = Math.min(fasteners.length - 1, capacities);
+    while (count > 1 && closeRemarks(stood({ ...ask, count, pitch: null }), needs, null).length > 0)
+      count -= 1;
+    return count;
+  };
   return {
-    fasteners: groups.flat(),
-    remarks: [...tightRemarks(overlaps, runs, needs), ...closeRemarks(groups, needs, most)],
+    fasteners,
+    remarks: [
+      ...tightRemarks(overlaps, runs, needs),
+      ...(left > 0 ? [leftRemark(left, needs)] : []),
+      ...closeRemarks(fasteners, needs, works),
+    ],
   };
 }
+
+/** True for a fastener through one of the two panels of an overlap. */
+const goesThrough = ({ on }: Fastener, { from, to }: Overlap) =>
+  on.some((e) => [from, to].some((f) => f.placed.piece === e.piece && f.panel.id === e.panel));
 
 function tightRemarks(
   overlaps: readonly Overlap[],
@@ -65,27 +99,41 @@ export function narrow(
   });
 }
 
+/** A remark on fasteners that found no place a pitch off the others. */
+function leftRemark(left: number, { pitch, pitchSource }: FastenerNeeds): Remark {
+  return remark('fastener-left-out', 'note', {
+    value: left,
+    limit: 0,
+    values: { pitch },
+    source: pitchSource,
+  });
+}
+
 /**
- * A remark on fasteners of which two on one overlap stand nearer than the least pitch.
- * @param most fasteners there is room for; null where their places are cut already
+ * A remark on fasteners of which two through a common sheet stand nearer than the least pitch.
+ * @param most finds how many there is room for; null where their places are cut already
  */
 export function closeRemarks(
-  groups: readonly (readonly Fastener[])[],
+  fasteners: readonly Fastener[],
   { pitch, pitchSource }: FastenerNeeds,
-  most: number | null,
+  most: (() => number) | null,
 ): readonly Remark[] {
-  const gaps = groups.flatMap((g) =>
-    g.flatMap((a, i) => g.slice(i + 1).map((b) => length3(sub3(a.at, b.at)))),
-  );
-  const least = Math.min(...gaps);
+  let least = Infinity;
+  fasteners.forEach((a, i) => {
+    for (const b of fasteners.slice(i + 1))
+      if (shareSheet(a, b)) least = Math.min(least, length3(sub3(a.at, b.at)));
+  });
   if (least >= pitch - 1e-6) return [];
   return [
     remark('pitch-close', 'warning', {
       value: least,
       limit: pitch,
       unit: 'mm',
-      values: { count: groups.flat().length, most },
+      values: { count: fasteners.length, most: most?.() ?? null },
       source: pitchSource,
     }),
   ];
 }
+
+const shareSheet = (a: Fastener, b: Fastener) =>
+  a.on.some((e) => b.on.some((f) => e.piece === f.piece && e.panel === f.panel));

@@ -36,6 +36,7 @@ export interface CoreFindings {
     /** Fasteners there is room for; null where the places are cut already. */
     readonly most: number | null;
   };
+  readonly 'fastener-left-out': { readonly pitch: number };
   readonly 'hole-crowded': { readonly parts: readonly string[] };
   readonly 'fastener-lost': { readonly made: string; readonly other: string };
   readonly 'fastener-apart': { readonly pieces: readonly [string, string] };

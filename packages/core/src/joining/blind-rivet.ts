@@ -11,7 +11,7 @@ import {
   type StackSheet,
   stackThickness,
 } from './fastener.js';
-import { holds, RIVET_RULES, RIVET_SIZES, type RivetSize, rivetSize } from './rivet-tables.js';
+import { cutHole, holds, RIVET_RULES, RIVET_SIZES, type RivetSize, rivetSize } from './rivet-tables.js';
 
 /** Values a joint may give for blind rivets. */
 export interface BlindRivetAsk extends FastenerAsk {
@@ -38,7 +38,7 @@ export function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): Fa
     usualPitch: RIVET_RULES.usualPitch.factor * size.diameter,
     bend: size.head / 2 + HEAD_CLEARANCE,
     bendSource: [cite(null, { rule: '½ D(head) + #', size: 1, basis: 'common-practice' })],
-    holes: stack.map(() => size.hole[0]),
+    holes: stack.map(() => cutHole(size)),
   };
 }
 

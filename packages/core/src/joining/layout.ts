@@ -63,13 +63,18 @@ export function runOf(overlap: readonly Point[], field: Field): Run {
 }
 
 /** `count` points evenly from end to end of a run, in the middle across; one stands in the middle. */
-export function pointsOn({ field, along, from, to }: Run, count: number): readonly Point[] {
+export function pointsOn(run: Run, count: number): readonly Point[] {
+  const { from, to } = run;
+  return Array.from({ length: count }, (_, i) =>
+    middleOf(run, count === 1 ? (from + to) / 2 : from + ((to - from) * i) / (count - 1)),
+  );
+}
+
+/** The middle of a run's field, at distance `s` along it. */
+export function middleOf({ field, along }: Run, s: number): Point {
   const across: Point = [-along[1], along[0]];
-  return Array.from({ length: count }, (_, i): Point => {
-    const s = count === 1 ? (from + to) / 2 : from + ((to - from) * i) / (count - 1);
-    const t = middleAt(field.shape, along, across, s);
-    return [along[0] * s + across[0] * t, along[1] * s + across[1] * t];
-  });
+  const t = middleAt(field.shape, along, across, s);
+  return [along[0] * s + across[0] * t, along[1] * s + across[1] * t];
 }
 
 /** Middle of the field across its run, at distance `s` along it. */

@@ -1,4 +1,5 @@
 import { frozen } from '../units/frozen.js';
+import { type GripColumn, gripsOf, type Span } from './rivet-grips.js';
 
 /** A size of blind rivet. mm */
 export interface RivetSize {
@@ -15,40 +16,41 @@ export interface RivetSize {
   readonly source: string;
 }
 
-type Span = readonly [number, number];
-
 const IN = 25.4;
 const TM = 'TM 10-5410-221-14 table 4-3';
-const DRILL = `${TM}; drill diameter from memory`;
-const CUT_OFF = 'hole and drill from memory; grips of 4.8 mm by ISO 15981, columns inferred';
+const IFI = 'holes by IFI-114, from memory';
+const DRILL = `${TM}; drill diameter from memory; ${IFI}`;
+const CUT_OFF = `${IFI}, and the drill too; grips as 4.8 mm by ISO 15981, columns inferred, the longer ones from memory`;
 const HOLES = 'ISO 15977 family: holes dh1 from memory, heads by nutbolt.org DIN 7337';
-const ISO = `${HOLES}; grips by ISO 15981, columns inferred`;
+const ISO = `${HOLES}; grips by ISO 15981, columns inferred, the shortest and the longest from memory`;
 const AS = `${HOLES}; grips from memory, as the nearest size of ISO 15981`;
 
 type Row = readonly [diameter: number, hole: Span, head: number, grips: readonly Span[], source: string];
 
 // diameters, holes and grips in inches; heads are those of the nearest metric size, mm
 const INCH: readonly (readonly [...Row, name: string, drill: string])[] = [
-  [3 / 32, [0.096, 0.1], 5, [[0.02, 0.25]], TM, '3/32 in', '#41'],
-  [1 / 8, [0.128, 0.132], 6.5, [[0.02, 0.5]], TM, '1/8 in', '#30'],
+  [3 / 32, [0.097, 0.1], 5, [[0.02, 0.25]], `${TM}; ${IFI}`, '3/32 in', '#41'],
+  [1 / 8, [0.129, 0.133], 6.5, [[0.02, 0.5]], `${TM}; ${IFI}`, '1/8 in', '#30'],
   [5 / 32, [0.16, 0.164], 8, [[0.02, 0.375]], DRILL, '5/32 in', '#20'],
-  [3 / 16, [0.192, 0.196], 9.5, [[1.5 / IN, 8 / IN]], CUT_OFF, '3/16 in', '#11'],
+  [3 / 16, [0.192, 0.196], 9.5, inInches('4.8'), CUT_OFF, '3/16 in', '#11'],
   // biome-ignore format: a row
   [1 / 4, [0.257, 0.261], 13, [[0.125, 0.5], [0.626, 0.75]], DRILL, '1/4 in', 'F'],
 ];
 
-// drilled to the least hole
 const METRIC: readonly Row[] = [
-  // biome-ignore format: a row
-  [2.4, [2.5, 2.6], 5, [[0.5, 3], [6, 9]], ISO],
-  [3, [3.1, 3.2], 6.5, [[1.5, 9]], AS],
-  [3.2, [3.3, 3.4], 6.5, [[1.5, 9]], ISO],
-  [4, [4.1, 4.2], 8, [[1, 8.5]], ISO],
-  [4.8, [4.9, 5], 9.5, [[1.5, 8]], ISO],
-  [5, [5.1, 5.2], 9.5, [[1.5, 8]], AS],
-  [6, [6.1, 6.2], 12, [[3, 6]], AS],
-  [6.4, [6.5, 6.6], 13, [[3, 6]], ISO],
+  [2.4, [2.5, 2.6], 5, gripsOf('2.4'), ISO],
+  [3, [3.1, 3.2], 6.5, gripsOf('3.2'), AS],
+  [3.2, [3.3, 3.4], 6.5, gripsOf('3.2'), ISO],
+  [4, [4.1, 4.2], 8, gripsOf('4'), ISO],
+  [4.8, [4.9, 5], 9.5, gripsOf('4.8'), ISO],
+  [5, [5.1, 5.2], 9.5, gripsOf('4.8'), AS],
+  [6, [6.1, 6.2], 12, gripsOf('6.4'), AS],
+  [6.4, [6.5, 6.6], 13, gripsOf('6.4'), ISO],
 ];
+
+function inInches(column: GripColumn): readonly Span[] {
+  return gripsOf(column).map(([from, to]) => [from / IN, to / IN]);
+}
 
 const inMm = ([a, b]: Span): Span => [a * IN, b * IN];
 
@@ -70,6 +72,9 @@ interface RivetRule {
   readonly factor: number;
   readonly source: string;
 }
+
+/** The hole to cut, mm: the middle of the standard's band. */
+export const cutHole = ({ hole: [least, most] }: RivetSize): number => (least + most) / 2;
 
 /** Layout rules of rivets, in rivet diameters, each with its source. Where sources disagree both stand here. */
 export const RIVET_RULES: Readonly<

@@ -1,7 +1,7 @@
 /** Least inside radius as a function of thickness, with its source. */
 export interface RadiusRule {
-  /** @param thickness mm @returns least inside radius, mm */
-  readonly at: (thickness: number) => number;
+  /** @param thickness mm @param angle bent through, degrees; 90 by default @returns least inside radius, mm */
+  readonly at: (thickness: number, angle?: number) => number;
   readonly source: string;
 }
 
@@ -13,7 +13,7 @@ export function timesThickness(factor: number, source: string): RadiusRule {
 type SteelRow = readonly [upTo: number, rm390: number, rm490: number, rm640: number];
 
 /**
- * DIN 6935 (1975-10), steel, bends up to 120° across the rolling direction, mm.
+ * DIN 6935 (1975-10), steel, bends up to 120° across the rolling direction, mm; over 120° the next thicker row holds.
  * Rows: thickness up to and including; columns: tensile strength up to 390, 490, 640 N/mm².
  */
 export const DIN_6935_RADII: readonly SteelRow[] = [
@@ -28,15 +28,62 @@ export const DIN_6935_RADII: readonly SteelRow[] = [
   [8, 12, 16, 16],
 ];
 
-/** Steel by DIN 6935; beyond the table's 8 mm the last row's ratio to the thickness goes on. */
+/** Steel by DIN 6935; beyond the table's last row its ratio to the thickness goes on, in steps of 1 mm over 120°. */
 export function din6935Radius(tensile: 390 | 490 | 640): RadiusRule {
   const column = ({ 390: 1, 490: 2, 640: 3 } as const)[tensile];
   return {
-    at: (t) => {
-      const row = DIN_6935_RADII.find(([upTo]) => t <= upTo + 1e-9);
-      return row === undefined ? ((DIN_6935_RADII.at(-1) as SteelRow)[column] / 8) * t : row[column];
+    at: (t, angle = 90) => {
+      const i = DIN_6935_RADII.findIndex(([upTo]) => t <= upTo + 1e-9);
+      const [row, steps] = [i < 0 ? DIN_6935_RADII.length : i, angle > 120 ? 1 : 0];
+      const last = DIN_6935_RADII.at(-1) as SteelRow;
+      return DIN_6935_RADII[row + steps]?.[column] ?? (last[column] / last[0]) * (t + steps);
     },
     source: 'DIN 6935 (1975-10), conservative: thin mild steel is often bent at R ≤ T and hemmed flat',
+  };
+}
+
+/** Rows of least inside radius by thickness, inches as printed: the next thicker row holds, the last one's ratio beyond. */
+type InchRows = readonly (readonly [thickness: number, radius: number])[];
+
+/** Aircraft sheet, as far as the tables that were seen go. */
+export const AIRCRAFT_RADII: Readonly<Record<string, { readonly rows: InchRows; readonly source: string }>> =
+  {
+    '304': {
+      rows: [
+        [0.04, 0.094],
+        [0.063, 0.125],
+        [0.09, 0.188],
+      ],
+      source: 'aircraft-type minimums, bjg-design.com shbend table, row 304',
+    },
+    '6061-T6': {
+      rows: [
+        [0.063, 0.188],
+        [0.125, 0.5],
+      ],
+      source: 'aircraft-type minimums, bjg-design.com shbend table, row 6061-T6',
+    },
+    '5052': {
+      rows: [
+        [0.032, 0],
+        [0.064, 1.5 * 0.064],
+        [0.128, 2 * 0.128],
+      ],
+      source: 'AC 43.13-1B table 4-6, row 5052-H34, the upper end; from memory',
+    },
+  };
+
+/** Least radius of aircraft sheet; for profiles that take the stricter of two sources. */
+export function aircraftRadius(row: keyof typeof AIRCRAFT_RADII & string): RadiusRule {
+  const { rows, source } = AIRCRAFT_RADII[row] as (typeof AIRCRAFT_RADII)[string];
+  return {
+    at: (t) => {
+      const inch = t / 25.4;
+      const found = rows.find(([upTo]) => inch <= upTo * 1.02); // gauges near a nominal step belong to it
+      const [thickness, radius] = rows.at(-1) as InchRows[number];
+      return 25.4 * (found?.[1] ?? (radius / thickness) * inch);
+    },
+    source,
   };
 }
 

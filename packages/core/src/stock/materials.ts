@@ -1,6 +1,12 @@
 import { frozen } from '../units/frozen.js';
 import type { GaugeSystemName } from './gauges.js';
-import { aluminiumRadius, din6935Radius, type RadiusRule, timesThickness } from './least-radius.js';
+import {
+  aircraftRadius,
+  aluminiumRadius,
+  din6935Radius,
+  type RadiusRule,
+  timesThickness,
+} from './least-radius.js';
 
 /** A sheet alloy: typical values at room temperature. */
 export interface Material {
@@ -21,6 +27,8 @@ export interface Material {
   readonly kSource: string;
   /** Least inside radius for a bend across the rolling direction, mm, from the thickness in mm. */
   readonly leastRadius: RadiusRule;
+  /** The same by a stricter source that disagrees; absent where none was found. */
+  readonly strictRadius?: RadiusRule;
   /** System its gauge numbers are in; null where trade has none of the four. */
   readonly gauges: GaugeSystemName | null;
   /** True when spot-welding or heating it gives off zinc fume. */
@@ -82,6 +90,7 @@ export const MATERIALS: readonly Material[] = frozen([
       1,
       "stainless makers' guides, ½T to 1T annealed, the stricter taken; from memory",
     ),
+    strictRadius: aircraftRadius('304'),
     gauges: 'stainless',
     zinc: false,
     weldSchedule: 'own',
@@ -142,6 +151,7 @@ export const MATERIALS: readonly Material[] = frozen([
     k: K_MEDIUM,
     kSource: MEDIUM,
     leastRadius: aluminiumRadius('5052-H32'),
+    strictRadius: aircraftRadius('5052'),
     gauges: 'aluminium',
     zinc: false,
     weldSchedule: null,
@@ -157,6 +167,7 @@ export const MATERIALS: readonly Material[] = frozen([
     k: K_MEDIUM,
     kSource: MEDIUM,
     leastRadius: aluminiumRadius('6061-T6'),
+    strictRadius: aircraftRadius('6061-T6'),
     gauges: 'aluminium',
     zinc: false,
     weldSchedule: null,

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { RIVET_RULES, RIVET_SIZES, rivetSize } from '../../src/joining/rivet-tables.js';
+import { gripsOf, ISO_15981_GRIPS } from '../../src/joining/rivet-grips.js';
+import { cutHole, holds, RIVET_RULES, RIVET_SIZES, rivetSize } from '../../src/joining/rivet-tables.js';
 
 const INCH = 25.4;
 
 // TM 10-5410-221-14 table 4-3, read in tentsshelters.tpub.com 10138: nominal, hole from and to, drill, and the grips
-// listed, all inches. The 5/32 list went on in the copy; drill diameters of #20 and F from memory.
+// listed, all inches. The 5/32 list went on in the copy; drill diameters of #20 and F from memory. Last, the hole by
+// IFI-114, from memory.
 const TM = [
   [
     '3/32 in',
@@ -16,6 +18,7 @@ const TM = [
       [0.02, 0.125],
       [0.126, 0.25],
     ],
+    [0.097, 0.1],
   ],
   [
     '1/8 in',
@@ -32,6 +35,7 @@ const TM = [
       [0.313, 0.375],
       [0.376, 0.5],
     ],
+    [0.129, 0.133],
   ],
   [
     '5/32 in',
@@ -45,6 +49,7 @@ const TM = [
       [0.188, 0.25],
       [0.251, 0.375],
     ],
+    [0.16, 0.164],
   ],
   [
     '1/4 in',
@@ -58,60 +63,63 @@ const TM = [
       [0.376, 0.5],
       [0.626, 0.75],
     ],
+    [0.257, 0.261],
   ],
 ] as const;
 
 // Holes: family of ISO 15977, dh1 from memory; "drill = diameter + 0.1 to 0.2 mm" read in engineeringhardware.com.
-// Heads: DIN 7337, read in nutbolt.org. Grips by length 6, 8, 10, 12 mm: ISO 15981, read in a copy, columns inferred.
+// Heads: DIN 7337, read in nutbolt.org.
 const METRIC = [
-  [
-    2.4,
-    2.5,
-    2.6,
-    5,
-    [
-      [0.5, 3],
-      [6, 9],
-    ],
-  ],
-  [
-    3.2,
-    3.3,
-    3.4,
-    6.5,
-    [
-      [1.5, 3.5],
-      [3.5, 5],
-      [5, 7],
-      [7, 9],
-    ],
-  ],
-  [
-    4,
-    4.1,
-    4.2,
-    8,
-    [
-      [1, 3],
-      [3, 5],
-      [5, 6.5],
-      [6.5, 8.5],
-    ],
-  ],
-  [
-    4.8,
-    4.9,
-    5,
-    9.5,
-    [
-      [1.5, 2.5],
-      [2.5, 4],
-      [4, 6],
-      [6, 8],
-    ],
-  ],
-  [6.4, 6.5, 6.6, 13, [[3, 6]]],
+  [2.4, 2.5, 2.6, 5],
+  [3.2, 3.3, 3.4, 6.5],
+  [4, 4.1, 4.2, 8],
+  [4.8, 4.9, 5, 9.5],
+  [6.4, 6.5, 6.6, 13],
 ] as const;
+
+// ISO 15981, stacks from and to by length (first column) and diameter 2.4, 3.2, 4, 4.8, 6.4; lengths 6 to 12 read in a
+// copy, columns inferred, the others from memory
+const LENGTHS = [
+  [5, null, [0.5, 1.5], null, null, null],
+  [6, [0.5, 3], [1.5, 3.5], [1, 3], [1.5, 2.5], null],
+  [8, null, [3.5, 5], [3, 5], [2.5, 4], null],
+  [10, null, [5, 7], [5, 6.5], [4, 6], null],
+  [12, [6, 9], [7, 9], [6.5, 8.5], [6, 8], [3, 6]],
+  [14, null, [9, 11], [8.5, 10.5], [8, 10], null],
+  [16, null, [11, 13], [10.5, 12.5], [10, 12], [6, 10]],
+  [18, null, null, [12.5, 14.5], [12, 14], null],
+  [20, null, null, [14.5, 16.5], [14, 16], [10, 14]],
+  [25, null, null, [16.5, 21.5], [16, 21], [14, 19]],
+  [30, null, null, null, [21, 26], [19, 24]],
+] as const;
+
+describe('ISO 15981', () => {
+  test.each(LENGTHS)('length %d mm: every diameter', (length, ...columns) => {
+    const row = ISO_15981_GRIPS.find((r) => r.length === length);
+    const typed = ['2.4', '3.2', '4', '4.8', '6.4'].map((d) => row?.spans[d as '4'] ?? null);
+    expect(typed).toEqual(columns);
+    expect(row?.read).toBe(length >= 6 && length <= 12);
+    expect(ISO_15981_GRIPS).toHaveLength(LENGTHS.length);
+  });
+
+  test.each([
+    ['3.2', [[0.5, 13]]],
+    [
+      '2.4',
+      [
+        [0.5, 3],
+        [6, 9],
+      ],
+    ],
+    ['4', [[1, 21.5]]],
+  ] as const)('%s mm: what its lengths hold together', (column, spans) => {
+    expect(gripsOf(column)).toEqual(spans);
+  });
+
+  test('two sheets of 0.7 mm take a rivet of 3.2 mm', () => {
+    expect(holds(rivetSize(3.2) as NonNullable<ReturnType<typeof rivetSize>>, 1.4)).toBe(true);
+  });
+});
 
 /** Ranges that follow on each other as one: in the manual the next starts a thousandth further. */
 function joined(grips: readonly (readonly [number, number])[]): readonly (readonly number[])[] {
@@ -122,17 +130,25 @@ function joined(grips: readonly (readonly [number, number])[]): readonly (readon
 }
 
 describe('inch sizes', () => {
-  test.each(TM)('%s: hole, drill and grips by TM 10-5410-221-14', (name, d, low, high, drill, grips) => {
-    const size = rivetSize(d * INCH);
-    expect(size?.name).toBe(name);
-    expect(size?.hole.map((mm) => mm / INCH)).toEqual([expect.closeTo(low, 12), expect.closeTo(high, 12)]);
-    expect(size?.drill).toBe(drill);
-    expect(size?.grips.map((span) => span.map((mm) => mm / INCH))).toEqual(
-      joined(grips).map((span) => span.map((inch) => expect.closeTo(inch, 12))),
-    );
-    const remembered = ['#20', 'F'].includes(drill) ? '; drill diameter from memory' : '';
-    expect(size?.source).toBe(`TM 10-5410-221-14 table 4-3${remembered}`);
-  });
+  test.each(TM)(
+    '%s: hole by IFI-114, drill and grips by TM 10-5410-221-14',
+    (name, d, low, high, drill, grips, ifi) => {
+      const size = rivetSize(d * INCH);
+      expect(size?.name).toBe(name);
+      expect(size?.hole.map((mm) => mm / INCH)).toEqual(ifi.map((inch) => expect.closeTo(inch, 12)));
+      // the middle of the one band lies in the other
+      const cut = cutHole(size as NonNullable<typeof size>) / INCH;
+      expect(cut).toBeCloseTo((ifi[0] + ifi[1]) / 2, 12);
+      expect(cut).toBeGreaterThan(low);
+      expect(cut).toBeLessThan(high);
+      expect(size?.drill).toBe(drill);
+      expect(size?.grips.map((span) => span.map((mm) => mm / INCH))).toEqual(
+        joined(grips).map((span) => span.map((inch) => expect.closeTo(inch, 12))),
+      );
+      const remembered = ['#20', 'F'].includes(drill) ? '; drill diameter from memory' : '';
+      expect(size?.source).toBe(`TM 10-5410-221-14 table 4-3${remembered}; holes by IFI-114, from memory`);
+    },
+  );
 
   test.each([
     // drills of the table in millimetres: #41 0.0960, #30 0.1285 read; #20 0.1610, F 0.257, #11 0.1910 from memory
@@ -153,7 +169,7 @@ describe('inch sizes', () => {
     // 0.192 to 0.196 in and #11, from memory
     expect(size?.hole.map((mm) => mm / INCH)).toEqual([expect.closeTo(0.192, 12), expect.closeTo(0.196, 12)]);
     expect(size?.drill).toBe('#11');
-    expect(size?.source).toContain('hole and drill from memory');
+    expect(size?.source).toContain('holes by IFI-114, from memory, and the drill too');
     // those of 4.8 mm, the same rivet to 0.04 mm
     expect(size?.grips[0]?.[0]).toBeCloseTo(rivetSize(4.8)?.grips[0]?.[0] ?? 0, 9);
     expect(size?.grips[0]?.[1]).toBeCloseTo(rivetSize(4.8)?.grips[0]?.[1] ?? 0, 9);
@@ -161,10 +177,9 @@ describe('inch sizes', () => {
 });
 
 describe('metric sizes', () => {
-  test.each(METRIC)('%d mm: hole %d to %d, head %d mm, grips', (d, low, high, head, grips) => {
+  test.each(METRIC)('%d mm: hole %d to %d, head %d mm', (d, low, high, head) => {
     const size = rivetSize(d);
     expect(size).toMatchObject({ diameter: d, hole: [low, high], head });
-    expect(size?.grips).toEqual(joined(grips));
     expect(size?.source).toContain('from memory');
     expect(size?.source).toContain('ISO 15981');
   });

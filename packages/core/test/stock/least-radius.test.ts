@@ -27,6 +27,43 @@ test.each(STEEL)(
   },
 );
 
+test.each(STEEL.slice(0, -1))(
+  'DIN 6935, steel over %d to %d mm bent over 120°: the next thicker row',
+  (over, upTo) => {
+    const next = STEEL.find(([from]) => from === upTo) as (typeof STEEL)[number];
+    for (const thickness of [over + 0.01, upTo])
+      for (const [tensile, radius] of [
+        [390, next[2]],
+        [490, next[3]],
+        [640, next[4]],
+      ] as const) {
+        expect(din6935Radius(tensile).at(thickness, 121)).toBe(radius);
+        expect(din6935Radius(tensile).at(thickness, 120)).toBe(din6935Radius(tensile).at(thickness));
+      }
+  },
+);
+
+test('DIN 6935, steel of 8 mm bent over 120°: the last ratio for a sheet 1 mm thicker', () => {
+  expect(din6935Radius(390).at(8, 135)).toBeCloseTo(13.5, 12);
+});
+
+// aircraft-type minimums, inches, bjg-design.com shbend table, read; 5052-H34 by AC 43.13-1B table 4-6, from memory
+test.each([
+  ['stainless-304', 0.04, 0.094],
+  ['stainless-304', 0.063, 0.125],
+  ['stainless-304', 0.09, 0.188],
+  ['aluminium-6061-t6', 0.063, 0.188],
+  ['aluminium-6061-t6', 0.125, 0.5],
+  ['aluminium-5052-h32', 0.064, 0.096],
+  ['aluminium-5052-h32', 0.128, 0.256],
+])('%s of %d in: the stricter source asks for %d in, more than the usual one', (name, thickness, radius) => {
+  const material = MATERIALS.find((m) => m.name === name);
+  expect((material?.strictRadius?.at(thickness * 25.4) ?? 0) / 25.4).toBeCloseTo(radius, 9);
+  expect(radius * 25.4).toBeGreaterThan(
+    material?.leastRadius.at(thickness * 25.4) ?? Number.POSITIVE_INFINITY,
+  );
+});
+
 test('DIN 6935, steel over 8 mm: the last row goes on in proportion, 12 mm at 8 is 15 mm at 10', () => {
   expect(din6935Radius(390).at(10)).toBeCloseTo(15, 12);
   expect(din6935Radius(640).at(10)).toBeCloseTo(20, 12);

@@ -27,6 +27,7 @@ export interface CheckFindings {
     /** Least inside radius of the metal. */
     readonly least: number;
   };
+  readonly 'radius-strict': { readonly material: string; readonly thickness: number };
   readonly 'hem-tight': { readonly material: string; readonly thickness: number };
   readonly 'hem-short': Plain;
   readonly 'hem-near-bend': Plain;

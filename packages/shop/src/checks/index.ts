@@ -18,6 +18,7 @@ import { notchDeep, notchNarrow } from './notches.js';
 import { offsetSmall } from './offset-small.js';
 import { panelLimp } from './panel-limp.js';
 import { radiusMade } from './radius-made.js';
+import { radiusStrict } from './radius-strict.js';
 import { sheetThick } from './sheet-thick.js';
 import { slotNearBend } from './slot-near-bend.js';
 import { gapUnderKerf, holeUnderTable } from './table-limits.js';
@@ -34,6 +35,7 @@ export const SHOP_CHECKS: readonly ShopCheck[] = frozen([
   legLeast,
   panelLimp,
   radiusMade,
+  radiusStrict,
   hemTight,
   hemShort,
   hemNearBend,

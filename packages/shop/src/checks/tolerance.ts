@@ -45,15 +45,16 @@ function cut({ flat, sheet }: Subject, { table }: Shop): readonly Expected[] {
   if (table === null) return [];
   const of = table.process === 'laser' ? 1 : 2;
   const size = Math.max(...flat.blank.max);
-  const value = cutDeviation(of, size, sheet.thickness);
-  if (value === null) return [];
+  const found = cutDeviation(of, size, sheet.thickness);
+  if (found === null) return [];
+  const { value } = found;
   return [
     {
       on: 'cut',
       size,
       deviation: value,
       angle: null,
-      source: cite(`ISO 9013 class ${of}`, { basis: 'second-hand' }),
+      source: cite(`ISO 9013 class ${of}`, { basis: found.basis }),
     },
   ];
 }

@@ -14,7 +14,8 @@ const plan = (name: string) =>
 
 /** Warnings that are right, by job: part and code. */
 const WARNED: Readonly<Record<string, readonly string[]>> = {
-  'tool-tote.yaml': ['body hem-tight'], // 5052-H32 of 1.2 mm folded flat
+  // 5052-H32 of 1.2 mm folded flat, and bent to less than aircraft practice
+  'tool-tote.yaml': ['body radius-strict', 'body hem-tight', 'end radius-strict'],
 };
 
 test('there are examples', () => {

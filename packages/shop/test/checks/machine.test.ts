@@ -26,29 +26,49 @@ describe('gauges less', () => {
   });
 });
 
-// ISO 9013 limit deviations, ± mm, read on modulusmetal.com
+// ISO 9013 limit deviations, ± mm, read on modulusmetal.com; rows over 6.3 mm, and class 2 over 3.15 mm, from memory
 describe('ISO 9013', () => {
   const PRINTED = [
     [1, 1, [0.075, 0.1, 0.1, 0.2, 0.2, 0.3, 0.4, 0.65]],
     [1, 3.15, [0.1, 0.15, 0.2, 0.25, 0.25, 0.35, 0.4, 0.65]],
-    [1, 6.3, [0.2, 0.2, 0.25, 0.25, 0.3, 0.4, 0.45]],
+    [1, 6.3, [0.2, 0.2, 0.25, 0.25, 0.3, 0.4, 0.45, null]],
+    [1, 10, [null, 0.5, 0.6, 0.6, 0.7, 0.7, 0.7, 0.8]],
+    [1, 50, [null, 0.6, 0.7, 0.7, 0.8, 1, 1.6, 2.5]],
     [2, 1, [0.5, 0.6, 0.6, 0.7, 0.7, 0.8, 0.9, 0.9]],
     [2, 3.15, [0.6, 0.6, 0.7, 0.7, 0.8, 0.9, 1, 1.1]],
+    [2, 6.3, [0.7, 0.8, 0.9, 0.9, 1.1, 1.2, 1.3, 1.3]],
+    [2, 10, [null, 1, 1.1, 1.3, 1.4, 1.5, 1.6, 1.7]],
+    [2, 50, [null, 1.8, 1.8, 1.8, 1.9, 2.3, 3, 4.2]],
   ] as const;
-  const BANDS = [3, 10, 35, 125, 315, 1000, 2000, 4000];
+  // from 0, 3, 10 … on, to just under 3, 10, 35 …
+  const LOWER = [0.1, 3, 10, 35, 125, 315, 1000, 2000];
+  const UPPER = [3, 10, 35, 125, 315, 1000, 2000, 4000];
 
-  test.each(PRINTED)('class %d up to %d mm', (of, upTo, printed) => {
-    printed.forEach((deviation, i) => {
-      const size = BANDS[i] as number;
-      expect(cutDeviation(of, size, upTo)).toBe(deviation);
-      expect(cutDeviation(of, size - 0.01, upTo)).toBe(deviation);
-    });
+  test.each(PRINTED)(
+    'class %d up to %d mm: every band from its lower end to under its upper',
+    (of, upTo, printed) => {
+      printed.forEach((deviation, i) => {
+        const [from, to] = [LOWER[i] as number, UPPER[i] as number];
+        for (const size of [from, (from + to) / 2, to - 0.001])
+          expect(cutDeviation(of, size, upTo)?.value ?? null).toBe(deviation);
+      });
+    },
+  );
+
+  test('thicker sheet of one class never comes out closer', () => {
+    for (const rows of [ISO_9013[1], ISO_9013[2]])
+      for (let band = 0; band < UPPER.length; band++) {
+        const down = rows.flatMap((r) => r.deviations[band] ?? []);
+        expect(down).toEqual(down.toSorted((a, b) => a - b));
+      }
   });
 
-  test('all rows that are printed, and nothing past them', () => {
+  test('all rows that are typed, and nothing past them; a row from memory says so', () => {
     expect(ISO_9013[1].length + ISO_9013[2].length).toBe(PRINTED.length);
-    expect(cutDeviation(1, 4001, 1)).toBeNull();
-    expect(cutDeviation(2, 100, 4)).toBeNull();
-    expect(cutDeviation(1, 3000, 5)).toBeNull();
+    expect(cutDeviation(1, 4000, 1)).toBeNull();
+    expect(cutDeviation(2, 2, 8)).toBeNull();
+    expect(cutDeviation(1, 100, 51)).toBeNull();
+    expect(cutDeviation(2, 100, 4)?.basis).toBe('memory');
+    expect(cutDeviation(2, 100, 2)?.basis).toBe('second-hand');
   });
 });

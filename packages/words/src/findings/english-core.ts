@@ -69,6 +69,11 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
       `two of its ${count} fasteners stand ${t.size(value)} apart, ${t.least(limit)} at least`,
     aim: ({ most }) => (most === null ? CUT : most === 1 ? 'ask for one only' : `ask for ${most} at most`),
   },
+  'fastener-left-out': {
+    message: ({ value, pitch }, t) =>
+      `${value} of its fasteners left out: another goes through the same sheet less than ${t.least(pitch)} from there`,
+    aim: () => 'ask for a count or a pitch of your own, or leave it so',
+  },
   'hole-crowded': {
     message: ({ parts, value }) =>
       `holes without room on ${parts.join(', ')}, too near to an edge or another hole: ${value}; marked, not cut`,

@@ -40,6 +40,11 @@ export const ENGLISH_SHOP: Tellings<ShopFindings> = {
         ? `bend it over tools that make ${t.least(Math.max(asked, least))}; this metal needs ${t.least(least)} or more`
         : `lay it out with insideRadius ${t.size(made)}`,
   },
+  'radius-strict': {
+    message: ({ value, limit, names, material, thickness }, t) =>
+      `inside radius ${t.size(value)} at ${names.join(', ')}, ${t.least(limit)} by the stricter of two sources for ${t.material(material)} of ${t.size(thickness)}`,
+    aim: ({ limit }, t) => `bend to ${t.least(limit)} inside, or try one on an offcut first`,
+  },
   'hem-tight': {
     message: ({ value, limit, names: [hem], material, thickness }, t) =>
       `${hem} is folded to ${t.size(value)} inside, ${t.material(material)} of ${t.size(thickness)} takes ${t.least(limit)}: it may crack`,

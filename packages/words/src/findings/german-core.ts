@@ -72,6 +72,11 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
     aim: ({ most }) =>
       most === null ? CUT : most === 1 ? 'nur eine verlangen' : `höchstens ${most} verlangen`,
   },
+  'fastener-left-out': {
+    message: ({ value, pitch }, t) =>
+      `${value} der Verbindungen weggelassen: eine andere geht weniger als ${t.least(pitch)} daneben durch dasselbe Blech`,
+    aim: () => 'selbst eine Anzahl oder Teilung verlangen oder es so lassen',
+  },
   'hole-crowded': {
     message: ({ parts, value }) =>
       `Löcher ohne Platz an ${parts.join(', ')}, zu nah an einer Kante oder einem anderen Loch: ${value}; angerissen, nicht geschnitten`,

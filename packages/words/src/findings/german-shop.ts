@@ -42,6 +42,11 @@ export const GERMAN_SHOP: Tellings<ShopFindings> = {
         ? `über Werkzeuge kanten, die ${t.least(Math.max(asked, least))} machen; dieses Metall braucht mindestens ${t.least(least)}`
         : `mit insideRadius ${t.size(made)} auslegen`,
   },
+  'radius-strict': {
+    message: ({ value, limit, names, material, thickness }, t) =>
+      `Innenradius ${t.size(value)} bei ${names.join(', ')}; für ${t.material(material)} von ${t.size(thickness)} verlangt die strengere von zwei Quellen ${t.least(limit)}`,
+    aim: ({ limit }, t) => `innen mit ${t.least(limit)} kanten oder erst an einem Reststück probieren`,
+  },
   'hem-tight': {
     message: ({ value, limit, names: [hem], material, thickness }, t) =>
       `${hem} wird innen auf ${t.size(value)} gefaltet, ${t.material(material)} von ${t.size(thickness)} verträgt ${t.least(limit)}: es kann reißen`,
