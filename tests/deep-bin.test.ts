@@ -1,8 +1,9 @@
 // The bin too deep for the default shop: what is in the way, and that what would change it does.
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { inWords, type PartPlan, planJob, readJob, sayIn, withValue } from '@tinwright/core';
+import { type PartPlan, planJob, readJob, sayIn, withValue } from '@tinwright/core';
 import { DEFAULT_SHOP, planSequence } from '@tinwright/shop';
+import { mendWords, reasonWords } from '@tinwright/words';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 
@@ -15,7 +16,7 @@ const deep = planned(bin);
 
 test('the walls run into the beam of the brake, by what the README says', () => {
   expect(deep.status).toBe('infeasible');
-  const reasons = deep.reasons.map((r) => inWords(r.message, say));
+  const reasons = deep.reasons.map((r) => reasonWords(r, say));
   const [, by] = /run into the beam over the fingers, by ([\d.]+ mm)/.exec(text('README.md')) ?? [];
   expect(reasons.filter((r) => r.endsWith(`runs into the beam over the fingers, by ${by}`))).not.toEqual([]);
 });
@@ -24,7 +25,7 @@ test('the height that would do is the one the README and the example name, and w
   const mend = deep.mends.find((m) => m.parameter === 'height');
   expect(mend).toBeDefined();
   const height = mend?.found ?? Number.NaN;
-  const told = inWords(mend?.message ?? '', say);
+  const told = mend === undefined ? '' : mendWords(mend, say);
   expect(text('README.md')).toContain(`a ${told}`);
   expect(text('examples/deep-bin.yaml')).toContain(`With a height of ${height} `);
   expect(planned(withValue(bin, ['parts', 0, 'height'], height)).status).toBe('optimal');

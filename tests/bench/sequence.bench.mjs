@@ -48,6 +48,7 @@ const PRESS = {
   ],
   ram: { half: 25, height: 150 },
   backGauge: { least: 8, most: 600 },
+  gaps: { end: 5, inner: 2 },
   overbend: 3,
 };
 const SHOP = { ...DEFAULT_SHOP, brake: { ...DEFAULT_SHOP.brake, length: 2000 }, press: PRESS, vise: null };

@@ -1,16 +1,17 @@
-import { inWords, plainNumber, type Say } from '@tinwright/core';
+import { plainNumber, type Say } from '@tinwright/core';
 import type { Batch, BatchStep, Sequence } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
 
 /** A bend order as text: a line for every operation, or why there is none and what would change that. */
 export async function sequenceText(host: Host, sequence: Sequence, say: Say): Promise<string> {
   const { stepNote } = await import('@tinwright/files');
+  const { mendWords, reasonWords } = await import('@tinwright/words');
   const { part, status, steps, reasons, mends } = sequence;
   const head = `${paint(host, 'bold', part)}: ${headWords(sequence)}\n`;
   if (status === 'infeasible') {
     const lines = [
-      ...reasons.map((r) => inWords(r.message, say)),
-      ...mends.map((m) => `would help: ${inWords(m.message, say)}`),
+      ...reasons.map((r) => reasonWords(r, say)),
+      ...mends.map((m) => `would help: ${mendWords(m, say)}`),
     ];
     return head + lines.map((l) => `  ${l}\n`).join('');
   }

@@ -1,5 +1,6 @@
-import { inWords, type Say } from '@tinwright/core';
+import type { Say } from '@tinwright/core';
 import type { Sequence } from '@tinwright/shop';
+import { mendWords, reasonWords } from '@tinwright/words';
 import { stepNote } from './sequence-note.js';
 
 /** A part's bend order as the manifest tells it: lengths mm, words in the unit of the job. */
@@ -23,28 +24,22 @@ export function sequenceEntry(sequence: Sequence, say: Say): object {
       setBack: step.setBack,
       stopDistance: step.stopDistance,
       touches: step.touches,
+      putIn: step.putIn,
+      takeOff: step.takeOff,
       tools: step.tools,
       sight: step.sight,
       sightOffset: step.sightOffset,
       press: step.press,
     })),
-    reasons: reasons.map(({ bends, code, panel, machine, by, message }) => ({
-      bends,
+    reasons: reasons.map(({ code, ...reason }) => ({
+      ...reason,
       obstacle: code,
-      panel,
-      machine,
-      by,
-      message: inWords(message, say),
+      message: reasonWords({ code, ...reason }, say),
     })),
     ...(mends.length === 0
       ? {}
       : {
-          mends: mends.map(({ parameter, given, found, message }) => ({
-            parameter,
-            given,
-            found,
-            message: inWords(message, say),
-          })),
+          mends: mends.map((mend) => ({ ...mend, message: mendWords(mend, say) })),
         }),
   };
 }

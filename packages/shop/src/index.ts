@@ -18,6 +18,8 @@ export type {
   Costs,
   Die,
   Finger,
+  HandSeamer,
+  Margin,
   Press,
   PressTool,
   Profile,

@@ -80,6 +80,7 @@ export const pressShop = (
     dies,
     ram: { half: 30, height: 150 },
     backGauge: { least: 8, most: 600 },
+    gaps: { end: 5, inner: 2 },
     overbend: 0,
     ...more,
   },

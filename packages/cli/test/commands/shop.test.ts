@@ -68,7 +68,8 @@ describe('shop', () => {
   test('--json holds it in mm', async () => {
     const { out } = await tinwright('shop', GARDEN, '--json');
     const shop = JSON.parse(out);
-    expect(shop).toMatchObject({ unit: 'mm', brake: { length: 1000 }, assumed: ['costs'] });
+    expect(shop).toMatchObject({ unit: 'mm', brake: { length: 1000 } });
+    expect(shop.assumed).toContain('costs');
   });
 
   test('- reads it from standard input', async () => {

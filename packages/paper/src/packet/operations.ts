@@ -1,5 +1,6 @@
-import { type Finding, inWords, sayIn, type Unit } from '@tinwright/core';
+import { type Finding, sayIn, type Unit } from '@tinwright/core';
 import { type Operation, type Operations, type Sequence, type Shop, toolsOf } from '@tinwright/shop';
+import { type Language, reasonWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
@@ -40,7 +41,7 @@ export function operationFlows(kit: PacketKit, ask: OperationsAsk): readonly Flo
 
 /** Whose machines, and where the order of bends comes from. */
 function intro(
-  { plan, words }: PacketKit,
+  { plan, language, words }: PacketKit,
   { operations, shop, assumed, sequences }: OperationsAsk,
 ): readonly string[] {
   const w = words.operations;
@@ -53,14 +54,14 @@ function intro(
     w.shop(shop.name, assumed),
     ...(found.length === 0 ? [] : [w.found(found.join(', '))]),
     ...(untried.length === 0 ? [] : [w.usual(untried.join(', '))]),
-    ...impossible.map((name) => w.impossible(name, reasonsOf(sequences.get(name), plan.job.units))),
+    ...impossible.map((name) => w.impossible(name, reasonsOf(sequences.get(name), plan.job.units, language))),
   ];
 }
 
 /** Why the planner found no order, in the words it has for it. */
-function reasonsOf(sequence: Sequence | undefined, units: Unit): string {
+function reasonsOf(sequence: Sequence | undefined, units: Unit, language: Language): string {
   const say = sayIn(units);
-  return (sequence?.reasons ?? []).map((r) => inWords(r.message, say)).join('; ');
+  return (sequence?.reasons ?? []).map((r) => reasonWords(r, say, language)).join('; ');
 }
 
 /** Where the picture of a step of bending is found; null where there is none. */

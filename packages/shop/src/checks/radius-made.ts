@@ -1,11 +1,11 @@
 import { cite, type FlatBend, radians } from '@tinwright/core';
-import type { Brake, Shop } from '../machines/shop.js';
+import type { Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
-import { leafTools } from '../tools/leaf-tools.js';
+import { leafRadius, leafSetting } from '../tools/leaf-setting.js';
+import { diesFor } from '../tools/press-setting.js';
 import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
-import { diesFor, mostAngle } from './machine/press.js';
 
 const MOST_OFF = 0.2; // mm a bend; what a press brake holds, from memory
 
@@ -58,25 +58,16 @@ function waysOf(
   thickness: number,
   { brake, press }: Shop,
 ): readonly { readonly made: number; readonly machine: string }[] {
-  const dies =
-    press === null ? [] : press.dies.filter((d) => angle + press.overbend <= mostAngle(press, d) + 1e-9);
+  const leaf = brake === null ? null : leafSetting(brake, thickness, insideRadius, { angle, set: angle });
   return [
-    ...(brake === null || angle > leafTools(brake, thickness, insideRadius).most + 1e-9
+    ...(brake === null || leaf === null || angle > leaf.most
       ? []
-      : [{ made: leafRadius(brake, thickness, insideRadius, angle), machine: brake.name }]),
-    ...diesFor({ dies }, insideRadius).map((d) => ({
+      : [{ made: leafRadius(leaf.setBack, thickness, angle), machine: brake.name }]),
+    ...(press === null ? [] : diesFor(press, insideRadius, angle + press.overbend)).map((d) => ({
       made: airRadius(d.opening),
       machine: press?.name ?? '',
     })),
   ];
-}
-
-/** The radius a leaf brake comes nearest to: R = s / tan(A/2) − T, its set-back kept in range. mm */
-function leafRadius(brake: Brake, thickness: number, asked: number, angle: number): number {
-  const half = Math.tan(radians(angle) / 2);
-  const [least, most] = brake.setBack;
-  const s = Math.min(Math.max((asked + thickness) * half, least * thickness), most * thickness);
-  return s / half - thickness;
 }
 
 /** How much a bend's deduction grows with its inside radius: what is taken off too little is left on the legs. */

@@ -2,9 +2,9 @@ import type { Source } from '@tinwright/core';
 import { thicknessLimit } from '../machines/capacity.js';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck, Subject } from './check.js';
+import { fingerThickness } from './finger-thickness.js';
 import { lengthOf, middleOf } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
-import { fingerThickness } from './machine/leaf.js';
 
 interface Thick extends Place {
   readonly machine: string;

@@ -25,10 +25,11 @@ const LEANS_ON: Partial<Readonly<Record<Reason['code'], readonly string[]>>> = {
   fingers: ['brake.finger', 'brake.gaps'],
   'flange-short': ['brake.lowestFlange', 'brake.setBack'],
   'hold-short': ['brake.setBack'],
-  hook: ['brake.finger', 'brake.opening'],
   jaws: ['vise'],
   leaf: ['brake.leaf.width'],
   opening: ['brake.opening'],
+  'put-in': ['brake.finger', 'brake.opening'],
+  'take-off': ['brake.finger', 'brake.opening', 'brake.beam'],
   ram: ['press.ram'],
 };
 

@@ -1,15 +1,20 @@
 import { cite, type Source } from '@tinwright/core';
 import { DEFAULT_COSTS } from './costs.js';
-import type { Brake, Costs, Press, Riveter, Vise } from './shop.js';
+import type { Brake, Costs, HandSeamer, Margin, Press, Riveter, Vise } from './shop.js';
 
 /** What of a shop a file may leave out. */
 export interface Assumed {
   readonly brake: Omit<Brake, 'name' | 'length' | 'capacity' | 'fingers'>;
-  readonly press: Pick<Press, 'ram' | 'backGauge' | 'overbend'>;
-  readonly vise: Pick<Vise, 'depth' | 'grip'>;
+  readonly press: Pick<Press, 'ram' | 'backGauge' | 'gaps' | 'overbend'>;
+  readonly vise: Pick<Vise, 'depth' | 'grip' | 'bar' | 'jaw' | 'bench'>;
+  readonly handSeamer: Pick<HandSeamer, 'jaw'>;
   readonly riveter: Pick<Riveter, 'nose'>;
   readonly costs: Costs;
+  readonly margin: Margin;
 }
+
+/** Half a millimetre and two thousandths of the part. Judgement. */
+export const USUAL_MARGIN: Margin = { least: 0.5, share: 0.002 };
 
 /**
  * Values a shop file may leave out: usual ones, by judgement or from memory, none with a source. mm, degrees; set-back
@@ -25,17 +30,22 @@ export const ASSUMED: Assumed = {
     bed: 120,
     setBack: [1, 2.5],
     lowestFlange: 6,
+    hold: 6,
+    ratedFlange: 25.4, // source: a 4 ft brake's printed manual
     gaps: { end: 10, inner: 6 },
     overbend: 3,
   },
   press: {
     ram: { half: 30, height: 150 },
     backGauge: { least: 8, most: 600 },
+    gaps: { end: 5, inner: 2 },
     overbend: 3,
   },
-  vise: { depth: 60, grip: 12 },
+  vise: { depth: 60, grip: 12, bar: 25, jaw: 60, bench: 120 },
+  handSeamer: { jaw: 8 },
   riveter: { nose: 20 },
   costs: DEFAULT_COSTS,
+  margin: USUAL_MARGIN,
 };
 
 type Group = Readonly<Record<string, unknown>>;
@@ -49,8 +59,8 @@ export function assumedIn(data: unknown): readonly string[] {
   return Object.entries(ASSUMED).flatMap(([machine, values]) =>
     isGroup(shop[machine])
       ? missing(values as Group, shop[machine], machine)
-      : machine === 'costs'
-        ? ['costs']
+      : machine === 'costs' || machine === 'margin'
+        ? [machine]
         : [],
   );
 }

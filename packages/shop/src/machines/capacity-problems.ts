@@ -4,7 +4,7 @@ import type { Shop } from './shop.js';
 
 /** Metals that stand twice in the capacity of a machine. */
 export function capacityProblems(shop: Shop): readonly Problem[] {
-  return (['brake', 'vise', 'shear'] as const).flatMap((machine) => {
+  return (['brake', 'vise', 'handSeamer', 'shear'] as const).flatMap((machine) => {
     const list = shop[machine]?.capacity ?? [];
     return list.flatMap(({ material }, i) => {
       const first = list.findIndex((c) => c.material === material);

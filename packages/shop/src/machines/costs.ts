@@ -15,6 +15,8 @@ export const DEFAULT_COSTS: Costs = frozen({
   hook: 10,
   flatten: 10,
   swing: 10,
-  hand: 300,
+  hand: 60,
+  seamer: 20,
+  dress: 20,
   walk: 30,
 });

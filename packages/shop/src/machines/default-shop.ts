@@ -1,4 +1,5 @@
 import { frozen } from '@tinwright/core/internal';
+import { USUAL_MARGIN } from './assumed.js';
 import { DEFAULT_COSTS } from './costs.js';
 import type { Shop } from './shop.js';
 
@@ -28,6 +29,8 @@ export const DEFAULT_SHOP: Shop = frozen({
     bed: 120,
     setBack: [1, 2.5],
     lowestFlange: 6,
+    hold: 6,
+    ratedFlange: 25.4,
     gaps: { end: 20, inner: 6 },
     overbend: 3,
   },
@@ -37,12 +40,16 @@ export const DEFAULT_SHOP: Shop = frozen({
     jaws: 450,
     depth: 60,
     grip: 12,
+    bar: 25,
+    jaw: 60,
+    bench: 120,
     capacity: [
       { material: 'mild-steel', thickness: 1.5 },
       { material: 'stainless-304', thickness: 1 },
       { material: 'aluminium-5052-h32', thickness: 2 },
     ],
   },
+  handSeamer: null,
   shear: {
     name: 'foot shear',
     length: 1000,
@@ -61,6 +68,7 @@ export const DEFAULT_SHOP: Shop = frozen({
     [1000, 1000],
   ],
   costs: DEFAULT_COSTS,
+  margin: USUAL_MARGIN,
   strips: [],
   assumed: [],
 });

@@ -63,5 +63,6 @@ export const EXAMPLE_PRESS: Press = frozen({
   dies: [die(6, 8), die(8, 10), die(12, 13), die(16, 16)],
   ram: { half: 30, height: 150 },
   backGauge: { least: 8, most: 600 },
+  gaps: { end: 5, inner: 2 },
   overbend: 3,
 });

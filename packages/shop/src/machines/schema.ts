@@ -66,16 +66,21 @@ function brake(k: ParamKit): Group {
     bed: k.or(k.size({ max: 2000 }), usual.bed),
     setBack: k.or(k.list(numberBetween(0, 10), 2, 2), usual.setBack),
     lowestFlange: k.or(k.size({ max: 100 }), usual.lowestFlange),
-    gaps: k.or(
-      strictGroup({
-        end: k.or(k.size({ min: 0, max: 100 }), gaps.end),
-        inner: k.or(k.size({ min: 0, max: 100 }), gaps.inner),
-      }) as Gives<unknown>,
-      gaps,
-    ),
+    hold: k.or(k.size({ min: 0, max: 100 }), usual.hold),
+    ratedFlange: k.or(k.size({ max: 300 }), usual.ratedFlange),
+    gaps: gapsOf(k, gaps),
     overbend: k.or(numberBetween(0, 20, ' deg'), usual.overbend),
   });
 }
+
+const gapsOf = (k: ParamKit, usual: { readonly end: number; readonly inner: number }) =>
+  k.or(
+    strictGroup({
+      end: k.or(k.size({ min: 0, max: 100 }), usual.end),
+      inner: k.or(k.size({ min: 0, max: 100 }), usual.inner),
+    }) as Gives<unknown>,
+    usual,
+  );
 
 function press(k: ParamKit): Group {
   const usual = ASSUMED.press;
@@ -112,6 +117,7 @@ function press(k: ParamKit): Group {
       strictGroup({ least: k.size({ min: 0 }), most: k.size() }) as Gives<unknown>,
       usual.backGauge,
     ),
+    gaps: gapsOf(k, usual.gaps),
     overbend: k.or(numberBetween(0, 20, ' deg'), usual.overbend),
   });
 }
@@ -138,6 +144,18 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
         jaws: k.size({ max: 1000 }),
         depth: k.or(k.size({ max: 300 }), ASSUMED.vise.depth),
         grip: k.or(k.size({ max: 100 }), ASSUMED.vise.grip),
+        bar: k.or(k.size({ max: 200 }), ASSUMED.vise.bar),
+        jaw: k.or(k.size({ max: 500 }), ASSUMED.vise.jaw),
+        bench: k.or(k.size({ max: 1000 }), ASSUMED.vise.bench),
+        capacity: capacity(k),
+      }) as Gives<unknown>,
+    ),
+    handSeamer: k.maybe(
+      strictGroup({
+        name: text(k),
+        width: k.size({ max: 300 }),
+        depth: k.size({ max: 150 }),
+        jaw: k.or(k.size({ max: 50 }), ASSUMED.handSeamer.jaw),
         capacity: capacity(k),
       }) as Gives<unknown>,
     ),
@@ -176,6 +194,13 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
     ),
     sheets: k.or(k.list(k.list(k.size(), 2, 2), 0, 50), []),
     costs: k.or(strictGroup(costs) as Gives<unknown>, ASSUMED.costs),
+    margin: k.or(
+      strictGroup({
+        least: k.or(k.size({ min: 0, max: 20 }), ASSUMED.margin.least),
+        share: k.or(numberBetween(0, 0.05), ASSUMED.margin.share),
+      }) as Gives<unknown>,
+      ASSUMED.margin,
+    ),
     strips: k.or(k.list(strip(k) as Gives<unknown>, 0, 500), []),
   });
 }

@@ -27,6 +27,10 @@ export interface Brake {
   readonly setBack: readonly [number, number];
   /** Shortest flange the leaf holds. */
   readonly lowestFlange: number;
+  /** Sheet that has to lie under the fingers, from their tips back. */
+  readonly hold: number;
+  /** Flange its capacity is rated with. */
+  readonly ratedFlange: number;
   /** Uncovered stretches of a bend line that still come out straight: at its ends, and between two fingers. */
   readonly gaps: { readonly end: number; readonly inner: number };
   /** Degrees past the angle that have to be free, for springback. */
@@ -81,6 +85,8 @@ export interface Press {
   /** The ram the punch hangs on: half its width, and its height over the tip. */
   readonly ram: { readonly half: number; readonly height: number };
   readonly backGauge: { readonly least: number; readonly most: number };
+  /** Uncovered stretches of a bend line that still come out straight: at its ends, and between two pieces. */
+  readonly gaps: { readonly end: number; readonly inner: number };
   readonly overbend: number;
 }
 
@@ -93,6 +99,22 @@ export interface Vise {
   readonly depth: number;
   /** Depth of the bars: this much beside the line is held, and has to be flat. */
   readonly grip: number;
+  /** How thick a bar is across the sheet. */
+  readonly bar: number;
+  /** From the face of a jaw through to its back. */
+  readonly jaw: number;
+  /** From the top of the bars down to the bench. */
+  readonly bench: number;
+  readonly capacity: readonly Capacity[];
+}
+
+/** Pliers with wide jaws, for short flanges. mm */
+export interface HandSeamer {
+  readonly name: string;
+  readonly width: number;
+  readonly depth: number;
+  /** How thick a jaw is. */
+  readonly jaw: number;
   readonly capacity: readonly Capacity[];
 }
 
@@ -153,8 +175,19 @@ export interface Costs {
   readonly swing: number;
   /** A bend by hand, 100 mm long or shorter; longer ones in proportion. */
   readonly hand: number;
+  /** A flange bent with the hand seamer. */
+  readonly seamer: number;
+  /** An end that fingers or tools do not cover, dressed by hand. */
+  readonly dress: number;
   /** To another machine. */
   readonly walk: number;
+}
+
+/** Room kept off every tool, for sheet that is not quite flat and hands that are not quite still. */
+export interface Margin {
+  readonly least: number;
+  /** Of the longest size of the part, on top. */
+  readonly share: number;
 }
 
 /** How sources that disagree are taken: the stricter, or the usual one. */
@@ -169,6 +202,7 @@ export interface Shop {
   readonly brake: Brake | null;
   readonly press: Press | null;
   readonly vise: Vise | null;
+  readonly handSeamer: HandSeamer | null;
   readonly shear: Shear | null;
   readonly spotWelder: SpotWelder | null;
   readonly riveter: Riveter | null;
@@ -176,6 +210,8 @@ export interface Shop {
   /** Sheets in the rack: length and width. */
   readonly sheets: readonly (readonly [number, number])[];
   readonly costs: Costs;
+  /** Kept off every tool: a length, and a share of the part's longest size. */
+  readonly margin: Margin;
   /** Bends measured on the shop's own metal. */
   readonly strips: readonly StripRow[];
   /** Values the file does not give, `brake.clearHeight`: they are usual ones, by judgement or from memory. */

@@ -71,7 +71,7 @@ function machineOf(
   }
   if (machine !== 'press' || shop.press === null) return null;
   const punch = shop.press.punches.find((p) => p.name === press?.punch);
-  const rack = { pieces: punch?.lengths ?? [], gaps: { end: 5, inner: 2 }, length: shop.press.length };
+  const rack = { pieces: punch?.lengths ?? [], gaps: shop.press.gaps, length: shop.press.length };
   return { run: pressBrake(shop.press), rack };
 }
 

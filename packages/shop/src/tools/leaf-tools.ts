@@ -9,8 +9,6 @@ import { type Convex, grown, rectangle } from '../sweep/polygon.js';
 export interface LeafTools {
   /** How far the fingers' tips stand behind the hinge, mm. */
   readonly setBack: number;
-  /** Furthest the leaf can bend, degrees: past it the sheet would lie against the nose, or the leaf meets its stop. */
-  readonly most: number;
   /** With the margin: what hangs down on the free side stays clear of it. */
   readonly leaf: Convex;
   /** A little below its face and without margin: an edge of the held side may touch it. */
@@ -28,19 +26,10 @@ const LEAF_DEPTH = 40; // mm, of the leaf under its face
 /** How far an edge may stick out over the line before the leaf lifts it, mm. Judgement. */
 export const EDGE = 0.5;
 
-/**
- * Set-back that gives an inside radius at 90°: the sheet bends about the hinge, so R = s − T there.
- * Source: rigid model of the leaf; NAVEDTRA 14119 has s = T for a sharp bend. mm
- */
-export function setBackFor(brake: Brake, thickness: number, insideRadius: number): number {
-  const [least, most] = brake.setBack;
-  return Math.min(Math.max(insideRadius + thickness, least * thickness), most * thickness);
-}
-
 /** @param margin mm kept off every tool */
-export function leafTools(brake: Brake, thickness: number, insideRadius: number, margin = 0): LeafTools {
+export function leafTools(brake: Brake, thickness: number, setBack: number, margin = 0): LeafTools {
   const { finger, clearHeight, beam, leaf, bed } = brake;
-  const s = setBackFor(brake, thickness, insideRadius);
+  const s = setBack;
   const rise = Math.min(finger.upright * Math.tan(radians(finger.noseAngle)), clearHeight);
   const [tip, front, heel] = [-s, -s - finger.upright, -s - finger.foot];
   const top = thickness + clearHeight;
@@ -52,8 +41,6 @@ export function leafTools(brake: Brake, thickness: number, insideRadius: number,
   ];
   return {
     setBack: s,
-    // 2·atan(s/T): at more the outside would have to pass through the nose
-    most: Math.min((2 * Math.atan(s / thickness) * 180) / Math.PI, 180 - finger.noseAngle, leaf.stop),
     leaf: rectangle(0, -LEAF_DEPTH, leaf.width + margin, -FLUSH),
     leafFace: rectangle(0, -LEAF_DEPTH, leaf.width, -EDGE),
     bed: rectangle(-bed - margin, -DEEP, 0, -FLUSH),

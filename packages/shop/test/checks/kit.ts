@@ -190,6 +190,7 @@ export const PRESS: Shop['press'] = {
   })),
   ram: { half: 15, height: 100 },
   backGauge: { least: 8, most: 600 },
+  gaps: { end: 5, inner: 2 },
   overbend: 3,
 };
 

@@ -1,7 +1,7 @@
 // Tables that rules use: gauges and cut edges.
 import { describe, expect, test } from 'vitest';
 import { cutDeviation, ISO_9013 } from '../../src/checks/iso-9013.js';
-import { gaugesLess } from '../../src/checks/machine/gauges.js';
+import { gaugesLess } from '../../src/machines/gauges.js';
 
 describe('gauges less', () => {
   // Manufacturers' Standard Gauge: 16 ga 0.0598 in, 18 ga 0.0478, 20 ga 0.0359, 22 ga 0.0299

@@ -22,6 +22,8 @@ const STEP: BendStep = {
   sightOffset: null,
   stopDistance: null,
   touches: null,
+  putIn: null,
+  takeOff: null,
   hooked: false,
   press: null,
   seconds: 0,

@@ -5,12 +5,19 @@ import { DEFAULT_SHOP, EXAMPLE_PRESS, readShop, type Shop } from '../../src/inde
 import { crossesItself } from '../../src/machines/press-problems.js';
 
 /** A shop as a file would give it. */
-const { assumed: _, vise, shear, brake, ...rest } = DEFAULT_SHOP;
-const DATA = { ...rest, brake, vise, shear, press: EXAMPLE_PRESS };
+const { assumed: _, ...rest } = DEFAULT_SHOP;
+const SEAMER = {
+  name: 'hand seamer',
+  width: 90,
+  depth: 30,
+  jaw: 8,
+  capacity: [{ material: 'mild-steel', thickness: 1 }],
+};
+const DATA = { ...rest, press: EXAMPLE_PRESS, handSeamer: SEAMER };
 
 const inInches = (value: unknown, key = ''): unknown => {
   if (typeof value === 'number')
-    return /^(noseAngle|angle|stop|overbend|setBack|force)$/.test(key) ? value : value / 25.4;
+    return /^(noseAngle|angle|stop|overbend|setBack|force|share)$/.test(key) ? value : value / 25.4;
   if (Array.isArray(value)) return value.map((v) => inInches(v, key));
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, k === 'costs' ? v : inInches(v, k)]));
@@ -22,7 +29,7 @@ const even = (value: unknown): unknown =>
 
 describe('a shop read', () => {
   test('what a file gives is what is there, nothing assumed', () => {
-    expect(readShop(DATA)).toEqual({ ...DEFAULT_SHOP, press: EXAMPLE_PRESS });
+    expect(readShop(DATA)).toEqual({ ...DEFAULT_SHOP, press: EXAMPLE_PRESS, handSeamer: SEAMER });
   });
 
   test('in inches it is the same shop', () => {
@@ -50,13 +57,19 @@ describe('a shop read', () => {
         'bed',
         'setBack',
         'lowestFlange',
+        'hold',
+        'ratedFlange',
         'gaps',
         'overbend',
       ].map((k) => `brake.${k}`),
       'vise.depth',
       'vise.grip',
+      'vise.bar',
+      'vise.jaw',
+      'vise.bench',
       'riveter.nose',
       'costs',
+      'margin',
     ]);
   });
 });

@@ -1,7 +1,7 @@
 // Every order, every side, every station, by plain enumeration: nothing of the search but its rules of play.
 import type { PartPlan } from '@tinwright/core';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { DEFAULT_SHOP, type Shop } from '../../src/index.js';
 import { both, isEmpty, type Mask, NONE, sameMask, union } from '../../src/sequence/part/mask.js';
 import { isOpen, type Operation } from '../../src/sequence/part/operations.js';
@@ -9,6 +9,8 @@ import { findPlan, problemOf } from '../../src/sequence/search/find-plan.js';
 import type { Problem } from '../../src/sequence/search/states.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned, shopWith } from '../shops.js';
+
+vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 
 type Position = Parameters<Problem['positions']['place']>[0];
 

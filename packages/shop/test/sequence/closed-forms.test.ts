@@ -4,12 +4,13 @@ import { type Point, radians } from '@tinwright/core';
 import { expect, test } from 'vitest';
 import { contactAngle } from '../../src/sweep/contact.js';
 import { overlap, rectangle } from '../../src/sweep/polygon.js';
+import { leafRadius, leafSetting } from '../../src/tools/leaf-setting.js';
 import { leafTools } from '../../src/tools/leaf-tools.js';
 import { BRAKE } from '../shops.js';
 
 const T = 1;
 const S = 1.5; // set-back at R = 0.5
-const tools = leafTools(BRAKE, T, 0.5, 0);
+const tools = leafTools(BRAKE, T, S, 0);
 
 /** Greatest value for which something holds, between two. */
 function edge(low: number, high: number, holds: (v: number) => boolean): number {
@@ -62,18 +63,39 @@ test('walls up to the clear height go under the beam', () => {
   expect(edge(0, 200, clears)).toBeCloseTo(75 + T, 6);
 });
 
+const setting = (R: number, angle: number, setBack: readonly [number, number] = [1, 2.5]) =>
+  leafSetting({ ...BRAKE, setBack }, T, R, { angle, set: angle });
+
 test.each([
   [1, 90],
   [1.5, 112.6],
   [2, 126.9],
   [2.5, 135],
-])('set-back of %d thicknesses bends through %d degrees at most', (times, most) => {
+])('a set-back of %d thicknesses bends through %d degrees at most', (times, most) => {
   // 2·atan(s/T), or the stop of the leaf at 135
-  expect(leafTools(BRAKE, T, times * T - T, 0).most).toBeCloseTo(most, 1);
+  expect(setting(0, 135, [times, times]).most).toBeCloseTo(most, 1);
 });
 
-test('the set-back for an inside radius is R + T, within the range of the machine', () => {
-  expect(leafTools(BRAKE, 1, 1, 0).setBack).toBe(2);
-  expect(leafTools(BRAKE, 1, 0, 0).setBack).toBe(1);
-  expect(leafTools(BRAKE, 1, 5, 0).setBack).toBe(2.5);
+test.each([
+  [1, 90, 2],
+  [0, 90, 1],
+  [5, 90, 2.5],
+  [1, 45, 1],
+  [2, 60, Math.sqrt(3)],
+  [0.3, 120, 1.3 * Math.sqrt(3)],
+  [0, 120, Math.sqrt(3)],
+])(
+  'an inside radius of %d at %d degrees: s = (R + T) tan(A/2), within the range of the machine',
+  (R, angle, s) => {
+    expect(setting(R, angle).setBack).toBeCloseTo(s, 9);
+  },
+);
+
+test('within the range the leaf makes the radius that was asked', () => {
+  for (const [R, angle] of [
+    [1, 90],
+    [0.3, 110],
+    [2, 70],
+  ] as const)
+    expect(leafRadius(setting(R, angle).setBack, T, angle)).toBeCloseTo(R, 9);
 });

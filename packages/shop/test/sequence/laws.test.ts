@@ -1,8 +1,17 @@
 // What has to hold between the plans of parts, or shops, that are alike.
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
-import { planSequence, type Sequence, type Shop, verifySequence } from '../../src/index.js';
+import { expect, test, vi } from 'vitest';
+import {
+  DEFAULT_SHOP,
+  planSequence,
+  type Sequence,
+  type Shop,
+  type Vise,
+  verifySequence,
+} from '../../src/index.js';
 import { planned, shopWith } from '../shops.js';
+
+vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 
 const anyBox = fc.record({
   family: fc.constant('open-box'),
@@ -95,7 +104,7 @@ test('another machine in the shop never makes it longer', () => {
   fc.assert(
     fc.property(anyPart, (part) => {
       const alone = shopWith();
-      const vise = { name: 'vise', jaws: 450, depth: 60, grip: 12, capacity: alone.brake?.capacity ?? [] };
+      const vise = { ...(DEFAULT_SHOP.vise as Vise), capacity: alone.brake?.capacity ?? [] };
       expect(seconds(planOf(part, { ...alone, vise }))).toBeLessThanOrEqual(
         seconds(planOf(part, alone)) + 1e-6,
       );

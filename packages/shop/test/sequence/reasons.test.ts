@@ -1,12 +1,13 @@
 // Why a part cannot be bent, as a maker reads it.
-import { inWords, sayIn } from '@tinwright/core';
+import { sayIn } from '@tinwright/core';
+import { mendWords, reasonWords } from '@tinwright/words';
 import { expect, test } from 'vitest';
 import { type Brake, DEFAULT_SHOP, planSequence, type Sequence } from '../../src/index.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned, shopWith } from '../shops.js';
 
 const said = ({ reasons }: Sequence, unit: 'mm' | 'in' = 'mm') =>
-  reasons.map((r) => inWords(r.message, sayIn(unit)));
+  reasons.map((r) => reasonWords(r, sayIn(unit)));
 const box = planned({ family: 'open-box', length: 200, width: 120, height: 40 });
 
 test('a sheet too thick is told once for all bends, the limit rounded down', () => {
@@ -40,9 +41,7 @@ test('a vise bends square, no further', () => {
   expect(planSequence(strip(90), shop).status).toBe('optimal');
   const sharp = planSequence(strip(135), shop);
   expect(sharp.status).toBe('infeasible');
-  expect(said(sharp)).toContainEqual(
-    expect.stringMatching(/135° to bend through, the vise does 95° at most/),
-  );
+  expect(said(sharp)).toContainEqual(expect.stringMatching(/135° to set, the vise does 95° at most/));
 });
 
 test('a shop without a vise is told that one would do', () => {
@@ -57,7 +56,7 @@ test('a shop without a vise is told that one would do', () => {
   expect(planSequence(handle, DEFAULT_SHOP).status).toBe('optimal');
   const { status, mends } = planSequence(handle, { ...DEFAULT_SHOP, vise: null });
   expect(status).toBe('infeasible');
-  expect(mends.map((m) => inWords(m.message, sayIn('mm')))).toContainEqual(
+  expect(mends.map((m) => mendWords(m, sayIn('mm')))).toContainEqual(
     expect.stringMatching(/^a vise with folding bars \d+ mm long$/),
   );
 });

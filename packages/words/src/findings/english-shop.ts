@@ -1,4 +1,5 @@
 import type { ShopFindings } from '@tinwright/shop';
+import { englishMend, englishReason } from '../reasons/english.js';
 import type { Tellings } from './telling.js';
 
 /** What a shop finds, in English. */
@@ -217,13 +218,13 @@ export const ENGLISH_SHOP: Tellings<ShopFindings> = {
   },
   'bend-order': {
     message: ({ shop, proved, reason }, t) =>
-      `${proved ? 'no order of bends works' : 'no order of bends was found'} in ${shop ?? 'the shop'}${reason === null ? '' : `: ${t.worded(reason.message)}`}`,
+      `${proved ? 'no order of bends works' : 'no order of bends was found'} in ${shop ?? 'the shop'}${reason === null ? '' : `: ${englishReason(reason, t)}`}`,
     aim: ({ mends }, t) =>
       mends.length === 0
         ? 'Make it from more pieces, bend it elsewhere, or change its sizes'
         : mends
             .slice(0, 3)
-            .map((m) => t.worded(m.message))
+            .map((m) => englishMend(m, t))
             .join('; or '),
   },
 };

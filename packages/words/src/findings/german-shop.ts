@@ -1,4 +1,5 @@
 import type { ShopFindings } from '@tinwright/shop';
+import { germanMend, germanReason } from '../reasons/german.js';
 import type { Tellings } from './telling.js';
 
 const two = (names: readonly string[]) => names.join(' und ');
@@ -221,13 +222,13 @@ export const GERMAN_SHOP: Tellings<ShopFindings> = {
   },
   'bend-order': {
     message: ({ shop, proved, reason }, t) =>
-      `${proved ? 'keine Reihenfolge der Kantungen geht' : 'keine Reihenfolge der Kantungen gefunden'} in ${shop ?? 'der Werkstatt'}${reason === null ? '' : `: ${t.worded(reason.message)}`}`,
+      `${proved ? 'keine Reihenfolge der Kantungen geht' : 'keine Reihenfolge der Kantungen gefunden'} in ${shop ?? 'der Werkstatt'}${reason === null ? '' : `: ${germanReason(reason, t)}`}`,
     aim: ({ mends }, t) =>
       mends.length === 0
         ? 'aus mehr Stücken machen, woanders kanten oder die Maße ändern'
         : mends
             .slice(0, 3)
-            .map((m) => t.worded(m.message))
+            .map((m) => germanMend(m, t))
             .join('; oder '),
   },
 };

@@ -2,7 +2,7 @@ import type { FlatBend, PartPlan } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
 import type { TreeBend, TreePanel } from '../part/fold-tree.js';
-import { lineFrame } from '../part/line.js';
+import { lineFrame, lineLength } from '../part/line.js';
 import type { Move, Problem } from '../search/states.js';
 import type { BendStep, PressSetting } from './plan.js';
 import { sightLine, sightOffset } from './sight-line.js';
@@ -46,7 +46,9 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
       : null,
     ...sightSetting(problem, move, bends, rear?.distance ?? null),
     touches: rear?.touches ?? null,
-    hooked: mounting.hooked,
+    putIn: mounting.putIn,
+    takeOff: mounting.takeOff,
+    hooked: mounting.putIn === 'tilted' || mounting.takeOff === 'tilted',
     press: pressSetting(
       problem,
       move,
@@ -76,9 +78,6 @@ function sightSetting(
   };
 }
 
-const lengthOf = (spans: readonly (readonly [number, number])[]) =>
-  Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
-
 function pressSetting(
   { work }: Problem,
   { mounting: { operation, held }, position: { station, tooling } }: Move,
@@ -87,7 +86,7 @@ function pressSetting(
   gauge: number | null,
 ): PressSetting | null {
   if (station !== 'press' || press === null) return null;
-  const length = lengthOf(lineFrame(work, operation, held).spans);
+  const length = lineLength(lineFrame(work, operation, held));
   const die = press.dies.find((d) => tooling.endsWith(`/ ${d.name}`));
   const punch = press.punches.find((p) => tooling.startsWith(`press ${p.name} /`));
   if (die === undefined || punch === undefined) return null;

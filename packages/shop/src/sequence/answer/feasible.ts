@@ -1,7 +1,9 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
+import { dive } from '../search/dive.js';
 import { anyPlan, problemOf } from '../search/find-plan.js';
-import type { Move, Problem } from '../search/states.js';
+import type { Problem } from '../search/states.js';
+import { onlySteps, stepsWith } from './smallest-core.js';
 
 /** The search for a part with other parameters; null where there is no such part. */
 function problemFor(plan: PartPlan, params: unknown, shop: Shop): Problem | null {
@@ -21,22 +23,20 @@ export function feasible(plan: PartPlan, params: unknown, shop: Shop): boolean {
   return problem !== null && anyPlan(problem).moves !== null;
 }
 
-/**
- * True when strokes that failed would go, at these parameters and in the state they were tried in. A quick look: another
- * order may still stop the part, or help it.
- */
-export function mountable(plan: PartPlan, params: unknown, shop: Shop, failed: readonly Move[]): boolean {
-  const problem = problemFor(plan, params, shop);
-  return problem !== null && failed.every((move) => goes(problem, move));
-}
+const MOST_STATES = 500;
 
-function goes(problem: Problem, { mounting, done }: Move): boolean {
-  const operation = problem.work.operations[mounting.operation.index];
-  if (operation === undefined) return false;
-  return problem.stations.some((station) =>
-    (['parent', 'child'] as const).some((held) => {
-      const now = station.mount(operation, held, done);
-      return now.obstacle === null && problem.positions.place(null, now, station, false) !== null;
-    }),
-  );
+/** True when some of the bends can all be made, the others left flat: a quick look before a whole plan is tried. */
+export function someFeasible(
+  plan: PartPlan,
+  params: unknown,
+  shop: Shop,
+  cores: readonly (readonly string[])[],
+): boolean {
+  const problem = problemFor(plan, params, shop);
+  if (problem === null) return false;
+  const { tree } = problem.work;
+  return cores.every((core) => {
+    const panels = tree.panels.flatMap((p, i) => (core.includes(p.id) ? [i] : []));
+    return dive(onlySteps(problem, stepsWith(problem, panels)), MOST_STATES).moves !== null;
+  });
 }

@@ -1,15 +1,6 @@
-import {
-  type PartPanel,
-  type PartPlan,
-  type Path,
-  type Say,
-  sizeAdvice,
-  sizesIn,
-  withValue,
-} from '@tinwright/core';
+import { type PartPanel, type PartPlan, type Path, sizeAdvice, sizesIn, withValue } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
-import type { Move } from '../search/states.js';
-import { feasible, mountable } from './feasible.js';
+import { feasible, someFeasible } from './feasible.js';
 import { machineMends } from './machine-mends.js';
 import type { Mend, Reason } from './plan.js';
 
@@ -21,17 +12,17 @@ const MOST_SIZES = 5; // parameters tried, those that shape what is in the way
 /**
  * Something to change so that an impossible part becomes possible: sizes found by trying, then machines. Each is tried
  * by a whole plan before it is said.
- * @param failed strokes taken in spite of what is in their way
+ * @param cores ids of bends that cannot all be made
  */
 export function mendsFor(
   plan: PartPlan,
   shop: Shop,
-  failed: readonly Move[],
+  cores: readonly (readonly string[])[],
   reasons: readonly Reason[],
 ): readonly Mend[] {
   const sizes = sizesIn(plan.params).filter(({ path, given }) => touches(plan, path, given, reasons));
   const room = (params: unknown) =>
-    params !== plan.params && mountable(plan, params, shop, failed) ? 0 : null;
+    params !== plan.params && someFeasible(plan, params, shop, cores) ? 0 : null;
   const advice = sizeAdvice(
     plan.params,
     room,
@@ -40,15 +31,17 @@ export function mendsFor(
   );
   const found = advice
     .filter((a) => feasible(plan, withValue(plan.params, a.path, a.found), shop))
-    .map(({ path, given, found, bound }): Mend => {
-      const parameter = path.join('.');
-      const message = (say: Say) =>
-        bound === 'most'
-          ? `${parameter} of ${say.most(found)} or less`
-          : `${parameter} of ${say.least(found)} or more`;
-      return { parameter, given, found, message };
-    });
-  return [...found.slice(0, MOST_MENDS), ...machineMends(plan, shop, failed, reasons)];
+    .map(
+      ({ path, given, found, bound }): Mend => ({
+        of: 'part',
+        parameter: path.join('.'),
+        given,
+        found,
+        bound,
+        thickness: null,
+      }),
+    );
+  return [...found.slice(0, MOST_MENDS), ...machineMends(plan, shop, cores, reasons)];
 }
 
 /** True when a parameter shapes a panel that a reason names, or one that hangs on it: another size gives another outline. */

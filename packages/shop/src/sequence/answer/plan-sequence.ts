@@ -1,13 +1,11 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
-import { bestFew } from '../search/best-few.js';
 import { findPlan, type PartToBend, problemOf } from '../search/find-plan.js';
 import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
 import { reasonsOf } from './reasons.js';
-
-const FORCED_WIDTH = 30; // states kept while looking for the least impossible plan
+import { smallestCores } from './smallest-core.js';
 
 /** A planned part as the planner of bends wants it. */
 export function partToBend({ name, part, material, mass, flat }: PartPlan): PartToBend {
@@ -30,21 +28,18 @@ export function planSequence(plan: PartPlan, shop: Shop): Sequence {
     const proved = status === 'optimal';
     return { ...base, status, proved, steps, seconds: found.cost, gap, reasons: [], mends: [] };
   }
-  const forced = bestFew(problem, FORCED_WIDTH, 'force').moves ?? [];
-  const reasons = reasonsOf(problem, forced, shop, Math.max(...given.blank));
+  const cores = smallestCores(problem);
+  const input = { problem, shop, material: plan.material.name, longest: Math.max(...given.blank) };
+  const reasons = reasonsOf(input, cores);
+  const ids = cores.map((core) => core.map((p) => problem.work.tree.panels[p]?.id ?? ''));
   return {
     ...base,
     status: 'infeasible',
-    proved: found.bound === Infinity,
+    proved: found.bound === Infinity || cores.length > 0,
     steps: [],
     seconds: 0,
     gap: 0,
     reasons,
-    mends: mendsFor(
-      plan,
-      shop,
-      forced.filter((m) => m.mounting.obstacle !== null),
-      reasons,
-    ),
+    mends: cores.length === 0 ? [] : mendsFor(plan, shop, ids, reasons),
   };
 }

@@ -1,6 +1,6 @@
-import type { Line, Wording } from '@tinwright/core';
+import type { Line } from '@tinwright/core';
 import type { Action } from '../part/operations.js';
-import type { Obstacle, Station } from '../stations/station.js';
+import type { Obstacle, Station, Way } from '../stations/station.js';
 
 /** One operation of a bend order, as the shop reads it. Lengths mm, angles degrees. */
 export interface BendStep {
@@ -29,6 +29,10 @@ export interface BendStep {
   readonly stopDistance: number | null;
   /** What lies against the rear stop or the back gauge; null where nothing straight does. */
   readonly touches: Touches | null;
+  /** How it comes under the jaw, and off it once bent; null on other machines. */
+  readonly putIn: Way | null;
+  readonly takeOff: Way | null;
+  /** Either of them tilted. */
   readonly hooked: boolean;
   /** Only on a press brake. */
   readonly press: PressSetting | null;
@@ -63,25 +67,36 @@ export interface PressSetting {
   readonly gauge: number | null;
 }
 
-/** Why a part cannot be bent: what runs into what. */
+/** Why a part cannot be bent: what one bend runs into when some others are made. Lengths mm, angles degrees, forces kN. */
 export interface Reason {
   readonly bends: readonly string[];
+  /** Bends made before it that it cannot do with; none where it cannot be made at all. */
+  readonly after: readonly string[];
   readonly code: Obstacle['code'] | 'tools';
-  /** Panel in the way; '' where it is none. */
-  readonly panel: string;
   readonly machine: Station['name'];
-  /** By how much, in mm or degrees; null where no number tells it. */
+  /** Panel held for it, or with code `part` the one that turns; null where it makes no difference. */
+  readonly held: string | null;
+  /** Panel in the way; null where it is none. */
+  readonly panel: string | null;
+  /** Found and allowed, and by how much it is over or into a tool; null where no number tells it. */
+  readonly value: number | null;
+  readonly limit: number | null;
   readonly by: number | null;
-  readonly message: Wording;
 }
 
-/** Something that would make an impossible part possible. */
+/** Something that would make an impossible part possible: applied, and planned again, before it is told. mm */
 export interface Mend {
-  /** Parameter of the part by its path, '' for a machine or a way of working. */
+  /** A size of the part, or a value of the shop file. */
+  readonly of: 'part' | 'machine';
+  /** Its path: `height`, `brake.clearHeight`. */
   readonly parameter: string;
+  /** Null for a machine the shop has not got. */
   readonly given: number | null;
-  readonly found: number | null;
-  readonly message: Wording;
+  readonly found: number;
+  /** Whether what was found is the least or the most that does. */
+  readonly bound: 'least' | 'most';
+  /** Thickest sheet the machine takes then, where it takes less. */
+  readonly thickness: number | null;
 }
 
 /** The order in which a part is bent. */

@@ -1,168 +1,166 @@
-import { convexHull, type Point, place3, radians, type Say, type Wording } from '@tinwright/core';
-import type { Brake, Shop } from '../../machines/shop.js';
-import { type Convex, overlap, turned } from '../../sweep/polygon.js';
+import { radians } from '@tinwright/core';
+import type { Shop } from '../../machines/shop.js';
+import { springbackOf } from '../../metal/springback.js';
+import { overlap, turned } from '../../sweep/polygon.js';
 import { leafTools } from '../../tools/leaf-tools.js';
-import { setRadius, type TreeBend, type TreePanel } from '../part/fold-tree.js';
+import { marginFor } from '../../tools/margin.js';
 import { lineFrame, poseInMachine } from '../part/line.js';
 import { lumpsOf, solidsOf } from '../part/lumps.js';
+import { type Mask, union } from '../part/mask.js';
+import type { Operation } from '../part/operations.js';
 import { stageOf } from '../part/stage.js';
-import type { Move, Problem } from '../search/states.js';
-import { marginFor } from '../stations/brake-station.js';
-import type { Obstacle, Station } from '../stations/station.js';
-import { obstacleWords } from './obstacle-words.js';
+import type { Problem } from '../search/states.js';
+import { sectionOf } from '../stations/bench.js';
+import { leafWork } from '../stations/leaf-work.js';
+import type { Mounting, Obstacle, Station } from '../stations/station.js';
 import type { Reason } from './plan.js';
+import { othersDone } from './smallest-core.js';
 
-/** Reasons of the moves of a forced plan that were taken in spite of something. */
-export function reasonsOf(
-  problem: Problem,
-  moves: readonly Move[],
-  shop: Shop,
-  longest: number,
-): readonly Reason[] {
-  const id = (panel: number) => problem.work.tree.panels[panel]?.id ?? '';
-  const all = moves.flatMap((move): readonly Sayable[] => {
-    const { mounting, position } = move;
-    const bends = mounting.operation.panels.map(id);
-    if (mounting.obstacle === null) {
-      const own = problem.contact(mounting.operation, move.done);
-      if (own === null) return [];
-      const message = `${bends.join(', ')}: ${id(own.moving)} runs into ${id(own.held)} of the part itself`;
-      return [{ bends, code: 'part', panel: id(own.held), machine: position.station, by: null, message }];
-    }
-    const found = ways(problem, move, shop, longest);
-    if (found.length === 0) return [uncovered(problem, move, bends)];
-    return found.map(({ held, machine, obstacle, by }): Sayable => {
-      // what hangs on the machine alone is the same whichever side is held
-      const how = obstacle.panel < 0 ? '' : `, ${id(held)} held`;
-      const said = (names: string) => (say: Say) =>
-        `${names}${how}: ${obstacleWords(obstacle, machine, id(obstacle.panel), by, say)}`;
-      return {
-        bends,
-        code: obstacle.code,
-        panel: id(obstacle.panel),
-        machine,
-        by,
-        message: said(bends.join(', ')),
-        said,
-      };
-    });
-  });
-  return grouped(all);
-}
-
-/** A reason that can be said for more bends than its own. */
-interface Sayable extends Reason {
-  readonly said?: (names: string) => Wording;
-}
-
-const MOST_NAMES = 3;
-
-/** Reasons that hang on the machine alone are told once, for all bends they hold for. */
-function grouped(reasons: readonly Sayable[]): readonly Reason[] {
-  const groups = new Map<string, Sayable[]>();
-  for (const [i, r] of reasons.entries()) {
-    const alone = r.panel === '' && r.said !== undefined;
-    const key = alone ? `${r.machine} ${r.code} ${r.by?.toFixed(3)}` : `${i}`;
-    groups.set(key, [...(groups.get(key) ?? []), r]);
-  }
-  return [...groups.values()].map((group): Reason => {
-    const [{ said, ...first }] = group as [Sayable];
-    const bends = [...new Set(group.flatMap((r) => r.bends))];
-    if (said === undefined || group.length === 1) return first;
-    const more = bends.length - MOST_NAMES;
-    const names = `${bends.slice(0, MOST_NAMES).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
-    return { ...first, bends, message: said(names) };
-  });
-}
-
-interface Way {
-  readonly held: number;
-  readonly machine: Station['name'];
-  readonly obstacle: Obstacle;
-  readonly by: number | null;
+/** What the reasons of a part are found with. */
+export interface ReasonInput {
+  readonly problem: Problem;
+  readonly shop: Shop;
+  readonly material: string;
+  /** Of the blank, mm. */
+  readonly longest: number;
 }
 
 /**
- * What stops an operation on its machine with either side of the line held: the usual way, by what the bend hangs on,
- * first. Where it could only be forced by hand, the first machine is asked.
+ * Why some bends cannot all be made: for each as the last of them, what it runs into with either side held. What hangs on
+ * the machine alone is one reason for all bends it holds for.
  */
-function ways(problem: Problem, move: Move, shop: Shop, longest: number): readonly Way[] {
-  const station = stationAsked(problem, move);
-  const found = (['parent', 'child'] as const).flatMap((held): readonly Way[] => {
-    const mounting = station.mount(move.mounting.operation, held, move.done);
-    if (mounting.obstacle === null) return [];
-    const by = excess(problem, { ...move, mounting }, mounting.obstacle, shop, longest);
-    const [panel] = move.mounting.operation.panels as [number];
-    const other = problem.work.tree.panels[panel]?.parent ?? -1;
+export function reasonsOf(input: ReasonInput, cores: readonly (readonly number[])[]): readonly Reason[] {
+  return grouped(cores.flatMap((core) => core.flatMap((panel) => lastOf(input, core, panel))));
+}
+
+function lastOf(input: ReasonInput, core: readonly number[], panel: number): readonly Reason[] {
+  const { problem } = input;
+  const { work, stations } = problem;
+  const done = othersDone(problem, core, panel);
+  const operation = work.operations.find(
+    (o) => o.panels[0] === panel && o.panels.length === 1 && o.action !== 'close',
+  );
+  if (operation === undefined) return [];
+  const closing = work.operations.find(
+    (o) => o.panels[0] === panel && o.panels.length === 1 && o.action === 'close',
+  );
+  const machines = stations.filter((s) => s.name !== 'hand' || operation.action === 'roll');
+  const [first] = machines;
+  const asked = machines.filter((s) => s.name === first?.name);
+  return [operation, ...(closing === undefined ? [] : [closing])]
+    .map((o) => {
+      const before = o.action === 'close' ? union(done, o.after) : done;
+      return nearest(asked.map((s) => sidesOf(input, core, o, s, before)));
+    })
+    .filter((r) => r.length > 0)
+    .slice(0, 1)
+    .flat();
+}
+
+/** Of the tools of one machine those that come nearest; tools that are not meant for the bend only if there are no others. */
+function nearest(ways: readonly (readonly Reason[])[]): readonly Reason[] {
+  const meant = ways.filter((w) => !w.some((r) => r.code === 'die' && r.panel === null));
+  const over = (way: readonly Reason[]) => way.reduce((s, r) => s + (r.by ?? 0), 0);
+  const all = meant.length > 0 ? meant : ways;
+  return all.reduce<readonly Reason[]>(
+    (a, b) => (a.length === 0 || (b.length > 0 && over(b) < over(a)) ? b : a),
+    [],
+  );
+}
+
+/** What stops an operation on a machine, with the side held that the bend hangs on first. */
+function sidesOf(
+  input: ReasonInput,
+  core: readonly number[],
+  operation: Operation,
+  station: Station,
+  done: Mask,
+): readonly Reason[] {
+  const { problem } = input;
+  const id = (panel: number) => problem.work.tree.panels[panel]?.id ?? null;
+  const [panel] = operation.panels as [number];
+  const base = {
+    bends: operation.panels.map((p) => id(p) as string),
+    after: core.filter((p) => p !== panel).map((p) => id(p) as string),
+    machine: station.name,
+  };
+  const none = { held: null, panel: null, value: null, limit: null, by: null } as const;
+  const own = problem.contact(operation, done);
+  if (own !== null) return [{ ...base, ...none, code: 'part', panel: id(own.held), held: id(own.moving) }];
+  return (['parent', 'child'] as const).flatMap((held): readonly Reason[] => {
+    const mounting = station.mount(operation, held, done);
+    const { obstacle } = mounting;
+    if (obstacle === null) {
+      if (problem.positions.place(null, mounting, station, false) !== null) return [];
+      return held === 'parent' ? [{ ...base, ...none, code: 'tools' }] : [];
+    }
+    const parent = problem.work.tree.panels[panel]?.parent ?? -1;
+    const { value = null, limit = null } = obstacle;
     return [
-      { held: held === 'parent' ? other : panel, machine: station.name, obstacle: mounting.obstacle, by },
+      {
+        ...base,
+        code: obstacle.code,
+        // what hangs on the machine alone is the same whichever side is held
+        held: obstacle.panel < 0 ? null : id(held === 'parent' ? parent : panel),
+        panel: id(obstacle.panel),
+        value,
+        limit,
+        by:
+          value !== null && limit !== null
+            ? Math.abs(value - limit)
+            : intoTool(input, mounting, obstacle, done),
+      },
     ];
   });
-  return found;
 }
 
-/** Nothing is in the way, but no pieces of the rack make the width. */
-function uncovered(problem: Problem, move: Move, bends: readonly string[]): Sayable {
-  const machine = stationAsked(problem, move).name;
-  const said = (names: string) => `${names}: no tools of the rack make the width on the ${machine}`;
-  return { bends, code: 'tools', panel: '', machine, by: null, message: said(bends.join(', ')), said };
+/** Reasons that hang on the machine alone are one for all bends they hold for. */
+function grouped(reasons: readonly Reason[]): readonly Reason[] {
+  const groups = new Map<string, Reason[]>();
+  for (const r of reasons) {
+    const { code, machine, held, panel, value, limit, after } = r;
+    const alone = panel === null;
+    const key = alone
+      ? `${machine} ${code} ${limit}`
+      : JSON.stringify([r.bends, code, machine, held, panel, value, after]);
+    groups.set(key, [...(groups.get(key) ?? []), r]);
+  }
+  return [...groups.values()].map((group): Reason => {
+    const worst = group.reduce((a, b) => ((b.by ?? 0) > (a.by ?? 0) ? b : a));
+    return { ...worst, bends: [...new Set(group.flatMap((r) => r.bends))] };
+  });
 }
 
-function stationAsked({ stations }: Problem, { mounting: { operation }, position }: Move): Station {
-  const own = stations.find((s) => s.id === position.tooling) as Station;
-  if (own.name !== 'hand' || operation.action === 'roll') return own;
-  return stations.find((s) => s.name !== 'hand') ?? own;
-}
+const STEP = radians(1); // for the reader only; whether it goes is decided without steps
 
-/** How far something is over its limit, or into a tool; null where no number tells it. */
-function excess(
-  problem: Problem,
-  move: Move,
-  obstacle: Obstacle,
-  shop: Shop,
-  longest: number,
-): number | null {
-  if (obstacle.value !== undefined && obstacle.limit !== undefined)
-    return Math.abs(obstacle.value - obstacle.limit);
-  const tool = obstacle.code;
-  if (shop.brake === null || (tool !== 'leaf' && tool !== 'bed' && tool !== 'beam')) return null;
-  return intoTool(problem, move, obstacle.panel, tool, shop.brake, longest);
-}
-
-const STEP = radians(1); // for words only; whether it goes is decided without steps
-
-/** Deepest overlap of a panel with a part of the leaf brake during a stroke, margin included, mm. */
+/** Deepest overlap of a panel with leaf, bed or beam during a stroke, margin included, mm; null for other tools. */
 function intoTool(
-  { work }: Problem,
-  { mounting, done }: Move,
-  panel: number,
-  tool: 'leaf' | 'bed' | 'beam',
-  brake: Brake,
-  longest: number,
+  { problem: { work }, shop, material, longest }: ReasonInput,
+  { operation, held }: Mounting,
+  { code, panel }: Obstacle,
+  done: Mask,
 ): number | null {
-  const { operation, held } = mounting;
+  if (shop.brake === null || (code !== 'leaf' && code !== 'bed' && code !== 'beam')) return null;
   const frame = lineFrame(work, operation, held);
   const stage = stageOf(work, done);
-  const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
-  const tools = leafTools(brake, work.tree.thickness, setRadius(work.tree, bend), marginFor({ longest }));
-  const shape = tools[tool];
+  const springback = springbackOf(shop.strips, material, work.tree.thickness);
+  const { setBack, free } = leafWork(work.tree, operation, shop.brake, springback);
+  const tools = leafTools(shop.brake, work.tree.thickness, setBack, marginFor(shop.margin, longest));
   const solids = lumpsOf(work.tree)
     .filter((l) => l.panel === panel)
     .flatMap((l) => {
       const pose = poseInMachine(work, frame, l, stage);
-      return solidsOf(work.tree, l, stage(l.panel)).map((s) =>
-        convexHull(s.map((p) => place3(pose, p)).map(([x, , z]): Point => [x, z])),
-      );
+      return solidsOf(work.tree, l, stage(l.panel)).map((s) => sectionOf(s, pose));
     });
   const moves = frame.moves[panel] === true;
-  const through = radians(Math.abs(operation.angle) + brake.overbend);
+  const through = radians(free);
   const steps = Math.ceil(through / STEP);
-  const depth = (solid: Convex, turn: number) => {
-    if (tool === 'leaf') return moves ? overlap(solid, shape) : overlap(solid, turned(tools.leafFace, turn));
-    return overlap(moves ? turned(solid, turn) : solid, shape);
-  };
   const depths = solids.flatMap((s) =>
-    Array.from({ length: steps + 1 }, (_, i) => depth(s, (through * i) / steps)),
+    Array.from({ length: steps + 1 }, (_, i) => {
+      const turn = (through * i) / steps;
+      if (code === 'leaf') return moves ? overlap(s, tools.leaf) : overlap(s, turned(tools.leafFace, turn));
+      return overlap(moves ? turned(s, turn) : s, tools[code]);
+    }),
   );
   const deepest = Math.max(0, ...depths);
   return deepest > 0 ? deepest : null;

@@ -55,6 +55,10 @@ export function lineFrame(work: Work, operation: Operation, held: Held): LineFra
   return { held, parents, children, moves, swings: area(true) > 1.01 * area(false), pose, spans };
 }
 
+/** Length of a line from end to end, mm. */
+export const lineLength = ({ spans }: Pick<LineFrame, 'spans'>): number =>
+  Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
+
 const areaOf = ({ pieces }: TreePanel) => pieces.reduce((s, p) => s + polygonArea(p), 0);
 
 const FLAT = (): Stage => 'flat';

@@ -1,14 +1,15 @@
 import type { Material, Part, Point } from '@tinwright/core';
-import type { Die, Press, Shop } from '../../machines/shop.js';
-import { airRadius } from '../../metal/press-force.js';
+import type { Press, Shop } from '../../machines/shop.js';
 import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
-import { leafTools, setBackFor } from '../../tools/leaf-tools.js';
-import { foldTree, setRadius, type TreeBend, type TreePanel } from '../part/fold-tree.js';
+import { foldSetting } from '../../tools/leaf-setting.js';
+import { marginFor } from '../../tools/margin.js';
+import { foldTree } from '../part/fold-tree.js';
 import type { Held } from '../part/line.js';
 import { type Operation, type Work, workOf } from '../part/operations.js';
 import { contactBook } from '../part/self-contact.js';
-import { type Blank, brakeStation } from '../stations/brake-station.js';
+import { brakeStation } from '../stations/brake-station.js';
 import { handStation, viseStation } from '../stations/hand-station.js';
+import { type Blank, leafWork } from '../stations/leaf-work.js';
 import { pressStation } from '../stations/press-station.js';
 import type { Station } from '../stations/station.js';
 import { bestFew } from './best-few.js';
@@ -53,7 +54,7 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
   const longest = Math.max(...blank);
   const { thickness, insideRadius } = part.sheet;
   const springback = springbackOf(shop.strips, material.name, thickness);
-  const foldAngle = shop.brake === null ? 135 : leafTools(shop.brake, thickness, insideRadius).most;
+  const foldAngle = shop.brake === null ? 135 : foldSetting(shop.brake, thickness, insideRadius).most;
   const work = workOf(foldTree(part, foldAngle));
   const input: PlacingInput = {
     costs: shop.costs,
@@ -70,7 +71,7 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
   return {
     ...input,
     work,
-    stations: stationsOf(work, shop, { material, longest, springback }),
+    stations: stationsOf(work, shop, { material, margin: marginFor(shop.margin, longest), springback }),
     positions: placingBook(input),
     contact: contactBook(work),
   };
@@ -98,22 +99,11 @@ function stationsOf(work: Work, shop: Shop, blank: Blank): readonly Station[] {
   ];
 }
 
-/** A press with every pair of its tools whose radius is near what the part wants. */
-function pressStations(
-  work: Work,
-  shop: Shop,
-  press: Press,
-  blank: { readonly material: Material; readonly longest: number },
-): readonly Station[] {
-  const wanted = work.tree.insideRadius;
-  const off = (d: Die) => Math.abs(Math.log(airRadius(d.opening) / Math.max(wanted, 0.1)));
-  const dies = press.dies.toSorted((a, b) => off(a) - off(b)).slice(0, MOST_DIES);
-  return press.punches.flatMap((punch) =>
-    dies.map((die) => pressStation(work, press, { punch, die }, blank, shop.profile)),
-  );
+/** A press with every pair of its tools: which of them a bend is made with hangs on its radius and angle. */
+function pressStations(work: Work, shop: Shop, press: Press, blank: Blank): readonly Station[] {
+  const pairs = press.punches.flatMap((punch) => press.dies.map((die) => ({ punch, die })));
+  return pairs.map((tooling) => pressStation(work, press, tooling, blank, shop.profile));
 }
-
-const MOST_DIES = 2;
 
 const to = (value: number, step: number) => Math.round(value / step) * step;
 
@@ -126,13 +116,9 @@ function settingOf(
   springback: SheetSpringback,
 ): Setting {
   if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
-  const { bend } = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
-  const setBack = to(setBackFor(shop.brake, tree.thickness, setRadius(tree, bend)), 0.05);
-  // a hem is folded as far as the leaf goes
-  if (operation.action === 'fold') return { stop: to(tree.foldAngle, 0.5), setBack };
-  if (operation.action === 'close') return { stop: null, setBack };
-  const { factor } = springback(bend.insideRadius);
-  return { stop: to(Math.abs(operation.angle) / factor, 0.5), setBack };
+  if (operation.action === 'roll') return { stop: null, setBack: null };
+  const leaf = leafWork(tree, operation, shop.brake, springback);
+  return { stop: operation.action === 'close' ? null : to(leaf.set, 0.5), setBack: to(leaf.setBack, 0.05) };
 }
 
 /**

@@ -82,7 +82,9 @@ export function placingBook(input: PlacingInput): PlacingBook {
     });
     return {
       at,
-      seconds: moveCost(from, at, costs, station.rack, scale) + mountCost(mounting, station, costs),
+      seconds:
+        moveCost(from, at, costs, station.rack, scale) +
+        mountCost(mounting, station, costs, (chosen ?? [station.rack]).flat().length),
     };
   };
 
@@ -110,7 +112,19 @@ export function placingBook(input: PlacingInput): PlacingBook {
 }
 
 /** Seconds of a stroke with what it takes to hold the part for it. */
-const mountCost = ({ operation, hooked, swings }: Mounting, station: Station, costs: Costs): number =>
-  strokeCost(operation, station, costs) + (hooked ? costs.hook : 0) + (swings ? costs.swing : 0);
+function mountCost(
+  { operation, putIn, takeOff, swings }: Mounting,
+  station: Station,
+  costs: Costs,
+  pieces: number,
+): number {
+  const ways = [putIn, takeOff].map((way) => {
+    if (way === 'with-fingers') return costs.tools + costs.tool * pieces;
+    return way === 'tilted' ? costs.hook : 0;
+  });
+  return strokeCost(operation, station, costs) + (swings ? costs.swing : 0) + sum(ways);
+}
+
+const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
 
 const MOST_POSITIONS = 2 ** 26;

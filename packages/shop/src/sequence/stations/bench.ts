@@ -1,4 +1,4 @@
-import { place3, type Vec3 } from '@tinwright/core';
+import { convexHull, type Point, type Pose, place3, type Vec3 } from '@tinwright/core';
 import type { Stage } from '../part/fold-tree.js';
 import { bendsTo, type LineFrame, poseInMachine } from '../part/line.js';
 import { type Lump, lumpsOf, solidsOf } from '../part/lumps.js';
@@ -15,6 +15,17 @@ export interface Clause<Tool extends string = string> {
   readonly by?: Tool;
 }
 
+/** A convex solid as it is seen along the line, and where along it. mm */
+export interface Section {
+  readonly section: readonly Point[];
+  readonly y: Interval;
+}
+
+/** A convex solid in the machine. */
+export interface Solid extends Section {
+  readonly corners: readonly Vec3[];
+}
+
 /** A lump as it stands under a line in one state. mm */
 export interface Standing<Tool extends string = string> {
   readonly lump: Lump;
@@ -22,18 +33,16 @@ export interface Standing<Tool extends string = string> {
   /** True while it lies in the plane of the sheet at the line. */
   readonly flat: boolean;
   readonly clauses: readonly Clause<Tool>[];
+  readonly solids: readonly Solid[];
   /** Extents in the machine: away from the line, along it, and up. */
   readonly x: Interval;
   readonly y: Interval;
+  readonly bottom: number;
   readonly top: number;
 }
 
-/** Judges one convex solid of a lump by its corners in the machine. */
-export type Judge<Tool extends string> = (
-  corners: readonly Vec3[],
-  moves: boolean,
-  flat: boolean,
-) => Clause<Tool>;
+/** Judges one convex solid of a lump. */
+export type Judge<Tool extends string> = (solid: Solid, moves: boolean, flat: boolean) => Clause<Tool>;
 
 /** All lumps under a line, each kept by the stages of the bends that move it. */
 export interface Bench<Tool extends string> {
@@ -67,17 +76,20 @@ export function benchOf<Tool extends string>(
 ): Bench<Tool> {
   const standing = (lump: Lump, stage: (p: number) => Stage): Standing<Tool> | null => {
     const pose = poseInMachine(work, frame, lump, stage);
-    const solids = solidsOf(work.tree, lump, stage(lump.panel)).map((s) => s.map((p) => place3(pose, p)));
+    const solids = solidsOf(work.tree, lump, stage(lump.panel)).map((s) =>
+      solidOf(s.map((p) => place3(pose, p))),
+    );
     if (solids.length === 0) return null;
     const moves = frame.moves[lump.panel] === true;
     const flat = bendsTo(work, frame, lump).every((p) => stage(p) === 'flat');
-    const all = solids.flat();
+    const all = solids.flatMap((s) => s.corners);
     const extent = (k: 0 | 1 | 2): Interval => [
       Math.min(...all.map((p) => p[k])),
       Math.max(...all.map((p) => p[k])),
     ];
     const clauses = solids.map((s) => judge(s, moves, flat));
-    return { lump, moves, flat, clauses, x: extent(0), y: extent(1), top: extent(2)[1] };
+    const [bottom, top] = extent(2);
+    return { lump, moves, flat, clauses, solids, x: extent(0), y: extent(1), bottom, top };
   };
   const lumps = lumpsOf(work.tree)
     .filter((l) => !skip.includes(l.panel))
@@ -96,6 +108,19 @@ export function benchOf<Tool extends string>(
       const all = sure.map((l) => l.certain(done));
       return { stopped: all.some((c) => c.stopped), takes: all.flatMap((c) => c.takes) };
     },
+  };
+}
+
+/** A convex solid in the frame of its panel, as it is seen along the line. */
+export const sectionOf = (corners: readonly Vec3[], pose: Pose): readonly Point[] =>
+  convexHull(corners.map((p) => place3(pose, p)).map(([x, , z]): Point => [x, z]));
+
+function solidOf(corners: readonly Vec3[]): Solid {
+  const ys = corners.map((p) => p[1]);
+  return {
+    corners,
+    section: convexHull(corners.map(([x, , z]): Point => [x, z])),
+    y: [Math.min(...ys), Math.max(...ys)],
   };
 }
 

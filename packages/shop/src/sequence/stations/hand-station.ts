@@ -30,7 +30,7 @@ export function viseStation(work: Work, vise: Vise, material: Material): Station
     mount: (operation, held, done) => {
       const { limits, alone } = lineOf(operation, held);
       const obstacle = limits ?? alone(done);
-      return { operation, held, obstacle, stretches: [], hooked: false, swings: false };
+      return { operation, held, obstacle, stretches: [], putIn: null, takeOff: null, swings: false };
     },
   };
 }
@@ -112,7 +112,8 @@ export function handStation(): Station {
       held,
       obstacle: held === 'parent' ? only(operation) : { code: 'angle', panel: operation.panels[0] as number },
       stretches: [],
-      hooked: false,
+      putIn: null,
+      takeOff: null,
       swings: false,
     }),
   };

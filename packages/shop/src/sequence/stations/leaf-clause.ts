@@ -1,9 +1,8 @@
-import type { Point, Vec3 } from '@tinwright/core';
-import { convexHull } from '@tinwright/core';
 import { contactAngle } from '../../sweep/contact.js';
 import { meet } from '../../sweep/polygon.js';
+import { shifted } from '../../sweep/shift.js';
 import { EDGE, type LeafTools } from '../../tools/leaf-tools.js';
-import type { Clause } from './bench.js';
+import type { Clause, Section } from './bench.js';
 import type { Interval } from './stretches.js';
 
 /** Parts of a leaf brake that stop a stroke. */
@@ -20,11 +19,11 @@ export interface LeafTurn {
 }
 
 /**
- * One convex solid in a stroke: its corners in the machine's frame before it, whether it turns with the leaf, and
+ * One convex solid in a stroke: as it stands in the machine before it, whether it turns with the leaf, and
  * whether it still lies in the plane of the sheet there.
  */
 export function leafClause(
-  corners: readonly Vec3[],
+  { section: seen, y }: Section,
   moves: boolean,
   flat: boolean,
   tools: LeafTools,
@@ -32,7 +31,6 @@ export function leafClause(
   margin: number,
 ): LeafClause {
   const turn = turns.free;
-  const seen = convexHull(corners.map(([x, , z]): Point => [x, z]));
   if (flat) {
     // the held sheet may not reach over the line, the free one not behind it
     if (!moves) return Math.max(...seen.map((p) => p[0])) > EDGE ? { stops: 'leaf', takes: null } : FREE;
@@ -40,7 +38,7 @@ export function leafClause(
     if (contactAngle(seen, tools.beam, turn) <= turn) return { stops: 'beam', takes: null };
     // past the nose a wide sheet leans back against the fingers' uprights
     const upright = tools.finger.slice(1).some((f) => contactAngle(seen, f, turn) <= turn);
-    return { stops: null, takes: upright ? extent(corners, margin) : null };
+    return { stops: null, takes: upright ? extent(y, margin) : null };
   }
   const hits = moves
     ? {
@@ -56,18 +54,19 @@ export function leafClause(
         finger: tools.finger.some((f) => meet(seen, f)),
       };
   const stops = hits.leaf ? 'leaf' : hits.bed ? 'bed' : hits.beam ? 'beam' : null;
-  return { stops, takes: hits.finger ? extent(corners, margin) : null };
+  return { stops, takes: hits.finger ? extent(y, margin) : null };
 }
 
-/** Clause of a solid while a hem is closed: the jaw comes straight down, nothing turns. */
+/** Clause of a solid while a hem is closed: the jaw comes straight down, nothing turns. @param shift of the line, mm */
 export function closeClause(
-  corners: readonly Vec3[],
+  { section, y }: Section,
+  shift: number,
   flat: boolean,
   tools: LeafTools,
   margin: number,
 ): LeafClause {
   if (flat) return FREE;
-  const seen = convexHull(corners.map(([x, , z]): Point => [x, z]));
+  const seen = shifted(section, shift, 0);
   const stops = meet(seen, tools.leaf)
     ? 'leaf'
     : meet(seen, tools.bed)
@@ -76,10 +75,7 @@ export function closeClause(
         ? 'beam'
         : null;
   const finger = tools.finger.some((f) => meet(seen, f));
-  return { stops, takes: finger ? extent(corners, margin) : null };
+  return { stops, takes: finger ? extent(y, margin) : null };
 }
 
-function extent(corners: readonly Vec3[], margin: number): Interval {
-  const ys = corners.map((c) => c[1]);
-  return [Math.min(...ys) - margin, Math.max(...ys) + margin];
-}
+const extent = ([from, to]: Interval, margin: number): Interval => [from - margin, to + margin];

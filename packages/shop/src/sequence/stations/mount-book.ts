@@ -22,8 +22,8 @@ export function mountBook(seen: () => Mask, judge: (done: Mask) => Mounting): (d
   };
 }
 
-function nameOf({ obstacle, stretches, hooked }: Mounting): string {
+function nameOf({ obstacle, stretches, putIn, takeOff }: Mounting): string {
   if (obstacle !== null)
     return `${obstacle.code} ${obstacle.panel} ${obstacle.value ?? ''} ${obstacle.limit ?? ''}`;
-  return `${hooked} ${stretches.map((s) => `${s.from} ${s.to} ${s.least} ${s.most}`).join(' ')}`;
+  return `${putIn} ${takeOff} ${stretches.map((s) => `${s.from} ${s.to} ${s.least} ${s.most}`).join(' ')}`;
 }

@@ -1,16 +1,17 @@
-import { convexHull, type Material, type Point, radians, type Vec3 } from '@tinwright/core';
+import { type Material, type Point, radians } from '@tinwright/core';
 import type { Die, Press, Profile, Punch } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../metal/press-force.js';
 import { contactAngle } from '../../sweep/contact.js';
 import { meet } from '../../sweep/polygon.js';
+import { diesFor, mostAngle } from '../../tools/press-setting.js';
 import { type PressTools, pressTools } from '../../tools/press-tools.js';
-import { subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
+import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
-import { type Held, type LineFrame, lineFrame } from '../part/line.js';
+import { type Held, type LineFrame, lineFrame, lineLength } from '../part/line.js';
 import { type Mask, union } from '../part/mask.js';
 import type { Operation, Work } from '../part/operations.js';
 import { benchOf, type Clause, type Standing } from './bench.js';
-import { marginFor } from './brake-station.js';
+import type { Blank } from './leaf-work.js';
 import { mountBook } from './mount-book.js';
 import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station } from './station.js';
@@ -18,15 +19,13 @@ import { type Interval, stretchesFor } from './stretches.js';
 
 const OVER = 0.5; // mm of flat sheet that may reach over the middle of a die
 const FLUSH = 0.05; // mm over the sheet that still count as on it
-/** Uncovered stretches that still come out straight on a press brake, mm. Judgement. */
-const GAPS = { end: 5, inner: 2 } as const;
 
 /** A press brake with one punch and one die at work on a part. */
 export function pressStation(
   work: Work,
   press: Press,
   tooling: { readonly punch: Punch; readonly die: Die },
-  blank: { readonly material: Material; readonly longest: number },
+  blank: Blank,
   profile: Profile,
 ): Station {
   const lines = work.operations.flatMap((operation) =>
@@ -40,7 +39,7 @@ export function pressStation(
     name: 'press',
     id: `press ${tooling.punch.name} / ${tooling.die.name}`,
     rack: tooling.punch.lengths,
-    gaps: GAPS,
+    gaps: press.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
     prospect: (operation, held, done) => lineOf(operation, held).prospect(done),
@@ -59,7 +58,8 @@ interface Given {
   readonly punch: Punch;
   readonly die: Die;
   readonly material: Material;
-  readonly longest: number;
+  readonly margin: number;
+  readonly springback: Blank['springback'];
   readonly profile: Profile;
   readonly operation: Operation;
   readonly held: Held;
@@ -68,27 +68,24 @@ interface Given {
 type PressTool = 'ram' | 'die' | 'punch';
 
 function pressLine(given: Given): PressLine {
-  const { work, press, punch, die, operation, held, longest } = given;
+  const { work, press, punch, die, operation, held, margin } = given;
   const { tree } = work;
   const frame = lineFrame(work, operation, held);
-  const margin = marginFor({ longest });
   const tools = pressTools(press, punch, die, tree.thickness, margin);
   const closing = operation.action === 'close';
-  const through = throughOf(given);
-  const half = radians((through + (operation.action === 'bend' ? press.overbend : 0)) / 2);
-  // the inside corner lies this far inside of the mould line
-  const inset = closing ? 0 : tree.thickness * Math.tan(radians(through) / 2);
+  const half = radians(setFor(given) / 2);
+  const inset = closing ? 0 : insetOf(given);
   const bench = lazy(() =>
     benchOf<PressTool>(
       work,
       frame,
       closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
-      (corners, moves, flat) =>
+      ({ section, y }, moves, flat) =>
         closing
-          ? closingClause(corners, flat, tools, tree.thickness, margin)
+          ? closingClause(section, y, flat, tools, tree.thickness, margin)
           : pressClause(
-              seenFromTip(corners, moves, inset, tree.thickness),
-              corners,
+              seenFromTip(section, moves, inset, tree.thickness),
+              y,
               { moves, flat },
               tools,
               half,
@@ -103,7 +100,8 @@ function pressLine(given: Given): PressLine {
     held,
     obstacle,
     stretches: [],
-    hooked: false,
+    putIn: null,
+    takeOff: null,
     swings: false,
   });
   if (limits !== null) {
@@ -114,27 +112,52 @@ function pressLine(given: Given): PressLine {
   return {
     limits,
     mount: mountBook(seen, (done) => judge(given, frame, bench().at(done), refuse)),
-    prospect: prospectBook(bench, frame.spans, GAPS, press.length),
+    prospect: prospectBook(bench, frame.spans, press.gaps, press.length),
   };
 }
 
 const throughOf = ({ operation, work }: Given): number =>
   operation.action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle);
 
+const bendOf = ({ operation, work }: Given): TreeBend =>
+  (work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend }).bend;
+
+/** Bent through over the die, degrees, so that what is wanted is left: by springback, and some to be free for more. */
+function setFor(given: Given): number {
+  const through = throughOf(given);
+  if (given.operation.action !== 'bend') return through;
+  const { factor } = given.springback(bendOf(given).insideRadius);
+  return Math.max(through / factor, through + given.press.overbend);
+}
+
+/**
+ * How far the point of the punch lies inside of the mould line, mm: up to square at the inside corner; past it the corner
+ * is round, and the point lies over the middle of the bent material.
+ */
+function insetOf(given: Given): number {
+  const through = throughOf(given);
+  const { setback, allowance } = bendOf(given);
+  return through <= 90
+    ? given.work.tree.thickness * Math.tan(radians(through) / 2)
+    : Math.max(0, setback - allowance / 2);
+}
+
 /** Section of a solid as seen from the punch's point; the held side mirrored, so that both sides rise the same way. */
 function seenFromTip(
-  corners: readonly Vec3[],
+  section: readonly Point[],
   moves: boolean,
   inset: number,
   thickness: number,
 ): readonly Point[] {
-  return convexHull(corners.map(([x, , z]): Point => [moves ? x - inset : -x - inset, z - thickness]));
+  const seen = section.map(([x, z]): Point => [moves ? x - inset : -x - inset, z - thickness]);
+  // mirrored it runs the other way round
+  return moves ? seen : seen.toReversed();
 }
 
 /** Both sides rise by half the angle while the tools stand still. */
 function pressClause(
   seen: readonly Point[],
-  corners: readonly Vec3[],
+  y: Interval,
   { moves, flat }: { readonly moves: boolean; readonly flat: boolean },
   tools: PressTools,
   half: number,
@@ -142,7 +165,7 @@ function pressClause(
 ): Clause<PressTool> {
   const ram = contactAngle(seen, tools.ram, half) <= half;
   const die = flat ? Math.min(...seen.map((p) => p[0])) < -OVER : tools.die.some((d) => meet(seen, d));
-  if (die && tools.sectioned && !ram) return { stops: null, takes: extent(corners, margin), by: 'die' };
+  if (die && tools.sectioned && !ram) return { stops: null, takes: extent(y, margin), by: 'die' };
   if (flat) return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
   // what does not stand over the sheet meets the punch no sooner than the sheet
   if (Math.max(...seen.map((p) => p[1])) <= FLUSH)
@@ -150,42 +173,39 @@ function pressClause(
   const punch = (moves ? tools.punch : tools.punchBehind).some((p) => contactAngle(seen, p, half) <= half);
   return {
     stops: die ? 'die' : ram ? 'ram' : null,
-    takes: punch ? extent(corners, margin) : null,
+    takes: punch ? extent(y, margin) : null,
     by: 'punch',
   };
 }
 
 function closingClause(
-  corners: readonly Vec3[],
+  section: readonly Point[],
+  y: Interval,
   flat: boolean,
   tools: PressTools,
   thickness: number,
   margin: number,
 ): Clause<PressTool> {
   if (flat) return { stops: null, takes: null };
-  const seen = convexHull(corners.map(([x, , z]): Point => [x, z - thickness]));
-  return { stops: null, takes: meet(seen, tools.bar) ? extent(corners, margin) : null };
+  const seen = section.map(([x, z]): Point => [x, z - thickness]);
+  return { stops: null, takes: meet(seen, tools.bar) ? extent(y, margin) : null };
 }
 
-function extent(corners: readonly Vec3[], margin: number): Interval {
-  const ys = corners.map((c) => c[1]);
-  return [Math.min(...ys) - margin, Math.max(...ys) + margin];
-}
-
-const lengthOf = ({ spans }: LineFrame) =>
-  Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
+const extent = ([from, to]: Interval, margin: number): Interval => [from - margin, to + margin];
 
 /** What no order changes: angle, length, force. */
 function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
   const { press, punch, die, material, profile, operation, work } = given;
   const { action, panels } = operation;
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
-  const length = lengthOf(frame);
+  const length = lineLength(frame);
   if (length > press.length) return { code: 'length', panel: -1, value: length, limit: press.length };
   if (action === 'close') return null;
-  const through = throughOf(given) + (action === 'bend' ? press.overbend : 0);
-  const most = 180 - Math.max(punch.angle, die.angle);
+  const through = setFor(given);
+  const most = mostAngle(punch, die);
   if (through > most + 1e-9) return { code: 'angle', panel: -1, value: through, limit: most };
+  const usual = diesFor(press, setRadius(work.tree, bendOf(given)), through);
+  if (!usual.includes(die)) return { code: 'die', panel: -1 };
   const force = bendForce(
     FORCE_CONSTANTS[profile].value,
     forceTensile(material),
@@ -219,12 +239,17 @@ function judge(
     return refuse({ code: 'flange-short', panel, value: short.reach, limit: least });
   }
   const taken = standing.flatMap((s) => s.clauses.flatMap((c) => (c.takes === null ? [] : [c.takes])));
-  const free = stretchesFor(frame.spans, taken, GAPS, given.press.length);
+  const free = stretchesFor(frame.spans, taken, given.press.gaps, given.press.length);
   if ('stretches' in free) return { ...refuse(null), stretches: free.stretches };
   const [from, to] = free.bare;
   const owner = standing.find((s) =>
     s.clauses.some((c) => c.takes !== null && c.takes[0] <= to && c.takes[1] >= from),
   );
   const tool = owner?.clauses.find((c) => c.takes !== null)?.by ?? 'punch';
-  return refuse({ code: tool, panel: owner?.lump.panel ?? -1, value: to - from, limit: GAPS.end });
+  return refuse({
+    code: tool,
+    panel: owner?.lump.panel ?? -1,
+    value: to - from,
+    limit: given.press.gaps.end,
+  });
 }

@@ -18,7 +18,8 @@ export interface Obstacle {
     | 'flange-short'
     | 'hold-short'
     | 'opening'
-    | 'hook'
+    | 'put-in'
+    | 'take-off'
     | 'jaws'
     | 'force'
     | 'part';
@@ -28,6 +29,12 @@ export interface Obstacle {
   readonly value?: number;
   readonly limit?: number;
 }
+
+/**
+ * How a part comes under a jaw or off it, the jaw lifted: straight to the front or the back, along the line past the end of
+ * the fingers, tilted round their foot, or together with the fingers, loosened from the jaw.
+ */
+export type Way = 'straight' | 'along' | 'tilted' | 'with-fingers';
 
 /** A stretch of the tool along the line that may be covered, and how much of it has to be. mm */
 export interface Stretch {
@@ -45,8 +52,9 @@ export interface Mounting {
   /** Null when it goes; with several, the first found. */
   readonly obstacle: Obstacle | null;
   readonly stretches: readonly Stretch[];
-  /** True when the part has to be hooked under the jaw. */
-  readonly hooked: boolean;
+  /** How it comes under the jaw and off it; null where it lies on an open table, or does not go at all. */
+  readonly putIn: Way | null;
+  readonly takeOff: Way | null;
   /** True when the larger side turns. */
   readonly swings: boolean;
 }

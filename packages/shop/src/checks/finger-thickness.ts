@@ -1,7 +1,7 @@
 import { cite, type Material, type Source } from '@tinwright/core';
-import { thicknessLimit } from '../../machines/capacity.js';
-import type { Brake } from '../../machines/shop.js';
-import { gaugesLess } from './gauges.js';
+import { thicknessLimit } from '../machines/capacity.js';
+import { gaugesLess } from '../machines/gauges.js';
+import type { Brake } from '../machines/shop.js';
 
 /** A number with where it comes from. */
 export interface Sourced {

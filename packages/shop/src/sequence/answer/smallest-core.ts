@@ -1,0 +1,80 @@
+import { subtree } from '../part/fold-tree.js';
+import { type Mask, maskOf, within, without } from '../part/mask.js';
+import { dive } from '../search/dive.js';
+import type { Problem } from '../search/states.js';
+
+const MOST_DIVES = 600; // subsets looked at
+const MOST_STATES = 3000; // of one
+const LARGEST = 4; // bends tried together before bends are taken away one by one
+
+/** A problem in which only some steps have to be done; the others stay flat. */
+export function onlySteps(problem: Problem, steps: Mask): Problem {
+  const { work } = problem;
+  const operations = work.operations.filter((o) => within(o.mask, steps));
+  return { ...problem, work: { ...work, operations, all: steps } };
+}
+
+/** True when it is proved that these steps cannot all be done. */
+function impossible(problem: Problem, steps: Mask): boolean {
+  const { moves, bound } = dive(onlySteps(problem, steps), MOST_STATES);
+  return moves === null && bound === Infinity;
+}
+
+/** Steps of some panels' bends and of all that hangs on them: a wall is as high as its hem leaves it. */
+export function stepsWith({ work }: Problem, panels: readonly number[]): Mask {
+  const own = new Set(panels.flatMap((p) => subtree(work.tree, p)));
+  return maskOf(work.steps.filter((s) => own.has(s.panel)).map((s) => s.index));
+}
+
+/**
+ * The smallest sets of bends that cannot all be made, with what hangs on them, the others left flat: every single one,
+ * else one pair, and so on; past four, bends are taken away one by one as long as the rest stays impossible. Panels whose
+ * bends they are; empty when nothing was proved within the effort.
+ */
+export function smallestCores(problem: Problem): readonly (readonly number[])[] {
+  const { steps, tree } = problem.work;
+  const panels = [...new Set(steps.map((s) => s.panel))];
+  let dives = 0;
+  const fails = (list: readonly number[]) => {
+    dives += 1;
+    return impossible(problem, stepsWith(problem, list));
+  };
+  const alone = panels.filter((p) => fails([p]));
+  // what fails because of something that hangs on it is not told
+  const own = alone.filter((p) => !subtree(tree, p).some((q) => q !== p && alone.includes(q)));
+  if (own.length > 0) return own.map((p) => [p]);
+  for (let size = 2; size <= Math.min(LARGEST, panels.length); size++)
+    for (const list of choose(panels, size)) {
+      if (dives > MOST_DIVES) break;
+      if (fails(list)) return [list];
+    }
+  return fewer(panels, fails);
+}
+
+/** Taken away one by one. */
+function fewer(
+  panels: readonly number[],
+  fails: (list: readonly number[]) => boolean,
+): readonly (readonly number[])[] {
+  if (!fails(panels)) return [];
+  return [
+    panels.reduce<readonly number[]>((kept, p) => {
+      const without = kept.filter((k) => k !== p);
+      return without.length > 0 && fails(without) ? without : kept;
+    }, panels),
+  ];
+}
+
+/** Every choice of so many, in order. */
+function* choose<T>(list: readonly T[], count: number): Generator<readonly T[]> {
+  if (count === 0) yield [];
+  else
+    for (let i = 0; i <= list.length - count; i++)
+      for (const rest of choose(list.slice(i + 1), count - 1)) yield [list[i] as T, ...rest];
+}
+
+/** What is done when a bend is the last of a set: the others, and all that hangs on them or on it. */
+export function othersDone(problem: Problem, core: readonly number[], panel: number): Mask {
+  const own = maskOf(problem.work.steps.filter((s) => s.panel === panel).map((s) => s.index));
+  return without(stepsWith(problem, core), own);
+}

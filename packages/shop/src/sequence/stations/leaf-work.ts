@@ -1,0 +1,45 @@
+import type { Material } from '@tinwright/core';
+import type { Brake } from '../../machines/shop.js';
+import type { SheetSpringback } from '../../metal/springback.js';
+import { foldSetting, type LeafSetting, leafSetting } from '../../tools/leaf-setting.js';
+import { type FoldTree, setRadius, type TreeBend, type TreePanel } from '../part/fold-tree.js';
+import type { Operation } from '../part/operations.js';
+
+/** The metal of a part as a machine sees it. */
+export interface Blank {
+  readonly material: Material;
+  /** Kept off every tool, mm. */
+  readonly margin: number;
+  /** What the metal opens again. */
+  readonly springback: SheetSpringback;
+}
+
+/** What a leaf brake is set to for an operation, and how far its leaf turns. mm, degrees */
+export interface LeafWork extends LeafSetting {
+  readonly insideRadius: number;
+  /** Turned to, springback included. */
+  readonly set: number;
+  /** Turned through where nothing may be in the way: a little further, for metal that opens more. */
+  readonly free: number;
+}
+
+/** A hem is folded, and lies for closing, with the setting of its sheet's own radius. */
+export function leafWork(
+  tree: FoldTree,
+  { action, angle, panels }: Operation,
+  brake: Brake,
+  springback: SheetSpringback,
+): LeafWork {
+  const { thickness, foldAngle } = tree;
+  const { bend } = tree.panels[panels[0] as number] as TreePanel & { bend: TreeBend };
+  const insideRadius = setRadius(tree, bend);
+  if (action !== 'bend') {
+    const setting = foldSetting(brake, thickness, insideRadius);
+    const through = Math.min(setting.most, foldAngle);
+    return { ...setting, insideRadius, set: through, free: through };
+  }
+  const wanted = Math.abs(angle);
+  const set = wanted / springback(insideRadius).factor;
+  const setting = leafSetting(brake, thickness, insideRadius, { angle: wanted, set });
+  return { ...setting, insideRadius, set, free: Math.max(set, wanted + brake.overbend) };
+}

@@ -1,0 +1,105 @@
+import { plainNumber, type Say } from '@tinwright/core';
+import type { Mend, Reason } from '@tinwright/shop';
+
+const MOST_NAMES = 3;
+
+/** Why a part cannot be bent, in words: upper limits rounded down, lower ones up. */
+export function englishReason(reason: Reason, say: Say): string {
+  const { bends, held, code, panel } = reason;
+  const more = bends.length - MOST_NAMES;
+  const names = `${bends.slice(0, MOST_NAMES).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+  if (code === 'part') return `${names}: ${held} runs into ${panel} of the part itself`;
+  if (code === 'tools') return `${names}: no tools of the rack make the width on the ${reason.machine}`;
+  return `${names}${held === null ? '' : `, ${held} held`}: ${obstacleWords(reason, say)}`;
+}
+
+function obstacleWords(reason: Reason, say: Say): string {
+  const { value, limit, by } = reason;
+  if (value !== null && limit !== null) return limitWords(reason, { value, limit }, say);
+  return clashWords(reason, by === null ? '' : `, by ${tenths(by, say)}`);
+}
+
+function clashWords({ code, machine, panel }: Reason, deep: string): string {
+  switch (code) {
+    case 'beam':
+      return `${panel} runs into the beam over the fingers${deep}`;
+    case 'bed':
+    case 'ram':
+      return `${panel} runs into the ${code}${deep}`;
+    case 'leaf':
+      return `${panel} is in the way of the leaf${deep}`;
+    case 'jaws':
+      return `${panel} is in the way of the vise`;
+    case 'fingers':
+      return `${panel} stands where the fingers have to be`;
+    case 'punch':
+    case 'die':
+      return `${panel} runs into the ${code}`;
+    case 'put-in':
+      return `with ${panel} up the part cannot be brought under the jaw`;
+    case 'take-off':
+      return `with ${panel} up the part cannot be taken off the fingers`;
+    default:
+      return `it cannot be done ${machine === 'hand' ? 'by hand' : `on the ${machine}`}`;
+  }
+}
+
+function limitWords(
+  { code, machine, panel }: Reason,
+  { value, limit }: { readonly value: number; readonly limit: number },
+  say: Say,
+): string {
+  const [found, about, most, least] = [
+    say.size(value),
+    tenths(value, say),
+    say.most(limit),
+    say.least(limit),
+  ];
+  switch (code) {
+    case 'angle':
+      return `${plainNumber(value, 1)}° to set, the ${machine} does ${plainNumber(limit, 1)}° at most`;
+    case 'force':
+      return `it takes ${plainNumber(value, 1)} kN, the press has ${plainNumber(limit, 1)} kN`;
+    case 'length':
+      return `the line is ${found} long, the ${machine} ${most}`;
+    case 'capacity':
+      return `the sheet is ${found} thick, the ${machine} takes ${most}`;
+    case 'flange-short':
+      return `${panel} reaches ${about} over the line, the ${machine === 'press' ? 'die' : 'leaf'} needs ${least}`;
+    case 'hold-short':
+      return `${panel} gives the fingers ${about} to hold, they need ${least}`;
+    case 'opening':
+      return `the folded hem stands ${about} high, the jaw lifts ${most}`;
+    case 'jaws':
+      return `${about} between the jaws, the vise takes ${most}`;
+    default:
+      return `beside ${panel} the ${code} would leave ${about} of the line bare, ${most} at most`;
+  }
+}
+
+/** To a tenth of a millimetre, no finer: the sections of the machine are not known better. */
+const tenths = (mm: number, say: Say) => say.size(Math.round(mm * 10) / 10);
+
+/** Something that would make an impossible part possible, in words. */
+export function englishMend({ of, parameter, given, found, bound, thickness }: Mend, say: Say): string {
+  const size = bound === 'most' ? say.most(found) : say.least(found);
+  if (of === 'part') return `${parameter} of ${size} or ${bound === 'most' ? 'less' : 'more'}`;
+  switch (parameter) {
+    case 'brake.clearHeight':
+      return `a brake with ${size} clear under its beam`;
+    case 'brake.opening':
+      return `a brake whose jaw lifts ${size}`;
+    case 'brake.finger.foot':
+      return `fingers with a foot of ${size} or less`;
+    case 'brake.gaps.end':
+      return `a line left bare for ${size} at its ends, dressed by hand afterwards`;
+    case 'brake.length':
+      return `a brake ${size} long`;
+    case 'brake.leaf.width':
+      return `the leaf without its bars, ${size} wide${thickness === null ? '' : `; it then takes sheet of ${say.most(thickness)}`}`;
+    default:
+      return given === null
+        ? `a vise with folding bars ${size} long`
+        : `folding bars ${size} long in the vise`;
+  }
+}

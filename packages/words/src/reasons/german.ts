@@ -1,0 +1,115 @@
+import { plainNumber, type Say } from '@tinwright/core';
+import type { Mend, Reason } from '@tinwright/shop';
+
+const MOST_NAMES = 3;
+
+const MACHINES: Readonly<Record<Reason['machine'], string>> = {
+  brake: 'der Schwenkbiegemaschine',
+  press: 'der Abkantpresse',
+  vise: 'dem Schraubstock',
+  hand: 'der Hand',
+};
+
+/** Why a part cannot be bent, in words: upper limits rounded down, lower ones up. */
+export function germanReason(reason: Reason, say: Say): string {
+  const { bends, held, code, panel, machine } = reason;
+  const more = bends.length - MOST_NAMES;
+  const names = `${bends.slice(0, MOST_NAMES).join(', ')}${more > 0 ? ` und ${more} weitere` : ''}`;
+  if (code === 'part') return `${names}: ${held} läuft in ${panel} desselben Teils`;
+  if (code === 'tools')
+    return `${names}: keine Werkzeuge aus dem Vorrat ergeben auf ${MACHINES[machine]} die Breite`;
+  return `${names}${held === null ? '' : `, ${held} gehalten`}: ${obstacleWords(reason, say)}`;
+}
+
+function obstacleWords(reason: Reason, say: Say): string {
+  const { value, limit, by } = reason;
+  if (value !== null && limit !== null) return limitWords(reason, { value, limit }, say);
+  return clashWords(reason, by === null ? '' : `, um ${tenths(by, say)}`);
+}
+
+function clashWords({ code, machine, panel }: Reason, deep: string): string {
+  switch (code) {
+    case 'beam':
+      return `${panel} läuft in den Balken über den Segmenten${deep}`;
+    case 'bed':
+      return `${panel} läuft in die Unterwange${deep}`;
+    case 'ram':
+      return `${panel} läuft in den Pressbalken${deep}`;
+    case 'leaf':
+      return `${panel} ist der Biegewange im Weg${deep}`;
+    case 'jaws':
+      return `${panel} ist dem Schraubstock im Weg`;
+    case 'fingers':
+      return `${panel} steht, wo die Segmente sein müssen`;
+    case 'punch':
+      return `${panel} läuft in den Stempel`;
+    case 'die':
+      return `${panel ?? 'das Blech'} läuft in die Matrize`;
+    case 'put-in':
+      return `mit ${panel} oben lässt sich das Teil nicht unter die Oberwange bringen`;
+    case 'take-off':
+      return `mit ${panel} oben geht das Teil nicht von den Segmenten`;
+    default:
+      return `mit ${MACHINES[machine]} geht es nicht`;
+  }
+}
+
+function limitWords(
+  { code, machine, panel }: Reason,
+  { value, limit }: { readonly value: number; readonly limit: number },
+  say: Say,
+): string {
+  const [found, about, most, least] = [
+    say.size(value),
+    tenths(value, say),
+    say.most(limit),
+    say.least(limit),
+  ];
+  switch (code) {
+    case 'angle':
+      return `${plainNumber(value, 1)}° einzustellen, mit ${MACHINES[machine]} gehen höchstens ${plainNumber(limit, 1)}°`;
+    case 'force':
+      return `es braucht ${plainNumber(value, 1)} kN, die Presse hat ${plainNumber(limit, 1)} kN`;
+    case 'length':
+      return `die Kante ist ${found} lang, mit ${MACHINES[machine]} gehen ${most}`;
+    case 'capacity':
+      return `das Blech ist ${found} dick, mit ${MACHINES[machine]} gehen ${most}`;
+    case 'flange-short':
+      return `${panel} reicht ${about} über die Kante, ${machine === 'press' ? 'die Matrize' : 'die Biegewange'} braucht ${least}`;
+    case 'hold-short':
+      return `${panel} gibt den Segmenten ${about} zu halten, sie brauchen ${least}`;
+    case 'opening':
+      return `der vorgekantete Umschlag steht ${about} hoch, die Oberwange hebt ${most}`;
+    case 'jaws':
+      return `${about} zwischen den Backen, der Schraubstock nimmt ${most}`;
+    default:
+      return `neben ${panel} blieben ${about} der Kante frei, höchstens ${most} gehen`;
+  }
+}
+
+/** To a tenth of a millimetre, no finer: the sections of the machine are not known better. */
+const tenths = (mm: number, say: Say) => say.size(Math.round(mm * 10) / 10);
+
+/** Something that would make an impossible part possible, in words. */
+export function germanMend({ of, parameter, given, found, bound, thickness }: Mend, say: Say): string {
+  const size = bound === 'most' ? say.most(found) : say.least(found);
+  if (of === 'part') return `${parameter} von ${size} oder ${bound === 'most' ? 'weniger' : 'mehr'}`;
+  switch (parameter) {
+    case 'brake.clearHeight':
+      return `eine Maschine mit ${size} frei unter dem Balken`;
+    case 'brake.opening':
+      return `eine Maschine, deren Oberwange ${size} hebt`;
+    case 'brake.finger.foot':
+      return `Segmente mit einem Fuß von höchstens ${size}`;
+    case 'brake.gaps.end':
+      return `an den Enden ${size} der Kante frei, von Hand nachgerichtet`;
+    case 'brake.length':
+      return `eine Maschine von ${size} Länge`;
+    case 'brake.leaf.width':
+      return `die Biegewange ohne Leisten, ${size} breit${thickness === null ? '' : `; sie nimmt dann Blech von ${say.most(thickness)}`}`;
+    default:
+      return given === null
+        ? `ein Schraubstock mit Spannleisten von ${size}`
+        : `Spannleisten von ${size} im Schraubstock`;
+  }
+}
