@@ -7,7 +7,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '..');
-export const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'cli'];
+export const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'page', 'cli'];
 const stampFile = (name) => join(root, 'node_modules', `.tinwright-${name}`);
 const stamp = (name) => (existsSync(stampFile(name)) ? readFileSync(stampFile(name), 'utf8') : '');
 
@@ -55,11 +55,12 @@ function build() {
   const state = sourceState();
   const built = [
     ...PACKAGES.map((p) => join(p, 'dist', 'index.js')),
+    join('page', 'dist', 'page.html'),
     join('cli', 'dist', 'bin', 'main.js'),
   ].every((p) => existsSync(join(root, 'packages', p)));
   if (built && stamp('build') === state) return;
   run(process.execPath, [join(root, 'node_modules', 'typescript', 'bin', 'tsc'), '-b', 'packages']);
-  run(process.execPath, [join(root, '.ci', 'bundle.mjs')]);
+  for (const script of ['page.mjs', 'bundle.mjs']) run(process.execPath, [join(root, '.ci', script)]);
   mkdirSync(join(root, 'node_modules'), { recursive: true });
   writeFileSync(stampFile('build'), state);
 }

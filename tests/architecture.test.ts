@@ -16,7 +16,7 @@ import ts from 'typescript';
 import { expect, test } from 'vitest';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
-const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'cli'];
+const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'page', 'cli'];
 const CORE = [
   'units',
   'errors',
@@ -48,6 +48,7 @@ const SHOP = [
   'operations',
   'strip',
   'job',
+  'internal.ts',
   'index.ts',
 ];
 const CUTTING = ['outline', 'stock', 'shear', 'no-fit', 'nest', 'kerf', 'index.ts'];

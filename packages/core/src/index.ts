@@ -111,6 +111,7 @@ export { reliefHole, reliefSlot } from './fold/corners/relief.js';
 export { slant } from './fold/corners/slant.js';
 export { square } from './fold/corners/square.js';
 export { vNotch } from './fold/corners/v-notch.js';
+export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain-blank.js';
 export { measuredBox } from './fold/extent.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export { form } from './fold/form.js';

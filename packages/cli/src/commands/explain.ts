@@ -1,7 +1,13 @@
-import { type AnyFamily, type PartPlan, plainNumber, type Unit } from '@tinwright/core';
+import {
+  type AnyFamily,
+  type BlankDimension,
+  explainBlank,
+  type PartPlan,
+  plainNumber,
+  type Unit,
+} from '@tinwright/core';
 import { chosenParts } from '../chosen-parts.js';
 import { type Host, paint, table } from '../console.js';
-import { type BlankDimension, explainBlank } from '../explain-blank.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { openJob } from '../open-job.js';
 import { columnOf, givenText, workedText } from '../size-text.js';

@@ -9,6 +9,7 @@ import { make } from './make.js';
 import { materials } from './materials.js';
 import { order } from './order.js';
 import { packet } from './packet.js';
+import { page } from './page.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
 import { shop } from './shop.js';
@@ -26,6 +27,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   plan,
   template,
   packet,
+  page,
   shop,
   strip,
   starter,

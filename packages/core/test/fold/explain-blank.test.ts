@@ -1,5 +1,6 @@
 import {
   corners,
+  explainBlank,
   flange,
   fold,
   hem,
@@ -11,7 +12,6 @@ import {
   unfold,
 } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { explainBlank } from '../src/explain-blank.js';
 
 const sheet = { thickness: 1, insideRadius: 1, rule: kFactor(0.42) };
 

@@ -1,4 +1,5 @@
-import { type FlatBend, type FlatPattern, place } from '@tinwright/core';
+import { place } from '../plane/frame.js';
+import type { FlatBend, FlatPattern } from './flat.js';
 
 /** One step across the blank: an outside leg, or what a bend takes off. mm */
 export type BlankTerm =

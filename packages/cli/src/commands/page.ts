@@ -1,0 +1,94 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { type AnyFamily, FAMILIES, quoted } from '@tinwright/core';
+import type { Host } from '../console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
+import { openJob } from '../open-job.js';
+import { bytesOf } from '../open-text.js';
+import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION } from './command.js';
+
+interface Options {
+  readonly job: string;
+  readonly out: string;
+  readonly lang: 'en' | 'de';
+  readonly lock: readonly string[];
+  readonly worksheet: boolean;
+  readonly force: boolean;
+  readonly json: boolean;
+}
+
+export const page: AnyCommand = command<Options>({
+  verb: 'page',
+  argument: JOB,
+  summary: 'make one page to look at a job, change its sizes and watch it fold',
+  options: {
+    out: {
+      type: 'string',
+      default: 'page.html',
+      describe: 'file to write; a browser opens it, no network needed',
+    },
+    lang: { type: 'string', choices: ['en', 'de'], default: 'en', describe: 'language the page starts in' },
+    lock: {
+      type: 'strings',
+      default: [],
+      describe: 'a value that stays as it is, stock or parts.body.length; may be repeated',
+    },
+    worksheet: {
+      type: 'boolean',
+      default: false,
+      describe: 'leave out the numbers that follow, for a class to find',
+    },
+    force: FORCE_OPTION,
+    json: JSON_OPTION,
+  },
+  examples: [
+    ['$0 page carrier.yaml --out carrier.html', 'one file, opened with a double click'],
+    [
+      '$0 page carrier.yaml --lock stock --worksheet',
+      'for a class: the sheet is given, numbers are to be found',
+    ],
+  ],
+  run,
+});
+
+async function run(
+  { job, out, lang, lock, worksheet, force, json }: Options,
+  host: Host,
+  families: readonly AnyFamily[],
+): Promise<ExitCode> {
+  const again = readAgain(host);
+  const opened = await openJob(again, job, json, families);
+  if ('exit' in opened) return opened.exit;
+  const own = opened.plan.parts.find((p) => !FAMILIES.some((f) => f.name === p.family.name));
+  if (own !== undefined)
+    return refuse(
+      host,
+      json,
+      'family-unknown',
+      'page',
+      `part ${quoted(own.name)} is of a family of your own, ${quoted(own.family.name)}; a page knows the built-in ones`,
+    );
+  const text = new TextDecoder().decode(await bytesOf(again, job, 'job'));
+  const [{ pageFile }, { replaceFile }, template] = await Promise.all([
+    import('@tinwright/page'),
+    import('../files.js'),
+    readFile(createRequire(import.meta.url).resolve('@tinwright/page/page.html'), 'utf8'),
+  ]);
+  const content = pageFile(template, { text, language: lang, locked: lock, worksheet });
+  const failed = await writing(host, json, () => replaceFile(out, content, force ? 'force' : 'own only'));
+  if (failed !== EXIT.done) return failed;
+  host.out(json ? `${JSON.stringify({ out }, null, 2)}\n` : `${out}: open it in a browser.\n`);
+  return EXIT.done;
+}
+
+/** The host with its standard input to be read more than once. */
+function readAgain(host: Host): Host {
+  let read: ReturnType<Host['stdin']> | null = null;
+  return {
+    ...host,
+    stdin: () => {
+      read ??= host.stdin();
+      return read;
+    },
+  };
+}

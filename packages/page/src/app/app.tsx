@@ -1,0 +1,155 @@
+import type { ComponentChildren, JSX } from 'preact';
+import { Findings, Totals } from './findings.js';
+import { Fold } from './fold.js';
+import { withChanges } from './job-text.js';
+import { linkOf } from './link.js';
+import { Refit } from './refit.js';
+import { Save } from './save.js';
+import { Sizes } from './sizes.js';
+import { bare } from './space.js';
+import type { State } from './state.js';
+import { changesToUnit } from './units.js';
+import { Views } from './views.js';
+
+/** The whole page. */
+export function App({ state }: { state: State }): JSX.Element {
+  const words = state.words.value;
+  const free = state.content.locked.length === 0;
+  return (
+    <div lang={words.language} onKeyDown={(e) => keyed(e, state)}>
+      <div class="screen">
+        <Head state={state} />
+        <p class="said" role="status">
+          {state.said.value}
+        </p>
+        <main>
+          <div class="column sizes">
+            <h2>{words.sizes}</h2>
+            <Sizes state={state} />
+            {free ? <Text state={state} /> : null}
+          </div>
+          <div class="column views">
+            <Views state={state} />
+          </div>
+          <div class="column rest">
+            <Section id="findings" title={words.findings}>
+              <Findings state={state} />
+            </Section>
+            <Section id="fold" title={words.fold}>
+              <Fold state={state} />
+            </Section>
+            <Section id="save" title={words.save}>
+              <Save state={state} />
+            </Section>
+            <Section id="refit" title={words.refit}>
+              <Refit state={state} />
+            </Section>
+          </div>
+        </main>
+      </div>
+      <div class="print">
+        {state.prints.value.map((svg) => (
+          // our own writer's text: names in it are escaped
+          // biome-ignore lint/security/noDangerouslySetInnerHtml: see above
+          <div key={svg} class="sheet" dangerouslySetInnerHTML={{ __html: bare(svg) }} />
+        ))}
+      </div>
+    </div>
+  );
+}
+
+function Section({
+  id,
+  title,
+  children,
+}: {
+  id: string;
+  title: string;
+  children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id}>{title}</h2>
+      {children}
+    </section>
+  );
+}
+
+function Head({ state }: { state: State }): JSX.Element {
+  const words = state.words.value;
+  const units = (state.data.value as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
+  const { families = [] } = state.catalogue.value ?? {};
+  return (
+    <header>
+      <h1>{state.job.value?.name || 'Tinwright'}</h1>
+      <Totals state={state} />
+      <div class="row">
+        <button type="button" disabled={!state.canUndo.value} onClick={state.undo}>
+          {words.undo}
+        </button>
+        <button type="button" disabled={!state.canRedo.value} onClick={state.redo}>
+          {words.redo}
+        </button>
+        <label>
+          {words.units}{' '}
+          <select
+            value={units}
+            disabled={state.content.locked.length > 0}
+            onChange={(e) => {
+              const to = e.currentTarget.value === 'in' ? 'in' : 'mm';
+              state.write(withChanges(state.text.value, changesToUnit(state.data.value, families, to)));
+            }}
+          >
+            <option value="mm">mm</option>
+            <option value="in">in</option>
+          </select>
+        </label>
+        <label>
+          {words.language_}{' '}
+          <select
+            value={state.language.value}
+            onChange={(e) => {
+              state.speak(e.currentTarget.value === 'de' ? 'de' : 'en');
+            }}
+          >
+            <option value="en">English</option>
+            <option value="de">Deutsch</option>
+          </select>
+        </label>
+        <button
+          type="button"
+          onClick={() => {
+            location.hash = linkOf(state.text.value);
+            state.said.value = words.shared;
+          }}
+        >
+          {words.share}
+        </button>
+      </div>
+    </header>
+  );
+}
+
+function Text({ state }: { state: State }): JSX.Element {
+  const words = state.words.value;
+  return (
+    <details class="text">
+      <summary>{words.jobText}</summary>
+      <textarea
+        aria-label={words.jobText}
+        spellcheck={false}
+        rows={24}
+        value={state.text.value}
+        onInput={(e) => state.write(e.currentTarget.value, 'text')}
+      />
+    </details>
+  );
+}
+
+function keyed(e: KeyboardEvent, state: State): void {
+  const key = e.key.toLowerCase();
+  if (!(e.ctrlKey || e.metaKey) || (key !== 'z' && key !== 'y')) return;
+  e.preventDefault();
+  if (key === 'y' || e.shiftKey) state.redo();
+  else state.undo();
+}

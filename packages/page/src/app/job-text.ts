@@ -1,0 +1,81 @@
+import { type Document, isCollection, parseDocument } from 'yaml';
+import type { Path } from '../protocol.js';
+
+/** Longest text of a job that is read here, characters. */
+export const LONGEST_TEXT = 200_000;
+const MOST_ALIASES = 50;
+
+/** A job's text as read: its data, or what is wrong with the text. */
+export interface ReadJob {
+  readonly data: unknown;
+  readonly problem: { readonly line: number; readonly message: string } | null;
+}
+
+/** Read the text of a job, YAML or JSON. */
+export function readText(text: string): ReadJob {
+  if (text.length > LONGEST_TEXT)
+    return {
+      data: null,
+      problem: { line: 1, message: `${text.length} characters given, ${LONGEST_TEXT} allowed` },
+    };
+  try {
+    const document = parseDocument(text, { prettyErrors: true });
+    const [error] = document.errors;
+    if (error !== undefined)
+      return {
+        data: null,
+        problem: { line: error.linePos?.[0].line ?? 1, message: error.message.split('\n')[0] ?? '' },
+      };
+    return { data: document.toJS({ maxAliasCount: MOST_ALIASES }), problem: null };
+  } catch (error) {
+    return { data: null, problem: { line: 1, message: error instanceof Error ? error.message : '' } };
+  }
+}
+
+/** The text with a value changed, everything else and every comment as it stands; undefined takes the value out. */
+export function withChange(text: string, path: Path, value: unknown): string {
+  return edited(text, (document) => {
+    if (value === undefined) document.deleteIn(path);
+    else {
+      // a list or a group that is not there yet becomes one
+      for (let i = 1; i < path.length; i++) {
+        const above = path.slice(0, i);
+        if (!isCollection(document.getIn(above, true)))
+          document.setIn(above, document.createNode(typeof path[i] === 'number' ? [] : {}));
+      }
+      document.setIn(path, typeof value === 'object' ? document.createNode(value) : value);
+    }
+  });
+}
+
+/** The text with several values changed in one go. */
+export function withChanges(
+  text: string,
+  changes: readonly { readonly path: Path; readonly value: unknown }[],
+): string {
+  return edited(text, (document) => {
+    for (const { path, value } of changes) document.setIn(path, value);
+  });
+}
+
+/** The text with something put at the end of a list. */
+export function withAdded(text: string, path: Path, value: unknown): string {
+  return edited(text, (document) => document.addIn(path, document.createNode(value)));
+}
+
+/** Line a value stands on, from 1; null where the text has none. */
+export function lineOf(text: string, path: Path): number | null {
+  const document = parseDocument(text);
+  for (let i = path.length; i > 0; i--) {
+    const node = document.getIn(path.slice(0, i), true) as { range?: readonly number[] } | undefined;
+    const start = node?.range?.[0];
+    if (start !== undefined) return text.slice(0, start).split('\n').length;
+  }
+  return null;
+}
+
+function edited(text: string, change: (document: Document.Parsed) => void): string {
+  const document = parseDocument(text);
+  change(document);
+  return document.toString({ lineWidth: 0, flowCollectionPadding: true });
+}

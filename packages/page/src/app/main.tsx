@@ -1,0 +1,23 @@
+// The page: reads what it was made with, opens its workers, draws itself.
+import { render } from 'preact';
+import type { PageContent } from '../content.js';
+import { App } from './app.js';
+import { engine } from './engine.js';
+import { textOf } from './link.js';
+import { pageState } from './state.js';
+
+const read = (id: string): string => document.getElementById(id)?.textContent ?? '';
+
+const content = JSON.parse(read('content')) as PageContent;
+const shared = textOf(location.hash);
+const free = content.locked.length === 0;
+const text = shared === null || shared === 'bad' || !free ? content.text : shared;
+const state = pageState(engine(read('worker')), { ...content, text });
+const place = document.getElementById('page');
+if (place !== null) render(<App state={state} />, place);
+if (shared === 'bad') state.said.value = state.words.value.badLink;
+addEventListener('hashchange', () => {
+  const linked = textOf(location.hash);
+  if (linked === 'bad') state.said.value = state.words.value.badLink;
+  else if (linked !== null && free) state.write(linked);
+});

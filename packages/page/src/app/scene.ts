@@ -1,0 +1,175 @@
+import {
+  AmbientLight,
+  Box3,
+  BufferAttribute,
+  BufferGeometry,
+  DirectionalLight,
+  DoubleSide,
+  Group,
+  LineBasicMaterial,
+  LineSegments,
+  Matrix4,
+  Mesh,
+  MeshLambertMaterial,
+  OrthographicCamera,
+  Raycaster,
+  Scene,
+  Vector2,
+  Vector3,
+  WebGLRenderer,
+} from 'three';
+import type { SolidView } from '../protocol.js';
+
+/** A piece to show and where it stands. */
+export interface Piece {
+  readonly name: string;
+  readonly solid: SolidView;
+  readonly matrix: readonly number[] | null;
+}
+
+/** How it is painted. */
+export interface Paint {
+  readonly sheet: string;
+  readonly edge: string;
+  readonly lit: string;
+}
+
+/** A view in space on a canvas. Nothing moves by itself: it is drawn when something changed. */
+export interface SpaceView {
+  readonly show: (pieces: readonly Piece[], keep: 'frame' | 'view') => void;
+  readonly light: (id: string | null) => void;
+  readonly paint: (paint: Paint) => void;
+  /** Turn by so many degrees round the upright axis and over it. */
+  readonly turn: (round: number, over: number) => void;
+  readonly zoom: (factor: number) => void;
+  readonly resize: (width: number, height: number) => void;
+  /** What lies under a point of the canvas, -1 to 1 both ways. */
+  readonly under: (x: number, y: number) => { readonly piece: string; readonly id: string } | null;
+  readonly close: () => void;
+}
+
+const START = { round: -45, over: 35 }; // degrees, near the isometric view of the pictures
+
+/** Open a view in space. @throws where the browser draws none */
+export function spaceView(canvas: HTMLCanvasElement): SpaceView {
+  const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
+  const scene = new Scene();
+  const camera = new OrthographicCamera();
+  const lamp = new DirectionalLight('#fff', 1.6);
+  scene.add(new AmbientLight('#fff', 1.7), lamp);
+  const object = new Group();
+  scene.add(object);
+  const sheet = new MeshLambertMaterial({
+    side: DoubleSide,
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
+  });
+  const bright = sheet.clone();
+  const line = new LineBasicMaterial();
+  let look = { ...START };
+  let zoomed = 1;
+  let radius = 1;
+  let lit: string | null = null;
+  const centre = new Vector3();
+  let waiting = 0;
+
+  const draw = (): void => {
+    waiting = 0;
+    const [r, o] = [(look.round * Math.PI) / 180, (look.over * Math.PI) / 180];
+    const towards = new Vector3(Math.cos(o) * Math.cos(r), Math.cos(o) * Math.sin(r), Math.sin(o));
+    camera.position.copy(centre).addScaledVector(towards, radius * 4);
+    camera.up.set(0, 0, 1);
+    camera.lookAt(centre);
+    lamp.position.copy(towards).applyAxisAngle(new Vector3(0, 0, 1), 0.6);
+    const { width, height } = canvas;
+    const [w, h] = [Math.max(width, 1), Math.max(height, 1)];
+    const half = (radius * 1.05) / zoomed;
+    const [across, up] = w > h ? [(half * w) / h, half] : [half, (half * h) / w];
+    Object.assign(camera, { left: -across, right: across, top: up, bottom: -up, near: 0.1, far: radius * 8 });
+    camera.updateProjectionMatrix();
+    renderer.render(scene, camera);
+  };
+  const soon = (): void => {
+    if (waiting === 0) waiting = requestAnimationFrame(draw);
+  };
+  const clear = (): void => {
+    for (const group of object.children)
+      for (const drawn of group.children) (drawn as Mesh | LineSegments).geometry.dispose();
+    object.clear();
+  };
+  const relight = (): void => {
+    object.traverse((o) => {
+      if (o instanceof Mesh) o.material = o.name === lit ? bright : sheet;
+    });
+    soon();
+  };
+  return {
+    show: (pieces, keep) => {
+      clear();
+      for (const piece of pieces) object.add(groupOf(piece, { sheet, line }));
+      object.updateMatrixWorld(true);
+      if (keep === 'frame') {
+        const box = new Box3().setFromObject(object);
+        box.getCenter(centre);
+        radius = Math.max(box.getSize(new Vector3()).length() / 2, 1);
+      }
+      relight();
+    },
+    light: (id) => {
+      lit = id;
+      relight();
+    },
+    paint: (paint) => {
+      sheet.color.set(paint.sheet);
+      bright.color.set(paint.lit);
+      line.color.set(paint.edge);
+      soon();
+    },
+    turn: (round, over) => {
+      look = { round: look.round + round, over: Math.min(89, Math.max(-89, look.over + over)) };
+      soon();
+    },
+    zoom: (factor) => {
+      zoomed = Math.min(20, Math.max(0.5, zoomed * factor));
+      soon();
+    },
+    resize: (width, height) => {
+      renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
+      renderer.setSize(width, height, false);
+      soon();
+    },
+    under: (x, y) => {
+      const ray = new Raycaster();
+      ray.setFromCamera(new Vector2(x, y), camera);
+      const hit = ray.intersectObject(object, true).find((h) => h.object instanceof Mesh)?.object;
+      return hit === undefined ? null : { piece: hit.parent?.name ?? '', id: hit.name };
+    },
+    close: () => {
+      cancelAnimationFrame(waiting);
+      clear();
+      renderer.dispose();
+      renderer.forceContextLoss();
+    },
+  };
+}
+
+function groupOf(
+  { name, solid, matrix }: Piece,
+  { sheet, line }: { readonly sheet: MeshLambertMaterial; readonly line: LineBasicMaterial },
+): Group {
+  const group = new Group();
+  group.name = name;
+  for (const { id, positions, normals, edges } of solid.chunks) {
+    const faces = new BufferGeometry();
+    faces.setAttribute('position', new BufferAttribute(positions, 3));
+    faces.setAttribute('normal', new BufferAttribute(normals, 3));
+    const mesh = new Mesh(faces, sheet);
+    mesh.name = id;
+    const rims = new BufferGeometry();
+    rims.setAttribute('position', new BufferAttribute(edges, 3));
+    group.add(mesh, new LineSegments(rims, line));
+  }
+  if (matrix !== null) group.applyMatrix4(new Matrix4().fromArray(matrix));
+  return group;
+}

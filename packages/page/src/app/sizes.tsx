@@ -1,0 +1,187 @@
+import type { JSX } from 'preact';
+import type { FamilyView, Field } from '../protocol.js';
+import { Mend, Single, Value } from './field.js';
+import { withAdded } from './job-text.js';
+import { isLocked } from './locks.js';
+import type { State } from './state.js';
+
+const plain: Omit<Field, 'name'> = {
+  words: '',
+  unit: '',
+  options: [],
+  least: null,
+  most: null,
+  fallback: undefined,
+  optional: true,
+  inner: [],
+  list: false,
+};
+
+interface PartData {
+  readonly name?: unknown;
+  readonly family?: unknown;
+}
+
+/** The job's sizes as fields, part by part. */
+export function Sizes({ state }: { state: State }): JSX.Element {
+  const words = state.words.value;
+  const data = state.data.value as { parts?: readonly PartData[]; stock?: object; bending?: object } | null;
+  const parts = Array.isArray(data?.parts) ? data.parts : [];
+  const catalogue = state.catalogue.value;
+  if (data === null || catalogue === null) return <p aria-busy="true">…</p>;
+  const materials = catalogue.materials.map((m) => m.name);
+  const open = state.content.locked.length === 0;
+  return (
+    <form onSubmit={(e) => e.preventDefault()}>
+      <Elsewhere state={state} />
+      <fieldset>
+        <legend>{words.material}</legend>
+        <Single
+          state={state}
+          path={['stock', 'material']}
+          field={{ ...plain, name: 'material', options: materials }}
+          label={words.material}
+        />
+        <Single
+          state={state}
+          path={['stock', 'thickness']}
+          field={{ ...plain, name: 'thickness', unit: 'mm', least: 0.1, most: 6 }}
+          label={words.thickness}
+        />
+        <Single
+          state={state}
+          path={['bending', 'insideRadius']}
+          field={{ ...plain, name: 'insideRadius', unit: 'mm', least: 0, most: 100 }}
+          label={words.insideRadius}
+        />
+      </fieldset>
+      {parts.map((part, i) => (
+        <Part
+          // biome-ignore lint/suspicious/noArrayIndexKey: a part's place is what its fields change
+          key={i}
+          state={state}
+          index={i}
+          part={part}
+          family={catalogue.families.find((f) => f.name === part?.family)}
+        />
+      ))}
+      {open ? (
+        <AddPart state={state} families={catalogue.families} names={parts.map((p) => String(p?.name))} />
+      ) : null}
+    </form>
+  );
+}
+
+function Part({
+  state,
+  index,
+  part,
+  family,
+}: {
+  state: State;
+  index: number;
+  part: PartData;
+  family: FamilyView | undefined;
+}): JSX.Element {
+  const words = state.words.value;
+  const name = String(part?.name ?? index + 1);
+  const chosen = state.chosen.value === name;
+  const removable =
+    !isLocked(state.content, state.data.value, ['parts', index]) && state.content.locked.length === 0;
+  return (
+    <fieldset class={chosen ? 'part chosen' : 'part'}>
+      <legend>
+        <button type="button" aria-pressed={chosen} onClick={() => state.choose(name)}>
+          {name}
+        </button>
+        <span class="family"> {family?.title ?? String(part?.family)}</span>
+      </legend>
+      <div onFocusCapture={() => (chosen ? undefined : state.choose(name))}>
+        <Single
+          state={state}
+          path={['parts', index, 'quantity']}
+          field={{ ...plain, name: 'quantity', fallback: 1 }}
+          label={words.quantity}
+        />
+        {family?.fields.map((f) => (
+          <Value key={f.name} state={state} path={['parts', index, f.name]} field={f} />
+        ))}
+      </div>
+      {removable ? (
+        <button type="button" class="quiet" onClick={() => state.change(['parts', index], undefined)}>
+          {words.removePart(name)}
+        </button>
+      ) : null}
+    </fieldset>
+  );
+}
+
+function AddPart({
+  state,
+  families,
+  names,
+}: {
+  state: State;
+  families: readonly FamilyView[];
+  names: readonly string[];
+}): JSX.Element {
+  const words = state.words.value;
+  const add = (family: FamilyView | undefined) => {
+    if (family === undefined) return;
+    const [stem = 'part'] = family.name.split('-').slice(-1);
+    const name = [stem, ...Array.from({ length: 99 }, (_, i) => `${stem}-${i + 2}`)].find(
+      (n) => !names.includes(n),
+    );
+    state.write(withAdded(state.text.value, ['parts'], { name, family: family.name, ...family.example }));
+    state.chosen.value = name ?? stem;
+  };
+  return (
+    <label class="add">
+      {words.addPart}
+      <select
+        value=""
+        onChange={(e) => {
+          add(families.find((f) => f.name === e.currentTarget.value));
+          e.currentTarget.value = '';
+        }}
+      >
+        <option value="">–</option>
+        {families.map((f) => (
+          <option key={f.name} value={f.name}>
+            {f.name}: {f.title}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** Problems that no field can stand beside. */
+function Elsewhere({ state }: { state: State }): JSX.Element | null {
+  const words = state.words.value;
+  const text = state.textProblem.value;
+  const problems = state.problems.value;
+  if (text === null && problems.length === 0) return null;
+  return (
+    <div class="wrong" role="alert">
+      <strong>{words.jobCannotBe}</strong>
+      <ul>
+        {text === null ? null : (
+          <li>
+            {words.line(text.line)}: {text.message}
+          </li>
+        )}
+        {problems.map((p) => {
+          const at = p.path.join('.');
+          return (
+            <li key={`${at} ${p.message}`}>
+              {p.part === '' ? '' : `${p.part}: `}
+              {p.path.slice(p.part === '' ? 0 : 2).join('.')} {p.message}. {p.fix}{' '}
+              <Mend state={state} at={at} />
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,237 @@
+import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { PageContent } from '../content.js';
+import type {
+  Answers,
+  Catalogue,
+  JobView,
+  OrderView,
+  PartView,
+  Path,
+  ProblemView,
+  Quick,
+  SolidView,
+} from '../protocol.js';
+import { PAGE_ENGLISH } from '../words/english.js';
+import { PAGE_GERMAN } from '../words/german.js';
+import type { PageWords } from '../words/words.js';
+import type { Engine } from './engine.js';
+import { readText, withChange } from './job-text.js';
+
+/** What the page holds; everything it shows follows from it. */
+export interface State {
+  readonly engine: Engine;
+  readonly content: PageContent;
+  readonly text: ReadonlySignal<string>;
+  readonly data: ReadonlySignal<unknown>;
+  readonly textProblem: ReadonlySignal<{ readonly line: number; readonly message: string } | null>;
+  readonly catalogue: Signal<Catalogue | null>;
+  /** The last job that could be. */
+  readonly job: Signal<JobView | null>;
+  readonly problems: Signal<readonly ProblemView[]>;
+  /** Values that would do, by the path of the problem. */
+  readonly mends: Signal<ReadonlyMap<string, Answers['mend'] | 'looking'>>;
+  readonly chosen: Signal<string>;
+  readonly part: ReadonlySignal<PartView | null>;
+  readonly quick: Signal<Quick | null>;
+  readonly lit: Signal<string | null>;
+  readonly order: Signal<OrderView | null>;
+  /** Bends made of the order; null for the finished part. */
+  readonly at: Signal<number | null>;
+  readonly stage: Signal<SolidView | null>;
+  readonly prints: Signal<readonly string[]>;
+  readonly language: Signal<'en' | 'de'>;
+  readonly words: ReadonlySignal<PageWords>;
+  readonly said: Signal<string>;
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly canRedo: ReadonlySignal<boolean>;
+  /** Take a text as the job; `about` joins it to the last change about the same. */
+  readonly write: (text: string, about?: string | null) => void;
+  readonly change: (path: Path, value: unknown) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly choose: (part: string) => void;
+  readonly fold: (at: number | null) => void;
+  readonly speak: (language: 'en' | 'de') => void;
+}
+
+/** Texts of the job one after the other, and what the last was about. */
+interface History {
+  readonly texts: readonly string[];
+  readonly now: number;
+  readonly about: string | null;
+}
+
+const MOST_UNDO = 200;
+const SETTLED = 250; // ms without a change before what takes long is begun
+
+/** The page's state with its actions. */
+export function pageState(engine: Engine, content: PageContent): State {
+  const history = signal<History>({ texts: [content.text], now: 0, about: null });
+  const text = computed(() => history.value.texts[history.value.now] ?? '');
+  const read = computed(() => readText(text.value));
+  const data = computed(() => read.value.data);
+  const catalogue = signal<Catalogue | null>(null);
+  const job = signal<JobView | null>(null);
+  const problems = signal<readonly ProblemView[]>([]);
+  const mends = signal<ReadonlyMap<string, Answers['mend'] | 'looking'>>(new Map());
+  const chosen = signal('');
+  const part = computed(() => job.value?.parts.find((p) => p.name === chosen.value) ?? null);
+  const quick = signal<Quick | null>(null);
+  const lit = signal<string | null>(null);
+  const order = signal<OrderView | null>(null);
+  const at = signal<number | null>(null);
+  const stage = signal<SolidView | null>(null);
+  const prints = signal<readonly string[]>([]);
+  const language = signal(content.language);
+  const said = signal('');
+  let asking = false;
+  let later: ReturnType<typeof setTimeout> | undefined;
+  const failed = (fault: unknown) => {
+    said.value = `${PAGE[language.value].fault} ${fault instanceof Error ? fault.message : fault}`;
+  };
+
+  /** Ask for the job as it now is; changes that come meanwhile are asked for together, after it. */
+  const ask = async (): Promise<void> => {
+    if (asking) return;
+    asking = true;
+    let asked: unknown;
+    let lang = '';
+    while (asked !== data.value || lang !== language.value) {
+      asked = data.value;
+      lang = language.value;
+      if (asked === null) break;
+      const name = chosen.value;
+      const first = await engine.ask('quick', { data: asked, part: name });
+      if (first !== null && asked === data.value) quick.value = first;
+      const answer = await engine.ask('job', { data: asked, language: language.value });
+      if (asked !== data.value) continue;
+      if ('problems' in answer) problems.value = answer.problems;
+      else
+        batch(() => {
+          job.value = answer;
+          problems.value = [];
+          quick.value = null;
+          if (!answer.parts.some((p) => p.name === chosen.value)) chosen.value = answer.parts[0]?.name ?? '';
+        });
+    }
+    asking = false;
+  };
+  /** What takes long, once the job has stood for a moment. */
+  const settle = (): void => {
+    clearTimeout(later);
+    engine.dropLong();
+    later = setTimeout(() => void askLong().catch(failed), SETTLED);
+  };
+  const askLong = async (): Promise<void> => {
+    const now = data.value;
+    if (problems.value.length > 0) {
+      for (const { path } of problems.value.slice(0, 3)) {
+        const key = path.join('.');
+        mends.value = new Map([...mends.value, [key, 'looking']]);
+        const found = await engine.askLong('mend', { data: now, path });
+        if (now !== data.value) return;
+        mends.value = new Map([...mends.value, [key, found]]);
+      }
+      return;
+    }
+    const name = chosen.value;
+    const lang = language.value;
+    const found = await engine.askLong('order', { data: now, part: name, language: lang });
+    if (found !== null && now === data.value && name === chosen.value) order.value = found;
+    const pages = await engine.askLong('prints', { data: now, language: lang });
+    if (pages !== null && now === data.value) prints.value = pages;
+  };
+  const changed = (): void => {
+    mends.value = new Map();
+    void ask().then(settle, failed);
+  };
+  const goTo = (now: number): void => {
+    if (now < 0 || now >= history.value.texts.length) return;
+    batch(() => {
+      history.value = {
+        ...history.value,
+        now,
+        about: now === history.value.now ? history.value.about : null,
+      };
+      order.value = null;
+      at.value = null;
+      stage.value = null;
+      said.value = '';
+    });
+    changed();
+  };
+  const write = (next: string, about: string | null = null): void => {
+    const { texts, now, about: last } = history.value;
+    if (next === texts[now]) return;
+    // typing on in one field is one change
+    const upTo = about !== null && about === last && now > 0 ? now : now + 1;
+    const kept = texts.slice(Math.max(0, upTo + 1 - MOST_UNDO), upTo);
+    history.value = { texts: [...kept, next], now: kept.length, about };
+    goTo(kept.length);
+  };
+  const choose = (name: string): void => {
+    batch(() => {
+      chosen.value = name;
+      quick.value = null;
+      order.value = null;
+      at.value = null;
+      stage.value = null;
+      lit.value = null;
+    });
+    settle();
+  };
+  let staged = 0;
+  const fold = (to: number | null): void => {
+    at.value = to;
+    const steps = order.value?.steps;
+    if (to === null || steps === undefined) {
+      stage.value = null;
+      return;
+    }
+    const mine = ++staged;
+    void engine.ask('stage', { data: data.value, part: chosen.value, steps, at: to }).then((solid) => {
+      if (mine === staged && at.value === to) stage.value = solid;
+    }, failed);
+  };
+  void engine.ask('catalogue', {}).then((found) => {
+    catalogue.value = found;
+  }, failed);
+  changed();
+  return {
+    engine,
+    content,
+    text,
+    data,
+    textProblem: computed(() => read.value.problem),
+    catalogue,
+    job,
+    problems,
+    mends,
+    chosen,
+    part,
+    quick,
+    lit,
+    order,
+    at,
+    stage,
+    prints,
+    language,
+    words: computed(() => PAGE[language.value]),
+    said,
+    canUndo: computed(() => history.value.now > 0),
+    canRedo: computed(() => history.value.now < history.value.texts.length - 1),
+    write,
+    change: (path, value) => write(withChange(text.value, path, value), path.join('.')),
+    undo: () => goTo(history.value.now - 1),
+    redo: () => goTo(history.value.now + 1),
+    choose,
+    fold,
+    speak: (to) => {
+      language.value = to;
+      order.value = null;
+      changed();
+    },
+  };
+}
+
+const PAGE = { en: PAGE_ENGLISH, de: PAGE_GERMAN } as const;

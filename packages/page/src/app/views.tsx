@@ -1,0 +1,76 @@
+import { useComputed } from '@preact/signals';
+import type { JSX } from 'preact';
+import { Flat } from './flat.js';
+import { Space } from './space.js';
+import type { State } from './state.js';
+
+/** Three views of one truth: what is pointed at in one is lit in all. */
+export function Views({ state }: { state: State }): JSX.Element {
+  const words = state.words.value;
+  const alone = useComputed(() => {
+    const solid = state.stage.value ?? (state.quick.value ?? state.part.value)?.solid;
+    return solid === undefined ? [] : [{ name: state.chosen.value, solid, matrix: null }];
+  });
+  const whole = useComputed(() => {
+    const { object, parts = [] } = state.job.value ?? {};
+    return (object ?? []).flatMap(({ piece, part, matrix }) => {
+      const solid = parts.find((p) => p.name === part)?.solid;
+      return solid === undefined ? [] : [{ name: piece, solid, matrix }];
+    });
+  });
+  const { object, parts = [] } = state.job.value ?? {};
+  return (
+    <>
+      <section aria-labelledby="flat">
+        <h2 id="flat">
+          {words.flat}: {state.chosen.value}
+        </h2>
+        <Flat state={state} />
+      </section>
+      <section aria-labelledby="formed">
+        <h2 id="formed">
+          {words.formed}: {state.chosen.value}
+        </h2>
+        <Space
+          state={state}
+          label={words.formed}
+          pieces={alone.value}
+          frame={state.part.value?.name ?? ''}
+          instead={state.part.value?.picture ?? ''}
+          onPoint={(under) => {
+            state.lit.value = under?.id ?? null;
+          }}
+        />
+      </section>
+      {object === null || object === undefined ? null : (
+        <section aria-labelledby="object">
+          <h2 id="object">{words.object}</h2>
+          <Space
+            state={state}
+            label={words.object}
+            pieces={whole.value}
+            frame={object.map((o) => o.piece).join()}
+            instead=""
+            onPoint={(under) => {
+              const part = object.find((o) => o.piece === under?.piece)?.part;
+              if (under === null || part === undefined || parts.length === 0) return;
+              if (part === state.chosen.value) state.lit.value = under.id;
+            }}
+          />
+          <p class="row">
+            {parts.map((p) => (
+              <button
+                key={p.name}
+                type="button"
+                aria-pressed={p.name === state.chosen.value}
+                onClick={() => state.choose(p.name)}
+              >
+                {p.name}
+              </button>
+            ))}
+          </p>
+        </section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,3 @@
+// The door of @tinwright/page. Names, no `export *`.
+export type { PageContent } from './content.js';
+export { pageFile } from './page-file.js';

@@ -1,0 +1,49 @@
+import { FAMILIES, MATERIALS, refit } from '@tinwright/core';
+import type { Answers, Asks, Message } from '../protocol.js';
+import { familyView } from './fields.js';
+import { FORMATS, filesFor, printed } from './files.js';
+import { orderView, stageView } from './order.js';
+import { attempt, orProblems, type Planner, planner } from './plans.js';
+import { jobView } from './views.js';
+
+type Answering = { readonly [K in keyof Asks]: (ask: Asks[K]) => Answers[K] | Promise<Answers[K]> };
+
+/** Answers every question of the page; keeps what it has read. */
+export function answering(): (message: Pick<Message, 'kind' | 'ask'>) => unknown {
+  const plans = planner();
+  const answers: Answering = {
+    catalogue: () => ({
+      families: FAMILIES.map(familyView),
+      materials: MATERIALS.map(({ name, title }) => ({ name, title })),
+      formats: FORMATS,
+    }),
+    quick: ({ data, part }) => plans.quick(data, part),
+    job: ({ data, language }) => orProblems(() => jobView(plans.plan(data), language)),
+    mend: ({ data, path }) => plans.mend(data, path),
+    order: ({ data, part, language }) =>
+      withPart(plans, data, part, (p, units) => orderView(p, units, language)),
+    stage: ({ data, part, steps, at }) => withPart(plans, data, part, (p) => stageView(p, steps, at)),
+    refit: ({ data, measured }) =>
+      orProblems(() => {
+        const { changes, changed } = refit(data, { measured, made: [] });
+        return { changes, again: changed.map((p) => p.name) };
+      }),
+    files: (ask) => {
+      const plan = attempt(() => plans.plan(ask.data));
+      return plan === null ? [] : filesFor(plan, ask);
+    },
+    prints: ({ data, language }) => attempt(() => printed(data, language)) ?? [],
+  };
+  return ({ kind, ask }) => (answers[kind] as (ask: unknown) => unknown)(ask);
+}
+
+function withPart<T>(
+  plans: Planner,
+  data: unknown,
+  name: string,
+  view: (part: ReturnType<Planner['plan']>['parts'][number], units: 'mm' | 'in') => T,
+): T | null {
+  const plan = attempt(() => plans.plan(data));
+  const part = plan?.parts.find((p) => p.name === name);
+  return plan === null || part === undefined ? null : view(part, plan.job.units);
+}

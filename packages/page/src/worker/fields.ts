@@ -1,0 +1,57 @@
+import type { AnyFamily, ParamKit, SizeRange, Value, Values } from '@tinwright/core';
+import type { FamilyView, Field } from '../protocol.js';
+
+/** What a declaration says of a value, found by letting it describe itself. */
+interface Seen {
+  readonly least: number | null;
+  readonly most: number | null;
+  readonly fallback: unknown;
+  readonly optional: boolean;
+  readonly list: boolean;
+}
+
+const NOTHING: Seen = { least: null, most: null, fallback: undefined, optional: false, list: false };
+const LONGEST = 10_000; // mm, where a declaration names no greatest
+
+/** A kit that reads nothing and notes what it is told: ranges, defaults, lists. */
+function notingKit(): ParamKit {
+  const note = (seen: Partial<Seen>) => ({ ...NOTHING, ...seen });
+  const kit = {
+    unit: 'mm',
+    size: ({ min, max }: SizeRange = {}) => note({ least: min ?? null, most: max ?? LONGEST }),
+    sizeOf: () => note({}),
+    angle: (least: number, most: number) => note({ least, most }),
+    count: (least: number, most: number) => note({ least, most }),
+    hem: () => note({}),
+    oneOf: () => note({}),
+    maybe: (inner: Seen) => ({ ...inner, optional: true }),
+    or: (inner: Seen, fallback: unknown) => ({ ...inner, fallback: fallback ?? undefined, optional: true }),
+    instead: (inner: Seen, fallback: unknown) => ({ ...inner, fallback, optional: true }),
+    list: (_: Seen, least: number, most: number) => note({ least, most, list: true }),
+    group: () => note({}),
+    byName: () => note({}),
+    either: (a: Seen, b: Seen) => (a.most === null ? b : a),
+  };
+  return kit as unknown as ParamKit;
+}
+
+/** Fields of a family's values, in the order they are declared. */
+export function fieldsOf(values: Values): readonly Field[] {
+  const kit = notingKit();
+  return Object.entries(values).map(([name, value]): Field => {
+    const { words, unit, options, inner } = value as Value;
+    return {
+      ...(value.read(kit) as unknown as Seen),
+      name,
+      words,
+      unit,
+      options,
+      inner: fieldsOf(inner),
+    };
+  });
+}
+
+/** A family as one chooses it. */
+export function familyView({ name, values, describe }: AnyFamily): FamilyView {
+  return { name, title: describe.title, example: describe.example, fields: fieldsOf(values) };
+}

@@ -1,0 +1,100 @@
+import { type JobPlan, type PartPlan, planJob, readJob } from '@tinwright/core';
+import {
+  assemblySolid,
+  DRAWING_WRITERS,
+  flatDrawing,
+  jobFiles,
+  partDxf,
+  SOLID_WRITERS,
+} from '@tinwright/files';
+import { LANGUAGES, makingOf, packetFiles, pageSvg, partPlan, planFiles } from '@tinwright/paper';
+import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
+import { strToU8, zipSync } from 'fflate';
+import type { Asks, FileView } from '../protocol.js';
+
+/** Formats one may choose, with what people call them. */
+export const FORMATS: readonly { readonly format: string; readonly words: string }[] = [
+  ...DRAWING_WRITERS,
+  ...SOLID_WRITERS,
+].map(({ format, words }) => ({ format, words }));
+
+/** Files of a job, the bytes the command writes. */
+export async function filesFor(plan: JobPlan, ask: Asks['files']): Promise<readonly FileView[]> {
+  const part = plan.parts.find((p) => p.name === ask.part);
+  const writer = DRAWING_WRITERS.find((w) => w.format === ask.what);
+  if (writer !== undefined) return part === undefined ? [] : [drawn(part, writer.format)];
+  switch (ask.what) {
+    case 'plan':
+      return (await plans(plan, ask)).filter((f) => f.path === `plans/${ask.part}.pdf`);
+    case 'packet':
+      return packet(plan, ask);
+    case 'job':
+      return [{ path: `${fileName(plan)}.yaml`, content: ask.text }];
+    case 'all':
+      return [{ path: `${fileName(plan)}.zip`, content: await everything(plan, ask) }];
+    default:
+      return solids(plan, ask.what);
+  }
+}
+
+/** Pages to print: the plans of every part. */
+export function printed(data: unknown, language: 'en' | 'de'): readonly string[] {
+  const plan = planJob(readJob(data));
+  const { plans: words } = LANGUAGES[language];
+  const { units } = plan.job;
+  return plan.parts.flatMap((p) =>
+    partPlan(plan.job.name, p, { ...paperFor(units), words }).pages.map((page) =>
+      pageSvg(page, words.language),
+    ),
+  );
+}
+
+function drawn(part: PartPlan, format: string): FileView {
+  const writer = DRAWING_WRITERS.find((w) => w.format === format);
+  const form = format === 'r12' ? 'r12' : 'r2000';
+  const content =
+    writer?.extension === 'dxf'
+      ? partDxf(part, form)
+      : (writer?.write(flatDrawing(part.flat, part.name, [part.name])) ?? '');
+  return { path: `${part.name}.${writer?.extension ?? 'txt'}`, content };
+}
+
+function solids({ assembly, job }: JobPlan, what: string): readonly FileView[] {
+  const writer = SOLID_WRITERS.find((w) => w.format === what);
+  if (writer === undefined || assembly === null) return [];
+  const name = job.name === '' ? 'assembly' : job.name;
+  return [{ path: `assembly.${writer.extension}`, content: writer.write(assemblySolid(name, assembly)) }];
+}
+
+async function plans(plan: JobPlan, { language }: Asks['files']): Promise<readonly FileView[]> {
+  const { plans: words } = LANGUAGES[language];
+  const { files } = await planFiles(plan, plan.parts, { ...paperFor(plan.job.units), words });
+  return files;
+}
+
+async function packet(plan: JobPlan, { language }: Asks['files']): Promise<readonly FileView[]> {
+  const asked = { ...paperFor(plan.job.units), language };
+  const { files } = await packetFiles(plan, makingOf(plan, null), asked, ['pdf']);
+  return files;
+}
+
+/** The folder the command makes, with plans, packet and the job itself. */
+async function everything(plan: JobPlan, ask: Asks['files']): Promise<Uint8Array> {
+  const inShop = planShop(plan, DEFAULT_SHOP);
+  const files = [
+    { path: 'job.yaml', content: ask.text },
+    ...jobFiles(plan, { dxf: 'r2000', pictures: true, inShop }),
+    ...(await plans(plan, ask)),
+    ...(await packet(plan, ask)),
+  ];
+  const bytes = (c: string | Uint8Array) => (typeof c === 'string' ? strToU8(c) : c);
+  // one date for all, so that the same job gives the same bytes
+  return zipSync(Object.fromEntries(files.map((f) => [f.path, bytes(f.content)])), {
+    mtime: '1980-01-01T12:00:00',
+  });
+}
+
+const paperFor = (units: 'mm' | 'in') => ({ paper: units === 'in' ? 'letter' : 'A4', dims: units });
+
+const fileName = ({ job }: JobPlan): string =>
+  job.name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'job';

@@ -1,0 +1,47 @@
+import { form, inWords, type PartPlan, sayIn, type Unit } from '@tinwright/core';
+import { stepNote } from '@tinwright/files';
+import { LANGUAGES, pageSvg, stepDrawings } from '@tinwright/paper';
+import { type BendStep, DEFAULT_SHOP, planSequence } from '@tinwright/shop';
+import { type Turn, turned, turns } from '@tinwright/shop/internal';
+import type { OrderView, SolidView } from '../protocol.js';
+import { solidView } from './solid.js';
+
+/** The order a part is bent in on the machines of the default shop, a line and a section for each step. */
+export function orderView(part: PartPlan, units: Unit, language: 'en' | 'de'): OrderView {
+  const sequence = planSequence(part, DEFAULT_SHOP);
+  const say = sayIn(units);
+  const { steps: words, plans } = LANGUAGES[language];
+  const pages = stepDrawings(part, sequence, DEFAULT_SHOP, { dims: units, words });
+  return {
+    part: part.name,
+    status: sequence.status,
+    steps: sequence.steps,
+    words: sequence.steps.map((s) => stepNote(s, say)),
+    sections: pages.map((p) => pageSvg(p, plans.language)),
+    reasons: [...sequence.reasons, ...sequence.mends].map((r) => inWords(r.message, say)),
+  };
+}
+
+/** The part with `at` steps of its order done; of a step under way, as much of its turn. */
+export function stageView({ part }: PartPlan, steps: readonly BendStep[], at: number): SolidView {
+  const done = Math.floor(at);
+  const [old, next] = [turns(part, steps.slice(0, done)), turns(part, steps.slice(0, done + 1))];
+  const now = new Map(
+    [...next].map(([id, to]): [string, Turn] => {
+      const from = old.get(id) ?? to;
+      const share = at - done;
+      return [
+        id,
+        {
+          angle: from.angle + share * (to.angle - from.angle),
+          // a bend that starts has no radius yet that means anything: it is wound from its own angle on
+          insideRadius: from.angle < 0.01 ? to.insideRadius : between(from, to, share),
+        },
+      ];
+    }),
+  );
+  return solidView(form(turned(part, now)));
+}
+
+const between = (from: Turn, to: Turn, share: number): number =>
+  from.insideRadius + share * (to.insideRadius - from.insideRadius);

@@ -1,0 +1,102 @@
+import { explainBlank, type FlatPattern, type JobPlan, type PartPlan, type Pose } from '@tinwright/core';
+import { flatDrawing, partPicture, toSvg } from '@tinwright/files';
+import { DEFAULT_SHOP, jobFindings } from '@tinwright/shop';
+import { type Language, tellFindings } from '@tinwright/words';
+import type { BlankView, FindingView, FlatView, JobView, PartView, Quick } from '../protocol.js';
+import { solidView } from './solid.js';
+
+/** Both views of a part, nothing else: what a change shows at once. */
+export function quickView({ name, flat, formed }: Pick<PartPlan, 'name' | 'flat' | 'formed'>): Quick {
+  return { name, flat: flatView(name, flat), solid: solidView(formed) };
+}
+
+/** A job with everything a screen shows of it. */
+export function jobView(plan: JobPlan, language: Language): JobView {
+  const { job, parts, assembly } = plan;
+  const each = (of: (p: PartPlan) => number) => parts.reduce((sum, p) => sum + p.quantity * of(p), 0);
+  return {
+    units: job.units,
+    name: job.name,
+    parts: parts.map(partView),
+    object:
+      assembly === null
+        ? null
+        : assembly.placed.map(({ piece, part, pose }) => ({
+            piece,
+            part: part.name,
+            matrix: matrixOf(pose),
+          })),
+    findings: findingViews(plan, language),
+    totals: {
+      mass: each((p) => p.mass),
+      area: each((p) => p.flat.area),
+      pieces: each(() => 1),
+      fasteners: assembly?.fasteners.length ?? 0,
+    },
+  };
+}
+
+/** What core and the machines of the usual shop have to say, told. */
+function findingViews(plan: JobPlan, language: Language): readonly FindingView[] {
+  const findings = jobFindings(plan, DEFAULT_SHOP);
+  return tellFindings(findings, plan.job.units, language).map(
+    ({ severity, part, at, message, fix, source, changes }, i) => ({
+      severity,
+      part: part ?? '',
+      at,
+      names: findings[i]?.where.names ?? [],
+      changes: changes.flatMap((c) => {
+        const value = 'found' in c ? c.found : c.words[0];
+        return value === undefined ? [] : [{ path: c.path, value }];
+      }),
+      message,
+      fix,
+      source,
+    }),
+  );
+}
+
+function partView(plan: PartPlan): PartView {
+  const { name, family, quantity, mass, flat, sheet, params } = plan;
+  return {
+    ...quickView(plan),
+    family: family.name,
+    quantity,
+    mass,
+    area: flat.area,
+    sizes: family.derived(params, sheet).map((d) => ({ name: d.name, value: d.value })),
+    params,
+    picture: toSvg(partPicture(name, plan)),
+  };
+}
+
+function flatView(name: string, flat: FlatPattern): FlatView {
+  const blank = explainBlank(flat).map(
+    ({ total, terms }): BlankView => ({
+      total,
+      terms: terms.map((t) => ({
+        id: t.kind === 'leg' ? t.panel : t.bend.id,
+        kind: t.kind,
+        length: t.length,
+      })),
+    }),
+  ) as [BlankView, BlankView];
+  return {
+    svg: toSvg(flatDrawing(flat, name, [name])),
+    size: flat.blank.max,
+    blank,
+    bends: flat.bends.map((b) => ({
+      id: b.id,
+      line: b.line,
+      zone: [b.tangents[0][0], b.tangents[0][1], b.tangents[1][1], b.tangents[1][0]],
+      angle: b.angle,
+      direction: b.direction,
+      insideRadius: b.insideRadius,
+      allowance: b.terms.allowance,
+      deduction: b.terms.deduction,
+    })),
+    panels: flat.panels.map(({ id, shape }) => ({ id, shape })),
+  };
+}
+
+const matrixOf = ({ x, y, z, origin }: Pose): readonly number[] => [...x, 0, ...y, 0, ...z, 0, ...origin, 1];
