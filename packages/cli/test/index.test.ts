@@ -18,6 +18,7 @@ test('there are verbs to test', () => {
     'plan',
     'template',
     'packet',
+    'page',
     'shop',
     'strip',
     'starter',

@@ -1,6 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { Findings, Totals } from './findings.js';
-import { Fold } from './fold.js';
 import { withChanges } from './job-text.js';
 import { linkOf } from './link.js';
 import { Refit } from './refit.js';
@@ -16,7 +15,7 @@ export function App({ state }: { state: State }): JSX.Element {
   const words = state.words.value;
   const free = state.content.locked.length === 0;
   return (
-    <div lang={words.language} onKeyDown={(e) => keyed(e, state)}>
+    <div lang={words.language}>
       <div class="screen">
         <Head state={state} />
         <p class="said" role="status">
@@ -35,9 +34,6 @@ export function App({ state }: { state: State }): JSX.Element {
             <Section id="findings" title={words.findings}>
               <Findings state={state} />
             </Section>
-            <Section id="fold" title={words.fold}>
-              <Fold state={state} />
-            </Section>
             <Section id="save" title={words.save}>
               <Save state={state} />
             </Section>
@@ -50,7 +46,6 @@ export function App({ state }: { state: State }): JSX.Element {
       <div class="print">
         {state.prints.value.map((svg) => (
           // our own writer's text: names in it are escaped
-          // biome-ignore lint/security/noDangerouslySetInnerHtml: see above
           <div key={svg} class="sheet" dangerouslySetInnerHTML={{ __html: bare(svg) }} />
         ))}
       </div>
@@ -146,7 +141,8 @@ function Text({ state }: { state: State }): JSX.Element {
   );
 }
 
-function keyed(e: KeyboardEvent, state: State): void {
+/** Undo and redo by keys. */
+export function keyed(e: KeyboardEvent, state: State): void {
   const key = e.key.toLowerCase();
   if (!(e.ctrlKey || e.metaKey) || (key !== 'z' && key !== 'y')) return;
   e.preventDefault();

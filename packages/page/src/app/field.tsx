@@ -32,19 +32,18 @@ export function Value({ state, path, field }: { state: State; path: Path; field:
   return <Single state={state} path={path} field={field} label={field.name} />;
 }
 
-function List({ state, path, field }: { state: State; path: Path; field: FieldOf }): JSX.Element {
+function List({ state, path, field }: { state: State; path: Path; field: FieldOf }): JSX.Element | null {
   const given = written(state.data.value, path);
   const entries = Array.isArray(given) ? given : [];
   const [entry] = field.inner;
   const words = state.words.value;
-  if (entry === undefined) return <></>;
+  if (entry === undefined) return null;
   const last = entries.at(-1);
   return (
     <fieldset class="group">
       <legend title={field.words}>{field.name}</legend>
       {entries.map((_, i) => (
         // entries have nothing else to be told apart by
-        // biome-ignore lint/suspicious/noArrayIndexKey: a list of numbers
         <Single key={i} state={state} path={[...path, i]} field={entry} label={`${field.name} ${i + 1}`} />
       ))}
       <div class="row">
@@ -75,82 +74,27 @@ interface SingleProps {
   readonly label: string;
 }
 
-/** One value: a list of words to choose from, or a box to type in. */
-export function Single({ state, path, field, label }: SingleProps): JSX.Element {
+/** One value with its label, what it may be, and what is wrong with it. */
+export function Single(props: SingleProps): JSX.Element {
+  const { state, path, field, label } = props;
   const id = useId();
-  const [draft, setDraft] = useState<string | null>(null);
   const data = state.data.value;
-  const given = written(data, path);
   const words = state.words.value;
   const key = path.join('.');
   const problems = state.problems.value.filter((p) => p.path.join('.') === key);
   const locked = isLocked(state.content, data, path);
-  const follows = typeof given === 'object' && given !== null && 'of' in given ? given : null;
-  const about = [id, 'about'].join('-');
-  const wrong = [id, 'wrong'].join('-');
-  const common = {
-    id,
-    disabled: locked,
-    'aria-describedby': problems.length > 0 ? `${about} ${wrong}` : about,
-    'aria-invalid': problems.length > 0,
-  };
-  const only = field.options.length > 0 && field.unit === '';
-  const shown = draft ?? (given === undefined || given === null ? '' : String(given));
   return (
     <div class="field">
       <label for={id} title={field.words}>
         {label}
         {field.unit === '' ? null : <span class="unit"> {field.unit === 'deg' ? '°' : unitOf(data)}</span>}
       </label>
-      {follows !== null ? (
-        <span class="follows">
-          <output id={id}>{followsText(follows)}</output>
-          <button type="button" disabled={locked} onClick={() => state.change(path, computed(state, path))}>
-            {words.ownSize}
-          </button>
-        </span>
-      ) : only ? (
-        <select
-          {...common}
-          value={String(given ?? '')}
-          onChange={(e) => state.change(path, e.currentTarget.value || undefined)}
-        >
-          {field.optional || given === undefined ? (
-            <option value="">{String(field.fallback ?? '–')}</option>
-          ) : null}
-          {field.options.map((o) => (
-            <option key={o} value={o}>
-              {o}
-            </option>
-          ))}
-        </select>
-      ) : (
-        <input
-          {...common}
-          type="text"
-          inputMode="decimal"
-          autocomplete="off"
-          spellcheck={false}
-          value={shown}
-          placeholder={field.fallback === undefined ? '' : String(field.fallback)}
-          onInput={(e) => {
-            setDraft(e.currentTarget.value);
-            state.change(path, typed(e.currentTarget.value));
-          }}
-          onBlur={() => setDraft(null)}
-          onKeyDown={(e) =>
-            stepped(e, given, (v) => {
-              setDraft(null);
-              state.change(path, v);
-            })
-          }
-        />
-      )}
-      <span id={about} class="about">
+      <Control {...props} id={id} locked={locked} wrong={problems.length > 0} />
+      <span id={`${id}-about`} class="about">
         {locked ? words.locked : rangeText(state, field)}
       </span>
       {problems.length === 0 ? null : (
-        <span id={wrong} class="wrong" role="alert">
+        <span id={`${id}-wrong`} class="wrong" role="alert">
           {problems.map((p) => (
             <span key={p.message}>
               {p.message}. {p.fix}{' '}
@@ -160,6 +104,85 @@ export function Single({ state, path, field, label }: SingleProps): JSX.Element 
         </span>
       )}
     </div>
+  );
+}
+
+interface ControlProps extends SingleProps {
+  readonly id: string;
+  readonly locked: boolean;
+  readonly wrong: boolean;
+}
+
+/** What changes a value: a box to type in, a list of words, or the way out of following another size. */
+function Control({ state, path, field, id, locked, wrong }: ControlProps): JSX.Element {
+  const given = written(state.data.value, path);
+  const common = {
+    id,
+    disabled: locked,
+    'aria-describedby': wrong ? `${id}-about ${id}-wrong` : `${id}-about`,
+    'aria-invalid': wrong,
+  };
+  if (typeof given === 'object' && given !== null && 'of' in given)
+    return (
+      <span class="follows">
+        <output id={id}>{followsText(given)}</output>
+        <button type="button" disabled={locked} onClick={() => state.change(path, computed(state, path))}>
+          {state.words.value.ownSize}
+        </button>
+      </span>
+    );
+  if (field.options.length === 0 || field.unit !== '')
+    return <Box state={state} path={path} field={field} given={given} common={common} />;
+  return (
+    <select
+      {...common}
+      value={String(given ?? '')}
+      onChange={(e) => state.change(path, e.currentTarget.value || undefined)}
+    >
+      {field.optional || given === undefined ? (
+        <option value="">{String(field.fallback ?? '–')}</option>
+      ) : null}
+      {field.options.map((o) => (
+        <option key={o} value={o}>
+          {o}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+interface BoxProps {
+  readonly state: State;
+  readonly path: Path;
+  readonly field: FieldOf;
+  readonly given: unknown;
+  readonly common: object;
+}
+
+/** A box to type in; what is half typed stays as it is typed. */
+function Box({ state, path, field, given, common }: BoxProps): JSX.Element {
+  const [draft, setDraft] = useState<string | null>(null);
+  return (
+    <input
+      {...common}
+      type="text"
+      inputMode="decimal"
+      autocomplete="off"
+      spellcheck={false}
+      value={draft ?? String(given ?? '')}
+      placeholder={field.fallback === undefined ? '' : String(field.fallback)}
+      onInput={(e) => {
+        setDraft(e.currentTarget.value);
+        state.change(path, typed(e.currentTarget.value));
+      }}
+      onBlur={() => setDraft(null)}
+      onKeyDown={(e) =>
+        stepped(e, given, (v) => {
+          setDraft(null);
+          state.change(path, v);
+        })
+      }
+    />
   );
 }
 
@@ -206,7 +229,13 @@ function rangeText(state: State, { unit, least, most, optional, fallback, option
   const units = unitOf(state.data.value);
   const said = (v: number) => (unit === 'mm' ? sizeText(v, units) : String(v));
   const known =
-    most === null ? '' : least === null ? words.above(said(most)) : words.range(said(least), said(most));
+    least !== null && most !== null
+      ? words.range(said(least), said(most))
+      : most !== null
+        ? words.upTo(said(most))
+        : least !== null
+          ? words.from(said(least))
+          : '';
   const other = unit === 'mm' && options.length > 0 ? options.join(', ') : '';
   const out =
     optional && fallback !== undefined && typeof fallback !== 'object' ? words.leftOut(String(fallback)) : '';

@@ -16,7 +16,6 @@ export function Flat({ state }: { state: State }): JSX.Element | null {
     ps.map(([x, y]) => `${x + MARGIN},${h - y + MARGIN}`).join(' ');
   const lit = state.lit.value;
   const area = (id: string, shape: readonly (readonly [number, number])[], kind: string, label: string) => (
-    // biome-ignore lint/a11y/noStaticElementInteractions: the same is said in the list below
     <polygon
       key={kind + id}
       class={`${kind}${lit === id ? ' lit' : ''}`}
@@ -42,7 +41,6 @@ export function Flat({ state }: { state: State }): JSX.Element | null {
       >
         {flat.panels.map((p) => area(p.id, p.shape, 'panel', words.panel(p.id)))}
         {/* our own writer's text: names in it are escaped */}
-        {/* biome-ignore lint/security/noDangerouslySetInnerHtml: see above */}
         <g class="cut" dangerouslySetInnerHTML={{ __html: inside }} />
         {flat.bends.map((b) =>
           area(b.id, b.zone, 'bend', words.bend(b.id, `${Number(b.angle.toFixed(2))}`, b.direction)),
@@ -104,7 +102,6 @@ function Terms({
   return (
     <ul class="terms">
       {dimension.terms.map((t, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the same bend may be crossed twice
         <li key={i}>
           <button
             type="button"

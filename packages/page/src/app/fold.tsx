@@ -69,7 +69,6 @@ export function Fold({ state }: { state: State }): JSX.Element {
         class="drawing paper"
         role="img"
         aria-label={order.words[shown] ?? ''}
-        // biome-ignore lint/security/noDangerouslySetInnerHtml: see above
         dangerouslySetInnerHTML={{ __html: bare(order.sections[shown] ?? '') }}
       />
     </>

@@ -1,7 +1,7 @@
 // The page: reads what it was made with, opens its workers, draws itself.
 import { render } from 'preact';
 import type { PageContent } from '../content.js';
-import { App } from './app.js';
+import { App, keyed } from './app.js';
 import { engine } from './engine.js';
 import { textOf } from './link.js';
 import { pageState } from './state.js';
@@ -16,6 +16,7 @@ const state = pageState(engine(read('worker')), { ...content, text });
 const place = document.getElementById('page');
 if (place !== null) render(<App state={state} />, place);
 if (shared === 'bad') state.said.value = state.words.value.badLink;
+addEventListener('keydown', (e) => keyed(e, state));
 addEventListener('hashchange', () => {
   const linked = textOf(location.hash);
   if (linked === 'bad') state.said.value = state.words.value.badLink;

@@ -84,7 +84,7 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
     lamp.position.copy(towards).applyAxisAngle(new Vector3(0, 0, 1), 0.6);
     const { width, height } = canvas;
     const [w, h] = [Math.max(width, 1), Math.max(height, 1)];
-    const half = (radius * 1.05) / zoomed;
+    const half = (radius * 0.8) / zoomed;
     const [across, up] = w > h ? [(half * w) / h, half] : [half, (half * h) / w];
     Object.assign(camera, { left: -across, right: across, top: up, bottom: -up, near: 0.1, far: radius * 8 });
     camera.updateProjectionMatrix();

@@ -57,7 +57,6 @@ export function Sizes({ state }: { state: State }): JSX.Element {
       </fieldset>
       {parts.map((part, i) => (
         <Part
-          // biome-ignore lint/suspicious/noArrayIndexKey: a part's place is what its fields change
           key={i}
           state={state}
           index={i}

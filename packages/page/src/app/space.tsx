@@ -62,7 +62,6 @@ export function Space({ state, label, pieces, frame, instead, onPoint }: Props):
       <>
         <p>{words.noSpace}</p>
         {/* our own writer's text: names in it are escaped */}
-        {/* biome-ignore lint/security/noDangerouslySetInnerHtml: see above */}
         <div
           class="drawing"
           role="img"
@@ -76,7 +75,6 @@ export function Space({ state, label, pieces, frame, instead, onPoint }: Props):
       ref={canvas}
       class="space"
       role="img"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: keys turn it
       tabIndex={0}
       aria-label={`${label}. ${words.turnHelp}`}
       onKeyDown={(e) => keyed(e, view.current)}

@@ -11,32 +11,31 @@ export function sizeText(mm: number, unit: Unit): string {
 }
 
 /** Every bare number of a job that is a length, in the other unit; texts with their own stay. */
-export function changesToUnit(
-  data: unknown,
-  families: readonly FamilyView[],
-  to: Unit,
-): readonly { readonly path: Path; readonly value: unknown }[] {
-  const found: { path: Path; value: unknown }[] = [{ path: ['units'], value: to }];
-  const walk = (value: unknown, path: Path, fields: readonly Field[] | null): void => {
-    const name = path.findLast((step) => typeof step === 'string');
-    if (typeof value === 'number') {
-      const own = fields?.find((f) => f.name === name);
-      const length = own === undefined ? HEAD.includes(String(name)) : own.unit === 'mm';
-      if (length || path[0] === 'measured') found.push({ path, value: turned(value, to) });
-      return;
-    }
-    if (typeof value !== 'object' || value === null) return;
-    for (const [key, inside] of Object.entries(value)) {
+export function changesToUnit(data: unknown, families: readonly FamilyView[], to: Unit): readonly Changed[] {
+  const walk = (value: unknown, path: Path, fields: readonly Field[] | null): readonly Changed[] => {
+    if (typeof value === 'number') return isLength(path, fields) ? [{ path, value: turned(value, to) }] : [];
+    if (typeof value !== 'object' || value === null) return [];
+    return Object.entries(value).flatMap(([key, inside]) => {
       const step = Array.isArray(value) ? Number(key) : key;
-      const family =
-        path.length === 1 && path[0] === 'parts'
-          ? families.find((f) => f.name === (inside as { family?: unknown } | null)?.family)
-          : undefined;
-      walk(inside, [...path, step], family?.fields ?? within(fields, step));
-    }
+      const own = path.length === 1 && path[0] === 'parts' ? familyOf(inside) : null;
+      return walk(inside, [...path, step], own ?? within(fields, step));
+    });
   };
-  walk(data, [], null);
-  return found;
+  const familyOf = (part: unknown): readonly Field[] | null =>
+    families.find((f) => f.name === (part as { family?: unknown } | null)?.family)?.fields ?? null;
+  return [{ path: ['units'], value: to }, ...walk(data, [], null)];
+}
+
+/** A value in the other unit, and where it stands. */
+interface Changed {
+  readonly path: Path;
+  readonly value: unknown;
+}
+
+function isLength(path: Path, fields: readonly Field[] | null): boolean {
+  const name = path.findLast((step) => typeof step === 'string');
+  const own = fields?.find((f) => f.name === name);
+  return path[0] === 'measured' || (own === undefined ? HEAD.includes(String(name)) : own.unit === 'mm');
 }
 
 /** Fields of a group's or a list's inside; a group that is named by its own step shows its inner ones. */

@@ -1,6 +1,7 @@
 import { useComputed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { Flat } from './flat.js';
+import { Fold } from './fold.js';
 import { Space } from './space.js';
 import type { State } from './state.js';
 
@@ -41,6 +42,8 @@ export function Views({ state }: { state: State }): JSX.Element {
             state.lit.value = under?.id ?? null;
           }}
         />
+        <h3>{words.fold}</h3>
+        <Fold state={state} />
       </section>
       {object === null || object === undefined ? null : (
         <section aria-labelledby="object">

@@ -33,7 +33,8 @@ export interface PageWords {
   readonly pieces: string;
   readonly fasteners: string;
   readonly range: (least: string, most: string) => string;
-  readonly above: (least: string) => string;
+  readonly upTo: (most: string) => string;
+  readonly from: (least: string) => string;
   readonly leftOut: (value: string) => string;
   readonly follows: (of: string) => string;
   readonly ownSize: string;

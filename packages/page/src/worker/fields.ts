@@ -11,14 +11,13 @@ interface Seen {
 }
 
 const NOTHING: Seen = { least: null, most: null, fallback: undefined, optional: false, list: false };
-const LONGEST = 10_000; // mm, where a declaration names no greatest
 
 /** A kit that reads nothing and notes what it is told: ranges, defaults, lists. */
 function notingKit(): ParamKit {
   const note = (seen: Partial<Seen>) => ({ ...NOTHING, ...seen });
   const kit = {
     unit: 'mm',
-    size: ({ min, max }: SizeRange = {}) => note({ least: min ?? null, most: max ?? LONGEST }),
+    size: ({ min, max }: SizeRange = {}) => note({ least: min ?? null, most: max ?? null }),
     sizeOf: () => note({}),
     angle: (least: number, most: number) => note({ least, most }),
     count: (least: number, most: number) => note({ least, most }),
@@ -30,7 +29,7 @@ function notingKit(): ParamKit {
     list: (_: Seen, least: number, most: number) => note({ least, most, list: true }),
     group: () => note({}),
     byName: () => note({}),
-    either: (a: Seen, b: Seen) => (a.most === null ? b : a),
+    either: (a: Seen, b: Seen) => (a.most === null && a.least === null ? b : a),
   };
   return kit as unknown as ParamKit;
 }

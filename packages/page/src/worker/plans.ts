@@ -15,10 +15,9 @@ import {
   valueAt,
   withValue,
 } from '@tinwright/core';
+import { LONGEST } from '@tinwright/core/internal';
 import type { Answers, Path, ProblemView, Quick } from '../protocol.js';
 import { quickView } from './views.js';
-
-const LONGEST = 10_000; // mm
 
 /** Reads and plans jobs for a screen; keeps its schemas and the last plan. */
 export interface Planner {
