@@ -6,6 +6,7 @@ import {
   jobFiles,
   partDxf,
   SOLID_WRITERS,
+  TABLE_STYLE,
 } from '@tinwright/files';
 import { LANGUAGES, makingOf, packetFiles, pageSvg, partPlan, planFiles } from '@tinwright/paper';
 import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
@@ -54,7 +55,7 @@ function drawn(part: PartPlan, format: string): FileView {
   const form = format === 'r12' ? 'r12' : 'r2000';
   const content =
     writer?.extension === 'dxf'
-      ? partDxf(part, form)
+      ? partDxf(part, { ...TABLE_STYLE, form })
       : (writer?.write(flatDrawing(part.flat, part.name, [part.name])) ?? '');
   return { path: `${part.name}.${writer?.extension ?? 'txt'}`, content };
 }

@@ -1,8 +1,9 @@
-import { form, inWords, type PartPlan, sayIn, type Unit } from '@tinwright/core';
+import { form, type PartPlan, sayIn, type Unit } from '@tinwright/core';
 import { stepNote } from '@tinwright/files';
 import { LANGUAGES, pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequence } from '@tinwright/shop';
 import { type Turn, turned, turns } from '@tinwright/shop/internal';
+import { mendWords, reasonWords } from '@tinwright/words';
 import type { OrderView, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 
@@ -18,7 +19,10 @@ export function orderView(part: PartPlan, units: Unit, language: 'en' | 'de'): O
     steps: sequence.steps,
     words: sequence.steps.map((s) => stepNote(s, say)),
     sections: pages.map((p) => pageSvg(p, plans.language)),
-    reasons: [...sequence.reasons, ...sequence.mends].map((r) => inWords(r.message, say)),
+    reasons: [
+      ...sequence.reasons.map((r) => reasonWords(r, say)),
+      ...sequence.mends.map((m) => mendWords(m, say)),
+    ],
   };
 }
 
