@@ -1,7 +1,7 @@
 import type { ToleranceClass } from '@tinwright/core';
 import type { Typeface } from '../page/typeface.js';
 import type { DimsName } from './dims.js';
-import type { SightAsk } from './sight-lines.js';
+import type { SightLine } from './pattern-ask.js';
 import type { PlanWords } from './words.js';
 
 /** How plans are drawn. */
@@ -24,7 +24,7 @@ export interface PlanOptions {
 
 /** What a brake adds to the plan of a part. */
 export interface BrakeMarks {
-  readonly sights?: readonly SightAsk[];
+  readonly sights?: readonly SightLine[];
   /** Angles to set for springback, by the bend's id. */
   readonly setAngles?: Readonly<Record<string, number>>;
 }

@@ -20,7 +20,6 @@ import { bendTable, finishedTable, roundedTable } from './part-tables.js';
 import type { PatternAsk } from './pattern-ask.js';
 import { detailsFlow, formedFlow, notesOf } from './plan-passages.js';
 import { planTitle } from './plan-title.js';
-import { sightLines } from './sight-lines.js';
 
 const LETTERING = 2.5; // mm, height of capitals on these papers (ISO 3098)
 
@@ -50,7 +49,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
   const { flat } = part;
   const features = featuresOf(flat);
   const ordinates = ordinatesOf(flat, features, dims);
-  const sights = sightLines(flat.bends, brake.sights ?? []);
+  const { sights = [] } = brake;
   const ask: PatternAsk = { name: part.name, flat, features, ordinates, sights, dims, words, ...setting };
   const title = planTitle(job, part, options, dims, words);
   const first = firstSheet(ask, paper, options.scale, (width) => titleHeight(title, width, setting));

@@ -106,7 +106,7 @@ describe('what a brake adds', () => {
   const part = strip();
   const [bend] = part.flat.bends;
   const brake: BrakeMarks = {
-    sights: [{ bend: bend?.id ?? '', held: 'parent', offset: 0.4 }],
+    sights: bend === undefined ? [] : [{ bend: bend.id, line: bend.line }],
     setAngles: { [bend?.id ?? '']: 91.5 },
   };
 

@@ -10,15 +10,14 @@ import type { Held } from '../part/line.js';
  */
 export const sightOffset = (setback: number, setBack: number): number => setback - setBack;
 
-/** The line set under the edge of the nose on a leaf brake: so far from the tangent line on the held side. Flat coordinates, mm. */
-export function sightLine({ tangents }: FlatBend, held: Held, offset: number): Line {
-  const [own, other] = held === 'parent' ? tangents : [tangents[1], tangents[0]];
-  const [a, b] = own;
+/**
+ * The line set under the edge of the nose on a leaf brake: so far from the tangent line on the held side, towards the
+ * bend. A tangent line runs with its parent on the right, so a bend of no width has its sides too. Flat coordinates, mm.
+ */
+export function sightLine({ tangents }: Pick<FlatBend, 'tangents'>, held: Held, offset: number): Line {
+  const [a, b] = tangents[held === 'parent' ? 0 : 1];
   const along: Point = [b[0] - a[0], b[1] - a[1]];
-  const l = Math.hypot(...along);
-  const normal: Point = [-along[1] / l, along[0] / l];
-  const towards = (other[0][0] - a[0]) * normal[0] + (other[0][1] - a[1]) * normal[1];
-  const by = (towards < 0 ? -1 : 1) * offset;
-  const moved = (p: Point): Point => [p[0] + normal[0] * by, p[1] + normal[1] * by];
+  const by = (held === 'parent' ? offset : -offset) / Math.hypot(...along);
+  const moved = (p: Point): Point => [p[0] - along[1] * by, p[1] + along[0] * by];
   return [moved(a), moved(b)];
 }
