@@ -1,6 +1,9 @@
 // The door of @tinwright/paper. Names, no `export *`.
 export { type Fraction, formatFraction } from './fraction.js';
 export { type HtmlInfo, pagesHtml } from './html/write.js';
+export { markingProgram } from './marking/program.js';
+export type { BlankEdge, MarkingRow, RowKind } from './marking/row.js';
+export { verifyMarking } from './marking/verify-marking.js';
 export { cautionsFor } from './packet/cautions.js';
 export { LANGUAGES } from './packet/languages.js';
 export { type Making, makingOf } from './packet/making.js';
@@ -20,7 +23,6 @@ export { DIMS_NAMES, type DimsName } from './plan/dims.js';
 export { ENGLISH } from './plan/english.js';
 export type { BrakeMarks, PlanOptions } from './plan/options.js';
 export { type Plan, partPlan } from './plan/plan-pages.js';
-export type { SightAsk } from './plan/sight-lines.js';
 export type { PlanWords } from './plan/words.js';
 export { type DrawnFiles, type DrawnPart, planFiles, type SpareFile, templateFiles } from './plan-files.js';
 export { jobStepFiles, stepFiles } from './step-files.js';

@@ -1,5 +1,8 @@
 import { JobError, type JobPlan, type PartPlan, PROGRAM, type Problem } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
+import type { MarkingRow } from './marking/row.js';
+import { brakeMarks } from './packet/brake-marks.js';
+import type { Making } from './packet/making.js';
 import type { Page } from './page/page.js';
 import { isPlain, type Typeface, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
@@ -16,8 +19,9 @@ export interface DrawnPart {
   /** Scale of the pattern; `1:1` for a template. */
   readonly scale: string;
   readonly pdf: string;
-  /** Its sheets as pictures, for a plan. */
+  /** Its sheets as pictures, and its marking program, for a plan. */
   readonly svg?: readonly string[];
+  readonly marking?: readonly MarkingRow[];
 }
 
 /** Drawn parts, their files, and the list of those, which stands last. */
@@ -31,6 +35,7 @@ export type SpareFile = () => Promise<Uint8Array>;
 
 /**
  * Plans of parts: a PDF each, and its sheets as SVG, in `plans`; `plans.json` lists them.
+ * @param making how a shop makes the job: sight lines and angles to set go on the plan
  * @throws JobError with every part that cannot be drawn so
  */
 export async function planFiles(
@@ -38,9 +43,10 @@ export async function planFiles(
   parts: readonly PartPlan[],
   options: PlanOptions,
   spare: SpareFile | null = null,
+  making: Making | null = null,
 ): Promise<DrawnFiles> {
   const drawn = await drawnParts(parts, options.face, spare, (part, face) =>
-    partPlan(job.name, part, { ...options, face }),
+    partPlan(job.name, part, { ...options, face }, making === null ? {} : brakeMarks(part, making)),
   );
   const language = (options.words ?? ENGLISH).language;
   const files = await Promise.all(
@@ -54,12 +60,13 @@ export async function planFiles(
       ],
     ),
   );
-  const list = drawn.map(({ part, pages, scale }) => ({
+  const list = drawn.map(({ part, pages, scale, program = [] }) => ({
     name: part.name,
     pages: pages.length,
     scale,
     pdf: `plans/${part.name}.pdf`,
     svg: pages.map((_, i) => sheetPath(part, i)),
+    marking: program,
   }));
   return listed('plans.json', { paper: options.paper, dims: options.dims }, list, files.flat());
 }
@@ -99,6 +106,7 @@ interface Drawn {
   readonly part: PartPlan;
   readonly pages: readonly Page[];
   readonly scale: string;
+  readonly program?: readonly MarkingRow[];
   readonly face: Typeface;
 }
 
@@ -107,7 +115,7 @@ async function drawnParts(
   parts: readonly PartPlan[],
   given: Typeface | undefined,
   spare: SpareFile | null,
-  draw: (part: PartPlan, face: Typeface) => { readonly pages: readonly Page[]; readonly scale: string },
+  draw: (part: PartPlan, face: Typeface) => Omit<Drawn, 'part' | 'face'>,
 ): Promise<readonly Drawn[]> {
   const problems: Problem[] = [];
   const drawn: Drawn[] = [];

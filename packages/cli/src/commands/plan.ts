@@ -16,6 +16,7 @@ interface Options {
   readonly scale?: string;
   readonly tolerance: ToleranceClass;
   readonly date?: string;
+  readonly marking: 'program' | 'all' | 'none';
   readonly out: string;
   readonly shop?: string;
   readonly json: boolean;
@@ -40,6 +41,12 @@ export const plan: AnyCommand = command<Options>({
       default: 'm',
       describe: 'class of ISO 2768-1 that marking is held to: fine, medium, coarse, very coarse',
     },
+    marking: {
+      type: 'string',
+      choices: ['program', 'all', 'none'],
+      default: 'program',
+      describe: 'how marking out is told: settings of rule and square, all coordinates, or not at all',
+    },
     date: { type: 'string', describe: 'printed in the title block as it is' },
     out: { type: 'string', default: 'out', describe: 'folder to write plans into, PDF and SVG' },
     shop: SHOP_OPTION,
@@ -61,9 +68,11 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { units } = opened.plan.job;
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', scale, tolerance, date } = options;
   const draw = async () => {
-    const { planFiles } = await import('@tinwright/paper');
-    const asked = { paper, dims, tolerance, ...(scale && { scale }), ...(date && { date }) };
-    return planFiles(opened.plan, parts, asked, spareFile);
+    const { makingOf, planFiles } = await import('@tinwright/paper');
+    const { marking } = options;
+    const asked = { paper, dims, tolerance, marking, ...(scale && { scale }), ...(date && { date }) };
+    const making = opened.shop === null ? null : makingOf(opened.plan, opened.shop);
+    return planFiles(opened.plan, parts, asked, spareFile, making);
   };
   const of = options.part === undefined ? 'all parts' : 'some parts';
   return drawing({ verb: 'plan', out, of }, host, json, draw);

@@ -41,7 +41,24 @@ test('--json prints folder, parts and files', async () => {
   expect(JSON.parse(out)).toEqual({
     out: folder,
     parts: [
-      { name: 'bracket', pages: 1, scale: '1:1', pdf: 'plans/bracket.pdf', svg: ['plans/bracket-1.svg'] },
+      {
+        name: 'bracket',
+        pages: 1,
+        scale: '1:1',
+        pdf: 'plans/bracket.pdf',
+        svg: ['plans/bracket-1.svg'],
+        // 30 less half a deduction from both ends, across the whole blank of 40 wide
+        marking: [
+          {
+            kind: 'parallel',
+            set: expect.closeTo(29.115, 2),
+            from: ['west', 'east'],
+            angle: null,
+            strokes: expect.any(Array),
+            for: ['bend leg-2', 'bend leg-3'],
+          },
+        ],
+      },
     ],
     files: paths,
   });

@@ -69,6 +69,22 @@ export const ENGLISH: PlanWords = frozen({
     inside: 'marked, inside bend',
     outside: 'marked, outside bend',
   },
+  program: {
+    heading: 'Marking out: set the rule or square once a row',
+    columns: { number: '', set: 'set', from: 'from', what: 'scribe', where: 'how far' },
+    edges: { west: 'left edge', east: 'right edge', south: 'near edge', north: 'far edge' },
+    long: 'both long edges',
+    ends: 'both ends',
+    all: 'all four edges',
+    lines: ['upright', 'level'],
+    whole: 'from edge to edge',
+    both: 'from either end',
+    count: (all) => `${all} in all, mirrored`,
+    points: (from, to) => `${from} to ${to}`,
+    at: (places) => `at ${places.join(', ')}`,
+    hole: 'hole',
+    mirrored: 'Lengths along a line count from the left or the near (lower) edge; a point is left | near.',
+  },
   bends: {
     heading: (unit) => `Bends, lengths in ${inWords(unit)}`,
     columns: {

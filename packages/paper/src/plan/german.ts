@@ -76,6 +76,23 @@ export const GERMAN: PlanWords = {
     inside: 'Anriss, innen im Bug',
     outside: 'Anriss, außen am Bug',
   },
+  program: {
+    heading: 'Anreißen: je Zeile einmal einstellen',
+    columns: { number: '', set: 'Maß', from: 'von', what: 'anreißen', where: 'wie weit' },
+    edges: { west: 'linke Kante', east: 'rechte Kante', south: 'nahe Kante', north: 'ferne Kante' },
+    long: 'beide langen Kanten',
+    ends: 'beide Enden',
+    all: 'alle vier Kanten',
+    lines: ['aufrecht', 'waagerecht'],
+    whole: 'von Kante zu Kante',
+    both: 'von beiden Enden her',
+    count: (all) => `${all} insgesamt, gespiegelt`,
+    points: (from, to) => `${from} nach ${to}`,
+    at: (places) => `bei ${places.join(', ')}`,
+    hole: 'Loch',
+    mirrored:
+      'Längen entlang einer Linie zählen von der linken oder der nahen (unteren) Kante; ein Punkt ist links | nah.',
+  },
   bends: {
     heading: (unit) => `Kantungen, Längen in ${inWords(unit)}`,
     columns: {

@@ -16,8 +16,8 @@ export interface PlanOptions {
   readonly date?: string;
   /** Height of lettering, mm: 2.5, or 3.5 for large print (ISO 3098). */
   readonly lettering?: 2.5 | 3.5;
-  /** The marking-out table, or none of it: what a class works out for itself. */
-  readonly marking?: 'table' | 'none';
+  /** The marking program, the table of all coordinates, or none of it: what a class works out for itself. */
+  readonly marking?: 'program' | 'all' | 'none';
   readonly words?: PlanWords;
   readonly face?: Typeface;
 }

@@ -1,4 +1,7 @@
 import type { PartPlan } from '@tinwright/core';
+import { markingProgram } from '../marking/program.js';
+import { programTable } from '../marking/program-table.js';
+import type { MarkingRow } from '../marking/row.js';
 import { moved, type Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
 import { setSheets } from '../page/set-sheets.js';
@@ -27,6 +30,8 @@ const LETTERING = 2.5; // mm, height of capitals on these papers (ISO 3098)
 export interface Plan {
   readonly pages: readonly Page[];
   readonly scale: string;
+  /** What to set and scribe on the blank, in order. */
+  readonly program: readonly MarkingRow[];
 }
 
 /**
@@ -41,7 +46,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
     face = typeface(),
     lettering = LETTERING,
     tolerance = 'm',
-    marking = 'table',
+    marking = 'program',
   } = options;
   const setting: Setting = { face, height: lettering };
   const dims = dimsOf(options.dims);
@@ -56,6 +61,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
   const { sheet, figure, at, left, scale } = first;
   const details = figure.details.map((d) => detailFigure(ask, d));
   const list = markings(ask);
+  const program = markingProgram(flat, sights);
   const pages = setSheets({
     name: words.title(part.name, job),
     title,
@@ -74,15 +80,17 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
       ...(marking === 'none'
         ? []
         : [
-            markingTable(flat, list, dims, words, setting),
+            marking === 'all'
+              ? markingTable(flat, list, dims, words, setting)
+              : programTable(flat, program, dims, words, setting),
             roundedTable(roundable(part, ordinates, list), dims, tolerance, words, setting),
           ]),
-      notesFlow(words.notes.heading, notesOf(part, words), setting),
+      notesFlow(words.notes.heading, notesOf(part, words, marking), setting),
     ].filter((f) => f !== null),
     setting,
     sheet: words.sheet,
   });
-  return { pages, scale };
+  return { pages, scale, program };
 }
 
 const LARGE = 100_000; // mm² of paper that is read on its side, in two columns

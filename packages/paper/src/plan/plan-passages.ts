@@ -6,6 +6,7 @@ import { headingStrip, type Setting } from '../page/table.js';
 import type { Dims } from './dims.js';
 import { isRectangle } from './features.js';
 import { formedFigure } from './formed-figure.js';
+import type { PlanOptions } from './options.js';
 import type { PlanWords } from './words.js';
 
 const COLUMN = 168; // mm that every column is wide at least
@@ -56,13 +57,17 @@ function rowOf(figures: readonly Figure[]): Strip {
 }
 
 /** What to know for marking out and bending this part. */
-export function notesOf({ note, sheet, flat }: PartPlan, { notes }: PlanWords): readonly string[] {
+export function notesOf(
+  { note, sheet, flat }: PartPlan,
+  { notes }: PlanWords,
+  marking: PlanOptions['marking'],
+): readonly string[] {
   const bent = flat.bends.length > 0;
   const lines = [notes.cuts, ...(bent ? [notes.bends] : []), ...(isRectangle(flat) ? [] : [notes.blank])];
   return [
     ...(note === '' ? [] : [note]),
     lines.join(' '),
-    notes.datum,
+    ...(marking === 'program' ? [] : [notes.datum]),
     ...(flat.bends.some((b) => b.direction === 'down') ? [notes.pencil] : []),
     ...(bent ? [sheet.rule.compensates ? notes.strip : notes.nominal] : []),
   ];

@@ -1,4 +1,5 @@
 import type { FlatBend, ToleranceClass } from '@tinwright/core';
+import type { BlankEdge } from '../marking/row.js';
 import type { DimsName } from './dims.js';
 
 /** Everything plans and templates say, in one language. Sizes come in as they are printed, without their unit. */
@@ -58,6 +59,24 @@ export interface PlanWords {
     readonly face: string;
     readonly inside: string;
     readonly outside: string;
+  };
+  /** The marking program: settings of rule and square. */
+  readonly program: {
+    readonly heading: string;
+    readonly columns: Readonly<Record<'number' | 'set' | 'from' | 'what' | 'where', string>>;
+    readonly edges: Readonly<Record<BlankEdge, string>>;
+    readonly long: string;
+    readonly ends: string;
+    readonly all: string;
+    /** Lines across and along: those set from the left or right edge, from the near or far one. */
+    readonly lines: readonly [string, string];
+    readonly whole: string;
+    readonly both: string;
+    readonly count: (all: number) => string;
+    readonly points: (from: string, to: string) => string;
+    readonly at: (places: readonly string[]) => string;
+    readonly hole: string;
+    readonly mirrored: string;
   };
   readonly bends: {
     readonly heading: (unit: string) => string;

@@ -1,0 +1,57 @@
+import { arcOf, type FlatPattern, type Line, type Point, segments } from '@tinwright/core';
+import type { SightLine } from '../plan/pattern-ask.js';
+
+/** A straight line to scribe, and what it is for. */
+export interface Stroke {
+  readonly line: Line;
+  readonly for: string;
+}
+
+/** A circle or a point to mark, and what it is for. mm */
+export interface Spot {
+  readonly at: Point;
+  /** null for a point. */
+  readonly diameter: number | null;
+  readonly for: string;
+}
+
+/** Values within it are one, mm: far below a scriber's line. */
+export const NEAR = 2e-3;
+
+export const same = (a: Point, b: Point): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < NEAR;
+
+/** True for a line along an edge of the blank: the shear made it. */
+export function sheared([a, b]: Line, [x, y]: Point): boolean {
+  const on = (v: number, w: number, at: number) => Math.abs(v - at) < NEAR && Math.abs(w - at) < NEAR;
+  return on(a[0], b[0], 0) || on(a[0], b[0], x) || on(a[1], b[1], 0) || on(a[1], b[1], y);
+}
+
+/** Every straight line of a pattern but the edges of its blank: bends, sides of notches, sight lines. */
+export function strokesOf(
+  { outline, bends, blank }: FlatPattern,
+  sights: readonly SightLine[],
+): readonly Stroke[] {
+  const cuts = segments(outline)
+    .filter((s) => s.bulge === 0)
+    .map((s): Stroke => ({ line: [s.from, s.to], for: 'notch' }))
+    .filter((s) => !sheared(s.line, blank.max));
+  return [
+    ...bends.map((b): Stroke => ({ line: b.line, for: `bend ${b.id}` })),
+    ...cuts,
+    ...sights.map((s): Stroke => ({ line: s.line, for: `sight line ${s.bend}` })),
+  ];
+}
+
+/** Every circle and point of a pattern: reliefs, holes, and the marks of fasteners. */
+export function spotsOf({ outline, holes, marks }: FlatPattern): readonly Spot[] {
+  const round = (loop: FlatPattern['outline'], what: string) =>
+    segments(loop)
+      .filter((s) => s.bulge !== 0)
+      .map((s): Spot => {
+        const { centre, radius } = arcOf(s);
+        return { at: centre, diameter: 2 * radius, for: what };
+      });
+  const punched = marks.map((m): Spot => ({ at: m.at, diameter: m.hole, for: m.kind }));
+  const all = [...round(outline, 'relief'), ...punched, ...holes.flatMap((h) => round(h, 'hole'))];
+  return all.filter((s, i) => all.findIndex((o) => same(o.at, s.at)) === i);
+}
