@@ -1,18 +1,6 @@
 // A part family of one's own: a marker for a garden row, a head to write on and a stake bent back from it.
 // Try:  tinwright families row-marker --with examples/row-marker.mjs
-import {
-  asked,
-  defineFamily,
-  flange,
-  hem,
-  hemFits,
-  hole,
-  need,
-  panel,
-  rectangle,
-  setback,
-  value,
-} from '@tinwright/core';
+import { asked, defineFamily, flange, hem, hole, need, panel, rectangle, value } from '@tinwright/core';
 
 export default defineFamily({
   name: 'row-marker',
@@ -32,31 +20,21 @@ export default defineFamily({
     ),
   },
 
-  // what cannot be made together, and why; the size that would work is found by trying
-  check: (p, sheet) => {
-    const bend = setback(sheet, p.stake.angle);
-    const head = { height: p.height, bend, path: ['height'], name: 'head' };
-    return [
-      ...need(p.stake.width <= p.width, ['stake', 'width'], 'wider than the head it hangs on'),
-      ...need(p.stake.length >= bend + 1, ['stake', 'length'], 'the bend takes up more'),
-      ...need(p.height >= bend + 12, ['height'], 'nothing is left to write on'),
-      ...(p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, head)),
-      ...need(
-        p.hole === null || p.hole <= Math.min(p.width, p.height) / 3,
-        ['hole'],
-        'too large for the head',
-      ),
-    ];
-  },
+  // what of its own cannot be, and why; legs, hems and bends the verbs look after, and sizes that work are found by trying
+  check: (p) => [
+    ...need(p.stake.width <= p.width, ['stake', 'width'], 'wider than the head it hangs on'),
+    ...need(p.hole === null || p.hole <= Math.min(p.width, p.height) / 3, ['hole'], 'too large for the head'),
+  ],
 
   // the part as the trade says it; both views, files and pictures follow
   build: (p) => {
     const side = (p.width - p.stake.width) / 2;
     return [
-      panel('head', rectangle(p.width, p.height)),
-      ...(p.hem === null ? [] : [hem('hem', ['head', 'north'], p.hem)]),
+      panel('head', rectangle(p.width, p.height), [['width'], ['height']]),
+      ...(p.hem === null ? [] : [hem('hem', ['head', 'north'], { ...p.hem, by: ['hem', 'length'] })]),
       flange('stake', ['head', 'south'], {
         height: p.stake.length,
+        by: ['stake', 'length'],
         angle: -p.stake.angle,
         inset: [side, side],
       }),

@@ -8,13 +8,29 @@ const COMMON = ['name', 'family', 'quantity', 'note', 'stock', 'bending'];
 
 /** Parameters as a job file would hold them, mm. Most can be made; some cannot. */
 export function paramsOf(family: AnyFamily): fc.Arbitrary<Record<string, unknown>> {
-  const schema = jobJsonSchema([family]) as { properties: { parts: { items: { oneOf: SchemaNode[] } } } };
-  const part = schema.properties.parts.items.oneOf[0] as SchemaNode;
+  const { $defs, properties: all } = jobJsonSchema([family]) as {
+    $defs: Record<string, SchemaNode>;
+    properties: { parts: { items: { oneOf: SchemaNode[] } } };
+  };
+  const part = inlined(all.parts.items.oneOf[0] as SchemaNode, $defs) as SchemaNode;
   const properties = Object.fromEntries(
     Object.entries(part.properties as Record<string, SchemaNode>).filter(([key]) => !COMMON.includes(key)),
   );
   return group({ ...part, properties }, family.describe.example);
 }
+
+/** Definitions put where they are referred to; sizes of other parts are no random matter. */
+function inlined(node: unknown, defs: Record<string, SchemaNode>): unknown {
+  if (Array.isArray(node)) return node.map((n) => inlined(n, defs));
+  if (typeof node !== 'object' || node === null) return node;
+  const { $ref, ...rest } = node as SchemaNode;
+  const name = typeof $ref === 'string' ? $ref.replace('#/$defs/', '') : '';
+  if (name === 'follow') return FOLLOW;
+  const whole = name === '' ? rest : { ...defs[name], ...rest };
+  return Object.fromEntries(Object.entries(whole).map(([k, v]) => [k, inlined(v, defs)]));
+}
+
+const FOLLOW: SchemaNode = {};
 
 function group(node: SchemaNode, example: unknown): fc.Arbitrary<Record<string, unknown>> {
   const properties = node.properties as Record<string, SchemaNode>;
@@ -32,8 +48,8 @@ function group(node: SchemaNode, example: unknown): fc.Arbitrary<Record<string, 
 
 function valueFor(node: SchemaNode, example: unknown): fc.Arbitrary<unknown> {
   const branches = (node.oneOf ?? node.anyOf) as readonly SchemaNode[] | undefined;
-  const plain = branches?.filter((b) => b.$ref !== '#/$defs/follow'); // sizes of other parts are no random matter
-  if (plain !== undefined) return fc.oneof(...plain.map((b) => valueFor(b, example)));
+  const plain = branches?.filter((b) => Object.keys(b).length > 0);
+  if (plain !== undefined) return fc.oneof(...plain.map((b) => valueFor({ ...ranged(node), ...b }, example)));
   if (node.const !== undefined) return fc.constant(node.const);
   if (Array.isArray(node.enum)) return fc.constantFrom(...(node.enum as unknown[]));
   if (node.type === 'object') return group(node, example);
@@ -41,8 +57,10 @@ function valueFor(node: SchemaNode, example: unknown): fc.Arbitrary<unknown> {
   if (node.type === 'string') return fc.constantFrom('text');
   if (typeof node.minimum === 'number' && node.type === 'number')
     return fc.integer({ min: node.minimum, max: node.maximum as number });
-  return size(typeof example === 'number' ? example : undefined);
+  return size(typeof example === 'number' ? example : undefined, node);
 }
+
+const ranged = ({ minimum, maximum }: SchemaNode) => ({ minimum, maximum });
 
 function listOf(node: SchemaNode, example: unknown): fc.Arbitrary<unknown> {
   const items = node.items as SchemaNode;
@@ -51,11 +69,15 @@ function listOf(node: SchemaNode, example: unknown): fc.Arbitrary<unknown> {
   return fc.tuple(...example.map((e) => valueFor(items, e)));
 }
 
-/** A length in hundredths: the example's between half and double, else 1 to 60 mm. */
-function size(example: number | undefined): fc.Arbitrary<number> {
-  const [min, max] =
+/** A length in hundredths: the example's between half and double, else 1 to 60 mm, or what is allowed of that. */
+function size(example: number | undefined, { minimum, maximum }: SchemaNode): fc.Arbitrary<number> {
+  const [low, high] =
     example === undefined ? [100, 6000] : [Math.max(1, Math.round(example * 50)), Math.round(example * 200)];
-  return fc.integer({ min, max }).map((n) => n / 100);
+  const least = typeof minimum === 'number' ? Math.ceil(minimum * 100) : 1;
+  const most = typeof maximum === 'number' ? maximum * 100 : high;
+  return fc
+    .integer({ min: Math.min(Math.max(low, least), most), max: Math.min(high, most) })
+    .map((n) => n / 100);
 }
 
 /** Sheet and bending of a job, every rule that compensates. */

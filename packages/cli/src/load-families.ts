@@ -37,7 +37,7 @@ async function familiesIn(file: string): Promise<readonly AnyFamily[] | string> 
   const sound = (f: unknown): f is AnyFamily =>
     typeof f === 'object' &&
     f !== null &&
-    ['name', 'describe', 'params', 'check', 'part', 'derived'].every((k) => k in f);
+    ['name', 'describe', 'values', 'params', 'part', 'derived'].every((k) => k in f);
   return list.length > 0 && list.every(sound)
     ? list
     : 'export what defineFamily returns as the default, or a list of them';

@@ -1,8 +1,7 @@
-import { type AnyFamily, type Job, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { type AnyFamily, type JobPlan, planJob, readJob } from '@tinwright/core';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
-import { withMends } from './mend.js';
 import { shopAsked } from './open-shop.js';
 import { withText } from './open-text.js';
 
@@ -21,16 +20,7 @@ export async function openJob(
   if ('exit' in asked) return asked;
   const { shop } = asked;
   const opened = await withText(host, file, 'job', json, (data) =>
-    planned(readJob(data, families, { strips: shop?.strips ?? [] })),
+    planJob(readJob(data, families, { strips: shop?.strips ?? [] })),
   );
   return 'exit' in opened ? opened : { plan: opened.answer, shop };
-}
-
-/** The plan of a job. @throws JobError that names, where building a part failed, the nearest size that would work */
-function planned(job: Job): JobPlan {
-  try {
-    return planJob(job);
-  } catch (error) {
-    throw error instanceof JobError ? withMends(job, error) : error;
-  }
 }

@@ -9,7 +9,7 @@ const FAMILY = (name: string) => `{
   name: '${name}',
   describe: { title: 'rod for runner beans', summary: 'A rod.', sizes: {}, example: {} },
   params: () => ({}),
-  check: () => [],
+  values: {},
   derived: () => [],
   part: () => { throw new Error('not built here'); },
 }`;

@@ -93,16 +93,7 @@ export {
   type Family,
 } from './families/family.js';
 export { FAMILIES } from './families/index.js';
-export {
-  CORNER_GAP,
-  type Complaint,
-  type HemWall,
-  hemFits,
-  leastFlange,
-  need,
-  reaches,
-  setback,
-} from './families/limits.js';
+export { CORNER_GAP, type Complaint, need, setback } from './families/limits.js';
 export { fold } from './fold/build.js';
 export type { ArmCut, CornerArm, CornerStyle, Relief } from './fold/corner-style.js';
 export { lap } from './fold/corners/lap.js';
@@ -117,6 +108,7 @@ export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/fl
 export { form } from './fold/form.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
 export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
+export { reaches } from './fold/least.js';
 export { nip, polygon, rectangle, slot } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
 export { type Prism, panelPrisms, prismBetween, type Vectors } from './fold/prism.js';

@@ -30,15 +30,19 @@ describe('a tabbed box with a hem of 10 mm', () => {
   test('12 mm high: the height given is named, and one that passes', async () => {
     const [problem, ...more] = await refused(box({ height: 12 }));
     expect(more).toEqual([]);
-    expect(problem).toContain('part "tray": height: 12 mm given, between base and rim nothing is left');
-    expect(asked(problem).text).toBe('13 mm');
-    expect((await make(box({ height: 13 }))).exit).toBe(0);
-    expect((await make(box({ height: 12.98 }))).exit).toBe(2);
+    expect(problem).toContain(
+      'part "tray": hem.length: 10 mm given, longer than panel "north" of 12 mm has room for',
+    );
+    const { number } = asked(problem);
+    expect((await make(box({ height: 12, hem: { type: 'closed', length: number } }))).exit).toBe(0);
+    expect((await make(box({ height: 12, hem: { type: 'closed', length: number + 0.02 } }))).exit).toBe(2);
   });
 
   test.each([1, 2, 3])('%d mm long: a length that is enough', async (length) => {
     const [problem] = await refused(box({ length }));
-    expect(problem).toContain(`part "tray": length: ${length} mm given, the walls with their corners`);
+    expect(problem).toContain(
+      `part "tray": length: ${length} mm given, panel "base" has to reach past its bends`,
+    );
     expect(problem).toMatch(/Use [\d.]+ mm or more/);
   });
 });
@@ -47,9 +51,11 @@ test('inside sizes are quoted as given, not as outside sizes', async () => {
   const box = (height: number) =>
     partJob('open-box', { length: 100, width: 100, height, dimensions: 'inside' });
   const [problem] = await refused(box(0.5));
-  expect(problem).toContain('height: 0.5 mm given, a wall has to stand clear of its bends.');
-  expect(asked(problem).text).toBe('1.5 mm'); // bend of 2 and half a millimetre, less the sheet below
-  expect((await make(box(1.5))).exit).toBe(0);
+  expect(problem).toContain(
+    'height: 0.5 mm given, panel "north" has to reach past its bends, which take 3 mm.',
+  );
+  expect(asked(problem).text).toBe('2 mm'); // bend of 2 and one thickness past it, less the sheet below
+  expect((await make(box(2))).exit).toBe(0);
 });
 
 test('a strip of no width is told the width that would work', async () => {

@@ -37,7 +37,7 @@ const CASES: readonly Case[] = [
     given: 60,
     limit: 52,
     side: 'less',
-    why: 'longer than the side of 55 mm',
+    why: 'longer than panel "north" of 55 mm has room for',
   },
   // the fold and one thickness to hold
   {
@@ -58,14 +58,14 @@ const CASES: readonly Case[] = [
     also: { width: 60, height: 200 },
     why: 'the tabs of both sides would meet across a width of 60 mm',
   },
-  // from the hem and from the mitre at 45°, over 55 − 1 (hem) − 1 (sheet) and the bend: (53 − 0.5/√2 + 2) / 2
+  // from the hem at 45° and from the mitre, half a millimetre of its far edge left between them
   {
     family: 'hemmed-channel',
     way: ['endTabs', 'length'],
     given: 30,
-    limit: 27.32,
+    limit: 27.57,
     side: 'less',
-    why: 'the notches would meet on a side of 55 mm',
+    why: 'the cuts at the ends of panel "tab-north-west" leave nothing of its far edge',
   },
   {
     family: 'hemmed-channel',
@@ -73,36 +73,36 @@ const CASES: readonly Case[] = [
     given: 2,
     limit: 3,
     side: 'more',
-    why: 'a tab has to reach past its own bend',
+    why: 'panel "tab-west" has to reach past its bends',
   },
-  // the shortest hem, 2 mm: twice its start 1 + 1 + 0.7 and its 45° end of 2 − 1, and 1 between them
+  // the shortest hem, 2 mm: twice its start 1 + 1 + 0.7 and its 45° end of 2 − 1, and half a millimetre between them
   {
     family: 'hemmed-channel',
     way: ['length'],
     given: 5,
-    limit: 8.4,
+    limit: 7.9,
     side: 'more',
     also: { hem: { type: 'closed', length: 2 } },
-    why: 'what is cut from both ends takes up more',
+    why: 'nothing is left of panel "hem-north"',
   },
-  // too short for any hem; with the one given: twice 2.7 and 15 − 1, and 1
+  // too short for any hem; with the one given: twice 2.7 and 15 − 1, and half a millimetre
   {
     family: 'hemmed-channel',
     way: ['length'],
     given: 5,
-    limit: 34.4,
+    limit: 33.9,
     side: 'more',
-    why: 'what is cut from both ends takes up more',
+    why: 'nothing is left of panel "hem-north"',
   },
-  // a hem of 15 mm on a length of 30: half of what the starts of 2.7 and 1 between them leave, and the sheet
+  // a hem of 15 mm on a length of 30: half of what the starts of 2.7 and half a millimetre between them leave, and the sheet
   {
     family: 'hemmed-channel',
     way: ['hem', 'length'],
     given: 15,
-    limit: 12.8,
+    limit: 13.05,
     side: 'less',
     also: { length: 30 },
-    why: 'its slanted ends would meet on a length of 30 mm',
+    why: 'the cuts at the ends of panel "hem-north" leave nothing of its far edge',
   },
   {
     family: 'gusset-end',
@@ -129,10 +129,24 @@ const CASES: readonly Case[] = [
     side: 'less',
     why: 'nothing would be left of the lower edge or the sides',
   },
-  // both bends with the gap beside the tabs, and 1
-  { family: 'handle', way: ['span'], given: 1, limit: 6, side: 'more', why: 'the bends of both tabs' },
-  // both bends with a hem folded in, and 1
-  { family: 'handle', way: ['width'], given: 1, limit: 7, side: 'more', why: 'the sides and their hems' },
+  // both bends, half a millimetre between them, and what the corners with the sides take
+  {
+    family: 'handle',
+    way: ['span'],
+    given: 1,
+    limit: 5.21,
+    side: 'more',
+    why: 'panel "base" has to reach past its bends',
+  },
+  // both bends, and half a millimetre between them
+  {
+    family: 'handle',
+    way: ['width'],
+    given: 1,
+    limit: 4.5,
+    side: 'more',
+    why: 'panel "base" has to reach past its bends',
+  },
   {
     family: 'handle',
     way: ['sideDepth'],
@@ -140,7 +154,7 @@ const CASES: readonly Case[] = [
     limit: 3,
     side: 'more',
     also: { hem: { type: 'none' } },
-    why: 'a side has to stand clear of its own bend',
+    why: 'panel "north" has to reach past its bends',
   },
   // 14 − 2 − 1
   {
@@ -149,7 +163,7 @@ const CASES: readonly Case[] = [
     given: 30,
     limit: 11,
     side: 'less',
-    why: 'longer than the side of 14 mm',
+    why: 'longer than panel "north" of 14 mm has room for',
   },
   {
     family: 'handle',
@@ -157,7 +171,7 @@ const CASES: readonly Case[] = [
     given: 2,
     limit: 3,
     side: 'more',
-    why: 'a tab has to reach past its own bend',
+    why: 'panel "tab-west" has to reach past its bends',
   },
   // 60 − 2 − 1
   {
@@ -167,7 +181,7 @@ const CASES: readonly Case[] = [
     limit: 57,
     side: 'less',
     also: { corner: 'open' },
-    why: 'longer than the wall of 60 mm has room for',
+    why: 'longer than panel "north" of 60 mm has room for',
   },
   // half of 220 less the gap
   {
@@ -184,7 +198,7 @@ const CASES: readonly Case[] = [
     given: 2,
     limit: 3,
     side: 'more',
-    why: 'a tab has to reach past its own bend',
+    why: 'panel "tab-north-west" has to reach past its bends',
   },
   // half of 220 less the gap less half a millimetre of the return's edge
   {
@@ -199,19 +213,19 @@ const CASES: readonly Case[] = [
     family: 'open-box',
     way: ['flangeReturn'],
     given: 1,
-    limit: 2.5,
+    limit: 3,
     side: 'more',
     also: { hem: { type: 'none' } },
-    why: 'a return has to reach past its own bend',
+    why: 'panel "return-north" has to reach past its bends',
   },
   {
     family: 'open-box',
     way: ['height'],
     given: 1,
-    limit: 2.5,
+    limit: 3,
     side: 'more',
     also: { hem: { type: 'none' }, corner: 'open' },
-    why: 'a wall has to stand clear of its bends',
+    why: 'panel "north" has to reach past its bends',
   },
   // two bends of 2 mm, and half a millimetre of the leg
   {
@@ -220,15 +234,15 @@ const CASES: readonly Case[] = [
     given: 3,
     limit: 4.5,
     side: 'more',
-    why: 'the bends at its ends take up more',
+    why: 'panel "leg-2" has to reach past its bends',
   },
   {
     family: 'bent-strip',
     way: ['legs', 0],
     given: 1,
-    limit: 2.5,
+    limit: 3,
     side: 'more',
-    why: 'the bends at its ends take up more',
+    why: 'panel "leg-1" has to reach past its bends',
   },
   // bend 2, one thickness, and the hem of 8
   {
@@ -237,7 +251,7 @@ const CASES: readonly Case[] = [
     given: 3,
     limit: 11,
     side: 'more',
-    why: 'too low for a closed hem on it',
+    why: 'panel "north" is too low for a closed hem on it',
   },
   // 25 less the bend less the hem's own thickness
   {
@@ -246,7 +260,7 @@ const CASES: readonly Case[] = [
     given: 30,
     limit: 22,
     side: 'less',
-    why: 'longer than the skirt of 25 mm has room for',
+    why: 'longer than panel "north" of 25 mm has room for',
   },
   // the fold of 1, the bend of 2, half a millimetre between them, less the thickness the ledge does not count
   {
@@ -256,7 +270,7 @@ const CASES: readonly Case[] = [
     limit: 2.5,
     side: 'more',
     also: { fit: 'inside' },
-    why: 'the fold under the plate and the bend of the skirt take up more',
+    why: 'panel "ledge-north" has to reach past its bends',
   },
   {
     family: 'divider',
@@ -264,7 +278,7 @@ const CASES: readonly Case[] = [
     given: 2,
     limit: 3,
     side: 'more',
-    why: 'a tab has to reach past its own bend',
+    why: 'panel "tab-west" has to reach past its bends',
   },
   // tab 3, half the slot of 1.2, half a millimetre
   {

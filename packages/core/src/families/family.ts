@@ -1,14 +1,14 @@
 import type * as z from 'zod/mini';
-import { JobError, type Refusal } from '../errors/problem.js';
+import { JobError } from '../errors/problem.js';
 import { fold } from '../fold/build.js';
 import type { Part } from '../fold/part.js';
 import type { Sheet, Step } from '../fold/tree.js';
 import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import { type Given, shapeOf, type Values, type Written, wordsOf } from '../schema/value.js';
-import { advised, refused } from './advice.js';
 import type { DerivedSize } from './derived.js';
 import type { Complaint } from './limits.js';
+import { refused, withGiven } from './refused.js';
 
 /** Words and an example of a family, for help, starter jobs and pictures. */
 export interface Description<V extends Values> {
@@ -51,8 +51,6 @@ export interface AnyFamily {
   };
   /** A schema for every parameter. */
   readonly params: (kit: ParamKit) => z.core.$ZodLooseShape;
-  /** Check parameters that went through the schemas; each refusal names the size that would work. */
-  readonly check: (params: unknown, sheet: Sheet) => readonly Refusal[];
   /**
    * Build a part from parameters in mm and degrees; what is left out is filled in.
    * @throws JobError for parameters that are none, and for a part that cannot be
@@ -71,20 +69,22 @@ export function defineFamily<V extends Values>(family: Family<V>): AnyFamily {
   const { name, values, describe } = family;
   if (!NAME.test(name))
     throw new RangeError(`family name "${name}" given, lower-case words joined by hyphens allowed`);
-  const checked = (params: Given<V>, sheet: Sheet) => family.check?.(params, sheet) ?? [];
-  const check = (params: unknown, sheet: Sheet) => advised(params, (p) => checked(p as Given<V>, sheet));
   const fill = filling(values);
   return {
     name,
     values,
     describe: { ...describe, sizes: wordsOf(values) },
     params: (kit) => shapeOf(values, kit),
-    check,
     part: (params, sheet) => {
       const filled = fill(params) as Given<V>;
-      const refusals = checked(filled, sheet).map((c) => refused(c, filled));
-      if (refusals.length > 0) throw new JobError(refusals);
-      return fold(sheet, ...family.build(filled, sheet));
+      const own = family.check?.(filled, sheet) ?? [];
+      if (own.length > 0) throw new JobError(own.map((c) => refused(c, filled)));
+      try {
+        return fold(sheet, ...family.build(filled, sheet));
+      } catch (error) {
+        if (!(error instanceof JobError)) throw error;
+        throw new JobError(error.refusals.map((r) => withGiven(r, filled)));
+      }
     },
     // what arrives here went through the schemas, which give what the family declares
     derived: (params, sheet) => family.derived?.(params as Given<V>, sheet) ?? [],

@@ -1,12 +1,26 @@
+import { JobError, type Refusal } from '../errors/problem.js';
+import { shortLegs } from './least.js';
 import type { Part } from './part.js';
 import { settle } from './settle.js';
 import type { Draft, Sheet, Step } from './tree.js';
 
 /**
  * Build a part: apply the steps in order to an empty draft, then resolve its corners.
- * @throws JobError when a step names what is not there, or no material is left on a panel
+ * @throws JobError when a step names what is not there, a leg is too short for its bends or a hem too long for its
+ *   wall, or no material is left on a panel
  */
 export function fold(sheet: Sheet, ...steps: readonly Step[]): Part {
-  const empty: Draft = { sheet, panels: [], corners: [], asked: [], sites: [] };
-  return settle(steps.reduce((draft, step) => step(draft), empty));
+  const empty: Draft = { sheet, panels: [], corners: [], asked: [], sites: [], refused: [] };
+  const draft = steps.reduce((d, step) => step(d), empty);
+  const refused = [...draft.refused, ...shortLegs(draft)];
+  if (refused.length > 0) throw new JobError(firstOfEach(refused));
+  return settle(draft);
+}
+
+/** A parameter that shapes several panels is told once, and what has none only where nothing else is wrong. */
+function firstOfEach(refused: readonly Refusal[]): readonly Refusal[] {
+  const key = ({ path, code }: Refusal) => (path.length === 0 ? code : path.join('.'));
+  const named = refused.filter((r) => r.path.length > 0);
+  const told = named.length > 0 ? named : refused;
+  return told.filter((r, i) => told.findIndex((q) => key(q) === key(r)) === i);
 }

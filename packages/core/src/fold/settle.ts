@@ -2,14 +2,13 @@ import { fail } from '../errors/problem.js';
 import { distance, dot, type Point, SAME, sub } from '../plane/point.js';
 import { type BendEnd, type CornerWork, cornerWork, type PanelCut, type Scene } from './corner-cuts.js';
 import { bentPose, type Hinge, hingeAt } from './hinge.js';
+import { LEAST_METAL, reaches } from './least.js';
 import { type Lookup, lookupOf } from './lookup.js';
 import { clip, edgeIndex, type HalfPlane, inside } from './outline.js';
 import type { Part, PartPanel, RootHole, Zone } from './part.js';
 import { setBack } from './set-back.js';
 import { HOME, type Pose } from './space.js';
 import type { Bend, CornerRequest, Draft, Edge, Outline, Panel } from './tree.js';
-
-const LEAST_BEND = 0.1; // mm; less bent material than this is a slip of the cuts, not a bend
 
 interface Worked extends CornerWork {
   readonly request: CornerRequest;
@@ -78,7 +77,20 @@ function shapeOf(lookup: Lookup, panel: Panel, cuts: readonly HalfPlane[]): Outl
   }, trimmed);
   if (shape.length === 0)
     return vanishes(`nothing is left of panel "${id}" between its bends and corner cuts`);
+  const far = shape.findIndex((e) => e.name === 'far');
+  if (outline.some((e) => e.name === 'far') && !reaches(edgeLength(shape, far), LEAST_METAL))
+    return fail(
+      'panel-cut',
+      panel.by[1],
+      `the cuts at the ends of panel "${id}" leave nothing of its far edge`,
+    );
   return shape;
+}
+
+/** Length of an edge, mm; 0 where it is cut away. */
+function edgeLength(outline: Outline, i: number): number {
+  const [a, b] = [outline[i], outline[(i + 1) % outline.length]];
+  return i < 0 || a === undefined || b === undefined ? 0 : distance(a.from, b.from);
 }
 
 /** A relief slot: a square bite into the panel at the root of the notch. */
@@ -143,7 +155,7 @@ function zoneOf(
   ) as [number, number];
   const [childLow, childHigh] = edgeEnds(child, 'near', id).map((p) => p[0]) as [number, number];
   const [low, high] = [Math.max(a, childLow), Math.min(b, childHigh)];
-  if (!(high - low >= LEAST_BEND))
+  if (!reaches(high - low, LEAST_METAL))
     return vanishes(`nothing is left to bend at "${id}" between the corner cuts`);
   const near = (corner: number, end: number) => Math.abs(corner - end) <= bend.terms.allowance;
   return {
@@ -159,10 +171,5 @@ function edgeEnds(outline: Outline, name: string, panel: string): readonly [Poin
 }
 
 function vanishes(message: string): never {
-  return fail(
-    'panel-vanishes',
-    [],
-    message,
-    'Make the panel larger, or its neighbours at the corner smaller',
-  );
+  return fail('panel-vanishes', [], message);
 }

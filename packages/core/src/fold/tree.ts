@@ -1,4 +1,5 @@
 import type { BendRule, BendTerms } from '../bending/rule.js';
+import type { Path, Refusal } from '../errors/problem.js';
 import type { Point } from '../plane/point.js';
 import type { CornerStyle } from './corner-style.js';
 
@@ -89,6 +90,8 @@ export interface Panel {
   readonly bend: Bend | null;
   readonly holes: readonly Hole[];
   readonly marks: readonly Mark[];
+  /** Parameters its extent along x and y comes from, in the family's words; [] where nobody said. */
+  readonly by: readonly [x: Path, y: Path];
 }
 
 /** Finish these corners of a panel this way. */
@@ -125,6 +128,8 @@ export interface Draft {
   readonly corners: readonly CornerRequest[];
   readonly asked: readonly Asked[];
   readonly sites: readonly Site[];
+  /** What no sheet can be folded to, found by the verbs. */
+  readonly refused: readonly Refusal[];
 }
 
 /** A verb applied to its arguments: takes a draft, gives the next one. */

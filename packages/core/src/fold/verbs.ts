@@ -1,10 +1,11 @@
-import { type HemSpec, hemFold } from '../bending/hem.js';
+import { type HemSpec, hemFold, leastHemLength } from '../bending/hem.js';
 import { type BendTerms, outsideSetback } from '../bending/rule.js';
 import { curlOf, type WiredEdge, wireAllowance } from '../bending/wired-edge.js';
 import { suggestion } from '../errors/nearest.js';
-import { fail, within } from '../errors/problem.js';
+import { fail, type Path, type Refusal, within } from '../errors/problem.js';
 import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
+import { legOf, reaches } from './least.js';
 import { edgeIndex } from './outline.js';
 import type {
   Asked,
@@ -25,14 +26,20 @@ import type {
 /** Panel and edge a flange hangs on. */
 export type On = readonly [panel: string, edge: string];
 
-/** Start a part with a flat panel; it stays put while the others fold. Its frame is the part's frame. */
-export function panel(id: string, outline: Outline): Step {
-  return (draft) => add(draft, { id, outline, bend: null, holes: [], marks: [] });
+/**
+ * Start a part with a flat panel; it stays put while the others fold. Its frame is the part's frame.
+ * @param by the parameters it gets its extent along x and y from: they are named where it is too small
+ */
+export function panel(id: string, outline: Outline, by: Panel['by'] = [[], []]): Step {
+  return (draft) => add(draft, { id, outline, bend: null, holes: [], marks: [], by });
 }
 
-/** Shorter than the edge it hangs on, by so much at the start and the end of its x axis. mm */
+/** What everything that hangs on an edge may say of itself. */
 export interface Inset {
+  /** Shorter than the edge it hangs on, by so much at the start and the end of its x axis. mm */
   readonly inset?: readonly [number, number];
+  /** The parameter its length comes from: it is named where the length cannot be. */
+  readonly by?: Path;
 }
 
 /** Size and bend of a flange. mm, degrees. */
@@ -59,14 +66,19 @@ export function flange(id: string, on: On, spec: FlangeSpec): Step {
 export function hem(
   id: string,
   on: On,
-  { inset, ...spec }: HemSpec & Inset,
+  { inset, by = [], ...spec }: HemSpec & Inset,
   side: 'up' | 'down' = 'up',
 ): Step {
   return (draft) => {
-    const { angle, insideRadius, leg } = hemFold(spec, draft.sheet.thickness);
+    const { thickness } = draft.sheet;
+    const refused = hemProblem(draft, on[0], spec, by);
+    // one that is refused is folded at its least, so that whatever else is wrong is found too
+    const fits = refused === null ? spec : { ...spec, length: leastHemLength(spec, thickness) };
+    const { angle, insideRadius, leg } = hemFold(fits, thickness);
     const turn = side === 'up' ? angle : -angle;
-    const fold = { height: leg, angle: turn, insideRadius, ...(inset === undefined ? {} : { inset }) };
-    return hang(id, on, fold, { kind: spec.type })(draft);
+    const fold = { height: leg, angle: turn, insideRadius, by, ...(inset === undefined ? {} : { inset }) };
+    const hung = hang(id, on, fold, { kind: spec.type })(draft);
+    return refused === null ? hung : { ...hung, refused: [...hung.refused, refused] };
   };
 }
 
@@ -92,6 +104,20 @@ export function wired(
   };
 }
 
+/** A hem has a leg to hold, and its wall has room for it; a wall too low for any such hem is what is to blame. */
+function hemProblem(draft: Draft, wall: string, hem: HemSpec, by: Path): Refusal | null {
+  const { thickness } = draft.sheet;
+  const panel = panelOf(draft, wall);
+  const named = `${hem.type === 'open' ? 'an' : 'a'} ${hem.type} hem`;
+  const least = leastHemLength(hem, thickness);
+  const room = panel.bend === null ? Infinity : legOf(panel) - panel.bend.setback - thickness;
+  const refuse = (path: Path, message: Refusal['message']) => ({ code: 'hem-room', path, message, fix: '' });
+  if (!reaches(room, least)) return refuse(panel.by[1], `panel "${wall}" is too low for ${named} on it`);
+  if (!reaches(hem.length, least)) return refuse(by, `${named} needs a straight leg past its fold`);
+  if (reaches(room, hem.length)) return null;
+  return refuse(by, (say) => `longer than panel "${wall}" of ${say.size(legOf(panel))} has room for`);
+}
+
 /** How an edge is finished by the fold, and its terms where they are not the sheet's rule's to say. */
 interface EdgeFinish {
   readonly kind: EdgeFold;
@@ -115,7 +141,14 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
       { name: 'far', from: [length - east + spread, spec.height] },
       { name: end(after), from: [west - spread, spec.height] },
     ];
-    return add(draft, { id, outline, bend: bendOf(draft, on, spec, finish), holes: [], marks: [] });
+    return add(draft, {
+      id,
+      outline,
+      bend: bendOf(draft, on, spec, finish),
+      holes: [],
+      marks: [],
+      by: [[], spec.by ?? []],
+    });
   };
 }
 

@@ -20,6 +20,8 @@ import type { FlatBend, FlatPattern, Line } from './flat.js';
 export interface Flaw {
   readonly code: string;
   readonly message: Wording;
+  /** The size asked for that is not there, by its name. */
+  readonly size?: string;
 }
 
 const NEAR = 1e-6; // mm

@@ -29,7 +29,8 @@ function size(formed: Formed, { name, value, axis, over }: Asked): readonly Flaw
   return [
     {
       code: 'form-size',
-      message: `${name} comes out at ${found.toFixed(6)} mm, ${value.toFixed(6)} mm asked`,
+      size: name,
+      message: (say) => `${name} comes out at ${say.size(found)}, ${say.size(value)} asked`,
     },
   ];
 }

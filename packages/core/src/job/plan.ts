@@ -1,9 +1,10 @@
+import { valueAt } from '../advice/values.js';
 import { type Assembly, assemble, marksOf, withMarks, withParts } from '../assembly/assemble.js';
 import type { Fastener } from '../assembly/fastener.js';
 import type { AssemblyPart } from '../assembly/types.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
-import { JobError, type Problem, type Refusal, worded } from '../errors/problem.js';
+import { JobError, type Path, type Problem, type Refusal, worded } from '../errors/problem.js';
 import type { FlatPattern } from '../fold/flat.js';
 import { form } from '../fold/form.js';
 import type { Formed } from '../fold/formed.js';
@@ -11,6 +12,7 @@ import type { Part } from '../fold/part.js';
 import { unfold } from '../fold/unfold.js';
 import { type Flaw, verifyFlat } from '../fold/verify-flat.js';
 import { verifyForm } from '../fold/verify-form.js';
+import { withAdvice } from './advice.js';
 import { measuredFindings } from './measured-findings.js';
 import type { Job, JobPart } from './read.js';
 
@@ -59,14 +61,20 @@ function drawnFasteners({ drawn, joints }: Job): readonly Fastener[] {
   return drawn === null || joints.length === 0 ? [] : (planJob(drawn).assembly?.fasteners ?? []);
 }
 
+const MOST_ADVISED = 20; // parts with problems that sizes are searched for: each takes a while
+
 function planAll({ parts: jobParts, units }: Job): readonly PartPlan[] {
   const problems: Problem[] = [];
+  let advised = 0;
   const parts = jobParts.flatMap((part): readonly PartPlan[] => {
     try {
       return [planPart(part)];
     } catch (error) {
       if (!(error instanceof JobError)) throw error;
-      problems.push(...error.refusals.map((r) => placed(worded(r, units), part)));
+      advised += 1;
+      const refusals =
+        advised > MOST_ADVISED ? error.refusals : withAdvice(part, error.refusals, units, planPart);
+      problems.push(...refusals.map((r) => placed(worded(r, units), part)));
       return [];
     }
   });
@@ -118,21 +126,27 @@ function finished(
   // panels in each other's way are often many for one reason: the first is told
   const clash = flaws.find((f) => f.code === CLASH);
   const told = flaws.filter((f) => f.code !== CLASH || f === clash);
-  if (told.length > 0) throw new JobError(told.map(flawProblem));
+  if (told.length > 0) throw new JobError(told.map((f) => flawProblem(f, jobPart.params)));
   const mass = (flat.area * sheet.thickness * material.density) / 1e9;
   return { ...jobPart, part, flat, formed, stands, mass };
 }
 
 const CLASH = 'form-clash';
 
-/** Panels in each other's way are the sizes' doing; any other flaw is ours. */
-function flawProblem({ code, message }: Flaw): Refusal {
-  const fix =
-    code === CLASH
-      ? 'Change the sizes so that they stay clear of each other'
-      : 'This is a fault of the program, not of the job: please report it with the job file';
+/** Panels in each other's way and sizes cut away at the corners are the sizes' doing; any other flaw is ours. */
+function flawProblem({ code, message, size }: Flaw, params: unknown): Refusal {
+  if (size !== undefined) {
+    const path = pathOf(size);
+    return { code, path: typeof valueAt(params, path) === 'number' ? path : [], message, fix: '' };
+  }
+  if (code === CLASH) return { code, path: [], message, fix: '' };
+  const fix = 'This is a fault of the program, not of the job: please report it with the job file';
   return { code, path: [], message, fix };
 }
+
+/** `hems.north.length` or `legs[1]` as a way through the parameters. */
+const pathOf = (name: string): Path =>
+  name.split(/[.[\]]+/).flatMap((step) => (step === '' ? [] : [/^\d+$/.test(step) ? Number(step) : step]));
 
 /** Problems of a bend rule belong where the rule was given, all others to the part. */
 function placed(problem: Problem, part: JobPart): Problem {

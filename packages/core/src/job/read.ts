@@ -212,9 +212,6 @@ function jobPart(part: PartData, job: JobData, i: number, { families, strips }: 
   const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
   const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, strips));
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
-  const refusals = family.check(params, sheet);
-  if (refusals.length > 0)
-    throw new JobError(refusals.map((r) => ({ ...worded(r, job.units), path: [...path, ...r.path] })));
   const { name, quantity, note } = part;
   const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
   const read = { name, family, params, quantity, note, material, sheet, path, bendingPath };
@@ -226,17 +223,21 @@ function withMeasured(part: JobPart, measured: readonly MeasuredSize[], units: U
   if (measured.length === 0) return part;
   const { family, params, sheet } = part;
   const asMade = asMadeParams(params, sizesOf(family, params, sheet), measured);
-  const [refusal] = family.check(asMade, sheet);
-  if (refusal === undefined) return { ...part, asMade, measured, made: true };
-  const { message } = worded(refusal, units);
-  throw new JobError([
-    {
-      code: 'measured-impossible',
-      path: (measured[0] as MeasuredSize).path,
-      message: `no ${family.name} can measure so: ${message}`,
-      fix: 'Measure again, or check the size it is written for',
-    },
-  ]);
+  try {
+    family.part(asMade, sheet);
+  } catch (error) {
+    const [refusal] = error instanceof JobError ? error.refusals : [];
+    if (refusal === undefined) throw error;
+    throw new JobError([
+      {
+        code: 'measured-impossible',
+        path: (measured[0] as MeasuredSize).path,
+        message: `no ${family.name} can measure so: ${worded(refusal, units).message}`,
+        fix: 'Measure again, or check the size it is written for',
+      },
+    ]);
+  }
+  return { ...part, asMade, measured, made: true };
 }
 
 /** Names that are the same, or would be the same file where case does not count. */

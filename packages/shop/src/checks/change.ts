@@ -45,7 +45,6 @@ export function changesFor(
 /** The part with other parameters; null where it cannot be made so. */
 function altered(subject: Subject, params: unknown): Subject | null {
   const { family, sheet } = subject;
-  if (family.check(params, sheet).length > 0) return null;
   try {
     const part = family.part(params, sheet);
     return { ...subject, params, part, flat: unfold(part), formed: form(part) };

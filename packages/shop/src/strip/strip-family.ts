@@ -1,22 +1,12 @@
-import {
-  type AnyFamily,
-  defineFamily,
-  flange,
-  need,
-  panel,
-  rectangle,
-  setback,
-  value,
-} from '@tinwright/core';
+import { type AnyFamily, defineFamily, flange, panel, rectangle, value } from '@tinwright/core';
 
 /** A strip with one square bend in its middle. Legs outside, mm. */
 export const STRIP_FAMILY: AnyFamily = defineFamily({
   name: 'test-strip',
   values: { leg: value.size('each, outside'), width: value.size('along the bend') },
-  check: ({ leg }, sheet) => need(leg > setback(sheet), ['leg'], 'the bend takes up more'),
   build: ({ leg, width }) => [
-    panel('leg-1', rectangle(leg, width)),
-    flange('leg-2', ['leg-1', 'east'], { height: leg }),
+    panel('leg-1', rectangle(leg, width), [['leg'], ['width']]),
+    flange('leg-2', ['leg-1', 'east'], { height: leg, by: ['leg'] }),
   ],
   describe: {
     title: 'test strip',

@@ -9,12 +9,13 @@ const leg = (i: number) => `leg-${i + 1}`;
 
 function build(p: BentStripParams, sheet: Sheet): readonly Step[] {
   return [
-    panel(leg(0), rectangle(p.legs[0] as number, p.width)),
+    panel(leg(0), rectangle(p.legs[0] as number, p.width), [['legs', 0], ['width']]),
     ...p.angles.map((angle, i) =>
       flange(leg(i + 1), [leg(i), i === 0 ? 'east' : 'far'], {
         height: p.legs[i + 1] as number,
         angle,
         insideRadius: radiusAt(p, i, sheet),
+        by: ['legs', i + 1],
       }),
     ),
     ...p.legs.flatMap((length, i) => legSites(p, length, i)),

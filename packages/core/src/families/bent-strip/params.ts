@@ -1,13 +1,13 @@
 import type { Path } from '../../errors/problem.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { type Complaint, LEAST_LEG, need, reaches, setback } from '../limits.js';
+import type { Complaint } from '../limits.js';
 
 const MOST = 60;
 
 /** A strip with parallel bends. Legs outside, to the outer tangent over 90°; mm, degrees. */
 export const values = {
-  width: v.size('along the bends'),
+  width: v.size('along the bends', { min: 1 }),
   legs: v.list(
     'outside legs in order, one more than there are bends; over 90° to the outer tangent',
     v.size(''),
@@ -29,7 +29,7 @@ export function radiusAt({ insideRadii }: BentStripParams, i: number, sheet: She
   return insideRadii?.[insideRadii.length === 1 ? 0 : i] ?? sheet.insideRadius;
 }
 
-export function check(p: BentStripParams, sheet: Sheet): readonly Complaint[] {
+export function check(p: BentStripParams): readonly Complaint[] {
   const bends = p.angles.length;
   const radii = p.insideRadii?.length ?? 1;
   const many = (n: number, one: string, more: string) => `${n} ${n === 1 ? one : more}`;
@@ -56,17 +56,7 @@ export function check(p: BentStripParams, sheet: Sheet): readonly Complaint[] {
       a === 0 ? [count(['angles', i], '0 deg given', 'Leave the bend out, or bend it')] : [],
     ),
   ];
-  return counts.length > 0 ? counts : legsReach(p, sheet);
-}
-
-function legsReach(p: BentStripParams, sheet: Sheet): readonly Complaint[] {
-  const at = (i: number) => {
-    const angle = p.angles[i];
-    return angle === undefined ? 0 : setback(sheet, Math.abs(angle), radiusAt(p, i, sheet));
-  };
-  return p.legs.flatMap((leg, i) =>
-    need(reaches(leg, at(i - 1) + at(i) + LEAST_LEG), ['legs', i], 'the bends at its ends take up more'),
-  );
+  return counts;
 }
 
 function count(path: Path, why: string, fix: string): Complaint {

@@ -11,13 +11,17 @@ function build(p: DividerParams, sheet: Sheet): readonly Step[] {
   const { tabs } = p;
   const clear = nipLeg(p, sheet);
   return [
-    panel('plate', slotted(tabs === null ? nipped(p, clear) : rectangle(p.length, p.height), p, sheet)),
+    panel('plate', slotted(tabs === null ? nipped(p, clear) : rectangle(p.length, p.height), p, sheet), [
+      ['length'],
+      ['height'],
+    ]),
     ...(tabs === null
       ? []
       : ENDS.map((end) =>
           // the tab's x runs up at the west end, down at the east end
           flange(`tab-${end}`, ['plate', end], {
             height: tabs.length,
+            by: ['tabs', 'length'],
             inset: end === 'west' ? [clear, 0] : [0, clear],
           }),
         )),

@@ -1,6 +1,7 @@
+import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { type Complaint, leastFlange, need, reaches } from '../limits.js';
+import { type Complaint, need, setback } from '../limits.js';
 
 /** Play of a slot, 0.1 mm a side. Source: fabricators' design guides, 0.05 to 0.12 mm a side for a snug tab. */
 const USUAL_PLAY = 0.2;
@@ -58,25 +59,21 @@ export function slotSize(
 
 export function check(p: DividerParams, sheet: Sheet): readonly Complaint[] {
   const nip = nipLeg(p, sheet);
-  const ends = p.tabs === null ? nip : leastFlange(sheet);
   const outer = [
-    ...need(reaches(p.length, 2 * (ends + LEAST_EDGE)), ['length'], 'its ends take up more'),
+    ...need(
+      p.tabs !== null || reaches(p.length, 2 * (nip + LEAST_EDGE)),
+      ['length'],
+      'its ends take up more',
+    ),
     ...need(reaches(p.height, nip + LEAST_EDGE), ['height'], 'the cut at the lower corners reaches higher'),
   ];
-  if (outer.length > 0) return outer;
-  return [
-    ...need(
-      p.tabs === null || reaches(p.tabs.length, leastFlange(sheet)),
-      ['tabs', 'length'],
-      'a tab has to reach past its own bend',
-    ),
-    ...(p.slots === null ? [] : slotsFit(p, p.slots, sheet)),
-  ];
+  return outer.length > 0 || p.slots === null ? outer : slotsFit(p, p.slots, sheet);
 }
 
 function slotsFit(p: DividerParams, slots: Slots, sheet: Sheet): readonly Complaint[] {
   const [width, depth] = slotSize(p, slots, sheet);
-  const end = (p.tabs === null ? nipLeg(p, sheet) : leastFlange(sheet)) + width / 2 + LEAST_EDGE;
+  const end =
+    (p.tabs === null ? nipLeg(p, sheet) : setback(sheet) + sheet.thickness) + width / 2 + LEAST_EDGE;
   const apart = (i: number) => (slots.at[i] as number) - (slots.at[i - 1] ?? Number.NEGATIVE_INFINITY);
   return [
     ...need(

@@ -30,10 +30,14 @@ function build(p: FlaredPanParams, sheet: Sheet): readonly Step[] {
   const ends = (side: Side) => (tabbed(p, side) ? tabbedInset(p, wall, sheet) : 0);
   const middle = { panel: 'bottom', at: [length / 2, width / 2], up: [0, 1] } as const;
   return [
-    panel('bottom', rectangle(length, width)),
+    panel('bottom', rectangle(length, width), [
+      ['bottom', 'length'],
+      ['bottom', 'width'],
+    ]),
     ...SIDES.map((side) =>
       flange(side, ['bottom', side], {
         height: wall.leg,
+        by: ['depth'],
         angle: wall.angle,
         spread: wall.spread,
         inset: [ends(side), ends(side)],
@@ -60,7 +64,14 @@ function rim(p: FlaredPanParams, wall: PanWall, side: Side, sheet: Sheet): reado
   const short = wall.rimInset + (tabbed(p, side) ? tabSetback(wall, sheet) : 0);
   const inset = [short, short] as const;
   if (edge.type === 'hem')
-    return [hem(`hem-${side}`, [side, 'far'], { type: 'closed', length: edge.length, inset })];
+    return [
+      hem(`hem-${side}`, [side, 'far'], {
+        type: 'closed',
+        length: edge.length,
+        inset,
+        by: ['edge', 'length'],
+      }),
+    ];
   const { allowance } = edge;
   return [wired(`roll-${side}`, [side, 'far'], { diameter: wireDiameter(edge), allowance, inset })];
 }
@@ -78,7 +89,12 @@ function cornerTabs(p: FlaredPanParams, wall: PanWall, sheet: Sheet): readonly S
       // a tab's x runs up the wall where its corner at the bottom is the low end
       const up = (side === 'north') === (end === 'west');
       const inset = up ? ([low, high] as const) : ([high, low] as const);
-      return flange(`tab-${side}-${end}`, [side, end], { height: p.tabs.length, angle, inset });
+      return flange(`tab-${side}-${end}`, [side, end], {
+        height: p.tabs.length,
+        angle,
+        inset,
+        by: ['tabs', 'length'],
+      });
     }),
   );
 }

@@ -1,10 +1,11 @@
 import { outsideSetback } from '../../bending/rule.js';
 import { wireAllowance, wireAllowanceRange } from '../../bending/wired-edge.js';
+import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { degrees, radians } from '../../units/angle.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, type Complaint, hemFits, LEAST_LEG, leastFlange, need, reaches } from '../limits.js';
+import { CORNER_GAP, type Complaint, need } from '../limits.js';
 
 /** A pan with walls that lean out. Outside sizes, mm. */
 export const values = {
@@ -139,14 +140,11 @@ export function tabbedInset(p: FlaredPanParams, wall: PanWall, { thickness }: Sh
 
 export function check(p: FlaredPanParams, sheet: Sheet): readonly Complaint[] {
   const edge = p.edge.type === 'wire' ? wireFits(p.edge, sheet) : [];
-  const outer = [...edge, ...outerHolds(p, sheet)];
-  if (outer.length > 0) return outer;
-  const wall = panWall(p, sheet);
-  const held = { height: wall.leg, bend: wall.setback, path: ['depth'], name: 'wall' };
-  const hem = p.edge.type === 'hem' ? { type: 'closed' as const, length: p.edge.length } : null;
+  if (edge.length > 0) return edge;
+  const rim = p.edge.type === 'wire' ? wireDiameter(p.edge) / 2 + sheet.thickness : 0;
   return [
-    ...(hem === null ? [] : hemFits(['edge'], hem, sheet, held)),
-    ...(p.corner === 'folded' ? tabsFit(p, wall, sheet) : []),
+    ...need(reaches(p.depth, 2 * rim), ['depth'], 'the rim stands higher'),
+    ...(p.corner === 'folded' ? tabsFit(p, panWall(p, sheet), sheet) : []),
   ];
 }
 
@@ -163,28 +161,14 @@ function wireFits(edge: Extract<PanEdge, { type: 'wire' }>, { thickness }: Sheet
   ];
 }
 
-function outerHolds(p: FlaredPanParams, sheet: Sheet): readonly Complaint[] {
-  const wall = panWall(p, sheet);
-  const rim = p.edge.type === 'wire' ? wireDiameter(p.edge) / 2 + sheet.thickness : 0;
-  const depth = reaches(wall.leg, wall.setback + rim + LEAST_LEG) && reaches(p.depth, 2 * rim);
-  const across = 2 * (Math.max(wall.setback, tabbedInset(p, wall, sheet)) + p.gap) + 1;
-  const words = 'the bends and corners of the walls take up more';
-  return [
-    ...need(depth, ['depth'], 'a wall has to stand clear of its bend and its rim'),
-    ...need(reaches(p.bottom.length, across), ['bottom', 'length'], words),
-    ...need(reaches(p.bottom.width, across), ['bottom', 'width'], words),
-  ];
-}
-
 function tabsFit(p: FlaredPanParams, wall: PanWall, sheet: Sheet): readonly Complaint[] {
   const path = ['tabs', 'length'];
   const { low, high, beside, off } = tabRoom(p, wall, sheet);
   const corner = Math.hypot(wall.leg, wall.spread);
   const outer = (p.tabs.length * Math.cos(beside) + off) / Math.sin(beside);
   return [
-    ...need(reaches(p.tabs.length, leastFlange(sheet)), path, 'a tab has to reach past its own bend'),
     ...need(
-      beside > 0 && reaches(corner, Math.max(low, outer) + high + LEAST_LEG),
+      beside > 0 && reaches(corner, Math.max(low, outer) + high + LEAST_METAL),
       path,
       'nothing would be left of it between bottom and rim',
     ),

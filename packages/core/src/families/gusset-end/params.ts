@@ -1,6 +1,7 @@
+import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { type Complaint, need, reaches } from '../limits.js';
+import { type Complaint, need } from '../limits.js';
 
 /** Clearance an automatic nip keeps to the bend, mm. Common practice, no source. */
 const NIP_CLEARANCE = 0.3;

@@ -4,17 +4,21 @@ import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, derived, type HandleParams, values } from './params.js';
+import { derived, type HandleParams, values } from './params.js';
 
 const SIDES = ['north', 'south'] as const;
 const ENDS = ['west', 'east'] as const;
 
 function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
   return [
-    panel('base', rectangle(p.span, p.width)),
-    ...SIDES.map((side) => flange(side, ['base', side], { height: p.sideDepth })),
-    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
-    ...ENDS.map((end) => flange(`tab-${end}`, ['base', end], { height: p.tabs.length, angle: -90 })),
+    panel('base', rectangle(p.span, p.width), [['span'], ['width']]),
+    ...SIDES.map((side) => flange(side, ['base', side], { height: p.sideDepth, by: ['sideDepth'] })),
+    ...SIDES.flatMap((side) =>
+      p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], { ...p.hem, by: ['hem', 'length'] })],
+    ),
+    ...ENDS.map((end) =>
+      flange(`tab-${end}`, ['base', end], { height: p.tabs.length, angle: -90, by: ['tabs', 'length'] }),
+    ),
     corners(['base'], square(p.tabs.gap)),
     // the outside of a tab folded down is its marked face; it hangs, so upright is back towards its bend
     ...ENDS.map((end) =>
@@ -32,4 +36,4 @@ function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
   ];
 }
 
-export const handle: AnyFamily = defineFamily({ name: 'handle', values, check, build, derived, describe });
+export const handle: AnyFamily = defineFamily({ name: 'handle', values, build, derived, describe });

@@ -14,9 +14,11 @@ const ENDS = ['west', 'east'] as const;
 
 function build(p: HemmedChannelParams, sheet: Sheet): readonly Step[] {
   return [
-    panel('base', rectangle(p.length, p.width)),
-    ...SIDES.map((side) => flange(side, ['base', side], { height: p.height })),
-    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
+    panel('base', rectangle(p.length, p.width), [['length'], ['width']]),
+    ...SIDES.map((side) => flange(side, ['base', side], { height: p.height, by: ['height'] })),
+    ...SIDES.flatMap((side) =>
+      p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], { ...p.hem, by: ['hem', 'length'] })],
+    ),
     ...(p.endTabs === null
       ? ENDS.map((end) => openEnd(p, end, sheet))
       : [...endTabs(p.endTabs, sheet), ...ENDS.map((end) => endSite(p, p.endTabs as EndTabs, end, sheet))]),
@@ -38,7 +40,7 @@ function build(p: HemmedChannelParams, sheet: Sheet): readonly Step[] {
 }
 
 function endTabs(tabs: EndTabs, sheet: Sheet): readonly Step[] {
-  const spec = { height: tabs.length };
+  const spec = { height: tabs.length, by: ['endTabs', 'length'] };
   const on = (site: (typeof tabs.on)[number]) => tabs.on.includes(site);
   return [
     ...ENDS.flatMap((end) => (on('base') ? [flange(`tab-${end}`, ['base', end], spec)] : [])),

@@ -6,7 +6,7 @@ import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { type AnyFamily, defineFamily } from '../family.js';
 import { describe } from './describe.js';
-import { check, derived, type LidParams, ledgeLeg, lidSizes, play, values } from './params.js';
+import { derived, type LidParams, ledgeLeg, lidSizes, play, values } from './params.js';
 
 const SIDES = ['north', 'south', 'east', 'west'] as const;
 
@@ -15,7 +15,7 @@ function build(p: LidParams, sheet: Sheet): readonly Step[] {
   const middle = { panel: 'plate', at: [length / 2, width / 2], up: [0, 1] } as const;
   const over = p.fit === 'over';
   return [
-    panel('plate', rectangle(length, width)),
+    panel('plate', rectangle(length, width), [['length'], ['width']]),
     ...(over ? covering(p, sheet) : dropping(p, sheet)),
     // it lies on the rim with the inside of its plate, or with its ledge
     site(
@@ -33,8 +33,10 @@ function covering(p: LidParams, sheet: Sheet): readonly Step[] {
   const { skirt } = lidSizes(p, sheet);
   const twice = 2 * play(p, sheet);
   return [
-    ...SIDES.map((side) => flange(side, ['plate', side], { height: skirt })),
-    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
+    ...SIDES.map((side) => flange(side, ['plate', side], { height: skirt, by: ['depth'] })),
+    ...SIDES.flatMap((side) =>
+      p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], { ...p.hem, by: ['hem', 'length'] })],
+    ),
     corners(['plate'], p.corner === 'lap' ? lap(['north', 'south'], p.gap) : square(p.gap)),
     asked('length + 2 clearance', p.length + twice, 'x', { between: ['west', 'east'] }),
     asked('width + 2 clearance', p.width + twice, 'y', { between: ['south', 'north'] }),
@@ -45,16 +47,20 @@ function covering(p: LidParams, sheet: Sheet): readonly Step[] {
 function dropping(p: LidParams, sheet: Sheet): readonly Step[] {
   const { skirt } = lidSizes(p, sheet);
   const twice = 2 * play(p, sheet);
-  const fold = { type: 'closed', length: ledgeLeg(p, sheet) } as const;
+  const fold = { type: 'closed', length: ledgeLeg(p, sheet), by: ['ledge'] } as const;
   const skirts = { panels: [...SIDES], bends: [] };
   return [
     ...SIDES.map((side) => hem(`ledge-${side}`, ['plate', side], fold)),
-    ...SIDES.map((side) => flange(side, [`ledge-${side}`, 'far'], { height: skirt, angle: -90 })),
-    ...SIDES.flatMap((side) => (p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], p.hem)])),
+    ...SIDES.map((side) =>
+      flange(side, [`ledge-${side}`, 'far'], { height: skirt, angle: -90, by: ['depth'] }),
+    ),
+    ...SIDES.flatMap((side) =>
+      p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], { ...p.hem, by: ['hem', 'length'] })],
+    ),
     corners(['plate'], mitre(p.gap)),
     asked('length - 2 clearance', p.length - twice, 'x', skirts),
     asked('width - 2 clearance', p.width - twice, 'y', skirts),
   ];
 }
 
-export const lid: AnyFamily = defineFamily({ name: 'lid', values, check, build, derived, describe });
+export const lid: AnyFamily = defineFamily({ name: 'lid', values, build, derived, describe });

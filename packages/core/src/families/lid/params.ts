@@ -1,23 +1,11 @@
-import { hemFold } from '../../bending/hem.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import {
-  CORNER_GAP,
-  type Complaint,
-  hemFits,
-  hemHeight,
-  LEAST_LEG,
-  need,
-  reaches,
-  setback,
-} from '../limits.js';
+import { CORNER_GAP, hemHeight } from '../limits.js';
 
 /** Play a lid gets on every side beyond what its bends and hems take, mm. Common practice, no source. */
 const USUAL_PLAY = 0.3;
 const USUAL_LEDGE = 10;
-const LEAST_REST = 1; // mm left of a skirt between its corners
-
 /** A lid with a skirt. mm */
 export const values = {
   length: v.size('of what it covers, outside; of the opening it drops into, inside'),
@@ -81,45 +69,6 @@ export function lidSizes(p: LidParams, sheet: Sheet): LidSizes {
 
 /** Leg of the fold under the plate of a lid that drops in: to the mould line of its skirt, on the inner side. mm */
 export const ledgeLeg = ({ ledge }: LidParams, { thickness }: Sheet): number => ledge + thickness;
-
-export function check(p: LidParams, sheet: Sheet): readonly Complaint[] {
-  const outer = [...skirtHolds(p, sheet), ...plateHolds(p, sheet)];
-  if (outer.length > 0) return outer;
-  const wall = { height: lidSizes(p, sheet).skirt, bend: setback(sheet), path: ['depth'], name: 'skirt' };
-  return p.hem === null ? [] : hemFits(['hem'], p.hem, sheet, wall);
-}
-
-function skirtHolds(p: LidParams, sheet: Sheet): readonly Complaint[] {
-  const bend = setback(sheet);
-  const fold = setback(sheet, 180, 0);
-  return [
-    ...need(
-      reaches(lidSizes(p, sheet).skirt, bend + LEAST_LEG),
-      ['depth'],
-      'the skirt has to stand clear of its bend',
-    ),
-    ...need(
-      p.fit === 'over' || reaches(ledgeLeg(p, sheet), fold + bend + LEAST_LEG),
-      ['ledge'],
-      'the fold under the plate and the bend of the skirt take up more',
-    ),
-  ];
-}
-
-function plateHolds(p: LidParams, sheet: Sheet): readonly Complaint[] {
-  const { length, width } = lidSizes(p, sheet);
-  const round = p.hem === null ? 0 : hemFold(p.hem, sheet.thickness).insideRadius;
-  const folds = p.hem === null ? 0 : 2 * (round + sheet.thickness);
-  const ends =
-    p.fit === 'over'
-      ? Math.max(setback(sheet), sheet.thickness + p.gap) + p.gap + folds
-      : ledgeLeg(p, sheet) + p.gap + folds + setback(sheet);
-  const words = 'the skirts with their corners take up more';
-  return [
-    ...need(reaches(length, 2 * ends + LEAST_REST), ['length'], words),
-    ...need(reaches(width, 2 * ends + LEAST_REST), ['width'], words),
-  ];
-}
 
 export function derived(p: LidParams, sheet: Sheet): readonly DerivedSize[] {
   const { length, width } = lidSizes(p, sheet);

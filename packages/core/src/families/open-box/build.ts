@@ -28,9 +28,13 @@ function build(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
       ? [sheet.thickness + p.gap, sheet.thickness + p.gap]
       : [0, 0];
   return [
-    panel('base', rectangle(box.length, box.width)),
+    panel('base', rectangle(box.length, box.width), [['length'], ['width']]),
     ...SIDES.map((side) =>
-      flange(side, ['base', side], { height: box.wall(side).height, inset: inset(side) }),
+      flange(side, ['base', side], {
+        height: box.wall(side).height,
+        inset: inset(side),
+        by: heightOf(p, side),
+      }),
     ),
     ...SIDES.flatMap((side) => rim(p, side, sheet)),
     ...(tabbed ? cornerTabs(p, sheet) : []),
@@ -68,9 +72,14 @@ function rimSizes(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
 function rim(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Step[] {
   const spec = boxSizes(p, sheet).wall(side).hem;
   const fold =
-    p.flangeReturn === null ? [] : [flange(`return-${side}`, [side, 'far'], { height: p.flangeReturn })];
+    p.flangeReturn === null
+      ? []
+      : [flange(`return-${side}`, [side, 'far'], { height: p.flangeReturn, by: ['flangeReturn'] })];
   const on = p.flangeReturn === null ? side : `return-${side}`;
-  return [...fold, ...(spec === null ? [] : [hem(`hem-${side}`, [on, 'far'], spec)])];
+  return [
+    ...fold,
+    ...(spec === null ? [] : [hem(`hem-${side}`, [on, 'far'], { ...spec, by: hemOf(p, side) })]),
+  ];
 }
 
 /** Tabs at the ends of the north and south walls, inside the other two, below their rims. */
@@ -85,11 +94,18 @@ function cornerTabs(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
       const up = (side === 'north') === (end === 'west');
       return flange(`tab-${side}-${end}`, [side, end], {
         height: p.tabs.length,
+        by: ['tabs', 'length'],
         inset: up ? [0, top] : [top, 0],
       });
     }),
   );
 }
+
+/** Parameters a wall gets its height and its hem from. */
+const heightOf = (p: OpenBoxParams, side: Side) =>
+  (p.heights?.[side] ?? null) === null ? ['height'] : ['heights', side];
+const hemOf = (p: OpenBoxParams, side: Side) =>
+  p.hems === null ? ['hem', 'length'] : ['hems', side, 'length'];
 
 /** Inside and outside of each wall, the floor, the underside, and the rim with nothing to fasten to. */
 function sites(p: OpenBoxParams, sheet: Sheet): readonly Step[] {

@@ -1,20 +1,11 @@
 import { type HemSpec, hemFold } from '../../bending/hem.js';
 import type { Relief } from '../../fold/corner-style.js';
-import { reliefHole, reliefReach, reliefSlot } from '../../fold/corners/relief.js';
+import { reliefHole, reliefSlot } from '../../fold/corners/relief.js';
+import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import {
-  CORNER_GAP,
-  type Complaint,
-  type HemWall,
-  hemFits,
-  LEAST_LEG,
-  leastFlange,
-  need,
-  reaches,
-  setback,
-} from '../limits.js';
+import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
 
 /** Walls of a box by the compass. */
 export type Side = 'north' | 'south' | 'east' | 'west';
@@ -91,127 +82,33 @@ export function rimDepth(p: OpenBoxParams, side: Side, sheet: Sheet): number {
 }
 
 export function check(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
-  const outer = [...acrossHolds(p, sheet), ...SIDES.flatMap((side) => wallHolds(p, side, sheet))];
-  if (outer.length > 0) return outer;
-  return [
-    ...(p.flangeReturn === null ? [] : returnsFit(p, p.flangeReturn, sheet)),
-    ...hemsFit(p, sheet),
-    ...(p.corner === 'tabbed' ? tabsFit(p, sheet) : []),
-  ];
-}
-
-/** Room for the bends, for what the corners take, for returns and corner tabs at their least. */
-function acrossHolds(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
-  const box = boxSizes(p, sheet);
-  const bend = setback(sheet);
-  const tabbed = p.corner === 'tabbed';
-  const corner = Math.max(bend, sheet.thickness + p.gap) + p.gap;
-  const rims = p.flangeReturn === null ? 0 : bend + LEAST_LEG + p.gap + foldRadius(p, sheet, SIDES);
-  // a hem's ends are cut as far in as its fold bulges
-  const bulge = (...sides: readonly Side[]) => 2 * (foldRadius(p, sheet, sides) + sheet.thickness) + p.gap;
-  const [ends, tabs] = tabbed ? [sheet.thickness + p.gap + bend, leastFlange(sheet) + p.gap] : [0, 0];
-  const root = bend + reliefReach(reliefOf(p, sheet));
+  const { length, width } = boxSizes(p, sheet);
+  const folded = Math.max(...SIDES.map((side) => hemRadius(p, side, sheet)));
   return [
     ...need(
-      reaches(box.length, 2 * Math.max(root, corner, rims, ends, bulge('north', 'south')) + 1),
-      ['length'],
-      'the walls with their corners and rims take up more',
+      p.flangeReturn === null ||
+        reaches(Math.min(length, width) / 2 - p.gap - folded - LEAST_METAL, p.flangeReturn),
+      ['flangeReturn'],
+      'returns from both sides would meet',
     ),
     ...need(
-      reaches(box.width, 2 * Math.max(root, corner, rims, tabs, bulge('west', 'east')) + 1),
-      ['width'],
-      'the walls with their corners and rims take up more',
+      p.corner !== 'tabbed' || reaches(width / 2 - p.gap, p.tabs.length),
+      ['tabs', 'length'],
+      (say) => `tabs from both sides would meet across a width of ${say.size(width)}`,
     ),
   ];
 }
 
-/** A wall stands clear of its bends and, on a tabbed box, leaves room for the tabs between base and rim. */
-function wallHolds(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Complaint[] {
-  const own = (p.heights?.[side] ?? null) !== null;
-  const first = SIDES.find((s) => (p.heights?.[s] ?? null) === null);
-  const { height } = boxSizes(p, sheet).wall(side);
-  const bend = setback(sheet);
-  // reliefs bite from the bend, and where the wall carries tabs and a fold from its rim too
-  const ends =
-    p.corner === 'tabbed' && (p.flangeReturn !== null || boxSizes(p, sheet).wall(side).hem !== null);
-  const bites = (ends ? 2 : 1) * reliefReach(reliefOf(p, sheet));
-  const least = bend + Math.max(LEAST_LEG, bites) + (p.flangeReturn === null ? 0 : bend);
-  const tabbed = p.corner === 'tabbed' && !reaches(height - rimDepth(p, side, sheet), tabRoom(p, sheet));
-  if (!own && side !== first && reaches(height, least) && !tabbed) return [];
-  const path = own ? ['heights', side] : ['height'];
-  if (!reaches(height, least))
-    return !own && side !== first ? [] : [{ path, why: 'a wall has to stand clear of its bends' }];
-  const words = 'between base and rim nothing is left for the corner tabs';
-  return tabbed ? [{ path, why: words }] : [];
+/** Inside radius of a wall's hem, mm. */
+function hemRadius(p: OpenBoxParams, side: Side, sheet: Sheet): number {
+  const { hem } = boxSizes(p, sheet).wall(side);
+  return hem === null ? 0 : hemFold(hem, sheet.thickness).insideRadius;
 }
 
 /** What is taken out at the root of the corners. */
 export function reliefOf({ relief }: OpenBoxParams, { thickness, insideRadius }: Sheet): Relief | null {
   if (relief === 'hole') return reliefHole(thickness, insideRadius);
   return relief === 'slot' ? reliefSlot(thickness) : null;
-}
-
-/** What the corner tabs need of a wall between base and rim, mm. */
-const tabRoom = ({ gap }: OpenBoxParams, sheet: Sheet) => Math.max(setback(sheet), gap) + gap + LEAST_LEG;
-
-/** Every hem has room on its wall or return: first the walls that are too low for any, then the hems too long. */
-function hemsFit(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
-  const box = boxSizes(p, sheet);
-  const found = SIDES.flatMap((side) => {
-    const { hem } = box.wall(side);
-    return hem === null
-      ? []
-      : hemFits(p.hems === null ? ['hem'] : ['hems', side], hem, sheet, hemWall(p, side, sheet));
-  });
-  const key = ({ path }: Complaint) => path.join('.');
-  const once = found.filter((c, i) => found.findIndex((d) => key(d) === key(c)) === i);
-  const low = once.filter((c) => c.path.at(-1) !== 'length');
-  return low.length > 0 ? low : once;
-}
-
-function hemWall(p: OpenBoxParams, side: Side, sheet: Sheet): HemWall {
-  const bend = setback(sheet);
-  if (p.flangeReturn !== null)
-    return { height: p.flangeReturn, bend, name: 'return', path: ['flangeReturn'] };
-  const path = (p.heights?.[side] ?? null) === null ? ['height'] : ['heights', side];
-  return { height: boxSizes(p, sheet).wall(side).height, bend, name: 'wall', path };
-}
-
-function returnsFit(p: OpenBoxParams, depth: number, sheet: Sheet): readonly Complaint[] {
-  const box = boxSizes(p, sheet);
-  const room = Math.min(box.length, box.width) / 2 - p.gap - foldRadius(p, sheet, SIDES) - 0.5;
-  return [
-    ...need(
-      reaches(depth, setback(sheet) + LEAST_LEG),
-      ['flangeReturn'],
-      'a return has to reach past its own bend',
-    ),
-    ...need(reaches(room, depth), ['flangeReturn'], 'returns from both sides would meet'),
-  ];
-}
-
-/** Greatest inside radius of these walls' hems, mm. */
-function foldRadius(p: OpenBoxParams, sheet: Sheet, sides: readonly Side[]): number {
-  const radii = sides
-    .map((s) => boxSizes(p, sheet).wall(s).hem)
-    .map((h) => (h === null ? 0 : hemFold(h, sheet.thickness).insideRadius));
-  return Math.max(...radii);
-}
-
-function tabsFit(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
-  const { width } = boxSizes(p, sheet);
-  return [
-    ...need(
-      reaches(p.tabs.length, leastFlange(sheet)),
-      ['tabs', 'length'],
-      'a tab has to reach past its own bend',
-    ),
-    ...need(
-      reaches(width / 2 - p.gap, p.tabs.length),
-      ['tabs', 'length'],
-      (say) => `tabs from both sides would meet across a width of ${say.size(width)}`,
-    ),
-  ];
 }
 
 export function derived(p: OpenBoxParams, sheet: Sheet): readonly DerivedSize[] {

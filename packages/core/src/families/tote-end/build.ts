@@ -12,8 +12,10 @@ const TABS = ['south', 'west', 'east'] as const;
 function build(p: ToteEndParams, _sheet: Sheet): readonly Step[] {
   const crown: Point = [p.width / 2, p.height];
   return [
-    panel('plate', plate(p)),
-    ...TABS.map((side) => flange(`tab-${side}`, ['plate', side], { height: p.tabs.length })),
+    panel('plate', plate(p), [['width'], ['height']]),
+    ...TABS.map((side) =>
+      flange(`tab-${side}`, ['plate', side], { height: p.tabs.length, by: ['tabs', 'length'] }),
+    ),
     corners(['plate'], square(p.tabs.gap)),
     ...(p.bar === null
       ? []

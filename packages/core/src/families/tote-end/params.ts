@@ -1,8 +1,8 @@
+import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { CORNER_GAP, type Complaint, leastFlange, need, reaches, setback } from '../limits.js';
+import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
 
-const LEAST_REST = 1; // mm left of an edge between bends
 const RIM = 3; // mm, least metal round the hole of the bar; common practice, no source
 
 /** An end that carries its own tabs. Outside sizes, mm. */
@@ -26,30 +26,19 @@ export const values = {
 export type ToteEndParams = Given<typeof values>;
 
 export function check(p: ToteEndParams, sheet: Sheet): readonly Complaint[] {
-  const bend = setback(sheet);
-  const corner = bend + p.tabs.gap;
-  const words = 'the bends of the tabs take up more';
-  const outer = [
-    ...need(reaches(p.width, 2 * corner + LEAST_REST), ['width'], words),
-    ...need(reaches(p.shoulderHeight, corner + LEAST_REST), ['shoulderHeight'], words),
+  return [
     ...need(
       reaches(p.height, p.shoulderHeight),
       ['shoulderHeight'],
       (say) => `higher than the end of ${say.size(p.height)}`,
     ),
     ...need(
-      reaches(p.width - 2 * bend, p.crownWidth),
+      reaches(p.width - 2 * setback(sheet), p.crownWidth),
       ['crownWidth'],
       (say) => `the bends leave no room for it on an end of ${say.size(p.width)}`,
     ),
+    ...(p.bar === null ? [] : barFits(p, p.bar)),
   ];
-  if (outer.length > 0) return outer;
-  const tab = need(
-    reaches(p.tabs.length, leastFlange(sheet)),
-    ['tabs', 'length'],
-    'a tab has to reach past its own bend',
-  );
-  return [...tab, ...(p.bar === null ? [] : barFits(p, p.bar))];
 }
 
 function barFits(

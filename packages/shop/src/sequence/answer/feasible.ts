@@ -7,7 +7,6 @@ import { onlySteps, stepsWith } from './smallest-core.js';
 
 /** The search for a part with other parameters; null where there is no such part. */
 function problemFor(plan: PartPlan, params: unknown, shop: Shop): Problem | null {
-  if (plan.family.check(params, plan.sheet).length > 0) return null;
   try {
     const part = plan.family.part(params, plan.sheet);
     const { material, mass, name } = plan;

@@ -49,7 +49,6 @@ function touches(plan: PartPlan, path: Path, given: number, reasons: readonly Re
   const named = new Set(reasons.flatMap((r) => [r.panel, ...r.bends]));
   const near = (p: PartPanel) => named.has(p.id) || (p.hang !== null && named.has(p.hang.bend.parent));
   const outline = (params: unknown) => {
-    if (plan.family.check(params, plan.sheet).length > 0) return null;
     try {
       return plan.family
         .part(params, plan.sheet)

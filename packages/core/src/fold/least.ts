@@ -1,0 +1,54 @@
+import type { Refusal } from '../errors/problem.js';
+import { lookupOf } from './lookup.js';
+import { inside } from './outline.js';
+import type { Draft, Panel } from './tree.js';
+
+/** Least metal left between two bends, along a bend and round a hole, mm. Common practice, no source. */
+export const LEAST_METAL = 0.5;
+
+const ROUND = 1e-9; // mm
+
+/** At least, with room for rounding. mm */
+export const reaches = (value: number, least: number): boolean => value >= least - ROUND;
+
+/**
+ * Legs too short for the bends at their ends. A leg that ends free reaches one thickness past its bend, one between
+ * two bends keeps `LEAST_METAL` of straight metal.
+ */
+export function shortLegs(draft: Draft): readonly Refusal[] {
+  const lookup = lookupOf(draft);
+  return draft.panels.flatMap((panel) => {
+    const { id, outline, bend } = panel;
+    const bent = outline.flatMap((edge, i) => {
+      const own = edge.name === 'near' ? bend : lookup.on(id, edge.name)?.bend;
+      return own == null ? [] : [{ half: inside(outline, i, 0), setback: own.setback, finish: own.hem }];
+    });
+    return bent.flatMap((edge, i) => {
+      const { x, y, c } = edge.half;
+      const depths = outline.map(({ from }) => x * from[0] + y * from[1] - c);
+      const depth = Math.max(...depths);
+      const next = bent.find((o) => x * o.half.x + y * o.half.y < -SQUARE);
+      if (next !== undefined && bent.indexOf(next) < i) return []; // told from its other end
+      // the leg of a hem or a roll that ends free is the verb's to say
+      if (next === undefined && edge.finish !== null && bend?.hem === edge.finish) return [];
+      const least = edge.setback + (next === undefined ? draft.sheet.thickness : next.setback + LEAST_METAL);
+      return reaches(depth, least) ? [] : [short(panel, Math.abs(x) > Math.abs(y) ? 0 : 1, least)];
+    });
+  });
+}
+
+const SQUARE = 1 - 1e-9;
+
+function short({ id, by }: Panel, axis: 0 | 1, least: number): Refusal {
+  const message: Refusal['message'] = (say) =>
+    `panel "${id}" has to reach past its bends, which take ${say.least(least)}`;
+  return { code: 'leg-short', path: by[axis], message, fix: '' };
+}
+
+/** Leg of a panel: from its bend's mould line to its far edge, the shortest where that slants. mm */
+export function legOf({ outline }: Panel): number {
+  const far = outline.flatMap((e, i) =>
+    e.name === 'far' ? [e.from[1], (outline[(i + 1) % outline.length] ?? e).from[1]] : [],
+  );
+  return far.length > 0 ? Math.min(...far) : Math.max(...outline.map((e) => e.from[1]));
+}

@@ -1,0 +1,80 @@
+import { type SizeAdvice, sizeAdvice } from '../advice/advice.js';
+import { nearestSize, passing, type SearchBudget, stepOf } from '../advice/nearest-size.js';
+import { type Leaf, sizesIn, withValue } from '../advice/values.js';
+import { JobError, type Path, pathText, type Refusal } from '../errors/problem.js';
+import { withGiven } from '../families/refused.js';
+import { LONGEST } from '../schema/kit.js';
+import { declaredAt } from '../schema/value.js';
+import type { Unit } from '../units/length.js';
+import type { JobPart } from './read.js';
+
+const MOST_SIZES = 32; // of a part whose sizes are all tried: the larger it is, the longer each try takes
+
+/** Tries a part with other parameters. @throws JobError when it cannot be */
+export type Attempt = (part: JobPart) => unknown;
+
+/**
+ * Refusals of a part with the nearest size that would work, each found by making the part with it. What nobody could
+ * say a parameter for gets the one that has to change least.
+ */
+export function withAdvice(
+  part: JobPart,
+  refusals: readonly Refusal[],
+  unit: Unit,
+  attempt: Attempt,
+): readonly Refusal[] {
+  const problems = (params: unknown) => problemsOf({ ...part, params, asMade: params }, attempt);
+  const budget: SearchBudget = { step: stepOf(unit), most: LONGEST };
+  const lengths = sizesIn(part.params).filter(
+    ({ path }) => declaredAt(part.family.values, path)?.unit === 'mm',
+  );
+  const nearest = ({ path, given }: Leaf<number>) => {
+    const search = (works: (found: readonly Refusal[]) => boolean) =>
+      nearestSize(
+        given,
+        passing((v) => works(problems(withValue(part.params, path, v)))),
+        budget,
+      );
+    // where nothing makes all of it right, other parameters may stay wrong
+    return (
+      search((found) => found.length === 0) ??
+      search((found) => found.every((f) => f.path.length > 0 && !samePath(f.path, path)))
+    );
+  };
+  const every = (): SizeAdvice | null => {
+    if (lengths.length > MOST_SIZES) return null;
+    const room = (params: unknown) => (problems(params).length === 0 ? 0 : null);
+    return sizeAdvice(part.params, room, () => budget, lengths)[0] ?? null;
+  };
+  return refusals.map((refusal): Refusal => {
+    if (refusal.fix !== '') return refusal;
+    const blamed = lengths.find((l) => samePath(l.path, refusal.path));
+    const own = blamed === undefined ? null : nearest(blamed);
+    if (own !== null)
+      return { ...refusal, fix: (say) => `Use ${say.size(own.found)} or ${wordFor(own.bound)}` };
+    const best = refusals.length === 1 ? every() : null;
+    if (best === null) return { ...refusal, fix: refusal.code === 'form-clash' ? CLEAR : NOTHING };
+    const { path, found, bound } = best;
+    if (refusal.path.length === 0)
+      return {
+        ...withGiven({ ...refusal, path }, part.params),
+        fix: (say) => `Use ${say.size(found)} or ${wordFor(bound)}`,
+      };
+    return { ...refusal, fix: (say) => `Use ${pathText(path)} of ${say.size(found)} or ${wordFor(bound)}` };
+  });
+}
+
+const NOTHING = 'No size works here while the others stay as they are';
+const CLEAR = 'Change the sizes so that they stay clear of each other';
+const wordFor = (bound: 'least' | 'most') => (bound === 'most' ? 'less' : 'more');
+const samePath = (a: Path, b: Path) => a.length === b.length && a.every((step, i) => step === b[i]);
+
+function problemsOf(part: JobPart, attempt: Attempt): readonly Refusal[] {
+  try {
+    attempt(part);
+    return [];
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    return error.refusals;
+  }
+}
