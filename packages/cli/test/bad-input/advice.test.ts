@@ -52,10 +52,10 @@ test('inside sizes are quoted as given, not as outside sizes', async () => {
     partJob('open-box', { length: 100, width: 100, height, dimensions: 'inside' });
   const [problem] = await refused(box(0.5));
   expect(problem).toContain(
-    'height: 0.5 mm given, panel "north" has to reach past its bends, which take 3 mm.',
+    'height: 0.5 mm given, panel "north" has to reach past its bends, which take 2.5 mm.',
   );
-  expect(asked(problem).text).toBe('2 mm'); // bend of 2 and one thickness past it, less the sheet below
-  expect((await make(box(2))).exit).toBe(0);
+  expect(asked(problem).text).toBe('1.5 mm'); // bend of 2 and half a millimetre, less the sheet below
+  expect((await make(box(1.5))).exit).toBe(0);
 });
 
 test('a strip of no width is told the width that would work', async () => {

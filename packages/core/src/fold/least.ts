@@ -12,8 +12,8 @@ const ROUND = 1e-9; // mm
 export const reaches = (value: number, least: number): boolean => value >= least - ROUND;
 
 /**
- * Legs too short for the bends at their ends. A leg that ends free reaches one thickness past its bend, one between
- * two bends keeps `LEAST_METAL` of straight metal.
+ * Legs too short for the bends at their ends: what is left straight is less than `LEAST_METAL`. More than that a shop
+ * may want, and its checks say so.
  */
 export function shortLegs(draft: Draft): readonly Refusal[] {
   const lookup = lookupOf(draft);
@@ -31,7 +31,7 @@ export function shortLegs(draft: Draft): readonly Refusal[] {
       if (next !== undefined && bent.indexOf(next) < i) return []; // told from its other end
       // the leg of a hem or a roll that ends free is the verb's to say
       if (next === undefined && edge.finish !== null && bend?.hem === edge.finish) return [];
-      const least = edge.setback + (next === undefined ? draft.sheet.thickness : next.setback + LEAST_METAL);
+      const least = edge.setback + (next?.setback ?? 0) + LEAST_METAL;
       return reaches(depth, least) ? [] : [short(panel, Math.abs(x) > Math.abs(y) ? 0 : 1, least)];
     });
   });

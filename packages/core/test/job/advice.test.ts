@@ -1,5 +1,14 @@
 // A part that cannot be comes with a size that works, whoever plans the job.
-import { FAMILIES, JobError, type Problem, planJob, readJob, valueAt, withValue } from '@tinwright/core';
+import {
+  FAMILIES,
+  JobError,
+  type JobPart,
+  type Problem,
+  planJob,
+  readJob,
+  valueAt,
+  withValue,
+} from '@tinwright/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
@@ -79,7 +88,7 @@ test('two sizes too short are both named, each with its own', () => {
   );
   expect(found.map((p) => [p.path.slice(2).join('.'), p.fix])).toEqual([
     ['hem.length', 'Use 2 mm or more'],
-    ['endTabs.length', 'Use 3 mm or more'],
+    ['endTabs.length', 'Use 2.5 mm or more'],
   ]);
 });
 
