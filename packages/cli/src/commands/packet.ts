@@ -4,7 +4,8 @@ import type { DimsName, PacketForm, Section } from '@tinwright/paper';
 import type { Language } from '@tinwright/words';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { openJob } from '../open-job.js';
+import { MEASURED_OPTION } from '../measured.js';
+import { openMeasured } from '../open-measured.js';
 import { spareFile } from '../spare-file.js';
 import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 import { DIMS_OPTION, PAPER_OPTION, refusable } from './drawing.js';
@@ -14,6 +15,7 @@ interface Options {
   readonly out: string;
   readonly paper?: string;
   readonly dims?: DimsName;
+  readonly measured: readonly string[];
   readonly shop?: string;
   readonly sections: readonly Section[];
   readonly lang: Language;
@@ -51,6 +53,7 @@ export const packet: AnyCommand = command<Options>({
     },
     paper: PAPER_OPTION,
     dims: DIMS_OPTION,
+    measured: MEASURED_OPTION,
     shop: SHOP_OPTION,
     sections: {
       type: 'strings',
@@ -84,7 +87,7 @@ export const packet: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const { job, json, out } = options;
+  const { json, out } = options;
   const sets = setsOf(options.sets);
   if (typeof sets === 'string') return refuse(host, json, 'usage', 'packet', sets);
   if (options.worksheet && options.sections.length > 0)
@@ -98,7 +101,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       'packet',
       `--sections: ${quoted(stray)} given. ${suggestion(stray, SECTION_NAMES)}`,
     );
-  const opened = await openJob(host, job, json, families, options.shop);
+  const opened = await openMeasured(host, families, { ...options, verb: 'packet' });
   if ('exit' in opened) return opened.exit;
   const { plan, shop } = opened;
   const { units } = plan.job;

@@ -3,7 +3,8 @@ import type { DimsName } from '@tinwright/paper';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
-import { openJob } from '../open-job.js';
+import { MEASURED_OPTION } from '../measured.js';
+import { openMeasured } from '../open-measured.js';
 import { spareFile } from '../spare-file.js';
 import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
 import { DIMS_OPTION, drawing, PAPER_OPTION } from './drawing.js';
@@ -18,6 +19,7 @@ interface Options {
   readonly date?: string;
   readonly marking: 'program' | 'all' | 'none';
   readonly out: string;
+  readonly measured: readonly string[];
   readonly shop?: string;
   readonly json: boolean;
 }
@@ -49,6 +51,7 @@ export const plan: AnyCommand = command<Options>({
     },
     date: { type: 'string', describe: 'printed in the title block as it is' },
     out: { type: 'string', default: 'out', describe: 'folder to write plans into, PDF and SVG' },
+    measured: MEASURED_OPTION,
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
@@ -60,8 +63,8 @@ export const plan: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const { job, json, out } = options;
-  const opened = await openJob(host, job, json, families, options.shop);
+  const { json, out } = options;
+  const opened = await openMeasured(host, families, { ...options, verb: 'plan' });
   if ('exit' in opened) return opened.exit;
   const parts = chosenParts(opened.plan, options.part);
   if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'plan', parts);

@@ -2,6 +2,7 @@ import { type AnyFamily, type RefitChange, refit as refitJob, type Unit } from '
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';
+import { MEASURED_OPTION, readMeasured } from '../measured.js';
 import { shopAsked } from '../open-shop.js';
 import { withText } from '../open-text.js';
 import { refitFiles } from '../refit-files.js';
@@ -23,11 +24,7 @@ export const refit: AnyCommand = command<Options>({
   argument: JOB,
   summary: 'fit the parts still to be cut to sizes measured on finished ones',
   options: {
-    measured: {
-      type: 'strings',
-      default: [],
-      describe: 'a measured size, PART.SIZE=LENGTH; may be repeated',
-    },
+    measured: MEASURED_OPTION,
     made: {
       type: 'strings',
       default: [],
@@ -99,21 +96,4 @@ function rowOf(
 ): readonly string[] {
   const change = `${sizeText(before, units)} -> ${sizeText(after, units)} ${units}`;
   return [paint(host, 'bold', part), dimension, change, measured ? 'measured' : ''];
-}
-
-/** `body.insideWidth=197.6` as name and length; a text says what is wrong. */
-function readMeasured(given: readonly string[]): Readonly<Record<string, unknown>> | string {
-  if (given.length === 0)
-    return 'give what was measured: --measured PART.SIZE=LENGTH, such as body.insideWidth=197.6';
-  const pairs = given.map((text) => {
-    const at = text.indexOf('=');
-    return [text.slice(0, Math.max(0, at)).trim(), text.slice(at + 1).trim()] as const;
-  });
-  const wrong = pairs.findIndex(([name, value]) => name === '' || value === '');
-  if (wrong >= 0) return `--measured ${given[wrong]}: write PART.SIZE=LENGTH, such as body.insideWidth=197.6`;
-  const twice = pairs.find(([name], i) => pairs.findIndex(([n]) => n === name) !== i);
-  if (twice !== undefined) return `--measured ${twice[0]} given more than once`;
-  return Object.fromEntries(
-    pairs.map(([name, value]) => [name, Number.isNaN(Number(value)) ? value : Number(value)]),
-  );
 }

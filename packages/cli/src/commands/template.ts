@@ -3,7 +3,8 @@ import type { DimsName, Medium, Paper } from '@tinwright/paper';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
-import { openJob } from '../open-job.js';
+import { MEASURED_OPTION } from '../measured.js';
+import { openMeasured } from '../open-measured.js';
 import { sizeText } from '../size-text.js';
 import { spareFile } from '../spare-file.js';
 import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
@@ -16,6 +17,7 @@ interface Options {
   readonly roll?: string;
   readonly dims?: DimsName;
   readonly out: string;
+  readonly measured: readonly string[];
   readonly shop?: string;
   readonly json: boolean;
 }
@@ -32,6 +34,7 @@ export const template: AnyCommand = command<Options>({
     roll: { type: 'string', describe: 'or on a roll so wide, plotter paper: 610, 24 in' },
     dims: DIMS_OPTION,
     out: { type: 'string', default: 'out', describe: 'folder to write templates into, PDF' },
+    measured: MEASURED_OPTION,
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
@@ -43,8 +46,8 @@ export const template: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const { job, json, out } = options;
-  const opened = await openJob(host, job, json, families, options.shop);
+  const { json, out } = options;
+  const opened = await openMeasured(host, families, { ...options, verb: 'template' });
   if ('exit' in opened) return opened.exit;
   const { units } = opened.plan.job;
   const parts = chosenParts(opened.plan, options.part);

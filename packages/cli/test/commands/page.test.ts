@@ -46,7 +46,12 @@ test('what a class finds locked, and the language, stand in the file', async () 
 test('a job that cannot be makes no page', async () => {
   const folder = await emptyFolder();
   const out = join(folder, 'page.html');
-  const { exit, err } = await tinwright('page', await jobFile(stripJob(['width: 40', 'width: -3'])), '--out', out);
+  const { exit, err } = await tinwright(
+    'page',
+    await jobFile(stripJob(['width: 40', 'width: -3'])),
+    '--out',
+    out,
+  );
   expect(exit).toBe(2);
   expect(err).toContain('width');
   expect((await below(folder)).filter((f) => f.endsWith('.html'))).toEqual([]);

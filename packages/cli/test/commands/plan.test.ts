@@ -136,3 +136,19 @@ describe('refused, nothing written', () => {
     ]);
   });
 });
+
+test('--measured: the part that follows is drawn to what was measured; a size written wrong is told', async () => {
+  const carrier = await readFile(
+    new URL('../../../../examples/harvest-carrier.yaml', import.meta.url),
+    'utf8',
+  );
+  const { exit, folder } = await planned(carrier, '--part', 'end', '--measured', 'body.insideWidth=197');
+  expect(exit).toBe(0);
+  // a millimetre narrower than the job has it
+  const texts = await readFile(join(folder, 'plans/end-1.svg'), 'utf8');
+  expect(texts).toContain('>194.6<');
+  expect(texts).not.toContain('>195.6<');
+  const wrong = await planned(carrier, '--measured', 'body', '--json');
+  expect(wrong.exit).toBe(2);
+  expect(wrong.out).toContain('write PART.SIZE=LENGTH');
+});
