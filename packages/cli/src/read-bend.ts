@@ -11,6 +11,7 @@ import {
   type Problem,
   paramKit,
   problemsOf,
+  radians,
   type StockData,
   type StripBend,
   sayIn,
@@ -31,17 +32,24 @@ export interface BendAnswer {
   readonly flatLength: number | null;
 }
 
+/**
+ * Where outside legs end at a bend over 90°: at the outer tangent, as DIN 6935 measures, or at the apex, where the
+ * outside faces would meet, as FAA-H-8083-31 and AC 43.13-1B draw mould lines. Up to 90° the two are one.
+ */
+export type LegsTo = 'tangent' | 'apex';
+
 /** What `readBend` is given: stock and bending as in a job file, angle, legs. */
 interface BendData {
   readonly stock: StockData;
   readonly bending: BendingData;
   readonly angle: number;
   readonly legs: readonly number[];
+  readonly legsTo: LegsTo;
 }
 
 /**
  * Compute one bend from plain data: `stock` and `bending` as in a job file, `angle` bent through from 0 to 270
- * degrees, `legs` outside lengths. `strips`: rows of the shop that `rule: test-strip` looks in. @throws JobError
+ * degrees, `legs` outside lengths, `legsTo` where they end. `strips`: rows of the shop that `rule: test-strip` looks in. @throws JobError
  */
 export function readBend(data: unknown, units: Unit, strips: readonly StripBend[] = []): BendAnswer {
   const kit = paramKit(units);
@@ -50,6 +58,7 @@ export function readBend(data: unknown, units: Unit, strips: readonly StripBend[
     bending: bendingSchema(kit),
     angle: numberAbove(0, 270, ' deg'),
     legs: kit.or(kit.list(kit.size(), 0, 100), []),
+    legsTo: kit.or(kit.oneOf(['tangent', 'apex']), 'tangent'),
   });
   const read = schema.safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
@@ -57,7 +66,7 @@ export function readBend(data: unknown, units: Unit, strips: readonly StripBend[
 }
 
 function answer(
-  { stock, bending, angle, legs }: BendData,
+  { stock, bending, angle, legs, legsTo }: BendData,
   units: Unit,
   strips: readonly StripBend[],
 ): BendAnswer {
@@ -65,11 +74,26 @@ function answer(
   const { rule, thickness, insideRadius } = sheet;
   const bend: BendInput = { thickness, insideRadius, angle };
   const terms = termsIn(units, rule, bend);
-  const problems = shortLegs(legs, terms.setback, units);
+  const beyond = legsTo === 'apex' ? beyondTangent(bend) : 0;
+  const problems = shortLegs(legs, terms.setback + beyond, units);
   if (problems.length > 0) throw new JobError(problems);
   const sum = legs.reduce((a, b) => a + b, 0);
-  const flatLength = legs.length < 2 ? null : sum - (legs.length - 1) * terms.deduction;
+  const flatLength = legs.length < 2 ? null : sum - (legs.length - 1) * (terms.deduction + 2 * beyond);
   return { bend, rule, terms, material, legs, flatLength };
+}
+
+/** From the outer tangent to the apex, mm; 0 up to 90°. @throws JobError at 180° and over, where faces meet nowhere */
+function beyondTangent({ angle, insideRadius, thickness }: BendInput): number {
+  if (angle >= 180)
+    throw new JobError([
+      {
+        code: 'apex-none',
+        path: ['legs-to'],
+        message: `apex given with ${angle}°: outside faces meet under 180° only`,
+        fix: 'Give legs to the outer tangent',
+      },
+    ]);
+  return Math.max(0, Math.tan(radians(angle) / 2) - 1) * (insideRadius + thickness);
 }
 
 /** What a rule gives; where it must not be used that is said in the unit. */

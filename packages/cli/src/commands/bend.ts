@@ -2,7 +2,7 @@ import { MATERIALS, plainNumber, RULE_KINDS, type Unit } from '@tinwright/core';
 import { type Host, many, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { shopAsked } from '../open-shop.js';
-import { type BendAnswer, readBend } from '../read-bend.js';
+import { type BendAnswer, type LegsTo, readBend } from '../read-bend.js';
 import { givenText, workedText } from '../size-text.js';
 import { fromOptions, given, typedNumber } from '../typed.js';
 import { workingIn } from '../working-in.js';
@@ -21,6 +21,7 @@ interface Options {
   readonly perRadius?: string;
   readonly perThickness?: string;
   readonly legs?: string;
+  readonly legsTo: LegsTo;
   readonly shop?: string;
   readonly json: boolean;
 }
@@ -63,6 +64,13 @@ export const bend: AnyCommand = command<Options>({
       type: 'string',
       describe: 'outside legs with commas: the flat length of a strip with this bend between them',
     },
+    'legs-to': {
+      type: 'string',
+      choices: ['tangent', 'apex'],
+      default: 'tangent',
+      describe:
+        'where legs end at a bend over 90°: outer tangent (DIN 6935), or apex (mould lines by FAA and AC 43.13)',
+    },
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
@@ -97,6 +105,7 @@ function request(o: Options): object {
       perThickness: typedNumber(o.perThickness),
     }),
     angle: typedNumber(o.angle),
+    legsTo: o.legsTo,
     legs: o.legs?.split(',').map((l) => typedNumber(l.trim())) ?? [],
   };
 }

@@ -137,6 +137,40 @@ test.each([
   expect(err).toMatch(/^bend: /);
 });
 
+// AC 43.13-1B table 4-7: setback K·(R + T) to where the mould lines meet; T 0.051, R 0.125 in worked out from the chart
+test.each([
+  [45, 0.0729],
+  [90, 0.176],
+  [135, 0.4249],
+])('legs to the apex at %d°: the setback of each is %d in', async (angle, setback) => {
+  const sheet = ['--units', 'in', '--thickness', '0.051', '--radius', '0.125', '--angle', String(angle)];
+  const { flatLength, allowance } = await json(...sheet, '--legs', '2,3', '--legs-to', 'apex');
+  expect(Math.abs((5 - (flatLength - allowance) / MM_PER_INCH) / 2 - setback)).toBeLessThanOrEqual(
+    0.00005 + 1e-9,
+  );
+});
+
+test('up to 90° a leg to the apex is one to the outer tangent', async () => {
+  const bend = ['--thickness', '1', '--radius', '2', '--angle', '60', '--legs', '30,40'];
+  expect(await json(...bend, '--legs-to', 'apex')).toEqual(await json(...bend));
+});
+
+test('180° has no apex: refused', async () => {
+  const { exit, err } = await tinwright(
+    'bend',
+    '--angle',
+    '180',
+    '--thickness',
+    '1',
+    '--legs',
+    '9,9',
+    '--legs-to',
+    'apex',
+  );
+  expect(exit).toBe(2);
+  expect(err).toContain('outside faces meet under 180° only');
+});
+
 describe('in inches', () => {
   const inches = ['--units', 'in', '--radius', '1/16', '--rule', 'handbook', '--group', 'medium'];
 
