@@ -106,10 +106,7 @@ function register(
   choose: (options: Readonly<Record<string, unknown>>) => void,
 ): Argv {
   const { verb, argument, summary, options } = c;
-  const usage =
-    argument === undefined
-      ? verb
-      : `${verb} ${argument.needed ? `<${argument.name}>` : `[${argument.name}]`}`;
+  const usage = argument === undefined ? verb : `${verb} ${argumentText(argument)}`;
   const builder = (inner: Argv): Argv => {
     const described =
       argument === undefined
@@ -121,4 +118,10 @@ function register(
     );
   };
   return y.command(usage, summary, builder as (inner: Argv) => Argv, (given) => choose(given));
+}
+
+/** `<job>`, `[job]`, `<job..>` for one that may be given several times. */
+function argumentText({ name, needed, several }: NonNullable<AnyCommand['argument']>): string {
+  const all = several === true ? `${name}..` : name;
+  return needed ? `<${all}>` : `[${all}]`;
 }

@@ -24,7 +24,7 @@ const LOOK: Readonly<Record<TextKind, string>> = {
   shop: 'See `tinwright starter shop`',
   strips: 'See `tinwright strip --help`',
   layers: 'See `tinwright make --help`',
-  rack: 'See `tinwright nest --help`',
+  rack: 'See `tinwright shear --help`',
 };
 
 /** Longest file that is read, bytes. */

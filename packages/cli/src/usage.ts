@@ -66,7 +66,12 @@ function unknownWord(name: string, argv: readonly string[], known: readonly stri
 
 /** An option given more than once that may be given once only. */
 export function givenTwice(options: Readonly<Record<string, unknown>>, command: AnyCommand): string | null {
-  const many = (k: string) => k === '_' || k === 'with' || command.options[k]?.type === 'strings';
+  const { argument } = command;
+  const many = (k: string) =>
+    k === '_' ||
+    k === 'with' ||
+    command.options[k]?.type === 'strings' ||
+    (argument?.several === true && k === argument.name);
   const twice = Object.keys(options).find((k) => !many(k) && Array.isArray(options[k]));
   return twice === undefined ? null : `--${twice} given more than once, once allowed`;
 }

@@ -19,6 +19,7 @@ test('there are verbs to test', () => {
     'template',
     'packet',
     'page',
+    'shear',
     'shop',
     'strip',
     'starter',
@@ -35,7 +36,8 @@ test('help lists every verb with what it does', async () => {
   expect(exit).toBe(0);
   expect(err).toBe('');
   for (const { verb, argument, summary } of COMMANDS) {
-    const name = argument?.needed === false ? ` [${argument.name}]` : ` <${argument?.name}>`;
+    const all = `${argument?.name}${argument?.several === true ? '..' : ''}`;
+    const name = argument?.needed === false ? ` [${all}]` : ` <${all}>`;
     expect(out).toContain(`tinwright ${verb}${argument === undefined ? '' : name} `);
     expect(out).toContain(summary);
   }

@@ -41,6 +41,7 @@ export { type BestBlock, type Block, type Limited, limitedValue } from './shear/
 export type { Prized } from './shear/value/points.js';
 export { type Split, splitOf, unlimitedValue, type ValueTable } from './shear/value/unlimited.js';
 export { type Blank, pieceId, sameMetal } from './stock/blank.js';
+export { blankOf } from './stock/blank-of.js';
 export { readRack } from './stock/read-rack.js';
 export { type Grain, NO_TRIM, type Rack, type StockSheet, type Trim } from './stock/sheet.js';
 export { stockProblems } from './stock/stock-problems.js';

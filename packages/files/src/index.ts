@@ -20,6 +20,8 @@ export type { OutFile } from './out-file.js';
 export { pictureFiles, viewFiles } from './picture-files.js';
 export { sequenceEntry } from './sequence-entry.js';
 export { stepNote } from './sequence-note.js';
+export { cutListCsv, type ListedPart } from './shear/cut-list.js';
+export { shearJson } from './shear/shear-json.js';
 export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { flatDrawing } from './sheets/flat.js';
 export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';

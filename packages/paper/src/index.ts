@@ -25,6 +25,8 @@ export type { BrakeMarks, PlanOptions } from './plan/options.js';
 export { type Plan, partPlan } from './plan/plan-pages.js';
 export type { PlanWords } from './plan/words.js';
 export { type DrawnFiles, type DrawnPart, planFiles, type SpareFile, templateFiles } from './plan-files.js';
+export { type ShearPrint, shearPages, shearPassages } from './shear/shear-pages.js';
+export { type ShearFilesOptions, shearFiles } from './shear-files.js';
 export { jobStepFiles, stepFiles } from './step-files.js';
 export { STEPS_ENGLISH } from './steps/english.js';
 export { type StepOptions, stepDrawings } from './steps/step-drawings.js';

@@ -22,6 +22,8 @@ export interface Command<Options> {
     readonly name: string;
     readonly describe: string;
     readonly needed: boolean;
+    /** May be given several times. */
+    readonly several?: true;
     /** Values to offer a shell; without them it offers files. */
     readonly values?: readonly string[];
   };

@@ -12,6 +12,7 @@ import { packet } from './packet.js';
 import { page } from './page.js';
 import { plan } from './plan.js';
 import { refit } from './refit.js';
+import { shear } from './shear.js';
 import { shop } from './shop.js';
 import { starter } from './starter.js';
 import { strip } from './strip.js';
@@ -28,6 +29,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   template,
   packet,
   page,
+  shear,
   shop,
   strip,
   starter,

@@ -1,5 +1,5 @@
 import { frozen } from '@tinwright/core/internal';
-import { type Blank, sameMetal } from '../../stock/blank.js';
+import { type Blank, pieceId, sameMetal } from '../../stock/blank.js';
 import type { Rack } from '../../stock/sheet.js';
 import { lowerBound } from '../bound/lower-bound.js';
 import { worthKeeping } from '../search/offcut.js';
@@ -63,7 +63,7 @@ function planMetal(
     return settings * SETTING + steps.length;
   };
   const found = pack(named.problem, { ...effort, bound, least: rack.leastOffcut, work });
-  const sheets = onSheets(found.sheets);
+  const sheets = numbered(onSheets(found.sheets));
   const [first] = blanks;
   return {
     material: first?.material ?? '',
@@ -76,6 +76,19 @@ function planMetal(
     bound,
     searched: found.steps,
   };
+}
+
+/** Pieces of a part counted as they lie, sheet after sheet: they are all alike. */
+function numbered(sheets: readonly SheetPlan[]): readonly SheetPlan[] {
+  const counts = new Map<string, number>();
+  return sheets.map((sheet) => ({
+    ...sheet,
+    parts: sheet.parts.map((placed) => {
+      const index = counts.get(placed.part) ?? 0;
+      counts.set(placed.part, index + 1);
+      return { ...placed, id: pieceId(placed.part, index) };
+    }),
+  }));
 }
 
 /** Sheets in the order of the rack, the fullest of a kind first. */

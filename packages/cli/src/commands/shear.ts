@@ -1,0 +1,219 @@
+import { join } from 'node:path';
+import { type AnyFamily, JobError, plainNumber, problemText } from '@tinwright/core';
+import type { Progress, ShearEffort, ShearLimits, ShearPlan } from '@tinwright/cutting';
+import type { DimsName } from '@tinwright/paper';
+import type { Language } from '@tinwright/words';
+import { type Host, many, paint, table } from '../console.js';
+import { EXIT, type ExitCode, refuse, WriteError, writing } from '../failure.js';
+import { cutRackText } from '../offcut-text.js';
+import { type OpenRack, openRack, rackOf } from '../open-rack.js';
+import { openShop } from '../open-shop.js';
+import { type JobBlanks, openBlanks } from '../shear-blanks.js';
+import { sizeText } from '../size-text.js';
+import { spareFile } from '../spare-file.js';
+import { type AnyCommand, command, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
+
+interface Options {
+  readonly job: readonly string[];
+  readonly rack?: string;
+  readonly shop?: string;
+  readonly out: string;
+  readonly seed: string;
+  readonly steps?: string;
+  readonly seconds?: string;
+  readonly 'keep-offcuts': boolean;
+  readonly paper?: string;
+  readonly dims?: DimsName;
+  readonly lang: Language;
+  readonly json: boolean;
+}
+
+const MOST_STEPS = 100_000_000;
+const MOST_SECONDS = 86_400;
+const LARGEST_SEED = 2 ** 31;
+
+export const shear: AnyCommand = command<Options>({
+  verb: 'shear',
+  argument: { name: 'job', describe: 'job file, - for standard input', needed: true, several: true },
+  summary: 'plan the cuts from sheets and offcuts to blanks, of one job or several',
+  options: {
+    rack: { type: 'string', describe: 'file of sheets and offcuts; the sheets of the shop without' },
+    shop: SHOP_OPTION,
+    out: { type: 'string', default: 'shear', describe: 'folder to write, replaced as a whole' },
+    seed: { type: 'string', default: '1', describe: 'another number searches in another order' },
+    steps: { type: 'string', describe: 'steps of the search at most; a second takes about 150,000' },
+    seconds: { type: 'string', describe: 'time for the search at most; plans then differ by machine' },
+    'keep-offcuts': {
+      type: 'boolean',
+      default: false,
+      describe: 'take what is cut out of the rack file and put the offcuts in',
+    },
+    paper: PAPER_OPTION,
+    dims: DIMS_OPTION,
+    lang: { type: 'string', choices: ['en', 'de'], default: 'en', describe: 'language of the pages' },
+    json: JSON_OPTION,
+  },
+  examples: [
+    ['$0 shear carrier.yaml --rack rack.yaml --out shear', 'diagrams, cuts in order, cut list'],
+    ['$0 shear carrier.yaml bins.yaml --rack rack.yaml --keep-offcuts', 'two jobs from the same sheets'],
+  ],
+  run,
+});
+
+async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
+  const { json, rack: file } = options;
+  const no = (message: string) => refuse(host, json, 'usage', 'shear', message);
+  const effort = await effortOf(options);
+  if (typeof effort === 'string') return no(effort);
+  if (options['keep-offcuts'] && file === undefined) return no('--keep-offcuts is for --rack FILE');
+  const jobs = await openBlanks(host, options.job, json, families, options.shop);
+  if ('exit' in jobs) return jobs.exit;
+  const opened = await stockFor(jobs, options, host);
+  if ('exit' in opened) return opened.exit;
+  const limits = limitsOf(jobs);
+  const { planShear, stockProblems, verifyShearPlan } = await import('@tinwright/cutting');
+  const units = jobs.plans[0]?.job.units ?? 'mm';
+  const problems = stockProblems(jobs.blanks, opened.rack, limits.length, units);
+  if (problems.length > 0) return refused(host, json, new JobError(problems));
+  const plans = planShear(jobs.blanks, opened.rack, limits, effort);
+  const flaws = plans.flatMap((plan) => {
+    const own = jobs.blanks.filter((b) => b.material === plan.material && b.thickness === plan.thickness);
+    return verifyShearPlan(plan, own, limits);
+  });
+  const [flaw] = flaws;
+  if (flaw !== undefined) throw new Error(`a shear plan with ${flaw.code}: ${flaw.what}`);
+  const failed = await writing(host, json, () => write(options, jobs, opened, plans));
+  if (failed !== EXIT.done) return failed;
+  tell(host, options, plans, units);
+  return plans.some((p) => p.missing.length > 0) ? EXIT.findings : EXIT.done;
+}
+
+/** Steps and seed as they were given, or a sentence about what cannot be. */
+async function effortOf({ seed, steps, seconds }: Options): Promise<ShearEffort | string> {
+  const { SHEAR_EFFORT } = await import('@tinwright/cutting');
+  const whole = (name: string, text: string, most: number) => {
+    const n = Number(text);
+    const fine = /^\d+$/.test(text) && n <= most;
+    return fine ? n : `--${name}: ${text} given, a whole number from 0 to ${most} allowed`;
+  };
+  const read = [
+    whole('seed', seed, LARGEST_SEED),
+    steps === undefined ? SHEAR_EFFORT.steps.sheets : whole('steps', steps, MOST_STEPS),
+  ];
+  const wrong = read.find((v) => typeof v === 'string');
+  if (typeof wrong === 'string') return wrong;
+  const [own, most] = read as [number, number];
+  const time = seconds === undefined ? Number.POSITIVE_INFINITY : Number(seconds);
+  if (!(time >= 0) || (time > MOST_SECONDS && seconds !== undefined))
+    return `--seconds: ${seconds} given, 0 to ${MOST_SECONDS} allowed`;
+  const offcut = Math.min(most, SHEAR_EFFORT.steps.offcut);
+  const neat = Math.min(most, SHEAR_EFFORT.steps.neat);
+  return { seed: own, steps: { sheets: most, offcut, neat }, enough: within(time) };
+}
+
+/** Shares of the time after which each goal gives way to the next. */
+const SHARES = { sheets: 0.7, offcut: 0.85, neat: 1 } as const;
+
+function within(seconds: number): (at: Progress) => boolean {
+  const start = Date.now();
+  return ({ stage }) => (Date.now() - start) / 1000 >= seconds * SHARES[stage];
+}
+
+async function stockFor(
+  { blanks, shop }: JobBlanks,
+  { rack, json }: Options,
+  host: Host,
+): Promise<OpenRack | { readonly exit: ExitCode }> {
+  if (rack !== undefined) return openRack(host, rack, json);
+  const { sameMetal } = await import('@tinwright/cutting');
+  const metals = blanks.filter((b, i) => blanks.findIndex((a) => sameMetal(a, b)) === i);
+  if (shop !== null) return rackOf(shop, metals);
+  const opened = await openShop(host, undefined, json);
+  return 'exit' in opened ? opened : rackOf(opened.shop, metals);
+}
+
+function limitsOf({ shop }: JobBlanks): ShearLimits {
+  const far = Number.POSITIVE_INFINITY;
+  const machine = shop?.shear ?? null;
+  return { length: machine?.length ?? far, stop: machine?.rearStop ?? far };
+}
+
+function refused(host: Host, json: boolean, { problems }: JobError): ExitCode {
+  if (json) host.out(`${JSON.stringify({ problems: problems.map((p) => ({ ...p, path: '' })) }, null, 2)}\n`);
+  else for (const p of problems) host.err(`shear: ${problemText(p)}\n`);
+  return EXIT.unreadable;
+}
+
+/** The set, and the rack file changed with it or not at all. */
+async function write(
+  { rack: file, out, paper, dims, lang, 'keep-offcuts': keep }: Options,
+  { plans: jobs, parts }: JobBlanks,
+  { bytes }: OpenRack,
+  plans: readonly ShearPlan[],
+): Promise<void> {
+  const [{ shearFiles }, { changeFile, writeSet }] = await Promise.all([
+    import('@tinwright/paper'),
+    import('../files.js'),
+  ]);
+  const units = jobs[0]?.job.units ?? 'mm';
+  const job = jobs
+    .map((j) => j.job.name)
+    .filter((n) => n !== '')
+    .join(', ');
+  const files = await shearFiles(
+    plans,
+    parts,
+    { job, units, paper: paper ?? (units === 'in' ? 'letter' : 'A4'), dims: dims ?? units, language: lang },
+    spareFile,
+  );
+  if (!keep || file === undefined || bytes === null) return writeSet(out, files);
+  await changeFile(file, async (content) => {
+    if (Buffer.compare(content, bytes) !== 0)
+      throw new WriteError(file, 'was changed while the cuts were planned. Run again. Nothing was changed');
+    await writeSet(out, files);
+    return cutRackText(new TextDecoder().decode(content), plans, job === '' ? 'cut' : job);
+  });
+}
+
+function tell(host: Host, { out, json }: Options, plans: readonly ShearPlan[], units: 'mm' | 'in'): void {
+  const sheets = plans.flatMap((p) => p.sheets);
+  const area = (list: readonly { readonly w: number; readonly h: number }[]) =>
+    list.reduce((sum, { w, h }) => sum + w * h, 0);
+  const whole = sheets.reduce((sum, { stock }) => sum + stock.x * stock.y, 0);
+  const used = sheets.reduce((sum, s) => sum + area(s.parts), 0);
+  const kept = sheets.reduce((sum, s) => sum + area(s.offcuts), 0);
+  const sum = (of: (p: ShearPlan) => number) => plans.reduce((t, p) => t + of(p), 0);
+  const share = (a: number) => (whole === 0 ? 0 : Number((a / whole).toFixed(4)));
+  const missing = plans.flatMap((p) => p.missing);
+  const answer = {
+    sheets: sheets.length,
+    used: share(used),
+    offcuts: share(kept),
+    waste: share(whole - used - kept),
+    cuts: sum((p) => p.steps.length),
+    settings: sum((p) => p.settings),
+    cost: sum((p) => p.cost),
+    bound: sum((p) => p.bound),
+    missing,
+  };
+  if (json) {
+    host.out(`${JSON.stringify({ out, ...answer }, null, 2)}\n`);
+    return;
+  }
+  const percent = (v: number) => `${plainNumber(v * 100, 1)} %`;
+  const rows = sheets.map(({ stock, parts, offcuts: [largest] }, i) => [
+    paint(host, 'bold', `sheet ${i + 1}`),
+    stock.name,
+    many(parts.length, 'blank'),
+    `${percent(area(parts) / (stock.x * stock.y))} used`,
+    largest === undefined
+      ? 'no offcut'
+      : `offcut ${sizeText(largest.w, units)} x ${sizeText(largest.h, units)} ${units}`,
+  ]);
+  host.out(table(rows));
+  host.out(
+    `${many(answer.cuts, 'cut')} with ${many(answer.settings, 'setting')} of the stop. Open ${join(out, 'shear.pdf')}.\n`,
+  );
+  for (const { part, count } of missing) host.out(`No sheet was left for ${count} x ${part}.\n`);
+}

@@ -1,0 +1,94 @@
+import { PROGRAM, type Unit } from '@tinwright/core';
+import type { ShearPlan } from '@tinwright/cutting';
+import { cutListCsv, type ListedPart, type OutFile, shearJson } from '@tinwright/files';
+import type { Language } from '@tinwright/words';
+import { heightOf } from './packet/drawing-figure.js';
+import { moved, type Page } from './page/page.js';
+import { PAPERS } from './page/paper.js';
+import { isPlain, type Typeface, typeface } from './page/typeface.js';
+import { pagesPdf } from './pdf/write.js';
+import { type DimsName, dimsOf } from './plan/dims.js';
+import type { SpareFile } from './plan-files.js';
+import { firstNumbers, type ShearPrint, shearPages, shearWords } from './shear/shear-pages.js';
+import { sheetFigure } from './shear/sheet-figure.js';
+import { pageSvg } from './svg/page.js';
+
+/** How the files of a shear plan are written. */
+export interface ShearFilesOptions {
+  readonly job: string;
+  readonly units: Unit;
+  readonly paper: string;
+  readonly dims: DimsName;
+  readonly language: Language;
+}
+
+const LETTERS = 2.5; // mm
+/** mm of a diagram by itself */
+const ALONE = { width: 267, height: 180, margin: 5 };
+
+/**
+ * The files of shear plans: `shear.json` for programs, `cutlist.csv`, `shear.pdf` to work from, each sheet by itself as
+ * SVG, and the list of them.
+ */
+export async function shearFiles(
+  plans: readonly ShearPlan[],
+  parts: readonly ListedPart[],
+  options: ShearFilesOptions,
+  spare: SpareFile | null = null,
+): Promise<readonly OutFile[]> {
+  let print = printOf(options, typeface());
+  let pages = shearPages(plans, print);
+  if (spare !== null && !pages.every(plain)) {
+    const { spareFont } = await import('./page/spare-font.js'); // only here: the library takes its time to load
+    print = printOf(options, typeface(spareFont(await spare())));
+    pages = shearPages(plans, print);
+  }
+  const { language } = options;
+  const title = shearWords(language).title(options.job);
+  const files: readonly OutFile[] = [
+    { path: 'shear.json', content: shearJson(plans) },
+    { path: 'cutlist.csv', content: cutListCsv(plans, parts, options.units) },
+    { path: 'shear.pdf', content: await pagesPdf(pages, { title, language, face: print.setting.face }) },
+    ...diagrams(plans, print).map((page, i) => ({
+      path: `diagrams/sheet-${i + 1}.svg`,
+      content: pageSvg(page, language),
+    })),
+  ];
+  const list = { format: 1, program: PROGRAM.mark, files: files.map((f) => f.path) };
+  return [...files, { path: 'shear-files.json', content: `${JSON.stringify(list, null, 2)}\n` }];
+}
+
+function printOf({ job, paper, dims, language }: ShearFilesOptions, face: Typeface): ShearPrint {
+  const [a4] = PAPERS;
+  const found = PAPERS.find((p) => p.name === paper) ?? a4;
+  if (found === undefined) throw new RangeError('no paper');
+  return { job, paper: found, dims: dimsOf(dims), language, setting: { face, height: LETTERS } };
+}
+
+/** Every sheet on a page of its own, no frame, as large as it needs. */
+function diagrams(plans: readonly ShearPlan[], { language, dims, setting }: ShearPrint): readonly Page[] {
+  const words = shearWords(language);
+  const numbers = firstNumbers(plans);
+  return plans.flatMap((plan, p) =>
+    plan.sheets.map((sheet, index): Page => {
+      const number = (numbers[p] as number) + index;
+      const picture = { plan: sheet, number, steps: plan.steps, index };
+      const figure = sheetFigure(picture, [ALONE.width, ALONE.height], words, dims, setting);
+      const { min, max } = figure.box;
+      return {
+        title: figure.alt,
+        width: max[0] - min[0] + 2 * ALONE.margin,
+        height: heightOf(figure) + 2 * ALONE.margin,
+        blocks: [
+          {
+            alt: figure.alt,
+            items: moved(figure.items, [ALONE.margin - min[0], ALONE.margin - min[1]]),
+          },
+        ],
+      };
+    }),
+  );
+}
+
+const plain = ({ blocks }: Page): boolean =>
+  blocks.every((b) => b.items.every((i) => i.kind !== 'words' || isPlain(i.text)));

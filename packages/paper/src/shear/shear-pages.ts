@@ -1,0 +1,101 @@
+import type { ShearPlan } from '@tinwright/cutting';
+import type { Language } from '@tinwright/words';
+import { heightOf, hung } from '../packet/drawing-figure.js';
+import { LANGUAGES } from '../packet/languages.js';
+import type { Flowing } from '../page/flow.js';
+import type { Page } from '../page/page.js';
+import type { Paper } from '../page/paper.js';
+import { setSheets } from '../page/set-sheets.js';
+import { sheetOf } from '../page/sheet.js';
+import { headingStrip, type Setting } from '../page/table.js';
+import type { Dims } from '../plan/dims.js';
+import { SHEAR_ENGLISH } from './english.js';
+import { SHEAR_GERMAN } from './german.js';
+import { sheetFigure } from './sheet-figure.js';
+import { sheetTable } from './sheet-table.js';
+import { stepTable } from './step-table.js';
+import type { ShearWords } from './words.js';
+
+/** mm of paper a diagram may be high */
+const HIGHEST = 110;
+
+/** How a shear plan is printed. */
+export interface ShearPrint {
+  readonly job: string;
+  readonly paper: Paper;
+  readonly dims: Dims;
+  readonly language: Language;
+  readonly setting: Setting;
+}
+
+/** Words of a shear plan. */
+export function shearWords(language: Language): ShearWords {
+  return { en: SHEAR_ENGLISH, de: SHEAR_GERMAN }[language];
+}
+
+/** Number of the first sheet of each plan, counted through all of them from 1. */
+export function firstNumbers(plans: readonly ShearPlan[]): readonly number[] {
+  return plans.map((_, i) => 1 + plans.slice(0, i).reduce((sum, p) => sum + p.sheets.length, 0));
+}
+
+/** Everything a shear plan says, to set in columns: sheets, diagrams, cuts in order, a plan after the other. */
+export function shearPassages(plans: readonly ShearPlan[], print: ShearPrint): readonly Flowing[] {
+  const { dims, setting } = print;
+  const words = shearWords(print.language);
+  const numbers = firstNumbers(plans);
+  return plans.flatMap((plan, p) => {
+    const first = numbers[p] as number;
+    return [
+      sheetTable(plan, first, words, dims, setting),
+      ...plan.sheets.map((_, i) => diagram(plan, i, first, print)),
+      stepTable(plan, first, words, dims, setting),
+    ];
+  });
+}
+
+function diagram(plan: ShearPlan, index: number, first: number, print: ShearPrint): Flowing {
+  const { dims, setting } = print;
+  const words = shearWords(print.language);
+  const sheet = plan.sheets[index];
+  if (sheet === undefined) throw new RangeError(`no sheet ${index}`);
+  const number = first + index;
+  return (width) => {
+    const picture = { plan: sheet, number, steps: plan.steps, index };
+    const figure = sheetFigure(picture, [width - 4, HIGHEST], words, dims, setting);
+    return {
+      alt: null,
+      heading: headingStrip(`${capital(words.sheet(number))}: ${sheet.stock.name}`, setting),
+      head: null,
+      rows: [{ height: heightOf(figure) + 1, items: hung(figure, width), alt: figure.alt }],
+    };
+  };
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A shear plan on sheets of paper. */
+export function shearPages(plans: readonly ShearPlan[], print: ShearPrint): readonly Page[] {
+  const words = shearWords(print.language);
+  const { plans: said } = LANGUAGES[print.language];
+  const name = words.title(print.job);
+  return setSheets({
+    name,
+    title: {
+      caution: said.cautionShort,
+      name,
+      what: '',
+      job: '',
+      date: '',
+      stock: '',
+      make: '',
+      sizes: '',
+      bar: null,
+      widest: { sheet: said.sheet(88, 88), scale: '' },
+    },
+    first: null,
+    rest: sheetOf(print.paper, 'portrait'),
+    passages: shearPassages(plans, print),
+    setting: print.setting,
+    sheet: said.sheet,
+  });
+}
