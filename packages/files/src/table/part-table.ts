@@ -5,7 +5,7 @@ import { flatDrawing } from '../sheets/flat.js';
 import { toSvg } from '../svg/write.js';
 import { inInches } from './in-inches.js';
 import { simpleCurves } from './simple-curves.js';
-import type { TableStyle } from './style.js';
+import { TABLE_STYLE, type TableStyle } from './style.js';
 
 /** What of a part its cut file says. */
 export type TablePart = Pick<PartPlan, 'flat' | 'name'> & Partial<Pick<PartPlan, 'quantity' | 'material'>>;
@@ -37,12 +37,12 @@ export function tableDxf(drawing: Drawing, style: TableStyle): string {
 }
 
 /** The cut file of one part. */
-export function partDxf(part: TablePart, style: TableStyle): string {
+export function partDxf(part: TablePart, style: TableStyle = TABLE_STYLE): string {
   return tableDxf(partDrawing(part, style), style);
 }
 
 /** The same to look at; an SVG says its unit, so that is no line of its note. */
-export function partSvg(part: TablePart, style: TableStyle): string {
+export function partSvg(part: TablePart, style: TableStyle = TABLE_STYLE): string {
   return toSvg(partDrawing(part, { ...style, form: 'r2000' }));
 }
 
