@@ -104,8 +104,6 @@ export interface PartView extends Quick {
   readonly sizes: readonly { readonly name: string; readonly value: number }[];
   /** Its parameters in mm and degrees, defaults filled in. */
   readonly params: unknown;
-  /** Its picture as SVG, for those whose browser draws nothing in space. */
-  readonly picture: string;
 }
 
 /** Something a maker should know. */
@@ -189,6 +187,8 @@ export interface Answers {
     | { readonly problems: readonly ProblemView[] };
   readonly files: readonly FileView[];
   readonly prints: readonly string[];
+  /** A part's picture, or the object's where it is null, as SVG: for browsers that draw nothing in space. */
+  readonly picture: string | null;
 }
 
 /** What each question takes. */
@@ -215,6 +215,7 @@ export interface Asks {
     readonly language: 'en' | 'de';
   };
   readonly prints: { readonly data: unknown; readonly language: 'en' | 'de' };
+  readonly picture: { readonly data: unknown; readonly part: string | null };
 }
 
 /** A question on its way. */

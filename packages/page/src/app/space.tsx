@@ -9,8 +9,8 @@ interface Props {
   readonly pieces: readonly Piece[];
   /** Changes when the view should frame what it shows anew. */
   readonly frame: string;
-  /** What stands in where the browser draws nothing in space. */
-  readonly instead: string;
+  /** Part whose picture stands in where the browser draws nothing in space; null for the object. */
+  readonly instead: string | null;
   readonly onPoint: (under: { readonly piece: string; readonly id: string } | null) => void;
 }
 
@@ -57,19 +57,7 @@ export function Space({ state, label, pieces, frame, instead, onPoint }: Props):
   }, [pieces, frame]);
   const lit = state.lit.value;
   useEffect(() => view.current?.light(lit), [lit, pieces]);
-  if (!works)
-    return (
-      <>
-        <p>{words.noSpace}</p>
-        {/* our own writer's text: names in it are escaped */}
-        <div
-          class="drawing"
-          role="img"
-          aria-label={label}
-          dangerouslySetInnerHTML={{ __html: bare(instead) }}
-        />
-      </>
-    );
+  if (!works) return <Picture state={state} label={label} part={instead} />;
   return (
     <canvas
       ref={canvas}
@@ -84,6 +72,33 @@ export function Space({ state, label, pieces, frame, instead, onPoint }: Props):
       }}
       {...fingers(down.current, view, onPoint)}
     />
+  );
+}
+
+/** The files' own picture, for those whose browser draws nothing in space. */
+function Picture({ state, label, part }: { state: State; label: string; part: string | null }): JSX.Element {
+  const [svg, setSvg] = useState<string | null>(null);
+  const data = state.data.value;
+  useEffect(() => {
+    let wanted = true;
+    void state.engine.ask('picture', { data, part }).then((found) => {
+      if (wanted && found !== null) setSvg(found);
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [data, part, state]);
+  return (
+    <>
+      <p>{state.words.value.noSpace}</p>
+      {/* our own writer's text: names in it are escaped */}
+      <div
+        class="drawing"
+        role="img"
+        aria-label={label}
+        dangerouslySetInnerHTML={{ __html: bare(svg ?? '<svg/>') }}
+      />
+    </>
   );
 }
 

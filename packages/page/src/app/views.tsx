@@ -37,7 +37,7 @@ export function Views({ state }: { state: State }): JSX.Element {
           label={words.formed}
           pieces={alone.value}
           frame={state.part.value?.name ?? ''}
-          instead={state.part.value?.picture ?? ''}
+          instead={state.chosen.value}
           onPoint={(under) => {
             state.lit.value = under?.id ?? null;
           }}
@@ -53,7 +53,7 @@ export function Views({ state }: { state: State }): JSX.Element {
             label={words.object}
             pieces={whole.value}
             frame={object.map((o) => o.piece).join()}
-            instead=""
+            instead={null}
             onPoint={(under) => {
               const part = object.find((o) => o.piece === under?.piece)?.part;
               if (under === null || part === undefined || parts.length === 0) return;

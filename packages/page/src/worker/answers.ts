@@ -4,7 +4,7 @@ import { familyView } from './fields.js';
 import { FORMATS, filesFor, printed } from './files.js';
 import { orderView, stageView } from './order.js';
 import { attempt, orProblems, type Planner, planner } from './plans.js';
-import { jobView } from './views.js';
+import { jobView, pictureOf } from './views.js';
 
 type Answering = { readonly [K in keyof Asks]: (ask: Asks[K]) => Answers[K] | Promise<Answers[K]> };
 
@@ -31,6 +31,10 @@ export function answering(): (message: Pick<Message, 'kind' | 'ask'>) => unknown
     files: (ask) => {
       const plan = attempt(() => plans.plan(ask.data));
       return plan === null ? [] : filesFor(plan, ask);
+    },
+    picture: ({ data, part }) => {
+      const plan = attempt(() => plans.plan(data));
+      return plan === null ? null : pictureOf(plan, part);
     },
     prints: ({ data, language }) => attempt(() => printed(data, language)) ?? [],
   };

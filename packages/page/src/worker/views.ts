@@ -1,5 +1,5 @@
 import { explainBlank, type FlatPattern, type JobPlan, type PartPlan, type Pose } from '@tinwright/core';
-import { flatDrawing, partPicture, toSvg } from '@tinwright/files';
+import { assemblyPicture, flatDrawing, partPicture, toSvg } from '@tinwright/files';
 import { DEFAULT_SHOP, jobFindings } from '@tinwright/shop';
 import { type Language, tellFindings } from '@tinwright/words';
 import type { BlankView, FindingView, FlatView, JobView, PartView, Quick } from '../protocol.js';
@@ -56,8 +56,15 @@ function findingViews(plan: JobPlan, language: Language): readonly FindingView[]
   );
 }
 
+/** A part or the object as the files' own picture. */
+export function pictureOf({ job, parts, assembly }: JobPlan, name: string | null): string | null {
+  const part = parts.find((p) => p.name === name);
+  if (part !== undefined) return toSvg(partPicture(part.name, part));
+  return assembly === null ? null : toSvg(assemblyPicture(job.name, assembly));
+}
+
 function partView(plan: PartPlan): PartView {
-  const { name, family, quantity, mass, flat, sheet, params } = plan;
+  const { family, quantity, mass, flat, sheet, params } = plan;
   return {
     ...quickView(plan),
     family: family.name,
@@ -66,7 +73,6 @@ function partView(plan: PartPlan): PartView {
     area: flat.area,
     sizes: family.derived(params, sheet).map((d) => ({ name: d.name, value: d.value })),
     params,
-    picture: toSvg(partPicture(name, plan)),
   };
 }
 
