@@ -225,7 +225,7 @@ await withJobPage({ folder, job: JOB }, async (page, { file, first }) => {
   await units(page);
   await hostile(page, file);
 });
-await withJobPage({ folder, job: JOB }, (page) => random(page, Number(edits)));
+if (edits !== '0') await withJobPage({ folder, job: JOB }, (page) => random(page, Number(edits)));
 await withJobPage(
   {
     folder,

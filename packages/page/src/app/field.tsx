@@ -93,7 +93,7 @@ export function Single(props: SingleProps): JSX.Element {
       <span id={`${id}-about`} class="about">
         {locked ? words.locked : rangeText(state, field)}
       </span>
-      {problems.length === 0 ? null : (
+      {problems.length === 0 && !state.mends.value.has(key) ? null : (
         <span id={`${id}-wrong`} class="wrong" role="alert">
           {problems.map((p) => (
             <span key={p.message}>

@@ -28,7 +28,8 @@ export function Sizes({ state }: { state: State }): JSX.Element {
   const data = state.data.value as { parts?: readonly PartData[]; stock?: object; bending?: object } | null;
   const parts = Array.isArray(data?.parts) ? data.parts : [];
   const catalogue = state.catalogue.value;
-  if (data === null || catalogue === null) return <p aria-busy="true">…</p>;
+  if (data === null) return <Elsewhere state={state} />;
+  if (catalogue === null) return <p aria-busy="true">…</p>;
   const materials = catalogue.materials.map((m) => m.name);
   const open = state.content.locked.length === 0;
   return (

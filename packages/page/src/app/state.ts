@@ -62,6 +62,7 @@ interface History {
 }
 
 const MOST_UNDO = 200;
+const MOST_MENDS = 3; // places a size that works is looked for at
 const SETTLED = 250; // ms without a change before what takes long is begun
 
 /** The page's state with its actions. */
@@ -85,6 +86,7 @@ export function pageState(engine: Engine, content: PageContent): State {
   const language = signal(content.language);
   const said = signal('');
   let asking = false;
+  let touched: Path | null = null;
   let later: ReturnType<typeof setTimeout> | undefined;
   const failed = (fault: unknown) => {
     said.value = `${PAGE[language.value].fault} ${fault instanceof Error ? fault.message : fault}`;
@@ -92,7 +94,6 @@ export function pageState(engine: Engine, content: PageContent): State {
 
   /** Ask for the job as it now is; changes that come meanwhile are asked for together, after it. */
   const ask = async (): Promise<void> => {
-    if (asking) return;
     asking = true;
     let asked: unknown;
     let lang = '';
@@ -114,7 +115,6 @@ export function pageState(engine: Engine, content: PageContent): State {
           if (!answer.parts.some((p) => p.name === chosen.value)) chosen.value = answer.parts[0]?.name ?? '';
         });
     }
-    asking = false;
   };
   /** What takes long, once the job has stood for a moment. */
   const settle = (): void => {
@@ -122,28 +122,35 @@ export function pageState(engine: Engine, content: PageContent): State {
     engine.dropLong();
     later = setTimeout(() => void askLong().catch(failed), SETTLED);
   };
-  const askLong = async (): Promise<void> => {
+  const askLong = (): Promise<void> => (problems.value.length > 0 ? askMends() : askOrder());
+  const askMends = async (): Promise<void> => {
     const now = data.value;
-    if (problems.value.length > 0) {
-      for (const { path } of problems.value.slice(0, 3)) {
-        const key = path.join('.');
-        mends.value = new Map([...mends.value, [key, 'looking']]);
-        const found = await engine.askLong('mend', { data: now, path });
-        if (now !== data.value) return;
-        mends.value = new Map([...mends.value, [key, found]]);
-      }
-      return;
+    // first where the change was made: most would rather go back a little than change something else
+    const paths = [...(touched === null ? [] : [touched]), ...problems.value.map((p) => p.path)];
+    for (const path of paths.slice(0, MOST_MENDS)) {
+      const key = path.join('.');
+      if (mends.value.has(key)) continue;
+      mends.value = new Map([...mends.value, [key, 'looking']]);
+      const found = await engine.askLong('mend', { data: now, path });
+      if (now !== data.value) return;
+      mends.value = new Map([...mends.value, [key, found]]);
     }
-    const name = chosen.value;
-    const lang = language.value;
-    const found = await engine.askLong('order', { data: now, part: name, language: lang });
-    if (found !== null && now === data.value && name === chosen.value) order.value = found;
+  };
+  const askOrder = async (): Promise<void> => {
+    const [now, part, lang] = [data.value, chosen.value, language.value];
+    const found = await engine.askLong('order', { data: now, part, language: lang });
+    if (found !== null && now === data.value && part === chosen.value) order.value = found;
     const pages = await engine.askLong('prints', { data: now, language: lang });
     if (pages !== null && now === data.value) prints.value = pages;
   };
   const changed = (): void => {
     mends.value = new Map();
-    void ask().then(settle, failed);
+    if (asking) return;
+    void ask()
+      .finally(() => {
+        asking = false;
+      })
+      .then(settle, failed);
   };
   const goTo = (now: number): void => {
     if (now < 0 || now >= history.value.texts.length) return;
@@ -221,7 +228,10 @@ export function pageState(engine: Engine, content: PageContent): State {
     canUndo: computed(() => history.value.now > 0),
     canRedo: computed(() => history.value.now < history.value.texts.length - 1),
     write,
-    change: (path, value) => write(withChange(text.value, path, value), path.join('.')),
+    change: (path, value) => {
+      touched = path;
+      write(withChange(text.value, path, value), path.join('.'));
+    },
     undo: () => goTo(history.value.now - 1),
     redo: () => goTo(history.value.now + 1),
     choose,
