@@ -86,6 +86,18 @@ test('a corner tab lies inside the neighbouring wall, the gap from it, below its
   expect(reach(f, 'tab-north-west', 2)[1]).toBeCloseTo(40 - 9 - 0.3, 9);
 });
 
+test.each([
+  [0, 0.1],
+  [0.1, 0.5],
+  [0.5, 2],
+])('a corner tab with an inside radius of %d mm: %d mm over the base too', (insideRadius, gap) => {
+  const rule = { rule: 'k-factor', k: 0.42, insideRadius };
+  const f = formed({ family: 'open-box', length: 100, width: 80, height: 40, corner: 'tabbed', gap }, rule);
+  const tabs = f.panels.filter((p) => p.id.startsWith('tab-')).map((p) => reach(f, p.id, 2)[0]);
+  expect(tabs).toHaveLength(4);
+  for (const low of tabs) expect(low - f.thickness).toBeGreaterThanOrEqual(gap - 1e-9);
+});
+
 test('returns round a box are mitred, the gap between them', () => {
   const f = formed({ family: 'open-box', length: 100, width: 80, height: 40, flangeReturn: 12, gap: 0.5 });
   const off = (id: string) => corners(f, id).map(([x, y]) => (x - (80 - y)) / Math.SQRT2); // from the 45° line at the north-west

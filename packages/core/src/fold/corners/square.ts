@@ -12,7 +12,15 @@ export function square(gap: number, relief: Relief | null = null): CornerStyle {
     meet: 'butt',
     root: 'straight',
     relief,
-    // a tab lies beside the neighbour on the flat too, where a rule without setback leaves nothing between them
-    cuts: ({ start, edge }) => [{ t: 1, d: 0, c: edge === '' ? Math.max(start, gap) : start }],
+    cuts: ({ start, edge, thickness }) => [
+      { t: 1, d: 0, c: edge === '' ? Math.max(start, roomOfTab(start, thickness, gap)) : start },
+    ],
   };
 }
+
+/**
+ * A tab starts a gap over the host's inside, its bend's tangent line may lie nearer. On the flat it lies beside the
+ * neighbour, where a rule without setback leaves nothing between them: there the gap is enough.
+ */
+const roomOfTab = (start: number, thickness: number, gap: number): number =>
+  start === 0 ? gap : thickness + gap;
