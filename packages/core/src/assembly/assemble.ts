@@ -44,7 +44,7 @@ export function assemble(
     findings: [
       ...open.map((o) => o.finding),
       ...findings,
-      ...fastenerFindings(fastened),
+      ...fastenerFindings(fastened.map((f) => withoutTurn(f, fasteners))),
       ...looseFindings(parts, loose),
       ...unevenFindings(parts, fasteners),
     ],
@@ -76,6 +76,16 @@ export function withParts(assembly: Assembly, parts: readonly AssemblyPart[]): A
     placed: assembly.placed.map(of),
     seated: assembly.seated.map((s) => ({ ...s, from: of(s.from), to: of(s.to) })),
   };
+}
+
+/** Without the remark that its parts turn about its only fastener, where another joint holds the same two pieces. */
+function withoutTurn(joint: Fastened, all: readonly Fastener[]): Fastened {
+  const [own] = joint.fasteners;
+  const pair = own?.on.map((e) => e.piece) ?? [];
+  const held = all.filter((f) => pair.every((p) => f.on.some((e) => e.piece === p)));
+  return held.length <= 1
+    ? joint
+    : { ...joint, remarks: joint.remarks.filter((r) => r.code !== 'joint-turns') };
 }
 
 /** Remarks on joints as findings; what holds for several joints is said once. */

@@ -1,5 +1,6 @@
 import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
+import { COMMON_PRACTICE } from '../errors/source.js';
 import { length3, sub3 } from '../fold/space.js';
 import type { FastenerAsk, FastenerNeeds } from '../joining/fastener.js';
 import { capacity, fieldOf, pointsOn, type Run, runOf, share } from '../joining/layout.js';
@@ -60,6 +61,7 @@ export function spread(seated: Seated, overlaps: readonly Overlap[], by: SpreadB
       ...tightRemarks(overlaps, runs, needs),
       ...(left > 0 ? [leftRemark(left, needs)] : []),
       ...closeRemarks(fasteners, needs, works),
+      ...turnRemarks(fasteners, overlaps, runs, needs),
     ],
   };
 }
@@ -67,6 +69,28 @@ export function spread(seated: Seated, overlaps: readonly Overlap[], by: SpreadB
 /** True for a fastener through one of the two panels of an overlap. */
 const goesThrough = ({ on }: Fastener, { from, to }: Overlap) =>
   on.some((e) => [from, to].some((f) => f.placed.piece === e.piece && f.panel.id === e.panel));
+
+/** Parts that hang on one fastener turn about it. */
+function turnRemarks(
+  [only, ...others]: readonly Fastener[],
+  overlaps: readonly Overlap[],
+  runs: readonly Run[],
+  { pitch, pitchSource }: FastenerNeeds,
+): readonly Remark[] {
+  if (only === undefined || others.length > 0) return [];
+  const at = overlaps.findIndex((o) => goesThrough(only, o));
+  if (at < 0) return [];
+  const { from, to } = overlaps[at] as Overlap;
+  const room = (runs[at] as Run).to - (runs[at] as Run).from;
+  return [
+    remark('joint-turns', 'warning', {
+      value: 1,
+      limit: 2,
+      values: { faces: [from.panel.id, to.panel.id], more: room >= pitch - 1e-6 ? null : pitch - room },
+      source: [...COMMON_PRACTICE, ...pitchSource],
+    }),
+  ];
+}
 
 function tightRemarks(
   overlaps: readonly Overlap[],

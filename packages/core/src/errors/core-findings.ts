@@ -31,6 +31,11 @@ export interface CoreFindings {
     /** Overlap that is missing; null where the places are cut already. */
     readonly more: number | null;
   };
+  readonly 'joint-turns': {
+    readonly faces: readonly [string, string];
+    /** How much longer the overlap would have to be for a second fastener; null where there is room for one. */
+    readonly more: number | null;
+  };
   readonly 'pitch-close': {
     readonly count: number;
     /** Fasteners there is room for; null where the places are cut already. */

@@ -432,3 +432,30 @@ describe('what is told', () => {
     expect(on('grip-west')).toHaveLength(1);
   });
 });
+
+describe('one fastener only', () => {
+  const one = { by: { 'spot-weld': { count: 1 } } };
+
+  test('the parts can turn about it: a warning with what takes a second one', () => {
+    const { told } = fastened({ joints: { 'grip-west': one, 'grip-east': one } });
+    const [found, other] = told('joint-turns');
+    expect(other?.where.joints).toEqual(['grip-east']);
+    expect(found).toMatchObject({ severity: 'warning', value: 1, limit: 2 });
+    expect(spoken(found)?.message).toMatch(
+      /^joint grip-west: .* by one fastener only, and can turn about it$/,
+    );
+    expect(spoken(found)?.fix).toBe('ask for 2');
+  });
+
+  test('a narrow handle: by how much its tab is short of a second weld, and with that it takes two', () => {
+    const narrow = fastened({ handle: { width: 30 } });
+    const [found] = narrow.told('joint-turns');
+    const [, more] = /over each other by ([\d.]+) mm more/.exec(spoken(found)?.fix ?? '') ?? [];
+    expect(Number(more)).toBeGreaterThan(0);
+    expect(fastened({ handle: { width: 30 + Number(more) } }).told('joint-turns')).toEqual([]);
+  });
+
+  test('two or more: nothing', () => {
+    expect(fastened({}).told('joint-turns')).toEqual([]);
+  });
+});

@@ -344,8 +344,8 @@ export const ENGLISH_PACKET: PacketWords = {
       title: `${part}: measure it`,
       lines: [
         sizes.length === 0
-          ? 'Measure it over the outside and fill in the inspection sheet.'
-          : `${bent ? 'Over the outside, in' : 'In'} ${unit}: ${sizes.join(', ')}. Fill in the inspection sheet.${bent ? ' Correct the angles by hand first: most errors are angles.' : ''}`,
+          ? 'Measure it and fill in the inspection sheet.'
+          : `In ${unit}: ${sizes.join(', ')}. Fill in the inspection sheet.${bent ? ' Correct the angles by hand first: most errors are angles.' : ''}`,
       ],
     }),
     measure: (part, { size, own, between, planned }, unit) => ({
@@ -437,6 +437,7 @@ export const ENGLISH_PACKET: PacketWords = {
     heading: (part, quantity) => (quantity === 1 ? part : `${part}, ${quantity} pieces`),
     columns: { size: 'dimension', what: 'measured', nominal: 'nominal', limit: 'tolerance' },
     measured: (n, of) => (of === 1 ? 'found' : `found ${n}`),
+    sides: { inside: 'inside', outside: 'outside', mould: 'to where the outside faces would meet', flat: '' },
     blankX: 'blank, along the bottom edge',
     blankY: 'blank, along the left edge',
     overall: { x: 'overall length', y: 'overall width', z: 'overall height' },
@@ -444,7 +445,7 @@ export const ENGLISH_PACKET: PacketWords = {
     object: 'Put together',
     notes: (cut, bent) => [
       `Cut sizes are held to ISO 2768-1 class ${cut}, bent sizes to class ${bent}: what a hand brake holds (which class that is, and ±2° for angles, from memory).`,
-      'Measure over the outside, at both ends and in the middle; write down the worst. More pieces than columns: copy the sheet.',
+      'Measure outside or inside as the line says, at both ends and in the middle; write down the worst. More pieces than columns: copy the sheet.',
     ],
     sign: 'Checked by, date:',
   },

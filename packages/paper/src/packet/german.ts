@@ -342,8 +342,8 @@ export const GERMAN_PACKET: PacketWords = {
       title: `${part}: messen`,
       lines: [
         sizes.length === 0
-          ? 'Außen messen und das Prüfblatt ausfüllen.'
-          : `${bent ? 'Außen, in' : 'In'} ${unit}: ${sizes.join(', ')}. Das Prüfblatt ausfüllen.${bent ? ' Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.' : ''}`,
+          ? 'Messen und das Prüfblatt ausfüllen.'
+          : `In ${unit}: ${sizes.join(', ')}. Das Prüfblatt ausfüllen.${bent ? ' Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.' : ''}`,
       ],
     }),
     measure: (part, { size, own, between, planned }, unit) => ({
@@ -435,6 +435,12 @@ export const GERMAN_PACKET: PacketWords = {
     heading: (part, quantity) => (quantity === 1 ? part : `${part}, ${quantity} Stück`),
     columns: { size: 'Maß', what: 'gemessen', nominal: 'soll', limit: 'Toleranz' },
     measured: (n, of) => (of === 1 ? 'ist' : `ist ${n}`),
+    sides: {
+      inside: 'innen',
+      outside: 'außen',
+      mould: 'bis dahin, wo sich die Außenseiten träfen',
+      flat: '',
+    },
     blankX: 'Zuschnitt, entlang der unteren Kante',
     blankY: 'Zuschnitt, entlang der linken Kante',
     overall: { x: 'Länge über alles', y: 'Breite über alles', z: 'Höhe über alles' },
@@ -442,7 +448,7 @@ export const GERMAN_PACKET: PacketWords = {
     object: 'Zusammengesetzt',
     notes: (cut, bent) => [
       `Schnittmaße nach ISO 2768-1 Klasse ${cut}, gebogene Maße nach Klasse ${bent}: was eine Abkantbank von Hand hält (welche Klasse das ist, und ±2° für Winkel, aus dem Gedächtnis).`,
-      'Außen messen, an beiden Enden und in der Mitte; den schlechtesten Wert aufschreiben. Mehr Stücke als Spalten: das Blatt kopieren.',
+      'Außen oder innen messen, wie es in der Zeile steht, an beiden Enden und in der Mitte; den schlechtesten Wert aufschreiben. Mehr Stücke als Spalten: das Blatt kopieren.',
     ],
     sign: 'Geprüft von, Datum:',
   },

@@ -11,7 +11,7 @@ import type { Flowing } from '../page/flow.js';
 import { type Cell, notesFlow, type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { bendNumber } from '../plan/features.js';
-import { sizeWords } from '../plan/part-tables.js';
+import { finishedSizes } from './finished-sizes.js';
 import type { PacketKit } from './kit.js';
 import type { PacketWords } from './words.js';
 
@@ -47,9 +47,9 @@ function partTable({ words, plans, dims, setting }: PacketKit, part: PartPlan, c
   const columns = Math.min(MOST, part.quantity);
   const bent = part.flat.bends.length > 0;
   const [x, y] = part.flat.blank.max;
-  const finished: readonly Row[] = part.part.asked.map(({ name, value }) => ({
+  const finished: readonly Row[] = finishedSizes(part, plans).map(({ name, what, value, side }) => ({
     name,
-    what: sizeWords(part, name, plans),
+    what: [...(what === '' ? [] : [what]), ...(w.sides[side] === '' ? [] : [w.sides[side]])].join('; '),
     value,
     of: bent ? classes.bent : classes.cut,
   }));

@@ -2,6 +2,7 @@ import type { Finding, PartPlan } from '@tinwright/core';
 import type { JointWork, Operation } from '@tinwright/shop';
 import { bendFacts } from './bend-facts.js';
 import { isTold } from './cautions.js';
+import { finishedSizes } from './finished-sizes.js';
 import { type PacketKit, thicknessText } from './kit.js';
 import type { JointFacts, StepWords } from './words.js';
 
@@ -55,7 +56,10 @@ export function stepWords(
       return w.check(
         o.part,
         bent,
-        (part?.part.asked ?? []).map(({ name, value }) => `${name} ${text(value)}`),
+        (part === undefined ? [] : finishedSizes(part, plans)).map(({ name, value, side }) => {
+          const how = words.inspection.sides[side];
+          return `${name} ${text(value)}${how === '' ? '' : ` ${how}`}`;
+        }),
         unit,
       );
     case 'measure':

@@ -1,4 +1,5 @@
 import type { ReasonName, ToolName } from '@tinwright/shop';
+import type { SizeSide } from './finished-sizes.js';
 
 /** Cautions there are; which of them apply is the job's business. */
 export type CautionName =
@@ -224,6 +225,8 @@ export interface PacketWords {
     readonly heading: (part: string, quantity: number) => string;
     readonly columns: Readonly<Record<'size' | 'what' | 'nominal' | 'limit', string>>;
     readonly measured: (n: number, of: number) => string;
+    /** Between which faces a size is measured. */
+    readonly sides: Readonly<Record<SizeSide, string>>;
     readonly blankX: string;
     readonly blankY: string;
     readonly overall: Readonly<Record<'x' | 'y' | 'z', string>>;

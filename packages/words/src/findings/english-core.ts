@@ -64,6 +64,13 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
     aim: ({ more }, t) =>
       more === null ? CUT : `make them overlap by ${t.least(more)} more, or take a smaller fastener`,
   },
+  'joint-turns': {
+    message: ({ faces: [a, b] }) => `${a} hangs on ${b} by one fastener only, and can turn about it`,
+    aim: ({ faces: [a, b], more }, t) =>
+      more === null
+        ? 'ask for 2'
+        : `make ${a} and ${b} lie over each other by ${t.least(more)} more: two then fit`,
+  },
   'pitch-close': {
     message: ({ count, value, limit }, t) =>
       `two of its ${count} fasteners stand ${t.size(value)} apart, ${t.least(limit)} at least`,

@@ -66,6 +66,13 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
         ? CUT
         : `${t.least(more)} mehr überlappen lassen oder ein kleineres Verbindungsmittel nehmen`,
   },
+  'joint-turns': {
+    message: ({ faces: [a, b] }) => `${a} hängt an ${b} nur an einer Verbindung und kann sich darum drehen`,
+    aim: ({ faces: [a, b], more }, t) =>
+      more === null
+        ? '2 verlangen'
+        : `${a} und ${b} um ${t.least(more)} mehr überlappen lassen: dann passen zwei`,
+  },
   'pitch-close': {
     message: ({ count, value, limit }, t) =>
       `zwei der ${count} Verbindungen stehen ${t.size(value)} auseinander, mindestens ${t.least(limit)}`,

@@ -1,0 +1,36 @@
+import { measuredBox, type PartPlan } from '@tinwright/core';
+import { sizeWords } from '../plan/part-tables.js';
+import type { PlanWords } from '../plan/words.js';
+
+/** Between which faces a finished size is measured. */
+export type SizeSide = 'inside' | 'outside' | 'mould' | 'flat';
+
+/** A finished size to inspect. mm */
+export interface FinishedSize {
+  readonly name: string;
+  readonly what: string;
+  /** As the part will be, whatever it was laid out for. */
+  readonly value: number;
+  readonly side: SizeSide;
+}
+
+const AXES = { x: 0, y: 1, z: 2 } as const;
+
+/** The finished sizes of a part: measured on the formed part between the faces each names, not taken from the job. */
+export function finishedSizes(
+  { part, formed, flat, family }: PartPlan,
+  plans: PlanWords,
+): readonly FinishedSize[] {
+  return part.asked.map(({ name, axis, over }) => {
+    const { min, max } = measuredBox(formed, over);
+    const side =
+      typeof over === 'object' && 'between' in over
+        ? 'inside'
+        : typeof over === 'object' && 'moulds' in over
+          ? 'mould'
+          : flat.bends.length === 0
+            ? 'flat'
+            : 'outside';
+    return { name, what: sizeWords({ family }, name, plans), value: max[AXES[axis]] - min[AXES[axis]], side };
+  });
+}
