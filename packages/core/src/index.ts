@@ -206,6 +206,7 @@ export {
   loopLength,
   reach,
   type Segment,
+  segmentLength,
   segments,
   type Vertex,
 } from './plane/loop.js';

@@ -1,5 +1,7 @@
 // The only door of @tinwright/cutting. Names, no `export *`.
 
+export { type Contour, type CutRemark, type CutStyle, LEAD_LENGTH } from './kerf/contour.js';
+export { cutSheet, type SheetCuts } from './kerf/cut-sheet.js';
 export { offsetLoop } from './kerf/offset-loop.js';
 export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';
 export type { Bench } from './nest/fill.js';

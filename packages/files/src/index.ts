@@ -16,6 +16,8 @@ export {
 } from './layers.js';
 export { toMakerModel } from './maker/to-maker-model.js';
 export { manifestOf, manifestText, type PartFiles } from './manifest.js';
+export { type CutNest, cutNest, nestFiles, nestJson } from './nest/nest-files.js';
+export { type NestFlat, sheetDrawing } from './nest/sheet-drawing.js';
 export type { OutFile } from './out-file.js';
 export { pictureFiles, viewFiles } from './picture-files.js';
 export { sequenceEntry } from './sequence-entry.js';

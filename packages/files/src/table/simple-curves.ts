@@ -12,7 +12,8 @@ export function simpleCurves(drawing: Drawing): Drawing {
 
 const runsOf = (loop: Loop): readonly Shape[] => segments(loop).map(runOf);
 
-function runOf(s: Segment): Shape {
+/** A side as a line or an arc. */
+export function runOf(s: Segment): Shape {
   if (!isArc(s)) return { kind: 'line', from: s.from, to: s.to };
   const { centre, radius, start, sweep } = arcOf(s);
   const degrees = (radians: number) => ((((radians * 180) / Math.PI) % 360) + 360) % 360;

@@ -1,0 +1,44 @@
+import type { Loop, Point, Segment } from '@tinwright/core';
+
+/** How a table cuts. mm. */
+export interface CutStyle {
+  /** Width of the cut; 0 where the controller compensates by itself. */
+  readonly kerf: number;
+  readonly lead: 'line' | 'arc' | 'none';
+  /** Length of ways in; ways out take a third. Shorter where there is no room. */
+  readonly leadLength: number;
+  /** Micro-joints an outline keeps, and how wide each is. */
+  readonly ties: number;
+  readonly tieWidth: number;
+}
+
+/** A cut all the way round, compensated: a hole counter-clockwise, an outline clockwise. */
+export interface Contour {
+  /** Id of the piece. */
+  readonly piece: string;
+  readonly kind: 'hole' | 'outline';
+  /** Starts where the way in ends. */
+  readonly loop: Loop;
+  readonly leadIn: Segment | null;
+  readonly leadOut: Segment | null;
+  /** Where the cut stops and goes on, to keep a micro-joint. */
+  readonly ties: readonly (readonly [Point, Point])[];
+}
+
+/** Something to know about a cut; place on the sheet, mm. */
+export interface CutRemark {
+  readonly code: 'slot-closes' | 'hole-closes' | 'lead-short' | 'lead-none';
+  readonly piece: string;
+  readonly at: Point;
+  readonly value: number;
+  readonly limit: number;
+}
+
+/**
+ * Ways in of usual length, mm: plasma in thin sheet 3 to 6, laser 1 to 3 (from memory, no table was reached: an
+ * estimate). They start in the scrap (cutters' manuals).
+ */
+export const LEAD_LENGTH: Readonly<Record<'plasma' | 'laser', number>> = Object.freeze({
+  plasma: 4,
+  laser: 2,
+});

@@ -1,0 +1,160 @@
+import {
+  contains,
+  corner,
+  distanceToLoop,
+  isArc,
+  type Loop,
+  loopArea,
+  type Point,
+  type Segment,
+  segments,
+} from '@tinwright/core';
+import type { NestPart } from '../nest/ask.js';
+import type { NestedSheet, NestPiece } from '../nest/result.js';
+import { reversed } from '../outline/around.js';
+import type { Contour, CutRemark, CutStyle } from './contour.js';
+import { startOf } from './lead.js';
+import { offsetLoop } from './offset-loop.js';
+import { inOrder } from './order.js';
+import { tiesOf } from './ties.js';
+
+/** The cuts of a sheet in their order, and what to know about them. */
+export interface SheetCuts {
+  readonly contours: readonly Contour[];
+  readonly remarks: readonly CutRemark[];
+}
+
+/** A cut before it has a beginning: what it should go round, and how it goes. */
+interface Raw {
+  readonly piece: string;
+  readonly kind: Contour['kind'];
+  readonly drawn: Loop;
+  readonly path: Loop;
+}
+
+/**
+ * What the torch does on a sheet: every cut moved half a kerf off its line to the side of the scrap, outlines clockwise
+ * and holes counter-clockwise so that the square side of the cut stays on the part (a college course's slides), ways in
+ * and out on the scrap, pieces in the holes of others first, holes before outlines, then the nearest next.
+ */
+export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: CutStyle): SheetCuts {
+  const made = sheet.pieces.map((piece) => rawCuts(piece, partOf(parts, piece), style.kerf));
+  const raws = inOrder(made.flatMap((m) => m.raws));
+  const edge = edgeOf(sheet);
+  const begun = raws.map((raw) => {
+    const others = raws.filter((r) => r !== raw).map((r) => r.drawn);
+    const free = (p: Point) => onScrap(p, raw, others, edge, style.kerf);
+    const start = startOf(raw.path, style, free);
+    const ties = raw.kind === 'outline' ? tiesOf(start.loop, style.ties, style.tieWidth) : [];
+    const { loop, leadIn, leadOut, length } = start;
+    return { contour: { piece: raw.piece, kind: raw.kind, loop, leadIn, leadOut, ties }, length };
+  });
+  const short = begun.flatMap(({ contour, length }): readonly CutRemark[] => {
+    if (style.lead === 'none' || length === style.leadLength) return [];
+    const at = (contour.loop[0] as Loop[number]).at;
+    return [
+      {
+        code: length === 0 ? 'lead-none' : 'lead-short',
+        piece: contour.piece,
+        at,
+        value: length,
+        limit: style.leadLength,
+      },
+    ];
+  });
+  return { contours: begun.map((b) => b.contour), remarks: [...made.flatMap((m) => m.remarks), ...short] };
+}
+
+function partOf(parts: readonly NestPart[], { part, id }: NestPiece): NestPart {
+  const found = parts.find((p) => p.part === part);
+  if (found === undefined) throw new RangeError(`piece ${id}: no part "${part}" among those nested`);
+  return found;
+}
+
+function rawCuts(
+  piece: NestPiece,
+  part: NestPart,
+  kerf: number,
+): { raws: readonly Raw[]; remarks: readonly CutRemark[] } {
+  const [a, b, c, d, e, f] = piece.matrix;
+  const laid = (loop: Loop): Loop =>
+    loop.map(({ at: [x, y], bulge }) => ({ at: [a * x + c * y + e, b * x + d * y + f], bulge }));
+  const remarks: CutRemark[] = [];
+  const raws: Raw[] = [];
+  const add = (kind: Raw['kind'], loop: Loop, by: number) => {
+    const drawn = laid(loop);
+    const paths = offsetLoop(drawn, by).filter((p) => loopArea(p) > 0);
+    const path = paths.reduce<Loop | undefined>(
+      (best, p) => (best === undefined || loopArea(p) > loopArea(best) ? p : best),
+      undefined,
+    );
+    if (path === undefined)
+      remarks.push({
+        code: 'hole-closes',
+        piece: piece.id,
+        at: (drawn[0] as Loop[number]).at,
+        value: widthOf(drawn),
+        limit: kerf,
+      });
+    else raws.push({ piece: piece.id, kind, drawn, path: kind === 'outline' ? reversed(path) : path });
+    const missed = path && unreached(drawn, path, Math.abs(by));
+    if (missed)
+      remarks.push({
+        code: 'slot-closes',
+        piece: piece.id,
+        at: missed,
+        value: 2 * distanceToLoop(missed, path),
+        limit: kerf,
+      });
+  };
+  for (const hole of part.holes) add('hole', hole, -kerf / 2);
+  add('outline', part.outline, kerf / 2);
+  return { raws, remarks };
+}
+
+/** A corner of a drawn line that a torch cannot come near: much further from its path than a sharp corner leaves. */
+function unreached(drawn: Loop, path: Loop, by: number): Point | undefined {
+  return drawn.map((v) => v.at).find((p) => by > 0 && distanceToLoop(p, path) > 3 * by);
+}
+
+/** The lesser extent of a hole, mm. */
+function widthOf(loop: Loop): number {
+  const xs = loop.map((v) => v.at[0]);
+  const ys = loop.map((v) => v.at[1]);
+  return Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
+}
+
+function edgeOf({ stock }: NestedSheet): Loop {
+  const corners = stock.outline ?? [
+    [0, 0],
+    [stock.x, 0],
+    [stock.x, stock.y],
+    [0, stock.y],
+  ];
+  return corners.map(([x, y]) => corner(x, y));
+}
+
+/** Scrap on this side of a cut: inside a hole, outside an outline, and no other line nearer than the cut is wide. */
+function onScrap(p: Point, raw: Raw, others: readonly Loop[], edge: Loop, kerf: number): boolean {
+  if (contains(raw.drawn, p) !== (raw.kind === 'hole') || !contains(edge, p)) return false;
+  const near = Math.max(kerf, 0.5);
+  return distanceToLoop(p, raw.drawn) > kerf / 2 && others.every((o) => !nearLoop(p, o, near));
+}
+
+/** Is a point nearer to a loop's line than that? Boxes first. */
+function nearLoop(p: Point, loop: Loop, near: number): boolean {
+  return segments(loop).some((s) => inBox(p, s, near)) && distanceToLoop(p, loop) < near;
+}
+
+function inBox([x, y]: Point, s: Segment, near: number): boolean {
+  const bow = isArc(s)
+    ? Math.hypot(s.to[0] - s.from[0], s.to[1] - s.from[1]) * Math.max(1, Math.abs(s.bulge))
+    : 0;
+  const far = near + bow;
+  return (
+    x > Math.min(s.from[0], s.to[0]) - far &&
+    x < Math.max(s.from[0], s.to[0]) + far &&
+    y > Math.min(s.from[1], s.to[1]) - far &&
+    y < Math.max(s.from[1], s.to[1]) + far
+  );
+}

@@ -1,0 +1,66 @@
+import { PROGRAM } from '@tinwright/core';
+import { type CutStyle, cutSheet, type Nest, type NestPart, type SheetCuts } from '@tinwright/cutting';
+import type { OutFile } from '../out-file.js';
+import { toSvg } from '../svg/write.js';
+import { tableDxf } from '../table/part-table.js';
+import type { TableStyle } from '../table/style.js';
+import { type NestFlat, sheetDrawing } from './sheet-drawing.js';
+
+/** A nest with its cuts, sheet by sheet. */
+export interface CutNest {
+  readonly nest: Nest;
+  readonly cuts: readonly SheetCuts[];
+}
+
+/** Everything `tinwright nest` writes: a DXF to cut and an SVG to look at for every sheet, and `nest.json`, last. */
+export function nestFiles(
+  { nest, cuts }: CutNest,
+  flats: readonly NestFlat[],
+  style: TableStyle,
+): readonly OutFile[] {
+  const files = nest.sheets.flatMap((sheet, i): readonly OutFile[] => {
+    const own = cuts[i] as SheetCuts;
+    const path = `nests/${fileName(sheet.name)}`;
+    return [
+      { path: `${path}.dxf`, content: tableDxf(sheetDrawing(sheet, own, flats, style, 'cut'), style) },
+      { path: `${path}.svg`, content: toSvg(sheetDrawing(sheet, own, flats, style, 'look-at')) },
+    ];
+  });
+  const list = nestJson(
+    nest,
+    files.map((f) => f.path),
+  );
+  return [...files, { path: 'nest.json', content: `${JSON.stringify(list, null, 2)}\n` }];
+}
+
+/** The cuts of every sheet of a nest. */
+export function cutNest(nest: Nest, parts: readonly NestPart[], style: CutStyle): CutNest {
+  return { nest, cuts: nest.sheets.map((sheet) => cutSheet(sheet, parts, style)) };
+}
+
+/** The nest as a program reads it: flat coordinates come onto the sheet by the matrix `[a, b, c, d, e, f]`. */
+export function nestJson(nest: Nest, files: readonly string[]): Readonly<Record<string, unknown>> {
+  return {
+    format: 1,
+    program: `${PROGRAM.name} ${PROGRAM.version}`,
+    spacing: nest.spacing,
+    edge: nest.edge,
+    kerf: nest.kerf,
+    sheets: nest.sheets.map(({ name, stock, pieces, density, usedTo }) => ({
+      name,
+      stock: stock.name,
+      material: stock.material,
+      thickness: stock.thickness,
+      x: stock.x,
+      y: stock.y,
+      ...(stock.outline === null ? {} : { outline: stock.outline }),
+      density,
+      usedTo,
+      pieces,
+    })),
+    missing: nest.missing,
+    files,
+  };
+}
+
+const fileName = (name: string): string => name.replaceAll(/[^\p{L}\p{N}._-]+/gu, '-');
