@@ -7,6 +7,7 @@ import { families } from './families.js';
 import { gauges } from './gauges.js';
 import { make } from './make.js';
 import { materials } from './materials.js';
+import { nest } from './nest.js';
 import { order } from './order.js';
 import { packet } from './packet.js';
 import { page } from './page.js';
@@ -30,6 +31,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   packet,
   page,
   shear,
+  nest,
   shop,
   strip,
   starter,
