@@ -7,7 +7,7 @@ import { build } from 'esbuild';
 const cli = join(dirname(fileURLToPath(import.meta.url)), '..', 'packages', 'cli', 'dist');
 rmSync(join(cli, 'bin'), { recursive: true, force: true });
 await build({
-  entryPoints: [join(cli, 'main.js')],
+  entryPoints: [join(cli, 'main.js'), join(cli, 'nest-lane.js')], // the second runs on threads
   outdir: join(cli, 'bin'),
   bundle: true,
   splitting: true, // what only some verbs need stays apart

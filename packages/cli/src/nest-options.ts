@@ -21,8 +21,14 @@ export interface NestOptions {
 /** Options of `nest`, those of the files aside. */
 export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   spacing: { type: 'string', describe: 'least distance between parts; 5 mm without' },
-  edge: { type: 'string', describe: 'least distance to the edge of the sheet, beyond its trim; the kerf without' },
-  kerf: { type: 'string', describe: 'width of the cut that paths make up for; that of the rack without, 0 for none' },
+  edge: {
+    type: 'string',
+    describe: 'least distance to the edge of the sheet, beyond its trim; the kerf without',
+  },
+  kerf: {
+    type: 'string',
+    describe: 'width of the cut that paths make up for; that of the rack without, 0 for none',
+  },
   turns: {
     type: 'string',
     default: 'quarter',
@@ -35,7 +41,11 @@ export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   'tie-width': { type: 'string', describe: 'width of each; 0.5 mm without' },
   lanes: { type: 'string', default: '2', describe: 'searches side by side; the best counts' },
   seed: { type: 'string', default: '1', describe: 'another number searches in another order' },
-  moves: { type: 'string', default: '20000', describe: 'moves of parts each search makes; a second takes about 10000' },
+  moves: {
+    type: 'string',
+    default: '20000',
+    describe: 'moves of parts each search makes; a second takes about 10000',
+  },
   seconds: { type: 'string', describe: 'time for each search instead; nests then differ by machine' },
   threads: { type: 'string', describe: 'searches at a time; as many as the machine has cores without' },
 };

@@ -24,7 +24,13 @@ export async function nestOn(
     const layouts = [];
     for (const { problem } of metals) {
       const { moves, seconds } = n;
-      const lanes = Array.from({ length: n.lanes }, (_, k) => ({ problem, seed: n.seed + k, moves, seconds, stop }));
+      const lanes = Array.from({ length: n.lanes }, (_, k) => ({
+        problem,
+        seed: n.seed + k,
+        moves,
+        seconds,
+        stop,
+      }));
       const found = await runLanes(lanes, n.threads, ({ seed, beds }) => {
         if (performance.now() - said < QUIET) return;
         said = performance.now();

@@ -1,7 +1,15 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { type AnyFamily, plainNumber, sayIn, type Unit } from '@tinwright/core';
-import type { CutStyle, Nest, NestAsk, NestMissing, NestPart, SheetCuts } from '@tinwright/cutting';
+import type {
+  CutRemark,
+  CutStyle,
+  Nest,
+  NestAsk,
+  NestMissing,
+  NestPart,
+  SheetCuts,
+} from '@tinwright/cutting';
 import type { NestFlat, TableStyle } from '@tinwright/files';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
@@ -77,7 +85,12 @@ function shapesOf({ plans, blanks }: JobBlanks): { parts: readonly NestPart[]; f
   return { parts, flats: planned.map(({ flat }, i) => ({ part: parts[i]?.part ?? '', flat })) };
 }
 
-function cutStyle(n: NestNumbers, lead: CutStyle['lead'], kerf: number, process: 'plasma' | 'laser'): CutStyle {
+function cutStyle(
+  n: NestNumbers,
+  lead: CutStyle['lead'],
+  kerf: number,
+  process: 'plasma' | 'laser',
+): CutStyle {
   const usual = process === 'laser' ? 2 : 4;
   return { kerf, lead, leadLength: n.leadLength ?? usual, ties: n.ties, tieWidth: n.tieWidth };
 }
@@ -98,7 +111,8 @@ async function write({ out, json }: Options, host: Host, f: Found): Promise<Exit
     import('../files.js'),
   ]);
   const [flaw] = verifyNest(f.found, f.parts);
-  if (flaw !== undefined) throw new Error(`a nest with ${flaw.code} on ${flaw.sheet}: ${flaw.pieces.join(', ')}`);
+  if (flaw !== undefined)
+    throw new Error(`a nest with ${flaw.code} on ${flaw.sheet}: ${flaw.pieces.join(', ')}`);
   const cut = cutNest(f.found, f.parts, f.cut);
   const failed = await writing(host, json, () => writeSet(out, nestFiles(cut, f.flats, f.style)));
   if (failed !== EXIT.done) return failed;
@@ -109,11 +123,17 @@ async function write({ out, json }: Options, host: Host, f: Found): Promise<Exit
   return f.found.missing.length > 0 ? EXIT.findings : EXIT.done;
 }
 
-const NO_KERF = 'The kerf is 0: paths run on the drawn lines, and parts come out smaller unless the table makes up for its cut.';
+const NO_KERF =
+  'The kerf is 0: paths run on the drawn lines, and parts come out smaller unless the table makes up for its cut.';
 
 const answerOf = ({ sheets, missing }: Nest, out: string, remarks: readonly string[]) => ({
   out,
-  sheets: sheets.map((s) => ({ name: s.name, pieces: s.pieces.length, density: Number(s.density.toFixed(4)), usedTo: s.usedTo })),
+  sheets: sheets.map((s) => ({
+    name: s.name,
+    pieces: s.pieces.length,
+    density: Number(s.density.toFixed(4)),
+    usedTo: s.usedTo,
+  })),
   missing,
   remarks,
 });
@@ -140,19 +160,21 @@ const WHY: Readonly<Record<NestMissing['why'], string>> = {
 const missingLines = (missing: readonly NestMissing[]) =>
   missing.map(({ part, count, why }) => `${count} x ${part} not nested: ${WHY[why]}.`);
 
-function remarksOf({ remarks }: SheetCuts, sheet: string, units: Unit): readonly string[] {
-  const say = sayIn(units);
-  return remarks.map(({ code, piece, at, value, limit }) => {
-    const where = `${sheet}, ${piece} at ${at.map((v) => plainNumber(v, 1)).join(', ')} mm`;
-    switch (code) {
-      case 'slot-closes':
-        return `${where}: narrower than the cut of ${say.size(limit)}, the path leaves it out.`;
-      case 'hole-closes':
-        return `${where}: a hole of ${say.size(value)} is not cut, the cut is ${say.size(limit)} wide.`;
-      case 'lead-short':
-        return `${where}: the way in is ${say.size(value)} instead of ${say.size(limit)}.`;
-      case 'lead-none':
-        return `${where}: no room for a way in.`;
-    }
+const remarksOf = ({ remarks }: SheetCuts, sheet: string, units: Unit): readonly string[] =>
+  remarks.map((r) => {
+    const place = r.at.map((v) => plainNumber(v, 1)).join(', ');
+    return `${sheet}, ${r.piece} at ${place} mm: ${saidOf(r, sayIn(units).size)}.`;
   });
+
+function saidOf({ code, value, limit }: CutRemark, size: (mm: number) => string): string {
+  switch (code) {
+    case 'slot-closes':
+      return `narrower than the cut of ${size(limit)}, the path leaves it out`;
+    case 'hole-closes':
+      return `a hole of ${size(value)} is not cut, the cut is ${size(limit)} wide`;
+    case 'lead-short':
+      return `the way in is ${size(value)} instead of ${size(limit)}`;
+    case 'lead-none':
+      return 'no room for a way in';
+  }
 }

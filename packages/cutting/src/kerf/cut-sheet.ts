@@ -44,13 +44,15 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
   const begun = raws.map((raw) => {
     const others = raws.filter((r) => r !== raw).map((r) => r.drawn);
     const free = (p: Point) => onScrap(p, raw, others, edge, style.kerf);
-    const start = startOf(raw.path, style, free);
+    const wanted =
+      raw.kind === 'outline' ? style.leadLength : Math.min(style.leadLength, HOLE_SHARE * widthOf(raw.path));
+    const start = startOf(raw.path, { ...style, leadLength: wanted }, free);
     const ties = raw.kind === 'outline' ? tiesOf(start.loop, style.ties, style.tieWidth) : [];
     const { loop, leadIn, leadOut, length } = start;
-    return { contour: { piece: raw.piece, kind: raw.kind, loop, leadIn, leadOut, ties }, length };
+    return { contour: { piece: raw.piece, kind: raw.kind, loop, leadIn, leadOut, ties }, length, wanted };
   });
-  const short = begun.flatMap(({ contour, length }): readonly CutRemark[] => {
-    if (style.lead === 'none' || length === style.leadLength) return [];
+  const short = begun.flatMap(({ contour, length, wanted }): readonly CutRemark[] => {
+    if (style.lead === 'none' || length === wanted) return [];
     const at = (contour.loop[0] as Loop[number]).at;
     return [
       {
@@ -58,7 +60,7 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
         piece: contour.piece,
         at,
         value: length,
-        limit: style.leadLength,
+        limit: wanted,
       },
     ];
   });
@@ -111,6 +113,9 @@ function rawCuts(
   add('outline', part.outline, kerf / 2);
   return { raws, remarks };
 }
+
+/** Share of a hole's width a way in may have: from its middle at most (from memory: an estimate). */
+const HOLE_SHARE = 0.45;
 
 /** A corner of a drawn line that a torch cannot come near: much further from its path than a sharp corner leaves. */
 function unreached(drawn: Loop, path: Loop, by: number): Point | undefined {

@@ -34,15 +34,12 @@ export function sheetDrawing(
     'WELD-MARK': marks((_, flat, at) =>
       flat.marks.filter((m) => m.hole === null).flatMap((m) => markShapes(at(m.at), style.marks)),
     ),
-    SCRIBE: [],
+    SCRIBE: to === 'look-at' ? [{ kind: 'loop', loop: edgeOf(sheet) }] : [],
     LEAD: cuts.contours.flatMap(({ leadIn, leadOut }) =>
       [leadIn, leadOut].flatMap((s) => (s === null ? [] : [runOf(s)])),
     ),
     CUT: cuts.contours.flatMap(contourShapes),
-    NOTE: [
-      ...(to === 'look-at' ? [{ kind: 'loop', loop: edgeOf(sheet) } as const] : []),
-      ...(style.text === 'off' && to === 'cut' ? [] : marks((piece, flat, at) => [label(piece, flat, at)])),
-    ],
+    NOTE: style.text === 'off' && to === 'cut' ? [] : marks((piece, flat, at) => [label(piece, flat, at)]),
   };
   const layers = LAYERS.map(({ name }): DrawingLayer => ({ name, shapes: holds[name] }))
     .filter((l) => l.shapes.length > 0)
