@@ -80,4 +80,5 @@ def main(folders):
     return 1 if bad or not count else 0
 
 
-sys.exit(main(sys.argv[1:]))
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

@@ -1,0 +1,56 @@
+#!/usr/bin/env python3
+"""Holds a nest against the parts' own cut files with shapely.
+
+audit_nest.py NEST MAKE...   a folder with nest.json, and folders of `make`, called as the jobs nested. Every piece is laid by
+its matrix: pieces keep the spacing, lie on the sheet, and are not mirrored. Prints one line a problem; exit 1 if any.
+"""
+import json, os, sys
+import ezdxf
+from shapely.affinity import affine_transform
+from shapely.geometry import Polygon, box
+from audit import loops
+
+CHORDS = 0.005  # arcs are cut to chords, mm
+
+
+def outlines(folders):
+    found = {}
+    for folder in folders:
+        with open(os.path.join(folder, "job.json")) as f:
+            for part in json.load(f)["parts"]:
+                space = ezdxf.readfile(os.path.join(folder, part["files"]["dxf"])).modelspace()
+                shapes = sorted((Polygon(l) for l in loops(space)), key=lambda p: -p.area)
+                shape = Polygon(shapes[0].exterior.coords, [s.exterior.coords for s in shapes[1:]])
+                found[part["name"]] = shape
+                found[f"{os.path.basename(folder.rstrip('/'))}.{part['name']}"] = shape  # a name two jobs have
+    return found
+
+
+def audit(nest, parts):
+    for sheet in nest["sheets"]:
+        room = Polygon(sheet["outline"]) if "outline" in sheet else box(0, 0, sheet["x"], sheet["y"])
+        laid = []
+        for piece in sheet["pieces"]:
+            a, b, c, d, e, f = piece["matrix"]
+            if abs(a * d - b * c - 1) > 1e-9:
+                yield f"{piece['id']}: mirrored or stretched"
+            shape = affine_transform(parts[piece["part"]], [a, c, b, d, e, f])
+            laid.append((piece["id"], shape))
+            if not room.buffer(1e-6).contains(shape) or room.exterior.distance(shape) < nest["edge"] - CHORDS:
+                yield f"{piece['id']}: off the sheet {sheet['name']}"
+        shapes = [s for _, s in laid]
+        for i, (name, shape) in enumerate(laid):
+            for j in range(i):
+                gap = shape.distance(shapes[j])
+                if gap < nest["spacing"] - CHORDS:
+                    yield f"{name} and {laid[j][0]}: {gap:.3f} mm apart, {nest['spacing']} asked"
+
+
+if __name__ == "__main__":
+    with open(os.path.join(sys.argv[1], "nest.json")) as f:
+        nest = json.load(f)
+    problems = list(audit(nest, outlines(sys.argv[2:])))
+    for p in problems:
+        print(p)
+    print(f"{sum(len(s['pieces']) for s in nest['sheets'])} pieces on {len(nest['sheets'])} sheets, {len(problems)} problems")
+    sys.exit(1 if problems else 0)
