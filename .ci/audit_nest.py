@@ -26,6 +26,14 @@ def outlines(folders):
     return found
 
 
+def files(folder, nest):
+    """The sheets' own files, through the strict loader."""
+    for path in (p for p in nest["files"] if p.endswith(".dxf")):
+        found = ezdxf.readfile(os.path.join(folder, path)).audit()
+        for e in list(found.errors) + list(found.fixes):
+            yield f"{path}: {e.message}"
+
+
 def audit(nest, parts):
     for sheet in nest["sheets"]:
         room = Polygon(sheet["outline"]) if "outline" in sheet else box(0, 0, sheet["x"], sheet["y"])
@@ -49,7 +57,7 @@ def audit(nest, parts):
 if __name__ == "__main__":
     with open(os.path.join(sys.argv[1], "nest.json")) as f:
         nest = json.load(f)
-    problems = list(audit(nest, outlines(sys.argv[2:])))
+    problems = [*files(sys.argv[1], nest), *audit(nest, outlines(sys.argv[2:]))]
     for p in problems:
         print(p)
     print(f"{sum(len(s['pieces']) for s in nest['sheets'])} pieces on {len(nest['sheets'])} sheets, {len(problems)} problems")

@@ -1,0 +1,99 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { tinwright } from '../host.js';
+import { stripJob } from '../jobs.js';
+import { below, jobFile } from '../place.js';
+
+const RACK = `units: mm
+kerf: 1.3
+sheets:
+  - { name: full, material: galvanised-steel, thickness: 1.0, size: [300, 200], count: 2 }
+`;
+
+/** Nest the strip, so many of it, with few moves. */
+async function nest(quantity: number, rack: string, ...options: readonly string[]) {
+  const job = await jobFile(stripJob(['width: 40', `quantity: ${quantity}\n    width: 40`]));
+  const folder = join(job, '..');
+  await writeFile(join(folder, 'rack.yaml'), rack);
+  const out = join(folder, 'nest');
+  const ran = await tinwright(
+    'nest',
+    job,
+    '--rack',
+    join(folder, 'rack.yaml'),
+    '--out',
+    out,
+    '--moves',
+    '200',
+    ...options,
+  );
+  const files = (await below(folder)).filter((f) => f.startsWith('nest/'));
+  const list = files.includes('nest/nest.json')
+    ? JSON.parse(await readFile(join(out, 'nest.json'), 'utf8'))
+    : null;
+  return { ...ran, files, list, into: out };
+}
+
+test('eight strips on one sheet: its DXF and SVG, the list, exit 0', async () => {
+  const { exit, out, files, list } = await nest(8, RACK);
+  expect(exit).toBe(0);
+  expect(files).toEqual(['nest/nest.json', 'nest/nests', 'nest/nests/full-1.dxf', 'nest/nests/full-1.svg']);
+  expect(out).toContain('full-1  8 parts');
+  expect(list).toMatchObject({
+    format: 1,
+    spacing: 5,
+    kerf: 1.3,
+    sheets: [{ name: 'full-1', x: 300, y: 200 }],
+  });
+  expect(list.sheets[0].pieces.map((p: { id: string }) => p.id).toSorted()[0]).toBe('bracket-1');
+  for (const { matrix } of list.sheets[0].pieces) expect(matrix).toHaveLength(6);
+});
+
+test('the same again, byte for byte, whatever the number of threads', async () => {
+  const texts = await Promise.all(
+    ['1', '3'].map(async (threads) => {
+      const { into } = await nest(5, RACK, '--threads', threads);
+      return readFile(join(into, 'nests/full-1.dxf'), 'utf8');
+    }),
+  );
+  expect(texts[0]).toBe(texts[1]);
+});
+
+test('stock short: what fits is written, what is missing is named, exit 1', async () => {
+  const { exit, out, list } = await nest(40, RACK);
+  expect(exit).toBe(1);
+  expect(out).toMatch(/\d+ x bracket not nested: no room was left on the stock\./);
+  expect(list.missing[0].count + list.sheets.flatMap((s: { pieces: unknown[] }) => s.pieces).length).toBe(40);
+});
+
+test('a part larger than every sheet is named, exit 1', async () => {
+  const { exit, out } = await nest(1, RACK.replace('[300, 200]', '[60, 60]'));
+  expect(exit).toBe(1);
+  expect(out).toContain('1 x bracket not nested: larger than every sheet of its metal.');
+});
+
+test('a kerf of 0 is remarked on', async () => {
+  const { exit, out } = await nest(1, RACK, '--kerf', '0');
+  expect(exit).toBe(0);
+  expect(out).toContain('The kerf is 0');
+});
+
+test.each([
+  [['--spacing', '0'], /--spacing: 0 given, 0.1 to 200 mm allowed/],
+  [['--spacing', '-3'], /--spacing/],
+  [['--turns', 'sideways'], /--turns: sideways given; quarter, half, none, free/],
+  [['--lanes', '0'], /--lanes: 0 given, a whole number from 1 to 64/],
+])('%j is refused and nothing is written', async (options, words) => {
+  const { exit, err, files } = await nest(1, RACK, ...options);
+  expect(exit).toBe(2);
+  expect(err).toMatch(words);
+  expect(files).toEqual([]);
+});
+
+test('without a rack nothing can be nested', async () => {
+  const job = await jobFile(stripJob());
+  const { exit, err } = await tinwright('nest', job);
+  expect(exit).toBe(2);
+  expect(err).toContain('--rack FILE is missing');
+});
