@@ -20,6 +20,7 @@ test('there are verbs to test', () => {
     'packet',
     'page',
     'shear',
+  'nest',
     'shop',
     'strip',
     'starter',

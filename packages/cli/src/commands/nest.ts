@@ -31,7 +31,7 @@ interface Options extends TableOptions, NestOptions {
 export const nest: AnyCommand = command<Options>({
   verb: 'nest',
   argument: { name: 'job', describe: 'job file, - for standard input', needed: true, several: true },
-  summary: 'lay true shapes on sheets and offcuts, ready to cut, of one job or several',
+  summary: 'lay true shapes on sheets and offcuts, ready to cut',
   options: {
     rack: { type: 'string', describe: 'file of sheets and offcuts' },
     shop: SHOP_OPTION,
