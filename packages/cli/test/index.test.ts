@@ -20,7 +20,7 @@ test('there are verbs to test', () => {
     'packet',
     'page',
     'shear',
-  'nest',
+    'nest',
     'shop',
     'strip',
     'starter',

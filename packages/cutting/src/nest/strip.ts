@@ -24,7 +24,7 @@ export const STRIP_PLAN: StripPlan = {
   shrink: [0.016, 0.002],
   press: [0.0015, 0.0001],
   patience: { explore: { rounds: 80, strikes: 3 }, press: { rounds: 40, strikes: 2 } },
-  tries: 6,
+  tries: 60,
   looking: LOOKING,
 };
 
