@@ -168,6 +168,8 @@ const remarksOf = ({ remarks }: SheetCuts, sheet: string, units: Unit): readonly
 
 function saidOf({ code, value, limit }: CutRemark, size: (mm: number) => string): string {
   switch (code) {
+    case 'edge-short':
+      return `an edge of ${size(value)} is shorter than the cut of ${size(limit)} is wide, its corners come out round`;
     case 'slot-closes':
       return `narrower than the cut of ${size(limit)}, the path leaves it out`;
     case 'hole-closes':

@@ -27,7 +27,7 @@ export interface Contour {
 
 /** Something to know about a cut; place on the sheet, mm. */
 export interface CutRemark {
-  readonly code: 'slot-closes' | 'hole-closes' | 'lead-short' | 'lead-none';
+  readonly code: 'edge-short' | 'slot-closes' | 'hole-closes' | 'lead-short' | 'lead-none';
   readonly piece: string;
   readonly at: Point;
   readonly value: number;

@@ -7,6 +7,7 @@ import {
   loopArea,
   type Point,
   type Segment,
+  segmentLength,
   segments,
 } from '@tinwright/core';
 import type { NestPart } from '../nest/ask.js';
@@ -64,7 +65,26 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
       },
     ];
   });
-  return { contours: begun.map((b) => b.contour), remarks: [...made.flatMap((m) => m.remarks), ...short] };
+  return {
+    contours: begun.map((b) => b.contour),
+    remarks: [...shortEdges(sheet, parts, style.kerf), ...made.flatMap((m) => m.remarks), ...short],
+  };
+}
+
+/** The shortest edge of each outline that is shorter than the cut is wide, on the first piece of its part. */
+function shortEdges(sheet: NestedSheet, parts: readonly NestPart[], kerf: number): readonly CutRemark[] {
+  const firsts = sheet.pieces.filter((p, i) => sheet.pieces.findIndex((q) => q.part === p.part) === i);
+  return firsts.flatMap((piece): readonly CutRemark[] => {
+    const sides = segments(partOf(parts, piece).outline);
+    const shortest = sides.reduce((a, b) => (segmentLength(b) < segmentLength(a) ? b : a));
+    const value = segmentLength(shortest);
+    if (value >= kerf) return [];
+    const [a, b, c, d, e, f] = piece.matrix;
+    const [x, y] = shortest.from;
+    return [
+      { code: 'edge-short', piece: piece.id, at: [a * x + c * y + e, b * x + d * y + f], value, limit: kerf },
+    ];
+  });
 }
 
 function partOf(parts: readonly NestPart[], { part, id }: NestPiece): NestPart {

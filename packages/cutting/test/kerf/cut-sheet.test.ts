@@ -87,6 +87,11 @@ test('what a cut is too wide for is named: a slot that closes, a hole that is go
     { seeds: [1], moves: 10 },
   );
   const { remarks, contours } = cutSheet(one.sheets[0] as NestedSheet, parts, STYLE);
-  expect(remarks.map((r) => r.code).toSorted()).toEqual(['hole-closes', 'slot-closes']);
+  expect(remarks.map((r) => r.code).toSorted()).toEqual(['edge-short', 'hole-closes', 'slot-closes']);
+  expect(remarks.find((r) => r.code === 'edge-short')).toMatchObject({
+    piece: 'comb-1',
+    value: 1,
+    limit: 1.5,
+  });
   expect(contours.map((c) => c.kind)).toEqual(['outline']);
 });
