@@ -3,7 +3,7 @@ import type { BendStep, ToolGroup } from '@tinwright/shop';
 
 const ACTIONS = {
   bend: 'bend',
-  fold: 'fold the hem past',
+  fold: 'fold the hem as far as the leaf goes',
   close: 'close the hem flat',
   roll: 'roll round the wire',
 } as const;
@@ -30,7 +30,7 @@ function setting(step: BendStep, say: Say): readonly string[] {
   return [
     ...(setAngle === null ? [] : [`set to ${degrees(setAngle)}`]),
     ...(tools === null ? [] : [`${machine === 'press' ? 'tools' : 'fingers'} ${toolWords(tools, say)}`]),
-    ...(setBack === null || step.action === 'close' ? [] : [`fingers back ${say.size(setBack)}`]),
+    ...(setBack === null || step.action === 'close' ? [] : [`set-back ${say.size(setBack)}`]),
     ...(stopDistance === null
       ? []
       : [`rear stop ${say.size(tenth(stopDistance))} behind the nose, ${touchWords(step)}`]),

@@ -48,7 +48,7 @@ async function run(
     if (fits.length > 0) host.out(`${table(fitTable(host, fits, read.units))}\n`);
     for (const line of findingLines(host, findings, read.units)) host.out(`${line}\n`);
     const pieces = parts.reduce((s, p) => s + p.quantity, 0);
-    const count = findings.length === 0 ? 'nothing to note' : `${findings.length} to note`;
+    const count = findings.length === 0 ? 'nothing to note' : many(findings.length, 'finding');
     host.out(`${many(parts.length, 'part')}, ${many(pieces, 'piece')}: ${count}.\n`);
   }
   return worst(findings) === 'error' ? EXIT.findings : EXIT.done;

@@ -50,7 +50,7 @@ async function run(
     host.out(`${JSON.stringify({ shop: inShop.shop.name, parts, batch: inShop.batch }, null, 2)}\n`);
   } else {
     host.out(
-      `In ${inShop.shop.name === '' ? 'the shop' : inShop.shop.name}. Tools stand where they are said to along the line, seen from the front.\n\n`,
+      `In ${inShop.shop.name === '' ? 'the shop' : inShop.shop.name}. Where tools stand is measured along the bend line from its left end, seen from the front.\n\n`,
     );
     for (const s of sequences) host.out(`${await sequenceText(host, s, say)}\n`);
     if (sequences.filter((s) => s.steps.length > 0).length > 1) host.out(batchText(inShop.batch));

@@ -20,7 +20,7 @@ test('a tight radius is a warning: told with limit, fix and source, exit 0', asy
   expect(out).toMatch(/^warning bracket: inside radius 0\.5 mm .* 1 mm is the least/);
   expect(out).toContain('fix: bend to 1 mm inside');
   expect(out).toContain('DIN 6935');
-  expect(out).toMatch(/1 to note\.\n$/);
+  expect(out).toMatch(/1 finding\.\n$/);
 });
 
 test('--json gives the findings, and no fits where nothing is joined', async () => {

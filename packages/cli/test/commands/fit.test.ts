@@ -68,7 +68,7 @@ describe('parts that do not fit', () => {
     expect({ exit, err }).toEqual({ exit: 1, err: '' });
     expect(out).toMatch(/^error handle: joint grip-east: .* the parts run 1 mm into each other$/m);
     expect(out).toMatch(/^error handle: end-2\.plate and .* are in the same place, 1 mm deep$/m);
-    expect(out).toMatch(/2 to note\.\n$/);
+    expect(out).toMatch(/2 findings\.\n$/);
   });
 
   test('make writes the files of such a job and says so; with --strict it does not', async () => {

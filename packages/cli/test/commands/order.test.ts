@@ -51,7 +51,9 @@ describe('the carrier in the default shop', () => {
   test('as text: a line for every operation, what is held and set, and all parts together', async () => {
     const { out } = await tinwright('order', await jobFile(CARRIER));
     expect(out).toMatch(/^body: 8 operations, \d+ min \d+ s a piece; no order takes less$/m);
-    expect(out).toMatch(/^ {2}1 +brake +hem-north +fold the hem past; .* held; marked face up; set to 127°/m);
+    expect(out).toMatch(
+      /^ {2}1 +brake +hem-north +fold the hem as far as the leaf goes; .* held; marked face up; set to 127°/m,
+    );
     expect(out).toMatch(/^ {2}7 +brake +(north|south) +bend 90°; base held; .*fingers .* mm from/m);
     expect(out).toMatch(/vise +tab-west +bend 90° by hand in a vise; tab-west in the jaws/);
     expect(out).toMatch(/^end: nothing to bend$/m);

@@ -1,6 +1,6 @@
 /** The known word most like `word`: one it begins, or one a slip of the pen away; null when none is near. */
 export function nearest(word: string, known: readonly string[]): string | null {
-  const lower = word.toLowerCase();
+  const lower = here(word.toLowerCase());
   const begun = known.filter((k) => lower.length > 1 && k.toLowerCase().startsWith(lower));
   const limit = Math.ceil(word.length / 2);
   // words that differ in length by more are not near; so a very long word costs nothing
@@ -10,6 +10,16 @@ export function nearest(word: string, known: readonly string[]): string | null {
     .toSorted((a, b) => a.d - b.d)[0];
   return best !== undefined && (begun.length > 0 || best.d <= limit) ? best.k : null;
 }
+
+/** Spellings and units that are written differently elsewhere, as they are written here. */
+const ELSEWHERE: readonly (readonly [RegExp, string])[] = [
+  [/^inch(es)?$/, 'in'],
+  [/^millimet(er|re)s?$/, 'mm'],
+  [/aluminum/, 'aluminium'],
+  [/galvanized/, 'galvanised'],
+];
+
+const here = (word: string): string => ELSEWHERE.reduce((w, [from, to]) => w.replace(from, to), word);
 
 /** Letters put in, left out or replaced between two words, the least number that makes one the other (Levenshtein 1966). */
 export function slips(a: string, b: string): number {

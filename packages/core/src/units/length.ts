@@ -37,6 +37,12 @@ export function parseLength(value: number | string, unit: Unit): ParsedLength {
   if (text === '') return refuse(`an empty text is not a length; ${EXAMPLES}`);
   if (text.length > LONGEST) return refuse(`"${text.slice(0, 20)}…" is too long for a length; ${EXAMPLES}`);
   if (/\d,\d/.test(text)) return refuse(`"${text}" is not a length (it has a comma); ${EXAMPLES}`);
+  const gauge = /^(?:gauge\s*|#)?(\d{1,2})\s*(?:ga|gauge)?$/i.exec(text);
+  if (gauge !== null && /ga|#/i.test(text))
+    return refuse(`"${text}" is a gauge, not a length; write gauge: ${gauge[1]} in place of the thickness`);
+  const improper = /(\d+)[\s-]+(\d+)\/(\d+)/.exec(text);
+  if (improper !== null && Number(improper[3]) > 0 && Number(improper[2]) >= Number(improper[3]))
+    return refuse(`"${text}" has a fraction of 1 or more after a whole number; ${meant(improper)}`);
   const parts = quantities(plain(text));
   if (parts === null) return refuse(`"${text}" is not a length; ${EXAMPLES}`);
   const [first, second] = parts as readonly [Quantity, Quantity?];
@@ -51,10 +57,26 @@ export function parseLength(value: number | string, unit: Unit): ParsedLength {
 
 const refuse = (why: string): ParsedLength => ({ ok: false, why });
 
-/** Small letters, straight marks, vulgar fractions written out. */
+/** A whole number and a fraction that is none, put right: `12 1/4` for `11 10/8`. */
+function meant([, whole, top, bottom]: readonly (string | undefined)[]): string {
+  const [w, t, b] = [Number(whole), Number(top), Number(bottom)];
+  const common = (x: number, y: number): number => (y === 0 ? x : common(y, x % y));
+  const [rest, by] = [t % b, common(t % b, b)];
+  return `write ${w + Math.floor(t / b)}${rest === 0 ? '' : ` ${rest / by}/${b / by}`} if that is meant`;
+}
+
+const WORDS: readonly (readonly [RegExp, string])[] = [
+  [/(?:millimet(?:er|re)s?)/g, 'mm'],
+  [/(?:centimet(?:er|re)s?)/g, 'cm'],
+  [/(?:inch(?:es)?)/g, 'in'],
+  [/(?:feet|foot)/g, 'ft'],
+];
+
+/** Small letters, straight marks, vulgar fractions written out, units by their short names, a doubled mark once. */
 function plain(text: string): string {
   const spelled = text.replace(VULGAR, (c) => ` ${c.normalize('NFKD').replace('\u2044', '/')}`);
-  return spelled.toLowerCase().replace(/[″”]/g, '"').replace(/[′’]/g, "'").trim();
+  const marks = spelled.toLowerCase().replace(/[″”]/g, '"').replace(/[′’]/g, "'").replace(/""$/, '"');
+  return WORDS.reduce((t, [word, unit]) => t.replace(word, unit), marks).trim();
 }
 
 interface Quantity {

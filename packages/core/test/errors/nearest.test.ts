@@ -58,3 +58,11 @@ test('a suggestion: the near word first, then all that are known', () => {
 test('a suggestion for a word like none: only what is known', () => {
   expect(suggestion('quantity', ['hem', 'gap'])).toBe('Known: hem, gap');
 });
+
+test.each([
+  ['inches', ['mm', 'in'], 'in'],
+  ['galvanized', ['mild-steel', 'galvanised-steel'], 'galvanised-steel'],
+  ['aluminum-5052', ['aluminium-5052-h32', 'copper'], 'aluminium-5052-h32'],
+])('%s, as it is written elsewhere: the word meant', (word, known, meant) => {
+  expect(nearest(word, known)).toBe(meant);
+});

@@ -105,7 +105,6 @@ test.each([
   ['junk after the number', '12x'],
   ['a unit with a letter too many', '5 mmm'],
   ['an unknown unit', '5 yd'],
-  ['a spelled-out unit', '5 inches'],
   ['a decimal comma', '12,5 mm'],
   ['an exponent', '1e3'],
   ['a unit alone', 'mm'],
@@ -179,4 +178,26 @@ test.each([
   [`${' '.repeat(50)}5 mm`, 5],
 ])('%s, as people also write it: read', (text, expected) => {
   expect(mm(text, 'mm')).toBeCloseTo(expected, 9);
+});
+
+test.each([
+  ['11 5/8""', 295.275],
+  ['5\'-3"', 1600.2],
+  ['3 inches', 76.2],
+  ['1 foot 2 inches', 355.6],
+  ['12 millimeters', 12],
+])('%s, as people write it: %d mm', (text, mm) => {
+  const read = parseLength(text, 'mm');
+  expect(read.ok && read.mm).toBeCloseTo(mm, 6);
+});
+
+test('a fraction of 1 or more after a whole number: refused with what it would be', () => {
+  expect(parseLength('11 10/8', 'in')).toMatchObject({
+    ok: false,
+    why: expect.stringContaining('write 12 1/4'),
+  });
+});
+
+test.each(['22ga', '22 gauge', '#22'])('%s: a gauge is no length, and where it goes is told', (text) => {
+  expect(parseLength(text, 'in')).toMatchObject({ ok: false, why: expect.stringContaining('gauge: 22') });
 });

@@ -90,7 +90,7 @@ export const ENGLISH_PACKET: PacketWords = {
       ].join(' '),
   },
   cautions: {
-    columns: { where: 'where', what: 'what can hurt, and what to do (and who says so)' },
+    columns: { where: 'where', what: 'what can hurt, and what to do (source)' },
     all: {
       edges: {
         where: 'cut edges',

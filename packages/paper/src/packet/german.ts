@@ -88,7 +88,7 @@ export const GERMAN_PACKET: PacketWords = {
       ].join(' '),
   },
   cautions: {
-    columns: { where: 'wo', what: 'was verletzen kann, und was zu tun ist (und wer es sagt)' },
+    columns: { where: 'wo', what: 'was verletzen kann, und was zu tun ist (Quelle)' },
     all: {
       edges: {
         where: 'Schnittkanten',
