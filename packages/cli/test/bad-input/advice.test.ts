@@ -1,4 +1,4 @@
-import { type AnyFamily, FAMILIES } from '@tinwright/core';
+import { type AnyFamily, declaredAt, FAMILIES, sizesIn, withValue } from '@tinwright/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tinwrightReading } from '../host.js';
@@ -81,12 +81,13 @@ test('in a job in inches a size is advised in inches, rounded so that it passes 
 type Values = Readonly<Record<string, unknown>>;
 
 /** The example with every length taken times a factor of its own. */
-function stretched(values: unknown, factor: () => number, per: number, key = ''): unknown {
-  if (typeof values === 'number')
-    return key === 'angles' ? values : Math.round((values * factor() * 1e4) / per) / 1e4;
-  if (Array.isArray(values)) return values.map((v) => stretched(v, factor, per, key));
-  if (typeof values !== 'object' || values === null) return values;
-  return Object.fromEntries(Object.entries(values).map(([k, v]) => [k, stretched(v, factor, per, k)]));
+function stretched({ values, describe }: AnyFamily, factor: () => number, per: number): unknown {
+  return sizesIn(describe.example)
+    .filter(({ path }) => declaredAt(values, path)?.unit === 'mm')
+    .reduce<unknown>(
+      (params, { path, given }) => withValue(params, path, Math.round((given * factor() * 1e4) / per) / 1e4),
+      describe.example,
+    );
 }
 
 /** A copy with the value at `hem.length` or `legs[1]` replaced. */
@@ -118,7 +119,7 @@ describe.each([
       await fc.assert(
         fc.asyncProperty(factors, async (list) => {
           let next = 0;
-          const values = stretched(family.describe.example, () => list[next++ % list.length] as number, per);
+          const values = stretched(family, () => list[next++ % list.length] as number, per);
           for (const line of await complaints(partJob(name, values as object, head))) {
             const [, path] = /^(\S+): .*Use /.exec(line) ?? [];
             if (path === undefined || !USE.test(line)) continue;

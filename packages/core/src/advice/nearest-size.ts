@@ -28,8 +28,12 @@ export interface Found {
 /** The step sizes are printed in: a hundredth of a millimetre, a thousandth of an inch. mm */
 export const stepOf = (unit: Unit): number => (unit === 'mm' ? 0.01 : 0.0254);
 
-const DOWN = [0.98, 0.9, 0.75, 0.5, 0.3, 0.1, 0.03, 0.01, 0.001];
-const UP = [1.02, 1.1, 1.3, 1.6, 2, 3, 5, 10, 30, 100, 1000, 10_000];
+// close enough that sizes between two limits a half apart are not stepped over
+const DOWN = [
+  0.98, 0.9, 0.75, 0.6, 0.5, 0.4, 0.3, 0.22, 0.16, 0.12, 0.09, 0.065, 0.05, 0.035, 0.025, 0.018, 0.012, 0.008,
+  0.003, 0.001,
+];
+const UP = [1.02, 1.1, 1.3, 1.6, 2, 2.6, 3.5, 5, 7, 10, 14, 20, 30, 50, 100, 300, 1000, 10_000];
 const FLAT = 1e-9; // room that does not grow by more leads nowhere
 
 /**

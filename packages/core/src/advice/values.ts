@@ -34,6 +34,6 @@ export function valueAt(data: unknown, path: Path): unknown {
 export function withValue(data: unknown, [step, ...rest]: Path, value: unknown): unknown {
   if (step === undefined) return value;
   if (Array.isArray(data)) return data.map((d: unknown, i) => (i === step ? withValue(d, rest, value) : d));
-  const group = data as Record<string | number, unknown>;
-  return { ...group, [step]: withValue(group[step], rest, value) };
+  const group = data as Record<string | number, unknown> | undefined; // left out, it is made
+  return { ...group, [step]: withValue(group?.[step], rest, value) };
 }

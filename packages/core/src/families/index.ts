@@ -1,5 +1,6 @@
 import { frozen } from '../units/frozen.js';
 import { bentStrip } from './bent-strip/build.js';
+import { bracket } from './bracket/build.js';
 import { divider } from './divider/build.js';
 import type { AnyFamily } from './family.js';
 import { flaredPan } from './flared-pan/build.js';
@@ -20,5 +21,6 @@ export const FAMILIES: readonly AnyFamily[] = frozen([
   lid,
   divider,
   flaredPan,
+  bracket,
   bentStrip,
 ]);

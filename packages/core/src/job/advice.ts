@@ -53,7 +53,7 @@ export function withAdvice(
     if (own !== null)
       return { ...refusal, fix: (say) => `Use ${say.size(own.found)} or ${wordFor(own.bound)}` };
     const best = refusals.length === 1 ? every() : null;
-    if (best === null) return { ...refusal, fix: refusal.code === 'form-clash' ? CLEAR : NOTHING };
+    if (best === null) return { ...refusal, fix: STAY_CLEAR.includes(refusal.code) ? CLEAR : NOTHING };
     const { path, found, bound } = best;
     if (refusal.path.length === 0)
       return {
@@ -65,6 +65,7 @@ export function withAdvice(
 }
 
 const NOTHING = 'No size works here while the others stay as they are';
+const STAY_CLEAR = ['form-clash', 'flat-crosses'];
 const CLEAR = 'Change the sizes so that they stay clear of each other';
 const wordFor = (bound: 'least' | 'most') => (bound === 'most' ? 'less' : 'more');
 const samePath = (a: Path, b: Path) => a.length === b.length && a.every((step, i) => step === b[i]);

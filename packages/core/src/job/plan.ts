@@ -124,22 +124,23 @@ function finished(
   const formed = part === stands.part ? stands.formed : form(part);
   const flaws = verify(flat, formed);
   // panels in each other's way are often many for one reason: the first is told
-  const clash = flaws.find((f) => f.code === CLASH);
-  const told = flaws.filter((f) => f.code !== CLASH || f === clash);
+  const many = [CLASH, CROSSES].map((code) => flaws.find((f) => f.code === code));
+  const told = flaws.filter((f) => many.includes(f) || (f.code !== CLASH && f.code !== CROSSES));
   if (told.length > 0) throw new JobError(told.map((f) => flawProblem(f, jobPart.params)));
   const mass = (flat.area * sheet.thickness * material.density) / 1e9;
   return { ...jobPart, part, flat, formed, stands, mass };
 }
 
 const CLASH = 'form-clash';
+const CROSSES = 'flat-crosses';
 
-/** Panels in each other's way and sizes cut away at the corners are the sizes' doing; any other flaw is ours. */
+/** Panels in each other's way, a pattern that meets itself and sizes cut away at the corners are the sizes' doing; any other flaw is ours. */
 function flawProblem({ code, message, size }: Flaw, params: unknown): Refusal {
   if (size !== undefined) {
     const path = pathOf(size);
     return { code, path: typeof valueAt(params, path) === 'number' ? path : [], message, fix: '' };
   }
-  if (code === CLASH) return { code, path: [], message, fix: '' };
+  if (code === CLASH || code === CROSSES) return { code, path: [], message, fix: '' };
   const fix = 'This is a fault of the program, not of the job: please report it with the job file';
   return { code, path: [], message, fix };
 }

@@ -8,6 +8,9 @@ import { countBetween, numberBetween } from '../units/range.js';
 /** Longest size that is read, mm: ten metres. */
 export const LONGEST = 10_000;
 
+/** Least size that is read, mm: a hundredth is what a cut or a measure can tell. */
+const LEAST = 0.01;
+
 /** Range of a size, mm. */
 export interface SizeRange {
   /** Least size allowed; without it anything above 0. */
@@ -113,6 +116,12 @@ function sizeSchema(unit: Unit, { min, max = LONGEST }: SizeRange): Gives<number
       const read = parseLength(value, unit);
       if (!read.ok) return refuse(read.why);
       const short = min === undefined ? read.mm <= 0 : read.mm < min - 1e-9;
+      const tiny = read.mm > 0 && read.mm < LEAST - 1e-9;
+      if (tiny && !short) {
+        const least = say.least(LEAST);
+        const given = formatApart(read.mm, [least], unit);
+        return refuse(`${given} given, ${min === 0 ? '0, or ' : ''}${least} or more allowed`);
+      }
       if (!short && read.mm <= max + 1e-9) return read.mm;
       const given = formatApart(read.mm, low === null ? [high] : [low, high], unit);
       return refuse(`${given} given, ${low ?? 'more than 0'} to ${high} allowed`);

@@ -102,3 +102,40 @@ test('a family builds from what it is given and refuses what is no parameter', (
     expect(() => channel?.part(wrong, sheet)).toThrow(JobError);
   expect(valueAt(data, ['parts', 0, 'legs', 1])).toBe(20);
 });
+
+test('a folded pan with a small gap, walls upright: its pattern would meet itself, a tab that works is named', () => {
+  const data = job(
+    'flared-pan',
+    {
+      bottom: { length: 120, width: 80 },
+      depth: 40,
+      flare: 0,
+      edge: { type: 'hem', length: 8 },
+      corner: 'folded',
+      gap: 0.05,
+    },
+    { stock: { material: 'mild-steel', thickness: 2 } },
+  );
+  const [problem, ...more] = problemsOf(data);
+  expect(more).toEqual([]);
+  expect(problem?.code).toBe('flat-crosses');
+  expect(problemsOf(mended(data, problem as Problem))).toEqual([]);
+});
+
+test('an allowance far over the wire comes with the one that reaches round it', () => {
+  const data = job('flared-pan', {
+    bottom: { length: 120, width: 80 },
+    depth: 40,
+    flare: 10,
+    edge: { type: 'wire', diameter: 3, allowance: 60 },
+  });
+  const [problem] = problemsOf(data);
+  // three quarters round a middle radius of 2, and nine tenths of the wire's radius
+  expect([problem?.path.slice(2), problem?.fix]).toEqual([['edge', 'allowance'], 'Use 10.77 mm or less']);
+  expect(problemsOf(mended(data, problem as Problem))).toEqual([]);
+});
+
+test('a size under a hundredth of a millimetre is none', () => {
+  const [problem] = problemsOf(job('bent-strip', { width: 20, legs: [20, 0.004], angles: [90] }));
+  expect(problem?.message).toBe('0.004 mm given, 0.01 mm or more allowed');
+});

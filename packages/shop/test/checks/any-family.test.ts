@@ -2,12 +2,15 @@
 // size or a word it says would pass does pass.
 import {
   type AnyFamily,
+  declaredAt,
   FAMILIES,
   JobError,
   type PartPlan,
   planJob,
+  withValue as putAt,
   readJob,
   sayIn,
+  sizesIn,
   type Unit,
 } from '@tinwright/core';
 import type { ToldFinding } from '@tinwright/words';
@@ -140,12 +143,11 @@ describe.each([...FAMILIES, ...TEST_FAMILIES].map((f) => [f.name, f] as const))(
   });
 });
 
-/** Lengths of random parameters as text in mm, so that a job in inches means the same; angles stay numbers. */
-function asText(value: unknown, family: AnyFamily, key = ''): unknown {
-  if (typeof value === 'number') return /angle/.test(key) ? value : `${value} mm`;
-  if (Array.isArray(value)) return value.map((v) => asText(v, family, key));
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, asText(v, family, k)]));
+/** Lengths of random parameters as text in mm, so that a job in inches means the same. */
+function asText(params: Json, { values }: AnyFamily): unknown {
+  return sizesIn(params)
+    .filter(({ path }) => declaredAt(values, path)?.unit === 'mm')
+    .reduce<unknown>((p, { path, given }) => putAt(p, path, `${given} mm`), params);
 }
 
 test('many rules were met, and many changes applied', () => {

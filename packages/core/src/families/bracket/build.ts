@@ -1,0 +1,68 @@
+import { rectangle } from '../../fold/outline.js';
+import type { Sheet, Step } from '../../fold/tree.js';
+import { asked, flange, hole, panel, type SeatSpec, site } from '../../fold/verbs.js';
+import { type AnyFamily, defineFamily } from '../family.js';
+import { describe } from './describe.js';
+import { across, type BracketParams, check, derived, values } from './params.js';
+
+function build(p: BracketParams, _sheet: Sheet): readonly Step[] {
+  const { width, base, web, leg, angle } = p;
+  const back = p.profile === 'z' ? -angle : angle;
+  const base0 = panel('base', rectangle(base, width), [['base'], ['width']]);
+  const legs =
+    p.profile === 'angle'
+      ? [flange('leg', ['base', 'east'], { height: leg, angle, by: ['leg'] })]
+      : [
+          flange('web', ['base', 'east'], { height: web, angle, by: ['web'] }),
+          flange('leg', ['web', 'far'], { height: leg, angle: back, by: ['leg'] }),
+        ];
+  return [base0, ...legs, ...holes(p), ...sites(p), asked('width', width, 'y'), ...sizes(p)];
+}
+
+/** A row across the base and one across the last leg, as far from the free end of each. */
+function holes(p: BracketParams): readonly Step[] {
+  const { holes } = p;
+  if (holes === null) return [];
+  const { diameter, inset } = holes;
+  return across(p, holes).flatMap((y) => [
+    hole('base', { at: [inset, y], diameter }),
+    hole('leg', { at: [y, p.leg - inset], diameter }),
+  ]);
+}
+
+/** Both faces of the base and of the last leg, told from their middles. */
+function sites({ width, base, leg }: BracketParams): readonly Step[] {
+  const seats: readonly SeatSpec[] = [
+    { panel: 'base', at: [base / 2, width / 2], up: [1, 0] },
+    { panel: 'leg', at: [width / 2, leg / 2], up: [0, 1] },
+  ];
+  return seats.flatMap((seat) => [
+    site(seat.panel, [{ panel: seat.panel, face: 'marked' }], seat),
+    site(`${seat.panel}-back`, [{ panel: seat.panel, face: 'unmarked' }], seat),
+  ]);
+}
+
+/** Legs between square bends are measured straight over them. */
+function sizes({ profile, angle, base, web, leg }: BracketParams): readonly Step[] {
+  if (angle !== 90) return [];
+  const over = (...panels: readonly string[]) => ({ panels, bends: panels });
+  const first = profile === 'angle' ? 'leg' : 'web';
+  return [
+    asked('base', base, 'x', { panels: ['base'], bends: [first] }),
+    ...(profile === 'angle'
+      ? [asked('leg', leg, 'z', over('leg'))]
+      : [
+          asked('web', web, 'z', { panels: ['web'], bends: ['web', 'leg'] }),
+          asked('leg', leg, 'x', over('leg')),
+        ]),
+  ];
+}
+
+export const bracket: AnyFamily = defineFamily({
+  name: 'bracket',
+  values,
+  check,
+  build,
+  derived,
+  describe,
+});

@@ -1,0 +1,76 @@
+import { reaches } from '../../fold/least.js';
+import type { Sheet } from '../../fold/tree.js';
+import { type Given, value as v } from '../../schema/value.js';
+import { type DerivedSize, derivedSize } from '../derived.js';
+import { type Complaint, need, setback } from '../limits.js';
+
+/** A bracket: an angle, a Z or a U, with holes in its two outer legs. Outside sizes, mm and degrees. */
+export const values = {
+  profile: v.or(
+    v.word('angle (one bend), z (two, the second back) or u (two the same way)', ['angle', 'z', 'u']),
+    'angle',
+  ),
+  width: v.size('along the bends'),
+  base: v.size('outside leg that lies flat, from its free end to the first bend'),
+  web: v.or(v.size('outside leg between the bends of a z or a u'), 40),
+  leg: v.size('outside leg that ends the bracket'),
+  angle: v.or(v.angle('every bend, bent through from flat', 1, 135), 90),
+  holes: v.maybe(
+    v.group('holes in a row across the base and the last leg; leave out for none', {
+      diameter: v.size('of each hole', { max: 100 }),
+      count: v.or(v.count('in each leg', 1, 40), 1),
+      inset: v.size('from the free end of a leg to the middle of its holes'),
+      edge: v.maybe(
+        v.size('from the sides to the middle of the first and the last; evenly spread when left out'),
+      ),
+    }),
+  ),
+};
+
+export type BracketParams = Given<typeof values>;
+/** Holes in a leg. mm */
+export type Holes = NonNullable<BracketParams['holes']>;
+
+/** Middles of the holes across the width, mm: the first and last off the sides by `edge`, or all spread evenly. */
+export function across({ width }: BracketParams, { count, edge }: Holes): readonly number[] {
+  const first = edge ?? width / (2 * count);
+  if (count === 1) return [width / 2];
+  const pitch = (width - 2 * first) / (count - 1);
+  return Array.from({ length: count }, (_, i) => first + i * pitch);
+}
+
+/** Holes keep a thickness of metal to edges, to each other and to the bend. */
+export function check(p: BracketParams, sheet: Sheet): readonly Complaint[] {
+  const { holes } = p;
+  if (holes === null) return [];
+  const web = sheet.thickness;
+  const half = holes.diameter / 2;
+  const middles = across(p, holes);
+  const pitch = middles.length < 2 ? Infinity : (middles[1] as number) - (middles[0] as number);
+  const room = Math.min(p.base, p.leg) - setback(sheet, p.angle) - half - web;
+  return [
+    ...need(
+      reaches(holes.inset, half + web),
+      ['holes', 'inset'],
+      'too little metal would be left at the end of the leg',
+    ),
+    ...need(reaches(room, holes.inset), ['holes', 'inset'], 'too near the bend'),
+    ...need(
+      reaches(middles[0] as number, half + web),
+      holes.edge === null ? ['holes', 'diameter'] : ['holes', 'edge'],
+      'too little metal would be left at the sides',
+    ),
+    ...need(
+      reaches(pitch, holes.diameter + web),
+      ['holes', 'diameter'],
+      'too little metal would be left between the holes',
+    ),
+  ];
+}
+
+export function derived(p: BracketParams, { thickness }: Sheet): readonly DerivedSize[] {
+  if (p.profile !== 'u' || p.angle !== 90) return [];
+  return [
+    derivedSize('insideWidth', p.web - 2 * thickness, 'web', 'between the inside faces of base and last leg'),
+  ];
+}
