@@ -11,7 +11,10 @@ const FINE = 1e-6; // mm
  */
 export function clearRun(run: Run, others: readonly Point[], pitch: number): Run | null {
   if (others.length === 0) return run;
-  const clear = (s: number) => others.every((p) => distance(p, middleOf(run, s)) >= pitch - FINE);
+  const clear = (s: number) => {
+    const at = middleOf(run, s);
+    return others.every((p) => distance(p, at) >= pitch - FINE);
+  };
   const from = firstClear(clear, run.from, run.to, pitch);
   const to = firstClear(clear, run.to, run.from, pitch);
   if (from === null || to === null || from > to) return null;

@@ -32,7 +32,7 @@ const LONGEST = 40;
  * Returns millimetres; range is the caller's business.
  */
 export function parseLength(value: number | string, unit: Unit): ParsedLength {
-  if (typeof value === 'number') return finite(value * (FACTORS[unit] as number));
+  if (typeof value === 'number') return finite(value * (FACTORS[unit] as number), value);
   const text = value.trim();
   if (text === '') return refuse(`an empty text is not a length; ${EXAMPLES}`);
   if (text.length > LONGEST) return refuse(`"${text.slice(0, 20)}…" is too long for a length; ${EXAMPLES}`);
@@ -46,11 +46,11 @@ export function parseLength(value: number | string, unit: Unit): ParsedLength {
   const parts = quantities(plain(text));
   if (parts === null) return refuse(`"${text}" is not a length; ${EXAMPLES}`);
   const [first, second] = parts as readonly [Quantity, Quantity?];
-  if (second === undefined) return finite(first.amount * (FACTORS[first.unit ?? unit] as number));
+  if (second === undefined) return finite(first.amount * (FACTORS[first.unit ?? unit] as number), text);
   const feet = first.unit === 'ft' || first.unit === "'";
   const inches = second.unit === 'in' || second.unit === '"';
   if (parts.length === 2 && feet && inches)
-    return finite(first.amount * 12 * MM_PER_INCH + second.amount * MM_PER_INCH);
+    return finite(first.amount * 12 * MM_PER_INCH + second.amount * MM_PER_INCH, text);
   if (parts.every((p) => p.unit === undefined)) return refuse(`"${text}" is not a length; ${EXAMPLES}`);
   return refuse(`"${text}" mixes units; only feet followed by inches go together`);
 }
@@ -103,6 +103,6 @@ function quantities(text: string): readonly Quantity[] | null {
   return found;
 }
 
-function finite(mm: number): ParsedLength {
-  return Number.isFinite(mm) ? { ok: true, mm } : refuse(`${mm} is not a finite length`);
+function finite(mm: number, given: number | string): ParsedLength {
+  return Number.isFinite(mm) ? { ok: true, mm } : refuse(`${given} is not a finite length`);
 }
