@@ -41,7 +41,7 @@ export const ASSUMED: Assumed = {
     gaps: { end: 5, inner: 2 },
     overbend: 3,
   },
-  vise: { depth: 60, grip: 12, bar: 25, jaw: 60, bench: 120 },
+  vise: { depth: 60, grip: 12, bar: 25, jaw: 35, bench: 120 },
   handSeamer: { jaw: 8 },
   riveter: { nose: 20 },
   costs: DEFAULT_COSTS,

@@ -41,7 +41,7 @@ export const DEFAULT_SHOP: Shop = frozen({
     depth: 60,
     grip: 12,
     bar: 25,
-    jaw: 60,
+    jaw: 35,
     bench: 120,
     capacity: [
       { material: 'mild-steel', thickness: 1.5 },

@@ -45,14 +45,7 @@ test('a vise bends square, no further', () => {
 });
 
 test('a shop without a vise is told that one would do', () => {
-  const handle = planned({
-    family: 'handle',
-    span: 300,
-    width: 40,
-    sideDepth: 14,
-    hem: { type: 'closed', length: 8 },
-    tabs: { length: 28 },
-  });
+  const handle = planned({ family: 'bent-strip', width: 50, legs: [50, 30, 50], angles: [90, 90] });
   expect(planSequence(handle, DEFAULT_SHOP).status).toBe('optimal');
   const { status, mends } = planSequence(handle, { ...DEFAULT_SHOP, vise: null });
   expect(status).toBe('infeasible');

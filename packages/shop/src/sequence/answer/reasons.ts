@@ -6,7 +6,7 @@ import { leafTools } from '../../tools/leaf-tools.js';
 import { marginFor } from '../../tools/margin.js';
 import { lineFrame, poseInMachine } from '../part/line.js';
 import { lumpsOf, solidsOf } from '../part/lumps.js';
-import { type Mask, union } from '../part/mask.js';
+import { has, type Mask, union } from '../part/mask.js';
 import type { Operation } from '../part/operations.js';
 import { stageOf } from '../part/stage.js';
 import type { Problem } from '../search/states.js';
@@ -50,7 +50,7 @@ function lastOf(input: ReasonInput, core: readonly number[], panel: number): rea
   return [operation, ...(closing === undefined ? [] : [closing])]
     .map((o) => {
       const before = o.action === 'close' ? union(done, o.after) : done;
-      return nearest(asked.map((s) => sidesOf(input, core, o, s, before)));
+      return nearest(asked.map((s) => sidesOf(input, o, s, before)));
     })
     .filter((r) => r.length > 0)
     .slice(0, 1)
@@ -69,19 +69,15 @@ function nearest(ways: readonly (readonly Reason[])[]): readonly Reason[] {
 }
 
 /** What stops an operation on a machine, with the side held that the bend hangs on first. */
-function sidesOf(
-  input: ReasonInput,
-  core: readonly number[],
-  operation: Operation,
-  station: Station,
-  done: Mask,
-): readonly Reason[] {
+function sidesOf(input: ReasonInput, operation: Operation, station: Station, done: Mask): readonly Reason[] {
   const { problem } = input;
   const id = (panel: number) => problem.work.tree.panels[panel]?.id ?? null;
   const [panel] = operation.panels as [number];
   const base = {
     bends: operation.panels.map((p) => id(p) as string),
-    after: core.filter((p) => p !== panel).map((p) => id(p) as string),
+    after: problem.work.steps
+      .filter((s) => has(done, s.index) && s.panel !== panel)
+      .map((s) => id(s.panel) as string),
     machine: station.name,
   };
   const none = { held: null, panel: null, value: null, limit: null, by: null } as const;

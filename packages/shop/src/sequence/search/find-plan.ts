@@ -8,7 +8,8 @@ import type { Held } from '../part/line.js';
 import { type Operation, type Work, workOf } from '../part/operations.js';
 import { contactBook } from '../part/self-contact.js';
 import { brakeStation } from '../stations/brake-station.js';
-import { handStation, viseStation } from '../stations/hand-station.js';
+import { handStation } from '../stations/hand-station.js';
+import { benchStation, seamerStation, viseStation } from '../stations/jaw-station.js';
 import { type Blank, leafWork } from '../stations/leaf-work.js';
 import { pressStation } from '../stations/press-station.js';
 import type { Station } from '../stations/station.js';
@@ -94,7 +95,10 @@ function stationsOf(work: Work, shop: Shop, blank: Blank): readonly Station[] {
   return [
     ...(shop.brake === null ? [] : [brakeStation(work, shop.brake, blank)]),
     ...(shop.press === null ? [] : pressStations(work, shop, shop.press, blank)),
-    ...(shop.vise === null ? [] : [viseStation(work, shop.vise, blank.material)]),
+    ...(shop.vise === null
+      ? []
+      : [viseStation(work, shop.vise, blank.material), benchStation(work, shop.vise, blank.material)]),
+    ...(shop.handSeamer === null ? [] : [seamerStation(work, shop.handSeamer, blank.material)]),
     handStation(),
   ];
 }

@@ -107,9 +107,10 @@ const BY_HAND = 100; // mm bent by hand at once; judgement
 /** Seconds of the stroke itself; by hand a longer bend is done piece by piece. */
 export function strokeCost(
   { action, length }: Operation,
-  { name }: Pick<Station, 'name'>,
+  { name, id }: Pick<Station, 'name' | 'id'>,
   costs: Costs,
 ): number {
+  if (id === 'seamer') return costs.seamer;
   if (name === 'vise' || name === 'hand') return costs.hand * Math.max(1, length / BY_HAND);
   return action === 'close' ? costs.flatten : costs.bend;
 }

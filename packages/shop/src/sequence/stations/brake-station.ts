@@ -12,7 +12,7 @@ import { type AccessBook, accessBook } from './access.js';
 import { benchOf, type Standing } from './bench.js';
 import { closeClause, type LeafTool, leafClause } from './leaf-clause.js';
 import { judgeLeaf } from './leaf-judge.js';
-import { type LeafLineSetup, legOf } from './leaf-setup.js';
+import type { LeafLineSetup } from './leaf-setup.js';
 import { type Blank, leafWork } from './leaf-work.js';
 import { mountBook } from './mount-book.js';
 import { prospectBook } from './prospect.js';
@@ -132,8 +132,8 @@ function closingBench(work: Work, setup: LeafLineSetup, { margin }: Blank) {
   const { brake, frame, operation, leaf } = setup;
   const high = isHigh(brake);
   const tools = toolsFor(setup, margin);
-  // the folded hem under the jaw with its whole width, the sheet running out behind or towards the operator
-  const shift = frame.held === 'parent' ? -leaf.setBack : -leaf.setBack - legOf(setup.child);
+  // the folded hem under the jaw with its whole width, the sheet running out behind
+  const shift = -leaf.setBack;
   return benchOf<LeafTool>(
     work,
     frame,
@@ -151,6 +151,8 @@ function limitsOf(
 ): Obstacle | null {
   const { action, panels } = operation;
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
+  // a hem goes under the jaw on its wall, fold to the front
+  if (action === 'close' && frame.held === 'child') return { code: 'opening', panel: panels[0] as number };
   if (action === 'bend' && leaf.set > leaf.most + 1e-9)
     return { code: 'angle', panel: -1, value: leaf.set, limit: leaf.most };
   const length = lineLength(frame);

@@ -1,0 +1,200 @@
+import { type Material, radians } from '@tinwright/core';
+import { type Capacity, thicknessLimit } from '../../machines/capacity.js';
+import type { HandSeamer, Vise } from '../../machines/shop.js';
+import { contactAngle } from '../../sweep/contact.js';
+import { meet } from '../../sweep/polygon.js';
+import { benchTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
+import { lazy } from '../part/lazy.js';
+import { type Held, type LineFrame, lineFrame, lineLength } from '../part/line.js';
+import { keptBy, type Mask } from '../part/mask.js';
+import type { Operation, Work } from '../part/operations.js';
+import { benchOf, type Clause, type Solid, type Standing } from './bench.js';
+import { OPEN } from './prospect.js';
+import type { Mounting, Obstacle, Station } from './station.js';
+import type { Interval } from './stretches.js';
+
+/** Something with two jaws that holds one side of a line while the other is bent by hand. */
+interface Gripper {
+  readonly name: 'vise' | 'hand';
+  readonly id: string;
+  readonly tools: JawTools;
+  readonly capacity: readonly Capacity[];
+}
+
+/** Bends made by hand over the bars of a vise, a mallet bending the free side or the free side swinging. */
+export const viseStation = (work: Work, vise: Vise, material: Material): Station =>
+  jawStation(
+    work,
+    { name: 'vise', id: 'vise', tools: viseTools(vise, work.tree.thickness), capacity: vise.capacity },
+    material,
+  );
+
+/** Bends made by hand at the edge of the bench, under a bar of the vise. */
+export const benchStation = (work: Work, vise: Vise, material: Material): Station =>
+  jawStation(
+    work,
+    { name: 'vise', id: 'bench', tools: benchTools(vise, work.tree.thickness), capacity: vise.capacity },
+    material,
+  );
+
+/** Short flanges bent with a hand seamer, which grips them whole. */
+export const seamerStation = (work: Work, seamer: HandSeamer, material: Material): Station =>
+  jawStation(
+    work,
+    {
+      name: 'hand',
+      id: 'seamer',
+      tools: seamerTools(seamer, work.tree.thickness),
+      capacity: seamer.capacity,
+    },
+    material,
+  );
+
+/** Every side of every line in a pair of jaws: what stands beside the held sheet, and what the free side swings into. */
+function jawStation(work: Work, gripper: Gripper, material: Material): Station {
+  const lines = work.operations.flatMap((operation) =>
+    (['parent', 'child'] as const).map((held) => jawLine(work, gripper, material, operation, held)),
+  );
+  const lineOf = ({ index }: Operation, held: Held) =>
+    lines[2 * index + (held === 'parent' ? 0 : 1)] as JawLine;
+  return {
+    name: gripper.name,
+    id: gripper.id,
+    rack: [],
+    gaps: { end: 0, inner: 0 },
+    limits: (operation, held) => lineOf(operation, held).limits,
+    prospect: (operation, held) => (lineOf(operation, held).limits === null ? OPEN : null),
+    mount: (operation, held, done) => lineOf(operation, held).mount(done),
+  };
+}
+
+interface JawLine {
+  /** What no order changes. */
+  readonly limits: Obstacle | null;
+  readonly mount: (done: Mask) => Mounting;
+}
+
+const EDGE = 0.5; // mm the free sheet may reach back over the line
+const LOW = 4; // mm; judgement
+const MOST = 95; // degrees: past square the sheet lies on the bar; judgement
+
+function jawLine(
+  work: Work,
+  gripper: Gripper,
+  material: Material,
+  operation: Operation,
+  held: Held,
+): JawLine {
+  const frame = lineFrame(work, operation, held);
+  const mounting = (obstacle: Obstacle | null): Mounting => ({
+    operation,
+    held,
+    obstacle,
+    stretches: [],
+    putIn: null,
+    takeOff: null,
+    swings: false,
+  });
+  const limits = limitsOf(work, gripper, material, operation, frame);
+  if (limits !== null) return { limits, mount: () => mounting(limits) };
+  const turn = radians(Math.min(MOST, Math.abs(operation.angle)));
+  const bench = lazy(() =>
+    benchOf<'jaws'>(
+      work,
+      frame,
+      [],
+      (solid, moves, flat) => jawClause(solid, moves, flat, gripper.tools, turn),
+      (s) => !s.flat,
+    ),
+  );
+  const kept = lazy(() =>
+    keptBy(bench().seen, (own) => mounting(judge(gripper, frame, bench().at(own), turn))),
+  );
+  return { limits, mount: (done) => kept()(done) };
+}
+
+/** One convex solid against jaws as wide as anything: it takes the place where it is from them. */
+function jawClause(
+  { corners, section, y }: Solid,
+  moves: boolean,
+  flat: boolean,
+  { jaws, depth }: JawTools,
+  turn: number,
+): Clause<'jaws'> {
+  if (flat) return { stops: null, takes: behind(corners, moves ? -EDGE : -depth) };
+  const hits = jaws.some((j) => (moves ? contactAngle(section, j, turn) <= turn : meet(section, j)));
+  return { stops: null, takes: hits ? y : null };
+}
+
+/** Where along the line a solid reaches further back than this; null where nowhere. */
+function behind(corners: Solid['corners'], x: number): Interval | null {
+  const ys = corners.flatMap((p, i) => [
+    ...(p[0] < x ? [p[1]] : []),
+    ...corners.slice(i + 1).flatMap((q) => {
+      if (p[0] < x === q[0] < x) return [];
+      return [p[1] + ((q[1] - p[1]) * (x - p[0])) / (q[0] - p[0])];
+    }),
+  ]);
+  return ys.length === 0 ? null : [Math.min(...ys), Math.max(...ys)];
+}
+
+/** Room for bars as long as the line, and for the bench behind one of them. */
+function judge(
+  { tools }: Gripper,
+  frame: LineFrame,
+  standing: readonly Standing<'jaws'>[],
+  turn: number,
+): Obstacle | null {
+  const taken = standing.flatMap((s) =>
+    s.clauses.flatMap((c) => (c.takes === null ? [] : [{ span: c.takes, standing: s }])),
+  );
+  const spans: Interval = [
+    Math.min(...frame.spans.map((s) => s[0])),
+    Math.max(...frame.spans.map((s) => s[1])),
+  ];
+  // bars are cut to the line: what stands past its ends is beside them
+  const over = ([a, b]: Interval, room: number) => b > spans[0] - room + 1e-6 && a < spans[1] + room - 1e-6;
+  const inside = taken.filter(({ span, standing: { flat, moves, top, bottom } }) => {
+    if (flat) return over(span, 0);
+    // bars and clamps lie on a closed hem as on the sheet
+    return over(span, tools.clamps) && (moves || top > LOW || bottom < -LOW);
+  });
+  const [first] = inside.toSorted((p, q) => Number(q.standing.flat) - Number(p.standing.flat));
+  if (first !== undefined) {
+    const { lump, flat, moves, x } = first.standing;
+    const deep = flat && !moves ? { value: -x[0], limit: tools.depth } : {};
+    return { code: 'jaws', panel: lump.panel, ...deep };
+  }
+  return onBench(tools, standing, turn);
+}
+
+/** The vise is turned so that what stands off does so away from the bench. */
+function onBench({ benches }: JawTools, standing: readonly Standing[], turn: number): Obstacle | null {
+  const blocked = benches.map(
+    (bench) =>
+      standing.find((s) =>
+        s.solids.some(({ section }) =>
+          s.moves ? contactAngle(section, bench, turn) <= turn : meet(section, bench),
+        ),
+      ) ?? null,
+  );
+  const [first = null] = blocked;
+  return first === null || blocked.includes(null) ? null : { code: 'jaws', panel: first.lump.panel };
+}
+
+function limitsOf(
+  { tree }: Work,
+  { tools, capacity }: Gripper,
+  material: Material,
+  { action, panels, angle }: Operation,
+  frame: LineFrame,
+): Obstacle | null {
+  if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
+  const through = Math.abs(angle);
+  if (action === 'bend' && through > MOST) return { code: 'angle', panel: -1, value: through, limit: MOST };
+  const length = lineLength(frame);
+  if (length > tools.width) return { code: 'jaws', panel: -1, value: length, limit: tools.width };
+  const { thickness } = thicknessLimit(capacity, material);
+  const own = tree.thickness;
+  return own > thickness * 1.001 ? { code: 'capacity', panel: -1, value: own, limit: thickness } : null;
+}

@@ -1,0 +1,69 @@
+import type { HandSeamer, Vise } from '../machines/shop.js';
+import { type Convex, rectangle } from '../sweep/polygon.js';
+
+/**
+ * Sections of a pair of jaws round a sheet, as convex pieces: x forward from the line to the free side, z up to the side it
+ * is bent to; the held side lies between them, behind the line.
+ */
+export interface JawTools {
+  /** As wide as the jaws, wherever they grip: bars, jaws, and what is behind them. */
+  readonly jaws: readonly Convex[];
+  /** Deeper than this the held side does not go in. mm */
+  readonly depth: number;
+  readonly width: number;
+  /** Room past either end of the line for what clamps a bar down. mm */
+  readonly clamps: number;
+  /** What a bench takes beside the jaws, as wide as anything: either the one or the other. */
+  readonly benches: readonly Convex[];
+}
+
+const DEEP = 1000; // mm
+const FLUSH = 0.05; // mm; folds that lie on the bench with the sheet are not in its way
+const LEGS = 4; // mm; judgement
+const CLAMPS = 40; // mm; judgement
+const HINGE = 40; // mm either side of the sheet that pliers take behind their jaws; judgement
+
+/** Bars on the jaws of a vise, the jaws under them, its screw, and the bench it stands on. */
+export function viseTools({ jaws, depth, grip, bar, jaw, bench }: Vise, thickness: number): JawTools {
+  const T = thickness;
+  return {
+    jaws: [
+      ...pair(-grip, bar, T),
+      // the legs of the bars keep the jaws off the sheet
+      ...pair(-depth, jaw, T, -grip, LEGS),
+      rectangle(-DEEP, -jaw, -depth, T + jaw),
+    ],
+    depth,
+    width: jaws,
+    clamps: 0,
+    benches: [rectangle(-DEEP, -DEEP, -bench, -jaw), rectangle(-DEEP, T + jaw, -bench, DEEP)],
+  };
+}
+
+/** A bar of the vise clamped down on the sheet at the edge of the bench: common practice where jaws are too thick. */
+export function benchTools({ jaws, grip, bar }: Vise, thickness: number): JawTools {
+  return {
+    jaws: [rectangle(-grip, thickness, -thickness, thickness + bar)],
+    depth: DEEP,
+    width: jaws,
+    clamps: CLAMPS,
+    benches: [rectangle(-DEEP, -DEEP, 0, -FLUSH)],
+  };
+}
+
+/** Pliers with wide jaws, held from behind. */
+export function seamerTools({ width, depth, jaw }: HandSeamer, thickness: number): JawTools {
+  return {
+    jaws: [...pair(-depth, jaw, thickness), rectangle(-DEEP, -HINGE, -depth, thickness + HINGE)],
+    depth,
+    width,
+    clamps: 0,
+    benches: [],
+  };
+}
+
+/** The same over and under the sheet; over it, set back for the thickness that is bent up. */
+const pair = (from: number, thick: number, T: number, to = 0, off = 0): readonly Convex[] => [
+  rectangle(from, T + off, Math.min(to, -T), T + thick),
+  rectangle(from, -thick, to, -off),
+];

@@ -1,0 +1,44 @@
+// Bends by hand: jaws, bars and bench are bodies, and both sides of the part have to pass them.
+import { describe, expect, test } from 'vitest';
+import { DEFAULT_SHOP, planSequence, type Shop } from '../../src/index.js';
+import { planned } from '../shops.js';
+
+const hands: Shop = { ...DEFAULT_SHOP, brake: null };
+const strip = (legs: readonly number[], angles: readonly number[], width = 50) =>
+  planned({ family: 'bent-strip', width, legs, angles });
+
+describe('a channel in the vise', () => {
+  test('a web of 8 between flanges of 50: the first flange would swing through the jaws', () => {
+    const { status, reasons } = planSequence(strip([50, 8, 50], [90, 90]), hands);
+    expect(status).toBe('infeasible');
+    expect(reasons.map((r) => r.code)).toEqual(['jaws', 'jaws']);
+    expect(new Set(reasons.map((r) => r.panel))).toEqual(new Set(['leg-3']));
+  });
+
+  test.each([40, 100])('a web of %d leaves room for bars', (web) => {
+    expect(planSequence(strip([50, web, 50], [90, 90]), hands).status).toBe('optimal');
+  });
+});
+
+test('walls 120 deep at both ends of a base: no bar can be clamped between them', () => {
+  const deep = planned({ family: 'open-box', length: 240, width: 160, height: 120 });
+  expect(planSequence(deep, hands).status).toBe('infeasible');
+});
+
+describe('a hand seamer', () => {
+  const tabs = planned({ family: 'open-box', length: 180, width: 120, height: 40, corner: 'tabbed' });
+  const capacity = [{ material: 'mild-steel', thickness: 1 }];
+  const handSeamer = { name: 'hand seamer', width: 90, depth: 30, jaw: 8, capacity };
+
+  test('takes corner tabs in 20 s each', () => {
+    const { steps } = planSequence(tabs, { ...DEFAULT_SHOP, handSeamer });
+    const byHand = steps.filter((s) => s.machine === 'hand');
+    expect(byHand.flatMap((s) => s.bends).every((b) => b.startsWith('tab-'))).toBe(true);
+    expect(byHand.length).toBeGreaterThan(0);
+  });
+
+  test('never makes a plan longer', () => {
+    const seconds = (shop: Shop) => planSequence(tabs, shop).seconds;
+    expect(seconds({ ...DEFAULT_SHOP, handSeamer })).toBeLessThanOrEqual(seconds(DEFAULT_SHOP));
+  });
+});
