@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { type AnyFamily, JobError, plainNumber, problemText } from '@tinwright/core';
-import type { Progress, ShearEffort, ShearLimits, ShearPlan } from '@tinwright/cutting';
+import type { Progress, Rack, ShearEffort, ShearLimits, ShearPlan } from '@tinwright/cutting';
 import type { DimsName } from '@tinwright/paper';
 import type { Language } from '@tinwright/words';
 import { type Host, many, paint, table } from '../console.js';
@@ -85,7 +85,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (flaw !== undefined) throw new Error(`a shear plan with ${flaw.code}: ${flaw.what}`);
   const failed = await writing(host, json, () => write(options, jobs, opened, plans));
   if (failed !== EXIT.done) return failed;
-  tell(host, options, plans, units);
+  tell(host, options, { ...jobs, rack: opened.rack }, plans);
   return plans.some((p) => p.missing.length > 0) ? EXIT.findings : EXIT.done;
 }
 
@@ -176,7 +176,13 @@ async function write(
   });
 }
 
-function tell(host: Host, { out, json }: Options, plans: readonly ShearPlan[], units: 'mm' | 'in'): void {
+function tell(
+  host: Host,
+  { out, json }: Options,
+  { rack, ...jobs }: JobBlanks & Pick<OpenRack, 'rack'>,
+  plans: readonly ShearPlan[],
+): void {
+  const units = jobs.plans[0]?.job.units ?? 'mm';
   const sheets = plans.flatMap((p) => p.sheets);
   const area = (list: readonly { readonly w: number; readonly h: number }[]) =>
     list.reduce((sum, { w, h }) => sum + w * h, 0);
@@ -185,7 +191,7 @@ function tell(host: Host, { out, json }: Options, plans: readonly ShearPlan[], u
   const kept = sheets.reduce((sum, s) => sum + area(s.offcuts), 0);
   const sum = (of: (p: ShearPlan) => number) => plans.reduce((t, p) => t + of(p), 0);
   const share = (a: number) => (whole === 0 ? 0 : Number((a / whole).toFixed(4)));
-  const missing = plans.flatMap((p) => p.missing);
+  const missing = missingIn(plans, jobs, rack);
   const answer = {
     sheets: sheets.length,
     used: share(used),
@@ -215,5 +221,24 @@ function tell(host: Host, { out, json }: Options, plans: readonly ShearPlan[], u
   host.out(
     `${many(answer.cuts, 'cut')} with ${many(answer.settings, 'setting')} of the stop. Open ${join(out, 'shear.pdf')}.\n`,
   );
-  for (const { part, count } of missing) host.out(`No sheet was left for ${count} x ${part}.\n`);
+  for (const { part, count, kg, sheets: more, of } of missing)
+    host.out(
+      `No sheet was left for ${count} x ${part}: ${plainNumber(kg, 3)} kg, at least ${plainNumber(more, 2)} of ${of}.\n`,
+    );
+}
+
+/** What is missing, in pieces, kg of parts, and sheets of the largest kind by area alone. */
+function missingIn(plans: readonly ShearPlan[], { blanks, parts }: JobBlanks, rack: Rack) {
+  return plans.flatMap((plan) =>
+    plan.missing.map(({ part, count }) => {
+      const blank = blanks.find((b) => b.part === part);
+      const mass = parts.find((p) => p.part === part)?.mass ?? 0;
+      const [largest] = rack.sheets
+        .filter((s) => s.material === plan.material && s.thickness === plan.thickness)
+        .toSorted((a, b) => b.x * b.y - a.x * a.y);
+      const area = count * (blank?.x ?? 0) * (blank?.y ?? 0);
+      const sheets = largest === undefined ? 0 : area / (largest.x * largest.y);
+      return { part, count, kg: count * mass, sheets, of: largest?.name ?? '' };
+    }),
+  );
 }

@@ -116,7 +116,10 @@ test('stock that runs short: what is missing is said, and exit 1', async () => {
   });
   const { exit, out } = await shear(at('job.yaml'), '--rack', at('rack.yaml'), '--out', at('cut'), '--json');
   expect(exit).toBe(1);
-  expect(JSON.parse(out).missing[0].part).toBe('tray');
+  const [missing] = JSON.parse(out).missing;
+  expect(missing.part).toBe('tray');
+  expect(missing.kg).toBeGreaterThan(0);
+  expect(missing.of).toBe('full');
   expect(await readFile(at('cut/cutlist.csv'), 'utf8')).toMatch(/\d+ missing,tray/);
 });
 

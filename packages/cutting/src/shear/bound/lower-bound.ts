@@ -13,18 +13,25 @@ export function lowerBound({ items, bins }: Problem): number {
   const [only] = bins;
   if (only === undefined || cuttable.length === 0) return 0;
   if (bins.length > 1) return costOfArea(area, bins);
-  const shares = cuttable.map(({ w, h, i }) => shareOf(w, h, only, only.ways[i] as number));
-  const lengths = [...new Set(shares.flat().flat())];
+  const kinds = new Map<string, { readonly ways: readonly Share[]; count: number }>();
+  for (const { w, h, i } of cuttable) {
+    const bits = only.ways[i] as number;
+    const kind = kinds.get(`${w} ${h} ${bits}`) ?? { ways: shareOf(w, h, only, bits), count: 0 };
+    kind.count++;
+    kinds.set(`${w} ${h} ${bits}`, kind);
+  }
+  const shares = [...kinds.values()];
+  const lengths = [...new Set(shares.flatMap((s) => s.ways.flat()))];
   const functions = dualFeasible(lengths);
   const tables = functions.map((f) => new Map(lengths.map((x) => [x, f(x)])));
   let best = Math.ceil(area / (only.x * only.y) - ROUNDING);
   for (const f of tables)
     for (const g of tables) {
       let sum = 0;
-      for (const ways of shares) {
+      for (const { ways, count } of shares) {
         let least = Number.POSITIVE_INFINITY;
         for (const [x, y] of ways) least = Math.min(least, (f.get(x) as number) * (g.get(y) as number));
-        sum += least;
+        sum += count * least;
       }
       best = Math.max(best, Math.ceil(sum - ROUNDING));
     }

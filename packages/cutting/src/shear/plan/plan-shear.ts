@@ -26,6 +26,9 @@ export const SHEAR_EFFORT: ShearEffort = frozen({
   enough: () => false,
 });
 
+/** Pieces looked at while less setting and cutting is sought. */
+const LOOKS = 60_000;
+
 /** A setting of the stop weighs as much as this many cuts. */
 const SETTING = 1000;
 
@@ -62,7 +65,10 @@ function planMetal(
     const { steps, settings } = stopOrder(onSheets(sheets), rack.kerf, limits.stop);
     return settings * SETTING + steps.length;
   };
-  const found = pack(named.problem, { ...effort, bound, least: rack.leastOffcut, work });
+  // each look at the work draws up the whole plan: on large orders it is had less often
+  const looks = Math.floor(LOOKS / Math.max(1, named.pieces.length));
+  const steps = { ...effort.steps, neat: Math.min(effort.steps.neat, looks) };
+  const found = pack(named.problem, { ...effort, steps, bound, least: rack.leastOffcut, work });
   const sheets = numbered(onSheets(found.sheets));
   const [first] = blanks;
   return {

@@ -13,6 +13,46 @@ interface Cut {
   readonly high: Area;
 }
 
+/** Cuts that can be made now, by the settings that make them; the latest first, so that a piece in hand is cut on. */
+class Ready {
+  count = 0;
+  private readonly reach: number;
+  private readonly made = new Set<Cut>();
+  private readonly bySetting = new Map<number, Cut[]>();
+  /** How many cuts each setting makes now. */
+  readonly now = new Map<number, number>();
+
+  constructor(reach: number) {
+    this.reach = reach;
+  }
+
+  add(cut: Cut): void {
+    this.count++;
+    for (const value of settingsOf(cut, this.reach)) {
+      const own = this.bySetting.get(value) ?? [];
+      own.push(cut);
+      this.bySetting.set(value, own);
+      this.now.set(value, (this.now.get(value) ?? 0) + 1);
+    }
+  }
+
+  /** A cut that a setting makes, taken out; undefined when there is none. */
+  take(setting: number): Cut | undefined {
+    const own = this.bySetting.get(setting) ?? [];
+    let cut = own.pop();
+    while (cut !== undefined && this.made.has(cut)) cut = own.pop();
+    if (cut === undefined) return undefined;
+    this.count--;
+    this.made.add(cut);
+    for (const value of settingsOf(cut, this.reach)) {
+      const left = (this.now.get(value) ?? 1) - 1;
+      if (left > 0) this.now.set(value, left);
+      else this.now.delete(value);
+    }
+    return cut;
+  }
+}
+
 /** All strokes of a plan in an order with few settings of the rear stop: what can be cut at one setting is cut. */
 export function stopOrder(
   sheets: readonly SheetPlan[],
@@ -35,33 +75,29 @@ export function stopOrder(
     const [low, high] = sides(tree, area, kerf);
     return { sheet, tree, area, piece, low, high };
   };
-  let ready: Cut[] = sheets.flatMap(({ stock, cuts }, sheet) =>
-    cuts === null
-      ? []
-      : [cutOf(sheet, cuts, { x: 0, y: 0, w: stock.x, h: stock.y }, { kind: 'sheet', sheet })],
-  );
+  const ready = new Ready(reach);
   const waiting = new Map<number, number>();
-  for (const cut of ready) countBelow(cut.tree, cut.area, kerf, reach, waiting, 1);
+  sheets.forEach(({ stock, cuts }, sheet) => {
+    if (cuts === null) return;
+    const whole = { x: 0, y: 0, w: stock.x, h: stock.y };
+    countBelow(cuts, whole, kerf, reach, waiting);
+    ready.add(cutOf(sheet, cuts, whole, { kind: 'sheet', sheet }));
+  });
   const steps: ShearStep[] = [];
   let [stop, settings] = [Number.NaN, 0];
-  while (ready.length > 0) {
-    const next = ready.find((c) => settingsOf(c, reach).includes(stop));
+  while (ready.count > 0) {
+    const next = ready.take(stop);
     if (next === undefined) {
-      stop = bestSetting(ready, reach, waiting);
+      stop = bestSetting(ready, waiting);
       settings++;
       continue;
     }
     for (const value of settingsOf(next, reach)) waiting.set(value, (waiting.get(value) ?? 0) - 1);
-    const names = [
-      named(next.low, next.tree.low, next.sheet),
-      named(next.high, next.tree.high, next.sheet),
-    ] as const;
-    steps.push(stepOf(next, stop, names));
-    const made = [
-      next.tree.low && cutOf(next.sheet, next.tree.low, next.low, names[0]),
-      next.tree.high && cutOf(next.sheet, next.tree.high, next.high, names[1]),
-    ].filter((c) => c !== null);
-    ready = [...made, ...ready.filter((c) => c !== next)];
+    const low = named(next.low, next.tree.low, next.sheet);
+    const high = named(next.high, next.tree.high, next.sheet);
+    steps.push(stepOf(next, stop, [low, high]));
+    if (next.tree.high !== null) ready.add(cutOf(next.sheet, next.tree.high, next.high, high));
+    if (next.tree.low !== null) ready.add(cutOf(next.sheet, next.tree.low, next.low, low));
     if (stop < 0) stop = Number.NaN; // a marked line is a setting of its own
   }
   return { steps, settings };
@@ -105,24 +141,23 @@ function countBelow(
   kerf: number,
   reach: number,
   counts: Map<number, number>,
-  by: number,
 ): void {
   const [low, high] = sides(tree, area, kerf);
-  for (const value of settingsOf({ tree, low, high }, reach))
-    counts.set(value, (counts.get(value) ?? 0) + by);
-  if (tree.low !== null) countBelow(tree.low, low, kerf, reach, counts, by);
-  if (tree.high !== null) countBelow(tree.high, high, kerf, reach, counts, by);
+  for (const value of settingsOf({ tree, low, high }, reach)) counts.set(value, (counts.get(value) ?? 0) + 1);
+  if (tree.low !== null) countBelow(tree.low, low, kerf, reach, counts);
+  if (tree.high !== null) countBelow(tree.high, high, kerf, reach, counts);
 }
 
 /** The setting that leaves fewest equal cuts for later, of those the one that does most now, then the largest. */
-function bestSetting(ready: readonly Cut[], reach: number, waiting: ReadonlyMap<number, number>): number {
-  const now = new Map<number, number>();
-  for (const cut of ready)
-    for (const value of settingsOf(cut, reach)) now.set(value, (now.get(value) ?? 0) + 1);
-  const [best] = [...now].toSorted(
-    ([a, m], [b, n]) => (waiting.get(a) ?? 0) - m - ((waiting.get(b) ?? 0) - n) || n - m || b - a,
-  );
-  return (best as [number, number])[0];
+function bestSetting({ now }: Ready, waiting: ReadonlyMap<number, number>): number {
+  const later = (value: number, count: number) => (waiting.get(value) ?? 0) - count;
+  let [best, most] = [Number.NaN, 0];
+  for (const [value, count] of now) {
+    const less = later(value, count) - later(best, most);
+    if (most === 0 || less < 0 || (less === 0 && (count > most || (count === most && value > best))))
+      [best, most] = [value, count];
+  }
+  return best;
 }
 
 function stepOf(cut: Cut, stop: number, [low, high]: readonly [PieceName, PieceName]): ShearStep {

@@ -146,7 +146,7 @@ function againstGrain(blank: Blank, { grain }: StockSheet, turned: boolean): boo
 
 function counted(plan: ShearPlan, blanks: readonly Blank[]): readonly ShearFlaw[] {
   const ids = plan.sheets.flatMap((s) => s.parts.map((p) => p.id));
-  const twice = ids.filter((id, i) => ids.indexOf(id) !== i);
+  const twice = ids.toSorted().filter((id, i, sorted) => id === sorted[i - 1]);
   const wrong = blanks.filter(({ part, quantity }) => {
     const cut = plan.sheets.reduce((sum, s) => sum + s.parts.filter((p) => p.part === part).length, 0);
     const short = plan.missing.find((m) => m.part === part)?.count ?? 0;
