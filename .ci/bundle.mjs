@@ -7,7 +7,8 @@ import { build } from 'esbuild';
 const cli = join(dirname(fileURLToPath(import.meta.url)), '..', 'packages', 'cli', 'dist');
 rmSync(join(cli, 'bin'), { recursive: true, force: true });
 await build({
-  entryPoints: [join(cli, 'main.js'), join(cli, 'nest-lane.js')], // the second runs on threads
+  // what runs on threads stands apart
+  entryPoints: ['main.js', 'nest-lane.js', 'sizes-worker.js'].map((name) => join(cli, name)),
   outdir: join(cli, 'bin'),
   bundle: true,
   splitting: true, // what only some verbs need stays apart
@@ -22,7 +23,10 @@ await build({
     {
       name: 'apart',
       setup: ({ onResolve }) =>
-        onResolve({ filter: /^(pdfkit(\/output)?|fontkit)$/ }, ({ path }) => ({ path, external: true })),
+        onResolve({ filter: /^(pdfkit(\/output)?|fontkit|tinypool)$/ }, ({ path }) => ({
+          path,
+          external: true,
+        })),
     },
   ],
   // some libraries still ask for built-in modules by require

@@ -1,3 +1,5 @@
+import type { Progress } from './progress.js';
+
 /** Where a command prints, and what it may know of the place it runs in. Tests hand in their own. */
 export interface Host {
   readonly out: (text: string) => void;
@@ -7,6 +9,8 @@ export interface Host {
   /** A fault of the program is shown with the place it happened at. */
   readonly debug?: boolean;
   readonly stdin: () => Promise<Uint8Array>;
+  /** Shows how far a long piece of work is; without it nothing does. */
+  readonly progress?: (what: string, total: number) => Promise<Progress>;
   /** Ends the program as a signal does, so that a shell's loop ends too. */
   readonly end?: (signal: NodeJS.Signals) => void;
 }

@@ -2,5 +2,6 @@
 
 export { signed } from './write/own-file.js';
 export type { OwnList, OwnLists } from './write/own-lists.js';
+export { listsIn } from './write/own-lists.js';
 export { changeFile, replaceFile, startFile } from './write/write-file.js';
 export { updateSet, writeSet } from './write/write-set.js';

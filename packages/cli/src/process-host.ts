@@ -11,6 +11,7 @@ export function processHost(): Host {
     err: (text) => void stderr.write(text),
     colour: stdout.isTTY === true && (env.NO_COLOR ?? '') === '' && env.TERM !== 'dumb',
     debug: env.TINWRIGHT_DEBUG === '1',
+    progress: async (what, total) => (await import('./progress.js')).progressOn(stderr, what, total),
     end: (signal) => void process.kill(process.pid, signal),
     stdin: async () => {
       const chunks: Buffer[] = [];

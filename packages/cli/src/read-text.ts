@@ -16,13 +16,14 @@ export interface ReadText {
 }
 
 /** What a file is about, for the words of its problems. */
-export type TextKind = 'job' | 'shop' | 'strips' | 'layers' | 'rack';
+export type TextKind = 'job' | 'shop' | 'strips' | 'table' | 'layers' | 'rack';
 
 /** Where somebody finds out what stands in such a file. */
 const LOOK: Readonly<Record<TextKind, string>> = {
   job: 'See `tinwright starter`',
   shop: 'See `tinwright starter shop`',
   strips: 'See `tinwright strip --help`',
+  table: 'See `tinwright sizes --help`',
   layers: 'See `tinwright make --help`',
   rack: 'See `tinwright shear --help`',
 };

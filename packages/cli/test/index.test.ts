@@ -21,6 +21,7 @@ test('there are verbs to test', () => {
     'page',
     'shear',
     'nest',
+    'sizes',
     'shop',
     'strip',
     'starter',

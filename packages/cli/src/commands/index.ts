@@ -15,6 +15,7 @@ import { plan } from './plan.js';
 import { refit } from './refit.js';
 import { shear } from './shear.js';
 import { shop } from './shop.js';
+import { sizes } from './sizes.js';
 import { starter } from './starter.js';
 import { strip } from './strip.js';
 import { template } from './template.js';
@@ -32,6 +33,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   page,
   shear,
   nest,
+  sizes,
   shop,
   strip,
   starter,

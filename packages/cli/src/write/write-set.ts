@@ -13,6 +13,8 @@ import { type StopHere, stoppable } from './stop.js';
 export interface Around {
   readonly disk: Disk;
   readonly kept: Kept;
+  /** Where somebody else hears them. */
+  readonly signals?: 'not heard';
 }
 
 const around = (): Around => ({ disk: DISK, kept: keptFolders() });
@@ -38,13 +40,14 @@ export async function writeSet(
 export async function updateSet(
   folder: string,
   files: (standing: OwnLists) => Promise<readonly OutFile[]>,
-  { disk, kept }: Around = around(),
+  { disk, kept, signals }: Around = around(),
 ): Promise<void> {
   await told(folder, unwritten, async () => {
     const target = await placeOf(disk, folder, kept);
     const made = await disk.makeFolder(dirname(target));
     try {
-      await stoppable(folder, (stopHere) =>
+      const heard = signals === undefined ? stoppable : unstoppable;
+      await heard(folder, (stopHere) =>
         told(
           folder,
           (why, error) => readOnlyAround(target, why, error),
@@ -60,6 +63,8 @@ export async function updateSet(
     }
   });
 }
+
+const unstoppable: typeof stoppable = (_, work) => work(() => undefined);
 
 const unwritten = (why: string) => `cannot be written: ${why}. Nothing was changed`;
 

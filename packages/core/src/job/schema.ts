@@ -76,6 +76,7 @@ const envelope = (kit: ParamKit, { stock, bending }: Shared, parts: Gives<unknow
     bending: z.optional(bending),
     parts: kit.list(parts, 1, MOST_PARTS),
     joints: kit.or(kit.list(jointSchema(kit), 0, MOST_JOINTS) as Gives<unknown>, []),
+    sizes: z.optional(z.array(z.unknown())), // rows that others lay over the job, each a job of its own
     measured: kit.or(z.catchall(z.object({}), kit.size()) as Gives<unknown>, {}),
   });
 

@@ -1,0 +1,136 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
+import { type AnyFamily, PROGRAM, quoted } from '@tinwright/core';
+import type { Host } from '../console.js';
+import { type ExitCode, refuse } from '../failure.js';
+import { shopAsked } from '../open-shop.js';
+import { STANDARD_INPUT, withText } from '../open-text.js';
+import type { Shard } from '../sizes/journal.js';
+import type { Common } from '../sizes/make-size.js';
+import { TableError } from '../sizes/row.js';
+import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, SHOP_OPTION } from './command.js';
+
+interface Options {
+  /** The job, or `merge` and folders. */
+  readonly job: readonly string[];
+  readonly table?: string;
+  readonly out: string;
+  readonly jobs?: string;
+  readonly shard?: string;
+  readonly dxf: 'r2000' | 'r12';
+  readonly pictures: boolean;
+  readonly strict: boolean;
+  readonly shop?: string;
+  readonly with?: readonly string[];
+  readonly json: boolean;
+}
+
+const MERGE = 'merge';
+const MOST_JOBS = 64;
+
+export const sizes: AnyCommand = command<Options>({
+  verb: 'sizes',
+  argument: {
+    name: 'job',
+    describe:
+      'job file whose values the rows write over; or merge and folders, to join what shards made there',
+    needed: true,
+    several: true,
+  },
+  summary: 'make a job in many sizes, a row of a table each',
+  options: {
+    table: {
+      type: 'string',
+      describe:
+        'CSV, TSV, JSON lines or YAML; columns such as name, body.length, stock.thickness. Without: sizes: of the job',
+    },
+    out: { type: 'string', default: 'sizes', describe: 'folder to write, a folder a size in it' },
+    jobs: { type: 'string', describe: 'sizes made at once; as many as processors when left out' },
+    shard: {
+      type: 'string',
+      describe: 'only some rows: 3/16 is the third of sixteen runs; merge joins them',
+    },
+    dxf: DXF_OPTION,
+    pictures: { type: 'boolean', default: false, describe: 'also pictures and 3D models' },
+    strict: { type: 'boolean', default: false, describe: 'stop at the first row that cannot be made' },
+    shop: SHOP_OPTION,
+    json: JSON_OPTION,
+  },
+  examples: [
+    [
+      '$0 sizes tray.yaml --table sizes.csv --out trays',
+      'a folder a row; run again, it makes only what changed',
+    ],
+    ['$0 sizes merge trays', 'one list of what its shards made'],
+  ],
+  run,
+});
+
+async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
+  const { out, json } = options;
+  const [job = '', ...folders] = options.job;
+  if (job === MERGE) {
+    const { mergeSizes } = await import('../sizes/merge-sizes.js');
+    return mergeSizes(folders.length > 0 ? folders : [out], host, json);
+  }
+  const [extra] = folders;
+  if (extra !== undefined)
+    return refuse(host, json, 'usage', 'sizes', `${quoted(extra)} is one argument too many`);
+  const asked = askedOf(options);
+  if (typeof asked === 'string') return refuse(host, json, 'usage', 'sizes', asked);
+  const shop = await shopAsked(host, options.shop, json);
+  if ('exit' in shop) return shop.exit;
+  const opened = await withText(host, job, 'job', json, (data) => data);
+  if ('exit' in opened) return opened.exit;
+  const { sizes: own, ...data } = (opened.answer ?? {}) as Record<string, unknown>;
+  if (options.table === undefined && own === undefined)
+    return refuse(host, json, 'usage', 'sizes', 'give --table FILE, or sizes: in the job');
+  const common: Common = { data, out, dxf: options.dxf, pictures: options.pictures, shop: shop.shop };
+  const { makeTable } = await import('../sizes/make-table.js');
+  try {
+    return await makeTable(
+      {
+        common,
+        families,
+        modules: options.with ?? [],
+        table: options.table ?? null,
+        listed: own,
+        salt: await saltOf(common, options.with ?? []),
+        strict: options.strict,
+        ...asked,
+      },
+      host,
+      json,
+    );
+  } catch (error) {
+    if (!(error instanceof TableError)) throw error;
+    const { line, column } = error.place;
+    return refuse(host, json, 'table', `${options.table ?? job}:${line}:${column}`, error.message);
+  }
+}
+
+interface Asked {
+  readonly jobs: number;
+  readonly shard: Shard | null;
+}
+
+function askedOf({ jobs, shard, job }: Options): Asked | string {
+  if (job[0] === STANDARD_INPUT) return 'a job file is wanted, it is read by every worker';
+  const count = jobs === undefined ? availableParallelism() : Number(jobs);
+  if (!(Number.isInteger(count) && count >= 1 && count <= MOST_JOBS))
+    return `--jobs: ${jobs} given, a whole number from 1 to ${MOST_JOBS} allowed`;
+  if (shard === undefined) return { jobs: count, shard: null };
+  const [, index, of] = /^(\d+)\/(\d+)$/.exec(shard) ?? [];
+  const found = { index: Number(index), count: Number(of) };
+  if (!(found.index >= 1 && found.index <= found.count && found.count <= 10_000))
+    return `--shard: ${quoted(shard)} given; 3/16 is the third of sixteen`;
+  return { jobs: count, shard: found };
+}
+
+/** Tells apart whatever makes another size of the same row: version, job, options, modules. */
+async function saltOf({ out: _, ...common }: Common, modules: readonly string[]): Promise<string> {
+  const hash = createHash('sha256').update(`${PROGRAM.mark}\n${JSON.stringify(common)}\n`);
+  for (const m of modules) hash.update(await readFile(m));
+  return hash.digest('hex');
+}

@@ -1,0 +1,138 @@
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+import {
+  type AnyFamily,
+  JobError,
+  type JobPlan,
+  type JobReader,
+  jobReader,
+  type Path,
+  type Problem,
+  plainNumber,
+  planJob,
+  problemText,
+} from '@tinwright/core';
+import { jobFiles } from '@tinwright/files';
+import type { Shop } from '@tinwright/shop';
+import { tellFinding } from '@tinwright/words';
+import { WriteError } from '../failure.js';
+import { plannedIn } from '../open-shop.js';
+import { SWIFT_DISK } from '../write/disk.js';
+import { updateSet } from '../write/write-set.js';
+import { type Row, writtenOver } from './row.js';
+
+/** What all sizes of a run have in common. Plain data but for the families, so that it crosses to a worker. */
+export interface Common {
+  /** The job that rows are laid over. */
+  readonly data: unknown;
+  readonly out: string;
+  readonly dxf: 'r2000' | 'r12';
+  readonly pictures: boolean;
+  readonly shop: Shop | null;
+}
+
+/** What became of a size. */
+export interface Made {
+  readonly number: number;
+  readonly name: string;
+  readonly status: 'made' | 'refused' | 'unwritable';
+  /** Findings, and how many of them are errors. */
+  readonly findings: number;
+  readonly errors: number;
+  readonly message: string;
+  /** `body 436.46 x 335.1`, parts apart by semicolons; mm. */
+  readonly blanks: string;
+  /** kg of all pieces. */
+  readonly mass: string;
+  readonly files: number;
+  /** Why it was refused, with places in the table. */
+  readonly problems: readonly { readonly line: number; readonly column: number; readonly text: string }[];
+}
+
+export type SizeMaker = (row: Row) => Promise<Made>;
+
+/** Makes sizes one by one; keeps the schemas that jobs are read with. */
+export function sizeMaker(common: Common, families: readonly AnyFamily[]): SizeMaker {
+  const read = jobReader(families);
+  return async (row) => {
+    const none = {
+      number: row.number,
+      name: row.name,
+      findings: 0,
+      errors: 0,
+      blanks: '',
+      mass: '',
+      files: 0,
+    };
+    try {
+      if (row.refused !== undefined)
+        return refusedRow(none, [{ line: row.line, column: row.column, text: row.refused }]);
+      const plan = planOf(row, common, read);
+      return await made(row, plan, common);
+    } catch (error) {
+      if (error instanceof JobError)
+        return refusedRow(
+          none,
+          error.problems.map((p) => placed(p, row)),
+        );
+      if (!(error instanceof WriteError)) throw error;
+      const message = `${error.place}: ${error.message}`;
+      return { ...none, status: 'unwritable', message, problems: [] };
+    }
+  };
+}
+
+function planOf(row: Row, { data, shop }: Common, read: JobReader): JobPlan {
+  const own = row.cells.reduce((d, { path, value }) => writtenOver(d, path, value), data);
+  return planJob(read(own, { strips: shop?.strips ?? [] }));
+}
+
+async function made(
+  { number, name }: Row,
+  plan: JobPlan,
+  { out, dxf, pictures, shop }: Common,
+): Promise<Made> {
+  const inShop = await plannedIn(plan, shop);
+  const findings = inShop?.findings ?? plan.findings;
+  const files = jobFiles(plan, { dxf, pictures, inShop });
+  await updateSet(join(out, name), async () => files, {
+    disk: SWIFT_DISK,
+    kept: { here: process.cwd(), home: homedir() },
+    signals: 'not heard',
+  });
+  const errors = findings.filter((f) => f.severity === 'error').length;
+  const first = findings.find((f) => f.severity === 'error') ?? findings[0];
+  const blanks = plan.parts.map(
+    ({ name: part, flat }) => `${part} ${flat.blank.max.map((v) => plainNumber(v, 2)).join(' x ')}`,
+  );
+  const mass = plan.parts.reduce((kg, p) => kg + p.mass * p.quantity, 0);
+  return {
+    number,
+    name,
+    status: 'made',
+    findings: findings.length,
+    errors,
+    message: first === undefined ? '' : `${first.part}: ${tellFinding(first, plan.job.units, 'en').message}`,
+    blanks: blanks.join('; '),
+    mass: plainNumber(mass, 3),
+    files: files.length,
+    problems: [],
+  };
+}
+
+type None = Omit<Made, 'status' | 'message' | 'problems'>;
+
+function refusedRow(none: None, problems: Made['problems']): Made {
+  const more = problems.length > 1 ? ` (and ${problems.length - 1} more)` : '';
+  return { ...none, status: 'refused', message: `${problems[0]?.text ?? ''}${more}`, problems };
+}
+
+/** A problem of the job at the cell it comes from, or at the row. */
+function placed(problem: Problem, row: Row): Made['problems'][number] {
+  const begins = (a: Path, b: Path) => a.length <= b.length && a.every((s, i) => String(s) === String(b[i]));
+  const cell =
+    row.cells.find(({ path }) => begins(path, problem.path)) ??
+    row.cells.find(({ path }) => begins(problem.path, path));
+  const { line, column } = cell ?? row;
+  return { line, column, text: problemText(problem).replace(/\.$/, '') };
+}

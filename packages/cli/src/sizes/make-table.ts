@@ -1,0 +1,185 @@
+import { join } from 'node:path';
+import { type AnyFamily, PROGRAM } from '@tinwright/core';
+import { type Host, many } from '../console.js';
+import { EXIT, type ExitCode, WriteError, writing } from '../failure.js';
+import { sizePool } from '../sizes-pool.js';
+import { DISK } from '../write/disk.js';
+import { locked, PATIENCE } from '../write/lock.js';
+import { listsIn } from '../write/own-lists.js';
+import { told } from '../write/reason.js';
+import { replaceFile } from '../write/write-file.js';
+import { indexPicture, MOST_PICTURES } from './index-picture.js';
+import { csvName, knownSizes, openJournal, type Shard } from './journal.js';
+import type { Common, Made } from './make-size.js';
+import { readRows } from './read-rows.js';
+import { listedRows, readTable } from './read-table.js';
+import { type Row, TableError } from './row.js';
+import { runSizes } from './run-sizes.js';
+
+/** A table of sizes and how to make it. */
+export interface TableAsk {
+  readonly common: Common;
+  readonly families: readonly AnyFamily[];
+  readonly modules: readonly string[];
+  /** The table's file; null for the rows that the job itself lists. */
+  readonly table: string | null;
+  readonly listed: unknown;
+  readonly salt: string;
+  readonly strict: boolean;
+  readonly jobs: number;
+  readonly shard: Shard | null;
+}
+
+const MOST_TOLD = 100;
+const FEW = 24; // rows that are not worth starting workers for
+
+/** Counts of a run, and what was refused. */
+interface Tally {
+  made: number;
+  kept: number;
+  refused: number;
+  errors: number;
+  unwritable: string | null;
+  readonly shown: string[];
+}
+
+/** How a run came to its end. */
+type RunEnd = 'whole' | 'cut short' | 'stopped';
+
+/** Make every row of a table, and say what came of it. @throws TableError where the table cannot be read */
+export async function makeTable(ask: TableAsk, host: Host, json: boolean): Promise<ExitCode> {
+  const total = await countRows(ask);
+  const tally: Tally = { made: 0, kept: 0, refused: 0, errors: 0, unwritable: null, shown: [] };
+  let end = 'whole' as RunEnd;
+  const failed = await writing(host, json, async () => {
+    end = await inFolder(ask, total, host, tally);
+  });
+  if (failed !== EXIT.done) return failed;
+  tell(ask, tally, end, host, json);
+  if (end === 'stopped') host.end?.('SIGINT');
+  if (tally.unwritable !== null || end === 'stopped') return EXIT.unwritable;
+  return tally.refused + tally.errors > 0 ? EXIT.findings : EXIT.done;
+}
+
+const rowsOf = ({ table, listed, common, families }: TableAsk): AsyncIterable<Row> =>
+  readRows(table === null ? listedRows(listed, () => ({ line: 1, column: 1 })) : readTable(table), {
+    data: common.data,
+    families,
+  });
+
+/** Reads the whole table once before anything is made: what is wrong with it as a whole is told at once. */
+async function countRows(ask: TableAsk): Promise<number> {
+  let count = 0;
+  try {
+    for await (const _ of rowsOf(ask)) count += 1;
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT') throw new TableError({ line: 1, column: 1 }, 'there is no such file');
+    if (code === 'EISDIR') throw new TableError({ line: 1, column: 1 }, 'this is a folder, not a table');
+    throw error;
+  }
+  if (count === 0) throw new TableError({ line: 1, column: 1 }, 'the table has no rows');
+  return count;
+}
+
+async function inFolder(ask: TableAsk, total: number, host: Host, tally: Tally): Promise<RunEnd> {
+  const { out } = ask.common;
+  const name = csvName(ask.shard);
+  return told(
+    out,
+    (why) => `cannot be written: ${why}. What was made before stands`,
+    async () => {
+      await takeFolder(out);
+      return locked(DISK, { target: join(out, name), shown: out, patience: PATIENCE.short }, async () => {
+        const known = await knownSizes(out, name);
+        const list = { format: 1, program: PROGRAM.mark, files: [name, 'index.svg'] };
+        await replaceFile(join(out, 'sizes.json'), `${JSON.stringify(list, null, 2)}\n`, 'force');
+        const mine = ask.shard === null ? total : Math.ceil(total / ask.shard.count);
+        const jobs = mine < FEW ? 1 : ask.jobs;
+        const { common, modules, families } = ask;
+        const pool = await sizePool({ common, modules }, families, jobs);
+        const journal = openJournal(out, name);
+        const progress = await host.progress?.('sizes', mine);
+        const signal = heard();
+        try {
+          const whole = await runSizes({
+            out,
+            rows: rowsOf(ask),
+            pool,
+            known,
+            journal,
+            salt: ask.salt,
+            shard: ask.shard,
+            stopped: () => signal.came() || tally.unwritable !== null || (ask.strict && tally.refused > 0),
+            onMade: (made, kept, standing) => {
+              count(tally, made, kept, ask, host);
+              tally.shown.push(...standing.slice(0, MOST_PICTURES - tally.shown.length));
+              progress?.to(tally.made + tally.kept + tally.refused);
+            },
+          });
+          await (whole ? journal.finish() : journal.leave());
+          await replaceFile(join(out, 'index.svg'), await indexPicture(out, tally.shown), 'force');
+          if (whole) return 'whole';
+          return signal.came() ? 'stopped' : 'cut short';
+        } finally {
+          progress?.end();
+          signal.end();
+          await pool.close();
+        }
+      });
+    },
+  );
+}
+
+/** A folder that is new, empty or of an earlier run. @throws WriteError for any other */
+async function takeFolder(out: string): Promise<void> {
+  await DISK.makeFolder(out);
+  const names = (await DISK.names(out)).filter((n) => !n.includes('.tinwright-lock-'));
+  if (names.length > 0 && !(await listsIn(DISK, out)).has('sizes.json'))
+    throw new WriteError(
+      out,
+      'holds files that are not sizes from tinwright. Choose another folder with --out',
+    );
+}
+
+/** Ctrl-C ends the run after the sizes that are being made; pressed again, at once. */
+function heard(): { readonly came: () => boolean; readonly end: () => void } {
+  let came = false;
+  const hear = () => {
+    if (came) process.exit(130);
+    came = true;
+  };
+  for (const s of ['SIGINT', 'SIGTERM'] as const) process.on(s, hear);
+  return {
+    came: () => came,
+    end: () => {
+      for (const s of ['SIGINT', 'SIGTERM'] as const) process.off(s, hear);
+    },
+  };
+}
+
+function count(tally: Tally, made: readonly Made[], kept: number, ask: TableAsk, host: Host): void {
+  tally.kept += kept;
+  for (const m of made) {
+    if (m.status === 'made') tally.made += 1;
+    else if (m.status === 'refused') tally.refused += 1;
+    else tally.unwritable ??= m.message;
+    tally.errors += m.errors;
+    if (tally.refused > MOST_TOLD) continue;
+    for (const p of m.problems)
+      host.err(`${ask.table ?? 'sizes'}:${p.line}:${p.column}: ${m.name}: ${p.text}.\n`);
+  }
+}
+
+function tell({ common: { out } }: TableAsk, tally: Tally, end: RunEnd, host: Host, json: boolean): void {
+  const { made, kept, refused, errors, unwritable } = tally;
+  if (json) {
+    host.out(`${JSON.stringify({ out, made, kept, refused, errors, complete: end === 'whole' }, null, 2)}\n`);
+    return;
+  }
+  if (unwritable !== null) host.err(`${unwritable}.\n`);
+  const counts = [`${made} made`, `${kept} kept`, `${refused} refused`].join(', ');
+  const state = end === 'whole' ? '' : ' Stopped before the end; run it again to go on.';
+  const wrong = errors === 0 ? '' : ` ${many(errors, 'finding')} of them an error: see sizes.csv.`;
+  host.out(`${many(made + kept + refused, 'size')} in ${out}: ${counts}.${wrong}${state}\n`);
+}

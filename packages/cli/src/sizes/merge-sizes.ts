@@ -1,0 +1,102 @@
+import { cp, readdir, rename, rm } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { PROGRAM } from '@tinwright/core';
+import { type Host, many } from '../console.js';
+import { EXIT, type ExitCode, refuse, WriteError, writing } from '../failure.js';
+import { DISK } from '../write/disk.js';
+import { told } from '../write/reason.js';
+import { replaceFile } from '../write/write-file.js';
+import { indexPicture, MOST_PICTURES } from './index-picture.js';
+import { type Line, linesOf, openJournal } from './journal.js';
+
+/** A shard that was made in a folder. */
+interface Found {
+  readonly folder: string;
+  readonly index: number;
+  readonly count: number;
+}
+
+const SHARD = /^sizes-(\d+)-of-(\d+)\.csv$/;
+
+/** Join what shards made: the folders of sizes in the first one, and one list of all, in the order of the table. */
+export async function mergeSizes(folders: readonly string[], host: Host, json: boolean): Promise<ExitCode> {
+  const found: Found[] = [];
+  for (const folder of folders)
+    for (const name of await readdir(folder).catch(() => [])) {
+      const [, index, count] = SHARD.exec(name) ?? [];
+      if (index !== undefined) found.push({ folder, index: Number(index), count: Number(count) });
+    }
+  const shards = found.toSorted((a, b) => a.index - b.index);
+  const problem = missing(shards);
+  if (problem !== null) return refuse(host, json, 'shards', 'sizes', `${folders.join(', ')}: ${problem}`);
+  const out = folders[0] as string;
+  const names: string[] = [];
+  let total = 0;
+  const failed = await writing(host, json, () =>
+    told(
+      out,
+      (why) => `cannot be merged: ${why}. The shards stand as they were`,
+      async () => {
+        const journal = openJournal(out, 'sizes.csv');
+        for await (const { line, folder } of inOrder(shards)) {
+          total += 1;
+          if (line.status === 'made' && names.length < MOST_PICTURES) names.push(line.name);
+          if (line.status === 'made') await bring(join(folder, line.name), join(out, line.name));
+          journal.write(line);
+        }
+        await journal.finish();
+        const list = { format: 1, program: PROGRAM.mark, files: ['sizes.csv', 'index.svg'] };
+        await replaceFile(join(out, 'sizes.json'), `${JSON.stringify(list, null, 2)}\n`, 'force');
+        await replaceFile(join(out, 'index.svg'), await indexPicture(out, names), 'force');
+      },
+    ),
+  );
+  if (failed !== EXIT.done) return failed;
+  host.out(
+    json
+      ? `${JSON.stringify({ out, sizes: total, shards: shards.length }, null, 2)}\n`
+      : `${many(total, 'size')} of ${many(shards.length, 'shard')} in ${out}.\n`,
+  );
+  return EXIT.done;
+}
+
+function missing(shards: readonly Found[]): string | null {
+  const count = shards[0]?.count;
+  if (count === undefined) return 'no shards here; each writes a file such as sizes-1-of-3.csv';
+  if (shards.some((s) => s.count !== count)) return 'shards of different runs';
+  const lack = Array.from({ length: count }, (_, i) => i + 1).filter(
+    (n) => !shards.some((s) => s.index === n),
+  );
+  if (lack.length > 0) return `shard ${lack.join(', ')} of ${count} is missing`;
+  return shards.length > count ? 'a shard is there twice' : null;
+}
+
+/** Row 1 is of the first shard, row 2 of the second, and so on round. */
+async function* inOrder(
+  shards: readonly Found[],
+): AsyncGenerator<{ readonly line: Line; readonly folder: string }> {
+  const readers = shards.map(({ folder, index, count }) => ({
+    folder,
+    lines: linesOf(join(folder, `sizes-${index}-of-${count}.csv`)),
+  }));
+  for (;;)
+    for (const { folder, lines } of readers) {
+      const next = await lines.next();
+      if (next.done) return;
+      yield { line: next.value, folder };
+    }
+}
+
+/** A size's folder copied to where the others are; it appears whole. */
+async function bring(from: string, to: string): Promise<void> {
+  if (resolve(from) === resolve(to)) return;
+  if ((await DISK.look(to)) !== null)
+    throw new WriteError(
+      to,
+      `is there already; the one in ${from} was not brought. The shards stand as they were`,
+    );
+  const fresh = `${to}.tinwright-new`;
+  await rm(fresh, { recursive: true, force: true });
+  await cp(from, fresh, { recursive: true, preserveTimestamps: true });
+  await rename(fresh, to);
+}

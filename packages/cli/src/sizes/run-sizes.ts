@@ -1,0 +1,89 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import type { SizePool } from '../sizes-pool.js';
+import { type Journal, type Known, lineOf, rowHash, type Shard } from './journal.js';
+import type { Made } from './make-size.js';
+import type { Row } from './row.js';
+
+const BATCH = 8; // rows
+const AHEAD = 3; // batches a worker, so that none waits
+
+/** What a run of sizes needs. */
+export interface SizesRun {
+  readonly out: string;
+  readonly rows: AsyncIterable<Row>;
+  readonly pool: SizePool;
+  readonly known: Known;
+  readonly journal: Journal;
+  /** Tells versions, jobs and options apart. */
+  readonly salt: string;
+  readonly shard: Shard | null;
+  /** Asked between batches: true ends the run. */
+  readonly stopped: () => boolean;
+  /** After every batch, in the order of the table; `standing` are the sizes that are there now. */
+  readonly onMade: (made: readonly Made[], kept: number, standing: readonly string[]) => void;
+}
+
+type Batch = {
+  readonly rows: readonly Row[];
+  readonly hashes: readonly string[];
+  readonly made: Promise<readonly Made[]>;
+};
+
+/**
+ * Make sizes in batches, several at once; what was made before and is the same is kept. Results are written down in the
+ * order of the table, so that every number of workers gives the same bytes; memory holds a few batches.
+ * @returns false when the run was stopped before its end
+ */
+export async function runSizes(run: SizesRun): Promise<boolean> {
+  const waiting: Batch[] = [];
+  let rows: Row[] = [];
+  const start = () => {
+    const due = rows.filter((r) => keptLine(run, r) === null);
+    waiting.push({
+      rows,
+      hashes: rows.map((r) => rowHash(run.salt, r)),
+      made: due.length === 0 ? Promise.resolve([]) : run.pool.make(due),
+    });
+    rows = [];
+  };
+  for await (const row of run.rows) {
+    if (run.shard !== null && row.number % run.shard.count !== run.shard.index % run.shard.count) continue;
+    if (run.stopped()) break;
+    rows.push(row);
+    if (rows.length === BATCH) start();
+    if (waiting.length >= run.pool.width * AHEAD) await settleFirst(run, waiting);
+  }
+  if (rows.length > 0 && !run.stopped()) start();
+  while (waiting.length > 0) await settleFirst(run, waiting);
+  return !run.stopped();
+}
+
+async function settleFirst(run: SizesRun, waiting: Batch[]): Promise<void> {
+  const batch = waiting.shift() as Batch;
+  const made = await batch.made;
+  const byNumber = new Map(made.map((m) => [m.number, m]));
+  let kept = 0;
+  batch.rows.forEach((row, i) => {
+    const fresh = byNumber.get(row.number);
+    if (fresh !== undefined) run.journal.write(lineOf(fresh, batch.hashes[i] ?? ''));
+    else {
+      const line = keptLine(run, row);
+      if (line !== null) run.journal.write(line);
+      kept += 1;
+    }
+  });
+  const gone = new Set(made.filter((m) => m.status !== 'made').map((m) => m.number));
+  run.onMade(
+    made,
+    kept,
+    batch.rows.filter((r) => !gone.has(r.number)).map((r) => r.name),
+  );
+}
+
+/** The line of a size that stands as it would be made. */
+function keptLine({ known, salt, out }: SizesRun, row: Row) {
+  const line = known.get(row.name);
+  if (line === undefined || row.refused !== undefined || line.hash !== rowHash(salt, row)) return null;
+  return existsSync(join(out, row.name, 'job.json')) ? line : null;
+}

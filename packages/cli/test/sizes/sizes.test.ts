@@ -1,0 +1,234 @@
+import { readFile, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { tinwright } from '../host.js';
+import { below, emptyFolder } from '../place.js';
+
+const TRAY = `units: mm
+stock: { material: galvanised-steel, thickness: 1 }
+bending: { rule: k-factor, k: 0.42, insideRadius: 1 }
+parts:
+  - { name: tray, family: open-box, length: 300, width: 200, height: 50 }
+`;
+
+/** A job and a table in a folder; runs `sizes` on them. */
+async function place(table: string, name = 'sizes.csv', job = TRAY) {
+  const folder = await emptyFolder();
+  const at = (path: string) => join(folder, path);
+  await writeFile(at('tray.yaml'), job);
+  await writeFile(at(name), table);
+  const run = (...more: readonly string[]) =>
+    tinwright('sizes', at('tray.yaml'), '--table', at(name), '--out', at('out'), ...more);
+  const csv = async () => (await readFile(at('out/sizes.csv'), 'utf8')).trim().split('\n');
+  return { folder, at, run, csv };
+}
+
+describe('a table of sizes', () => {
+  test('a folder a row as make writes it, a list and a picture of all', async () => {
+    const { at, run, csv } = await place(
+      'name,tray.length,width,stock.thickness\nsmall,200,100,\nlarge,"15 1/2 in",300,0.8\n',
+    );
+    const { exit, out, err } = await run();
+    expect({ exit, err }).toEqual({ exit: 0, err: '' });
+    expect(out).toBe(`2 sizes in ${at('out')}: 2 made, 0 kept, 0 refused.\n`);
+    expect(await below(at('out'))).toEqual([
+      'index.svg',
+      'large',
+      'large/job.json',
+      'large/parts',
+      'large/parts/tray.dxf',
+      'large/parts/tray.svg',
+      'sizes.csv',
+      'sizes.json',
+      'small',
+      'small/job.json',
+      'small/parts',
+      'small/parts/tray.dxf',
+      'small/parts/tray.svg',
+    ]);
+    const [head, small, large] = await csv();
+    expect(head).toBe('name,status,hash,findings,message,blanks,mass,files');
+    expect(small).toMatch(/^small,made,[0-9a-f]{16},0,,tray 296\.46 x 196\.46,/); // 200 + 2 × (50 less 1.77), 1.77 the deduction at K 0.42
+    expect(large).toMatch(/^large,made,/);
+    const { parts } = JSON.parse(await readFile(at('out/large/job.json'), 'utf8'));
+    expect(parts[0].formed.x).toBeCloseTo(15.5 * 25.4, 6);
+    expect(parts[0].thickness).toBe(0.8);
+    await writeFile(at('one.yaml'), TRAY.replace('300', '200').replace('width: 200', 'width: 100'));
+    await tinwright('make', at('one.yaml'), '--out', at('one'));
+    for (const file of ['job.json', 'parts/tray.dxf', 'parts/tray.svg'])
+      expect(await readFile(at(`out/small/${file}`), 'utf8')).toBe(await readFile(at(`one/${file}`), 'utf8'));
+  });
+
+  test.each([
+    ['sizes.tsv', 'name\twidth\na\t100\nb\t120\n'],
+    ['sizes.jsonl', '{"name":"a","width":100}\n\n{"name":"b","width":"120 mm"}\n'],
+    ['sizes.yaml', '- { name: a, width: 100 }\n- { name: b, width: 120 }\n'],
+    ['sizes.csv', '\uFEFFname;width\r\na;100\n\rb;120\r\n'],
+  ])('%s is read too', async (name, text) => {
+    const { run, csv } = await place(text, name);
+    expect((await run()).exit).toBe(0);
+    expect((await csv()).map((l) => l.split(',')[5])).toEqual([
+      'blanks',
+      'tray 396.46 x 196.46',
+      'tray 396.46 x 216.46',
+    ]);
+  });
+
+  test('rows that cannot be made are told with line, column and name, and the others are made', async () => {
+    const { at, run, csv } = await place(
+      'name,length,width\nok,200,100\n\nbad,abc,100\n"multi",0,"a\nb"\nok,210,110\n-x,200,100\n',
+    );
+    const { exit, err } = await run();
+    expect(exit).toBe(1);
+    expect(
+      err
+        .split('\n')
+        .map((l) => l.slice(at('sizes.csv').length))
+        .filter((l) => l !== ''),
+    ).toEqual([
+      expect.stringMatching(/^:4:5: bad: part "tray": length: "abc" is not a length/),
+      expect.stringMatching(/^:5:9: multi: part "tray": length: 0 mm given/),
+      expect.stringMatching(/^:5:11: multi: part "tray": width: /),
+      expect.stringMatching(/^:7:1: ok: name: "ok" is taken by the row in line 2/),
+      expect.stringMatching(/^:8:1: -x: name: "-x" given/),
+    ]);
+    expect((await csv()).slice(1).map((l) => l.split(',')[1])).toEqual([
+      'made',
+      'refused',
+      'refused',
+      'refused',
+      'refused',
+    ]);
+    expect((await csv()).at(-1)).toMatch(/^'-x,/); // no formula for who opens it in a spreadsheet
+    expect(await below(at('out'))).not.toContain('bad');
+  });
+
+  test('--strict stops at the first of them', async () => {
+    const { run, at } = await place(`length\n${'0\n'.repeat(20)}${'200\n'.repeat(20)}`);
+    const { exit, out } = await run('--strict', '--jobs', '1');
+    expect(exit).toBe(1);
+    expect(out).toContain('Stopped before the end');
+    expect(await below(at('out'))).not.toContain('size-40');
+  });
+
+  test.each([
+    ['an unknown column', 'name,lenght\na,1\n', '1:6: unknown column "lenght". Did you mean "length"?'],
+    ['an unknown part', 'trai.length\n1\n', '1:1: unknown column "trai.length". Did you mean "tray.length"?'],
+    ['a column twice', 'length,width,length\n1,2,3\n', '1:14: column "length" stands twice'],
+    ['a column without a name', 'length,,width\n1,2,3\n', '1:8: a column without a name'],
+    ['a row with more cells than columns', 'length\n1,2\n', '2:3: 2 cells in this row, 1 in the first'],
+    ['a quote left open', 'length\n"200\n210\n', 'a quote is open at the end of the file'],
+    ['no rows', 'name,length\n', '1:1: the table has no rows'],
+    ['nothing', '', '1:1: the table has no rows'],
+  ])('%s: exit 2, its place, nothing written', async (_, table, says) => {
+    const { run, folder } = await place(table);
+    const { exit, out, err } = await run();
+    expect({ exit, out }).toEqual({ exit: 2, out: '' });
+    expect(err).toContain(says);
+    expect(await below(folder)).toEqual(['sizes.csv', 'tray.yaml']);
+  });
+});
+
+describe('run again', () => {
+  const rows = (widths: readonly number[]) => `name,width\n${widths.map((w, i) => `t${i},${w}\n`).join('')}`;
+
+  test('it makes only what changed, and what is gone', async () => {
+    const { at, run } = await place(rows([100, 110, 120, 130]));
+    await run();
+    const before = await readFile(at('out/sizes.csv'), 'utf8');
+    expect((await run()).out).toContain('0 made, 4 kept');
+    expect(await readFile(at('out/sizes.csv'), 'utf8')).toBe(before);
+    await writeFile(at('sizes.csv'), rows([100, 111, 120, 130]));
+    await rm(at('out/t3'), { recursive: true });
+    expect((await run()).out).toContain('2 made, 2 kept');
+    expect((await run('--dxf', 'r12')).out).toContain('4 made, 0 kept');
+  });
+
+  test('a run that was cut off amid a line goes on behind it', async () => {
+    const { at, run } = await place(rows([100, 110, 120, 130]));
+    await run();
+    const whole = await readFile(at('out/sizes.csv'), 'utf8');
+    const lines = whole.split('\n');
+    await writeFile(at('out/.sizes.csv.begun'), `${lines.slice(0, 3).join('\n')}\nt2,ma`);
+    await rm(at('out/sizes.csv'));
+    expect((await run()).out).toContain('2 made, 2 kept');
+    expect(await readFile(at('out/sizes.csv'), 'utf8')).toBe(whole);
+    expect((await below(at('out'))).filter((n) => n.startsWith('.'))).toEqual([]);
+  });
+
+  test('a folder with files of somebody else is left alone', async () => {
+    const { at, folder } = await place(rows([100]));
+    const before = await below(folder);
+    const ran = await tinwright('sizes', at('tray.yaml'), '--table', at('sizes.csv'), '--out', folder);
+    expect(ran.exit).toBe(3);
+    expect(ran.err).toContain('holds files that are not sizes from tinwright');
+    expect(await below(folder)).toEqual(before);
+  });
+});
+
+test('shards, merged, give the bytes of one run', async () => {
+  const table = `name,width\n${Array.from({ length: 10 }, (_, i) => `t${i},${100 + i}\n`).join('')}`;
+  const { at, run } = await place(table);
+  await run();
+  for (const n of [1, 2, 3]) {
+    const out = at(n === 2 ? 'b' : 'a');
+    const ran = await tinwright(
+      'sizes',
+      at('tray.yaml'),
+      '--table',
+      at('sizes.csv'),
+      '--out',
+      out,
+      '--shard',
+      `${n}/3`,
+    );
+    expect(ran.exit).toBe(0);
+    if (n === 1) expect((await tinwright('sizes', 'merge', out)).err).toContain('shard 2, 3 of 3 is missing');
+  }
+  const merged = await tinwright('sizes', 'merge', at('a'), at('b'));
+  expect(merged.out).toBe(`10 sizes of 3 shards in ${at('a')}.\n`);
+  for (const file of ['sizes.csv', 'index.svg', 't4/job.json', 't9/parts/tray.dxf'])
+    expect(await readFile(at(`a/${file}`), 'utf8')).toBe(await readFile(at(`out/${file}`), 'utf8'));
+});
+
+test('rows within the job: lists and ranges are combined; other verbs pass over them', async () => {
+  const own = `${TRAY}sizes:\n  - { name: small, length: 200 }\n  - { name: grid, length: { from: 300, to: 350, step: 25 }, height: [40, 50] }\n`;
+  const { at, csv } = await place('', 'none.csv', own);
+  const { exit } = await tinwright('sizes', at('tray.yaml'), '--out', at('out'));
+  expect(exit).toBe(0);
+  const lines = (await csv()).slice(1).map((l) => l.split(','));
+  expect(lines.map((l) => l[0])).toEqual([
+    'small',
+    'grid-1',
+    'grid-2',
+    'grid-3',
+    'grid-4',
+    'grid-5',
+    'grid-6',
+  ]);
+  expect(lines.map((l) => l[5]).slice(1, 4)).toEqual([
+    'tray 376.46 x 276.46',
+    'tray 396.46 x 296.46',
+    'tray 401.46 x 276.46',
+  ]);
+  expect((await tinwright('check', at('tray.yaml'))).exit).toBe(0);
+});
+
+describe('options that cannot be', () => {
+  test.each([
+    [['--jobs', '0'], '--jobs: 0 given, a whole number from 1 to 64 allowed'],
+    [['--shard', '4/3'], '--shard: "4/3" given; 3/16 is the third of sixteen'],
+  ])('%j', async (options, says) => {
+    const { run } = await place('length\n1\n');
+    const { exit, err } = await run(...options);
+    expect(exit).toBe(2);
+    expect(err).toContain(says);
+  });
+
+  test('no table at all', async () => {
+    const { at } = await place('');
+    expect((await tinwright('sizes', at('tray.yaml'))).err).toContain(
+      'give --table FILE, or sizes: in the job',
+    );
+  });
+});
