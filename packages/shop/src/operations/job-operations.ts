@@ -2,6 +2,7 @@ import type { Assembly, JobPlan, Seated } from '@tinwright/core';
 import type { Sequence } from '../sequence/answer/plan.js';
 import type { JointWork, Operation, Operations, ToolName } from './operation.js';
 import { partOperations } from './part-operations.js';
+import { placingOrder } from './placing-order.js';
 import { stagesOf } from './stages.js';
 
 /**
@@ -30,7 +31,7 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
       ]),
       ...groupsOf(stage.joints.filter(fastened)).flatMap((g) => fastening(g, assembly, isFirst(g, joints))),
     ]),
-    ...groupsOf(joints.filter((j) => !fastened(j))).map((g) => placing(g, assembly)),
+    ...placingOrder(groupsOf(joints.filter((j) => !fastened(j))), assembly).map((g) => placing(g, assembly)),
     { kind: 'finish', part: '', tools: ['file', 'gloves'], reasons: ['hands-and-cloth'] },
     { kind: 'inspect', part: '', tools: ['rule', 'caliper', 'square'], reasons: ['measured-is-known'] },
   ];
