@@ -6,7 +6,7 @@ import { build } from 'esbuild';
 import { ready, root } from './ready.mjs';
 
 ready();
-const bundle = join(root, 'tests/campaign/.run.mjs'); // beside its sources, where the packages are found
+const bundle = join(root, 'out/campaign.mjs'); // under the root, where the packages are found
 await build({
   entryPoints: [join(root, 'tests/campaign/run.ts')],
   outfile: bundle,
