@@ -93,8 +93,14 @@ function sources(dir: string): readonly string[] {
   return readdirSync(dir, { withFileTypes: true }).flatMap((e) => {
     const path = join(dir, e.name);
     if (e.isDirectory()) return e.name === 'node_modules' || e.name === 'dist' ? [] : sources(path);
-    return e.name.endsWith('.ts') && !e.name.endsWith('.d.ts') ? [path] : [];
+    return /\.tsx?$/.test(e.name) && !e.name.endsWith('.d.ts') ? [path] : [];
   });
+}
+
+/** The source an import of a `.js` stands for. */
+function sourceOf(path: string): string {
+  const [ts, tsx] = [path.replace(/\.js$/, '.ts'), path.replace(/\.js$/, '.tsx')];
+  return existsSync(tsx) ? tsx : ts;
 }
 
 /** Static, dynamic, re-exported and type imports of a file. */
@@ -125,9 +131,7 @@ function importsOf(file: string, root: string): readonly Import[] {
   };
   visit(source);
   return found.map((text) => {
-    const target = text.startsWith('.')
-      ? slashed(relative(root, join(dirname(file), text.replace(/\.js$/, '.ts'))))
-      : null;
+    const target = text.startsWith('.') ? slashed(relative(root, sourceOf(join(dirname(file), text)))) : null;
     return { from: slashed(relative(root, file)), text, target };
   });
 }

@@ -50,7 +50,7 @@ function List({ state, path, field }: { state: State; path: Path; field: FieldOf
         <button
           type="button"
           aria-label={`${words.add}: ${field.name}`}
-          onClick={() => state.change(path, [...entries, last ?? 10])}
+          onClick={() => state.change(path, [...entries, last ?? entry.options[0] ?? 10])}
         >
           +
         </button>

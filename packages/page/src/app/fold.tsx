@@ -16,6 +16,7 @@ export function Fold({ state }: { state: State }): JSX.Element {
     if (!playing || count === 0) return;
     return play(state, count, () => setPlaying(false));
   }, [playing, count, state]);
+  if (state.problems.value.length > 0) return <p>{words.waiting}</p>;
   if (order === null) return <p aria-busy="true">{words.searching}</p>;
   if (order.status === 'infeasible')
     return (

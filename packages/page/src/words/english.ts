@@ -58,6 +58,7 @@ export const PAGE_ENGLISH: PageWords = {
   play: 'Play',
   pause: 'Pause',
   flatAgain: 'Lay it flat',
+  waiting: 'Once the job can be, its bends are put in order here.',
   searching: 'Looking for the order of bends …',
   cannotBend: 'The machines of the usual shop cannot bend this part:',
   noBends: 'There is nothing to bend.',

@@ -58,6 +58,7 @@ export const PAGE_GERMAN: PageWords = {
   play: 'Abspielen',
   pause: 'Anhalten',
   flatAgain: 'Flach legen',
+  waiting: 'Sobald es den Auftrag geben kann, steht hier die Biegefolge.',
   searching: 'Die Biegefolge wird gesucht …',
   cannotBend: 'Mit den Maschinen der üblichen Werkstatt lässt sich das Teil nicht biegen:',
   noBends: 'Hier ist nichts zu biegen.',

@@ -55,6 +55,7 @@ export interface PageWords {
   readonly play: string;
   readonly pause: string;
   readonly flatAgain: string;
+  readonly waiting: string;
   readonly searching: string;
   readonly cannotBend: string;
   readonly noBends: string;
