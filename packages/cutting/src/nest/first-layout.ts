@@ -6,7 +6,7 @@ import { layoutArea } from './rank.js';
  * A layout in one pass: bed after bed is filled, of the kind that is used best; offcuts before sheets, and for the
  * last pieces the cheapest kind that takes them all. @param pulse told of every bed; 'stop' ends it there
  */
-export function firstLayout(bench: Bench, pulse: (beds: readonly FilledBed[]) => 'go' | 'stop'): NestLayout {
+export function firstLayout(bench: Bench, pulse: (so: NestLayout) => 'go' | 'stop'): NestLayout {
   const { kinds, quantities } = bench.problem;
   const left = [...quantities];
   const stock = kinds.map((k) => k.count);
@@ -19,7 +19,7 @@ export function firstLayout(bench: Bench, pulse: (beds: readonly FilledBed[]) =>
     beds.push(best);
     stock[best.kind] = (stock[best.kind] as number) - 1;
     for (const { item } of best.laid) left[item] = (left[item] as number) - 1;
-    if (pulse(beds) === 'stop') break;
+    if (pulse({ beds: [...beds], left: [...left] }) === 'stop') break;
   }
   return { beds, left };
 }

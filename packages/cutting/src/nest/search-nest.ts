@@ -40,7 +40,10 @@ export function searchNest(bench: Bench, { seed, spend, better }: NestSearch): N
     spent = spend(moves);
     return spent >= until ? ('stop' as const) : ('go' as const);
   };
-  let layout = firstLayout(bench, () => pulse(1)(0));
+  let layout = firstLayout(bench, (so) => {
+    better(so);
+    return pulse(1)(0);
+  });
   better(layout);
   const keep = (beds: readonly FilledBed[]) => {
     layout = { beds: beds.filter((b) => b.laid.length > 0), left: layout.left };
