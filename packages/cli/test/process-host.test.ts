@@ -45,7 +45,7 @@ test('TINWRIGHT_DEBUG=1 shows where a fault happened, nothing else does', async 
 });
 
 /** A family that fails while it is built, in its third line. */
-const BROKEN = `export default { name: 'broken-marker', describe: { sizes: {} }, check: () => [], derived: () => [],
+const BROKEN = `export default { name: 'broken-marker', describe: { sizes: {} }, values: {}, check: () => [], derived: () => [],
   params: (k) => ({ width: k.size(), legs: k.list(k.size(), 1, 9), angles: k.list(k.angle(-180, 180), 0, 9) }),
   part: () => { throw new TypeError('no such verb'); } };
 `;

@@ -179,7 +179,7 @@ describe('strip fit', () => {
     const { exit, err } = await tinwright('make', join(folder, 'job.yaml'), '--out', join(folder, 'out'));
     expect(exit).toBe(2);
     expect(err).toBe(
-      `${join(folder, 'job.yaml')}:3:44: bending.insideRadius: no test-strip of mild-steel T 1 R 1.5 mm; known: none; --shop FILE gives them.\n`,
+      `${join(folder, 'job.yaml')}:3:44: bending.insideRadius: no test-strip of mild-steel T 1 R 1.5 mm. Known: none; --shop FILE gives them.\n`,
     );
   });
 

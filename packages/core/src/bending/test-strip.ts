@@ -50,7 +50,8 @@ export function testStrip(material: string, strips: readonly StripBend[]): BendR
       return fail(
         'strip-missing',
         ['insideRadius'],
-        `no test-strip of ${metal(material, bend)} mm; known: ${strips.map((s) => metal(s.material, s)).join(', ') || 'none; --shop FILE gives them'}`,
+        `no test-strip of ${metal(material, bend)} mm`,
+        `Known: ${strips.map((s) => metal(s.material, s)).join(', ') || 'none; --shop FILE gives them'}`,
       );
     },
   };

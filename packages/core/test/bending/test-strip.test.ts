@@ -70,15 +70,15 @@ describe('without the row', () => {
     const [problem, ...more] = problems(() => planJob(readJob(job, undefined, { strips: STRIPS })));
     expect(more).toEqual([]);
     expect(problem).toMatchObject({ code: 'strip-missing', path: ['bending', 'insideRadius'] });
-    expect(problem?.message).toBe(
-      'no test-strip of galvanised-steel T 1 R 2 mm; known: galvanised-steel T 1 R 1.5, galvanised-steel T 0.7 R 1.5, mild-steel T 1 R 1.5',
+    expect(problem?.message).toBe('no test-strip of galvanised-steel T 1 R 2 mm');
+    expect(problem?.fix).toBe(
+      'Known: galvanised-steel T 1 R 1.5, galvanised-steel T 0.7 R 1.5, mild-steel T 1 R 1.5',
     );
   });
 
   test('nor any: there are none', () => {
     const [problem] = problems(() => planJob(readJob(JOB)));
-    expect(problem?.message).toBe(
-      'no test-strip of galvanised-steel T 1 R 1.5 mm; known: none; --shop FILE gives them',
-    );
+    expect(problem?.message).toBe('no test-strip of galvanised-steel T 1 R 1.5 mm');
+    expect(problem?.fix).toBe('Known: none; --shop FILE gives them');
   });
 });

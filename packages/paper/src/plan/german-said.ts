@@ -1,5 +1,22 @@
 /** What families and materials say of themselves, in German, by what they say in English. */
 export const GERMAN_SAID: Readonly<Record<string, string>> = {
+  'bracket with holes': 'Winkel mit Löchern',
+  'angle (one bend), z (two, the second back) or u (two the same way)':
+    'angle (eine Biegung), z (zwei, die zweite zurück) oder u (zwei in derselben Richtung)',
+  'along the bends': 'entlang der Biegungen',
+  'outside leg that lies flat, from its free end to the first bend':
+    'äußerer Schenkel, der flach liegt, vom freien Ende bis zur ersten Biegung',
+  'outside leg between the bends of a z or a u': 'äußerer Schenkel zwischen den Biegungen eines Z oder U',
+  'outside leg that ends the bracket': 'äußerer Schenkel am Ende des Winkels',
+  'every bend, bent through from flat': 'jede Biegung, gebogen ab flach',
+  'holes in a row across the base and the last leg; leave out for none':
+    'Löcher in einer Reihe quer über Grund und letzten Schenkel; weglassen für keine',
+  'of each hole': 'jedes Lochs',
+  'in each leg': 'in jedem Schenkel',
+  'from the free end of a leg to the middle of its holes':
+    'vom freien Ende eines Schenkels bis zur Mitte seiner Löcher',
+  'from the sides to the middle of the first and the last; evenly spread when left out':
+    'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
   'channel with hemmed sides': 'Kanal mit umgeschlagenen Seiten',
   'between the outside faces of the folded end tabs': 'zwischen den Außenseiten der gekanteten Endlaschen',
   'over the outside faces of the sides': 'über die Außenseiten der Seiten',
