@@ -2,13 +2,12 @@
 export const GERMAN_SAID: Readonly<Record<string, string>> = {
   'bracket with holes': 'Winkel mit Löchern',
   'angle (one bend), z (two, the second back) or u (two the same way)':
-    'angle (eine Biegung), z (zwei, die zweite zurück) oder u (zwei in derselben Richtung)',
-  'along the bends': 'entlang der Biegungen',
+    'angle (eine Kantung), z (zwei, die zweite zurück) oder u (zwei in derselben Richtung)',
   'outside leg that lies flat, from its free end to the first bend':
-    'äußerer Schenkel, der flach liegt, vom freien Ende bis zur ersten Biegung',
-  'outside leg between the bends of a z or a u': 'äußerer Schenkel zwischen den Biegungen eines Z oder U',
+    'äußerer Schenkel, der flach liegt, vom freien Ende bis zur ersten Kantung',
+  'outside leg between the bends of a z or a u': 'äußerer Schenkel zwischen den Kantungen eines Z oder U',
   'outside leg that ends the bracket': 'äußerer Schenkel am Ende des Winkels',
-  'every bend, bent through from flat': 'jede Biegung, gebogen ab flach',
+  'every bend, bent through from flat': 'jede Kantung, von flach an gemessen',
   'holes in a row across the base and the last leg; leave out for none':
     'Löcher in einer Reihe quer über Grund und letzten Schenkel; weglassen für keine',
   'of each hole': 'jedes Lochs',
