@@ -7,7 +7,7 @@ import type { Mend, Reason } from './plan.js';
 const RUNGS = 4; // sizes tried either way for each parameter, before the edge between them is sought
 const STEP = 0.1; // mm: the sections of the machine are not known better
 const MOST_MENDS = 3;
-const MOST_SIZES = 5; // parameters tried, those that shape what is in the way
+const MOST_SIZES = 4; // parameters tried, those that shape what is in the way
 
 /**
  * Something to change so that an impossible part becomes possible: sizes found by trying, then machines. Each is tried

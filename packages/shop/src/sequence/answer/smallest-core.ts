@@ -3,7 +3,7 @@ import { type Mask, maskOf, within, without } from '../part/mask.js';
 import { dive } from '../search/dive.js';
 import type { Problem } from '../search/states.js';
 
-const MOST_DIVES = 600; // subsets looked at
+const MOST_DIVES = 200; // subsets looked at
 const MOST_STATES = 3000; // of one
 const LARGEST = 4; // bends tried together before bends are taken away one by one
 

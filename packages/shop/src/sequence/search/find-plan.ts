@@ -3,7 +3,7 @@ import type { Press, Shop } from '../../machines/shop.js';
 import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
 import { foldSetting } from '../../tools/leaf-setting.js';
 import { marginFor } from '../../tools/margin.js';
-import { foldTree } from '../part/fold-tree.js';
+import { ancestors, foldTree } from '../part/fold-tree.js';
 import type { Held } from '../part/line.js';
 import { type Operation, type Work, workOf } from '../part/operations.js';
 import { contactBook } from '../part/self-contact.js';
@@ -19,6 +19,7 @@ import { dive } from './dive.js';
 import { handlingScale, headingOf, type Setting } from './handling.js';
 import { type PlacingInput, placingBook } from './placing.js';
 import type { Found, Problem } from './states.js';
+import { sweeps } from './sweeps.js';
 
 /** A part as the planner of bends sees it. */
 export interface PartToBend {
@@ -41,8 +42,12 @@ interface Effort {
 
 const EXACT_STEPS = 20; // searched through as a rule
 
-function effortFor({ steps }: Work): Effort {
-  const share = Math.min(1, EXACT_STEPS / Math.max(1, steps.length));
+const DEEP = 8; // bends one behind the other from which states take much longer to look at
+const CHAIN = 1000; // times
+
+function effortFor({ steps, tree }: Work): Effort {
+  const depth = Math.max(0, ...tree.panels.map((_, i) => ancestors(tree, i).length - 1));
+  const share = Math.min(1, EXACT_STEPS / Math.max(1, steps.length)) * (depth > DEEP ? CHAIN ** -0.25 : 1);
   return {
     states: Math.ceil(600_000 * share ** 4),
     width: Math.ceil(60 * share ** 2),
@@ -133,11 +138,17 @@ export function findPlan(problem: Problem): Found {
   const { states, width } = effortFor(problem.work);
   const exact = cheapest(problem, states);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
-  const wide = bestFew(problem, width);
-  if (wide.moves !== null) return { ...wide, bound: exact.bound };
+  const quick = sweeps(problem);
+  const few = quick.moves === null ? width : Math.ceil(width / 4);
+  const wide = bestFew(problem, few);
+  const best = wide.cost < quick.cost ? wide : quick;
+  if (best.moves !== null) return { ...best, bound: exact.bound };
   const some = anyPlan(problem);
   return { ...some, bound: Math.max(some.bound, exact.bound) };
 }
 
 /** Some plan, or none, sooner than the cheapest is found. */
-export const anyPlan = (problem: Problem): Found => dive(problem, effortFor(problem.work).dives);
+export function anyPlan(problem: Problem): Found {
+  const quick = sweeps(problem);
+  return quick.moves === null ? dive(problem, effortFor(problem.work).dives) : quick;
+}

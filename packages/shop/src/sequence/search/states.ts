@@ -76,7 +76,7 @@ export function successors(problem: Problem, node: Node, force: Force): readonly
     const before = found.length;
     for (const station of problem.stations)
       for (const held of SIDES) {
-        const next = step(problem, node, station.mount(operation, held, node.done), station, force);
+        const next = stepTo(problem, node, station.mount(operation, held, node.done), station, force);
         if (next !== null) found.push(next);
       }
     if (operation.steps.length > 1 && found.length > before) together = union(together, operation.mask);
@@ -85,7 +85,13 @@ export function successors(problem: Problem, node: Node, force: Force): readonly
 }
 
 /** The state after a mounting; null where it cannot be taken. */
-function step(problem: Problem, node: Node, mounting: Mounting, station: Station, force: Force): Node | null {
+export function stepTo(
+  problem: Problem,
+  node: Node,
+  mounting: Mounting,
+  station: Station,
+  force: Force,
+): Node | null {
   const { operation, obstacle } = mounting;
   const refused = obstacle !== null || (force === 'force' && problem.contact(operation, node.done) !== null);
   if (refused && force === 'keep') return null;

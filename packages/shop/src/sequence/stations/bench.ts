@@ -1,5 +1,5 @@
 import { convexHull, type Point, type Pose, place3, type Vec3 } from '@tinwright/core';
-import type { Stage } from '../part/fold-tree.js';
+import { ancestors, type Stage } from '../part/fold-tree.js';
 import { bendsTo, type LineFrame, poseInMachine } from '../part/line.js';
 import { type Lump, lumpsOf, solidsOf } from '../part/lumps.js';
 import { keptBy, type Mask, maskOf, NONE, union, within } from '../part/mask.js';
@@ -133,6 +133,8 @@ interface Watched<Tool extends string> {
 }
 
 const MOST_TRIED = 7; // bends on the way to a lump whose every state is tried beforehand
+const CHAIN = 8; // bends one behind the other from which far fewer are
+const FEW_TRIED = 2;
 
 /** Null for what never matters. */
 function watched<Tool extends string>(
@@ -143,7 +145,9 @@ function watched<Tool extends string>(
 ): Watched<Tool> | null {
   const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
   const at = keptBy(steps, (own) => standing(stageOf(work, own)));
-  if (bends.length > MOST_TRIED) return { steps, at, certain: () => NOTHING, ever: false };
+  const deep = work.tree.panels.some((_, i) => ancestors(work.tree, i).length > CHAIN);
+  if (bends.length > (deep ? FEW_TRIED : MOST_TRIED))
+    return { steps, at, certain: () => NOTHING, ever: false };
   const used = (s: Standing<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
   const all = states(work, bends);
