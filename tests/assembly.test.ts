@@ -167,7 +167,11 @@ function computed({ parts }: JobPlan, name: string): number {
 }
 
 /** What is told of which part. */
-const told = ({ findings }: JobPlan) => findings.map((f) => `${f.code} ${f.part}`);
+const told = ({ findings }: JobPlan) =>
+  findings
+    // places that are cut already are not laid out again, so none is left out of them
+    .filter((f) => f.code !== 'fastener-left-out')
+    .map((f) => `${f.code} ${f.part}`);
 
 /** Everything of a plan that is cut, placed, fastened or told. */
 const whole = ({ parts, assembly, findings }: JobPlan) => ({
