@@ -1,7 +1,9 @@
 // Bends by hand: jaws, bars and bench are bodies, and both sides of the part have to pass them.
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { DEFAULT_SHOP, planSequence, type Shop } from '../../src/index.js';
 import { planned } from '../shops.js';
+
+vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 
 const hands: Shop = { ...DEFAULT_SHOP, brake: null };
 const strip = (legs: readonly number[], angles: readonly number[], width = 50) =>

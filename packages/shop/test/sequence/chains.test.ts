@@ -1,7 +1,9 @@
 // Long chains of bends: orders a setter sees at once are found.
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { type Brake, DEFAULT_SHOP, planSequence, verifySequence } from '../../src/index.js';
 import { planned } from '../shops.js';
+
+vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 
 const brake = { ...(DEFAULT_SHOP.brake as Brake), length: 914 };
 

@@ -12,9 +12,11 @@ import {
   square,
   value,
 } from '@tinwright/core';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { planSequence, type Sequence, type Shop, verifySequence } from '../../src/index.js';
 import { planned, shopWith } from '../shops.js';
+
+vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 
 /** Plan, and hold the plan against the replay that shares nothing with it. */
 function plan(part: PartPlan, shop: Shop): Sequence {

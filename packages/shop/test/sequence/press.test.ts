@@ -1,12 +1,14 @@
 // Bends on a press brake against the closed forms of its geometry (derived; see the docstring of each).
 import { type Point, radians } from '@tinwright/core';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { planSequence, type Sequence, type Shop, verifySequence } from '../../src/index.js';
 import { contactAngle } from '../../src/sweep/contact.js';
 import { rectangle } from '../../src/sweep/polygon.js';
 import { pressTools } from '../../src/tools/press-tools.js';
 import { gooseneck, pressShop, straight, vDie } from '../press-shop.js';
 import { planned } from '../shops.js';
+
+vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 
 const T = 1;
 const V8 = vDie(8, 10);

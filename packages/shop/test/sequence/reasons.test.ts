@@ -1,10 +1,12 @@
 // Why a part cannot be bent, as a maker reads it.
 import { sayIn } from '@tinwright/core';
 import { mendWords, reasonWords } from '@tinwright/words';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { type Brake, DEFAULT_SHOP, planSequence, type Sequence } from '../../src/index.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned, shopWith } from '../shops.js';
+
+vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 
 const said = ({ reasons }: Sequence, unit: 'mm' | 'in' = 'mm') =>
   reasons.map((r) => reasonWords(r, sayIn(unit)));
