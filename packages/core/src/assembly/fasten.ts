@@ -9,7 +9,7 @@ import { overhangRemarks } from './overhang.js';
 import { type Overlap, outward, overlapsOf } from './overlap.js';
 import { WIDEST_GAP } from './place.js';
 import { reachTo } from './reach.js';
-import { spread } from './spread.js';
+import { spread, turnRemarks } from './spread.js';
 import type { Seated } from './types.js';
 
 /** Fasteners of a joint with what to know about them. */
@@ -55,6 +55,7 @@ export function fasten(seated: Seated, sheets: readonly StandingSheet[], { cut, 
         : spread(seated, overlaps, { ask, needs, before: others });
     return {
       ...done,
+      remarks: [...done.remarks, ...turnRemarks(done.fasteners, overlaps, needs)],
       holes: needs.holes,
       layers: Math.max(2, ...done.fasteners.map((f) => layersAt(f.at, out, sheets))),
     };

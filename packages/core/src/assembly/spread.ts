@@ -30,7 +30,7 @@ export interface SpreadBy {
  */
 export function spread(seated: Seated, overlaps: readonly Overlap[], by: SpreadBy): Spread {
   const { ask, needs, before } = by;
-  const runs = overlaps.map((o) => runOf(o.shape, fieldOf(o.shape, keepOffs(o, needs))));
+  const runs = overlaps.map((o) => runIn(o, needs));
   const stood = (asked: FastenerAsk) => {
     const counts = share(runs, asked, needs);
     const done: Fastener[] = [];
@@ -61,27 +61,30 @@ export function spread(seated: Seated, overlaps: readonly Overlap[], by: SpreadB
       ...tightRemarks(overlaps, runs, needs),
       ...(left > 0 ? [leftRemark(left, needs)] : []),
       ...closeRemarks(fasteners, needs, works),
-      ...turnRemarks(fasteners, overlaps, runs, needs),
     ],
   };
 }
+
+/** Where fasteners may stand in an overlap. */
+const runIn = (o: Overlap, needs: FastenerNeeds): Run => runOf(o.shape, fieldOf(o.shape, keepOffs(o, needs)));
 
 /** True for a fastener through one of the two panels of an overlap. */
 const goesThrough = ({ on }: Fastener, { from, to }: Overlap) =>
   on.some((e) => [from, to].some((f) => f.placed.piece === e.piece && f.panel.id === e.panel));
 
 /** Parts that hang on one fastener turn about it. */
-function turnRemarks(
+export function turnRemarks(
   [only, ...others]: readonly Fastener[],
   overlaps: readonly Overlap[],
-  runs: readonly Run[],
-  { pitch, pitchSource }: FastenerNeeds,
+  needs: FastenerNeeds,
 ): readonly Remark[] {
   if (only === undefined || others.length > 0) return [];
-  const at = overlaps.findIndex((o) => goesThrough(only, o));
-  if (at < 0) return [];
-  const { from, to } = overlaps[at] as Overlap;
-  const room = (runs[at] as Run).to - (runs[at] as Run).from;
+  const overlap = overlaps.find((o) => goesThrough(only, o));
+  if (overlap === undefined) return [];
+  const { from, to } = overlap;
+  const { pitch, pitchSource } = needs;
+  const run = runIn(overlap, needs);
+  const room = run.to - run.from;
   return [
     remark('joint-turns', 'warning', {
       value: 1,
