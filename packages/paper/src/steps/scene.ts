@@ -76,24 +76,27 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
       thickness,
       insideRadius,
       hem: [Math.max(0, highest(1)), closed - thickness],
-      rear: rearOf(cuts.before, -thickness - GAUGE.under, GAUGE.over),
+      rear: reachOf(cuts.before, -1, -thickness - GAUGE.under, GAUGE.over),
     });
-  if (step.machine !== 'vise' || shop.vise === null) return null;
+  const { vise } = shop;
+  if (step.machine !== 'vise' || vise === null) return null;
   const half = ((step.angle > 140 ? 90 : step.angle) * Math.PI) / 360;
-  return viseMachine(shop.vise, step, {
-    thickness,
-    top: (insideRadius + thickness) * Math.tan(half),
+  const top = (insideRadius + thickness) * Math.tan(half);
+  const gripped = (way: 1 | -1) => reachOf(cuts.before, way, -top - vise.grip, -top);
+  return viseMachine(vise, step, {
+    top,
+    faces: [Math.max(thickness, gripped(-1)), gripped(1)],
     hem: [Math.max(closed, highest(0)), closed],
   });
 }
 
-/** How far metal reaches back between two heights. */
-function rearOf(cuts: readonly Cut[], low: number, high: number): number {
+/** How far metal reaches between two heights, back (-1) or to the front (1). */
+function reachOf(cuts: readonly Cut[], way: 1 | -1, low: number, high: number): number {
   const between = cuts.flatMap((c) => {
     const over = cutOff(c.outline, [0, 1], low);
     return cutOff(over, [0, -1], -high);
   });
-  return Math.max(0, ...between.map((p) => -p[0]));
+  return Math.max(0, ...between.map((p) => way * p[0]));
 }
 
 /** The panel that the first bend hangs on. */

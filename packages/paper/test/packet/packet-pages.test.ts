@@ -129,11 +129,11 @@ test('where no order of bends is found the trade’s usual one is given, and why
   const plan = planned([
     {
       name: 'body',
-      family: 'hemmed-channel',
-      length: 420,
-      width: 210,
+      family: 'open-box',
+      length: 240,
+      width: 160,
       height: 120,
-      hem: { type: 'closed', length: 12 },
+      hem: { type: 'closed', length: 10 },
     },
   ]);
   const said = saidOn(sectionOf(pagesOf(plan), 'operations'));

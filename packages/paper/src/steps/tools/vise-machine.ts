@@ -2,14 +2,16 @@ import { type Point, radians } from '@tinwright/core';
 import type { BendStep, Vise } from '@tinwright/shop';
 import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
 
-const BAR = 16; // mm, thickness of a folding bar as it is drawn
 const JAW = 22; // mm
-const LOWER = 4; // mm the jaws lie under the top of the bars
+const LEGS = 4; // mm the legs of the bars keep the jaws off the sheet; judgement
 const APART = 12; // mm to either side of what is put in, before a hem is closed
 
-/** What is bent in a vise, mm: `top` is the held tangent line below the corner, `hem` the thickness of a closed hem. */
+/**
+ * What is bent in a vise, mm: `faces` is how far metal between the bars stands to the back and the front of the sheet's
+ * front face (low folds are held with it), `top` the held tangent line below the corner, `hem` the thickness of a hem.
+ */
 export interface ViseSheet {
-  readonly thickness: number;
+  readonly faces: readonly [back: number, front: number];
   readonly top: number;
   readonly hem: readonly [before: number, after: number];
 }
@@ -20,11 +22,12 @@ export function viseMachine(vise: Vise, step: BendStep, sheet: ViseSheet): Machi
     const [open, closed] = sheet.hem;
     return { before: squeeze(vise, -open - APART, APART), after: squeeze(vise, -closed, 0) };
   }
+  const [back, front] = sheet.faces;
   // beyond a right angle the free side comes down behind the bar
   const slope = Math.tan(radians(Math.max(0, step.angle - 90) + (step.angle > 90 ? 3 : 0)));
   const both = [
-    ...side(vise, -sheet.thickness, -1, sheet.top, Math.min(slope, 2)),
-    ...side(vise, 0, 1, sheet.top, 0),
+    ...side(vise, -back, -1, sheet.top, Math.min(slope, 2)),
+    ...side(vise, front, 1, sheet.top, 0),
   ];
   return { before: both, after: both };
 }
@@ -34,12 +37,14 @@ function side(vise: Vise, face: number, way: 1 | -1, top: number, slope: number)
   const at = (x: number) => face + way * x;
   const bar: readonly Point[] = [
     [at(0), -top],
-    [at(BAR), -top - slope * BAR],
-    [at(BAR), -top - slope * BAR - Math.max(vise.grip, 8)],
-    [at(0), -top - slope * BAR - Math.max(vise.grip, 8)],
+    [at(vise.bar), -top - slope * vise.bar],
+    [at(vise.bar), -top - slope * vise.bar - vise.grip],
+    [at(0), -top - slope * vise.bar - vise.grip],
   ];
-  const under = -top - slope * BAR - LOWER;
-  const jaw = rectangle(at(way > 0 ? BAR : BAR + JAW), under - DEEP, at(way > 0 ? BAR + JAW : BAR), under);
+  // the jaws take the bars below what they grip
+  const under = -top - slope * vise.bar - vise.grip;
+  const [near, far] = way > 0 ? [LEGS, vise.jaw] : [vise.jaw, LEGS];
+  const jaw = rectangle(at(near), under - DEEP, at(far), under);
   return [
     { name: 'bar', outline: way > 0 ? bar.toReversed() : bar, mounted: false },
     { name: 'jaw', outline: jaw, mounted: false },
