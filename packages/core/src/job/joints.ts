@@ -8,6 +8,8 @@ import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { nameSchema } from './name.js';
 import { splitName } from './sizes.js';
 
+const LEAST_PITCH = 1; // mm; no fastener is as small, and nearer ones are thousands; common practice, no source
+
 /** Clearance a joint asks for when it says nothing, mm. Common practice, no source. */
 export const USUAL_CLEARANCE = 0.2;
 
@@ -80,7 +82,7 @@ function signedLength(kit: ParamKit): z.ZodMiniType<number, number | string> {
 function askSchema(kit: ParamKit, kind: AnyFastenerKind): Gives<unknown> {
   return strictGroup({
     count: kit.maybe(kit.count(1, MOST_FASTENERS)),
-    pitch: kit.maybe(kit.size({ max: 2000 })),
+    pitch: kit.maybe(kit.size({ min: LEAST_PITCH, max: 2000 })),
     ...kind.options(kit),
   });
 }
