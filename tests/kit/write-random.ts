@@ -45,7 +45,7 @@ function makeable(part: object): boolean {
 
 /** Every length of a part in inches; angles, counts and constants of rules stay. */
 function inInches(value: unknown, key = ''): unknown {
-  if (typeof value === 'number') return /^(angle|k$|per)/.test(key) ? value : value / 25.4;
+  if (typeof value === 'number') return /^(angle|count|k$|per)/.test(key) ? value : value / 25.4;
   if (Array.isArray(value)) return value.map((v) => inInches(v, key));
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, inInches(v, k)]));
