@@ -20,8 +20,17 @@ export function stepNote(step: BendStep, say: Say): string {
   ].join('; ');
 }
 
-function actionWords({ action, angle, machine }: BendStep): string {
-  const by = machine === 'vise' ? ' by hand in a vise' : machine === 'hand' ? ' by hand' : '';
+const BY_HAND = {
+  bench: ' by hand over the edge of the bench, under a bar clamped down at the line',
+  seamer: ' with the hand seamer',
+  vise: ' by hand in a vise',
+  hand: ' by hand',
+  brake: '',
+  press: '',
+} as const;
+
+function actionWords({ action, angle, machine, clamp }: BendStep): string {
+  const by = BY_HAND[clamp ?? machine];
   return action === 'bend' ? `${ACTIONS.bend} ${degrees(angle)}${by}` : `${ACTIONS[action]}${by}`;
 }
 

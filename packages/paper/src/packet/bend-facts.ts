@@ -53,6 +53,7 @@ function machineFacts(
     Math.abs(quarter - Math.round(quarter)) < 1e-6 ? TOWARDS[((Math.round(quarter) % 4) + 4) % 4] : null;
   return {
     name: step.machine,
+    clamp: step.clamp,
     held: step.held,
     face: step.faceUp,
     towards: towards ?? null,

@@ -515,6 +515,13 @@ function sentence(settings: readonly string[]): readonly string[] {
 const viseText = (held: string, line: string, square: boolean): string =>
   `By hand in a vise: no machine of the shop bends it there. Clamp ${held} between bars in the vise, ${line} level with the bars, and bend with the mallet against a block of wood, a little at a time along the whole line; check with ${square ? 'the square' : 'a protractor or a template'}.`;
 
+const CLAMP_TEXTS = {
+  bench: (held: string, line: string) =>
+    `By hand over the edge of the bench: no machine of the shop bends it there. Lay ${held} on the bench with ${line} at its edge, clamp a bar down on it along the line, and bend with the mallet against a block of wood, a little at a time along the whole line.`,
+  seamer: (held: string, line: string) =>
+    `With the hand seamer: grip ${held} up to ${line} and turn it a little at a time along the whole line.`,
+};
+
 const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: string, lying: string): string =>
   `${
     press?.gauge == null
@@ -523,7 +530,9 @@ const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: str
   }, ${lying}. Hold the sheet by hand in front of the tools; it rises as it is bent.`;
 
 function machineLines({ machine: m, action, square }: BendFacts, line: string): readonly string[] {
-  if (m === null || action === 'close' || m.name === 'hand') return [];
+  if (m === null || action === 'close') return [];
+  if (m.clamp !== null) return [CLAMP_TEXTS[m.clamp](m.held, line)];
+  if (m.name === 'hand') return [];
   if (m.name === 'vise') return [viseText(m.held, line, square)];
   const face = m.face === 'marked' ? 'marked face up' : 'marked face down';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} edge of the pattern towards you`;

@@ -520,6 +520,13 @@ function sentence(settings: readonly string[]): readonly string[] {
 const viseText = (held: string, line: string, square: boolean): string =>
   `Von Hand im Schraubstock: keine Maschine der Werkstatt biegt es dort. ${held} zwischen Schienen in den Schraubstock spannen, ${line} bündig mit den Schienen, und mit dem Hammer gegen einen Holzklotz biegen, nach und nach über die ganze Linie; mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`;
 
+const CLAMP_TEXTS = {
+  bench: (held: string, line: string) =>
+    `Von Hand über die Kante der Werkbank: keine Maschine der Werkstatt biegt es dort. ${held} auf die Werkbank legen, ${line} an deren Kante, eine Schiene entlang der Linie darauf klemmen und mit dem Hammer gegen einen Holzklotz biegen, nach und nach über die ganze Linie.`,
+  seamer: (held: string, line: string) =>
+    `Mit der Falzzange: ${held} bis zu ${line} greifen und nach und nach über die ganze Linie drehen.`,
+};
+
 const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: string, lying: string): string =>
   `${
     press?.gauge == null
@@ -528,7 +535,9 @@ const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: str
   }, ${lying}. Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.`;
 
 function machineLines({ machine: m, action, square }: BendFacts, line: string): readonly string[] {
-  if (m === null || action === 'close' || m.name === 'hand') return [];
+  if (m === null || action === 'close') return [];
+  if (m.clamp !== null) return [CLAMP_TEXTS[m.clamp](m.held, line)];
+  if (m.name === 'hand') return [];
   if (m.name === 'vise') return [viseText(m.held, line, square)];
   const face = m.face === 'marked' ? 'Anrissseite oben' : 'Anrissseite unten';
   const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} Kante der Abwicklung zum Körper`;

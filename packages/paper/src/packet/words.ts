@@ -60,6 +60,8 @@ export interface BendFacts {
   /** How the machine does it; null where no order was found for one. */
   readonly machine: {
     readonly name: 'brake' | 'press' | 'vise' | 'hand';
+    /** What holds the sheet where no machine does. */
+    readonly clamp: 'bench' | 'seamer' | null;
     readonly held: string;
     readonly face: 'marked' | 'unmarked';
     readonly towards: 'left' | 'right' | 'top' | 'bottom' | null;

@@ -60,6 +60,18 @@ export const STEPS_ENGLISH: StepWords = frozen({
     viseFold: ({ held, angle }) =>
       `Hang ${held} between the folding bars, clamp it, then push the free side over to ${angle}. The next step closes the hem.`,
     viseClose: () => 'Hang the fold between the jaws and close them until the hem is closed.',
+    benchBend: ({ held, angle }) =>
+      `Lay ${held} on the bench with the line at its edge, clamp a bar down on it along the line, then push the free side to ${angle}, even along the whole line.`,
+    benchFold: ({ held, angle }) =>
+      `Lay ${held} on the bench with the line at its edge, clamp a bar down on it along the line, then push the free side to ${angle}. The next step closes the hem.`,
+    benchClose: () =>
+      'Lay the fold on the bench and close it with the mallet, a little at a time along the whole line.',
+    seamerBend: ({ held, angle }) =>
+      `Grip ${held} in the hand seamer up to the line and turn it to ${angle}, a little at a time.`,
+    seamerFold: ({ held, angle }) =>
+      `Grip ${held} in the hand seamer up to the line and turn it to ${angle}, a little at a time. The next step closes the hem.`,
+    seamerClose: () =>
+      'Press the fold closed between the jaws of the hand seamer, a little at a time along the whole line.',
     handRoll: ({ bends }) =>
       `Lay the wire in and roll the edge of ${list(bends)} round it with pliers, hammer and a setting-down tool.`,
   },

@@ -59,6 +59,18 @@ export const STEPS_GERMAN: StepWords = {
     viseFold: ({ held, angle }) =>
       `${held} zwischen die Biegeschienen hängen, klemmen, dann die freie Seite auf ${angle} drücken. Der nächste Schritt schließt den Umschlag.`,
     viseClose: () => 'Den Umschlag zwischen die Backen hängen und sie schließen, bis er geschlossen ist.',
+    benchBend: ({ held, angle }) =>
+      `${held} auf die Werkbank legen, Linie an deren Kante, eine Schiene entlang der Linie darauf klemmen, dann die freie Seite gleichmäßig über die ganze Linie auf ${angle} drücken.`,
+    benchFold: ({ held, angle }) =>
+      `${held} auf die Werkbank legen, Linie an deren Kante, eine Schiene entlang der Linie darauf klemmen, dann die freie Seite auf ${angle} drücken. Der nächste Schritt schließt den Umschlag.`,
+    benchClose: () =>
+      'Den Umschlag auf der Werkbank mit dem Holzhammer schließen, nach und nach über die ganze Linie.',
+    seamerBend: ({ held, angle }) =>
+      `${held} mit der Falzzange bis zur Linie greifen und nach und nach auf ${angle} drehen.`,
+    seamerFold: ({ held, angle }) =>
+      `${held} mit der Falzzange bis zur Linie greifen und nach und nach auf ${angle} drehen. Der nächste Schritt schließt den Umschlag.`,
+    seamerClose: () =>
+      'Den Umschlag zwischen den Backen der Falzzange zudrücken, nach und nach über die ganze Linie.',
     handRoll: ({ bends }) =>
       `Den Draht einlegen und die Kante von ${list(bends)} mit Zange, Hammer und Setzhammer darum rollen.`,
   },

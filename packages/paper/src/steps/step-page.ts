@@ -28,7 +28,7 @@ export function stepPage(scene: Scene, of: number, setting: StepSetting): Page {
   const title = words.title(scene.part.name, scene.index + 1, of);
   const angle = step.action === 'fold' ? (step.setAngle ?? step.angle) : step.angle;
   const what = words.action(step.action, step.bends, dims.angle(angle));
-  const how = words.how[`${step.machine}${capital(step.action)}`]?.({
+  const how = words.how[`${step.clamp ?? step.machine}${capital(step.action)}`]?.({
     held: step.held,
     bends: step.bends,
     set: dims.angle(step.setAngle ?? step.angle),

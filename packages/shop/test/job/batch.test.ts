@@ -9,6 +9,7 @@ const STEP: BendStep = {
   action: 'bend',
   bends: ['side'],
   machine: 'brake',
+  clamp: null,
   held: 'base',
   heldSide: 'parent',
   faceUp: 'marked',

@@ -27,6 +27,14 @@ test('walls 120 deep at both ends of a base: no bar can be clamped between them'
   expect(planSequence(deep, hands).status).toBe('infeasible');
 });
 
+test('a step made over the edge of the bench says so: it is not one of the vise', () => {
+  const { steps } = planSequence(strip([50, 30, 50], [90, 90]), DEFAULT_SHOP);
+  const byHand = steps.filter((s) => s.machine !== 'brake');
+  expect(byHand.map(({ machine, clamp }) => ({ machine, clamp }))).toEqual([
+    { machine: 'hand', clamp: 'bench' },
+  ]);
+});
+
 describe('a hand seamer', () => {
   const tabs = planned({ family: 'open-box', length: 180, width: 120, height: 40, corner: 'tabbed' });
   const capacity = [{ material: 'mild-steel', thickness: 1 }];
@@ -37,6 +45,7 @@ describe('a hand seamer', () => {
     const byHand = steps.filter((s) => s.machine === 'hand');
     expect(byHand.flatMap((s) => s.bends).every((b) => b.startsWith('tab-'))).toBe(true);
     expect(byHand.length).toBeGreaterThan(0);
+    expect(new Set(byHand.map((s) => s.clamp))).toEqual(new Set(['seamer']));
   });
 
   test('never makes a plan longer', () => {

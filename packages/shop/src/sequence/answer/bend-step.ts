@@ -9,6 +9,8 @@ import { sightLine, sightOffset } from './sight-line.js';
 import { rearEdge } from './stop-edge.js';
 import { toolGroups } from './tool-groups.js';
 
+const CLAMPS = ['bench', 'seamer'] as const;
+
 /** A move in the words of the shop: what is held, what is set, which line goes where. */
 export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Shop): BendStep {
   const { work } = problem;
@@ -27,6 +29,7 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
     action,
     bends: ids,
     machine,
+    clamp: CLAMPS.find((c) => c === position.tooling) ?? null,
     held: work.tree.panels[heldPanel as number]?.id ?? '',
     heldSide: held,
     faceUp: position.faceUp,

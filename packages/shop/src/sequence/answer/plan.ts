@@ -8,6 +8,8 @@ export interface BendStep {
   /** Ids of the bends done in one stroke. */
   readonly bends: readonly string[];
   readonly machine: Station['name'];
+  /** What holds the sheet where no machine does: a bar at the edge of the bench, or a hand seamer; null else. */
+  readonly clamp: 'bench' | 'seamer' | null;
   /** Panel under the fingers, in the jaws, or at the gauge; the others turn. */
   readonly held: string;
   readonly heldSide: 'parent' | 'child';

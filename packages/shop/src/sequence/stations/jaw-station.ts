@@ -33,7 +33,7 @@ export const viseStation = (work: Work, vise: Vise, material: Material): Station
 export const benchStation = (work: Work, vise: Vise, material: Material): Station =>
   jawStation(
     work,
-    { name: 'vise', id: 'bench', tools: benchTools(vise, work.tree.thickness), capacity: vise.capacity },
+    { name: 'hand', id: 'bench', tools: benchTools(vise, work.tree.thickness), capacity: vise.capacity },
     material,
   );
 
