@@ -9,6 +9,8 @@ process.on('exit', (code) => {
   process.exitCode = 2;
   writeSync(2, 'tinwright: the program was ended before it was done, by a module loaded with --with.\n');
 });
-const exit = await main(process.argv.slice(2));
-done = true;
-process.exitCode ??= exit; // set already when the answer could not be printed
+// not awaited: of an await that never ends newer Nodes print where it stands
+void main(process.argv.slice(2)).then((exit) => {
+  done = true;
+  process.exitCode ??= exit; // set already when the answer could not be printed
+});
