@@ -5,7 +5,6 @@ export { markingProgram } from './marking/program.js';
 export type { BlankEdge, MarkingRow, RowKind } from './marking/row.js';
 export { verifyMarking } from './marking/verify-marking.js';
 export { cautionsFor } from './packet/cautions.js';
-export { LANGUAGES } from './packet/languages.js';
 export { type Making, makingOf } from './packet/making.js';
 export {
   type PacketOptions,
@@ -13,24 +12,19 @@ export {
   SECTIONS,
   type Section,
 } from './packet/packet-pages.js';
-export type { CautionName, PacketWords } from './packet/words.js';
 export { type PacketFiles, type PacketForm, packetFiles } from './packet-files.js';
 export type { Anchor, Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';
 export { PAPERS, type Paper, SCALES } from './page/paper.js';
 export { type Run, type SpareFont, type Typeface, typeface } from './page/typeface.js';
 export { type DocumentInfo, pagesPdf } from './pdf/write.js';
-export { DIMS_NAMES, type DimsName } from './plan/dims.js';
-export { ENGLISH } from './plan/english.js';
+export { DIMS_NAMES } from './plan/dims.js';
 export type { BrakeMarks, PlanOptions } from './plan/options.js';
 export { type Plan, partPlan } from './plan/plan-pages.js';
-export type { PlanWords } from './plan/words.js';
 export { type DrawnFiles, type DrawnPart, planFiles, type SpareFile, templateFiles } from './plan-files.js';
 export { type ShearPrint, shearPages, shearPassages } from './shear/shear-pages.js';
 export { type ShearFilesOptions, shearFiles } from './shear-files.js';
 export { jobStepFiles, stepFiles } from './step-files.js';
-export { STEPS_ENGLISH } from './steps/english.js';
 export { type StepOptions, stepDrawings } from './steps/step-drawings.js';
-export type { StepWords } from './steps/words.js';
 export { pageSvg } from './svg/page.js';
 export { partTemplate, type Template, type TemplateOptions } from './template/template-pages.js';
 export type { Medium, Tile, Tiling } from './template/tiles.js';

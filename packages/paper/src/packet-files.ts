@@ -1,7 +1,7 @@
 import type { JobPlan } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
+import { LANGUAGES } from '@tinwright/words';
 import { pagesHtml } from './html/write.js';
-import { LANGUAGES } from './packet/languages.js';
 import type { Making } from './packet/making.js';
 import { type PacketOptions, packetPages } from './packet/packet-pages.js';
 import type { Page } from './page/page.js';

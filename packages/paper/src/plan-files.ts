@@ -1,12 +1,12 @@
 import { JobError, type JobPlan, type PartPlan, PROGRAM, type Problem } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
+import { LANGUAGES } from '@tinwright/words';
 import type { MarkingRow } from './marking/row.js';
 import { brakeMarks } from './packet/brake-marks.js';
 import type { Making } from './packet/making.js';
 import type { Page } from './page/page.js';
 import { isPlain, type Typeface, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
-import { ENGLISH } from './plan/english.js';
 import type { PlanOptions } from './plan/options.js';
 import { partPlan } from './plan/plan-pages.js';
 import { pageSvg } from './svg/page.js';
@@ -48,7 +48,7 @@ export async function planFiles(
   const drawn = await drawnParts(parts, options.face, spare, (part, face) =>
     partPlan(job.name, part, { ...options, face }, making === null ? {} : brakeMarks(part, making)),
   );
-  const language = (options.words ?? ENGLISH).language;
+  const language = (options.words ?? LANGUAGES.en.plans).language;
   const files = await Promise.all(
     drawn.map(
       async ({ part, pages, face }): Promise<readonly OutFile[]> => [
@@ -86,7 +86,7 @@ export async function templateFiles(
     ...partTemplate(job.name, part, { ...options, face }),
     scale: '1:1',
   }));
-  const language = (options.words ?? ENGLISH).language;
+  const language = (options.words ?? LANGUAGES.en.plans).language;
   const files = await Promise.all(
     drawn.map(async ({ part, pages, face }) => ({
       path: `templates/${part.name}.pdf`,

@@ -1,13 +1,13 @@
 import { PROGRAM, type Unit } from '@tinwright/core';
 import type { ShearPlan } from '@tinwright/cutting';
 import { cutListCsv, type ListedPart, type OutFile, shearJson } from '@tinwright/files';
-import type { Language } from '@tinwright/words';
+import type { DimsName, Language } from '@tinwright/words';
 import { heightOf } from './packet/drawing-figure.js';
 import { moved, type Page } from './page/page.js';
 import { PAPERS } from './page/paper.js';
 import { isPlain, type Typeface, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
-import { type DimsName, dimsOf } from './plan/dims.js';
+import { dimsOf } from './plan/dims.js';
 import type { SpareFile } from './plan-files.js';
 import { firstNumbers, type ShearPrint, shearPages, shearWords } from './shear/shear-pages.js';
 import { sheetFigure } from './shear/sheet-figure.js';

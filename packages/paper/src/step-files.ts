@@ -1,7 +1,7 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
 import type { Sequence, Shop, ShopPlan } from '@tinwright/shop';
-import { STEPS_ENGLISH } from './steps/english.js';
+import { LANGUAGES } from '@tinwright/words';
 import { type StepOptions, stepDrawings } from './steps/step-drawings.js';
 import { pageSvg } from './svg/page.js';
 
@@ -12,7 +12,7 @@ export function stepFiles(
   shop: Shop,
   options: StepOptions = {},
 ): readonly OutFile[] {
-  const { language } = options.words ?? STEPS_ENGLISH;
+  const { language } = options.words ?? LANGUAGES.en.steps;
   const pages = stepDrawings(part, sequence, shop, options);
   const digits = Math.max(2, String(pages.length).length);
   return pages.map((page, i) => ({

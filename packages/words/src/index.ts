@@ -1,3 +1,5 @@
+// The only door of @tinwright/words. Names, no `export *`.
+export type { DimsName } from './dims-name.js';
 export {
   findingEntry,
   sourceWords,
@@ -7,5 +9,18 @@ export {
   tellFindings,
 } from './findings/tell-finding.js';
 export type { Language } from './language.js';
+export { LANGUAGES, type PaperWords } from './languages.js';
 export { MATERIALS } from './materials.js';
+export type {
+  BendFacts,
+  CautionName,
+  Has,
+  JointFacts,
+  OperationText,
+  PacketWords,
+  SizeSide,
+} from './packet/words.js';
+export type { PlanWords } from './plan/words.js';
 export { mendWords, reasonWords } from './reasons/tell-reason.js';
+export type { ShearWords } from './shear/words.js';
+export type { DrawnTool, RowName, StepWords } from './steps/words.js';

@@ -1,7 +1,7 @@
 import { type AnyFamily, PROGRAM, quoted, suggestion, type ToleranceClass } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
-import type { DimsName, PacketForm, Section } from '@tinwright/paper';
-import type { Language } from '@tinwright/words';
+import type { PacketForm, Section } from '@tinwright/paper';
+import type { DimsName, Language } from '@tinwright/words';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { MEASURED_OPTION } from '../measured.js';

@@ -1,8 +1,7 @@
 import { join } from 'node:path';
 import { type AnyFamily, JobError, plainNumber, problemText } from '@tinwright/core';
 import type { Progress, Rack, ShearEffort, ShearLimits, ShearPlan } from '@tinwright/cutting';
-import type { DimsName } from '@tinwright/paper';
-import type { Language } from '@tinwright/words';
+import type { DimsName, Language } from '@tinwright/words';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, WriteError, writing } from '../failure.js';
 import { cutRackText } from '../offcut-text.js';

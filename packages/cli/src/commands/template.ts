@@ -1,5 +1,6 @@
 import { type AnyFamily, parseLength, type Unit } from '@tinwright/core';
-import type { DimsName, Medium, Paper } from '@tinwright/paper';
+import type { Medium, Paper } from '@tinwright/paper';
+import type { DimsName } from '@tinwright/words';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';

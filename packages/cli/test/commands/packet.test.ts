@@ -1,6 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { LANGUAGES, SECTIONS } from '@tinwright/paper';
+import { SECTIONS } from '@tinwright/paper';
+import { LANGUAGES } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
 import { type ReadDocument, readPdf } from '../../../../tests/kit/read-pdf.js';
 import { LANGUAGE_TAGS, packet, SECTION_NAMES } from '../../src/commands/packet.js';

@@ -8,8 +8,9 @@ import {
   SOLID_WRITERS,
   TABLE_STYLE,
 } from '@tinwright/files';
-import { LANGUAGES, makingOf, packetFiles, pageSvg, partPlan, planFiles } from '@tinwright/paper';
+import { makingOf, packetFiles, pageSvg, partPlan, planFiles } from '@tinwright/paper';
 import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
+import { LANGUAGES } from '@tinwright/words';
 import { strToU8, zipSync } from 'fflate';
 import type { Asks, FileView } from '../protocol.js';
 

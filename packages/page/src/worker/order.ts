@@ -1,9 +1,9 @@
 import { form, type PartPlan, sayIn, type Unit } from '@tinwright/core';
 import { stepNote } from '@tinwright/files';
-import { LANGUAGES, pageSvg, stepDrawings } from '@tinwright/paper';
+import { pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequence } from '@tinwright/shop';
 import { type Turn, turned, turns } from '@tinwright/shop/internal';
-import { mendWords, reasonWords } from '@tinwright/words';
+import { LANGUAGES, mendWords, reasonWords } from '@tinwright/words';
 import type { OrderView, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 

@@ -1,10 +1,10 @@
 import type { FlatPattern, Line, Point } from '@tinwright/core';
+import type { PlanWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { type Cell, type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { bendNumber } from '../plan/features.js';
 import { bendText } from '../plan/marking-table.js';
-import type { PlanWords } from '../plan/words.js';
 import { folded } from './mirrored.js';
 import { axisOf } from './program.js';
 import type { BlankEdge, MarkingRow } from './row.js';

@@ -1,8 +1,8 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
 import type { BendStep, BendWork } from '@tinwright/shop';
+import type { BendFacts } from '@tinwright/words';
 import { bendNumber } from '../plan/features.js';
 import type { PacketKit } from './kit.js';
-import type { BendFacts } from './words.js';
 
 /**
  * A bend of a part with its sizes as they are printed.

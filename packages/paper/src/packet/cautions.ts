@@ -1,10 +1,9 @@
 import type { Finding, JobPlan } from '@tinwright/core';
-import { tellFindings } from '@tinwright/words';
+import { type CautionName, tellFindings } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
 import type { Making } from './making.js';
-import type { CautionName } from './words.js';
 
 /** The cautions of a job, those that apply, in the order of the work. */
 export function cautionsFor(

@@ -1,10 +1,10 @@
 import { assemblyPicture, partPicture } from '@tinwright/files';
 import { letterOf } from '@tinwright/files/internal';
+import type { Has } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';
 import { blankText, massText, type PacketKit, stockText } from './kit.js';
-import type { Has } from './words.js';
 
 const TALLEST = 95; // mm of the picture
 

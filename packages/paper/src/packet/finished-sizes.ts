@@ -1,9 +1,6 @@
 import { measuredBox, type PartPlan } from '@tinwright/core';
+import type { PlanWords, SizeSide } from '@tinwright/words';
 import { sizeWords } from '../plan/part-tables.js';
-import type { PlanWords } from '../plan/words.js';
-
-/** Between which faces a finished size is measured. */
-export type SizeSide = 'inside' | 'outside' | 'mould' | 'flat';
 
 /** A finished size to inspect. mm */
 export interface FinishedSize {

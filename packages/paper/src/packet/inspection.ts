@@ -7,13 +7,13 @@ import {
   stand,
   type ToleranceClass,
 } from '@tinwright/core';
+import type { PacketWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { type Cell, notesFlow, type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { bendNumber } from '../plan/features.js';
 import { finishedSizes } from './finished-sizes.js';
 import type { PacketKit } from './kit.js';
-import type { PacketWords } from './words.js';
 
 const WIDE = '\u00A0'.repeat(8);
 const ROW = 6.5; // mm, to write in

@@ -1,10 +1,7 @@
 import { type JobPlan, MM_PER_INCH, type PartPlan, plainNumber } from '@tinwright/core';
-import type { Language } from '@tinwright/words';
+import type { Language, PacketWords, PlanWords, StepWords } from '@tinwright/words';
 import type { Setting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
-import type { PlanWords } from '../plan/words.js';
-import type { StepWords } from '../steps/words.js';
-import type { PacketWords } from './words.js';
 
 /** What every sheet of a packet is written with. */
 export interface PacketKit {

@@ -1,7 +1,7 @@
+import type { DimsName } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';
-import type { DimsName } from '../plan/dims.js';
 import { stepDrawings } from '../steps/step-drawings.js';
 import type { PacketKit } from './kit.js';
 import type { Making } from './making.js';

@@ -1,9 +1,9 @@
 import type { Operation } from '@tinwright/shop';
+import type { OperationText } from '@tinwright/words';
 import type { Strip } from '../page/flow.js';
 import { letter, lines, type Stand } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import type { PacketKit } from './kit.js';
-import type { StepWords } from './words.js';
 
 const BOX = 3.5; // mm, side of the box to tick
 const INDENT = 9; // mm from the number to the text
@@ -17,7 +17,7 @@ export interface Picture {
 
 /** Number, title, box to tick, what to do, why and with what. */
 export function stepStrip(
-  { title, lines: said }: StepWords,
+  { title, lines: said }: OperationText,
   picture: Picture | null,
   { reasons, tools }: Operation,
   number: number,

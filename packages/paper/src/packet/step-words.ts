@@ -1,10 +1,10 @@
 import type { Finding, PartPlan } from '@tinwright/core';
 import type { JointWork, Operation } from '@tinwright/shop';
+import type { JointFacts, OperationText } from '@tinwright/words';
 import { bendFacts } from './bend-facts.js';
 import { isTold } from './cautions.js';
 import { finishedSizes } from './finished-sizes.js';
 import { type PacketKit, thicknessText } from './kit.js';
-import type { JointFacts, StepWords } from './words.js';
 
 /**
  * An operation in words.
@@ -15,7 +15,7 @@ export function stepWords(
   pictured: boolean,
   kit: PacketKit,
   findings: readonly Finding[],
-): StepWords {
+): OperationText {
   const { dims, words, plan, plans, sets } = kit;
   const w = words.operations;
   const { unit, text } = dims;
@@ -90,7 +90,7 @@ export function stepWords(
 }
 
 /** A trial of the first part's commonest bend. */
-function trialWords({ plan, dims, words }: PacketKit): StepWords {
+function trialWords({ plan, dims, words }: PacketKit): OperationText {
   const part = plan.parts.find((p) => p.flat.bends.length > 0) as PartPlan;
   const square = part.flat.bends.find((b) => b.hem === null && Math.abs(b.angle - 90) < 1e-6) ?? null;
   const inches = dims.unit === 'in';

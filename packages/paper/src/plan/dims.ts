@@ -1,9 +1,7 @@
 import { MM_PER_INCH, plainNumber, type Unit } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
+import type { DimsName } from '@tinwright/words';
 import { formatFraction } from '../fraction.js';
-
-/** How sizes are printed: millimetres, decimal inches, or inches to the nearest fraction. */
-export type DimsName = 'mm' | 'in' | '1/8' | '1/16' | '1/32' | '1/64';
 
 /** Every way to print sizes. */
 export const DIMS_NAMES: readonly DimsName[] = frozen(['mm', 'in', '1/8', '1/16', '1/32', '1/64']);

@@ -10,6 +10,7 @@ import {
   type VisibleLine,
   visibleLines,
 } from '@tinwright/files/internal';
+import type { PlanWords } from '@tinwright/words';
 import { boxOfItems } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
@@ -19,7 +20,6 @@ import type { Typeface } from '../page/typeface.js';
 import { dimension } from './dimension.js';
 import type { Dims } from './dims.js';
 import { firstAngleSymbol } from './first-angle-symbol.js';
-import type { PlanWords } from './words.js';
 
 /** What the picture of a formed part is drawn with. */
 export interface FormedAsk {

@@ -1,8 +1,7 @@
 import type { ToleranceClass } from '@tinwright/core';
+import type { DimsName, PlanWords } from '@tinwright/words';
 import type { Typeface } from '../page/typeface.js';
-import type { DimsName } from './dims.js';
 import type { SightLine } from './pattern-ask.js';
-import type { PlanWords } from './words.js';
 
 /** How plans are drawn. */
 export interface PlanOptions {

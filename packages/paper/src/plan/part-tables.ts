@@ -5,12 +5,12 @@ import {
   plainNumber,
   type ToleranceClass,
 } from '@tinwright/core';
+import type { PlanWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';
 import { bendNumber, groupsOf } from './features.js';
 import { bendText } from './marking-table.js';
-import type { PlanWords } from './words.js';
 
 /** The bends of a part, those alike in one row; null when it has none. `setAngles` by the bend's id, degrees */
 export function bendTable(

@@ -1,9 +1,9 @@
 import type { FlatPattern, Point } from '@tinwright/core';
+import type { PlanWords } from '@tinwright/words';
 import type { Typeface } from '../page/typeface.js';
 import type { Dims } from './dims.js';
 import type { Features } from './features.js';
 import type { Ordinate } from './ordinates.js';
-import type { PlanWords } from './words.js';
 
 /** What a pattern is drawn with. */
 export interface PatternAsk {

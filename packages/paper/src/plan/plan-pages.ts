@@ -1,4 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
+import { LANGUAGES } from '@tinwright/words';
 import { markingProgram } from '../marking/program.js';
 import { programTable } from '../marking/program-table.js';
 import type { MarkingRow } from '../marking/row.js';
@@ -11,7 +12,6 @@ import { titleHeight } from '../page/title-block.js';
 import { typeface } from '../page/typeface.js';
 import { detailFigure } from './detail-figure.js';
 import { dimsOf } from './dims.js';
-import { ENGLISH } from './english.js';
 import { featuresOf } from './features.js';
 import { firstSheet } from './first-sheet.js';
 import type { Marking } from './marked.js';
@@ -42,7 +42,7 @@ export interface Plan {
  */
 export function partPlan(job: string, part: PartPlan, options: PlanOptions, brake: BrakeMarks = {}): Plan {
   const {
-    words = ENGLISH,
+    words = LANGUAGES.en.plans,
     face = typeface(),
     lettering = LETTERING,
     tolerance = 'm',

@@ -1,4 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
+import type { PlanWords } from '@tinwright/words';
 import type { Figure } from '../page/figure.js';
 import type { Flowing, Strip } from '../page/flow.js';
 import { moved } from '../page/page.js';
@@ -7,7 +8,6 @@ import type { Dims } from './dims.js';
 import { isRectangle } from './features.js';
 import { formedFigure } from './formed-figure.js';
 import type { PlanOptions } from './options.js';
-import type { PlanWords } from './words.js';
 
 const COLUMN = 168; // mm that every column is wide at least
 const BETWEEN = 10; // mm between details

@@ -6,10 +6,10 @@ import {
   plainNumber,
   type ToleranceClass,
 } from '@tinwright/core';
+import type { PlanWords } from '@tinwright/words';
 import type { Title } from '../page/title-block.js';
 import type { Dims } from './dims.js';
 import type { PlanOptions } from './options.js';
-import type { PlanWords } from './words.js';
 
 const KG_PER_POUND = 0.45359237; // exact, international avoirdupois pound
 

@@ -1,7 +1,6 @@
 import type { ShearPlan } from '@tinwright/cutting';
-import type { Language } from '@tinwright/words';
+import { LANGUAGES, type Language, type ShearWords } from '@tinwright/words';
 import { heightOf, hung } from '../packet/drawing-figure.js';
-import { LANGUAGES } from '../packet/languages.js';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';
@@ -9,12 +8,9 @@ import { setSheets } from '../page/set-sheets.js';
 import { sheetOf } from '../page/sheet.js';
 import { headingStrip, type Setting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
-import { SHEAR_ENGLISH } from './english.js';
-import { SHEAR_GERMAN } from './german.js';
 import { sheetFigure } from './sheet-figure.js';
 import { sheetTable } from './sheet-table.js';
 import { stepTable } from './step-table.js';
-import type { ShearWords } from './words.js';
 
 /** mm of paper a diagram may be high */
 const HIGHEST = 110;
@@ -30,7 +26,7 @@ export interface ShearPrint {
 
 /** Words of a shear plan. */
 export function shearWords(language: Language): ShearWords {
-  return { en: SHEAR_ENGLISH, de: SHEAR_GERMAN }[language];
+  return LANGUAGES[language].shear;
 }
 
 /** Number of the first sheet of each plan, counted through all of them from 1. */

@@ -1,12 +1,12 @@
 import type { Point } from '@tinwright/core';
 import type { Area, ShearStep, SheetPlan } from '@tinwright/cutting';
+import type { ShearWords } from '@tinwright/words';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import type { Setting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { pieceText } from './names.js';
-import type { ShearWords } from './words.js';
 
 /** Heights of letters that a blank's name may have, as shares of the page's. */
 const HEIGHTS = [1, 0.8, 0.64];

@@ -1,9 +1,9 @@
 import type { ShearPlan, ShearStep } from '@tinwright/cutting';
+import type { ShearWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { pieceText } from './names.js';
-import type { ShearWords } from './words.js';
 
 /** Which side of a diagram a piece is. */
 function sideOf(step: ShearStep, which: 'low' | 'high', { sides }: ShearWords): string {

@@ -1,8 +1,8 @@
 import { type FlatBend, plainNumber } from '@tinwright/core';
+import type { RowName } from '@tinwright/words';
 import { mountedPieces } from './mounted.js';
 import { parentOf, type Scene } from './scene.js';
 import type { StepSetting } from './setting.js';
-import type { RowName } from './words.js';
 
 /** A row of the table of what to set. */
 export interface Fact {

@@ -1,6 +1,6 @@
+import type { StepWords } from '@tinwright/words';
 import type { Typeface } from '../page/typeface.js';
 import type { Dims } from '../plan/dims.js';
-import type { StepWords } from './words.js';
 
 /** What step pictures are set with. */
 export interface StepSetting {

@@ -1,12 +1,11 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Sequence, Shop } from '@tinwright/shop';
+import { type DimsName, LANGUAGES, type StepWords } from '@tinwright/words';
 import type { Page } from '../page/page.js';
 import { type Typeface, typeface } from '../page/typeface.js';
-import { type DimsName, dimsOf } from '../plan/dims.js';
-import { STEPS_ENGLISH } from './english.js';
+import { dimsOf } from '../plan/dims.js';
 import { sceneAt } from './scene.js';
 import { stepPage } from './step-page.js';
-import type { StepWords } from './words.js';
 
 /** How step pictures are set; millimetres and English unless told otherwise. */
 export interface StepOptions {
@@ -26,7 +25,7 @@ export function stepDrawings(
   part: PartPlan,
   sequence: Sequence,
   shop: Shop,
-  { dims = 'mm', words = STEPS_ENGLISH, face = typeface() }: StepOptions = {},
+  { dims = 'mm', words = LANGUAGES.en.steps, face = typeface() }: StepOptions = {},
 ): readonly Page[] {
   const setting = { words, dims: dimsOf(dims), face, height: HEIGHT };
   return sequence.steps.map((_, i) =>

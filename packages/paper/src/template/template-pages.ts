@@ -1,9 +1,9 @@
 import { MM_PER_INCH, type PartPlan } from '@tinwright/core';
+import { LANGUAGES } from '@tinwright/words';
 import { letter, lines } from '../page/letter.js';
 import type { Item, Page } from '../page/page.js';
 import { typeface } from '../page/typeface.js';
 import { dimsOf } from '../plan/dims.js';
-import { ENGLISH } from '../plan/english.js';
 import { featuresOf } from '../plan/features.js';
 import type { PlanOptions } from '../plan/options.js';
 import type { PatternAsk } from '../plan/pattern-ask.js';
@@ -31,7 +31,7 @@ export interface Template {
  * them. Every page carries a square to measure.
  */
 export function partTemplate(job: string, part: PartPlan, options: TemplateOptions): Template {
-  const { words = ENGLISH, face = typeface(), lettering = LETTERING } = options;
+  const { words = LANGUAGES.en.plans, face = typeface(), lettering = LETTERING } = options;
   const dims = dimsOf(options.dims);
   const features = featuresOf(part.flat);
   const ask: PatternAsk = {

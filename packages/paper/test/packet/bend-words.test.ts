@@ -1,13 +1,12 @@
 import { type BendStep, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
-import type { Language } from '@tinwright/words';
+import { type DimsName, LANGUAGES, type Language } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
 import { planned } from '../../../files/test/samples.js';
 import { bendFacts } from '../../src/packet/bend-facts.js';
 import type { PacketKit } from '../../src/packet/kit.js';
-import { LANGUAGES } from '../../src/packet/languages.js';
 import { makingOf } from '../../src/packet/making.js';
 import { typeface } from '../../src/page/typeface.js';
-import { type DimsName, dimsOf } from '../../src/plan/dims.js';
+import { dimsOf } from '../../src/plan/dims.js';
 import { PRESS } from '../steps/cases.js';
 
 const plan = planned([

@@ -1,10 +1,9 @@
 import { planJob, readJob } from '@tinwright/core';
 import { DEFAULT_SHOP } from '@tinwright/shop';
+import { type CautionName, LANGUAGES } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { cautionsFor } from '../../src/packet/cautions.js';
-import { LANGUAGES } from '../../src/packet/languages.js';
-import type { CautionName } from '../../src/packet/words.js';
 
 const ASSUMED = { shop: DEFAULT_SHOP, assumed: true };
 const of = (by: unknown, material: string, making = ASSUMED): readonly CautionName[] =>

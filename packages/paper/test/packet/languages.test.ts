@@ -1,8 +1,8 @@
 import { FAMILIES, MATERIALS } from '@tinwright/core';
 import { DEFAULT_SHOP } from '@tinwright/shop';
+import { LANGUAGES } from '@tinwright/words';
 import { expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
-import { LANGUAGES } from '../../src/packet/languages.js';
 import { isPlain } from '../../src/page/typeface.js';
 import { pagesOf, saidOn, sectionOf } from './packet.js';
 

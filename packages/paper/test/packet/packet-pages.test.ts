@@ -1,9 +1,9 @@
 import { JobError } from '@tinwright/core';
 import { DEFAULT_SHOP } from '@tinwright/shop';
+import { LANGUAGES } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { planned } from '../../../files/test/samples.js';
-import { LANGUAGES } from '../../src/packet/languages.js';
 import { makingOf } from '../../src/packet/making.js';
 import { packetPages, SECTIONS } from '../../src/packet/packet-pages.js';
 import { dimsOf } from '../../src/plan/dims.js';

@@ -1,7 +1,7 @@
+import { LANGUAGES } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
 import { typeface } from '../../src/page/typeface.js';
 import { dimsOf } from '../../src/plan/dims.js';
-import { ENGLISH } from '../../src/plan/english.js';
 import { featuresOf } from '../../src/plan/features.js';
 import type { Marking } from '../../src/plan/marked.js';
 import { markings } from '../../src/plan/marking.js';
@@ -120,7 +120,7 @@ test.each([
   const { flat } = box();
   const round: Marking = { kind: 'round', at: [10, 10], diameter: 2.5 };
   const setting = { face: typeface(), height: 2.5 };
-  const { rows } = markingTable(flat, [round], dimsOf(dims), ENGLISH, setting)(160);
+  const { rows } = markingTable(flat, [round], dimsOf(dims), LANGUAGES.en.plans, setting)(160);
   const texts = rows.flatMap((r) => r.items.flatMap((i) => (i.kind === 'words' ? [i.text] : [])));
   expect(texts).toContain(`relief hole ${told}`);
 });

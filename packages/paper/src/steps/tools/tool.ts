@@ -1,25 +1,12 @@
 import type { Point } from '@tinwright/core';
-
-/** What a piece of a machine is; words for it stand with the other words. */
-export type ToolName =
-  | 'fingers'
-  | 'beam'
-  | 'bed'
-  | 'leaf'
-  | 'punch'
-  | 'ram'
-  | 'die'
-  | 'gauge'
-  | 'bar'
-  | 'table'
-  | 'jaw';
+import type { DrawnTool } from '@tinwright/words';
 
 /**
  * A piece of a machine as it is seen along the bend line: x to the operator, z up, in the frame of `StepState`. mm.
  * The outline is closed and counter-clockwise.
  */
 export interface Tool {
-  readonly name: ToolName;
+  readonly name: DrawnTool;
   readonly outline: readonly Point[];
   /** Stands only where tools are mounted along the line; else it is as long as the machine. */
   readonly mounted: boolean;

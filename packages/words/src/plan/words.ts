@@ -1,6 +1,5 @@
 import type { FlatBend, ToleranceClass } from '@tinwright/core';
-import type { BlankEdge } from '../marking/row.js';
-import type { DimsName } from './dims.js';
+import type { DimsName } from '../dims-name.js';
 
 /** Everything plans and templates say, in one language. Sizes come in as they are printed, without their unit. */
 export interface PlanWords {
@@ -64,7 +63,7 @@ export interface PlanWords {
   readonly program: {
     readonly heading: string;
     readonly columns: Readonly<Record<'number' | 'set' | 'from' | 'what' | 'where', string>>;
-    readonly edges: Readonly<Record<BlankEdge, string>>;
+    readonly edges: Readonly<Record<'west' | 'east' | 'south' | 'north', string>>;
     readonly long: string;
     readonly ends: string;
     readonly all: string;

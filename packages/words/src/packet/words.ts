@@ -1,5 +1,4 @@
 import type { ReasonName, ToolName } from '@tinwright/shop';
-import type { SizeSide } from './finished-sizes.js';
 
 /** Cautions there are; which of them apply is the job's business. */
 export type CautionName =
@@ -25,6 +24,9 @@ export type CautionName =
   | 'pupils'
   | 'rules';
 
+/** Between which faces a finished size is measured. */
+export type SizeSide = 'inside' | 'outside' | 'mould' | 'flat';
+
 /** True for a section that is in the packet. */
 export type Has = (
   section: 'cuts' | 'plans' | 'operations' | 'joints' | 'inspection' | 'templates' | 'worksheets',
@@ -38,7 +40,7 @@ export interface CautionWords {
 }
 
 /** A title and what to do, in plain sentences. */
-export interface StepWords {
+export interface OperationText {
   readonly title: string;
   readonly lines: readonly string[];
 }
@@ -165,7 +167,7 @@ export interface PacketWords {
     /** As the picture itself is titled. */
     readonly picture: (part: string, step: number, of: number) => string;
     readonly pictures: (part: string) => string;
-    readonly trialBend: (facts: TrialFacts, unit: string) => StepWords;
+    readonly trialBend: (facts: TrialFacts, unit: string) => OperationText;
     readonly shear: (
       part: string,
       quantity: number,
@@ -173,11 +175,11 @@ export interface PacketWords {
       y: string,
       diagonal: string,
       unit: string,
-    ) => StepWords;
-    readonly deburr: (part: string) => StepWords;
+    ) => OperationText;
+    readonly deburr: (part: string) => OperationText;
     /** @param noted there is something to know about the part, on the sheet of cautions */
-    readonly mark: (part: string, bent: boolean, noted: boolean) => StepWords;
-    readonly cutOut: (part: string) => StepWords;
+    readonly mark: (part: string, bent: boolean, noted: boolean) => OperationText;
+    readonly cutOut: (part: string) => OperationText;
     readonly drill: (
       part: string,
       holes: readonly {
@@ -187,9 +189,9 @@ export interface PacketWords {
         readonly firstOnly: boolean;
       }[],
       unit: string,
-    ) => StepWords;
-    readonly bend: (facts: BendFacts, unit: string) => StepWords;
-    readonly check: (part: string, bent: boolean, sizes: readonly string[], unit: string) => StepWords;
+    ) => OperationText;
+    readonly bend: (facts: BendFacts, unit: string) => OperationText;
+    readonly check: (part: string, bent: boolean, sizes: readonly string[], unit: string) => OperationText;
     readonly measure: (
       part: string,
       fit: {
@@ -199,14 +201,14 @@ export interface PacketWords {
         readonly planned: string;
       },
       unit: string,
-    ) => StepWords;
-    readonly trialJoint: (fastener: string) => StepWords;
+    ) => OperationText;
+    readonly trialJoint: (fastener: string) => OperationText;
     /** @param fastener what will hold them; null for what only stands in place */
-    readonly place: (joints: readonly JointFacts[], fastener: string | null, unit: string) => StepWords;
-    readonly first: (fastener: string, joints: readonly JointFacts[]) => StepWords;
-    readonly rest: (fastener: string, joints: readonly JointFacts[]) => StepWords;
-    readonly finish: StepWords;
-    readonly inspect: StepWords;
+    readonly place: (joints: readonly JointFacts[], fastener: string | null, unit: string) => OperationText;
+    readonly first: (fastener: string, joints: readonly JointFacts[]) => OperationText;
+    readonly rest: (fastener: string, joints: readonly JointFacts[]) => OperationText;
+    readonly finish: OperationText;
+    readonly inspect: OperationText;
   };
   readonly joints: {
     readonly heading: string;

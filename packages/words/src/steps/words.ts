@@ -1,5 +1,18 @@
 import type { BendStep } from '@tinwright/shop';
-import type { ToolName } from './tools/tool.js';
+
+/** A piece of a machine that is drawn beside the part. */
+export type DrawnTool =
+  | 'fingers'
+  | 'beam'
+  | 'bed'
+  | 'leaf'
+  | 'punch'
+  | 'ram'
+  | 'die'
+  | 'gauge'
+  | 'bar'
+  | 'table'
+  | 'jaw';
 
 /** Everything step pictures say, in one language. Sizes come in as they are printed, with their unit. */
 export interface StepWords {
@@ -16,7 +29,7 @@ export interface StepWords {
   readonly lying: string;
   readonly held: (panel: string, step: BendStep) => string;
   readonly turns: (panel: string, step: BendStep) => string;
-  readonly tools: Readonly<Record<ToolName, string>>;
+  readonly tools: Readonly<Record<DrawnTool, string>>;
   readonly setBackHere: (size: string) => string;
   readonly sightHere: string;
   readonly openingHere: (size: string) => string;

@@ -1,4 +1,4 @@
-import type { BendFacts, JointFacts, PacketWords, StepWords } from './words.js';
+import type { BendFacts, JointFacts, OperationText, PacketWords } from './words.js';
 
 const many = (count: number, one: string, more: string = `${one}s`) => `${count} ${count === 1 ? one : more}`;
 const pairs = (joints: readonly JointFacts[]) =>
@@ -480,7 +480,7 @@ const HEMS = {
   wired: '',
 } as const;
 
-function bendWords(f: BendFacts, unit: string): StepWords {
+function bendWords(f: BendFacts, unit: string): OperationText {
   const line = `${f.several ? 'lines' : 'line'} ${f.numbers}`;
   const titles = {
     bend: `${f.part}: bend ${f.numbers} ${f.direction} to ${f.angle}`,

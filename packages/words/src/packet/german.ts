@@ -1,4 +1,4 @@
-import type { BendFacts, JointFacts, PacketWords, StepWords } from './words.js';
+import type { BendFacts, JointFacts, OperationText, PacketWords } from './words.js';
 
 const pairs = (joints: readonly JointFacts[]) =>
   joints.map((j) => `${j.to} an ${j.from} (${j.joint})`).join(', ');
@@ -485,7 +485,7 @@ const HEMS = {
   wired: '',
 } as const;
 
-function bendWords(f: BendFacts, unit: string): StepWords {
+function bendWords(f: BendFacts, unit: string): OperationText {
   const line = `${f.several ? 'Linien' : 'Linie'} ${f.numbers}`;
   const titles = {
     bend: `${f.part}: ${f.numbers} ${f.direction} auf ${f.angle} kanten`,
