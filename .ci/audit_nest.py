@@ -32,6 +32,11 @@ def files(folder, nest):
         found = ezdxf.readfile(os.path.join(folder, path)).audit()
         for e in list(found.errors) + list(found.fixes):
             yield f"{path}: {e.message}"
+        layers = [e.dxf.layer for e in found.doc.modelspace()]
+        first, last = layers.index("CUT"), len(layers) - layers[::-1].index("CUT")
+        cuts = layers[first - 1 : last + 1]  # a way in before the first, a way out after the last
+        if set(cuts) - {"LEAD", "CUT", "NOTE"} or {"LEAD", "CUT"} & set(layers[: first - 1]):
+            yield f"{path}: what is marked does not stand before what is cut"
 
 
 def audit(nest, parts):

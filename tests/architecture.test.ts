@@ -51,7 +51,7 @@ const SHOP = [
   'internal.ts',
   'index.ts',
 ];
-const CUTTING = ['outline', 'stock', 'shear', 'no-fit', 'nest', 'kerf', 'index.ts'];
+const CUTTING = ['outline', 'stock', 'findings', 'shear', 'no-fit', 'nest', 'kerf', 'index.ts'];
 /** What a package may show beside its door; sister packages alone use `/internal`. */
 const DOORS = ['/internal'];
 /** Layers of the packages that have them, lowest first. */

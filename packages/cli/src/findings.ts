@@ -1,5 +1,5 @@
 import type { Finding, Severity, Unit } from '@tinwright/core';
-import { findingEntry, tellFindings } from '@tinwright/words';
+import { findingEntry, type Language, tellFindings } from '@tinwright/words';
 import { type Host, paint } from './console.js';
 
 const COLOURS = { error: 'red', warning: 'yellow', note: 'blue' } as const;
@@ -10,13 +10,21 @@ export function worst(findings: readonly { readonly severity: Severity }[]): Sev
 }
 
 /** Each finding as lines of text: what, then source and fix. */
-export function findingLines(host: Host, findings: readonly Finding[], unit: Unit): readonly string[] {
-  return tellFindings(findings, unit, 'en').flatMap((f) => [
+export function findingLines(
+  host: Host,
+  findings: readonly Finding[],
+  unit: Unit,
+  language: Language = 'en',
+): readonly string[] {
+  return tellFindings(findings, unit, language).flatMap((f) => [
     `${paint(host, COLOURS[f.severity], f.severity)} ${f.part ?? 'job'}: ${f.message}`,
     `  fix: ${f.fix}  (${f.source})`,
   ]);
 }
 
 /** Findings as a program reads them. */
-export const findingEntries = (findings: readonly Finding[], unit: Unit): readonly object[] =>
-  tellFindings(findings, unit, 'en').map(findingEntry);
+export const findingEntries = (
+  findings: readonly Finding[],
+  unit: Unit,
+  language: Language = 'en',
+): readonly object[] => tellFindings(findings, unit, language).map(findingEntry);

@@ -11,6 +11,7 @@ export interface NestOptions {
   readonly leadLength?: string;
   readonly ties: string;
   readonly tieWidth?: string;
+  readonly order: 'nearest' | 'spread';
   readonly lanes: string;
   readonly seed: string;
   readonly moves: string;
@@ -39,6 +40,12 @@ export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   'lead-length': { type: 'string', describe: 'their length; 4 mm, for a laser 2 mm, without' },
   ties: { type: 'string', default: '0', describe: 'micro-joints that hold each part' },
   'tie-width': { type: 'string', describe: 'width of each; 0.5 mm without' },
+  order: {
+    type: 'string',
+    choices: ['nearest', 'spread'],
+    default: 'nearest',
+    describe: 'which part is cut next: the nearest, or one far from the last, to spread the heat',
+  },
   lanes: { type: 'string', default: '2', describe: 'searches side by side; the best counts' },
   seed: { type: 'string', default: '1', describe: 'another number searches in another order' },
   moves: {

@@ -1,8 +1,19 @@
 // The only door of @tinwright/cutting. Names, no `export *`.
 
-export { type Contour, type CutRemark, type CutStyle, LEAD_LENGTH } from './kerf/contour.js';
+export {
+  type CuttingFinding,
+  type CuttingFindings,
+  cuttingFinding,
+  type LeftWhy,
+  type OnSheet,
+  type Short,
+} from './findings/cutting-findings.js';
+export { type LeftPieces, leftOutFinding } from './findings/left-out.js';
+export { type Contour, type CutStyle, LEAD_LENGTH } from './kerf/contour.js';
+export { type CutRemark, cutFindings } from './kerf/cut-findings.js';
 export { cutSheet, type SheetCuts } from './kerf/cut-sheet.js';
 export { offsetLoop } from './kerf/offset-loop.js';
+export type { PieceOrder } from './kerf/order.js';
 export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';
 export type { Bench } from './nest/fill.js';
 export { bestLayout, findNest, movesBudget } from './nest/find-nest.js';

@@ -36,8 +36,8 @@ export interface DrawingLayer {
 }
 
 /**
- * A drawing before it becomes a file: layers in the order they are written, none of them empty.
- * `box` encloses all lines; mm, y up.
+ * A drawing before it becomes a file: layers in the order they are written, none of them empty. For a DXF a layer may
+ * come again, where the order of cutting goes back and forth between layers. `box` encloses all lines; mm, y up.
  */
 export interface Drawing {
   readonly title: string;
@@ -50,13 +50,11 @@ export interface Drawing {
 }
 
 /**
- * Hold a drawing to what every writer relies on: each layer once, loops of two corners or more, plain finite numbers.
+ * Hold a drawing to what every writer relies on: loops of two corners or more, plain finite numbers.
  * @throws RangeError naming the layer
  */
 export function checkDrawing({ layers, box }: Drawing): void {
-  const names = layers.map((l) => l.name);
-  for (const [i, { name, shapes }] of layers.entries()) {
-    if (names.indexOf(name) !== i) throw new RangeError(`layer ${name} given twice, once allowed`);
+  for (const { name, shapes } of layers) {
     for (const shape of shapes) for (const v of numbers(shape)) checked(v, name);
     const short = shapes.find((s) => s.kind === 'loop' && s.loop.length < 2);
     if (short !== undefined) throw new RangeError(`layer ${name}: a loop of fewer than two corners given`);

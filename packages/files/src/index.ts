@@ -34,6 +34,7 @@ export { stripFiles } from './strip-files.js';
 export { toSvg } from './svg/write.js';
 export { partDrawing, partDxf, partSvg, type TablePart, tableDxf } from './table/part-table.js';
 export { BASIC_LAYERS, type LayerMap, readLayers } from './table/read-layers.js';
+export { withoutSmallHoles } from './table/small-holes.js';
 export { type MarkStyle, TABLE_STYLE, type TableStyle } from './table/style.js';
 export type { Writer } from './writer.js';
 export { DRAWING_WRITERS, SOLID_WRITERS } from './writers.js';

@@ -58,13 +58,6 @@ describe.each(TAKERS)('%s', (_, take) => {
     expect(() => take({ ...drawing(triangle(10, 0)), box })).toThrow('layer box: coordinate NaN given');
   });
 
-  test('a layer given twice is refused, though each is sound', () => {
-    const { layers, ...rest } = drawing(triangle(10, 0));
-    expect(() => take({ ...rest, layers: [...layers, ...layers] })).toThrow(
-      'layer CUT given twice, once allowed',
-    );
-  });
-
   test.each([0, 1])('an outline of %d corners is refused', (corners) => {
     const loop = [{ at: [0, 0] as const, bulge: 0 }].slice(0, corners);
     expect(() => take(drawing({ kind: 'loop', loop }))).toThrow(
@@ -80,4 +73,19 @@ describe.each(TAKERS)('%s', (_, take) => {
       'layer CUT: a text without size given',
     );
   });
+});
+
+test('a layer given twice: an SVG, which names its groups, is refused; a DXF holds both in their order', () => {
+  const { layers, ...rest } = drawing(triangle(10, 0));
+  const twice = {
+    ...rest,
+    layers: [...layers, { name: 'LEAD' as const, shapes: [triangle(9, 0)] }, ...layers],
+  };
+  expect(() => toSvg(twice)).toThrow('layer CUT given twice, once allowed in an SVG');
+  for (const write of [toDxf, toDxfR12])
+    expect(
+      [...write(twice).matchAll(/\r\n8\r\n(CUT|LEAD)\r\n/g)]
+        .map(([, layer]) => layer)
+        .filter((layer, i, all) => layer !== all[i - 1]),
+    ).toEqual(['CUT', 'LEAD', 'CUT']);
 });

@@ -1,18 +1,12 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { type AnyFamily, plainNumber, sayIn, type Unit } from '@tinwright/core';
-import type {
-  CutRemark,
-  CutStyle,
-  Nest,
-  NestAsk,
-  NestMissing,
-  NestPart,
-  SheetCuts,
-} from '@tinwright/cutting';
-import type { NestFlat, TableStyle } from '@tinwright/files';
+import { type AnyFamily, cite, type Finding, plainNumber, type Unit } from '@tinwright/core';
+import type { CutStyle, Nest, NestAsk, NestPart } from '@tinwright/cutting';
+import type { CutNest, NestFlat, TableStyle } from '@tinwright/files';
+import type { Language } from '@tinwright/words';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
+import { findingEntries, findingLines, worst } from '../findings.js';
 import { NEST_OPTIONS, type NestNumbers, type NestOptions, nestNumbers } from '../nest-options.js';
 import { nestOn } from '../nest-search.js';
 import { openRack } from '../open-rack.js';
@@ -25,6 +19,7 @@ interface Options extends TableOptions, NestOptions {
   readonly rack?: string;
   readonly shop?: string;
   readonly out: string;
+  readonly lang: Language;
   readonly json: boolean;
 }
 
@@ -39,6 +34,7 @@ export const nest: AnyCommand = command<Options>({
     ...NEST_OPTIONS,
     dxf: DXF_OPTION,
     ...TABLE_OPTIONS,
+    lang: { type: 'string', choices: ['en', 'de'], default: 'en', describe: 'language of the findings' },
     json: JSON_OPTION,
   },
   examples: [
@@ -61,7 +57,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (typeof numbers === 'string') return no(numbers);
   const asked = await tableStyle(host, options, jobs.shop?.table?.smallestHole ?? 0, json);
   if ('exit' in asked) return asked.exit;
-  const { parts, flats } = shapesOf(jobs);
+  const { parts, flats } = await shapesOf(jobs, asked.style.leastHole);
   const kerf = numbers.kerf ?? opened.rack.kerf;
   const ask: NestAsk = {
     parts,
@@ -71,19 +67,52 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     turns: numbers.turns,
   };
   const found = await nestOn(ask, { ...numbers, threads: numbers.threads ?? availableParallelism() }, host);
-  const cut = cutStyle(numbers, options.lead, kerf, jobs.shop?.table?.process ?? 'plasma');
-  return write(options, host, { found, parts, flats, cut, style: asked.style, units });
+  const process = jobs.shop?.table?.process ?? 'plasma';
+  const cut = { ...cutStyle(numbers, options.lead, kerf, process), order: options.order };
+  const table = await tableFindings(jobs);
+  return write(options, host, { found, parts, flats, cut, style: asked.style, units, jobs, table, ask });
 }
 
 /** Outlines to nest, under the names blanks have, and what is marked on them. */
-function shapesOf({ plans, blanks }: JobBlanks): { parts: readonly NestPart[]; flats: readonly NestFlat[] } {
+async function shapesOf(
+  { plans, blanks }: JobBlanks,
+  leastHole: number,
+): Promise<{ parts: readonly NestPart[]; flats: readonly NestFlat[] }> {
+  const { withoutSmallHoles } = await import('@tinwright/files');
   const planned = plans.flatMap((p) => p.parts);
-  const parts = planned.map(({ flat }, i): NestPart => {
+  const flats = planned.map((p, i): NestFlat => {
+    const cut = withoutSmallHoles(p.flat, leastHole);
+    return { part: blanks[i]?.part ?? '', ...cut };
+  });
+  const parts = flats.map(({ flat }, i): NestPart => {
     const { part, material, thickness, quantity, grain } = blanks[i] as JobBlanks['blanks'][number];
     return { part, material, thickness, quantity, grain, outline: flat.outline, holes: flat.holes };
   });
-  return { parts, flats: planned.map(({ flat }, i) => ({ part: parts[i]?.part ?? '', flat })) };
+  return { parts, flats };
 }
+
+/** What the table of the shop has to say of the parts: holes, gaps and webs it cannot cut or that burn away. */
+async function tableFindings({ plans, blanks, shop }: JobBlanks): Promise<readonly Finding[]> {
+  if (shop === null || shop.table === null) return [];
+  const { SHOP_CHECKS } = await import('@tinwright/shop');
+  const checks = SHOP_CHECKS.filter((c) => TABLE_CHECKS.includes(c.code));
+  return plans
+    .flatMap((p) => p.parts)
+    .flatMap((part, i) =>
+      checks.flatMap((check) =>
+        check.remarks(part, shop).map((remark) => ({ ...remark, part: blanks[i]?.part ?? part.name })),
+      ),
+    );
+}
+
+/** Checks of a shop that are about what a table can cut. */
+const TABLE_CHECKS: readonly string[] = [
+  'hole-small',
+  'hole-under-table',
+  'gap-under-kerf',
+  'web-narrow',
+  'tolerance',
+];
 
 function cutStyle(
   n: NestNumbers,
@@ -102,9 +131,12 @@ interface Found {
   readonly cut: CutStyle;
   readonly style: TableStyle;
   readonly units: Unit;
+  readonly jobs: JobBlanks;
+  readonly table: readonly Finding[];
+  readonly ask: NestAsk;
 }
 
-async function write({ out, json }: Options, host: Host, f: Found): Promise<ExitCode> {
+async function write({ out, json, lang }: Options, host: Host, f: Found): Promise<ExitCode> {
   const [{ verifyNest }, { cutNest, nestFiles }, { writeSet }] = await Promise.all([
     import('@tinwright/cutting'),
     import('@tinwright/files'),
@@ -114,19 +146,33 @@ async function write({ out, json }: Options, host: Host, f: Found): Promise<Exit
   if (flaw !== undefined)
     throw new Error(`a nest with ${flaw.code} on ${flaw.sheet}: ${flaw.pieces.join(', ')}`);
   const cut = cutNest(f.found, f.parts, f.cut);
-  const failed = await writing(host, json, () => writeSet(out, nestFiles(cut, f.flats, f.style)));
+  const findings = await findingsOf(f, cut);
+  const entries = findingEntries(findings, f.units, lang);
+  const failed = await writing(host, json, () => writeSet(out, nestFiles(cut, f.flats, f.style, entries)));
   if (failed !== EXIT.done) return failed;
-  const remarks = cut.cuts.flatMap((c, i) => remarksOf(c, f.found.sheets[i]?.name ?? '', f.units));
-  const lines = [...missingLines(f.found.missing), ...(f.cut.kerf === 0 ? [NO_KERF] : []), ...remarks];
-  if (json) host.out(`${JSON.stringify(answerOf(f.found, out, lines), null, 2)}\n`);
-  else tell(host, out, f.found, lines);
-  return f.found.missing.length > 0 ? EXIT.findings : EXIT.done;
+  if (json) host.out(`${JSON.stringify({ ...answerOf(f.found, out), findings: entries }, null, 2)}\n`);
+  else tell(host, out, f.found, findingLines(host, findings, f.units, lang));
+  return worst(findings) === 'error' ? EXIT.findings : EXIT.done;
 }
 
-const NO_KERF =
-  'The kerf is 0: paths run on the drawn lines, and parts come out smaller unless the table makes up for its cut.';
+/** What was left out, what to know of the cuts, what the table has to say. */
+async function findingsOf(
+  { found, jobs, ask, cut, table }: Found,
+  { cuts }: CutNest,
+): Promise<readonly Finding[]> {
+  const { cutFindings, cuttingFinding, leftOutFinding } = await import('@tinwright/cutting');
+  const left = found.missing.map(({ part, count, why }) => {
+    const blank = jobs.blanks.find((b) => b.part === part) as JobBlanks['blanks'][number];
+    const listed = jobs.parts.find((p) => p.part === part);
+    const of = { ...blank, count, why, area: listed?.area ?? 0, mass: listed?.mass ?? 0 };
+    return leftOutFinding(of, ask.rack.sheets);
+  });
+  const source = [cite('general-practice')];
+  const kerf = cut.kerf > 0 ? [] : [cuttingFinding('kerf-zero', 'warning', null, { values: {}, source })];
+  return [...left, ...kerf, ...cutFindings(found.sheets, cuts), ...table];
+}
 
-const answerOf = ({ sheets, missing }: Nest, out: string, remarks: readonly string[]) => ({
+const answerOf = ({ sheets, missing }: Nest, out: string) => ({
   out,
   sheets: sheets.map((s) => ({
     name: s.name,
@@ -135,7 +181,6 @@ const answerOf = ({ sheets, missing }: Nest, out: string, remarks: readonly stri
     usedTo: s.usedTo,
   })),
   missing,
-  remarks,
 });
 
 function tell(host: Host, out: string, { sheets }: Nest, lines: readonly string[]): void {
@@ -148,35 +193,4 @@ function tell(host: Host, out: string, { sheets }: Nest, lines: readonly string[
   if (rows.length > 0) host.out(table(rows));
   for (const line of lines) host.out(`${line}\n`);
   host.out(`${many(sheets.length, 'sheet')} in ${join(out, 'nests')}.\n`);
-}
-
-const WHY: Readonly<Record<NestMissing['why'], string>> = {
-  'too-large': 'larger than every sheet of its metal',
-  'no-metal': 'no sheet of its metal in the rack',
-  'stock-short': 'no room was left on the stock',
-  grain: 'too large for the sheets along the grain it asks for',
-};
-
-const missingLines = (missing: readonly NestMissing[]) =>
-  missing.map(({ part, count, why }) => `${count} x ${part} not nested: ${WHY[why]}.`);
-
-const remarksOf = ({ remarks }: SheetCuts, sheet: string, units: Unit): readonly string[] =>
-  remarks.map((r) => {
-    const place = r.at.map((v) => plainNumber(v, 1)).join(', ');
-    return `${sheet}, ${r.piece} at ${place} mm: ${saidOf(r, sayIn(units).size)}.`;
-  });
-
-function saidOf({ code, value, limit }: CutRemark, size: (mm: number) => string): string {
-  switch (code) {
-    case 'edge-short':
-      return `an edge of ${size(value)} is shorter than the cut of ${size(limit)} is wide, its corners come out round`;
-    case 'slot-closes':
-      return `narrower than the cut of ${size(limit)}, the path leaves it out`;
-    case 'hole-closes':
-      return `a hole of ${size(value)} is not cut, the cut is ${size(limit)} wide`;
-    case 'lead-short':
-      return `the way in is ${size(value)} instead of ${size(limit)}`;
-    case 'lead-none':
-      return 'no room for a way in';
-  }
 }

@@ -63,20 +63,24 @@ test('the same again, byte for byte, whatever the number of threads', async () =
 test('stock short: what fits is written, what is missing is named, exit 1', async () => {
   const { exit, out, list } = await nest(40, RACK);
   expect(exit).toBe(1);
-  expect(out).toMatch(/\d+ x bracket not nested: no room was left on the stock\./);
+  expect(out).toMatch(
+    /error bracket: \d+ without a sheet: no room was left on the stock; missing are [\d.]+ kg of parts, at least [\d.]+ sheets of full/,
+  );
   expect(list.missing[0].count + list.sheets.flatMap((s: { pieces: unknown[] }) => s.pieces).length).toBe(40);
 });
 
 test('a part larger than every sheet is named, exit 1', async () => {
   const { exit, out } = await nest(1, RACK.replace('[300, 200]', '[60, 60]'));
   expect(exit).toBe(1);
-  expect(out).toContain('1 x bracket not nested: larger than every sheet of its metal.');
+  expect(out).toContain(
+    'error bracket: 1 without a sheet: larger than every sheet of its metal; nearest is full, 60 mm x 60 mm usable',
+  );
 });
 
 test('a kerf of 0 is remarked on', async () => {
   const { exit, out } = await nest(1, RACK, '--kerf', '0');
   expect(exit).toBe(0);
-  expect(out).toContain('The kerf is 0');
+  expect(out).toContain('warning job: the kerf is 0');
 });
 
 test.each([

@@ -1,4 +1,5 @@
 import type { Loop, Point, Segment } from '@tinwright/core';
+import type { PieceOrder } from './order.js';
 
 /** How a table cuts. mm. */
 export interface CutStyle {
@@ -10,6 +11,8 @@ export interface CutStyle {
   /** Micro-joints an outline keeps, and how wide each is. */
   readonly ties: number;
   readonly tieWidth: number;
+  /** The nearest piece next where nobody says. */
+  readonly order?: PieceOrder;
 }
 
 /** A cut all the way round, compensated: a hole counter-clockwise, an outline clockwise. */
@@ -23,15 +26,6 @@ export interface Contour {
   readonly leadOut: Segment | null;
   /** Where the cut stops and goes on, to keep a micro-joint. */
   readonly ties: readonly (readonly [Point, Point])[];
-}
-
-/** Something to know about a cut; place on the sheet, mm. */
-export interface CutRemark {
-  readonly code: 'edge-short' | 'slot-closes' | 'hole-closes' | 'lead-short' | 'lead-none';
-  readonly piece: string;
-  readonly at: Point;
-  readonly value: number;
-  readonly limit: number;
 }
 
 /**

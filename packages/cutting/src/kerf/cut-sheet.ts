@@ -13,7 +13,8 @@ import {
 import type { NestPart } from '../nest/ask.js';
 import type { NestedSheet, NestPiece } from '../nest/result.js';
 import { reversed } from '../outline/around.js';
-import type { Contour, CutRemark, CutStyle } from './contour.js';
+import type { Contour, CutStyle } from './contour.js';
+import type { CutRemark } from './cut-findings.js';
 import { startOf } from './lead.js';
 import { offsetLoop } from './offset-loop.js';
 import { inOrder } from './order.js';
@@ -40,7 +41,10 @@ interface Raw {
  */
 export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: CutStyle): SheetCuts {
   const made = sheet.pieces.map((piece) => rawCuts(piece, partOf(parts, piece), style.kerf));
-  const raws = inOrder(made.flatMap((m) => m.raws));
+  const raws = inOrder(
+    made.flatMap((m) => m.raws),
+    style.order,
+  );
   const edge = edgeOf(sheet);
   const begun = raws.map((raw) => {
     const others = raws.filter((r) => r !== raw).map((r) => r.drawn);
@@ -82,7 +86,13 @@ function shortEdges(sheet: NestedSheet, parts: readonly NestPart[], kerf: number
     const [a, b, c, d, e, f] = piece.matrix;
     const [x, y] = shortest.from;
     return [
-      { code: 'edge-short', piece: piece.id, at: [a * x + c * y + e, b * x + d * y + f], value, limit: kerf },
+      {
+        code: 'edge-under-kerf',
+        piece: piece.id,
+        at: [a * x + c * y + e, b * x + d * y + f],
+        value,
+        limit: kerf,
+      },
     ];
   });
 }

@@ -1,4 +1,4 @@
-import { contains, type Loop, type Point } from '@tinwright/core';
+import { contains, type Loop, loopBox, type Point } from '@tinwright/core';
 
 /** A cut to be put in order. */
 interface Cut {
@@ -7,38 +7,67 @@ interface Cut {
   readonly drawn: Loop;
 }
 
+/** Which piece comes next: the nearest one, or one far from the last few, so that the sheet stays cooler. */
+export type PieceOrder = 'nearest' | 'spread';
+
+/** Pieces that a spread keeps away from: the sheet near them is warm. Common practice, no source. */
+const WARM = 3;
+
 const startOf = ({ drawn }: Cut): Point => (drawn[0] as Loop[number]).at;
 const far = (a: Point, b: Point) => (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2;
 
 /**
  * Cuts in the order that keeps the sheet whole longest: a piece after all that lie in its holes, its holes before its
- * outline, and of what may come next the nearest, from the lower left corner on.
+ * outline; of the pieces that may come next the nearest, from the lower left corner on, or the coolest.
  */
-export function inOrder<C extends Cut>(cuts: readonly C[]): readonly C[] {
-  const pieces = [...new Set(cuts.map((c) => c.piece))].map((id) => cuts.filter((c) => c.piece === id));
-  const inside = (a: readonly C[], b: readonly C[]) =>
-    b.some((hole) => hole.kind === 'hole' && contains(hole.drawn, startOf(a.at(-1) as C)));
+export function inOrder<C extends Cut>(cuts: readonly C[], by: PieceOrder = 'nearest'): readonly C[] {
+  const pieces = byPiece(cuts);
+  const inner = pieces.map((p) => pieces.flatMap((q, i) => (q !== p && inside(q, p) ? [i] : [])));
   const done: C[] = [];
-  let left = pieces;
-  for (let at: Point = [0, 0]; left.length > 0; ) {
-    const ready = left.filter((p) => !left.some((q) => q !== p && inside(q, p)));
-    const next = nearest(ready, at, (p) => startOf(p.at(-1) as C));
-    const holes = next.filter((c) => c.kind === 'hole');
-    for (let rest = holes; rest.length > 0; ) {
-      const hole = nearest(rest, at, startOf);
+  const last: Point[] = [];
+  const left = new Set(pieces.keys());
+  for (let at: Point = [0, 0]; left.size > 0; ) {
+    const ready = [...left].filter((i) => inner[i]?.every((k) => !left.has(k)));
+    const place = (i: number) => startOf((pieces[i] as readonly C[]).at(-1) as C);
+    const cool = (i: number) => -Math.min(...last.slice(-WARM).map((p) => far(place(i), p)));
+    const next = least(ready, by === 'spread' && last.length > 0 ? cool : (i) => far(place(i), at));
+    left.delete(next);
+    const own = pieces[next] as readonly C[];
+    for (let rest = own.filter((c) => c.kind === 'hole'); rest.length > 0; ) {
+      const hole = least(rest, (h) => far(startOf(h), at));
       done.push(hole);
       at = startOf(hole);
       rest = rest.filter((h) => h !== hole);
     }
-    for (const outline of next.filter((c) => c.kind === 'outline')) {
+    for (const outline of own.filter((c) => c.kind === 'outline')) {
       done.push(outline);
       at = startOf(outline);
     }
-    left = left.filter((p) => p !== next);
+    last.push(place(next));
   }
   return done;
 }
 
-function nearest<T>(list: readonly T[], at: Point, place: (t: T) => Point): T {
-  return list.reduce((best, t) => (far(place(t), at) < far(place(best), at) ? t : best));
+function byPiece<C extends Cut>(cuts: readonly C[]): readonly (readonly C[])[] {
+  const found = new Map<string, C[]>();
+  for (const cut of cuts) {
+    const own = found.get(cut.piece);
+    if (own === undefined) found.set(cut.piece, [cut]);
+    else own.push(cut);
+  }
+  return [...found.values()];
+}
+
+/** Lies one piece in a hole of another? Boxes first. */
+function inside<C extends Cut>(a: readonly C[], b: readonly C[]): boolean {
+  const [x, y] = startOf(a.at(-1) as C);
+  return b.some((hole) => {
+    if (hole.kind !== 'hole') return false;
+    const { min, max } = loopBox(hole.drawn);
+    return x > min[0] && x < max[0] && y > min[1] && y < max[1] && contains(hole.drawn, [x, y]);
+  });
+}
+
+function least<T>(list: readonly T[], cost: (t: T) => number): T {
+  return list.reduce((best, t) => (cost(t) < cost(best) ? t : best));
 }

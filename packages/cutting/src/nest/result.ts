@@ -1,4 +1,5 @@
 import { loopArea, type Point } from '@tinwright/core';
+import type { LeftWhy } from '../findings/cutting-findings.js';
 import { turned } from '../no-fit/ring.js';
 import { pieceId } from '../stock/blank.js';
 import type { StockSheet } from '../stock/sheet.js';
@@ -32,7 +33,7 @@ export interface NestedSheet {
 export interface NestMissing {
   readonly part: string;
   readonly count: number;
-  readonly why: 'too-large' | 'no-metal' | 'stock-short' | 'grain';
+  readonly why: LeftWhy;
 }
 
 /** A finished nest. */

@@ -87,8 +87,8 @@ test('what a cut is too wide for is named: a slot that closes, a hole that is go
     { seeds: [1], moves: 10 },
   );
   const { remarks, contours } = cutSheet(one.sheets[0] as NestedSheet, parts, STYLE);
-  expect(remarks.map((r) => r.code).toSorted()).toEqual(['edge-short', 'hole-closes', 'slot-closes']);
-  expect(remarks.find((r) => r.code === 'edge-short')).toMatchObject({
+  expect(remarks.map((r) => r.code).toSorted()).toEqual(['edge-under-kerf', 'hole-closes', 'slot-closes']);
+  expect(remarks.find((r) => r.code === 'edge-under-kerf')).toMatchObject({
     piece: 'comb-1',
     value: 1,
     limit: 1.5,

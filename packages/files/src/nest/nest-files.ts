@@ -12,11 +12,15 @@ export interface CutNest {
   readonly cuts: readonly SheetCuts[];
 }
 
-/** Everything `tinwright nest` writes: a DXF to cut and an SVG to look at for every sheet, and `nest.json`, last. */
+/**
+ * Everything `tinwright nest` writes: a DXF to cut and an SVG to look at for every sheet, and `nest.json`, last.
+ * @param findings in words, as a program reads them
+ */
 export function nestFiles(
   { nest, cuts }: CutNest,
   flats: readonly NestFlat[],
   style: TableStyle,
+  findings: readonly object[] = [],
 ): readonly OutFile[] {
   const files = nest.sheets.flatMap((sheet, i): readonly OutFile[] => {
     const own = cuts[i] as SheetCuts;
@@ -30,7 +34,7 @@ export function nestFiles(
     nest,
     files.map((f) => f.path),
   );
-  return [...files, { path: 'nest.json', content: `${JSON.stringify(list, null, 2)}\n` }];
+  return [...files, { path: 'nest.json', content: `${JSON.stringify({ ...list, findings }, null, 2)}\n` }];
 }
 
 /** The cuts of every sheet of a nest. */

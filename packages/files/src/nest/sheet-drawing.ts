@@ -1,18 +1,29 @@
-import { type FlatPattern, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import {
+  type FlatPattern,
+  type Loop,
+  type Point,
+  plainNumber,
+  type Segment,
+  segments,
+} from '@tinwright/core';
 import type { Contour, NestedSheet, NestPiece, SheetCuts } from '@tinwright/cutting';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
-import { type CutLayerName, LAYERS } from '../layers.js';
+import type { CutLayerName } from '../layers.js';
 import { markShapes } from '../table/mark-shapes.js';
 import { runOf } from '../table/simple-curves.js';
 import type { TableStyle } from '../table/style.js';
 
-/** A part as it is marked: its flat pattern under the name the nest knows. */
+/** A part as it is marked: its flat pattern under the name the nest knows, and places of holes that are only punched. */
 export interface NestFlat {
   readonly part: string;
   readonly flat: FlatPattern;
+  readonly punched?: readonly Point[];
 }
 
-/** A whole sheet as a table takes it, or with its edge to look at. mm, origin at its lower left corner. */
+/**
+ * A whole sheet, mm, origin at its lower left corner: as a table takes it, marks first, then every cut as way in,
+ * contour, way out, in their order; or with its edge, layer by layer, to look at.
+ */
 export function sheetDrawing(
   sheet: NestedSheet,
   cuts: SheetCuts,
@@ -20,31 +31,65 @@ export function sheetDrawing(
   style: TableStyle,
   to: 'cut' | 'look-at',
 ): Drawing {
-  const marks = (of: (piece: NestPiece, flat: FlatPattern, at: Place) => readonly Shape[]) =>
+  const marks = (of: (piece: NestPiece, own: NestFlat, at: Place) => readonly Shape[]) =>
     sheet.pieces.flatMap((piece) => of(piece, flatOf(flats, piece), placeOf(piece)));
   const bends = (direction: 'up' | 'down') =>
-    marks((_, flat, at) =>
+    marks((_, { flat }, at) =>
       flat.bends
         .filter((b) => b.direction === direction)
         .map((b): Shape => ({ kind: 'line', from: at(b.line[0]), to: at(b.line[1]) })),
     );
-  const holds: Readonly<Record<CutLayerName, readonly Shape[]>> = {
-    'BEND-UP': bends('up'),
-    'BEND-DOWN': bends('down'),
-    'WELD-MARK': marks((_, flat, at) =>
-      flat.marks.filter((m) => m.hole === null).flatMap((m) => markShapes(at(m.at), style.marks)),
-    ),
-    SCRIBE: to === 'look-at' ? [{ kind: 'loop', loop: edgeOf(sheet) }] : [],
-    LEAD: cuts.contours.flatMap(({ leadIn, leadOut }) =>
-      [leadIn, leadOut].flatMap((s) => (s === null ? [] : [runOf(s)])),
-    ),
-    CUT: cuts.contours.flatMap(contourShapes),
-    NOTE: style.text === 'off' && to === 'cut' ? [] : marks((piece, flat, at) => [label(piece, flat, at)]),
+  const note = to === 'cut' && style.note === 'full' ? sheetNote(sheet) : [];
+  const texts = style.text === 'off' && to === 'cut' ? [] : marks((p, { flat }, at) => [label(p, flat, at)]);
+  const marked: readonly DrawingLayer[] = [
+    { name: 'BEND-UP', shapes: bends('up') },
+    { name: 'BEND-DOWN', shapes: bends('down') },
+    {
+      name: 'WELD-MARK',
+      shapes: marks((_, { flat }, at) =>
+        flat.marks.filter((m) => m.hole === null).flatMap((m) => markShapes(at(m.at), style.marks)),
+      ),
+    },
+    {
+      name: 'SCRIBE',
+      shapes: [
+        ...(to === 'look-at' ? [{ kind: 'loop', loop: edgeOf(sheet) } as const] : []),
+        ...marks((_, { punched = [] }, at) => punched.flatMap((p) => markShapes(at(p), 'point'))),
+      ],
+    },
+  ];
+  const cut = cuts.contours.flatMap(cutRuns);
+  const layers: readonly DrawingLayer[] = [
+    ...marked,
+    ...(to === 'cut' ? cut : (['LEAD', 'CUT'] as const).map((name) => together(cut, name))),
+    { name: 'NOTE', shapes: [...texts, ...note] },
+  ];
+  return {
+    title: sheet.name,
+    layers: layers.filter((l) => l.shapes.length > 0 && !style.without.some((w) => w === l.name)),
+    box: { min: [0, note.length > 0 ? -NOTE_BELOW - NOTE_HEIGHT : 0], max: [sheet.stock.x, sheet.stock.y] },
   };
-  const layers = LAYERS.map(({ name }): DrawingLayer => ({ name, shapes: holds[name] }))
-    .filter((l) => l.shapes.length > 0)
-    .filter((l) => !style.without.some((w) => w === l.name));
-  return { title: sheet.name, layers, box: { min: [0, 0], max: [sheet.stock.x, sheet.stock.y] } };
+}
+
+/** A cut in the order a torch makes it. */
+function cutRuns(contour: Contour): readonly DrawingLayer[] {
+  const way = (s: Segment | null): DrawingLayer => ({ name: 'LEAD', shapes: s === null ? [] : [runOf(s)] });
+  return [way(contour.leadIn), { name: 'CUT', shapes: contourShapes(contour) }, way(contour.leadOut)];
+}
+
+const together = (runs: readonly DrawingLayer[], name: CutLayerName): DrawingLayer => ({
+  name,
+  shapes: runs.filter((r) => r.name === name).flatMap((r) => r.shapes),
+});
+
+/** mm */
+const NOTE_HEIGHT = 8;
+const NOTE_BELOW = 4;
+
+/** What the sheet is and how many pieces lie on it, below its lower edge. */
+function sheetNote({ name, stock, pieces }: NestedSheet): readonly Shape[] {
+  const text = `${name}: ${stock.material} T ${plainNumber(stock.thickness, 2)}, ${pieces.length} x`;
+  return [{ kind: 'text', at: [0, -NOTE_BELOW - NOTE_HEIGHT], height: NOTE_HEIGHT, text }];
 }
 
 type Place = (p: Point) => Point;
@@ -53,10 +98,10 @@ function placeOf({ matrix: [a, b, c, d, e, f] }: NestPiece): Place {
   return ([x, y]) => [a * x + c * y + e, b * x + d * y + f];
 }
 
-function flatOf(flats: readonly NestFlat[], { part, id }: NestPiece): FlatPattern {
+function flatOf(flats: readonly NestFlat[], { part, id }: NestPiece): NestFlat {
   const found = flats.find((f) => f.part === part);
   if (found === undefined) throw new RangeError(`piece ${id}: no flat pattern of "${part}" given`);
-  return found.flat;
+  return found;
 }
 
 /** The sheet's edge. */

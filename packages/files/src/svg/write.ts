@@ -11,6 +11,9 @@ const MARGIN = 5; // mm of white round the drawing
 /** A drawing as SVG text at true scale: one user unit is 1 mm, one group a layer. */
 export function toSvg(drawing: Drawing): string {
   checkDrawing(drawing);
+  const names = drawing.layers.map((l) => l.name);
+  const twice = names.find((name, i) => names.indexOf(name) !== i);
+  if (twice !== undefined) throw new RangeError(`layer ${twice} given twice, once allowed in an SVG`);
   const { min, max } = drawing.box;
   const origin: Point = [MARGIN - min[0], max[1] + MARGIN]; // of the drawing's axes, on the page
   const [width, height] = [

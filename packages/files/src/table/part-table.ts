@@ -1,10 +1,11 @@
-import { arcOf, type Loop, type PartPlan, plainNumber } from '@tinwright/core';
+import { type PartPlan, plainNumber } from '@tinwright/core';
 import type { Drawing } from '../drawing.js';
 import { dxfOf } from '../dxf/write.js';
 import { flatDrawing } from '../sheets/flat.js';
 import { toSvg } from '../svg/write.js';
 import { inInches } from './in-inches.js';
 import { simpleCurves } from './simple-curves.js';
+import { withoutSmallHoles } from './small-holes.js';
 import { TABLE_STYLE, type TableStyle } from './style.js';
 
 /** What of a part its cut file says. */
@@ -17,15 +18,8 @@ export function partDrawing({ flat, name, quantity, material }: TablePart, style
   // R12 has no units, so there a line of the note says them
   const unit = style.form === 'r12' ? [style.unit] : [];
   const text = style.text === 'off' ? [] : [name, ...more, ...unit];
-  const small = (h: Loop) => diameterOf(h) < style.leastHole;
-  const punched = flat.holes.filter(small).map(centreOf);
-  const drawing = flatDrawing(
-    { ...flat, holes: flat.holes.filter((h) => !small(h)) },
-    name,
-    text,
-    style.marks,
-    punched,
-  );
+  const cut = withoutSmallHoles(flat, style.leastHole);
+  const drawing = flatDrawing(cut.flat, name, text, style.marks, cut.punched);
   return { ...drawing, layers: drawing.layers.filter((l) => !style.without.some((w) => w === l.name)) };
 }
 
@@ -44,16 +38,4 @@ export function partDxf(part: TablePart, style: TableStyle = TABLE_STYLE): strin
 /** The same to look at; an SVG says its unit, so that is no line of its note. */
 export function partSvg(part: TablePart, style: TableStyle = TABLE_STYLE): string {
   return toSvg(partDrawing(part, { ...style, form: 'r2000' }));
-}
-
-/** Diameter of a round hole, mm; Infinity of any other. */
-function diameterOf(loop: Loop): number {
-  const [a, b] = loop;
-  if (loop.length !== 2 || a === undefined || b === undefined) return Infinity;
-  return 2 * arcOf({ from: a.at, to: b.at, bulge: a.bulge }).radius;
-}
-
-function centreOf(loop: Loop): readonly [number, number] {
-  const [a, b] = loop as readonly [Loop[number], Loop[number]];
-  return arcOf({ from: a.at, to: b.at, bulge: a.bulge }).centre;
 }

@@ -10,14 +10,17 @@ import {
   type Unit,
   type Where,
 } from '@tinwright/core';
+import type { CuttingFindings } from '@tinwright/cutting';
 import type { ShopFindings } from '@tinwright/shop';
 import type { Language } from '../language.js';
 import { MATERIALS } from '../materials.js';
 import { ENGLISH_GRAMMAR } from './english.js';
 import { ENGLISH_CORE } from './english-core.js';
+import { ENGLISH_CUTTING } from './english-cutting.js';
 import { ENGLISH_SHOP } from './english-shop.js';
 import { GERMAN_GRAMMAR } from './german.js';
 import { GERMAN_CORE } from './german-core.js';
+import { GERMAN_CUTTING } from './german-cutting.js';
 import { GERMAN_SHOP } from './german-shop.js';
 import type { FindingGrammar, Seen, Telling, Tellings, Tongue } from './telling.js';
 
@@ -32,9 +35,9 @@ export interface ToldFinding extends Omit<Finding, 'source' | 'where' | 'values'
   readonly fix: string;
 }
 
-const TELLINGS: Readonly<Record<Language, Tellings<CoreFindings & ShopFindings>>> = {
-  en: { ...ENGLISH_CORE, ...ENGLISH_SHOP },
-  de: { ...GERMAN_CORE, ...GERMAN_SHOP },
+const TELLINGS: Readonly<Record<Language, Tellings<CoreFindings & ShopFindings & CuttingFindings>>> = {
+  en: { ...ENGLISH_CORE, ...ENGLISH_SHOP, ...ENGLISH_CUTTING },
+  de: { ...GERMAN_CORE, ...GERMAN_SHOP, ...GERMAN_CUTTING },
 };
 const GRAMMARS: Readonly<Record<Language, FindingGrammar>> = { en: ENGLISH_GRAMMAR, de: GERMAN_GRAMMAR };
 const NAMED = 3; // further places told by name, more are counted

@@ -1,0 +1,51 @@
+import { cite } from '@tinwright/core';
+import { sameMetal } from '../stock/blank.js';
+import type { StockSheet } from '../stock/sheet.js';
+import { type CuttingFinding, cuttingFinding, type LeftWhy } from './cutting-findings.js';
+
+/** Pieces of a part that no sheet was left for. */
+export interface LeftPieces {
+  readonly part: string;
+  readonly material: string;
+  readonly thickness: number;
+  readonly count: number;
+  readonly why: LeftWhy;
+  /** Of one piece: extent, mm, area it takes of a sheet, mm², and mass, kg. */
+  readonly x: number;
+  readonly y: number;
+  readonly area: number;
+  readonly mass: number;
+}
+
+/** What was left out, with what is missing: by sheets of the kind that comes nearest, and by mass. */
+export function leftOutFinding(left: LeftPieces, stock: readonly StockSheet[]): CuttingFinding {
+  const { part, count, mass, area, why } = left;
+  const [nearest] = stock
+    .filter((s) => sameMetal(s, left))
+    .toSorted((a, b) => lacks(left, a) - lacks(left, b) || b.x * b.y - a.x * a.y);
+  const values = {
+    count,
+    kg: count * mass,
+    sheets: nearest === undefined ? 0 : (count * area) / (nearest.x * nearest.y),
+    of: nearest === undefined ? null : { name: nearest.name, ...usable(nearest) },
+    why,
+  };
+  return cuttingFinding('left-out', 'error', part, {
+    values,
+    source: [cite(null, { basis: 'computed' })],
+    value: count * mass,
+    unit: 'kg',
+  });
+}
+
+const usable = ({ x, y, trim }: StockSheet) => ({
+  x: x - trim.west - trim.east,
+  y: y - trim.south - trim.north,
+});
+
+/** How much a sheet lacks for a piece, the better way round, mm; 0 where it is large enough. */
+function lacks({ x, y }: LeftPieces, sheet: StockSheet): number {
+  const room = usable(sheet);
+  const short = (w: number, h: number) => Math.max(0, w - room.x) + Math.max(0, h - room.y);
+  return Math.min(short(x, y), short(y, x));
+}

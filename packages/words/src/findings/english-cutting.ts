@@ -1,0 +1,57 @@
+import type { CuttingFindings, LeftWhy, OnSheet } from '@tinwright/cutting';
+import type { Tellings, Tongue } from './telling.js';
+
+const WHY: Readonly<Record<LeftWhy, string>> = {
+  'too-large': 'larger than every sheet of its metal',
+  'no-metal': 'no sheet of its metal in the rack',
+  'stock-short': 'no room was left on the stock',
+  grain: 'too large for the sheets along the grain it asks for',
+};
+
+const place = ({ sheet, piece, on, places }: OnSheet, t: Tongue): string =>
+  `${piece} on ${sheet} at ${t.size(on[0])}, ${t.size(on[1])}${places > 1 ? ` and ${places - 1} more` : ''}`;
+
+/** What is found on sheets, in English. */
+export const ENGLISH_CUTTING: Tellings<CuttingFindings> = {
+  'edge-under-kerf': {
+    message: ({ value, limit, ...at }, t) =>
+      `${place(at, t)}: an edge of ${t.size(value)} is shorter than the cut of ${t.size(limit)} is wide, its corners come out round`,
+    remedy: () => 'file it square where it matters',
+  },
+  'slot-closes': {
+    message: ({ limit, ...at }, t) =>
+      `${place(at, t)}: narrower than the cut of ${t.size(limit)}, the path leaves it out`,
+    aim: ({ limit }, t) => `make it wider than ${t.least(limit)}`,
+    remedy: () => 'saw or nibble it by hand',
+  },
+  'hole-closes': {
+    message: ({ value, limit, ...at }, t) =>
+      `${place(at, t)}: a hole of ${t.size(value)} is not cut, the cut is ${t.size(limit)} wide`,
+    remedy: () => 'drill it; --small-holes mark marks its centre',
+  },
+  'lead-short': {
+    message: ({ value, limit, ...at }, t) =>
+      `${place(at, t)}: the way in is ${t.size(value)} instead of ${t.size(limit)}`,
+    remedy: () => 'leave more spacing, or ask for shorter ways in',
+  },
+  'lead-none': {
+    message: (at, t) => `${place(at, t)}: no room for a way in, the cut starts on its line`,
+    remedy: () => 'leave more spacing, or ask for shorter ways in',
+  },
+  'kerf-zero': {
+    message: () =>
+      'the kerf is 0: paths run on the drawn lines, and parts come out smaller by the width of the cut unless the table makes up for it',
+    remedy: () => 'give the width of the cut, unless the controller knows it',
+  },
+  'left-out': {
+    message: ({ count, why, kg, sheets, of }, t) =>
+      `${count} without a sheet: ${WHY[why]}${
+        of === null
+          ? ''
+          : why === 'stock-short'
+            ? `; missing are ${t.number(kg, 3)} kg of parts, at least ${t.number(sheets, 2)} sheets of ${of.name}`
+            : `; nearest is ${of.name}, ${t.most(of.x)} x ${t.most(of.y)} usable`
+      }`,
+    remedy: ({ why }) => (why === 'stock-short' ? 'add sheets to the rack' : 'add a sheet that it fits on'),
+  },
+};

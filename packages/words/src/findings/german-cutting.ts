@@ -1,0 +1,59 @@
+import type { CuttingFindings, LeftWhy, OnSheet } from '@tinwright/cutting';
+import type { Tellings, Tongue } from './telling.js';
+
+const WHY: Readonly<Record<LeftWhy, string>> = {
+  'too-large': 'größer als jede Tafel seines Werkstoffs',
+  'no-metal': 'keine Tafel seines Werkstoffs im Lager',
+  'stock-short': 'auf dem Lagerbestand war kein Platz mehr',
+  grain: 'in der verlangten Walzrichtung zu groß für die Tafeln',
+};
+
+const place = ({ sheet, piece, on, places }: OnSheet, t: Tongue): string =>
+  `${piece} auf ${sheet} bei ${t.size(on[0])}, ${t.size(on[1])}${places > 1 ? ` und ${places - 1} weitere` : ''}`;
+
+/** What is found on sheets, in German. */
+export const GERMAN_CUTTING: Tellings<CuttingFindings> = {
+  'edge-under-kerf': {
+    message: ({ value, limit, ...at }, t) =>
+      `${place(at, t)}: eine Kante von ${t.size(value)} ist kürzer als die Schnittfuge von ${t.size(limit)}, ihre Ecken werden rund`,
+    remedy: () => 'nachfeilen, wo es darauf ankommt',
+  },
+  'slot-closes': {
+    message: ({ limit, ...at }, t) =>
+      `${place(at, t)}: schmaler als die Schnittfuge von ${t.size(limit)}, die Bahn lässt es aus`,
+    aim: ({ limit }, t) => `breiter als ${t.least(limit)} machen`,
+    remedy: () => 'von Hand sägen oder nibbeln',
+  },
+  'hole-closes': {
+    message: ({ value, limit, ...at }, t) =>
+      `${place(at, t)}: ein Loch von ${t.size(value)} wird nicht geschnitten, die Schnittfuge ist ${t.size(limit)} breit`,
+    remedy: () => 'bohren; --small-holes mark zeichnet seine Mitte an',
+  },
+  'lead-short': {
+    message: ({ value, limit, ...at }, t) =>
+      `${place(at, t)}: der Anschnitt ist ${t.size(value)} statt ${t.size(limit)} lang`,
+    remedy: () => 'mehr Abstand lassen oder kürzere Anschnitte verlangen',
+  },
+  'lead-none': {
+    message: (at, t) =>
+      `${place(at, t)}: kein Platz für einen Anschnitt, der Schnitt beginnt auf seiner Linie`,
+    remedy: () => 'mehr Abstand lassen oder kürzere Anschnitte verlangen',
+  },
+  'kerf-zero': {
+    message: () =>
+      'die Schnittfuge ist 0: Bahnen laufen auf den gezeichneten Linien, und Teile werden um die Fuge kleiner, wenn der Tisch sie nicht selbst ausgleicht',
+    remedy: () => 'die Breite der Schnittfuge angeben, wenn die Steuerung sie nicht kennt',
+  },
+  'left-out': {
+    message: ({ count, why, kg, sheets, of }, t) =>
+      `${count} ohne Tafel: ${WHY[why]}${
+        of === null
+          ? ''
+          : why === 'stock-short'
+            ? `; es fehlen ${t.number(kg, 3)} kg Teile, mindestens ${t.number(sheets, 2)} Tafeln ${of.name}`
+            : `; am nächsten kommt ${of.name}, nutzbar ${t.most(of.x)} x ${t.most(of.y)}`
+      }`,
+    remedy: ({ why }) =>
+      why === 'stock-short' ? 'Tafeln ins Lager nehmen' : 'eine Tafel nehmen, auf die es passt',
+  },
+};
