@@ -97,7 +97,9 @@ describe.each(shops)('%s', (file) => {
     const [row] = shop.strips;
     const stock = { material: row?.material, thickness: row?.thickness };
     const strip = { name: 'a', family: 'bent-strip', width: 50, legs: [40, 40], angles: [90] };
-    const job = readJob({ units: 'mm', stock, bending, parts: [strip] }, undefined, { strips: shop.strips });
+    const job = readJob({ units: 'mm', stock, bending, parts: [strip] } as unknown, undefined, {
+      strips: shop.strips,
+    });
     const [bend] = planJob(job).parts[0]?.flat.bends ?? [];
     expect(bend?.terms.allowance).toBeCloseTo((Math.PI / 2) * (1.5 + 0.395), 10);
   });

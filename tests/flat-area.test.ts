@@ -32,7 +32,9 @@ function flattened(loop: Loop): PathD {
 
 function planned(family: string, params: object, sheet: object): JobPlan | null {
   try {
-    return planJob(readJob({ units: 'mm', ...sheet, parts: [{ name: 'part', family, ...params }] }));
+    return planJob(
+      readJob({ units: 'mm', ...sheet, parts: [{ name: 'part', family, ...params }] } as unknown),
+    );
   } catch (error) {
     if (error instanceof JobError) return null;
     throw error;

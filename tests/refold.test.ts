@@ -22,7 +22,7 @@ interface Written extends WrittenPart {
 
 /** Make a job in memory and fold every part of it from its files. */
 async function refold(data: object, dxf: 'r2000' | 'r12'): Promise<void> {
-  const plan = planJob(readJob(data));
+  const plan = planJob(readJob(data as unknown));
   const files = new Map(jobFiles(plan, { dxf }).map((f) => [f.path, String(f.content)]));
   const manifest = JSON.parse(files.get('job.json') ?? '') as { parts: Written[] };
   for (const [i, part] of manifest.parts.entries()) {
@@ -84,7 +84,7 @@ for (const family of FAMILIES)
     await fc.assert(
       fc.asyncProperty(makeable, async (data) => {
         try {
-          planJob(readJob(data));
+          planJob(readJob(data as unknown));
         } catch (error) {
           if (error instanceof JobError) fc.pre(false);
           throw error;

@@ -27,7 +27,7 @@ export function planOne(family: AnyFamily, params: Json, job: Json = {}): PartPl
     ...job,
     parts: [{ name: 'part', family: family.name, ...params }],
   };
-  return planJob(readJob(deepFreeze(data), [family])).parts[0] as PartPlan;
+  return planJob(readJob(deepFreeze<unknown>(data), [family])).parts[0] as PartPlan;
 }
 
 function deepFreeze<T>(value: T): T {

@@ -35,7 +35,7 @@ function* parts(): Generator<RandomPart> {
 
 function makeable(part: object): boolean {
   try {
-    planJob(readJob({ units: 'mm', parts: [{ name: 'part', ...part }] }));
+    planJob(readJob({ units: 'mm', parts: [{ name: 'part', ...part }] } as unknown));
     return true;
   } catch (error) {
     if (error instanceof JobError) return false;
@@ -60,7 +60,7 @@ for (let f = 0; written < wanted; f++) {
     const part = source.next().value as RandomPart;
     return { name: `part-${i}`, ...(units === 'in' ? (inInches(part) as object) : part) };
   });
-  const plan = planJob(readJob({ units, parts: list }));
+  const plan = planJob(readJob({ units, parts: list } as unknown));
   for (const { path, content } of jobFiles(plan, { dxf })) {
     const target = join(folder, `${String(f).padStart(3, '0')}-${units}-${dxf}`, path);
     mkdirSync(dirname(target), { recursive: true });

@@ -8,7 +8,7 @@ const LARGEST = 10_000_000; // bytes of a module
 
 /** The built-in families and those of the modules named; a text says what is wrong with a module. */
 export async function loadFamilies(modules: readonly string[]): Promise<readonly AnyFamily[] | string> {
-  const families = [...FAMILIES];
+  const families: AnyFamily[] = [...FAMILIES];
   for (const file of modules) {
     const loaded = await familiesIn(file);
     if (typeof loaded === 'string') return `--with ${file}: ${loaded}`;

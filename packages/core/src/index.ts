@@ -32,7 +32,7 @@ export { din6935 } from './bending/din-6935.js';
 export { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './bending/handbook.js';
 export { type HemFold, type HemSpec, hemFold, leastHemLength } from './bending/hem.js';
 export { kFactor } from './bending/k-factor.js';
-export type { RuleKind, RuleStock } from './bending/kind.js';
+export type { NamedRuleKind, RuleKind, RuleStock } from './bending/kind.js';
 export { RULE_KINDS } from './bending/kinds.js';
 export { linear } from './bending/linear.js';
 export { nominal } from './bending/nominal.js';
@@ -91,8 +91,22 @@ export {
   type Description,
   defineFamily,
   type Family,
+  type NamedFamily,
 } from './families/family.js';
-export { FAMILIES } from './families/index.js';
+export {
+  type BuiltInFamily,
+  bentStrip,
+  bracket,
+  divider,
+  FAMILIES,
+  flaredPan,
+  gussetEnd,
+  handle,
+  hemmedChannel,
+  lid,
+  openBox,
+  toteEnd,
+} from './families/index.js';
 export { CORNER_GAP, type Complaint, need, setback } from './families/limits.js';
 export { fold } from './fold/build.js';
 export type { ArmCut, CornerArm, CornerStyle, Relief } from './fold/corner-style.js';
@@ -165,6 +179,20 @@ export {
 } from './fold/verbs.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
+export type {
+  BendingInput,
+  FasteningInput,
+  JobHead,
+  JobInput,
+  JobSource,
+  JointInput,
+  ParamsInput,
+  PartHead,
+  PartInput,
+  StockInput,
+} from './job/input.js';
+export { type JobBuilder, job } from './job/job-builder.js';
+export { makePart, type PartSheet } from './job/make-part.js';
 export type { MeasuredSize } from './job/measured.js';
 export { type JobPlan, type PartPlan, planJob, planPart } from './job/plan.js';
 export { type Job, type JobContext, type JobPart, type JobReader, jobReader, readJob } from './job/read.js';
@@ -178,6 +206,7 @@ export {
   type FastenerKind,
   type FastenerNeeds,
   fastenerKind,
+  type NamedFastenerKind,
   type StackSheet,
 } from './joining/fastener.js';
 export { FASTENER_KINDS } from './joining/kinds.js';
@@ -223,9 +252,12 @@ export {
 export { problemsOf } from './schema/problems.js';
 export {
   declaredAt,
+  type Follow,
   type Given,
   type HemWritten,
   type Length,
+  type LengthText,
+  type Size,
   type Value,
   type Values,
   value,

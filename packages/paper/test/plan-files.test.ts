@@ -17,7 +17,7 @@ const jobOf = (names: readonly string[], length = 60): JobPlan =>
         legs: [30, length],
         angles: [90],
       })),
-    }),
+    } as unknown),
   );
 const A4 = { paper: 'A4', dims: 'mm' } as const;
 

@@ -27,6 +27,6 @@ export function planned(part: object, job: object = {}, families?: readonly AnyF
     ...job,
     parts: [{ name: 'part', ...part }],
   };
-  const read = families === undefined ? readJob(data) : readJob(data, families);
+  const read = families === undefined ? readJob(data as unknown) : readJob(data as unknown, families);
   return planJob(read).parts[0] as PartPlan;
 }

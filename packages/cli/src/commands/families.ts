@@ -89,7 +89,7 @@ function exampleOf(family: AnyFamily): PartPlan {
     stock: { material: 'mild-steel', thickness: 1 },
     parts: [{ name: 'example', family: name, ...describe.example }],
   };
-  const [plan] = planJob(readJob(data, [family])).parts as [PartPlan];
+  const [plan] = planJob(readJob(data as unknown, [family])).parts as [PartPlan];
   return plan;
 }
 

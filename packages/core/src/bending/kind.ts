@@ -11,8 +11,11 @@ export interface RuleStock {
 }
 
 /** A rule as a job file names it: its constants and how to make it. One per file, listed in `kinds.ts`. */
-export interface RuleKind<Shape extends z.core.$ZodLooseShape = z.core.$ZodLooseShape> {
-  readonly name: string;
+export interface RuleKind<
+  Shape extends z.core.$ZodLooseShape = z.core.$ZodLooseShape,
+  N extends string = string,
+> {
+  readonly name: N;
   /** One line for help texts. */
   readonly summary: string;
   /** Constants the job gives beside `rule:`. */
@@ -24,7 +27,15 @@ export interface RuleKind<Shape extends z.core.$ZodLooseShape = z.core.$ZodLoose
   ) => BendRule;
 }
 
+/** A kind of rule that still knows its name and its constants, so that jobs are checked as they are typed. */
+export interface NamedRuleKind<N extends string, Shape extends z.core.$ZodLooseShape> extends RuleKind {
+  readonly name: N;
+  readonly constants: Shape;
+}
+
 /** Keep the constants' types together with the maker that uses them. */
-export function ruleKind<Shape extends z.core.$ZodLooseShape>(kind: RuleKind<Shape>): RuleKind {
-  return kind as unknown as RuleKind;
+export function ruleKind<const N extends string, Shape extends z.core.$ZodLooseShape>(
+  kind: RuleKind<Shape, N>,
+): NamedRuleKind<N, Shape> {
+  return kind as unknown as NamedRuleKind<N, Shape>;
 }

@@ -4,13 +4,13 @@ import { numberAbove, numberBetween } from '../units/range.js';
 import { din6935 } from './din-6935.js';
 import { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './handbook.js';
 import { kFactor } from './k-factor.js';
-import { type RuleKind, ruleKind } from './kind.js';
+import { ruleKind } from './kind.js';
 import { linear } from './linear.js';
 import { nominal } from './nominal.js';
 import { testStrip } from './test-strip.js';
 
 /** Every rule a job can name, in the order help shows them. A new rule is its file and an entry here. */
-export const RULE_KINDS: readonly RuleKind[] = frozen([
+export const RULE_KINDS = frozen([
   ruleKind({
     name: 'k-factor',
     summary: 'BA = π/180·A·(R + K·T); k from the material when left out',
@@ -45,4 +45,4 @@ export const RULE_KINDS: readonly RuleKind[] = frozen([
     make: (_, { name }, strips) => testStrip(name, strips),
   }),
   ruleKind({ name: 'nominal', summary: 'no compensation', constants: {}, make: () => nominal }),
-]);
+] as const);

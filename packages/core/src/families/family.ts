@@ -21,9 +21,9 @@ export interface Description<V extends Values> {
 }
 
 /** A parametric kind of part. */
-export interface Family<V extends Values> {
+export interface Family<V extends Values, N extends string = string> {
   /** Name in a job file: lower case, words joined by hyphens. */
-  readonly name: string;
+  readonly name: N;
   /** Its parameters, each declared once; `check` and `build` get them in mm and degrees, defaults filled in. */
   readonly values: V;
   /**
@@ -59,13 +59,21 @@ export interface AnyFamily {
   readonly derived: (params: unknown, sheet: Sheet) => readonly DerivedSize[];
 }
 
+/** A family that still knows its name and its parameters, so that jobs of it are checked as they are typed. */
+export interface NamedFamily<N extends string, V extends Values> extends AnyFamily {
+  readonly name: N;
+  readonly values: V;
+}
+
 const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
 
 /**
  * Define a family. It gets schema, help, errors, verification and the test kit as the built-in ones do.
  * @throws RangeError when the name is not lower-case words joined by hyphens
  */
-export function defineFamily<V extends Values>(family: Family<V>): AnyFamily {
+export function defineFamily<const N extends string, V extends Values>(
+  family: Family<V, N>,
+): NamedFamily<N, V> {
   const { name, values, describe } = family;
   if (!NAME.test(name))
     throw new RangeError(`family name "${name}" given, lower-case words joined by hyphens allowed`);

@@ -2,7 +2,6 @@ import { frozen } from '../units/frozen.js';
 import { bentStrip } from './bent-strip/build.js';
 import { bracket } from './bracket/build.js';
 import { divider } from './divider/build.js';
-import type { AnyFamily } from './family.js';
 import { flaredPan } from './flared-pan/build.js';
 import { gussetEnd } from './gusset-end/build.js';
 import { handle } from './handle/build.js';
@@ -11,8 +10,8 @@ import { lid } from './lid/build.js';
 import { openBox } from './open-box/build.js';
 import { toteEnd } from './tote-end/build.js';
 
-/** The built-in families, in the order help shows them. A new family is its folder and a line here. */
-export const FAMILIES: readonly AnyFamily[] = frozen([
+/** The built-in families, in the order help shows them. A new family is its folder and its lines here. */
+export const FAMILIES = frozen([
   hemmedChannel,
   gussetEnd,
   toteEnd,
@@ -23,4 +22,9 @@ export const FAMILIES: readonly AnyFamily[] = frozen([
   flaredPan,
   bracket,
   bentStrip,
-]);
+] as const);
+
+/** A built-in family. */
+export type BuiltInFamily = (typeof FAMILIES)[number];
+
+export { bentStrip, bracket, divider, flaredPan, gussetEnd, handle, hemmedChannel, lid, openBox, toteEnd };

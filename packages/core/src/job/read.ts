@@ -4,12 +4,13 @@ import type { StripBend } from '../bending/test-strip.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
-import { FAMILIES } from '../families/index.js';
+import { type BuiltInFamily, FAMILIES } from '../families/index.js';
 import type { Sheet } from '../fold/tree.js';
 import { paramKit } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
+import type { JobSource } from './input.js';
 import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart, unreadSize } from './measured.js';
 import { isName } from './name.js';
@@ -88,13 +89,14 @@ export function jobReader(families: readonly AnyFamily[] = FAMILIES): JobReader 
 }
 
 /**
- * Read one job from plain data; see `jobReader` for many.
+ * Read one job from data; see `jobReader` for many. Data that is typed in a program is checked as a `JobInput` when the
+ * program is compiled, what a parser gave when it is read.
  * @param families those a part may name; the built-in ones by default
  * @throws JobError with every problem found, in the order of the job
  */
-export function readJob(
-  data: unknown,
-  families: readonly AnyFamily[] = FAMILIES,
+export function readJob<D, F extends AnyFamily = BuiltInFamily>(
+  data: JobSource<D, F>,
+  families: readonly F[] = FAMILIES as readonly AnyFamily[] as readonly F[],
   context: JobContext = {},
 ): Job {
   return jobReader(families)(data, context);

@@ -50,7 +50,7 @@ export function resolved(data: unknown, path: Path, self: string, book: SizeBook
   if (Array.isArray(data)) return data.map((d: unknown, i) => resolved(d, [...path, i], self, book));
   if (typeof data !== 'object' || data === null) return data;
   if (path.length === 3 && WORDS.includes(path[2])) return data;
-  if ('of' in data) return `${followed(data as Following, path, self, book)} mm`;
+  if ('of' in data && path.length > 2) return `${followed(data as Following, path, self, book)} mm`;
   return Object.fromEntries(Object.entries(data).map(([k, v]) => [k, resolved(v, [...path, k], self, book)]));
 }
 

@@ -2,12 +2,12 @@ import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
 import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import {
-  type AnyFastenerKind,
   extremes,
   type FastenerAsk,
   type FastenerNeeds,
   type FastenerPlace,
   fastenerKind,
+  type NamedFastenerKind,
   type StackSheet,
   stackThickness,
 } from './fastener.js';
@@ -93,7 +93,10 @@ function remarks(
 }
 
 /** Blind rivets; holes are cut or drilled before assembly. */
-export const blindRivet: AnyFastenerKind = fastenerKind<BlindRivetAsk>({
+export const blindRivet: NamedFastenerKind<'blind-rivet', BlindRivetAsk> = fastenerKind<
+  'blind-rivet',
+  BlindRivetAsk
+>({
   name: 'blind-rivet',
   options: (k) => ({
     diameter: k.instead(

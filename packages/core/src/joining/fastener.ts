@@ -42,9 +42,9 @@ export interface FastenerAsk {
 }
 
 /** A way of fastening sheets. One file a kind, listed in `kinds.ts`. */
-export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk> {
+export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk, N extends string = string> {
   /** Name in a job file. */
-  readonly name: string;
+  readonly name: N;
   readonly options: (kit: ParamKit) => {
     readonly [K in Exclude<keyof Ask, keyof FastenerAsk>]-?: Gives<Ask[K]>;
   };
@@ -55,11 +55,20 @@ export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk> {
 }
 
 /** A kind with its own values' type put aside, as lists and jobs hold it. */
-export type AnyFastenerKind = FastenerKind<never> & { readonly name: string };
+export interface AnyFastenerKind extends FastenerKind<never> {}
+
+/** A kind that still knows its name and its values, so that joints with it are checked as they are typed. */
+export interface NamedFastenerKind<N extends string, Ask extends FastenerAsk> extends AnyFastenerKind {
+  readonly name: N;
+  /** Carries the type only. */
+  readonly ask?: Ask;
+}
 
 /** Keep a kind's own values together with what uses them. */
-export function fastenerKind<Ask extends FastenerAsk>(kind: FastenerKind<Ask>): AnyFastenerKind {
-  return kind as unknown as AnyFastenerKind;
+export function fastenerKind<const N extends string, Ask extends FastenerAsk>(
+  kind: FastenerKind<Ask, N>,
+): NamedFastenerKind<N, Ask> {
+  return kind as unknown as NamedFastenerKind<N, Ask>;
 }
 
 /** Thickness of the whole stack, mm. */

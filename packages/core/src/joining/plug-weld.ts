@@ -2,10 +2,10 @@ import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
 import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import {
-  type AnyFastenerKind,
   type FastenerAsk,
   type FastenerNeeds,
   fastenerKind,
+  type NamedFastenerKind,
   type StackSheet,
 } from './fastener.js';
 
@@ -41,7 +41,7 @@ function remarks(stack: readonly StackSheet[]): readonly Remark[] {
 }
 
 /** Plug welds through a hole in the first sheet. */
-export const plugWeld: AnyFastenerKind = fastenerKind<PlugWeldAsk>({
+export const plugWeld: NamedFastenerKind<'plug-weld', PlugWeldAsk> = fastenerKind<'plug-weld', PlugWeldAsk>({
   name: 'plug-weld',
   options: (k) => ({ diameter: k.instead(k.size({ min: 4, max: 16 }), '8 mm') }),
   needs: plugWeldNeeds,

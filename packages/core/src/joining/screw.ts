@@ -1,9 +1,9 @@
 import { cite } from '../errors/source.js';
 import {
-  type AnyFastenerKind,
   type FastenerAsk,
   type FastenerNeeds,
   fastenerKind,
+  type NamedFastenerKind,
   type StackSheet,
 } from './fastener.js';
 
@@ -32,7 +32,7 @@ export function screwNeeds(stack: readonly StackSheet[], { diameter }: ScrewAsk)
 }
 
 /** Sheet-metal screws. */
-export const screw: AnyFastenerKind = fastenerKind<ScrewAsk>({
+export const screw: NamedFastenerKind<'screw', ScrewAsk> = fastenerKind<'screw', ScrewAsk>({
   name: 'screw',
   options: (k) => ({ diameter: k.instead(k.size({ min: 2, max: 8 }), '4.2 mm') }),
   needs: screwNeeds,

@@ -2,12 +2,12 @@ import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
 import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import {
-  type AnyFastenerKind,
   extremes,
   type FastenerAsk,
   type FastenerNeeds,
   type FastenerPlace,
   fastenerKind,
+  type NamedFastenerKind,
   type StackSheet,
   stackThickness,
 } from './fastener.js';
@@ -160,7 +160,7 @@ function throatRemarks(throat: number, reach: number): readonly Remark[] {
 }
 
 /** Resistance spot welds. */
-export const spotWeld: AnyFastenerKind = fastenerKind<SpotWeldAsk>({
+export const spotWeld: NamedFastenerKind<'spot-weld', SpotWeldAsk> = fastenerKind<'spot-weld', SpotWeldAsk>({
   name: 'spot-weld',
   options: (k) => ({ throat: k.maybe(k.size({ max: 3000 })) }),
   needs: spotWeldNeeds,

@@ -42,9 +42,22 @@ export type Written<V extends Values> = {
   readonly [K in Exclude<keyof V, LeftOut<V>>]: WrittenAs<V[K]>;
 } & { readonly [K in LeftOut<V>]?: WrittenAs<V[K]> };
 
+/** A length in words, with its own unit or in the job's: `12.5 mm`, `15 1/2 in`, `½"`. It starts with a number. */
+export type LengthText = `${number}${string}` | `.${number}${string}` | `${Vulgar}${string}`;
+type Vulgar = '¼' | '½' | '¾' | '⅛' | '⅜' | '⅝' | '⅞';
+
+/** A length: a number in the job's unit, or text. */
+export type Size = number | LengthText;
+
+/** A size of a part before, `part.size`, with a little less or more: `{ of: 'body.seatWidth', less: 0.4 }`. */
+export interface Follow {
+  readonly of: `${string}.${string}`;
+  readonly less?: Size;
+  readonly plus?: Size;
+}
+
 /** A length as a job writes it: in the job's unit, with its own (`15 1/2 in`), or as another part's size. */
-export type Length = number | string | { readonly of: string; readonly less?: Size; readonly plus?: Size };
-type Size = number | string;
+export type Length = Size | Follow;
 
 const plain = { words: '', unit: '', options: [], inner: {} } as const;
 const same = <T>(value: T): unknown => value;

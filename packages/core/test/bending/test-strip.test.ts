@@ -60,14 +60,16 @@ const JOB = {
 };
 
 test('a job takes the row for its metal, thickness and radius', () => {
-  const [part] = readJob(JOB, undefined, { strips: STRIPS }).parts;
+  const [part] = readJob(JOB as unknown, undefined, { strips: STRIPS }).parts;
   expect(part?.sheet.rule.terms(BEND).allowance).toBeCloseTo((Math.PI / 2) * 1.88, 12);
 });
 
 describe('without the row', () => {
   test('a bend is refused where the radius is given, the rows there are are told', () => {
     const job = { ...JOB, bending: { rule: 'test-strip', insideRadius: 2 } };
-    const [problem, ...more] = problems(() => planJob(readJob(job, undefined, { strips: STRIPS })));
+    const [problem, ...more] = problems(() =>
+      planJob(readJob(job as unknown, undefined, { strips: STRIPS })),
+    );
     expect(more).toEqual([]);
     expect(problem).toMatchObject({ code: 'strip-missing', path: ['bending', 'insideRadius'] });
     expect(problem).toMatchObject({
@@ -77,7 +79,7 @@ describe('without the row', () => {
   });
 
   test('nor any: there are none', () => {
-    const [problem] = problems(() => planJob(readJob(JOB)));
+    const [problem] = problems(() => planJob(readJob(JOB as unknown)));
     expect(problem).toMatchObject({
       message: 'no test-strip of galvanised-steel T 1 R 1.5 mm',
       fix: 'Known: none; --shop FILE gives them',

@@ -8,7 +8,7 @@ const plan = (part: object) => {
     bending: { rule: 'k-factor', k: 0.42, insideRadius: 2 },
     parts: [{ name: 'part', ...part }],
   };
-  const [planned] = planJob(readJob(data)).parts;
+  const [planned] = planJob(readJob(data as unknown)).parts;
   if (planned === undefined) throw new Error('no part');
   return planned;
 };

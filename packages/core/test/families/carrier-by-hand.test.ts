@@ -11,7 +11,7 @@ const plan = (part: object) =>
       stock: { material: 'galvanised-steel', gauge: 26 },
       bending: { rule: 'nominal' },
       parts: [{ name: 'part', ...part }],
-    }),
+    } as unknown),
   ).parts[0];
 
 const inches = (p: readonly number[] | undefined) => p?.map((v) => v / INCH);

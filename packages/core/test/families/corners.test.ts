@@ -9,7 +9,7 @@ const formed = (part: object, bending: object = { rule: 'k-factor', k: 0.42, ins
     bending,
     parts: [{ name: 'part', ...part }],
   };
-  return planJob(readJob(data)).parts[0]?.formed as Formed;
+  return planJob(readJob(data as unknown)).parts[0]?.formed as Formed;
 };
 
 /** Corners of a panel in space, both faces. */

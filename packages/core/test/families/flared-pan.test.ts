@@ -12,7 +12,7 @@ const plan = (part: object, job: object = {}): PartPlan =>
       bending: { rule: 'k-factor', insideRadius: 1 },
       ...job,
       parts: [{ name: 'pan', family: 'flared-pan', ...part }],
-    }),
+    } as unknown),
   ).parts[0] as PartPlan;
 
 const sizes = (p: PartPlan) =>

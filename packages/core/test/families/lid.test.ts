@@ -13,7 +13,7 @@ const job = (lid: object, box: object = {}): JobPlan =>
         { name: 'lid', family: 'lid', depth: 20, ...lid },
       ],
       joints: [{ name: 'cover', from: 'box.rim', to: 'lid.skirt', by: 'none' }],
-    }),
+    } as unknown),
   );
 
 test('a lid that goes over keeps its play on every side and lies on the rim', () => {

@@ -29,7 +29,7 @@ const spiral = (legs: readonly number[]) =>
 
 function problemsOf(data: unknown): readonly Problem[] {
   try {
-    planJob(readJob(data));
+    planJob(readJob(data as unknown));
     return [];
   } catch (error) {
     if (error instanceof JobError) return error.problems;
@@ -95,7 +95,7 @@ test('two sizes too short are both named, each with its own', () => {
 test('a family builds from what it is given and refuses what is no parameter', () => {
   const [channel] = FAMILIES.filter((f) => f.describe.example.endTabs !== undefined);
   const data = job('bent-strip', { width: 20, legs: [20, 20], angles: [90] });
-  const { sheet } = readJob(data).parts[0] as JobPart;
+  const { sheet } = readJob(data as unknown).parts[0] as JobPart;
   const part = channel?.part({ length: 300, width: 100, height: 40 }, sheet);
   expect(part?.panels.map((p) => p.id)).toEqual(['base', 'north', 'south']);
   for (const wrong of [null, {}, { length: 'x' }, [], 3])

@@ -17,7 +17,7 @@ function brackets(by: unknown) {
         { name: 'batten', ...bracket },
       ],
       joints: [{ name: 'back', from: 'rail.leg-1-back', to: 'batten.leg-1-back', by }],
-    }),
+    } as unknown),
   );
 }
 

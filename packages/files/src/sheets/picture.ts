@@ -46,6 +46,6 @@ export function familyPicture(family: AnyFamily): Drawing {
     stock: { material: 'mild-steel', thickness: 1 },
     parts: [{ name: 'example', family: family.name, ...family.describe.example }],
   };
-  const [plan] = planJob(readJob(data, [family])).parts as [PartPlan];
+  const [plan] = planJob(readJob(data as unknown, [family])).parts as [PartPlan];
   return partPicture(family.name, plan, plan.part.asked);
 }

@@ -9,7 +9,7 @@ export function planned(part: object, job: object = {}): PartPlan {
     ...job,
     parts: [{ name: 'part', ...part }],
   };
-  return planJob(readJob(data)).parts[0] as PartPlan;
+  return planJob(readJob(data as unknown)).parts[0] as PartPlan;
 }
 
 /** The layout of a carrier's body as it is drawn by hand, without allowance, in inches. */

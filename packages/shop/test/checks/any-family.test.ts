@@ -62,7 +62,7 @@ function planOr(
     parts: [{ name: 'part', family: family.name, ...params }],
   };
   try {
-    return planJob(readJob(data, [family])).parts[0] as PartPlan;
+    return planJob(readJob(data as unknown, [family])).parts[0] as PartPlan;
   } catch (error) {
     if (error instanceof JobError) return null;
     throw error;

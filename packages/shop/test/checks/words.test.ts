@@ -185,7 +185,7 @@ describe('joints', () => {
       { name: 'east', from: 'body.east', to: 'end-2.rim', by },
     ],
   });
-  const plan = (by: unknown, thickness?: number) => planJob(readJob(data(by, thickness)));
+  const plan = (by: unknown, thickness?: number) => planJob(readJob(data(by, thickness) as unknown));
   const of = (by: unknown, shop: Shop, thickness?: number) => {
     const job = plan(by, thickness);
     return tellFindings(withChanges(jobFindings(job, shop), job, shop), 'mm', 'en');

@@ -18,7 +18,7 @@ const job = (parts: readonly object[], joints: readonly object[] = []): JobPlan 
       bending: { rule: 'k-factor', k: 0.42 },
       parts,
       joints,
-    }),
+    } as unknown),
   );
 
 const carrier = (by: unknown = 'spot-weld'): JobPlan =>

@@ -1,7 +1,7 @@
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { type BentStripParams, check, radiusAt, values } from './params.js';
 
@@ -50,4 +50,14 @@ function squareLegs(p: BentStripParams): readonly Step[] {
   });
 }
 
-export const bentStrip: AnyFamily = defineFamily({ name: 'bent-strip', values, check, build, describe });
+/**
+ * Strip with parallel bends. An angle, channel, Z, hat or any other strip bent across its width. x runs along the
+ * first leg, which stays put. Outside sizes unless a parameter says otherwise.
+ */
+export const bentStrip: NamedFamily<'bent-strip', typeof values> = defineFamily({
+  name: 'bent-strip',
+  values,
+  check,
+  build,
+  describe,
+});

@@ -1,7 +1,7 @@
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, flange, hole, panel, type SeatSpec, site } from '../../fold/verbs.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { across, type BracketParams, check, derived, values } from './params.js';
 
@@ -58,7 +58,12 @@ function sizes({ profile, angle, base, web, leg }: BracketParams): readonly Step
   ];
 }
 
-export const bracket: AnyFamily = defineFamily({
+/**
+ * Bracket with holes. An angle, a Z or a U to fix one thing to another, with a row of holes in its base and in its
+ * last leg. x runs from the free end of the base to the first bend, y along the bends. Outside sizes unless a
+ * parameter says otherwise.
+ */
+export const bracket: NamedFamily<'bracket', typeof values> = defineFamily({
   name: 'bracket',
   values,
   check,

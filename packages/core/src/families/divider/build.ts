@@ -1,7 +1,7 @@
 import { nip, rectangle, slot } from '../../fold/outline.js';
 import type { Outline, Sheet, Step } from '../../fold/tree.js';
 import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { check, type DividerParams, nipLeg, type Slots, slotSize, values } from './params.js';
 
@@ -75,4 +75,14 @@ function slotSites(p: DividerParams, { at, from }: Slots, { thickness }: Sheet):
   );
 }
 
-export const divider: AnyFamily = defineFamily({ name: 'divider', values, check, build, describe });
+/**
+ * Divider for a box. A flat divider that stands in a box, with tabs at its ends to fasten it by and slots where
+ * others cross it. x runs along the length, y up. Outside sizes unless a parameter says otherwise.
+ */
+export const divider: NamedFamily<'divider', typeof values> = defineFamily({
+  name: 'divider',
+  values,
+  check,
+  build,
+  describe,
+});

@@ -3,7 +3,7 @@ import { mitre } from '../../fold/corners/mitre.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site, wired } from '../../fold/verbs.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import {
   check,
@@ -107,7 +107,12 @@ function foldedCorner(p: FlaredPanParams, wall: PanWall, sheet: Sheet): CornerSt
   return { name: 'folded', gap: p.gap, meet: 'none', root: 'straight', relief: null, cuts };
 }
 
-export const flaredPan: AnyFamily = defineFamily({
+/**
+ * Pan with walls that lean out. A bottom and four walls that lean out alike, the rim plain, hemmed or rolled round a
+ * wire; drip pans, scoops and trays that stack. x runs along the length. Outside sizes unless a parameter says
+ * otherwise.
+ */
+export const flaredPan: NamedFamily<'flared-pan', typeof values> = defineFamily({
   name: 'flared-pan',
   values,
   check,

@@ -2,7 +2,7 @@ import { nip } from '../../fold/outline.js';
 import type { Edge, Outline, Sheet, Step } from '../../fold/tree.js';
 import { asked, panel, site } from '../../fold/verbs.js';
 import { distance } from '../../plane/point.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { check, type GussetEndParams, nipLeg, values } from './params.js';
 
@@ -54,4 +54,15 @@ function plate({ width, shoulderHeight, height, crownWidth }: GussetEndParams): 
   return edges.filter((e, i) => distance(e.from, (edges[(i + 1) % edges.length] as Edge).from) > 0);
 }
 
-export const gussetEnd: AnyFamily = defineFamily({ name: 'gusset-end', values, check, build, describe });
+/**
+ * End with a gusset crown. A flat plate that closes a channel: straight sides to the shoulder, slopes to a flat
+ * crown that holds a handle, lower corners nipped to clear the bends it stands in. x runs along the width, y up.
+ * Outside sizes unless a parameter says otherwise.
+ */
+export const gussetEnd: NamedFamily<'gusset-end', typeof values> = defineFamily({
+  name: 'gusset-end',
+  values,
+  check,
+  build,
+  describe,
+});

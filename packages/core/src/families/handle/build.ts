@@ -2,7 +2,7 @@ import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { derived, type HandleParams, values } from './params.js';
 
@@ -36,4 +36,14 @@ function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
   ];
 }
 
-export const handle: AnyFamily = defineFamily({ name: 'handle', values, build, derived, describe });
+/**
+ * Handle. A strip with hemmed sides folded up and a tab folded down at each end, to be fixed to the crowns of two
+ * ends. x runs along the span. Outside sizes unless a parameter says otherwise.
+ */
+export const handle: NamedFamily<'handle', typeof values> = defineFamily({
+  name: 'handle',
+  values,
+  build,
+  derived,
+  describe,
+});

@@ -5,7 +5,7 @@ import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, type SeatSpec, site } from '../../fold/verbs.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { check, derived, type EndTabs, type HemmedChannelParams, hemStart, values } from './params.js';
 
@@ -88,7 +88,11 @@ function notch(tabs: EndTabs, { thickness, insideRadius }: Sheet): CornerStyle {
   return slant(tabs.gap, hemStart(tabs, thickness), relief);
 }
 
-export const hemmedChannel: AnyFamily = defineFamily({
+/**
+ * Channel with hemmed sides. The body of a carrier or a tray: a base, two sides with hemmed rims, and a ring of tabs
+ * at each end for an end to stand against. x runs along the length. Outside sizes unless a parameter says otherwise.
+ */
+export const hemmedChannel: NamedFamily<'hemmed-channel', typeof values> = defineFamily({
   name: 'hemmed-channel',
   values,
   check,

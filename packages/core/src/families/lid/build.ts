@@ -4,7 +4,7 @@ import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { derived, type LidParams, ledgeLeg, lidSizes, play, values } from './params.js';
 
@@ -63,4 +63,15 @@ function dropping(p: LidParams, sheet: Sheet): readonly Step[] {
   ];
 }
 
-export const lid: AnyFamily = defineFamily({ name: 'lid', values, build, derived, describe });
+/**
+ * Lid with a skirt. A plate with a skirt that goes over a box, or drops into it and hangs by a ledge. Drawn upside
+ * down: the skirt stands up from the plate. x runs along the length. Outside sizes unless a parameter says
+ * otherwise.
+ */
+export const lid: NamedFamily<'lid', typeof values> = defineFamily({
+  name: 'lid',
+  values,
+  build,
+  derived,
+  describe,
+});

@@ -4,7 +4,7 @@ import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import {
   boxSizes,
@@ -143,4 +143,16 @@ function cornerStyle(p: OpenBoxParams, sheet: Sheet): CornerStyle {
   return p.corner === 'lap' ? lap(['north', 'south'], p.gap, relief) : square(p.gap, relief);
 }
 
-export const openBox: AnyFamily = defineFamily({ name: 'open-box', values, check, build, derived, describe });
+/**
+ * Box open at the top. A base and four walls, each with its own height and hem if wanted; seed trays, bins and
+ * drawers. x runs along the length, west and east walls stand at its ends. Outside sizes unless a parameter says
+ * otherwise.
+ */
+export const openBox: NamedFamily<'open-box', typeof values> = defineFamily({
+  name: 'open-box',
+  values,
+  check,
+  build,
+  derived,
+  describe,
+});

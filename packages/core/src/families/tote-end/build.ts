@@ -3,7 +3,7 @@ import { polygon } from '../../fold/outline.js';
 import type { Outline, Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hole, panel, site } from '../../fold/verbs.js';
 import { distance, type Point } from '../../plane/point.js';
-import { type AnyFamily, defineFamily } from '../family.js';
+import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { check, type ToteEndParams, values } from './params.js';
 
@@ -48,4 +48,15 @@ function plate({ width, shoulderHeight, height, crownWidth }: ToteEndParams): Ou
   return edges.filter((e, i) => distance(e.from, points[(i + 1) % points.length] as Point) > 0);
 }
 
-export const toteEnd: AnyFamily = defineFamily({ name: 'tote-end', values, check, build, describe });
+/**
+ * End with tabs of its own. Closes a channel that has no tabs: a plate with straight sides, sloped shoulders and a
+ * crown, tabs folded in along its foot and sides, and a hole for a bar to carry it by. x runs along the width, y up.
+ * Outside sizes unless a parameter says otherwise.
+ */
+export const toteEnd: NamedFamily<'tote-end', typeof values> = defineFamily({
+  name: 'tote-end',
+  values,
+  check,
+  build,
+  describe,
+});

@@ -1,0 +1,108 @@
+import type * as z from 'zod/mini';
+import type { RULE_KINDS } from '../bending/kinds.js';
+import type { AnyFamily } from '../families/family.js';
+import type { BuiltInFamily } from '../families/index.js';
+import type { FASTENER_KINDS } from '../joining/kinds.js';
+import type { LengthText, Size, Written } from '../schema/value.js';
+import type { GaugeSystemName } from '../stock/gauges.js';
+import type { Unit } from '../units/length.js';
+
+/** A sheet as a job writes it: its metal, and its thickness or gauge. */
+export type StockInput = { readonly material: string } & (
+  | { readonly thickness: Size; readonly gauge?: never }
+  | {
+      readonly gauge: number | { readonly system: GaugeSystemName; readonly number: number };
+      readonly thickness?: never;
+    }
+);
+
+type Rules = (typeof RULE_KINDS)[number];
+type Constants<Shape> = keyof Shape extends never
+  ? unknown
+  : Shape extends z.core.$ZodLooseShape
+    ? Readonly<z.output<z.ZodMiniObject<Shape>>>
+    : never;
+type RuleInput<K extends Rules> = K extends Rules
+  ? { readonly rule: K['name']; readonly insideRadius?: Size } & Constants<K['constants']>
+  : never;
+
+/** A bend rule as a job writes it, its constants beside its name; the inside radius is one thickness if left out. */
+export type BendingInput = RuleInput<Rules>;
+
+/** What a part of any family may say beside its parameters. */
+export interface PartHead {
+  /** Letters, digits, - and _; files and joints go by it. */
+  readonly name: string;
+  /** Pieces; 1 if left out. */
+  readonly quantity?: number;
+  readonly note?: string;
+  /** Its own sheet instead of the job's. */
+  readonly stock?: StockInput;
+  /** Its own bend rule instead of the job's. */
+  readonly bending?: BendingInput;
+}
+
+/** The parameters of a family as a job writes them. */
+export type ParamsInput<F extends AnyFamily> = Written<F['values']>;
+
+/** A part of a job: its family's name tells which parameters stand beside it. */
+export type PartInput<F extends AnyFamily = BuiltInFamily> = F extends AnyFamily
+  ? PartHead & { readonly family: F['name'] } & ParamsInput<F>
+  : never;
+
+type Kinds = (typeof FASTENER_KINDS)[number];
+type AskOf<K> = K extends { readonly ask?: infer A } ? NonNullable<A> : never;
+type AskInput<A> = {
+  readonly [N in keyof A]?: N extends 'count' ? number : Size;
+};
+
+/** How a joint is fastened: by its usual values, by some of one's own, or not at all. */
+export type FasteningInput =
+  | Kinds['name']
+  | 'none'
+  | { readonly [K in Kinds as K['name']]?: AskInput<AskOf<K>> };
+
+type SignedSize = Size | `-${LengthText}`;
+
+/** A joint of a job: two sites, `part.site`, and how they are fastened. */
+export interface JointInput {
+  readonly name: string;
+  readonly from: `${string}.${string}`;
+  readonly to: `${string}.${string}`;
+  readonly by: FasteningInput;
+  /** Where the second stands on the first, off the middle of the site: to its right, and upright. */
+  readonly shift?: { readonly across?: SignedSize; readonly up?: SignedSize };
+  /** Between the parts, away from the faces that touch; 0.2 mm if left out. */
+  readonly clearance?: Size;
+}
+
+/** What a job says beside its parts and joints. */
+export interface JobHead {
+  /** Unit of every length that does not carry its own. */
+  readonly units: Unit;
+  readonly name?: string;
+  readonly note?: string;
+  /** The sheet of every part that names none of its own. */
+  readonly stock?: StockInput;
+  /** The bend rule of every part that names none of its own; k-factor, by the metal, if left out. */
+  readonly bending?: BendingInput;
+  /** Sizes measured on parts that are made, by `part.size`. */
+  readonly measured?: { readonly [size: `${string}.${string}`]: Size };
+}
+
+/**
+ * A job as data, as a YAML or JSON file holds it, each part checked by the parameters of its family as it is typed.
+ * `F` are the families parts may name; the built-in ones by default.
+ */
+export interface JobInput<F extends AnyFamily = BuiltInFamily> extends JobHead {
+  readonly parts: readonly PartInput<F>[];
+  readonly joints?: readonly JointInput[];
+  /** Rows that are laid over the job, each a job of its own. */
+  readonly sizes?: readonly unknown[];
+}
+
+/**
+ * What `readJob` takes: data whose type shows what it says is checked as it is typed; what a parser gives (`unknown`,
+ * an object of no known keys) is checked when it is read.
+ */
+export type JobSource<D, F extends AnyFamily> = D extends { readonly units: unknown } ? JobInput<F> : D;
