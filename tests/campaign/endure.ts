@@ -18,6 +18,7 @@ import { cutLoops } from '../kit/cut-layer.js';
 export type Outcome = { readonly made: true } | { readonly made: false; readonly codes: readonly string[] };
 
 const SLOW = 10_000; // ms of processor time
+const LEAST_SEGMENT = 0.0009; // mm: a thousandth, less the rounding of the file's decimals
 const NONSENSE = /\bNaN\b|\bundefined\b|\[object |-?\bInfinity\b/;
 
 /** A reader that keeps its schemas, as a service would. */
@@ -67,6 +68,12 @@ function readBack(part: PartPlan, dxf: DxfForm): void {
   if (Math.abs(net - flat.area) > allowed)
     throw new Error(`${name}: ${net} mm² in the file, ${flat.area} planned`);
   const points = loops.flat();
+  for (const loop of loops)
+    loop.forEach((p, i) => {
+      const [x = 0, y = 0] = loop[(i + 1) % loop.length] ?? [];
+      if (Math.hypot(x - (p[0] ?? 0), y - (p[1] ?? 0)) < LEAST_SEGMENT)
+        throw new Error(`${name}: two corners less than ${LEAST_SEGMENT} mm apart at ${p.join(', ')}`);
+    });
   const [x, y] = [0, 1].map(
     (k) => Math.max(...points.map((p) => p[k as 0])) - Math.min(...points.map((p) => p[k as 0])),
   );

@@ -10,11 +10,15 @@ import {
   type Vertex,
 } from '../plane/loop.js';
 import { mix, type Point } from '../plane/point.js';
+import { withoutShort } from '../plane/without-short.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
 import { flatFrame } from './hinge.js';
 import { holesOf, type Part, type PartPanel } from './part.js';
 import type { Edge } from './tree.js';
+
+/** No edge of an outline is shorter, mm: no tool sees its ends apart, and readers take it for a fault. */
+const LEAST_EDGE = 1e-3;
 
 type Hung = PartPanel & { readonly hang: NonNullable<PartPanel['hang']> };
 
@@ -61,7 +65,7 @@ function outlineOf(part: Part, laid: Laid): Loop {
   const [first] = part.panels as [PartPanel];
   const path: Vertex[] = [];
   walk(laid, first, 0, first.shape.length, (at) => path.push({ at, bulge: 0 }));
-  return tidy(laid.reliefs.reduce<Loop>(biteHole, path));
+  return withoutShort(tidy(laid.reliefs.reduce<Loop>(biteHole, path)), LEAST_EDGE);
 }
 
 const isHung = (p: PartPanel): p is Hung => p.hang !== null;
