@@ -65,6 +65,7 @@ export {
   fail,
   inWords,
   JobError,
+  type JobErrorData,
   type Path,
   type Problem,
   pathText,

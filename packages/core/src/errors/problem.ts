@@ -22,6 +22,12 @@ export interface Problem {
   readonly part?: string;
 }
 
+/** A `JobError` as data. */
+export interface JobErrorData {
+  readonly name: 'JobError';
+  readonly problems: readonly Problem[];
+}
+
 /** One or more problems, in the order of the job. Thrown by everything that reads or builds. */
 export class JobError extends Error {
   override readonly name = 'JobError';
@@ -34,6 +40,16 @@ export class JobError extends Error {
     super(problems.map(problemText).join('\n'));
     this.problems = problems;
     this.refusals = refusals;
+  }
+
+  /** As data, to be sent to another thread or kept; `fromJSON` makes the error again. */
+  toJSON(): JobErrorData {
+    return { name: 'JobError', problems: this.problems };
+  }
+
+  /** The error whose data this is; its problems stay in the unit they were said in. */
+  static fromJSON({ problems }: JobErrorData): JobError {
+    return new JobError(problems);
   }
 
   /** By name: a family of one's own may bring a second copy of this library, and throws that one's. */

@@ -6,6 +6,7 @@ import type { Sheet, Step } from '../fold/tree.js';
 import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import { type Given, shapeOf, type Values, type Written, wordsOf } from '../schema/value.js';
+import { withMethods } from '../units/with-methods.js';
 import type { DerivedSize } from './derived.js';
 import type { Complaint } from './limits.js';
 import { refused, withGiven } from './refused.js';
@@ -78,12 +79,10 @@ export function defineFamily<const N extends string, V extends Values>(
   if (!NAME.test(name))
     throw new RangeError(`family name "${name}" given, lower-case words joined by hyphens allowed`);
   const fill = filling(values);
-  return {
-    name,
+  const methods = {
     values,
-    describe: { ...describe, sizes: wordsOf(values) },
-    params: (kit) => shapeOf(values, kit),
-    part: (params, sheet) => {
+    params: (kit: ParamKit) => shapeOf(values, kit),
+    part: (params: unknown, sheet: Sheet) => {
       const filled = fill(params) as Given<V>;
       const own = family.check?.(filled, sheet) ?? [];
       if (own.length > 0) throw new JobError(own.map((c) => refused(c, filled)));
@@ -95,8 +94,9 @@ export function defineFamily<const N extends string, V extends Values>(
       }
     },
     // what arrives here went through the schemas, which give what the family declares
-    derived: (params, sheet) => family.derived?.(params as Given<V>, sheet) ?? [],
-  };
+    derived: (params: unknown, sheet: Sheet) => family.derived?.(params as Given<V>, sheet) ?? [],
+  } satisfies Partial<AnyFamily>;
+  return withMethods({ name, describe: { ...describe, sizes: wordsOf(values) } }, methods);
 }
 
 /** Reads parameters in mm; those that have been read before come out the same. */

@@ -4,6 +4,7 @@ import { fail } from '../errors/problem.js';
 import type { Sheet } from '../fold/tree.js';
 import { GAUGE_SYSTEMS, gaugeMeanings, gaugeThickness } from '../stock/gauges.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
+import { withMethods } from '../units/with-methods.js';
 import type { BendingData, StockData } from './schema.js';
 
 /** What a part is made from. */
@@ -22,7 +23,9 @@ export function sheetOf(stock: StockData, bending: BendingData, strips: readonly
   const thickness = thicknessOf(stock, material);
   const kind = RULE_KINDS.find((k) => k.name === bending.rule) as (typeof RULE_KINDS)[number];
   const rule = kind.make(bending, material, strips);
-  return { material, sheet: { thickness, insideRadius: bending.insideRadius ?? thickness, rule } };
+  const { terms, ...said } = rule;
+  const sheet = { thickness, insideRadius: bending.insideRadius ?? thickness };
+  return { material, sheet: { ...sheet, rule: withMethods(said, { terms }) } };
 }
 
 /**

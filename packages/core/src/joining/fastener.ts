@@ -2,6 +2,7 @@ import type { Remark } from '../errors/finding.js';
 import type { Source } from '../errors/source.js';
 import type { Gives, ParamKit } from '../schema/kit.js';
 import type { Material } from '../stock/materials.js';
+import { withMethods } from '../units/with-methods.js';
 
 /** A sheet a fastener goes through. Thickness mm. */
 export interface StackSheet {
@@ -68,7 +69,8 @@ export interface NamedFastenerKind<N extends string, Ask extends FastenerAsk> ex
 export function fastenerKind<const N extends string, Ask extends FastenerAsk>(
   kind: FastenerKind<Ask, N>,
 ): NamedFastenerKind<N, Ask> {
-  return kind as unknown as NamedFastenerKind<N, Ask>;
+  const { name, ...methods } = kind;
+  return withMethods({ name }, methods) as unknown as NamedFastenerKind<N, Ask>;
 }
 
 /** Thickness of the whole stack, mm. */

@@ -1,3 +1,5 @@
+import { withMethods } from '../units/with-methods.js';
+
 /** Least inside radius as a function of thickness, with its source. */
 export interface RadiusRule {
   /** @param thickness mm @param angle bent through, degrees; 90 by default @returns least inside radius, mm */
@@ -5,9 +7,14 @@ export interface RadiusRule {
   readonly source: string;
 }
 
+/** A rule from a function of thickness and angle. */
+export function radiusRule(source: string, at: RadiusRule['at']): RadiusRule {
+  return withMethods({ source }, { at });
+}
+
 /** A fixed multiple of the thickness. */
 export function timesThickness(factor: number, source: string): RadiusRule {
-  return { at: (t) => factor * t, source };
+  return radiusRule(source, (t) => factor * t);
 }
 
 type SteelRow = readonly [upTo: number, rm390: number, rm490: number, rm640: number];
@@ -31,15 +38,13 @@ export const DIN_6935_RADII: readonly SteelRow[] = [
 /** Steel by DIN 6935; beyond the table's last row its ratio to the thickness goes on, in steps of 1 mm over 120°. */
 export function din6935Radius(tensile: 390 | 490 | 640): RadiusRule {
   const column = ({ 390: 1, 490: 2, 640: 3 } as const)[tensile];
-  return {
-    at: (t, angle = 90) => {
-      const i = DIN_6935_RADII.findIndex(([upTo]) => t <= upTo + 1e-9);
-      const [row, steps] = [i < 0 ? DIN_6935_RADII.length : i, angle > 120 ? 1 : 0];
-      const last = DIN_6935_RADII.at(-1) as SteelRow;
-      return DIN_6935_RADII[row + steps]?.[column] ?? (last[column] / last[0]) * (t + steps);
-    },
-    source: 'DIN 6935 (1975-10), conservative: thin mild steel is often bent at R ≤ T and hemmed flat',
-  };
+  const source = 'DIN 6935 (1975-10), conservative: thin mild steel is often bent at R ≤ T and hemmed flat';
+  return radiusRule(source, (t, angle = 90) => {
+    const i = DIN_6935_RADII.findIndex(([upTo]) => t <= upTo + 1e-9);
+    const [row, steps] = [i < 0 ? DIN_6935_RADII.length : i, angle > 120 ? 1 : 0];
+    const last = DIN_6935_RADII.at(-1) as SteelRow;
+    return DIN_6935_RADII[row + steps]?.[column] ?? (last[column] / last[0]) * (t + steps);
+  });
 }
 
 /** Rows of least inside radius by thickness, inches as printed: the next thicker row holds, the last one's ratio beyond. */
@@ -76,15 +81,12 @@ export const AIRCRAFT_RADII: Readonly<Record<string, { readonly rows: InchRows; 
 /** Least radius of aircraft sheet; for profiles that take the stricter of two sources. */
 export function aircraftRadius(row: keyof typeof AIRCRAFT_RADII & string): RadiusRule {
   const { rows, source } = AIRCRAFT_RADII[row] as (typeof AIRCRAFT_RADII)[string];
-  return {
-    at: (t) => {
-      const inch = t / 25.4;
-      const found = rows.find(([upTo]) => inch <= upTo * 1.02); // gauges near a nominal step belong to it
-      const [thickness, radius] = rows.at(-1) as InchRows[number];
-      return 25.4 * (found?.[1] ?? (radius / thickness) * inch);
-    },
-    source,
-  };
+  return radiusRule(source, (t) => {
+    const inch = t / 25.4;
+    const found = rows.find(([upTo]) => inch <= upTo * 1.02); // gauges near a nominal step belong to it
+    const [thickness, radius] = rows.at(-1) as InchRows[number];
+    return 25.4 * (found?.[1] ?? (radius / thickness) * inch);
+  });
 }
 
 /** Inside radius in thicknesses for 90° cold bends, at 1/64, 1/32, 1/16, 1/8, 3/16 and 1/4 in. */
@@ -100,14 +102,12 @@ const STEPS_MM: readonly number[] = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 
 /** Aluminium by the Design Manual's table; between two thicknesses the thicker row holds. */
 export function aluminiumRadius(temper: keyof typeof ALUMINIUM_RADII & string): RadiusRule {
   const row = ALUMINIUM_RADII[temper] as readonly number[];
-  return {
-    at: (t) => {
-      const i = STEPS_MM.findIndex((s) => t <= s * 1.02); // gauges near a nominal step belong to it
-      return (row[i === -1 ? row.length - 1 : i] as number) * t;
-    },
-    source:
-      temper === '6061-T6'
-        ? 'bjg-design.com shbend table, 90° cold bends'
-        : `Aluminum Design Manual 2005 table 3-1 p. VII-78, row ${temper}, 90° cold bends`,
-  };
+  const source =
+    temper === '6061-T6'
+      ? 'bjg-design.com shbend table, 90° cold bends'
+      : `Aluminum Design Manual 2005 table 3-1 p. VII-78, row ${temper}, 90° cold bends`;
+  return radiusRule(source, (t) => {
+    const i = STEPS_MM.findIndex((s) => t <= s * 1.02); // gauges near a nominal step belong to it
+    return (row[i === -1 ? row.length - 1 : i] as number) * t;
+  });
 }
