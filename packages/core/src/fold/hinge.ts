@@ -1,7 +1,7 @@
 import type { Frame } from '../plane/frame.js';
 import { add, distance, outward, type Point, scale, sub, unit } from '../plane/point.js';
 import { radians } from '../units/angle.js';
-import { add3, compose3, type Pose, scale3 } from './space.js';
+import { add3, type Pose, scale3, type Vec3 } from './space.js';
 import type { Outline } from './tree.js';
 
 /**
@@ -39,26 +39,34 @@ export function axisHeight(turn: Pick<Turn, 'angle' | 'insideRadius'>, thickness
   return turn.angle > 0 ? thickness + turn.insideRadius : -turn.insideRadius;
 }
 
+/** The hinge's frame in space, its z towards the marked face. */
+function edgePose(parent: Pose, { frame: { origin, x, y } }: Hinge): Pose {
+  const turned = ([u, v]: Point): Vec3 => [
+    parent.x[0] * u + parent.y[0] * v,
+    parent.x[1] * u + parent.y[1] * v,
+    parent.x[2] * u + parent.y[2] * v,
+  ];
+  return { origin: add3(parent.origin, turned(origin)), x: turned(x), y: turned(y), z: parent.z };
+}
+
 /** Pose of the flange in space, from the parent's. */
 export function bentPose(parent: Pose, hinge: Hinge, turn: Turn, thickness: number): Pose {
   const a = radians(turn.angle);
   const [c, s] = [Math.cos(a), Math.sin(a)];
   const [h, sb] = [axisHeight(turn, thickness), turn.setback];
-  // in the hinge frame: slide the flange's tangent line to the axis, turn, slide to the parent's tangent line
-  const folded: Pose = {
-    origin: [0, -sb * c + h * s - sb, -sb * s - h * c + h],
-    x: [1, 0, 0],
-    y: [0, c, s],
-    z: [0, -s, c],
+  const { origin, x, y, z } = edgePose(parent, hinge);
+  const mixed = (u: number, v: number): Vec3 => [
+    y[0] * u + z[0] * v,
+    y[1] * u + z[1] * v,
+    y[2] * u + z[2] * v,
+  ];
+  // slide the flange's tangent line to the axis, turn, slide to the parent's tangent line
+  return {
+    origin: add3(origin, mixed(-sb * c + h * s - sb, -sb * s - h * c + h)),
+    x,
+    y: mixed(c, s),
+    z: mixed(-s, c),
   };
-  const { origin, x, y } = hinge.frame;
-  const edge: Pose = {
-    origin: [origin[0], origin[1], 0],
-    x: [x[0], x[1], 0],
-    y: [y[0], y[1], 0],
-    z: [0, 0, 1],
-  };
-  return compose3(parent, compose3(edge, folded));
 }
 
 /**
@@ -66,13 +74,7 @@ export function bentPose(parent: Pose, hinge: Hinge, turn: Turn, thickness: numb
  * turn φ (0 on the parent) is (x, r·cos φ, r·sin φ).
  */
 export function bendAxis(parent: Pose, hinge: Hinge, turn: Turn, thickness: number): Pose {
-  const { origin, x, y } = hinge.frame;
-  const edge = compose3(parent, {
-    origin: [origin[0], origin[1], 0],
-    x: [x[0], x[1], 0],
-    y: [y[0], y[1], 0],
-    z: [0, 0, 1],
-  });
+  const edge = edgePose(parent, hinge);
   const over = add3(scale3(edge.y, -turn.setback), scale3(edge.z, axisHeight(turn, thickness)));
   // the parent's tangent line lies straight below the axis of an up bend, straight above that of a down bend
   return {

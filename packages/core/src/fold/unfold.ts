@@ -9,7 +9,7 @@ import {
   tidy,
   type Vertex,
 } from '../plane/loop.js';
-import { mix, type Point } from '../plane/point.js';
+import { mix, type Point, sub } from '../plane/point.js';
 import { withoutShort } from '../plane/without-short.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
@@ -35,11 +35,11 @@ interface Laid {
  * The outline is walked panel by panel, so it is exact; `verifyFlat` checks that it is simple.
  */
 export function unfold(part: Part): FlatPattern {
-  const rough = lay(part, STAY);
-  const [x, y] = boxOf(
-    part.panels.flatMap((p) => p.shape.map((e) => place(rough.frames.get(p.id) as Frame, e.from))),
-  ).min;
-  const laid = lay(part, { ...STAY, origin: [-x, -y] });
+  const rough = lay(part);
+  const corners = part.panels.flatMap((p) =>
+    p.shape.map((e) => place(rough.frames.get(p.id) as Frame, e.from)),
+  );
+  const laid = toCorner(rough, boxOf(corners).min);
   const at = (id: string, p: Point) => place(laid.frames.get(id) as Frame, p);
   const outline = outlineOf(part, laid);
   const holes = part.panels.flatMap((p) => holesOf(p).map((h) => circleLoop(at(p.id, h.at), h.diameter / 2)));
@@ -70,11 +70,12 @@ function outlineOf(part: Part, laid: Laid): Loop {
 
 const isHung = (p: PartPanel): p is Hung => p.hang !== null;
 
-function lay(part: Part, start: Frame): Laid {
+/** Laid out from the first panel's own frame. */
+function lay(part: Part): Laid {
   const frames = new Map<string, Frame>();
   const on = new Map<string, Hung>();
   for (const p of part.panels) {
-    if (!isHung(p)) frames.set(p.id, start);
+    if (!isHung(p)) frames.set(p.id, STAY);
     else {
       const { bend, hinge } = p.hang;
       const parent = frames.get(bend.parent) as Frame;
@@ -87,6 +88,13 @@ function lay(part: Part, start: Frame): Laid {
     radius: diameter / 2,
   }));
   return { frames, on, reliefs };
+}
+
+/** The same moved so that `corner` is the origin. */
+function toCorner({ frames, on, reliefs }: Laid, corner: Point): Laid {
+  const moved = new Map<string, Frame>();
+  for (const [id, f] of frames) moved.set(id, { ...f, origin: sub(f.origin, corner) });
+  return { frames: moved, on, reliefs: reliefs.map((r) => ({ ...r, centre: sub(r.centre, corner) })) };
 }
 
 /** Visit `count` edges of a panel's shape from edge `start` on, with everything that hangs on them, on the flat. */
