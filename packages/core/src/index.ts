@@ -107,6 +107,7 @@ export {
   lid,
   openBox,
   toteEnd,
+  tray,
 } from './families/index.js';
 export { CORNER_GAP, type Complaint, need, setback } from './families/limits.js';
 export { fold } from './fold/build.js';

@@ -9,6 +9,7 @@ import { hemmedChannel } from './hemmed-channel/build.js';
 import { lid } from './lid/build.js';
 import { openBox } from './open-box/build.js';
 import { toteEnd } from './tote-end/build.js';
+import { tray } from './tray/build.js';
 
 /** The built-in families, in the order help shows them. A new family is its folder and its lines here. */
 export const FAMILIES = frozen([
@@ -17,6 +18,7 @@ export const FAMILIES = frozen([
   toteEnd,
   handle,
   openBox,
+  tray,
   lid,
   divider,
   flaredPan,
@@ -27,4 +29,16 @@ export const FAMILIES = frozen([
 /** A built-in family. */
 export type BuiltInFamily = (typeof FAMILIES)[number];
 
-export { bentStrip, bracket, divider, flaredPan, gussetEnd, handle, hemmedChannel, lid, openBox, toteEnd };
+export {
+  bentStrip,
+  bracket,
+  divider,
+  flaredPan,
+  gussetEnd,
+  handle,
+  hemmedChannel,
+  lid,
+  openBox,
+  toteEnd,
+  tray,
+};

@@ -78,6 +78,22 @@ export const GERMAN_SAID: Readonly<Record<string, string>> = {
     'Bord am Rand jeder Wand, nach innen; Umschläge sitzen dann an dessen Kante',
   'none, hole or slot at the root of the corners': 'nichts, Loch oder Schlitz im Grund der Ecken',
   'kept between neighbours at the corners': 'zwischen Nachbarn an den Ecken frei',
+  'tray with a returned rim': 'Schale mit eingezogenem Rand',
+  'of the walls, over the returns': 'der Wände, über die Borde',
+  'outside or inside: how length, width and height are meant':
+    'außen oder innen: wie Länge, Breite und Höhe gemeint sind',
+  'what is folded in at the rim of every wall': 'was am Rand jeder Wand nach innen gekantet ist',
+  'width of the return, from the outside of the wall': 'Breite des Bords, von der Außenseite der Wand',
+  'depth of a lip turned down at the edge of the return; leave out for none':
+    'Tiefe einer Lippe, an der Kante des Bords nach unten gekantet; weglassen für keine',
+  'open (square notch) or tabbed (tabs of the north and south walls behind the other two)':
+    'offen (rechtwinklig ausgeklinkt) oder mit Laschen (der Nord- und Südwand hinter den anderen)',
+  'corner tabs of a tabbed tray': 'Ecklaschen einer Schale mit Laschen',
+  'places at the four corners for angles that hold the tray above; leave out for none':
+    'Plätze an den vier Ecken für Winkel, die die Schale darüber halten; weglassen für keine',
+  'how far the angles stand over the rim': 'wie weit die Winkel über den Rand stehen',
+  'kept between the angles of trays that stand on each other':
+    'zwischen den Winkeln aufeinander stehender Schalen frei',
   'lid with a skirt': 'Deckel mit Zarge',
   'of what it covers, outside; of the opening it drops into, inside':
     'dessen, was er deckt, außen; der Öffnung, in die er fällt, innen',

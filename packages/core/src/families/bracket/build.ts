@@ -5,7 +5,7 @@ import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { across, type BracketParams, check, derived, values } from './params.js';
 
-function build(p: BracketParams, _sheet: Sheet): readonly Step[] {
+function build(p: BracketParams, sheet: Sheet): readonly Step[] {
   const { width, base, web, leg, angle } = p;
   const back = p.profile === 'z' ? -angle : angle;
   const base0 = panel('base', rectangle(base, width), [['base'], ['width']]);
@@ -16,7 +16,15 @@ function build(p: BracketParams, _sheet: Sheet): readonly Step[] {
           flange('web', ['base', 'east'], { height: web, angle, by: ['web'] }),
           flange('leg', ['web', 'far'], { height: leg, angle: back, by: ['leg'] }),
         ];
-  return [base0, ...legs, ...holes(p), ...sites(p), asked('width', width, 'y'), ...sizes(p)];
+  return [
+    base0,
+    ...legs,
+    ...holes(p),
+    ...sites(p),
+    ...corner(p, sheet),
+    asked('width', width, 'y'),
+    ...sizes(p),
+  ];
 }
 
 /** A row across the base and one across the last leg, as far from the free end of each. */
@@ -40,6 +48,13 @@ function sites({ width, base, leg }: BracketParams): readonly Step[] {
     site(seat.panel, [{ panel: seat.panel, face: 'marked' }], seat),
     site(`${seat.panel}-back`, [{ panel: seat.panel, face: 'unmarked' }], seat),
   ]);
+}
+
+/** An angle goes round a corner with the insides of both legs, told from where those meet, the middle of its width. */
+function corner({ profile, base, width }: BracketParams, { thickness }: Sheet): readonly Step[] {
+  if (profile !== 'angle') return [];
+  const faces = ['base', 'leg'].map((id) => ({ panel: id, face: 'marked' as const }));
+  return [site('inside', faces, { panel: 'base', at: [base - thickness, width / 2], up: [0, 1] })];
 }
 
 /** Legs between square bends are measured straight over them. */

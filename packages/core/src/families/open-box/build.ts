@@ -3,43 +3,36 @@ import { lap } from '../../fold/corners/lap.js';
 import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
+import { asked, corners, flange, hem, panel } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
+import { cornerTabs, SIDES, type Side, tabInset, type Walls, wallSites } from '../walls.js';
 import { describe } from './describe.js';
-import {
-  boxSizes,
-  check,
-  derived,
-  type OpenBoxParams,
-  reliefOf,
-  rimDepth,
-  SIDES,
-  type Side,
-  values,
-} from './params.js';
-
-const ENDS = ['west', 'east'] as const;
+import { boxSizes, check, derived, type OpenBoxParams, reliefOf, rimDepth, values } from './params.js';
 
 function build(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
   const box = boxSizes(p, sheet);
   const tabbed = p.corner === 'tabbed';
-  const inset = (side: Side): readonly [number, number] =>
-    tabbed && (side === 'north' || side === 'south')
-      ? [sheet.thickness + p.gap, sheet.thickness + p.gap]
-      : [0, 0];
+  const walls: Walls = { length: box.length, width: box.width, height: (side) => box.wall(side).height };
   return [
     panel('base', rectangle(box.length, box.width), [['length'], ['width']]),
     ...SIDES.map((side) =>
       flange(side, ['base', side], {
         height: box.wall(side).height,
-        inset: inset(side),
+        inset: tabbed ? tabInset(side, sheet, p.gap) : [0, 0],
         by: heightOf(p, side),
       }),
     ),
     ...SIDES.flatMap((side) => rim(p, side, sheet)),
-    ...(tabbed ? cornerTabs(p, sheet) : []),
+    ...(tabbed
+      ? cornerTabs(walls, {
+          length: p.tabs.length,
+          by: ['tabs', 'length'],
+          gap: p.gap,
+          rimDepth: (side) => rimDepth(p, side, sheet),
+        })
+      : []),
     corners(['base', ...(tabbed ? ['north', 'south'] : [])], cornerStyle(p, sheet)),
-    ...sites(p, sheet),
+    ...wallSites(walls, sheet),
     asked('length', box.length, 'x', { panels: ['base', 'east', 'west'] }),
     asked('width', box.width, 'y', { panels: ['base', 'north', 'south'] }),
     ...SIDES.filter((s) => s === 'north' || p.heights !== null).map((side) =>
@@ -82,61 +75,11 @@ function rim(p: OpenBoxParams, side: Side, sheet: Sheet): readonly Step[] {
   ];
 }
 
-/** Tabs at the ends of the north and south walls, inside the other two, below their rims. */
-function cornerTabs(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
-  const box = boxSizes(p, sheet);
-  return (['north', 'south'] as const).flatMap((side) =>
-    ENDS.map((end) => {
-      const { height } = box.wall(side);
-      const over = height - (box.wall(end).height - rimDepth(p, end, sheet));
-      const top = Math.max(over > 0 || rimDepth(p, end, sheet) > 0 ? over + p.gap : 0, 0);
-      // a tab's x runs up the wall where its corner at the base is the low end
-      const up = (side === 'north') === (end === 'west');
-      return flange(`tab-${side}-${end}`, [side, end], {
-        height: p.tabs.length,
-        by: ['tabs', 'length'],
-        inset: up ? [0, top] : [top, 0],
-      });
-    }),
-  );
-}
-
 /** Parameters a wall gets its height and its hem from. */
 const heightOf = (p: OpenBoxParams, side: Side) =>
   (p.heights?.[side] ?? null) === null ? ['height'] : ['heights', side];
 const hemOf = (p: OpenBoxParams, side: Side) =>
   p.hems === null ? ['hem', 'length'] : ['hems', side, 'length'];
-
-/** Inside and outside of each wall, the floor, the underside, and the rim with nothing to fasten to. */
-function sites(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
-  const box = boxSizes(p, sheet);
-  const middle: readonly [number, number] = [box.length / 2, box.width / 2];
-  const across = (side: Side) => (side === 'north' || side === 'south' ? middle[0] : middle[1]);
-  const inside = (side: Side) => 2 * (side === 'north' || side === 'south' ? middle[1] : middle[0]);
-  return [
-    ...SIDES.flatMap((side) => [
-      site(
-        side,
-        [{ panel: side, face: 'marked' }],
-        { panel: side, at: [across(side), sheet.thickness], up: [0, 1] },
-        inside(side) - 2 * sheet.thickness,
-      ),
-      site(`${side}-out`, [{ panel: side, face: 'unmarked' }], {
-        panel: side,
-        at: [across(side), box.wall(side).height],
-        up: [0, 1],
-      }),
-    ]),
-    site('floor', [{ panel: 'base', face: 'marked' }], { panel: 'base', at: middle, up: [0, 1] }),
-    site('underside', [{ panel: 'base', face: 'unmarked' }], { panel: 'base', at: middle, up: [0, 1] }),
-    site('rim', [], {
-      panel: 'base',
-      at: middle,
-      up: [0, 1],
-      lift: box.wall('north').height - sheet.thickness,
-    }),
-  ];
-}
 
 function cornerStyle(p: OpenBoxParams, sheet: Sheet): CornerStyle {
   const relief = reliefOf(p, sheet);

@@ -6,10 +6,7 @@ import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
-
-/** Walls of a box by the compass. */
-export type Side = 'north' | 'south' | 'east' | 'west';
-export const SIDES: readonly Side[] = ['north', 'south', 'east', 'west'];
+import { SIDES, type Side } from '../walls.js';
 
 /** A box open at the top. mm */
 export const values = {
