@@ -125,11 +125,12 @@ export { form } from './fold/form.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
 export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
 export { reaches } from './fold/least.js';
-export { nip, polygon, rectangle, slot } from './fold/outline.js';
+export { nip, polygon, rectangle } from './fold/outline.js';
 export type { Part, PartPanel } from './fold/part.js';
 export { type Prism, panelPrisms, prismBetween, type Vectors } from './fold/prism.js';
 export { prismDistanceUpTo } from './fold/prism-distance.js';
 export { overlapDepth } from './fold/prism-overlap.js';
+export { type SlotSpec, slot } from './fold/slot.js';
 export {
   add3,
   compose3,

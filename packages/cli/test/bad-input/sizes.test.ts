@@ -280,14 +280,14 @@ const CASES: readonly Case[] = [
     side: 'more',
     why: 'panel "tab-west" has to reach past its bends',
   },
-  // tab 3, half the slot of 1.2, half a millimetre
+  // setback 2, half the slot of 1.2, half a millimetre
   {
     family: 'divider',
     way: ['slots', 'at', 0],
     given: 2,
-    limit: 4.1,
+    limit: 3.1,
     side: 'more',
-    why: 'too near an end',
+    why: 'too near the bend at edge "west"',
   },
   // three quarters round a middle radius of 2, and nine tenths of the wire's radius
   {
@@ -307,14 +307,14 @@ const CASES: readonly Case[] = [
     side: 'more',
     why: 'the metal would not reach round the wire',
   },
-  // half the hole and 3 mm of metal
+  // half the hole and half a millimetre of metal
   {
     family: 'tote-end',
     way: ['bar', 'below'],
     given: 10,
-    limit: 16,
+    limit: 13.5,
     side: 'more',
-    why: 'too little metal would be left above the hole',
+    why: 'too little metal would be left to edge "crown"',
   },
 ];
 

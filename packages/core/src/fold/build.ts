@@ -3,16 +3,17 @@ import { shortLegs } from './least.js';
 import type { Part } from './part.js';
 import { settle } from './settle.js';
 import type { Draft, Sheet, Step } from './tree.js';
+import { thinWebs } from './web.js';
 
 /**
  * Build a part: apply the steps in order to an empty draft, then resolve its corners.
- * @throws JobError when a step names what is not there, a leg is too short for its bends or a hem too long for its
- *   wall, or no material is left on a panel
+ * @throws JobError when a step names what is not there, a leg is too short for its bends, a hem too long for its
+ *   wall, too little metal left beside a hole or a slot, or no material on a panel
  */
 export function fold(sheet: Sheet, ...steps: readonly Step[]): Part {
   const empty: Draft = { sheet, panels: [], corners: [], asked: [], sites: [], refused: [] };
   const draft = steps.reduce((d, step) => step(d), empty);
-  const refused = [...draft.refused, ...shortLegs(draft)];
+  const refused = [...draft.refused, ...shortLegs(draft), ...thinWebs(draft)];
   if (refused.length > 0) throw new JobError(firstOfEach(refused));
   return settle(draft);
 }

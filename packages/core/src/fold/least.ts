@@ -3,7 +3,7 @@ import { lookupOf } from './lookup.js';
 import { inside } from './outline.js';
 import type { Draft, Panel } from './tree.js';
 
-/** Least metal left between two bends, along a bend and round a hole, mm. Common practice, no source. */
+/** Least metal left between two bends, along a bend and beside a hole or slot, mm. Common practice, no source. */
 export const LEAST_METAL = 0.5;
 
 const ROUND = 1e-9; // mm

@@ -1,19 +1,6 @@
 import { suggestion } from '../errors/nearest.js';
 import { fail } from '../errors/problem.js';
-import {
-  add,
-  cross,
-  distance,
-  dot,
-  mix,
-  outward,
-  type Point,
-  SAME,
-  scale,
-  size,
-  sub,
-  unit,
-} from '../plane/point.js';
+import { distance, mix, type Point, SAME } from '../plane/point.js';
 import type { Edge, Outline } from './tree.js';
 
 /** Keep the points where x·`x` + y·`y` ≥ `c`. */
@@ -63,32 +50,6 @@ export function nip(
     { name: (outline[k] as Edge).name, from: towards(at(k + 1)) },
     ...outline.slice(k + 1),
   ];
-}
-
-/**
- * Cut a slot straight in from an edge: `width` across, `depth` deep, its middle where the point lies on the edge. The
- * edge's rest keeps its name; the sides of the slot are called `slot`. mm
- */
-export function slot(outline: Outline, edge: string, at: Point, width: number, depth: number): Outline {
-  const near = (i: number) => {
-    const [p, q] = [(outline[i] as Edge).from, (outline[(i + 1) % outline.length] as Edge).from];
-    const d = sub(q, p);
-    const s = dot(sub(at, p), d) / dot(d, d);
-    return s > 0 && s < 1 && Math.abs(cross(d, sub(at, p))) / size(d) < SAME;
-  };
-  const i = outline.findIndex((e, k) => e.name === edge && near(k));
-  if (i < 0) return fail('slot-off', [], `there is no edge "${edge}" at ${at[0]}, ${at[1]}`);
-  const from = (outline[i] as Edge).from;
-  const along = unit(sub((outline[(i + 1) % outline.length] as Edge).from, from));
-  const inwards = scale(outward(along), -depth);
-  const [first, last] = [add(at, scale(along, -width / 2)), add(at, scale(along, width / 2))];
-  const cut: Outline = [
-    { name: 'slot', from: first },
-    { name: 'slot', from: add(first, inwards) },
-    { name: 'slot', from: add(last, inwards) },
-    { name: edge, from: last },
-  ];
-  return [...outline.slice(0, i + 1), ...cut, ...outline.slice(i + 1)];
 }
 
 /** Index of a named edge. @throws JobError `edge-unknown` naming the edges there are */

@@ -45,6 +45,15 @@ export interface Bend {
 export interface Hole {
   readonly at: Point;
   readonly diameter: number;
+  /** Parameters its place along x and y and its diameter come from: they are named where too little metal would be left. */
+  readonly by?: { readonly at: readonly [x: Path, y: Path]; readonly diameter: Path };
+}
+
+/** A slot cut into the outline of a panel, in the panel's frame. */
+export interface Slot {
+  readonly corners: readonly Point[];
+  /** Parameters its place along the edge and its depth come from, and the axis of the panel along that edge. */
+  readonly by: { readonly at: Path; readonly depth: Path; readonly axis: 0 | 1 };
 }
 
 /** A place marked on a panel, in the panel's frame, mm. With a hole it is cut there too. */
@@ -89,6 +98,7 @@ export interface Panel {
   readonly outline: Outline;
   readonly bend: Bend | null;
   readonly holes: readonly Hole[];
+  readonly slots: readonly Slot[];
   readonly marks: readonly Mark[];
   /** Parameters its extent along x and y comes from, in the family's words; [] where nobody said. */
   readonly by: readonly [x: Path, y: Path];

@@ -31,7 +31,7 @@ export type On = readonly [panel: string, edge: string];
  * @param by the parameters it gets its extent along x and y from: they are named where it is too small
  */
 export function panel(id: string, outline: Outline, by: Panel['by'] = [[], []]): Step {
-  return (draft) => add(draft, { id, outline, bend: null, holes: [], marks: [], by });
+  return (draft) => add(draft, { id, outline, bend: null, holes: [], slots: [], marks: [], by });
 }
 
 /** What everything that hangs on an edge may say of itself. */
@@ -146,6 +146,7 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
       outline,
       bend: bendOf(draft, on, spec, finish),
       holes: [],
+      slots: [],
       marks: [],
       by: [[], spec.by ?? []],
     });

@@ -63,8 +63,13 @@ test('a slot for what crosses is as wide as said', () => {
   expect(assembly?.fits[0]?.found).toBeCloseTo(0.1, 9);
 });
 
-test('slots out of order are refused by their place in the list', () => {
-  expect(() => crossing({ slots: { at: [80, 60], from: 'top' } })).toThrow(
-    /slots.at\[1\]: 60 mm given, too near/,
-  );
+test('slots that leave no metal between them, or run into each other, are refused by their place in the list', () => {
+  const cut = (...at: readonly number[]) => crossing({ slots: { at, from: 'top' } });
+  expect(() => cut(60, 61.5)).toThrow(/slots.at\[1\]: 61.5 mm given, too little metal would be left/);
+  expect(() => cut(60, 60.5)).toThrow(/slots.at\[1\]: 60.5 mm given, panel "plate" has no room for the slot/);
+});
+
+test('a slot deeper than the divider is high is refused by what makes it so deep', () => {
+  const slots = { at: [60], from: 'top', clearance: 10 };
+  expect(() => crossing({ height: 9, slots })).toThrow(/slots.clearance: 10 mm given/);
 });

@@ -50,7 +50,8 @@ const slotted = defineFamily({
   name: 'slotted-plate',
   values: { short: value.size('of the wall'), slot: value.size('width') },
   build: ({ short, slot: width }) => [
-    panel('base', slot(rectangle(100, 60), 'south', [50, 0], width, 60 - short)),
+    panel('base', rectangle(100, 60)),
+    slot('base', { edge: 'south', at: [50, 0], width, depth: 60 - short }),
     flange('wall', ['base', 'north'], { height: 20 }),
     asked('width', 60, 'y', { panels: ['base', 'wall'] }),
   ],

@@ -3,7 +3,7 @@ import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, flange, hole, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
-import { across, type BracketParams, check, derived, values } from './params.js';
+import { across, type BracketParams, derived, values } from './params.js';
 
 function build(p: BracketParams, sheet: Sheet): readonly Step[] {
   const { width, base, web, leg, angle } = p;
@@ -31,10 +31,12 @@ function build(p: BracketParams, sheet: Sheet): readonly Step[] {
 function holes(p: BracketParams): readonly Step[] {
   const { holes } = p;
   if (holes === null) return [];
-  const { diameter, inset } = holes;
+  const { diameter, inset, edge } = holes;
+  const size = ['holes', 'diameter'];
+  const [end, side] = [['holes', 'inset'], edge === null ? size : ['holes', 'edge']];
   return across(p, holes).flatMap((y) => [
-    hole('base', { at: [inset, y], diameter }),
-    hole('leg', { at: [y, p.leg - inset], diameter }),
+    hole('base', { at: [inset, y], diameter, by: { at: [end, side], diameter: size } }),
+    hole('leg', { at: [y, p.leg - inset], diameter, by: { at: [side, end], diameter: size } }),
   ]);
 }
 
@@ -81,7 +83,6 @@ function sizes({ profile, angle, base, web, leg }: BracketParams): readonly Step
 export const bracket: NamedFamily<'bracket', typeof values> = defineFamily({
   name: 'bracket',
   values,
-  check,
   build,
   derived,
   describe,

@@ -1,8 +1,6 @@
-import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { type Complaint, need, setback } from '../limits.js';
 
 /** A bracket: an angle, a Z or a U, with holes in its two outer legs. Outside sizes, mm and degrees. */
 export const values = {
@@ -37,35 +35,6 @@ export function across({ width }: BracketParams, { count, edge }: Holes): readon
   if (count === 1) return [width / 2];
   const pitch = (width - 2 * first) / (count - 1);
   return Array.from({ length: count }, (_, i) => first + i * pitch);
-}
-
-/** Holes keep a thickness of metal to edges, to each other and to the bend. */
-export function check(p: BracketParams, sheet: Sheet): readonly Complaint[] {
-  const { holes } = p;
-  if (holes === null) return [];
-  const web = sheet.thickness;
-  const half = holes.diameter / 2;
-  const middles = across(p, holes);
-  const pitch = middles.length < 2 ? Infinity : (middles[1] as number) - (middles[0] as number);
-  const room = Math.min(p.base, p.leg) - setback(sheet, p.angle) - half - web;
-  return [
-    ...need(
-      reaches(holes.inset, half + web),
-      ['holes', 'inset'],
-      'too little metal would be left at the end of the leg',
-    ),
-    ...need(reaches(room, holes.inset), ['holes', 'inset'], 'too near the bend'),
-    ...need(
-      reaches(middles[0] as number, half + web),
-      holes.edge === null ? ['holes', 'diameter'] : ['holes', 'edge'],
-      'too little metal would be left at the sides',
-    ),
-    ...need(
-      reaches(pitch, holes.diameter + web),
-      ['holes', 'diameter'],
-      'too little metal would be left between the holes',
-    ),
-  ];
 }
 
 export function derived(p: BracketParams, { thickness }: Sheet): readonly DerivedSize[] {

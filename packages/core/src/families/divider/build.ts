@@ -1,4 +1,5 @@
-import { nip, rectangle, slot } from '../../fold/outline.js';
+import { nip, rectangle } from '../../fold/outline.js';
+import { slot } from '../../fold/slot.js';
 import type { Outline, Sheet, Step } from '../../fold/tree.js';
 import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
@@ -11,10 +12,11 @@ function build(p: DividerParams, sheet: Sheet): readonly Step[] {
   const { tabs } = p;
   const clear = nipLeg(p, sheet);
   return [
-    panel('plate', slotted(tabs === null ? nipped(p, clear) : rectangle(p.length, p.height), p, sheet), [
+    panel('plate', tabs === null ? nipped(p, clear) : rectangle(p.length, p.height), [
       ['length'],
       ['height'],
     ]),
+    ...(p.slots === null ? [] : cuts(p, p.slots, sheet)),
     ...(tabs === null
       ? []
       : ENDS.map((end) =>
@@ -36,14 +38,17 @@ function build(p: DividerParams, sheet: Sheet): readonly Step[] {
 const nipped = ({ length, height }: DividerParams, leg: number): Outline =>
   nip(nip(rectangle(length, height), ['west', 'south'], leg, 'nip-west'), ['south', 'east'], leg, 'nip-east');
 
-function slotted(outline: Outline, p: DividerParams, sheet: Sheet): Outline {
-  const { slots } = p;
-  if (slots === null) return outline;
+function cuts(p: DividerParams, slots: Slots, sheet: Sheet): readonly Step[] {
   const [width, depth] = slotSize(p, slots, sheet);
-  const edge = slots.from === 'top' ? 'north' : 'south';
-  return slots.at.reduce(
-    (o, at) => slot(o, edge, [at, slots.from === 'top' ? p.height : 0], width, depth),
-    outline,
+  const [edge, y] = slots.from === 'top' ? ['north', p.height] : ['south', 0];
+  return slots.at.map((x, i) =>
+    slot('plate', {
+      edge,
+      at: [x, y],
+      width,
+      depth,
+      by: { at: ['slots', 'at', i], depth: ['slots', 'clearance'] },
+    }),
   );
 }
 

@@ -1,7 +1,7 @@
 import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { type Complaint, need, setback } from '../limits.js';
+import { type Complaint, need } from '../limits.js';
 
 /** Play of a slot, 0.1 mm a side. Source: fabricators' design guides, 0.05 to 0.12 mm a side for a snug tab. */
 const USUAL_PLAY = 0.2;
@@ -59,35 +59,12 @@ export function slotSize(
 
 export function check(p: DividerParams, sheet: Sheet): readonly Complaint[] {
   const nip = nipLeg(p, sheet);
-  const outer = [
+  return [
     ...need(
       p.tabs !== null || reaches(p.length, 2 * (nip + LEAST_EDGE)),
       ['length'],
       'its ends take up more',
     ),
     ...need(reaches(p.height, nip + LEAST_EDGE), ['height'], 'the cut at the lower corners reaches higher'),
-  ];
-  return outer.length > 0 || p.slots === null ? outer : slotsFit(p, p.slots, sheet);
-}
-
-function slotsFit(p: DividerParams, slots: Slots, sheet: Sheet): readonly Complaint[] {
-  const [width, depth] = slotSize(p, slots, sheet);
-  const end =
-    (p.tabs === null ? nipLeg(p, sheet) : setback(sheet) + sheet.thickness) + width / 2 + LEAST_EDGE;
-  const apart = (i: number) => (slots.at[i] as number) - (slots.at[i - 1] ?? Number.NEGATIVE_INFINITY);
-  return [
-    ...need(
-      reaches(p.height - depth, LEAST_EDGE),
-      ['slots', 'clearance'],
-      'the slots would cut the divider in two',
-    ),
-    ...slots.at.flatMap((at, i): readonly Complaint[] => [
-      ...need(reaches(at, end) && reaches(p.length - at, end), ['slots', 'at', i], 'too near an end'),
-      ...need(
-        reaches(apart(i), width + 2 * sheet.thickness),
-        ['slots', 'at', i],
-        'too near the slot before it, or out of order',
-      ),
-    ]),
   ];
 }

@@ -19,7 +19,13 @@ function build(p: ToteEndParams, _sheet: Sheet): readonly Step[] {
     corners(['plate'], square(p.tabs.gap)),
     ...(p.bar === null
       ? []
-      : [hole('plate', { at: [crown[0], crown[1] - p.bar.below], diameter: p.bar.diameter })]),
+      : [
+          hole('plate', {
+            at: [crown[0], crown[1] - p.bar.below],
+            diameter: p.bar.diameter,
+            by: { at: [[], ['bar', 'below']], diameter: ['bar', 'diameter'] },
+          }),
+        ]),
     // it stands on its lower tab, the outside of the plate at the end of what it closes
     site(
       'rim',

@@ -3,8 +3,6 @@ import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
 
-const RIM = 3; // mm, least metal round the hole of the bar; common practice, no source
-
 /** An end that carries its own tabs. Outside sizes, mm. */
 export const values = {
   width: v.size('over the outside faces of the side tabs'),
@@ -37,25 +35,5 @@ export function check(p: ToteEndParams, sheet: Sheet): readonly Complaint[] {
       ['crownWidth'],
       (say) => `the bends leave no room for it on an end of ${say.size(p.width)}`,
     ),
-    ...(p.bar === null ? [] : barFits(p, p.bar)),
-  ];
-}
-
-function barFits(
-  p: ToteEndParams,
-  { diameter, below }: NonNullable<ToteEndParams['bar']>,
-): readonly Complaint[] {
-  const around = diameter / 2 + RIM;
-  // distance of the hole's centre from the slope beside the crown
-  const [run, rise] = [(p.width - p.crownWidth) / 2, p.height - p.shoulderHeight];
-  const long = Math.hypot(run, rise);
-  const aside = rise === 0 ? p.width / 2 : (p.crownWidth / 2) * (rise / long) + below * (run / long);
-  return [
-    ...need(
-      reaches(aside, around) && reaches(p.height, below + around),
-      ['bar', 'diameter'],
-      'too little metal would be left beside it',
-    ),
-    ...need(reaches(below, around), ['bar', 'below'], 'too little metal would be left above the hole'),
   ];
 }
