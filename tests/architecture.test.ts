@@ -16,7 +16,7 @@ import ts from 'typescript';
 import { expect, test } from 'vitest';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
-const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'page', 'cli'];
+const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'page', 'testing', 'cli'];
 const CORE = [
   'units',
   'errors',

@@ -4,11 +4,12 @@ import { fileURLToPath } from 'node:url';
 import { type AnyFamily, FAMILIES, planJob, readJob } from '@tinwright/core';
 import { jobFiles, jobJsonSchema, shopJsonSchema } from '@tinwright/files';
 import { planSequence, readShop, verifySequence } from '@tinwright/shop';
+import { familyContract } from '@tinwright/testing';
 import Ajv2020 from 'ajv/dist/2020.js';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import rowMarker from '../examples/row-marker.mjs';
-import { familyContract } from './kit/family-contract.js';
 import { foldFiles, type WrittenPart } from './kit/fold-files.js';
 
 const FOLDER = fileURLToPath(new URL('../examples/', import.meta.url));
@@ -106,4 +107,4 @@ describe.each(shops)('%s', (file) => {
 });
 
 // a family from a script of one's own has the duties of the built-in ones
-familyContract(rowMarker);
+familyContract(rowMarker, test, { seed: fc.readConfigureGlobal().seed ?? 1 });

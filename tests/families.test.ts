@@ -1,10 +1,12 @@
 import { FAMILIES } from '@tinwright/core';
+import { familyContract } from '@tinwright/testing';
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { familyContract } from './kit/family-contract.js';
 
 test('there are families to put through their duties', () => {
   expect(FAMILIES.length).toBeGreaterThan(4);
   expect(new Set(FAMILIES.map((f) => f.name)).size).toBe(FAMILIES.length);
 });
 
-for (const family of FAMILIES) familyContract(family);
+const { seed = 1 } = fc.readConfigureGlobal();
+for (const family of FAMILIES) familyContract(family, test, { seed });

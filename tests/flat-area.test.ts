@@ -1,10 +1,10 @@
 // Areas of random patterns by clipper2-ts, a general polygon library: the outline less its holes, and the panels and
 // bend zones put together again.
 import { FAMILIES, JobError, type JobPlan, type Loop, planJob, readJob, segments } from '@tinwright/core';
+import { paramsOf, sheets } from '@tinwright/testing';
 import { areaPathsD, differenceD, FillRule, type PathD, unionD, xorD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { paramsOf, sheets } from './kit/arbitrary.js';
 
 const DIGITS = 7;
 const BITS = 128; // straight bits an arc is replaced by

@@ -6,11 +6,11 @@ import { type AnyFamily, FAMILIES, JobError, type JobPlan, planJob, readJob } fr
 import { jobFiles } from '@tinwright/files';
 import { type Making, makingOf, type PacketOptions, packetFiles, packetPages } from '@tinwright/paper';
 import { DEFAULT_SHOP, jobOperations } from '@tinwright/shop';
+import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import rowMarker from '../examples/row-marker.mjs';
-import { paramsOf, sheets } from './kit/arbitrary.js';
 import { carriers } from './kit/carriers.js';
 import { pageFlaws } from './kit/page-flaws.js';
 import { type ReadDocument, readPdf } from './kit/read-pdf.js';

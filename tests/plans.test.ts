@@ -13,11 +13,11 @@ import {
 } from '@tinwright/core';
 import { jobFiles, type OutFile } from '@tinwright/files';
 import { DIMS_NAMES, PAPERS, partPlan, partTemplate, planFiles, templateFiles } from '@tinwright/paper';
+import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import rowMarker from '../examples/row-marker.mjs';
-import { paramsOf, sheets } from './kit/arbitrary.js';
 import { carriers } from './kit/carriers.js';
 import { pageFlaws } from './kit/page-flaws.js';
 import { type ReadPage, readPdf } from './kit/read-pdf.js';

@@ -10,9 +10,9 @@ import {
   readJob,
 } from '@tinwright/core';
 import { jobFiles } from '@tinwright/files';
+import { bendings, paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bendings, paramsOf, sheets } from './kit/arbitrary.js';
 import { foldFiles, type WrittenPart } from './kit/fold-files.js';
 
 interface Written extends WrittenPart {

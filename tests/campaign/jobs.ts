@@ -1,8 +1,8 @@
 // Random jobs: every family, rule, unit and stock, carriers with joints and measured sizes, and any of them with a value
 // pushed to the edge of what can be.
 import { FAMILIES, MATERIAL_NAMES } from '@tinwright/core';
+import { bendings, paramsOf } from '@tinwright/testing';
 import fc from 'fast-check';
-import { bendings, paramsOf } from '../kit/arbitrary.js';
 import { carriers } from '../kit/carriers.js';
 
 const THICKNESSES = [0.1, 0.3, 0.5, 0.7, 1, 1.2, 1.5, 2, 3, 4, 6];

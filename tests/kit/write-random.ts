@@ -4,8 +4,8 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { FAMILIES, JobError, planJob, readJob } from '@tinwright/core';
 import { type DxfForm, jobFiles } from '@tinwright/files';
+import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
-import { paramsOf, sheets } from './arbitrary.js';
 
 const PER_FOLDER = 50;
 

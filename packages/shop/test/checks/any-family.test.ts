@@ -16,7 +16,7 @@ import {
 import type { ToldFinding } from '@tinwright/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { paramsOf } from '../../../../tests/kit/arbitrary.js';
+import { paramsOf } from '@tinwright/testing';
 import { DEFAULT_SHOP, SHOP_CHECKS, type Shop, shopFindings } from '../../src/index.js';
 import { findingsOf, LASER_TABLE, PRESS_SHOP, TEST_FAMILIES } from './kit.js';
 

@@ -1,0 +1,52 @@
+import { type AnyFamily, type Problem, problemText, withValue } from '@tinwright/core';
+import fc from 'fast-check';
+import type { Duty } from '../family-contract.js';
+import { holds } from '../holds.js';
+import { paramsOf } from '../params-of.js';
+import { type Params, problemsOf } from '../plan-one.js';
+import { sheets } from '../sheets.js';
+
+/** How many sets of parameters are tried, and where they start from. */
+interface Runs {
+  readonly numRuns: number;
+  readonly seed: number;
+}
+
+/** Codes that sizes of a job never give: a pattern that is none is a fault of the family or the kernel. */
+const FAULT = /^(flat|bend)-|^form-join/;
+/** A tenth of random parts can be made, or the duties are held by too few. */
+const LEAST_MADE = 1 / 10;
+
+/** What holds of random parameters. */
+export function randomDuties(family: AnyFamily, runs: Runs): readonly Duty[] {
+  return [
+    {
+      title:
+        'random parameters make a verified part, or are refused by name with a size that works if there is one',
+      check: () => {
+        let made = 0;
+        fc.assert(
+          fc.property(paramsOf(family), sheets, (params, job) => {
+            const problems = problemsOf(family, params, { ...job }); // verifyFlat and verifyForm run inside
+            if (problems.length === 0) made += 1;
+            for (const problem of problems) {
+              holds(problem.message !== '' && !FAULT.test(problem.code), problemText(problem));
+              mends(family, params, { ...job }, problem);
+            }
+          }),
+          runs,
+        );
+        holds(made > runs.numRuns * LEAST_MADE, `${made} of ${runs.numRuns} random parts could be made`);
+      },
+    },
+  ];
+}
+
+/** Throw where the size that a problem advises is refused by the same path. */
+function mends(family: AnyFamily, params: Params, job: Params, { path, fix }: Problem): void {
+  const [, size] = /^Use ([\d.]+) mm or (?:less|more)$/.exec(fix) ?? [];
+  if (size === undefined) return;
+  const mended = withValue(params, path.slice(2), Number(size)) as Params;
+  const same = problemsOf(family, mended, job).find((q) => q.path.join() === path.join());
+  holds(same === undefined, `${path.join('.')} of ${size} mm is refused too: ${same?.message}`);
+}
