@@ -3,14 +3,7 @@ import { exampleDuties } from './duties/example.js';
 import { randomDuties } from './duties/random.js';
 import { refusalDuties } from './duties/refusals.js';
 import { sizeDuties } from './duties/sizes.js';
-
-/** Something every family has to hold. */
-export interface Duty {
-  /** The case, then what is true of it. */
-  readonly title: string;
-  /** @throws Error that says what does not hold */
-  readonly check: () => void;
-}
+import type { Duty } from './duty.js';
 
 /** How much is tried. */
 export interface ContractOptions {

@@ -1,5 +1,5 @@
 import { type AnyFamily, declaredAt, sizesIn, withValue } from '@tinwright/core';
-import type { Duty } from '../family-contract.js';
+import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
 import { type Params, planOne } from '../plan-one.js';
 import { bendings } from '../sheets.js';

@@ -1,6 +1,6 @@
 import { type AnyFamily, type Problem, problemText, withValue } from '@tinwright/core';
 import fc from 'fast-check';
-import type { Duty } from '../family-contract.js';
+import type { Duty } from '../duty.js';
 import { holds } from '../holds.js';
 import { paramsOf } from '../params-of.js';
 import { type Params, problemsOf } from '../plan-one.js';

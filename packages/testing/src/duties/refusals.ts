@@ -1,5 +1,5 @@
 import type { AnyFamily } from '@tinwright/core';
-import type { Duty } from '../family-contract.js';
+import type { Duty } from '../duty.js';
 import { holds } from '../holds.js';
 import { problemsOf } from '../plan-one.js';
 

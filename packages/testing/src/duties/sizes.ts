@@ -1,5 +1,5 @@
 import { type AnyFamily, valueAt, withValue } from '@tinwright/core';
-import type { Duty } from '../family-contract.js';
+import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
 import { planOne } from '../plan-one.js';
 
