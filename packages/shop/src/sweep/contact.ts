@@ -10,7 +10,7 @@ const TOUCH = 1e-9;
  * with a corner of the one on a side of the other, so every corner's circle is cut with every side.
  */
 export function contactAngle(moving: Convex, fixed: Convex, limit: number): number {
-  if (apart(moving, fixed)) return Infinity;
+  if (apart(moving, fixed) || passes(sectorOf(moving), sectorOf(fixed), limit)) return Infinity;
   if (overlap(moving, fixed) > TOUCH) return 0;
   let first = Infinity;
   for (const v of moving) first = Math.min(first, cornerMeets(v, fixed, 1));
@@ -24,6 +24,33 @@ function apart(a: Convex, b: Convex): boolean {
   const [near, far] = ring(a);
   const [close, wide] = ring(b);
   return near > wide || close > far;
+}
+
+/** Directions from the origin in which a shape lies, counter-clockwise, radians; null where it lies all round. */
+export type Sector = readonly [from: number, width: number] | null;
+
+/** The sector of a convex polygon. */
+export function sectorOf(shape: Convex): Sector {
+  const [first] = shape;
+  if (first === undefined) return null;
+  const [x, y] = first;
+  let [least, most] = [0, 0];
+  for (const [u, v] of shape) {
+    if (u * u + v * v < TOUCH) return null;
+    const turn = Math.atan2(x * v - y * u, x * u + y * v);
+    least = Math.min(least, turn);
+    most = Math.max(most, turn);
+  }
+  // from the origin, or past it, it may be seen on both sides
+  if (most - least >= Math.PI - TOUCH) return null;
+  return [Math.atan2(y, x) + least, most - least];
+}
+
+/** True when what turns counter-clockwise through an angle never comes into another sector. */
+export function passes(moving: Sector, fixed: Sector, turn: number): boolean {
+  if (moving === null || fixed === null) return false;
+  const ahead = (((fixed[0] - moving[0]) % FULL) + FULL) % FULL;
+  return ahead > moving[1] + turn + TOUCH && ahead + fixed[1] < FULL - TOUCH;
 }
 
 /** Least and greatest distance of a convex polygon from the origin. */

@@ -52,9 +52,12 @@ export function stepsOf({ low, high }: Mask): readonly number[] {
   return steps;
 }
 
-/** A function of a state that hangs on some steps alone, each answer kept. */
-export function keptBy<T>(steps: Mask, make: (done: Mask) => T): (done: Mask) => T {
-  const known = new Map<number | string, T>();
+/**
+ * A function of a state that hangs on some steps alone, its answers kept.
+ * @param most answers kept before all but the last are dropped
+ */
+export function keptBy<T>(steps: Mask, make: (done: Mask) => T, most: number = MOST_KEPT): (done: Mask) => T {
+  let known: Map<number | string, T> | null = null;
   // states that are asked for one after another are much alike
   let [low, high] = [-1, -1];
   let last: T;
@@ -63,10 +66,19 @@ export function keptBy<T>(steps: Mask, make: (done: Mask) => T): (done: Mask) =>
     if (l === low && h === high) return last;
     [low, high] = [l, h];
     const own = { low, high };
+    if (most <= 1) {
+      last = make(own);
+      return last;
+    }
+    known ??= new Map();
     const key = keyOf(own);
     const before = known.get(key);
     last = before === undefined ? make(own) : before;
-    if (before === undefined) known.set(key, last);
+    if (before !== undefined) return last;
+    if (known.size >= most) known.clear();
+    known.set(key, last);
     return last;
   };
 }
+
+const MOST_KEPT = 4096;

@@ -1,12 +1,11 @@
-import { convexHull, type Point, place3, radians, type Vec3 } from '@tinwright/core';
-import { contactAngle, ring } from '../../sweep/contact.js';
+import { convexHull, type Point, radians, type Vec3 } from '@tinwright/core';
+import { contactAngle, passes } from '../../sweep/contact.js';
 import { overlap } from '../../sweep/polygon.js';
 import { lazy } from './lazy.js';
-import { bendsTo, type LineFrame, lineFrame, poseInMachine } from './line.js';
-import { type Lump, lumpsOf, solidsOf } from './lumps.js';
-import { keptBy, keyOf, type Mask, maskOf, union } from './mask.js';
+import type { LineBook, LumpAtLine, PartAtLine, Stand } from './line-stands.js';
+import type { Lump } from './lumps.js';
+import { keptBy, type Mask, union } from './mask.js';
 import type { Operation, Work } from './operations.js';
-import { stageOf } from './stage.js';
 
 /** Two panels of a part that meet during a stroke. */
 export interface SelfContact {
@@ -17,84 +16,74 @@ export interface SelfContact {
 const THIN = 0.2; // mm along the line: what still meets in so thin a slice meets
 const RESTS = 0.05; // mm two solids may share before the stroke: they lie on each other
 
-/** A convex solid of a lump under a line: its corners, its extent along the line, its least and greatest reach from it. */
-interface Solid {
-  readonly corners: readonly Vec3[];
-  readonly y: readonly [number, number];
-  readonly reach: readonly [number, number];
-}
-
-/** A lump as it stands under a line. */
-interface Stand {
-  readonly flat: boolean;
-  readonly solids: readonly Solid[];
-}
-
 /**
  * The part against itself in one stroke: what turns against what is held, sliced along the line until slices either
  * pass each other or are thinner than a fifth of a millimetre. Panels that still lie in one plane at the line are left
- * out: they part there. Which side is held makes no difference. Every pair is kept by the stages of the bends that
- * move it.
+ * out: they part there. Which side is held makes no difference. Pairs that few bends move are kept.
  */
-export function contactBook(work: Work): (operation: Operation, done: Mask) => SelfContact | null {
-  const lines = work.operations.map((o) => lazy(() => pairsOf(work, o)));
-  const known = lines.map(() => new Map<number | string, SelfContact | null>());
-  return (operation, done) => {
-    const key = keyOf(done);
-    const answers = known[operation.index] as Map<number | string, SelfContact | null>;
-    const before = answers.get(key);
-    if (before !== undefined) return before;
-    const meets = lines[operation.index]?.().find((pair) => pair.at(done)) ?? null;
-    answers.set(key, meets);
-    return meets;
+export function contactBook(
+  work: Work,
+  lineAt: LineBook,
+): (operation: Operation, done: Mask) => SelfContact | null {
+  const lines = work.operations.map((o) =>
+    lazy(() => keptBy(work.all, meetingAt(work, o, lineAt(o, 'parent')))),
+  );
+  return (operation, done) => (lines[operation.index] as (typeof lines)[number])()(done);
+}
+
+const MOST_KEPT = 7; // bends that move a pair which is kept
+
+function meetingAt(
+  work: Work,
+  operation: Operation,
+  { lumps }: PartAtLine,
+): (done: Mask) => SelfContact | null {
+  if (operation.action === 'close' || operation.action === 'roll') return () => null;
+  const turn = radians(operation.action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle));
+  const still = lumps.filter((l) => !l.moves);
+  const rows = lumps
+    .filter((l) => l.moves)
+    .map((a) => ({
+      a,
+      others: still.filter((b) => !joined(work, a.lump, b.lump)).map((b) => pairOf(a, b, turn)),
+    }));
+  return (done) => {
+    for (const { a, others } of rows) {
+      const stand = a.at(done);
+      if (stand === null) continue;
+      const pair = others.find((o) => o.meets(stand, done));
+      if (pair !== undefined) return { moving: a.lump.panel, held: pair.held };
+    }
+    return null;
   };
 }
 
-interface Pair extends SelfContact {
+interface Pair {
+  readonly held: number;
   /** Whether they meet, in a state. */
-  readonly at: (done: Mask) => boolean;
+  readonly meets: (moving: Stand, done: Mask) => boolean;
 }
 
-function pairsOf(work: Work, operation: Operation): readonly Pair[] {
-  if (operation.action === 'close' || operation.action === 'roll') return [];
-  const frame = lineFrame(work, operation, 'parent');
-  const turn = radians(operation.action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle));
-  const stands = lumpsOf(work.tree).map((lump) => {
-    const bends = bendsTo(work, frame, lump);
-    const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
-    const at = keptBy(steps, (done) => standing(work, frame, lump, bends, done));
-    return { lump, steps, at, moves: frame.moves[lump.panel] === true };
+function pairOf(a: LumpAtLine, b: LumpAtLine, turn: number): Pair {
+  const held = b.lump.panel;
+  const asked = (moving: Stand, done: Mask) => {
+    const other = b.at(done);
+    return other !== null && touch(moving, other, turn);
+  };
+  if (a.bends.length + b.bends.length > MOST_KEPT) return { held, meets: asked };
+  const kept = keptBy(union(a.steps, b.steps), (own) => {
+    const moving = a.at(own);
+    return moving !== null && asked(moving, own);
   });
-  const still = stands.filter((s) => !s.moves);
-  return stands
-    .filter((s) => s.moves)
-    .flatMap((a) =>
-      still
-        .filter((b) => !joined(work, a.lump, b.lump))
-        .map((b): Pair => {
-          const at = keptBy(union(a.steps, b.steps), (done) => touch(a.at(done), b.at(done), turn));
-          return { moving: a.lump.panel, held: b.lump.panel, at };
-        }),
-    );
-}
-
-function standing(work: Work, frame: LineFrame, lump: Lump, bends: readonly number[], done: Mask): Stand {
-  const stage = stageOf(work, done);
-  const pose = poseInMachine(work, frame, lump, stage);
-  const solids = solidsOf(work.tree, lump, stage(lump.panel)).map((solid): Solid => {
-    const corners = solid.map((p) => place3(pose, p));
-    const ys = corners.map((p) => p[1]);
-    const seen = convexHull(corners.map(([x, , z]): Point => [x, z]));
-    return { corners, y: [Math.min(...ys), Math.max(...ys)], reach: ring(seen) };
-  });
-  return { flat: bends.every((p) => stage(p) === 'flat'), solids };
+  return { held, meets: (_, done) => kept(done) };
 }
 
 function touch(a: Stand, b: Stand, turn: number): boolean {
   if (a.flat && b.flat) return false;
   return a.solids.some((p) =>
     b.solids.some((q) => {
-      if (p.reach[0] > q.reach[1] || q.reach[0] > p.reach[1]) return false;
+      if (p.reach[0] > q.reach[1] || q.reach[0] > p.reach[1] || passes(p.sector, q.sector, turn))
+        return false;
       return meet(p.corners, q.corners, turn, [Math.max(p.y[0], q.y[0]), Math.min(p.y[1], q.y[1])]);
     }),
   );

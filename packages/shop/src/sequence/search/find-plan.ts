@@ -5,6 +5,7 @@ import { foldSetting } from '../../tools/leaf-setting.js';
 import { marginFor } from '../../tools/margin.js';
 import { ancestors, foldTree } from '../part/fold-tree.js';
 import type { Held } from '../part/line.js';
+import { type LineBook, lineBook } from '../part/line-stands.js';
 import { type Operation, type Work, workOf } from '../part/operations.js';
 import { contactBook } from '../part/self-contact.js';
 import { brakeStation } from '../stations/brake-station.js';
@@ -62,6 +63,7 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
   const springback = springbackOf(shop.strips, material.name, thickness);
   const foldAngle = shop.brake === null ? 135 : foldSetting(shop.brake, thickness, insideRadius).most;
   const work = workOf(foldTree(part, foldAngle));
+  const lines = lineBook(work);
   const input: PlacingInput = {
     costs: shop.costs,
     scale: handlingScale(mass, longest),
@@ -77,9 +79,13 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
   return {
     ...input,
     work,
-    stations: stationsOf(work, shop, { material, margin: marginFor(shop.margin, longest), springback }),
+    stations: stationsOf(work, lines, shop, {
+      material,
+      margin: marginFor(shop.margin, longest),
+      springback,
+    }),
     positions: placingBook(input),
-    contact: contactBook(work),
+    contact: contactBook(work, lines),
   };
 }
 
@@ -96,22 +102,31 @@ function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o
   };
 }
 
-function stationsOf(work: Work, shop: Shop, blank: Blank): readonly Station[] {
+function stationsOf(work: Work, lines: LineBook, shop: Shop, blank: Blank): readonly Station[] {
   return [
-    ...(shop.brake === null ? [] : [brakeStation(work, shop.brake, blank)]),
-    ...(shop.press === null ? [] : pressStations(work, shop, shop.press, blank)),
+    ...(shop.brake === null ? [] : [brakeStation(work, lines, shop.brake, blank)]),
+    ...(shop.press === null ? [] : pressStations(work, lines, shop, shop.press, blank)),
     ...(shop.vise === null
       ? []
-      : [viseStation(work, shop.vise, blank.material), benchStation(work, shop.vise, blank.material)]),
-    ...(shop.handSeamer === null ? [] : [seamerStation(work, shop.handSeamer, blank.material)]),
+      : [
+          viseStation(work, lines, shop.vise, blank.material),
+          benchStation(work, lines, shop.vise, blank.material),
+        ]),
+    ...(shop.handSeamer === null ? [] : [seamerStation(work, lines, shop.handSeamer, blank.material)]),
     handStation(),
   ];
 }
 
 /** A press with every pair of its tools: which of them a bend is made with hangs on its radius and angle. */
-function pressStations(work: Work, shop: Shop, press: Press, blank: Blank): readonly Station[] {
+function pressStations(
+  work: Work,
+  lines: LineBook,
+  shop: Shop,
+  press: Press,
+  blank: Blank,
+): readonly Station[] {
   const pairs = press.punches.flatMap((punch) => press.dies.map((die) => ({ punch, die })));
-  return pairs.map((tooling) => pressStation(work, press, tooling, blank, shop.profile));
+  return pairs.map((tooling) => pressStation(work, lines, press, tooling, blank, shop.profile));
 }
 
 const to = (value: number, step: number) => Math.round(value / step) * step;

@@ -3,7 +3,7 @@ import { type Convex, meet } from '../../sweep/polygon.js';
 import { shifted, swept } from '../../sweep/shift.js';
 import { hasWayOut } from '../../sweep/way-out.js';
 import type { LeafTools } from '../../tools/leaf-tools.js';
-import type { Section } from './bench.js';
+import type { Section } from '../part/line-stands.js';
 import type { Way } from './station.js';
 import type { Interval } from './stretches.js';
 

@@ -1,10 +1,8 @@
 import { convexHull, type Point, type Pose, place3, type Vec3 } from '@tinwright/core';
-import { ancestors, type Stage } from '../part/fold-tree.js';
-import { bendsTo, type LineFrame, poseInMachine } from '../part/line.js';
-import { type Lump, lumpsOf, solidsOf } from '../part/lumps.js';
+import { ancestors } from '../part/fold-tree.js';
+import type { LumpAtLine, PartAtLine, Solid, Stand } from '../part/line-stands.js';
 import { keptBy, type Mask, maskOf, NONE, union, within } from '../part/mask.js';
 import type { Work } from '../part/operations.js';
-import { stageOf } from '../part/stage.js';
 import type { Interval } from './stretches.js';
 
 /** What a solid does to a stroke: stops it by running into a part of the machine, takes room from the tools, or neither. */
@@ -15,30 +13,9 @@ export interface Clause<Tool extends string = string> {
   readonly by?: Tool;
 }
 
-/** A convex solid as it is seen along the line, and where along it. mm */
-export interface Section {
-  readonly section: readonly Point[];
-  readonly y: Interval;
-}
-
-/** A convex solid in the machine. */
-export interface Solid extends Section {
-  readonly corners: readonly Vec3[];
-}
-
-/** A lump as it stands under a line in one state. mm */
-export interface Standing<Tool extends string = string> {
-  readonly lump: Lump;
-  readonly moves: boolean;
-  /** True while it lies in the plane of the sheet at the line. */
-  readonly flat: boolean;
+/** A lump as it stands under a line, and what it does there. */
+export interface Standing<Tool extends string = string> extends Stand {
   readonly clauses: readonly Clause<Tool>[];
-  readonly solids: readonly Solid[];
-  /** Extents in the machine: away from the line, along it, and up. */
-  readonly x: Interval;
-  readonly y: Interval;
-  readonly bottom: number;
-  readonly top: number;
 }
 
 /** Judges one convex solid of a lump. */
@@ -69,31 +46,14 @@ export interface Certain {
  */
 export function benchOf<Tool extends string>(
   work: Work,
-  frame: LineFrame,
+  line: PartAtLine,
   skip: readonly number[],
   judge: Judge<Tool>,
   matters: (standing: Standing<Tool>) => boolean,
 ): Bench<Tool> {
-  const standing = (lump: Lump, stage: (p: number) => Stage): Standing<Tool> | null => {
-    const pose = poseInMachine(work, frame, lump, stage);
-    const solids = solidsOf(work.tree, lump, stage(lump.panel)).map((s) =>
-      solidOf(s.map((p) => place3(pose, p))),
-    );
-    if (solids.length === 0) return null;
-    const moves = frame.moves[lump.panel] === true;
-    const flat = bendsTo(work, frame, lump).every((p) => stage(p) === 'flat');
-    const all = solids.flatMap((s) => s.corners);
-    const extent = (k: 0 | 1 | 2): Interval => [
-      Math.min(...all.map((p) => p[k])),
-      Math.max(...all.map((p) => p[k])),
-    ];
-    const clauses = solids.map((s) => judge(s, moves, flat));
-    const [bottom, top] = extent(2);
-    return { lump, moves, flat, clauses, solids, x: extent(0), y: extent(1), bottom, top };
-  };
-  const lumps = lumpsOf(work.tree)
-    .filter((l) => !skip.includes(l.panel))
-    .map((lump) => watched(work, bendsTo(work, frame, lump), (stage) => standing(lump, stage), matters))
+  const lumps = line.lumps
+    .filter((l) => !skip.includes(l.lump.panel))
+    .map((l) => watched(work, l, judge, matters))
     .filter((l) => l !== null);
   const sure = lumps.filter((l) => l.ever);
   return {
@@ -115,15 +75,6 @@ export function benchOf<Tool extends string>(
 export const sectionOf = (corners: readonly Vec3[], pose: Pose): readonly Point[] =>
   convexHull(corners.map((p) => place3(pose, p)).map(([x, , z]): Point => [x, z]));
 
-function solidOf(corners: readonly Vec3[]): Solid {
-  const ys = corners.map((p) => p[1]);
-  return {
-    corners,
-    section: convexHull(corners.map(([x, , z]): Point => [x, z])),
-    y: [Math.min(...ys), Math.max(...ys)],
-  };
-}
-
 interface Watched<Tool extends string> {
   readonly steps: Mask;
   readonly at: (done: Mask) => Standing<Tool> | null;
@@ -139,15 +90,18 @@ const FEW_TRIED = 2;
 /** Null for what never matters. */
 function watched<Tool extends string>(
   work: Work,
-  bends: readonly number[],
-  standing: (stage: (p: number) => Stage) => Standing<Tool> | null,
+  { bends, steps, at: stand }: LumpAtLine,
+  judge: Judge<Tool>,
   matters: (standing: Standing<Tool>) => boolean,
 ): Watched<Tool> | null {
-  const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
-  const at = keptBy(steps, (own) => standing(stageOf(work, own)));
   const deep = work.tree.panels.some((_, i) => ancestors(work.tree, i).length > CHAIN);
-  if (bends.length > (deep ? FEW_TRIED : MOST_TRIED))
-    return { steps, at, certain: () => NOTHING, ever: false };
+  const untried = bends.length > (deep ? FEW_TRIED : MOST_TRIED);
+  const judged = (own: Mask): Standing<Tool> | null => {
+    const s = stand(own);
+    return s === null ? null : { ...s, clauses: s.solids.map((solid) => judge(solid, s.moves, s.flat)) };
+  };
+  const at = keptBy(steps, judged, bends.length > MOST_TRIED ? 1 : undefined);
+  if (untried) return { steps, at, certain: () => NOTHING, ever: false };
   const used = (s: Standing<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
   const all = states(work, bends);

@@ -5,7 +5,8 @@ import { leastFlange, leastHold } from '../../tools/leaf-setting.js';
 import { type LeafTools, leafTools } from '../../tools/leaf-tools.js';
 import { subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
-import { type Held, lineFrame, lineLength } from '../part/line.js';
+import { type Held, lineLength } from '../part/line.js';
+import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { Operation, Work } from '../part/operations.js';
 import { type AccessBook, accessBook } from './access.js';
@@ -19,10 +20,12 @@ import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 
 /** A leaf brake at work on a part: what every mounting of every operation runs into, kept once computed. */
-export function brakeStation(work: Work, brake: Brake, blank: Blank): Station {
+export function brakeStation(work: Work, lineAt: LineBook, brake: Brake, blank: Blank): Station {
   const access = accessBooks(brake, work.tree.thickness);
   const lines = work.operations.flatMap((operation) =>
-    (['parent', 'child'] as const).map((held) => leafLine(work, brake, blank, operation, held, access)),
+    (['parent', 'child'] as const).map((held) =>
+      leafLine({ work, brake, blank, operation, access, line: lineAt(operation, held) }),
+    ),
   );
   const lineOf = ({ index }: Operation, held: Held) =>
     lines[2 * index + (held === 'parent' ? 0 : 1)] as LeafLine;
@@ -54,17 +57,20 @@ function accessBooks(brake: Brake, thickness: number): (setBack: number) => Acce
   };
 }
 
-function leafLine(
-  work: Work,
-  brake: Brake,
-  blank: Blank,
-  operation: Operation,
-  held: Held,
-  access: (setBack: number) => AccessBook,
-): LeafLine {
+interface LeafLineInput {
+  readonly work: Work;
+  readonly brake: Brake;
+  readonly blank: Blank;
+  readonly operation: Operation;
+  readonly line: PartAtLine;
+  readonly access: (setBack: number) => AccessBook;
+}
+
+function leafLine({ work, brake, blank, operation, line, access }: LeafLineInput): LeafLine {
   const { tree } = work;
   const { thickness } = tree;
-  const frame = lineFrame(work, operation, held);
+  const { frame } = line;
+  const { held } = frame;
   const child = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
   const leaf = leafWork(tree, operation, brake, blank.springback);
   const bent = { thickness, insideRadius: leaf.insideRadius, length: lineLength(frame) };
@@ -95,7 +101,9 @@ function leafLine(
     return { limits, mount: () => mounting, prospect: () => null };
   }
   const bench = lazy(() =>
-    operation.action === 'close' ? closingBench(work, setup, blank) : bendingBench(work, setup, blank),
+    operation.action === 'close'
+      ? closingBench(work, line, setup, blank)
+      : bendingBench(work, line, setup, blank),
   );
   const seen = lazy(() => union(bench().seen, operation.mask));
   return {
@@ -108,14 +116,14 @@ function leafLine(
 const toolsFor = ({ brake, thickness, leaf }: LeafLineSetup, margin: number): LeafTools =>
   leafTools(brake, thickness, leaf.setBack, margin);
 
-function bendingBench(work: Work, setup: LeafLineSetup, { margin }: Blank) {
-  const { brake, frame, leaf } = setup;
+function bendingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { margin }: Blank) {
+  const { brake, leaf } = setup;
   const tools = toolsFor(setup, margin);
   const high = isHigh(brake);
   const turns = { set: radians(leaf.set), free: radians(leaf.free) };
   return benchOf<LeafTool>(
     work,
-    frame,
+    line,
     [],
     (solid, moves, flat) => leafClause(solid, moves, flat, tools, turns, margin),
     (s) => (s.lump.kind === 'panel' ? s.flat || s.moves || high(s) : high(s)),
@@ -128,15 +136,15 @@ const isHigh =
   ({ top, bottom }: Standing) =>
     top > opening || bottom < 0;
 
-function closingBench(work: Work, setup: LeafLineSetup, { margin }: Blank) {
-  const { brake, frame, operation, leaf } = setup;
+function closingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { margin }: Blank) {
+  const { brake, operation, leaf } = setup;
   const high = isHigh(brake);
   const tools = toolsFor(setup, margin);
   // the folded hem under the jaw with its whole width, the sheet running out behind
   const shift = -leaf.setBack;
   return benchOf<LeafTool>(
     work,
-    frame,
+    line,
     // the hem that is closed is meant to be under the jaw
     operation.panels.flatMap((p) => subtree(work.tree, p)),
     (solid, _, flat) => closeClause(solid, shift, flat, tools, margin),

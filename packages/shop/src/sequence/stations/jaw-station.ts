@@ -5,10 +5,11 @@ import { contactAngle } from '../../sweep/contact.js';
 import { meet } from '../../sweep/polygon.js';
 import { benchTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
 import { lazy } from '../part/lazy.js';
-import { type Held, type LineFrame, lineFrame, lineLength } from '../part/line.js';
+import { type Held, type LineFrame, lineLength } from '../part/line.js';
+import type { LineBook, PartAtLine, Solid } from '../part/line-stands.js';
 import { keptBy, type Mask } from '../part/mask.js';
 import type { Operation, Work } from '../part/operations.js';
-import { benchOf, type Clause, type Solid, type Standing } from './bench.js';
+import { benchOf, type Clause, type Standing } from './bench.js';
 import { OPEN } from './prospect.js';
 import type { Mounting, Obstacle, Station } from './station.js';
 import type { Interval } from './stretches.js';
@@ -22,25 +23,33 @@ interface Gripper {
 }
 
 /** Bends made by hand over the bars of a vise, a mallet bending the free side or the free side swinging. */
-export const viseStation = (work: Work, vise: Vise, material: Material): Station =>
+export const viseStation = (work: Work, lineAt: LineBook, vise: Vise, material: Material): Station =>
   jawStation(
     work,
+    lineAt,
     { name: 'vise', id: 'vise', tools: viseTools(vise, work.tree.thickness), capacity: vise.capacity },
     material,
   );
 
 /** Bends made by hand at the edge of the bench, under a bar of the vise. */
-export const benchStation = (work: Work, vise: Vise, material: Material): Station =>
+export const benchStation = (work: Work, lineAt: LineBook, vise: Vise, material: Material): Station =>
   jawStation(
     work,
+    lineAt,
     { name: 'hand', id: 'bench', tools: benchTools(vise, work.tree.thickness), capacity: vise.capacity },
     material,
   );
 
 /** Short flanges bent with a hand seamer, which grips them whole. */
-export const seamerStation = (work: Work, seamer: HandSeamer, material: Material): Station =>
+export const seamerStation = (
+  work: Work,
+  lineAt: LineBook,
+  seamer: HandSeamer,
+  material: Material,
+): Station =>
   jawStation(
     work,
+    lineAt,
     {
       name: 'hand',
       id: 'seamer',
@@ -51,9 +60,11 @@ export const seamerStation = (work: Work, seamer: HandSeamer, material: Material
   );
 
 /** Every side of every line in a pair of jaws: what stands beside the held sheet, and what the free side swings into. */
-function jawStation(work: Work, gripper: Gripper, material: Material): Station {
+function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Material): Station {
   const lines = work.operations.flatMap((operation) =>
-    (['parent', 'child'] as const).map((held) => jawLine(work, gripper, material, operation, held)),
+    (['parent', 'child'] as const).map((held) =>
+      jawLine(work, gripper, material, operation, lineAt(operation, held)),
+    ),
   );
   const lineOf = ({ index }: Operation, held: Held) =>
     lines[2 * index + (held === 'parent' ? 0 : 1)] as JawLine;
@@ -83,9 +94,10 @@ function jawLine(
   gripper: Gripper,
   material: Material,
   operation: Operation,
-  held: Held,
+  line: PartAtLine,
 ): JawLine {
-  const frame = lineFrame(work, operation, held);
+  const { frame } = line;
+  const { held } = frame;
   const mounting = (obstacle: Obstacle | null): Mounting => ({
     operation,
     held,
@@ -101,7 +113,7 @@ function jawLine(
   const bench = lazy(() =>
     benchOf<'jaws'>(
       work,
-      frame,
+      line,
       [],
       (solid, moves, flat) => jawClause(solid, moves, flat, gripper.tools, turn),
       (s) => !s.flat,

@@ -2,7 +2,8 @@ import { contactAngle } from '../../sweep/contact.js';
 import { meet } from '../../sweep/polygon.js';
 import { shifted } from '../../sweep/shift.js';
 import { EDGE, type LeafTools } from '../../tools/leaf-tools.js';
-import type { Clause, Section } from './bench.js';
+import type { Section } from '../part/line-stands.js';
+import type { Clause } from './bench.js';
 import type { Interval } from './stretches.js';
 
 /** Parts of a leaf brake that stop a stroke. */

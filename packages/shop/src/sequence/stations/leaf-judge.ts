@@ -1,6 +1,7 @@
 import { convexHull, radians } from '@tinwright/core';
 import { turned } from '../../sweep/polygon.js';
-import type { Section, Standing } from './bench.js';
+import type { Section } from '../part/line-stands.js';
+import type { Standing } from './bench.js';
 import type { LeafTool } from './leaf-clause.js';
 import { type LeafLineSetup, legOf } from './leaf-setup.js';
 import type { Mounting, Obstacle, Stretch } from './station.js';

@@ -7,7 +7,8 @@ import { diesFor, mostAngle } from '../../tools/press-setting.js';
 import { type PressTools, pressTools } from '../../tools/press-tools.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
-import { type Held, type LineFrame, lineFrame, lineLength } from '../part/line.js';
+import { type Held, type LineFrame, lineLength } from '../part/line.js';
+import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { Operation, Work } from '../part/operations.js';
 import { benchOf, type Clause, type Standing } from './bench.js';
@@ -23,6 +24,7 @@ const FLUSH = 0.05; // mm over the sheet that still count as on it
 /** A press brake with one punch and one die at work on a part. */
 export function pressStation(
   work: Work,
+  lineAt: LineBook,
   press: Press,
   tooling: { readonly punch: Punch; readonly die: Die },
   blank: Blank,
@@ -30,7 +32,7 @@ export function pressStation(
 ): Station {
   const lines = work.operations.flatMap((operation) =>
     (['parent', 'child'] as const).map((held) =>
-      pressLine({ work, press, ...tooling, ...blank, profile, operation, held }),
+      pressLine({ work, press, ...tooling, ...blank, profile, operation, line: lineAt(operation, held) }),
     ),
   );
   const lineOf = ({ index }: Operation, held: Held) =>
@@ -62,15 +64,15 @@ interface Given {
   readonly springback: Blank['springback'];
   readonly profile: Profile;
   readonly operation: Operation;
-  readonly held: Held;
+  readonly line: PartAtLine;
 }
 
 type PressTool = 'ram' | 'die' | 'punch';
 
 function pressLine(given: Given): PressLine {
-  const { work, press, punch, die, operation, held, margin } = given;
+  const { work, press, punch, die, operation, line, margin } = given;
+  const { frame } = line;
   const { tree } = work;
-  const frame = lineFrame(work, operation, held);
   const tools = pressTools(press, punch, die, tree.thickness, margin);
   const closing = operation.action === 'close';
   const half = radians(setFor(given) / 2);
@@ -78,7 +80,7 @@ function pressLine(given: Given): PressLine {
   const bench = lazy(() =>
     benchOf<PressTool>(
       work,
-      frame,
+      line,
       closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
       ({ section, y }, moves, flat) =>
         closing
@@ -97,7 +99,7 @@ function pressLine(given: Given): PressLine {
   const limits = limitsOf(given, frame);
   const refuse = (obstacle: Obstacle | null): Mounting => ({
     operation,
-    held,
+    held: frame.held,
     obstacle,
     stretches: [],
     putIn: null,

@@ -1,0 +1,121 @@
+import { convexHull, type Point, place3, type Vec3 } from '@tinwright/core';
+import { ring, type Sector, sectorOf } from '../../sweep/contact.js';
+import { lazy } from './lazy.js';
+import { type Held, type LineFrame, lineFrame } from './line.js';
+import { linePoses } from './line-poses.js';
+import { homeOf, type Lump, lumpsOf, solidsOf } from './lumps.js';
+import { keptBy, type Mask, maskOf } from './mask.js';
+import type { Operation, Work } from './operations.js';
+import { stageOf } from './stage.js';
+
+/** A stretch along an axis of the machine. mm */
+export type Extent = readonly [from: number, to: number];
+
+/** A convex solid as it is seen along the line, and where along it. mm */
+export interface Section {
+  readonly section: readonly Point[];
+  readonly y: Extent;
+}
+
+/** A convex solid in the machine, with its least and greatest distance from the line, and where it lies round it. */
+export interface Solid extends Section {
+  readonly corners: readonly Vec3[];
+  readonly reach: Extent;
+  readonly sector: Sector;
+}
+
+/** A lump as it stands under a line in one state. mm */
+export interface Stand {
+  readonly lump: Lump;
+  readonly moves: boolean;
+  /** True while it lies in the plane of the sheet at the line. */
+  readonly flat: boolean;
+  readonly solids: readonly Solid[];
+  /** Extents in the machine: away from the line, along it, and up. */
+  readonly x: Extent;
+  readonly y: Extent;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+/** A lump of a part under a line, whatever is done. */
+export interface LumpAtLine {
+  readonly lump: Lump;
+  readonly moves: boolean;
+  /** Panels whose bends decide where it stands, and their steps. */
+  readonly bends: readonly number[];
+  readonly steps: Mask;
+  /** How it stands in a state; null for a bend not yet made. */
+  readonly at: (done: Mask) => Stand | null;
+}
+
+/** A part under a line: what every machine and the part itself are held against. */
+export interface PartAtLine {
+  readonly frame: LineFrame;
+  readonly lumps: readonly LumpAtLine[];
+}
+
+/** Lines of a part with either side held, each computed when it is first asked for. */
+export type LineBook = (operation: Operation, held: Held) => PartAtLine;
+
+/** Every line of a part, once for all machines. */
+export function lineBook(work: Work): LineBook {
+  const lines = work.operations.map((o) => ({
+    parent: lazy(() => partAtLine(work, o, 'parent')),
+    child: lazy(() => partAtLine(work, o, 'child')),
+  }));
+  return ({ index }, held) => (lines[index] as (typeof lines)[number])[held]();
+}
+
+const MOST_KEPT = 7; // bends on the way to a lump whose every state is kept; of others the last one is
+
+function partAtLine(work: Work, operation: Operation, held: Held): PartAtLine {
+  const { tree } = work;
+  const frame = lineFrame(work, operation, held);
+  const poses = linePoses(work, frame);
+  const lumps = lumpsOf(tree).map((lump): LumpAtLine => {
+    const home = homeOf(tree, lump);
+    const way = poses.bends(home);
+    const bends = lump.kind === 'bend' && !way.includes(lump.panel) ? [...way, lump.panel] : way;
+    const moves = frame.moves[lump.panel] === true;
+    const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
+    const standing = (done: Mask): Stand | null => {
+      const stage = stageOf(work, done);
+      const solids = solidsOf(tree, lump, stage(lump.panel));
+      if (solids.length === 0) return null;
+      const pose = poses.at(home, done);
+      const flat = bends.every((p) => stage(p) === 'flat');
+      return standOf(
+        { lump, moves, flat },
+        solids.map((s) => s.map((p) => place3(pose, p))),
+      );
+    };
+    return {
+      lump,
+      moves,
+      bends,
+      steps,
+      at: keptBy(steps, standing, bends.length > MOST_KEPT ? 1 : Infinity),
+    };
+  });
+  return { frame, lumps };
+}
+
+function standOf(of: Pick<Stand, 'lump' | 'moves' | 'flat'>, shapes: readonly (readonly Vec3[])[]): Stand {
+  const solids = shapes.map((corners): Solid => {
+    const section = convexHull(corners.map(([x, , z]): Point => [x, z]));
+    return { corners, section, y: extent(corners, 1), reach: ring(section), sector: sectorOf(section) };
+  });
+  const all = shapes.length === 1 ? (shapes[0] as readonly Vec3[]) : shapes.flat();
+  const [bottom, top] = extent(all, 2);
+  return { ...of, solids, x: extent(all, 0), y: extent(all, 1), bottom, top };
+}
+
+function extent(points: readonly Vec3[], axis: 0 | 1 | 2): Extent {
+  let [least, most] = [Infinity, -Infinity];
+  for (const p of points) {
+    least = Math.min(least, p[axis]);
+    most = Math.max(most, p[axis]);
+  }
+  return [least, most];
+}
