@@ -12,6 +12,7 @@ export interface NestOptions {
   readonly ties: string;
   readonly tieWidth?: string;
   readonly order: 'nearest' | 'spread';
+  readonly offcuts: 'first' | 'at-cost';
   readonly lanes: string;
   readonly seed: string;
   readonly moves: string;
@@ -45,6 +46,12 @@ export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
     choices: ['nearest', 'spread'],
     default: 'nearest',
     describe: 'which part is cut next: the nearest, or one far from the last, to spread the heat',
+  },
+  offcuts: {
+    type: 'string',
+    choices: ['first', 'at-cost'],
+    default: 'first',
+    describe: 'offcuts before sheets, or only where they are cheaper',
   },
   lanes: { type: 'string', default: '2', describe: 'searches side by side; the best counts' },
   seed: { type: 'string', default: '1', describe: 'another number searches in another order' },

@@ -19,8 +19,17 @@ export async function openJob(
   const asked = await shopAsked(host, shopFile, json);
   if ('exit' in asked) return asked;
   const { shop } = asked;
-  const opened = await withText(host, file, 'job', json, (data) =>
-    planJob(readJob(data, families, { strips: shop?.strips ?? [] })),
-  );
+  const opened = await withText(host, file, 'job', json, async (data) => {
+    const plan = planJob(readJob(data, families, { strips: shop?.strips ?? [] }));
+    await refuseStock(plan);
+    return plan;
+  });
   return 'exit' in opened ? opened : { plan: opened.answer, shop };
+}
+
+/** Sheets and offcuts of a job that cannot be. @throws JobError with their places in the job */
+async function refuseStock({ job: { rack, units } }: JobPlan): Promise<void> {
+  if (rack === null) return;
+  const { rackOf } = await import('@tinwright/cutting');
+  rackOf(rack, units, ['stock']);
 }

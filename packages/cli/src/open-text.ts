@@ -16,13 +16,13 @@ export async function withText<T>(
   file: string,
   kind: TextKind,
   json: boolean,
-  compute: (data: unknown, bytes: Uint8Array) => T,
+  compute: (data: unknown, bytes: Uint8Array) => T | Promise<T>,
 ): Promise<Opened<T>> {
   let text: ReadText | null = null;
   try {
     const bytes = await bytesOf(host, file, kind);
     text = readText(bytes, kind);
-    return { answer: compute(text.data, bytes) };
+    return { answer: await compute(text.data, bytes) };
   } catch (error) {
     if (!(error instanceof JobError) && !(error instanceof TextError)) throw error;
     printProblems(host, placedProblems(error, file, text), json);

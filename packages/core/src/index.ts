@@ -252,6 +252,17 @@ export {
   type SizeRange,
   strictGroup,
 } from './schema/kit.js';
+export {
+  type Grain,
+  type MetalRow,
+  type OffcutRow,
+  type Price,
+  type RackRows,
+  rackShape,
+  type SheetRow,
+  sheetRowsSchema,
+  type Trim,
+} from './schema/rack-rows.js';
 export { problemsOf } from './schema/problems.js';
 export {
   declaredAt,

@@ -24,6 +24,7 @@ export type {
   PressTool,
   Profile,
   Punch,
+  Rates,
   Riveter,
   Shear,
   Shop,

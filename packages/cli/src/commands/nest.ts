@@ -9,7 +9,7 @@ import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';
 import { NEST_OPTIONS, type NestNumbers, type NestOptions, nestNumbers } from '../nest-options.js';
 import { nestOn } from '../nest-search.js';
-import { openRack } from '../open-rack.js';
+import { stockKnown } from '../open-rack.js';
 import { type JobBlanks, openBlanks } from '../shear-blanks.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../table-options.js';
 import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, SHOP_OPTION } from './command.js';
@@ -28,7 +28,7 @@ export const nest: AnyCommand = command<Options>({
   argument: { name: 'job', describe: 'job file, - for standard input', needed: true, several: true },
   summary: 'lay true shapes on sheets and offcuts, ready to cut',
   options: {
-    rack: { type: 'string', describe: 'file of sheets and offcuts' },
+    rack: { type: 'string', describe: 'file of sheets and offcuts; those of the job or the shop without' },
     shop: SHOP_OPTION,
     out: { type: 'string', default: 'nest', describe: 'folder to write, replaced as a whole' },
     ...NEST_OPTIONS,
@@ -47,10 +47,11 @@ export const nest: AnyCommand = command<Options>({
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   const { json } = options;
   const no = (message: string) => refuse(host, json, 'usage', 'nest', message);
-  if (options.rack === undefined) return no('--rack FILE is missing: the sheets and offcuts to nest on');
   const jobs = await openBlanks(host, options.job, json, families, options.shop);
   if ('exit' in jobs) return jobs.exit;
-  const opened = await openRack(host, options.rack, json);
+  const { rack: file } = options;
+  const opened = await stockKnown(host, { ...jobs, ...(file !== undefined && { rack: file }), json });
+  if (opened === null) return no('--rack FILE is missing: neither job nor shop say what sheets there are');
   if ('exit' in opened) return opened.exit;
   const units = jobs.plans[0]?.job.units ?? 'mm';
   const numbers = nestNumbers(options, units);
@@ -58,10 +59,10 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const asked = await tableStyle(host, options, jobs.shop?.table?.smallestHole ?? 0, json);
   if ('exit' in asked) return asked.exit;
   const { parts, flats } = await shapesOf(jobs, asked.style.leastHole);
-  const kerf = numbers.kerf ?? opened.rack.kerf;
+  const kerf = numbers.kerf ?? (opened.rack.kerf || (jobs.shop?.table?.kerf ?? 0));
   const ask: NestAsk = {
     parts,
-    rack: { ...opened.rack, kerf },
+    rack: { ...opened.rack, kerf, offcuts: options.offcuts },
     spacing: Math.max(numbers.spacing, kerf),
     edge: numbers.edge ?? kerf,
     turns: numbers.turns,

@@ -1,12 +1,13 @@
 import { join } from 'node:path';
-import { type AnyFamily, JobError, plainNumber, problemText } from '@tinwright/core';
-import type { Progress, Rack, ShearEffort, ShearLimits, ShearPlan } from '@tinwright/cutting';
+import { type AnyFamily, type Finding, JobError, plainNumber, problemText } from '@tinwright/core';
+import type { Blank, Progress, Rack, ShearEffort, ShearPlan, Short } from '@tinwright/cutting';
 import type { DimsName, Language } from '@tinwright/words';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, WriteError, writing } from '../failure.js';
+import { findingEntries, findingLines } from '../findings.js';
 import { cutRackText } from '../offcut-text.js';
-import { type OpenRack, openRack, rackOf } from '../open-rack.js';
-import { openShop } from '../open-shop.js';
+import { type OpenRack, shopRack, stockKnown } from '../open-rack.js';
+import { shearReach } from '../shear-reach.js';
 import { type JobBlanks, openBlanks } from '../shear-blanks.js';
 import { sizeText } from '../size-text.js';
 import { spareFile } from '../spare-file.js';
@@ -21,6 +22,7 @@ interface Options {
   readonly seed: string;
   readonly steps?: string;
   readonly seconds?: string;
+  readonly offcuts: 'first' | 'at-cost';
   readonly 'keep-offcuts': boolean;
   readonly paper?: string;
   readonly dims?: DimsName;
@@ -37,12 +39,18 @@ export const shear: AnyCommand = command<Options>({
   argument: { name: 'job', describe: 'job file, - for standard input', needed: true, several: true },
   summary: 'plan the cuts from sheets and offcuts to blanks, of one job or several',
   options: {
-    rack: { type: 'string', describe: 'file of sheets and offcuts; the sheets of the shop without' },
+    rack: { type: 'string', describe: 'file of sheets and offcuts; those of the job or the shop without' },
     shop: SHOP_OPTION,
     out: { type: 'string', default: 'shear', describe: 'folder to write, replaced as a whole' },
     seed: { type: 'string', default: '1', describe: 'another number searches in another order' },
     steps: { type: 'string', describe: 'steps of the search at most; a second takes about 150,000' },
     seconds: { type: 'string', describe: 'time for the search at most; plans then differ by machine' },
+    offcuts: {
+      type: 'string',
+      choices: ['first', 'at-cost'],
+      default: 'first',
+      describe: 'offcuts before sheets, or only where they are cheaper',
+    },
     'keep-offcuts': {
       type: 'boolean',
       default: false,
@@ -70,10 +78,10 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if ('exit' in jobs) return jobs.exit;
   const opened = await stockFor(jobs, options, host);
   if ('exit' in opened) return opened.exit;
-  const limits = limitsOf(jobs);
+  const { limits, reach } = await shearReach(jobs.shop);
   const { planShear, stockProblems, verifyShearPlan } = await import('@tinwright/cutting');
   const units = jobs.plans[0]?.job.units ?? 'mm';
-  const problems = stockProblems(jobs.blanks, opened.rack, limits.length, units);
+  const problems = stockProblems(jobs.blanks, opened.rack, reach, units);
   if (problems.length > 0) return refused(host, json, new JobError(problems));
   const plans = planShear(jobs.blanks, opened.rack, limits, effort);
   const flaws = plans.flatMap((plan) => {
@@ -84,8 +92,9 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (flaw !== undefined) throw new Error(`a shear plan with ${flaw.code}: ${flaw.what}`);
   const failed = await writing(host, json, () => write(options, jobs, opened, plans));
   if (failed !== EXIT.done) return failed;
-  tell(host, options, { ...jobs, rack: opened.rack }, plans);
-  return plans.some((p) => p.missing.length > 0) ? EXIT.findings : EXIT.done;
+  const findings = await leftOut(plans, jobs, opened.rack);
+  tell(host, options, jobs, plans, findings);
+  return findings.length > 0 ? EXIT.findings : EXIT.done;
 }
 
 /** Steps and seed as they were given, or a sentence about what cannot be. */
@@ -119,23 +128,21 @@ function within(seconds: number): (at: Progress) => boolean {
   return ({ stage }) => (Date.now() - start) / 1000 >= seconds * SHARES[stage];
 }
 
+/** Where nobody says what stock there is, sheets of the usual sizes, as many as needed. */
 async function stockFor(
-  { blanks, shop }: JobBlanks,
-  { rack, json }: Options,
+  jobs: JobBlanks,
+  { rack, json, offcuts }: Options,
   host: Host,
 ): Promise<OpenRack | { readonly exit: ExitCode }> {
-  if (rack !== undefined) return openRack(host, rack, json);
-  const { sameMetal } = await import('@tinwright/cutting');
-  const metals = blanks.filter((b, i) => blanks.findIndex((a) => sameMetal(a, b)) === i);
-  if (shop !== null) return rackOf(shop, metals);
-  const opened = await openShop(host, undefined, json);
-  return 'exit' in opened ? opened : rackOf(opened.shop, metals);
+  const known = await stockKnown(host, { ...jobs, ...(rack !== undefined && { rack }), json });
+  if (known !== null && 'exit' in known) return known;
+  const { rack: found, bytes } = known ?? { rack: await usualRack(jobs), bytes: null };
+  return { rack: { ...found, offcuts }, bytes };
 }
 
-function limitsOf({ shop }: JobBlanks): ShearLimits {
-  const far = Number.POSITIVE_INFINITY;
-  const machine = shop?.shear ?? null;
-  return { length: machine?.length ?? far, stop: machine?.rearStop ?? far };
+async function usualRack({ blanks }: JobBlanks): Promise<Rack> {
+  const { DEFAULT_SHOP } = await import('@tinwright/shop');
+  return shopRack(DEFAULT_SHOP, blanks);
 }
 
 function refused(host: Host, json: boolean, { problems }: JobError): ExitCode {
@@ -177,9 +184,10 @@ async function write(
 
 function tell(
   host: Host,
-  { out, json }: Options,
-  { rack, ...jobs }: JobBlanks & Pick<OpenRack, 'rack'>,
+  { out, json, lang }: Options,
+  jobs: JobBlanks,
   plans: readonly ShearPlan[],
+  findings: readonly Finding[],
 ): void {
   const units = jobs.plans[0]?.job.units ?? 'mm';
   const sheets = plans.flatMap((p) => p.sheets);
@@ -190,7 +198,6 @@ function tell(
   const kept = sheets.reduce((sum, s) => sum + area(s.offcuts), 0);
   const sum = (of: (p: ShearPlan) => number) => plans.reduce((t, p) => t + of(p), 0);
   const share = (a: number) => (whole === 0 ? 0 : Number((a / whole).toFixed(4)));
-  const missing = missingIn(plans, jobs, rack);
   const answer = {
     sheets: sheets.length,
     used: share(used),
@@ -200,7 +207,8 @@ function tell(
     settings: sum((p) => p.settings),
     cost: sum((p) => p.cost),
     bound: sum((p) => p.bound),
-    missing,
+    missing: findings.map((f) => ({ part: f.part, ...shortOf(f) })),
+    findings: findingEntries(findings, units, lang),
   };
   if (json) {
     host.out(`${JSON.stringify({ out, ...answer }, null, 2)}\n`);
@@ -216,28 +224,32 @@ function tell(
       ? 'no offcut'
       : `offcut ${sizeText(largest.w, units)} x ${sizeText(largest.h, units)} ${units}`,
   ]);
-  host.out(table(rows));
+  if (rows.length > 0) host.out(table(rows));
   host.out(
     `${many(answer.cuts, 'cut')} with ${many(answer.settings, 'setting')} of the stop. Open ${join(out, 'shear.pdf')}.\n`,
   );
-  for (const { part, count, kg, sheets: more, of } of missing)
-    host.out(
-      `No sheet was left for ${count} x ${part}: ${plainNumber(kg, 3)} kg, at least ${plainNumber(more, 2)} of ${of}.\n`,
-    );
+  for (const line of findingLines(host, findings, units, lang)) host.out(`${line}\n`);
 }
 
-/** What is missing, in pieces, kg of parts, and sheets of the largest kind by area alone. */
-function missingIn(plans: readonly ShearPlan[], { blanks, parts }: JobBlanks, rack: Rack) {
+/** What is missing, for programs: pieces, kg of parts, sheets of the nearest kind by area alone. */
+function shortOf({ values }: Finding) {
+  const { count, kg, sheets, of } = values as Short;
+  return { count, kg, sheets, of: of?.name ?? '' };
+}
+
+/** What no sheet was left for. */
+async function leftOut(
+  plans: readonly ShearPlan[],
+  { blanks, parts }: JobBlanks,
+  rack: Rack,
+): Promise<readonly Finding[]> {
+  const { leftOutFinding } = await import('@tinwright/cutting');
   return plans.flatMap((plan) =>
     plan.missing.map(({ part, count }) => {
-      const blank = blanks.find((b) => b.part === part);
+      const blank = blanks.find((b) => b.part === part) as Blank;
       const mass = parts.find((p) => p.part === part)?.mass ?? 0;
-      const [largest] = rack.sheets
-        .filter((s) => s.material === plan.material && s.thickness === plan.thickness)
-        .toSorted((a, b) => b.x * b.y - a.x * a.y);
-      const area = count * (blank?.x ?? 0) * (blank?.y ?? 0);
-      const sheets = largest === undefined ? 0 : area / (largest.x * largest.y);
-      return { part, count, kg: count * mass, sheets, of: largest?.name ?? '' };
+      const left = { ...blank, count, mass, area: blank.x * blank.y, why: 'stock-short' as const };
+      return leftOutFinding(left, rack.sheets);
     }),
   );
 }

@@ -16,6 +16,40 @@ export type StockInput = { readonly material: string } & (
     }
 );
 
+/** What rows of stock share; metal and thickness are those of the job where they are left out. */
+interface MetalInput {
+  readonly name?: string;
+  readonly material?: string;
+  readonly thickness?: Size;
+  /** How the rolling lines run; nobody minds if left out. */
+  readonly grain?: 'x' | 'y';
+  /** Of one sheet, or of a measure of it. */
+  readonly price?:
+    | number
+    | { readonly per: 'sheet' | 'kg' | 'pound' | 'squareMetre' | 'squareFoot'; readonly amount: number };
+  readonly trim?: TrimInput;
+}
+
+type TrimInput = Size | { readonly [edge in 'west' | 'east' | 'south' | 'north']?: Size };
+
+/** What a job may say of the stock it is cut from. */
+export interface RackInput {
+  /** Full sheets, a size or more of it; as many as needed without a count. */
+  readonly sheets?: readonly (
+    | readonly [Size, Size]
+    | (MetalInput & { readonly size: readonly [Size, Size]; readonly count?: number })
+  )[];
+  /** What earlier jobs left: a size, or corners once round. */
+  readonly offcuts?: readonly (MetalInput &
+    (
+      | { readonly size: readonly [Size, Size]; readonly outline?: never }
+      | { readonly outline: readonly (readonly [Size, Size])[]; readonly size?: never }
+    ))[];
+  readonly trim?: TrimInput;
+  readonly kerf?: Size;
+  readonly leastOffcut?: readonly [Size, Size];
+}
+
 type Rules = (typeof RULE_KINDS)[number];
 type Constants<Shape> = keyof Shape extends never
   ? unknown
@@ -36,6 +70,8 @@ export interface PartHead {
   /** Pieces; 1 if left out. */
   readonly quantity?: number;
   readonly note?: string;
+  /** How the rolling lines shall run on its flat; nobody minds if left out. */
+  readonly grain?: 'x' | 'y' | 'any';
   /** Its own sheet instead of the job's. */
   readonly stock?: StockInput;
   /** Its own bend rule instead of the job's. */
@@ -82,8 +118,8 @@ export interface JobHead {
   readonly units: Unit;
   readonly name?: string;
   readonly note?: string;
-  /** The sheet of every part that names none of its own. */
-  readonly stock?: StockInput;
+  /** The sheet of every part that names none of its own, and what there is to cut from. */
+  readonly stock?: StockInput & RackInput;
   /** The bend rule of every part that names none of its own; k-factor, by the metal, if left out. */
   readonly bending?: BendingInput;
   /** Sizes measured on parts that are made, by `part.size`. */

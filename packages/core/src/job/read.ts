@@ -8,6 +8,7 @@ import { type BuiltInFamily, FAMILIES } from '../families/index.js';
 import type { Sheet } from '../fold/tree.js';
 import { paramKit } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
+import type { Grain, RackRows } from '../schema/rack-rows.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import type { JobSource } from './input.js';
@@ -23,7 +24,7 @@ import {
   PART_KEYS,
   type PartData,
 } from './schema.js';
-import { sheetOf } from './sheet.js';
+import { jobRack, sheetOf } from './sheet.js';
 import { followedParts, type KnownSize, resolved, sizesOf } from './sizes.js';
 
 /** A part to make: its family, parameters and sheet. Lengths mm. */
@@ -33,6 +34,8 @@ export interface JobPart {
   readonly params: unknown;
   readonly quantity: number;
   readonly note: string;
+  /** How the rolling lines shall run on its flat. */
+  readonly grain: Grain;
   readonly material: Material;
   readonly sheet: Sheet;
   /** Where it stands in the job, for problems found later. */
@@ -54,6 +57,8 @@ export interface Job {
   readonly note: string;
   readonly parts: readonly JobPart[];
   readonly joints: readonly JointSpec[];
+  /** Sheets and offcuts it shall be cut from, with metal and thickness; null where it names none. */
+  readonly rack: RackRows | null;
   /** The job as drawn, before anything was measured; null when nothing was. */
   readonly drawn: Job | null;
 }
@@ -123,7 +128,8 @@ function read(data: unknown, given: Given): Job {
   const { name, note, measured, joints } = head;
   const drawn =
     Object.keys(measured).length === 0 ? null : read({ ...(data as object), measured: {} }, given);
-  return { units: kit.unit, name, note, parts, joints: jointsOf(joints, kit), drawn };
+  const rack = head.stock === undefined ? null : jobRack(head.stock);
+  return { units: kit.unit, name, note, parts, joints: jointsOf(joints, kit), rack, drawn };
 }
 
 /** What parts are read with. */
@@ -214,9 +220,9 @@ function jobPart(part: PartData, job: JobData, i: number, { families, strips }: 
   const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
   const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, strips));
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
-  const { name, quantity, note } = part;
+  const { name, quantity, note, grain } = part;
   const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
-  const read = { name, family, params, quantity, note, material, sheet, path, bendingPath };
+  const read = { name, family, params, quantity, note, grain, material, sheet, path, bendingPath };
   return { ...read, asMade: params, measured: [], made: false };
 }
 

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { RULE_KINDS } from '../bending/kinds.js';
 import type { AnyFamily } from '../families/family.js';
 import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
+import { type Grain, type RackRows, rackShape } from '../schema/rack-rows.js';
 import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
 import { MATERIAL_NAMES } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
@@ -26,6 +27,9 @@ export interface StockData {
   readonly gauge?: number | { readonly system: GaugeSystemName; readonly number: number } | undefined;
 }
 
+/** What stands in `stock:` of a job: also what there is to cut it from. */
+export interface JobStockData extends StockData, RackRows {}
+
 /** What stands in `bending:`, as read; the rule's constants beside the rule. */
 export interface BendingData {
   readonly rule: string;
@@ -39,6 +43,7 @@ export interface PartData {
   readonly family: string;
   readonly quantity: number;
   readonly note: string;
+  readonly grain: Grain;
   readonly stock?: StockData | undefined;
   readonly bending?: BendingData | undefined;
   readonly [parameter: string]: unknown;
@@ -49,7 +54,7 @@ export interface JobData {
   readonly units: Unit;
   readonly name: string;
   readonly note: string;
-  readonly stock?: StockData | undefined;
+  readonly stock?: JobStockData | undefined;
   readonly bending?: BendingData | undefined;
   readonly parts: readonly PartData[];
   readonly joints: readonly JointData[];
@@ -57,7 +62,15 @@ export interface JobData {
 }
 
 /** Keys of a part that belong to the job, not to its family. */
-export const PART_KEYS: readonly string[] = ['name', 'family', 'quantity', 'note', 'stock', 'bending'];
+export const PART_KEYS: readonly string[] = [
+  'name',
+  'family',
+  'quantity',
+  'note',
+  'grain',
+  'stock',
+  'bending',
+];
 
 /** Schemas a job and its parts share, made once a job. */
 interface Shared {
@@ -67,12 +80,12 @@ interface Shared {
 
 const sharedOf = (kit: ParamKit): Shared => ({ stock: stockSchema(kit), bending: bendingSchema(kit) });
 
-const envelope = (kit: ParamKit, { stock, bending }: Shared, parts: Gives<unknown>) =>
+const envelope = (kit: ParamKit, { bending }: Shared, parts: Gives<unknown>) =>
   strictGroup({
     units: z.enum(['mm', 'in']),
     name: kit.or(lineSchema, ''),
     note: kit.or(lineSchema, ''),
-    stock: z.optional(stock),
+    stock: z.optional(strictGroup({ ...stockShape(kit), ...rackShape(kit, 'loose') })),
     bending: z.optional(bending),
     parts: kit.list(parts, 1, MOST_PARTS),
     joints: kit.or(kit.list(jointSchema(kit), 0, MOST_JOINTS) as Gives<unknown>, []),
@@ -117,6 +130,7 @@ function familySchema(kit: ParamKit, family: AnyFamily, { stock, bending }: Shar
     family: z.enum([family.name]),
     quantity: kit.instead(kit.count(1, MOST_PIECES), 1),
     note: kit.or(lineSchema, ''),
+    grain: kit.or(grainSchema, null),
     stock: z.optional(stock),
     bending: z.optional(bending),
     ...family.params(kit),
@@ -130,11 +144,21 @@ export function jobSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<
   return envelope(kit, shared, kit.byName('family', parts));
 }
 
+/** How the rolling lines shall run on a part's flat. */
+const grainSchema: Gives<Grain> = z.pipe(
+  z.enum(['x', 'y', 'any']),
+  z.transform((v): Grain => (v === 'any' ? null : v)),
+);
+
 /** Schema of `stock:`. */
 export function stockSchema(kit: ParamKit): Gives<unknown> {
+  return strictGroup(stockShape(kit));
+}
+
+function stockShape(kit: ParamKit) {
   const systems = GAUGE_SYSTEMS.map((s) => s.name);
   const number = wholeNumber();
-  return strictGroup({
+  return {
     material: kit.oneOf(MATERIAL_NAMES),
     thickness: z.optional(kit.size(THICKNESS)),
     gauge: z.optional(
@@ -144,7 +168,7 @@ export function stockSchema(kit: ParamKit): Gives<unknown> {
         'a gauge number such as 20, or { system, number },',
       ),
     ),
-  });
+  };
 }
 
 /** Schema of `bending:`: a rule by name with its constants. */

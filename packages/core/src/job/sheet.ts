@@ -1,11 +1,12 @@
 import { RULE_KINDS } from '../bending/kinds.js';
 import type { StripBend } from '../bending/test-strip.js';
-import { fail } from '../errors/problem.js';
+import { fail, within } from '../errors/problem.js';
 import type { Sheet } from '../fold/tree.js';
+import type { MetalRow, RackRows } from '../schema/rack-rows.js';
 import { GAUGE_SYSTEMS, gaugeMeanings, gaugeThickness } from '../stock/gauges.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
 import { withMethods } from '../units/with-methods.js';
-import type { BendingData, StockData } from './schema.js';
+import type { BendingData, JobStockData, StockData } from './schema.js';
 
 /** What a part is made from. */
 export interface SheetMetal {
@@ -26,6 +27,20 @@ export function sheetOf(stock: StockData, bending: BendingData, strips: readonly
   const { terms, ...said } = rule;
   const sheet = { thickness, insideRadius: bending.insideRadius ?? thickness };
   return { material, sheet: { ...sheet, rule: withMethods(said, { terms }) } };
+}
+
+/** Sheets and offcuts of a job, of its own metal where a row names none; null where it names no sheets or offcuts. */
+export function jobRack(stock: JobStockData): RackRows | null {
+  const { sheets, offcuts, trim, kerf, leastOffcut } = stock;
+  if (sheets.length === 0 && offcuts.length === 0) return null;
+  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
+  const thick = () => within(['stock'], () => thicknessOf(stock, material));
+  const ofJob = <R extends MetalRow>(row: R): R => ({
+    ...row,
+    material: row.material ?? stock.material,
+    thickness: row.thickness ?? thick(),
+  });
+  return { sheets: sheets.map(ofJob), offcuts: offcuts.map(ofJob), trim, kerf, leastOffcut };
 }
 
 /**

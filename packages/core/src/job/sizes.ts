@@ -39,7 +39,7 @@ export function splitName(text: unknown): readonly [part: string, size: string] 
   return dot < 1 || dot === text.length - 1 ? null : [text.slice(0, dot), text.slice(dot + 1)];
 }
 
-const WORDS: readonly unknown[] = ['name', 'family', 'quantity', 'note'];
+const WORDS: readonly unknown[] = ['name', 'family', 'quantity', 'note', 'grain'];
 
 /**
  * Put numbers where a part follows another: `{ of: body.insideWidth, less: 0.4 }` becomes a length. What of a part is

@@ -77,7 +77,7 @@ function kindOf(
     lacks,
     area: x * y - pockets.reduce((sum, p) => sum + ringArea(p), 0),
     count: sheet.count,
-    origin: sheet.origin,
+    origin: ask.rack.offcuts === 'at-cost' ? 'sheet' : sheet.origin,
     cost: sheet.price ?? sheet.x * sheet.y,
     turns: parts.map((p) => turnsOn(ask.turns, p, sheet)),
   };

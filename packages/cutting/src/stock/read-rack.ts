@@ -1,45 +1,25 @@
 import {
   JobError,
+  MATERIALS,
+  type MetalRow,
+  type OffcutRow,
   type Path,
   type Point,
+  type Price,
   type Problem,
   paramKit,
+  plainNumber,
   problemsOf,
   quoted,
+  type RackRows,
+  type SheetRow,
   sayIn,
+  type Trim,
   type Unit,
 } from '@tinwright/core';
 import { crossingEdges, extentOf, ringArea } from './polygon.js';
 import { rackSchema } from './rack-schema.js';
-import { type Grain, NO_TRIM, type Rack, type StockSheet, type Trim } from './sheet.js';
-
-interface MetalRow {
-  readonly name: string;
-  readonly material: string;
-  readonly thickness: number;
-  readonly grain: Grain;
-  readonly price: number | null;
-  readonly trim: Trim | null;
-}
-
-interface SheetRow extends MetalRow {
-  readonly size: readonly [number, number];
-  readonly count: number | null;
-}
-
-interface OffcutRow extends MetalRow {
-  readonly size: readonly [number, number] | null;
-  readonly outline: readonly Point[] | null;
-}
-
-interface RackData {
-  readonly units: Unit;
-  readonly kerf: number;
-  readonly trim: Trim | null;
-  readonly leastOffcut: readonly [number, number];
-  readonly sheets: readonly SheetRow[];
-  readonly offcuts: readonly OffcutRow[];
-}
+import { NO_TRIM, type Rack, type StockSheet } from './sheet.js';
 
 /**
  * Read a rack from plain data, as a YAML or JSON parser gives it: full sheets, offcuts, trim, kerf, the least offcut
@@ -50,25 +30,50 @@ export function readRack(data: unknown): Rack {
   const units: Unit = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
   const read = rackSchema(paramKit(units)).safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  const found = read.data as RackData;
-  const problems = [
-    ...twins(found),
-    ...found.offcuts.flatMap((o, i) => offcutProblems(o, ['offcuts', i], units)),
-    ...found.sheets.flatMap((s, i) => trimProblems(s.size, s.trim ?? found.trim, ['sheets', i], units)),
-  ];
-  if (problems.length > 0) throw new JobError(problems);
-  const sheets = [
-    ...found.offcuts.map((o): StockSheet => offcutOf(o)),
-    ...found.sheets.map((s): StockSheet => sheetOf(s, found.trim)),
-  ];
-  const [x, y] = found.leastOffcut;
-  return { sheets, kerf: found.kerf, leastOffcut: { x, y } };
+  return rackOf(read.data as RackRows, units, []);
 }
 
-function sheetOf({ size, count, trim, ...metal }: SheetRow, common: Trim | null): StockSheet {
+/**
+ * A rack of rows that were read, each with metal and thickness; rows without a name are called by their size.
+ * @param path where they stand in their file
+ * @throws JobError names given twice, offcuts without a shape or that cross themselves, trims that leave nothing
+ */
+export function rackOf(rows: RackRows, units: Unit, path: Path): Rack {
+  const problems = [
+    ...twins(rows),
+    ...rows.offcuts.flatMap((o, i) => offcutProblems(o, ['offcuts', i], units)),
+    ...rows.sheets.flatMap((s, i) => trimProblems(s.size, s.trim ?? rows.trim, ['sheets', i], units)),
+  ];
+  if (problems.length > 0) throw new JobError(problems.map((p) => ({ ...p, path: [...path, ...p.path] })));
+  const named = namer(rows, units);
+  const sheets = [
+    ...rows.offcuts.map((o): StockSheet => offcutOf(o, named)),
+    ...rows.sheets.map((s): StockSheet => sheetOf(s, rows.trim, named)),
+  ];
+  const [x, y] = rows.leastOffcut;
+  return { sheets, kerf: rows.kerf, leastOffcut: { x, y } };
+}
+
+type Namer = (row: MetalRow, size: readonly [number, number]) => string;
+
+/** The name a row has, or its size, numbered where that is taken. */
+function namer({ sheets, offcuts }: RackRows, units: Unit): Namer {
+  const taken = new Set([...sheets, ...offcuts].map((r) => r.name));
+  const length = (mm: number) => plainNumber(units === 'mm' ? mm : mm / 25.4, units === 'mm' ? 1 : 2);
+  return ({ name }, size) => {
+    if (name !== null) return name;
+    const plain = `${size.map(length).join(' x ')} ${units}`;
+    let own = plain;
+    for (let n = 2; taken.has(own); n++) own = `${plain} (${n})`;
+    taken.add(own);
+    return own;
+  };
+}
+
+function sheetOf({ size, count, trim, ...row }: SheetRow, common: Trim | null, named: Namer): StockSheet {
   const [x, y] = size;
   return {
-    ...metal,
+    ...metalOf(row, size, x * y, named),
     origin: 'sheet',
     x,
     y,
@@ -79,11 +84,12 @@ function sheetOf({ size, count, trim, ...metal }: SheetRow, common: Trim | null)
 }
 
 /** An offcut was cut before: the trim of full sheets does not hold for it. */
-function offcutOf({ size, outline, trim, ...metal }: OffcutRow): StockSheet {
+function offcutOf({ size, outline, trim, ...row }: OffcutRow, named: Namer): StockSheet {
   const ring = outline === null ? null : anticlockwise(outline);
   const extent = ring === null ? (size as readonly [number, number]) : extentOf(ring).size;
+  const area = ring === null ? extent[0] * extent[1] : ringArea(ring);
   return {
-    ...metal,
+    ...metalOf(row, extent, area, named),
     origin: 'offcut',
     x: extent[0],
     y: extent[1],
@@ -93,23 +99,44 @@ function offcutOf({ size, outline, trim, ...metal }: OffcutRow): StockSheet {
   };
 }
 
+/** @param area mm² */
+function metalOf(
+  row: Omit<MetalRow, 'trim'>,
+  size: readonly [number, number],
+  area: number,
+  named: Namer,
+): Pick<StockSheet, 'name' | 'material' | 'thickness' | 'grain' | 'price'> {
+  const { material, thickness, grain, price } = row;
+  if (material === null || thickness === null) throw new RangeError('a sheet without metal or thickness given');
+  const name = named({ ...row, trim: null }, size);
+  return { name, material, thickness, grain, price: price && priceOf(price, area, material, thickness) };
+}
+
+/** Price of one sheet. */
+function priceOf({ per, amount }: Price, area: number, material: string, thickness: number): number {
+  if (per === 'sheet') return amount;
+  if (per === 'm2') return (amount * area) / 1e6;
+  const density = MATERIALS.find((m) => m.name === material)?.density ?? 0;
+  return (amount * area * thickness * density) / 1e9;
+}
+
 function anticlockwise(outline: readonly Point[]): readonly Point[] {
   const [dx, dy] = extentOf(outline).min;
   const moved = outline.map(([x, y]): Point => [x - dx, y - dy]);
   return ringArea(moved) < 0 ? moved.toReversed() : moved;
 }
 
-function twins({ sheets, offcuts }: RackData): readonly Problem[] {
+function twins({ sheets, offcuts }: RackRows): readonly Problem[] {
   const rows = [
     ...sheets.map(({ name }, i) => ({ name, path: ['sheets', i, 'name'] as Path })),
     ...offcuts.map(({ name }, i) => ({ name, path: ['offcuts', i, 'name'] as Path })),
   ];
   return rows
-    .filter((row, i) => rows.findIndex((o) => o.name === row.name) !== i)
+    .filter((row, i) => row.name !== null && rows.findIndex((o) => o.name === row.name) !== i)
     .map(({ name, path }) => ({
       code: 'name-twice',
       path,
-      message: `the name ${quoted(name)} is taken`,
+      message: `the name ${quoted(name ?? '')} is taken`,
       fix: 'Give each sheet and offcut a name of its own',
     }));
 }

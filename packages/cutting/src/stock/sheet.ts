@@ -1,16 +1,7 @@
-import type { Point } from '@tinwright/core';
+import type { Grain, Point, Trim } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 
-/** Direction of the rolling lines: along x, along y, or nobody minds. */
-export type Grain = 'x' | 'y' | null;
-
-/** Strips along the edges of a sheet that no blank may use, mm, each 0 or more. */
-export interface Trim {
-  readonly west: number;
-  readonly east: number;
-  readonly south: number;
-  readonly north: number;
-}
+export type { Grain, Trim };
 
 /**
  * Stock of one kind: a full sheet as bought, or an offcut kept from an earlier job.
@@ -44,6 +35,8 @@ export interface Rack {
   readonly kerf: number;
   /** The least offcut worth keeping, mm, either way round. */
   readonly leastOffcut: { readonly x: number; readonly y: number };
+  /** Offcuts before sheets, as where nobody says, or only where they are cheaper. */
+  readonly offcuts?: 'first' | 'at-cost';
 }
 
 /** A trim of nothing. */

@@ -4,27 +4,39 @@ import type { Rack, StockSheet } from './sheet.js';
 import { turnsAllowed } from './turns.js';
 
 const SAME = 1e-6;
+/** A thousandth more is rounding of a gauge. */
+const GAUGE = 1.001;
+
+/** How far a shear goes: its longest cut, and the thickest sheet of a material it takes, mm. */
+export interface ShearReach {
+  readonly length: number;
+  readonly thickest: (material: string) => number;
+}
 
 /**
- * Blanks that cannot be cut from any sheet of a rack, however few there are: no such metal, none large enough, or only
- * against the grain.
- * @param longest the longest cut of the shear, mm
+ * Blanks that cannot be cut from any sheet of a rack, however few there are: no such metal, too thick for the shear,
+ * none large enough, or only against the grain.
  */
 export function stockProblems(
   blanks: readonly Blank[],
   rack: Rack,
-  longest: number,
+  reach: ShearReach,
   units: Unit,
 ): readonly Problem[] {
   return blanks.flatMap((blank) => {
-    const problem = problemOf(blank, rack, longest, units);
+    const problem = problemOf(blank, rack, reach, units);
     return problem === null ? [] : [{ ...problem, path: [], part: blank.part }];
   });
 }
 
 type Said = Pick<Problem, 'code' | 'message' | 'fix'>;
 
-function problemOf(blank: Blank, rack: Rack, longest: number, units: Unit): Said | null {
+function problemOf(
+  blank: Blank,
+  rack: Rack,
+  { length: longest, thickest }: ShearReach,
+  units: Unit,
+): Said | null {
   const say = sayIn(units);
   const size = `${say.size(blank.x)} x ${say.size(blank.y)}`;
   const what = `part "${blank.part}": a blank of ${size}`;
@@ -34,6 +46,13 @@ function problemOf(blank: Blank, rack: Rack, longest: number, units: Unit): Said
       code: 'stock-missing',
       message: `${what} needs ${blank.material}, ${say.size(blank.thickness)}; the rack has none`,
       fix: 'Add a sheet of it to the rack',
+    };
+  const most = thickest(blank.material);
+  if (blank.thickness > most * GAUGE)
+    return {
+      code: 'sheet-thick',
+      message: `${what} is of ${blank.material}, ${say.size(blank.thickness)} thick; the shear takes ${say.most(most)}`,
+      fix: 'Cut it on a table, or have it cut elsewhere',
     };
   if (own.some((s) => fits(blank, s, 'as its grain asks', longest))) return null;
   if (own.some((s) => fits(blank, s, 'any way', longest)))

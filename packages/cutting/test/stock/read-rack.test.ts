@@ -134,12 +134,31 @@ test.each<[what: string, asked: ReturnType<typeof blank>, longest: number, code:
   ],
 ])('%s is named', (_, asked, longest, code, said) => {
   const stock = rack({ sheets: [{ ...FULL, grain: 'x' }] });
-  const [problem, ...others] = stockProblems([asked], stock, longest, 'mm');
+  const [problem, ...others] = stockProblems([asked], stock, { length: longest, thickest: () => 1.5 }, 'mm');
   expect(others).toEqual([]);
   expect(problem?.code).toBe(code);
   expect(problem?.message).toContain(said);
 });
 
 test('a blank that fits is no problem', () => {
-  expect(stockProblems([blank(1900, 900)], rack({}), 3000, 'mm')).toEqual([]);
+  expect(stockProblems([blank(1900, 900)], rack({}), { length: 3000, thickest: () => 1 }, 'mm')).toEqual([]);
+});
+
+test('a metal too thick for the shear is named with what the shear takes', () => {
+  const [problem] = stockProblems([blank(100, 100)], rack({}), { length: 3000, thickest: () => 0.8 }, 'mm');
+  expect(problem?.code).toBe('sheet-thick');
+  expect(problem?.message).toContain('1 mm thick; the shear takes 0.8 mm');
+});
+
+// 2 × 1 m of 1 mm galvanised steel, 7.85 g/cm³: 15.7 kg, 2 m², 21.5278 ft²
+test.each([
+  [30, 30],
+  [{ per: 'sheet', amount: 30 }, 30],
+  [{ per: 'kg', amount: 2 }, 31.4],
+  [{ per: 'pound', amount: 1 }, 34.6126],
+  [{ per: 'squareMetre', amount: 12 }, 24],
+  [{ per: 'squareFoot', amount: 1 }, 21.5278],
+])('a price of %j: a sheet costs %d', (price, each) => {
+  const [sheet] = rack({ sheets: [{ ...FULL, price }] }).sheets;
+  expect(sheet?.price).toBeCloseTo(each, 3);
 });

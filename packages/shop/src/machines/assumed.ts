@@ -1,6 +1,6 @@
 import { cite, type Source } from '@tinwright/core';
 import { DEFAULT_COSTS } from './costs.js';
-import type { Brake, Costs, HandSeamer, Margin, Press, Riveter, Vise } from './shop.js';
+import type { Brake, Costs, HandSeamer, Margin, Press, Rates, Riveter, Vise } from './shop.js';
 
 /** What of a shop a file may leave out. */
 export interface Assumed {
@@ -10,11 +10,15 @@ export interface Assumed {
   readonly handSeamer: Pick<HandSeamer, 'jaw'>;
   readonly riveter: Pick<Riveter, 'nose'>;
   readonly costs: Costs;
+  readonly rates: Rates;
   readonly margin: Margin;
 }
 
 /** Half a millimetre and two thousandths of the part. Judgement. */
 export const USUAL_MARGIN: Margin = { least: 0.5, share: 0.002 };
+
+/** Judgement, no source: time your own. mm, seconds */
+export const USUAL_RATES: Rates = { stroke: 20, setting: 30, speed: 4000, pierce: 1, fastener: 20 };
 
 /**
  * Values a shop file may leave out: usual ones, by judgement or from memory, none with a source. mm, degrees; set-back
@@ -45,8 +49,12 @@ export const ASSUMED: Assumed = {
   handSeamer: { jaw: 8 },
   riveter: { nose: 20 },
   costs: DEFAULT_COSTS,
+  rates: USUAL_RATES,
   margin: USUAL_MARGIN,
 };
+
+/** What every shop has, whether its file says so or not. */
+const WHOLE: readonly string[] = ['costs', 'rates', 'margin'];
 
 type Group = Readonly<Record<string, unknown>>;
 
@@ -59,7 +67,7 @@ export function assumedIn(data: unknown): readonly string[] {
   return Object.entries(ASSUMED).flatMap(([machine, values]) =>
     isGroup(shop[machine])
       ? missing(values as Group, shop[machine], machine)
-      : machine === 'costs' || machine === 'margin'
+      : WHOLE.includes(machine)
         ? [machine]
         : [],
   );

@@ -1,5 +1,5 @@
 import { frozen } from '@tinwright/core/internal';
-import { USUAL_MARGIN } from './assumed.js';
+import { USUAL_MARGIN, USUAL_RATES } from './assumed.js';
 import { DEFAULT_COSTS } from './costs.js';
 import type { Shop } from './shop.js';
 
@@ -67,7 +67,9 @@ export const DEFAULT_SHOP: Shop = frozen({
     [2000, 1000],
     [1000, 1000],
   ],
+  stock: [],
   costs: DEFAULT_COSTS,
+  rates: USUAL_RATES,
   margin: USUAL_MARGIN,
   strips: [],
   assumed: [],

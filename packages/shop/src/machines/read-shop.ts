@@ -1,4 +1,4 @@
-import { JobError, type Problem, paramKit, problemsOf } from '@tinwright/core';
+import { JobError, type Problem, paramKit, problemsOf, type SheetRow } from '@tinwright/core';
 import { assumedIn } from './assumed.js';
 import { brakeProblems } from './brake-problems.js';
 import { capacityProblems } from './capacity-problems.js';
@@ -18,7 +18,10 @@ export function readShop(data: unknown): Shop {
   const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
   const read = shopSchema(paramKit(units)).safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  const shop: Shop = { ...(read.data as Omit<Shop, 'assumed'>), assumed: assumedIn(data) };
+  const { sheets: stock, ...file } = read.data as Omit<Shop, 'assumed' | 'sheets' | 'stock'> & {
+    readonly sheets: readonly SheetRow[];
+  };
+  const shop: Shop = { ...file, stock, sheets: stock.map((s) => s.size), assumed: assumedIn(data) };
   const problems: readonly Problem[] = [
     ...(shop.brake === null ? [] : brakeProblems(shop.brake, units)),
     ...(shop.press === null ? [] : pressProblems(shop.press, units)),

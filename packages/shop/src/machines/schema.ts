@@ -4,6 +4,7 @@ import {
   numberAbove,
   numberBetween,
   type ParamKit,
+  sheetRowsSchema,
   strictGroup,
 } from '@tinwright/core';
 import * as z from 'zod/mini';
@@ -192,8 +193,18 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
         smallestHole: k.size({ max: 100 }),
       }) as Gives<unknown>,
     ),
-    sheets: k.or(k.list(k.list(k.size(), 2, 2), 0, 50), []),
+    sheets: k.or(sheetRowsSchema(k, 'loose'), []),
     costs: k.or(strictGroup(costs) as Gives<unknown>, ASSUMED.costs),
+    rates: k.or(
+      strictGroup({
+        stroke: seconds(ASSUMED.rates.stroke),
+        setting: seconds(ASSUMED.rates.setting),
+        speed: k.or(k.size({ max: 100_000 }), ASSUMED.rates.speed),
+        pierce: seconds(ASSUMED.rates.pierce),
+        fastener: seconds(ASSUMED.rates.fastener),
+      }) as Gives<unknown>,
+      ASSUMED.rates,
+    ),
     margin: k.or(
       strictGroup({
         least: k.or(k.size({ min: 0, max: 20 }), ASSUMED.margin.least),

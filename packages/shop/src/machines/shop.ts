@@ -1,4 +1,4 @@
-import type { Point, Unit } from '@tinwright/core';
+import type { Point, SheetRow, Unit } from '@tinwright/core';
 import type { Capacity } from './capacity.js';
 import type { StripRow } from './strip-row.js';
 
@@ -183,6 +183,18 @@ export interface Costs {
   readonly walk: number;
 }
 
+/** What cutting and joining take: estimates from judgement until a shop has timed its own. */
+export interface Rates {
+  /** Seconds for a stroke of the shear, and to set its stop. */
+  readonly stroke: number;
+  readonly setting: number;
+  /** mm of cut a minute on the table. */
+  readonly speed: number;
+  /** Seconds for a pierce, and for a fastener. */
+  readonly pierce: number;
+  readonly fastener: number;
+}
+
 /** Room kept off every tool, for sheet that is not quite flat and hands that are not quite still. */
 export interface Margin {
   readonly least: number;
@@ -209,7 +221,10 @@ export interface Shop {
   readonly table: Table | null;
   /** Sheets in the rack: length and width. */
   readonly sheets: readonly (readonly [number, number])[];
+  /** The same sheets with all the file says of them: rows without metal can be had of any. */
+  readonly stock: readonly SheetRow[];
   readonly costs: Costs;
+  readonly rates: Rates;
   /** Kept off every tool: a length, and a share of the part's longest size. */
   readonly margin: Margin;
   /** Bends measured on the shop's own metal. */

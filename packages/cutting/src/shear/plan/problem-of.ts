@@ -36,7 +36,7 @@ export function problemOf(blanks: readonly Blank[], rack: Rack, limits: ShearLim
   );
   const stock = rack.sheets.filter((s) => s.outline === null && s.count > 0);
   const items = pieces.map(({ blank }) => ({ w: blank.x + rack.kerf, h: blank.y + rack.kerf }));
-  const cost = costs(stock);
+  const cost = costs(stock, rack.offcuts ?? 'first');
   const bins = stock.map((sheet, t): Bin => {
     const room = usable(sheet);
     return {
@@ -67,15 +67,21 @@ export function waysOn(blank: Blank, sheet: StockSheet, { length }: ShearLimits)
   }, 0);
 }
 
-/** Prices where every sheet has one; else shares of the largest sheet, offcuts counting next to nothing. */
-function costs(stock: readonly StockSheet[]): readonly number[] {
+/**
+ * Prices where every sheet has one; else shares of the largest sheet. Offcuts that go first count next to nothing;
+ * those at cost by their own price, or by area at that of the cheapest sheet.
+ */
+function costs(stock: readonly StockSheet[], offcuts: 'first' | 'at-cost'): readonly number[] {
   const largest = Math.max(...stock.map((s) => s.x * s.y));
   const share = ({ x, y }: StockSheet) => (x * y) / largest;
   const full = stock.filter((s) => s.origin === 'sheet');
   const priced = full.every((s) => s.price !== null);
   const dearest = Math.max(...full.map((s) => s.price ?? 1), 1);
+  const perShare = priced ? Math.min(...full.map((s) => (s.price ?? 1) / share(s)), dearest) : 1;
   return stock.map((s) => {
-    if (s.origin === 'offcut') return OFFCUT * share(s) * (priced ? dearest : 1);
+    const least = OFFCUT * share(s) * (priced ? dearest : 1);
+    if (s.origin === 'offcut' && offcuts === 'first') return least;
+    if (s.origin === 'offcut') return Math.max((priced ? s.price : null) ?? perShare * share(s), least);
     return priced && s.price !== null ? Math.max(s.price, OFFCUT) : share(s);
   });
 }

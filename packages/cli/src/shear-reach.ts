@@ -1,0 +1,20 @@
+import { MATERIALS } from '@tinwright/core';
+import type { ShearLimits, ShearReach } from '@tinwright/cutting';
+import type { Shop } from '@tinwright/shop';
+
+/** What the shear of a shop can do; everything where there is no shop, or it has no shear. */
+export async function shearReach(
+  shop: Shop | null,
+): Promise<{ readonly limits: ShearLimits; readonly reach: ShearReach }> {
+  const far = Number.POSITIVE_INFINITY;
+  const machine = shop?.shear ?? null;
+  if (machine === null)
+    return { limits: { length: far, stop: far }, reach: { length: far, thickest: () => far } };
+  const { thicknessLimit } = await import('@tinwright/shop');
+  const thickest = (name: string) => {
+    const material = MATERIALS.find((m) => m.name === name);
+    return material === undefined ? far : thicknessLimit(machine.capacity, material).thickness;
+  };
+  const { length, rearStop } = machine;
+  return { limits: { length, stop: rearStop ?? far }, reach: { length, thickest } };
+}
