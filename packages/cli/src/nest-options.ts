@@ -12,7 +12,7 @@ export interface NestOptions {
   readonly ties: string;
   readonly tieWidth?: string;
   readonly order: 'nearest' | 'spread';
-  readonly offcuts: 'first' | 'at-cost';
+  readonly offcuts: 'first' | 'free' | 'at-cost';
   readonly lanes: string;
   readonly seed: string;
   readonly moves: string;
@@ -49,9 +49,9 @@ export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   },
   offcuts: {
     type: 'string',
-    choices: ['first', 'at-cost'],
+    choices: ['first', 'free', 'at-cost'],
     default: 'first',
-    describe: 'offcuts before sheets, or only where they are cheaper',
+    describe: 'offcuts before sheets, wherever that saves sheet, or only where it is cheaper',
   },
   lanes: { type: 'string', default: '2', describe: 'searches side by side; the best counts' },
   seed: { type: 'string', default: '1', describe: 'another number searches in another order' },

@@ -29,7 +29,9 @@ export async function stockKnown(
   if (rack !== undefined) return openRack(host, rack, json);
   const own = await racksOf(plans);
   if (own.length > 0) return { rack: together(own), bytes: null };
-  return shop === null || shop.sheets.length === 0 ? null : { rack: await shopRack(shop, blanks), bytes: null };
+  return shop === null || shop.sheets.length === 0
+    ? null
+    : { rack: await shopRack(shop, blanks), bytes: null };
 }
 
 /** The rack in a file; problems are printed with their places. */
@@ -61,10 +63,7 @@ function together(racks: readonly Rack[]): Rack {
 }
 
 /** The sheets a shop says it has: rows without a metal of every metal that is asked for. */
-export async function shopRack(
-  { sheets, stock, units }: Shop,
-  metals: StockAsked['blanks'],
-): Promise<Rack> {
+export async function shopRack({ sheets, stock, units }: Shop, metals: StockAsked['blanks']): Promise<Rack> {
   const { rackOf, sameMetal } = await import('@tinwright/cutting');
   const nothing = { name: null, material: null, thickness: null, grain: null, price: null, trim: null };
   const rows = stock.length > 0 ? stock : sheets.map((size) => ({ ...nothing, size, count: null }));

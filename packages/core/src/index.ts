@@ -252,6 +252,7 @@ export {
   type SizeRange,
   strictGroup,
 } from './schema/kit.js';
+export { problemsOf } from './schema/problems.js';
 export {
   type Grain,
   type MetalRow,
@@ -263,7 +264,6 @@ export {
   sheetRowsSchema,
   type Trim,
 } from './schema/rack-rows.js';
-export { problemsOf } from './schema/problems.js';
 export {
   declaredAt,
   type Follow,

@@ -56,6 +56,13 @@ export { type Split, splitOf, unlimitedValue, type ValueTable } from './shear/va
 export { type Blank, pieceId, sameMetal } from './stock/blank.js';
 export { blankOf } from './stock/blank-of.js';
 export { rackOf, readRack } from './stock/read-rack.js';
-export { type Grain, NO_TRIM, type Rack, type StockSheet, type Trim } from './stock/sheet.js';
+export {
+  type Grain,
+  NO_TRIM,
+  type Rack,
+  type StockSheet,
+  type Trim,
+  type UseOfOffcuts,
+} from './stock/sheet.js';
 export { type ShearReach, stockProblems } from './stock/stock-problems.js';
 export { turnsAllowed } from './stock/turns.js';

@@ -3,12 +3,11 @@ import { type AnyFamily, type Finding, JobError, plainNumber, problemText } from
 import type { Blank, Progress, Rack, ShearEffort, ShearPlan, Short } from '@tinwright/cutting';
 import type { DimsName, Language } from '@tinwright/words';
 import { type Host, many, paint, table } from '../console.js';
-import { EXIT, type ExitCode, refuse, WriteError, writing } from '../failure.js';
+import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines } from '../findings.js';
-import { cutRackText } from '../offcut-text.js';
 import { type OpenRack, shopRack, stockKnown } from '../open-rack.js';
-import { shearReach } from '../shear-reach.js';
 import { type JobBlanks, openBlanks } from '../shear-blanks.js';
+import { shearReach } from '../shear-reach.js';
 import { sizeText } from '../size-text.js';
 import { spareFile } from '../spare-file.js';
 import { type AnyCommand, command, JSON_OPTION, SHOP_OPTION } from './command.js';
@@ -22,7 +21,7 @@ interface Options {
   readonly seed: string;
   readonly steps?: string;
   readonly seconds?: string;
-  readonly offcuts: 'first' | 'at-cost';
+  readonly offcuts: 'first' | 'free' | 'at-cost';
   readonly 'keep-offcuts': boolean;
   readonly paper?: string;
   readonly dims?: DimsName;
@@ -47,9 +46,9 @@ export const shear: AnyCommand = command<Options>({
     seconds: { type: 'string', describe: 'time for the search at most; plans then differ by machine' },
     offcuts: {
       type: 'string',
-      choices: ['first', 'at-cost'],
-      default: 'first',
-      describe: 'offcuts before sheets, or only where they are cheaper',
+      choices: ['first', 'free', 'at-cost'],
+      default: 'free',
+      describe: 'offcuts before sheets, wherever that saves sheet, or only where it is cheaper',
     },
     'keep-offcuts': {
       type: 'boolean',
@@ -83,7 +82,9 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const units = jobs.plans[0]?.job.units ?? 'mm';
   const problems = stockProblems(jobs.blanks, opened.rack, reach, units);
   if (problems.length > 0) return refused(host, json, new JobError(problems));
-  const plans = planShear(jobs.blanks, opened.rack, limits, effort);
+  const { watched, end } = await watchedEffort(host, effort);
+  const plans = planShear(jobs.blanks, opened.rack, limits, watched);
+  end();
   const flaws = plans.flatMap((plan) => {
     const own = jobs.blanks.filter((b) => b.material === plan.material && b.thickness === plan.thickness);
     return verifyShearPlan(plan, own, limits);
@@ -118,6 +119,17 @@ async function effortOf({ seed, steps, seconds }: Options): Promise<ShearEffort 
   const offcut = Math.min(most, SHEAR_EFFORT.steps.offcut);
   const neat = Math.min(most, SHEAR_EFFORT.steps.neat);
   return { seed: own, steps: { sheets: most, offcut, neat }, enough: within(time) };
+}
+
+/** The effort with a sign of how far it is; a metal after the other starts anew. */
+async function watchedEffort(host: Host, effort: ShearEffort) {
+  const { sheets, offcut, neat } = effort.steps;
+  const bar = await host.progress?.('shear', sheets + offcut + neat);
+  const enough = (at: Progress) => {
+    bar?.to(at.steps);
+    return effort.enough(at);
+  };
+  return { watched: { ...effort, enough }, end: () => bar?.end() };
 }
 
 /** Shares of the time after which each goal gives way to the next. */
@@ -158,7 +170,7 @@ async function write(
   { bytes }: OpenRack,
   plans: readonly ShearPlan[],
 ): Promise<void> {
-  const [{ shearFiles }, { changeFile, writeSet }] = await Promise.all([
+  const [{ shearFiles }, { writeSet }] = await Promise.all([
     import('@tinwright/paper'),
     import('../files.js'),
   ]);
@@ -173,13 +185,9 @@ async function write(
     { job, units, paper: paper ?? (units === 'in' ? 'letter' : 'A4'), dims: dims ?? units, language: lang },
     spareFile,
   );
-  if (!keep || file === undefined || bytes === null) return writeSet(out, files);
-  await changeFile(file, async (content) => {
-    if (Buffer.compare(content, bytes) !== 0)
-      throw new WriteError(file, 'was changed while the cuts were planned. Run again. Nothing was changed');
-    await writeSet(out, files);
-    return cutRackText(new TextDecoder().decode(content), plans, job === '' ? 'cut' : job);
-  });
+  const set = () => writeSet(out, files);
+  if (!keep || file === undefined || bytes === null) return set();
+  await (await import('../cut-rack.js')).cutRack({ file, bytes, job }, plans, set);
 }
 
 function tell(

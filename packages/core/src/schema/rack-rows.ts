@@ -135,7 +135,11 @@ const NOTHING = { name: null, material: null, thickness: null, grain: null, pric
 
 function eitherRow(k: ParamKit, sheet: Gives<unknown>): Gives<unknown> {
   return z.pipe(
-    k.either(pair(k), sheet, 'a size such as [2000, 1000], or { size, material, thickness, count, price, … },'),
+    k.either(
+      pair(k),
+      sheet,
+      'a size such as [2000, 1000], or { size, material, thickness, count, price, … },',
+    ),
     z.transform((v) => (Array.isArray(v) ? { ...NOTHING, size: v as unknown, count: null } : v)),
   );
 }

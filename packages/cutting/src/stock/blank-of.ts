@@ -1,5 +1,5 @@
-import type { Blank } from './blank.js';
 import type { Grain } from '@tinwright/core';
+import type { Blank } from './blank.js';
 
 /** What a blank needs to know of a planned part. Lengths mm */
 interface Planned {

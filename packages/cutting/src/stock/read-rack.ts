@@ -107,7 +107,8 @@ function metalOf(
   named: Namer,
 ): Pick<StockSheet, 'name' | 'material' | 'thickness' | 'grain' | 'price'> {
   const { material, thickness, grain, price } = row;
-  if (material === null || thickness === null) throw new RangeError('a sheet without metal or thickness given');
+  if (material === null || thickness === null)
+    throw new RangeError('a sheet without metal or thickness given');
   const name = named({ ...row, trim: null }, size);
   return { name, material, thickness, grain, price: price && priceOf(price, area, material, thickness) };
 }

@@ -28,6 +28,12 @@ export interface StockSheet {
   readonly trim: Trim;
 }
 
+/**
+ * How offcuts are used: before any sheet, as far as blanks go on them; as if they cost next to nothing, so wherever that
+ * saves sheet; or at their price, or that of the cheapest sheet by area.
+ */
+export type UseOfOffcuts = 'first' | 'free' | 'at-cost';
+
 /** All that may be cut, and how. */
 export interface Rack {
   readonly sheets: readonly StockSheet[];
@@ -35,8 +41,8 @@ export interface Rack {
   readonly kerf: number;
   /** The least offcut worth keeping, mm, either way round. */
   readonly leastOffcut: { readonly x: number; readonly y: number };
-  /** Offcuts before sheets, as where nobody says, or only where they are cheaper. */
-  readonly offcuts?: 'first' | 'at-cost';
+  /** How offcuts are used; as if free where nobody says. */
+  readonly offcuts?: UseOfOffcuts;
 }
 
 /** A trim of nothing. */

@@ -18,10 +18,11 @@ export function readShop(data: unknown): Shop {
   const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
   const read = shopSchema(paramKit(units)).safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  const { sheets: stock, ...file } = read.data as Omit<Shop, 'assumed' | 'sheets' | 'stock'> & {
+  const { sheets: rows, ...file } = read.data as Omit<Shop, 'assumed' | 'sheets' | 'stock'> & {
     readonly sheets: readonly SheetRow[];
   };
-  const shop: Shop = { ...file, stock, sheets: stock.map((s) => s.size), assumed: assumedIn(data) };
+  const stock = rows.some(saysMore) ? rows : [];
+  const shop: Shop = { ...file, stock, sheets: rows.map((s) => s.size), assumed: assumedIn(data) };
   const problems: readonly Problem[] = [
     ...(shop.brake === null ? [] : brakeProblems(shop.brake, units)),
     ...(shop.press === null ? [] : pressProblems(shop.press, units)),
@@ -33,3 +34,5 @@ export function readShop(data: unknown): Shop {
   if (problems.length > 0) throw new JobError(problems);
   return shop;
 }
+
+const saysMore = ({ size: _, ...rest }: SheetRow): boolean => Object.values(rest).some((v) => v !== null);

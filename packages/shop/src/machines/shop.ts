@@ -221,7 +221,7 @@ export interface Shop {
   readonly table: Table | null;
   /** Sheets in the rack: length and width. */
   readonly sheets: readonly (readonly [number, number])[];
-  /** The same sheets with all the file says of them: rows without metal can be had of any. */
+  /** The same with all the file says of them, where it says more than sizes of any; a row without metal is of every one. */
   readonly stock: readonly SheetRow[];
   readonly costs: Costs;
   readonly rates: Rates;

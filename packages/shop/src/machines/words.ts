@@ -107,7 +107,9 @@ export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = frozen({
   'table.width': length('of the bed'),
   'table.kerf': length('width of the cut'),
   'table.smallestHole': length('it cuts round'),
-  sheets: length('in the rack: length and width, or { size, material, thickness, count, price, grain, trim }'),
+  sheets: length(
+    'in the rack: length and width, or { size, material, thickness, count, price, grain, trim }',
+  ),
   costs: word('seconds that handling costs; time your own'),
   'costs.bend': word('a bend', 's'),
   'costs.slide': word('to the next line', 's'),

@@ -5,7 +5,7 @@ import { DEFAULT_SHOP, EXAMPLE_PRESS, readShop, type Shop } from '../../src/inde
 import { crossesItself } from '../../src/machines/press-problems.js';
 
 /** A shop as a file would give it. */
-const { assumed: _, ...rest } = DEFAULT_SHOP;
+const { assumed: _, stock: __, ...rest } = DEFAULT_SHOP;
 const SEAMER = {
   name: 'hand seamer',
   width: 90,
@@ -17,7 +17,9 @@ const DATA = { ...rest, press: EXAMPLE_PRESS, handSeamer: SEAMER };
 
 const inInches = (value: unknown, key = ''): unknown => {
   if (typeof value === 'number')
-    return /^(noseAngle|angle|stop|overbend|setBack|force|share)$/.test(key) ? value : value / 25.4;
+    return /^(noseAngle|angle|stop|overbend|setBack|force|share|stroke|setting|pierce|fastener)$/.test(key)
+      ? value
+      : value / 25.4;
   if (Array.isArray(value)) return value.map((v) => inInches(v, key));
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, k === 'costs' ? v : inInches(v, k)]));
@@ -69,6 +71,7 @@ describe('a shop read', () => {
       'vise.bench',
       'riveter.nose',
       'costs',
+      'rates',
       'margin',
     ]);
   });

@@ -1,6 +1,6 @@
 import { frozen } from '@tinwright/core/internal';
 import { type Blank, pieceId, sameMetal } from '../../stock/blank.js';
-import type { Rack } from '../../stock/sheet.js';
+import type { Rack, StockSheet } from '../../stock/sheet.js';
 import { lowerBound } from '../bound/lower-bound.js';
 import { worthKeeping } from '../search/offcut.js';
 import { type Filled, type Progress, pack, type Stage } from '../search/pack.js';
@@ -57,6 +57,49 @@ function planMetal(
   limits: ShearLimits,
   effort: ShearEffort,
 ): ShearPlan {
+  const found =
+    rack.offcuts === 'first'
+      ? offcutsFirst(blanks, rack, limits, effort)
+      : laidOut(blanks, rack, limits, effort);
+  const sheets = numbered(found.sheets);
+  const [first] = blanks;
+  return {
+    material: first?.material ?? '',
+    thickness: first?.thickness ?? 0,
+    kerf: rack.kerf,
+    ...found,
+    sheets,
+    ...stopOrder(sheets, rack.kerf, limits.stop),
+  };
+}
+
+type LaidOut = Pick<ShearPlan, 'sheets' | 'missing' | 'cost' | 'bound' | 'searched'>;
+
+/** As many blanks as go on the offcuts, the rest on sheets. The bound is that of the rest. */
+function offcutsFirst(
+  blanks: readonly Blank[],
+  rack: Rack,
+  limits: ShearLimits,
+  effort: ShearEffort,
+): LaidOut {
+  const of = (origin: StockSheet['origin']) => ({
+    ...rack,
+    sheets: rack.sheets.filter((s) => s.origin === origin),
+  });
+  const old = laidOut(blanks, of('offcut'), limits, effort);
+  const left = (part: string) => old.missing.find((m) => m.part === part)?.count ?? 0;
+  const rest = blanks.map((b) => ({ ...b, quantity: left(b.part) })).filter((b) => b.quantity > 0);
+  const fresh = laidOut(rest, of('sheet'), limits, effort);
+  return {
+    sheets: [...old.sheets, ...fresh.sheets],
+    missing: fresh.missing,
+    cost: old.cost + fresh.cost,
+    bound: old.cost + fresh.bound,
+    searched: old.searched + fresh.searched,
+  };
+}
+
+function laidOut(blanks: readonly Blank[], rack: Rack, limits: ShearLimits, effort: ShearEffort): LaidOut {
   const named = problemOf(blanks, rack, limits);
   const bound = lowerBound(named.problem);
   const onSheets = (sheets: readonly Filled[]) =>
@@ -69,14 +112,8 @@ function planMetal(
   const looks = Math.floor(LOOKS / Math.max(1, named.pieces.length));
   const steps = { ...effort.steps, neat: Math.min(effort.steps.neat, looks) };
   const found = pack(named.problem, { ...effort, steps, bound, least: rack.leastOffcut, work });
-  const sheets = numbered(onSheets(found.sheets));
-  const [first] = blanks;
   return {
-    material: first?.material ?? '',
-    thickness: first?.thickness ?? 0,
-    kerf: rack.kerf,
-    sheets,
-    ...stopOrder(sheets, rack.kerf, limits.stop),
+    sheets: onSheets(found.sheets),
     missing: missing(found.left, named),
     cost: found.cost,
     bound,

@@ -1,5 +1,5 @@
 import { type Blank, pieceId } from '../../stock/blank.js';
-import type { Rack, StockSheet } from '../../stock/sheet.js';
+import type { Rack, StockSheet, UseOfOffcuts } from '../../stock/sheet.js';
 import { turnsAllowed } from '../../stock/turns.js';
 import type { Bin, Item, Problem } from '../problem.js';
 import type { ShearLimits } from './limits.js';
@@ -36,7 +36,7 @@ export function problemOf(blanks: readonly Blank[], rack: Rack, limits: ShearLim
   );
   const stock = rack.sheets.filter((s) => s.outline === null && s.count > 0);
   const items = pieces.map(({ blank }) => ({ w: blank.x + rack.kerf, h: blank.y + rack.kerf }));
-  const cost = costs(stock, rack.offcuts ?? 'first');
+  const cost = costs(stock, rack.offcuts ?? 'free');
   const bins = stock.map((sheet, t): Bin => {
     const room = usable(sheet);
     return {
@@ -68,10 +68,9 @@ export function waysOn(blank: Blank, sheet: StockSheet, { length }: ShearLimits)
 }
 
 /**
- * Prices where every sheet has one; else shares of the largest sheet. Offcuts that go first count next to nothing;
- * those at cost by their own price, or by area at that of the cheapest sheet.
+ * Prices where every sheet has one; else shares of the largest sheet. Offcuts count next to nothing; those at cost by their own price, or by area at that of the cheapest sheet.
  */
-function costs(stock: readonly StockSheet[], offcuts: 'first' | 'at-cost'): readonly number[] {
+function costs(stock: readonly StockSheet[], offcuts: UseOfOffcuts): readonly number[] {
   const largest = Math.max(...stock.map((s) => s.x * s.y));
   const share = ({ x, y }: StockSheet) => (x * y) / largest;
   const full = stock.filter((s) => s.origin === 'sheet');
@@ -80,7 +79,7 @@ function costs(stock: readonly StockSheet[], offcuts: 'first' | 'at-cost'): read
   const perShare = priced ? Math.min(...full.map((s) => (s.price ?? 1) / share(s)), dearest) : 1;
   return stock.map((s) => {
     const least = OFFCUT * share(s) * (priced ? dearest : 1);
-    if (s.origin === 'offcut' && offcuts === 'first') return least;
+    if (s.origin === 'offcut' && offcuts !== 'at-cost') return least;
     if (s.origin === 'offcut') return Math.max((priced ? s.price : null) ?? perShare * share(s), least);
     return priced && s.price !== null ? Math.max(s.price, OFFCUT) : share(s);
   });
