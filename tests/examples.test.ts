@@ -82,6 +82,7 @@ describe.each(shops)('%s', (file) => {
       'vise.jaw',
       'vise.bench',
       'costs',
+      'rates',
       'margin',
     ]);
   });
