@@ -1,7 +1,7 @@
 // Follows the README's section on embedding in a folder outside: outside.mjs FOLDER. The packages are installed, the
-// program is compiled against their types and started.
+// program is compiled against their types and started. Then the example packages are tried as their READMEs say.
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { root } from './ready.mjs';
 
@@ -19,3 +19,12 @@ const types = ['--typeRoots', join(root, 'node_modules', '@types'), '--types', '
 const options = ['--strict', '--module', 'nodenext', '--target', 'es2023', ...types];
 execFileSync(process.execPath, [tsc, ...options, 'tray.mts'], { cwd: folder, stdio: 'inherit' });
 execFileSync(process.execPath, ['tray.mjs'], { cwd: folder, stdio: 'inherit' });
+
+const packed = readdirSync(join(root, 'out', 'packages')).map((f) => join(root, 'out', 'packages', f));
+for (const example of ['own-family']) {
+  const own = `${folder}-${example}`;
+  cpSync(join(root, 'examples', example), own, { recursive: true });
+  const npm = (...args) => execFileSync('npm', args, { cwd: own, stdio: ['ignore', 2, 2] });
+  npm('install', '--no-audit', '--no-fund', ...packed);
+  npm('test');
+}

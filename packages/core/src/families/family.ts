@@ -64,6 +64,7 @@ export interface AnyFamily {
 export interface NamedFamily<N extends string, V extends Values> extends AnyFamily {
   readonly name: N;
   readonly values: V;
+  readonly describe: AnyFamily['describe'] & { readonly example: Written<V> };
 }
 
 const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
