@@ -286,7 +286,7 @@ export {
 } from './stock/gauges.js';
 export { ISO_2768_BANDS, ISO_2768_LINEAR, linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
 export type { RadiusRule } from './stock/least-radius.js';
-export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
+export { MATERIAL_NAMES, MATERIALS, type Material, type MaterialName } from './stock/materials.js';
 export { degrees, radians } from './units/angle.js';
 export { formatApart, plainNumber } from './units/format.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';

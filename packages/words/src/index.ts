@@ -1,5 +1,6 @@
 // The only door of @tinwright/words. Names, no `export *`.
 export type { DimsName } from './dims-name.js';
+export { familyTitle, parameterWords } from './families/tell-family.js';
 export {
   findingEntry,
   sourceWords,
@@ -10,7 +11,7 @@ export {
 } from './findings/tell-finding.js';
 export type { Language } from './language.js';
 export { LANGUAGES, type PaperWords } from './languages.js';
-export { MATERIALS } from './materials.js';
+export { materialName } from './materials.js';
 export type {
   BendFacts,
   CautionName,

@@ -1,23 +1,9 @@
+import type { MaterialName } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 import type { Language } from './language.js';
 
-/** Names of the sheet materials as the trade calls them, by their name in a job. */
-interface MaterialWords {
-  readonly 'mild-steel': string;
-  readonly 'galvanised-steel': string;
-  readonly 'stainless-304': string;
-  readonly 'stainless-430': string;
-  readonly 'aluminium-1050-h14': string;
-  readonly 'aluminium-3003-h14': string;
-  readonly 'aluminium-5052-h32': string;
-  readonly 'aluminium-6061-t6': string;
-  readonly copper: string;
-  readonly brass: string;
-  readonly tinplate: string;
-}
-
 /** What the sheet materials are called in every language. */
-export const MATERIALS: Readonly<Record<Language, MaterialWords>> = frozen({
+const MATERIALS: Readonly<Record<Language, Readonly<Record<MaterialName, string>>>> = frozen({
   en: {
     'mild-steel': 'cold-rolled mild steel DC01',
     'galvanised-steel': 'galvanised sheet steel',
@@ -45,3 +31,7 @@ export const MATERIALS: Readonly<Record<Language, MaterialWords>> = frozen({
     tinplate: 'Weißblech T2/T3',
   },
 });
+
+/** What a sheet material is called; by its own name where the language has none for it. */
+export const materialName = (name: string, language: Language): string =>
+  (MATERIALS[language] as Readonly<Partial<Record<string, string>>>)[name] ?? name;

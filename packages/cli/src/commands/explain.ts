@@ -6,6 +6,7 @@ import {
   plainNumber,
   type Unit,
 } from '@tinwright/core';
+import { materialName } from '@tinwright/words';
 import { chosenParts } from '../chosen-parts.js';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
@@ -57,7 +58,7 @@ async function run(
 
 function partText(host: Host, p: PartPlan, units: Unit): string {
   const { rule, thickness } = p.sheet;
-  const head = `${paint(host, 'bold', p.name)}: ${p.material.title}, ${givenText(thickness, units)}; ${rule.title} (${rule.source})\n`;
+  const head = `${paint(host, 'bold', p.name)}: ${materialName(p.material.name, 'en')}, ${givenText(thickness, units)}; ${rule.title} (${rule.source})\n`;
   const dimensions = explainBlank(p.flat).map((d) => dimensionText(d, units));
   return `${head}${dimensions.join('')}${bendText(p, units)}\n`;
 }

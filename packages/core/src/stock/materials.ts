@@ -45,8 +45,7 @@ const SOFT = "Machinery's Handbook 31st ed. p. 1421: soft brass, soft copper, 0.
 const K_MEDIUM = 0.64 / (Math.PI / 2);
 const K_SOFT = 0.55 / (Math.PI / 2);
 
-/** Sheet materials, one row each with its source. */
-export const MATERIALS: readonly Material[] = frozen([
+const ROWS = [
   {
     name: 'mild-steel',
     title: 'cold-rolled mild steel DC01',
@@ -218,7 +217,13 @@ export const MATERIALS: readonly Material[] = frozen([
     weldSchedule: 'low-carbon steel',
     source: 'EN 10202, from memory',
   },
-]);
+] as const satisfies readonly Material[];
+
+/** Name of a built-in material. */
+export type MaterialName = (typeof ROWS)[number]['name'];
+
+/** Sheet materials, one row each with its source. */
+export const MATERIALS: readonly Material[] = frozen(ROWS);
 
 /** Names of the rows of `MATERIALS`, in their order. */
 export const MATERIAL_NAMES: readonly string[] = frozen(MATERIALS.map((m) => m.name));

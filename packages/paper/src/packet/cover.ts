@@ -1,6 +1,6 @@
 import { assemblyPicture, partPicture } from '@tinwright/files';
 import { letterOf } from '@tinwright/files/internal';
-import type { Has } from '@tinwright/words';
+import { familyTitle, type Has } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';
@@ -48,7 +48,7 @@ function pictureFlow({ plan, words, setting }: PacketKit): Flowing {
 
 /** Parts with the letters of their pieces on the picture. */
 function partsFlow(kit: PacketKit): Flowing {
-  const { plan, words, plans, setting, sets, dims } = kit;
+  const { plan, words, language, setting, sets, dims } = kit;
   const { columns: c, mass, parts: heading } = words.cover;
   const placed = plan.assembly?.placed ?? [];
   const letters = (name: string) =>
@@ -69,7 +69,7 @@ function partsFlow(kit: PacketKit): Flowing {
       rows: plan.parts.map((p) => [
         letters(p.name),
         p.name,
-        plans.said(p.family.describe.title),
+        familyTitle(p.family, language),
         String(p.quantity * sets),
         stockText(p, kit),
         blankText(p, kit),

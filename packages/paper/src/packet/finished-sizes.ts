@@ -1,6 +1,5 @@
 import { measuredBox, type PartPlan } from '@tinwright/core';
-import type { PlanWords, SizeSide } from '@tinwright/words';
-import { sizeWords } from '../plan/part-tables.js';
+import { type PlanWords, parameterWords, type SizeSide } from '@tinwright/words';
 
 /** A finished size to inspect. mm */
 export interface FinishedSize {
@@ -28,6 +27,11 @@ export function finishedSizes(
           : flat.bends.length === 0
             ? 'flat'
             : 'outside';
-    return { name, what: sizeWords({ family }, name, plans), value: max[AXES[axis]] - min[AXES[axis]], side };
+    return {
+      name,
+      what: parameterWords(family, name, plans.language),
+      value: max[AXES[axis]] - min[AXES[axis]],
+      side,
+    };
   });
 }

@@ -1,5 +1,11 @@
 import { type JobPlan, MM_PER_INCH, type PartPlan, plainNumber } from '@tinwright/core';
-import type { Language, PacketWords, PlanWords, StepWords } from '@tinwright/words';
+import {
+  type Language,
+  materialName,
+  type PacketWords,
+  type PlanWords,
+  type StepWords,
+} from '@tinwright/words';
 import type { Setting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 
@@ -31,8 +37,8 @@ export const thicknessText = (mm: number, { unit }: Dims): string =>
   unit === 'in' ? `${plainNumber(mm / MM_PER_INCH, 4)} in` : `${plainNumber(mm, 2)} mm`;
 
 /** Material and thickness of a part's sheet. */
-export const stockText = ({ material, sheet }: PartPlan, { dims, plans }: PacketKit): string =>
-  `${plans.said(material.title)}, ${thicknessText(sheet.thickness, dims).replace(' ', '\u00A0')}`;
+export const stockText = ({ material, sheet }: PartPlan, { dims, language }: PacketKit): string =>
+  `${materialName(material.name, language)}, ${thicknessText(sheet.thickness, dims).replace(' ', '\u00A0')}`;
 
 /** `436.5 × 335.1`. */
 export const blankText = ({ flat }: PartPlan, { dims }: PacketKit): string =>

@@ -5,7 +5,7 @@ import {
   plainNumber,
   type ToleranceClass,
 } from '@tinwright/core';
-import type { PlanWords } from '@tinwright/words';
+import { type PlanWords, parameterWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';
@@ -75,18 +75,12 @@ export function finishedTable(
       rows: part.asked.map(({ name, value }) => [
         name,
         { text: dims.text(value), value },
-        sizeWords({ family }, name, words),
+        parameterWords(family, name, words.language),
       ]),
     },
     setting,
   );
 }
-
-/** What a family says of a size; of an entry of a list what it says of the list. */
-export const sizeWords = ({ family }: Pick<PartPlan, 'family'>, name: string, words: PlanWords): string => {
-  const { sizes } = family.describe;
-  return words.said(sizes[name] ?? sizes[name.replace(/\[\d+\]/g, '')] ?? '').replaceAll('`', '');
-};
 
 /** Sizes beside each other in a column of 168 mm, by the height of lettering. */
 const setsFor = (height: number): number => Math.max(1, Math.floor(168 / (22 * height)));

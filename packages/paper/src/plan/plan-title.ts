@@ -6,7 +6,7 @@ import {
   plainNumber,
   type ToleranceClass,
 } from '@tinwright/core';
-import type { PlanWords } from '@tinwright/words';
+import { familyTitle, materialName, type PlanWords } from '@tinwright/words';
 import type { Title } from '../page/title-block.js';
 import type { Dims } from './dims.js';
 import type { PlanOptions } from './options.js';
@@ -30,10 +30,16 @@ export function planTitle(
   return {
     caution: part.material.zinc ? `${words.caution} ${words.cautionZinc}` : words.caution,
     name: part.name,
-    what: words.said(part.family.describe.title),
+    what: familyTitle(part.family, words.language),
     job: words.job(job),
     date,
-    stock: words.stock(words.said(part.material.title), sheet, dims.text(x), dims.text(y), dims.unit),
+    stock: words.stock(
+      materialName(part.material.name, words.language),
+      sheet,
+      dims.text(x),
+      dims.text(y),
+      dims.unit,
+    ),
     make: words.make(part.quantity, mass),
     sizes: `${words.sizes(dims.name)} ${steps}`,
     widest: { sheet: words.sheet(88, 88), scale: words.patternScale('1:100') },

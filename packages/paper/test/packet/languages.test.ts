@@ -1,6 +1,6 @@
-import { FAMILIES, MATERIALS } from '@tinwright/core';
+import { FAMILIES } from '@tinwright/core';
 import { DEFAULT_SHOP } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words';
+import { familyTitle, LANGUAGES, parameterWords } from '@tinwright/words';
 import { expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { isPlain } from '../../src/page/typeface.js';
@@ -11,13 +11,14 @@ const carrier = plannedCarrier(
   { stock: { material: 'galvanised-steel', thickness: 1 } },
 );
 
-test('everything families and materials say of themselves has German words', () => {
-  const { said } = LANGUAGES.de.plans;
-  const texts = [
-    ...FAMILIES.flatMap(({ describe: d }) => [d.title, ...Object.values(d.sizes)]),
-    ...MATERIALS.map((m) => m.title),
-  ];
-  for (const text of texts) expect(said(text), text).not.toBe(text);
+test('every family has German words for what it is, and for each of its parameters', () => {
+  for (const family of FAMILIES) {
+    expect(familyTitle(family, 'de')).not.toBe(familyTitle(family, 'en'));
+    for (const path of Object.keys(family.describe.sizes))
+      expect(parameterWords(family, path, 'de'), `${family.name} ${path}`).not.toBe(
+        parameterWords(family, path, 'en'),
+      );
+  }
 });
 
 test('a German packet says nothing in English but names, sources and findings', () => {

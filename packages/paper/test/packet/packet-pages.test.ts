@@ -1,6 +1,6 @@
 import { JobError } from '@tinwright/core';
 import { DEFAULT_SHOP } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES, materialName } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { planned } from '../../../files/test/samples.js';
@@ -241,7 +241,7 @@ describe.each(['en', 'de'] as const)('large print in fractions, %s', (language) 
     const said = saidOn(sectionOf(large, 'plans'));
     const { plans } = LANGUAGES[language];
     const stock = plans.stock(
-      plans.said(box.parts[0]?.material.title ?? ''),
+      materialName(box.parts[0]?.material.name ?? '', language),
       '0.0394 in',
       text(x),
       text(y),

@@ -13,7 +13,7 @@ import {
 import type { CuttingFindings } from '@tinwright/cutting';
 import type { ShopFindings } from '@tinwright/shop';
 import type { Language } from '../language.js';
-import { MATERIALS } from '../materials.js';
+import { materialName } from '../materials.js';
 import { ENGLISH_GRAMMAR } from './english.js';
 import { ENGLISH_CORE } from './english-core.js';
 import { ENGLISH_CUTTING } from './english-cutting.js';
@@ -95,7 +95,7 @@ function tongueOf(unit: Unit, language: Language, { decimal, spot }: FindingGram
     most: (mm) => point(say.most(mm)),
     least: (mm) => point(say.least(mm)),
     number: (value, digits) => point(plainNumber(value, digits)),
-    material: (name) => MATERIALS[language][name as keyof (typeof MATERIALS)[Language]] ?? name,
+    material: (name) => materialName(name, language),
     worded: (wording) => inWords(wording, say),
     spot,
   };

@@ -9,7 +9,6 @@ const times = (count: number) => (count === 1 ? '' : `${count} ×`);
 /** What plans and templates say in English. */
 export const ENGLISH: PlanWords = frozen({
   language: 'en',
-  said: (english) => english,
   up: 'up',
   down: 'down',
   hems: { closed: 'closed hem', open: 'open hem', teardrop: 'teardrop hem', wired: 'wired edge' },

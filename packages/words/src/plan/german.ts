@@ -1,4 +1,3 @@
-import { GERMAN_SAID } from './german-said.js';
 import type { PlanWords } from './words.js';
 
 const spaced = (...texts: readonly string[]) => texts.filter((t) => t !== '').join(' ');
@@ -9,7 +8,6 @@ const times = (count: number) => (count === 1 ? '' : `${count} ×`);
 /** What plans and templates say in German. */
 export const GERMAN: PlanWords = {
   language: 'de',
-  said: (english) => GERMAN_SAID[english] ?? english,
   up: 'hoch',
   down: 'runter',
   hems: {

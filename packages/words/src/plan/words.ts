@@ -1,12 +1,10 @@
 import type { FlatBend, ToleranceClass } from '@tinwright/core';
 import type { DimsName } from '../dims-name.js';
+import type { Language } from '../language.js';
 
 /** Everything plans and templates say, in one language. Sizes come in as they are printed, without their unit. */
 export interface PlanWords {
-  /** Tag of the language (BCP 47). */
-  readonly language: string;
-  /** What families and materials say of themselves, in this language; as it is where it has no words for it. */
-  readonly said: (english: string) => string;
+  readonly language: Language;
   readonly up: string;
   readonly down: string;
   readonly hems: Readonly<Record<NonNullable<FlatBend['hem']>, string>>;

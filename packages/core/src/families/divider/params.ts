@@ -29,7 +29,7 @@ export const values = {
   ),
   cornerNip: v.or(
     v.sizeOr(
-      'how far the lower corners give way: auto clears the inside radius of the box, 0 for none',
+      'how far the lower corners are cut back: auto clears the inside radius of the box, 0 for none',
       'auto',
       { min: 0 },
     ),
@@ -41,7 +41,7 @@ export type DividerParams = Given<typeof values>;
 /** Slots for dividers that cross. mm */
 export type Slots = NonNullable<DividerParams['slots']>;
 
-/** What the lower corners give way to: the inside of a bend with the sheet's radius, or the leg given. mm */
+/** How far the lower corners are cut back, to clear the inside of a bend with the sheet's radius, or the leg given. mm */
 export function nipLeg({ cornerNip, tabs }: DividerParams, { insideRadius }: Sheet): number {
   if (cornerNip !== 'auto') return cornerNip;
   // a tab stands straight beside the bend, a cut corner slants past it

@@ -10,8 +10,8 @@ import { SIDES, type Side } from '../walls.js';
 
 /** A box open at the top. mm */
 export const values = {
-  length: v.size('between the west and east walls, outside or inside as `dimensions` says'),
-  width: v.size('between the south and north walls'),
+  length: v.size('over the west and east walls, or between them where inside sizes are given'),
+  width: v.size('over the south and north walls, or between them'),
   height: v.size('of all walls, over what is folded at the rim'),
   heights: v.maybe(
     v.group('walls that differ: north, south, east, west', {
@@ -39,10 +39,10 @@ export const values = {
   hem: v.hem('hem on every rim, folded in: type, length, gap'),
   hems: v.maybe(
     v.group('a hem for each wall on its own; walls left out have none', {
-      north: v.hem(''),
-      south: v.hem(''),
-      east: v.hem(''),
-      west: v.hem(''),
+      north: v.hem('of the north wall'),
+      south: v.hem('of the south wall'),
+      east: v.hem('of the east wall'),
+      west: v.hem('of the west wall'),
     }),
   ),
   flangeReturn: v.maybe(v.size('flange folded in at the rim of every wall; hems then sit on its edge')),

@@ -7,8 +7,8 @@ import type { Walls } from '../walls.js';
 
 /** A tray whose rim is returned inwards. mm */
 export const values = {
-  length: v.size('between the west and east walls, outside or inside as `dimensions` says'),
-  width: v.size('between the south and north walls'),
+  length: v.size('over the west and east walls, or between them where inside sizes are given'),
+  width: v.size('over the south and north walls, or between them'),
   height: v.size('of the walls, over the returns'),
   dimensions: v.or(
     v.word('outside or inside: how length, width and height are meant', ['outside', 'inside']),
