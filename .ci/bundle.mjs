@@ -8,7 +8,7 @@ const cli = join(dirname(fileURLToPath(import.meta.url)), '..', 'packages', 'cli
 rmSync(join(cli, 'bin'), { recursive: true, force: true });
 await build({
   // what runs on threads stands apart
-  entryPoints: ['main.js', 'nest-lane.js', 'sizes-worker.js'].map((name) => join(cli, name)),
+  entryPoints: ['main.js', 'nest-lane.js', 'sizes-worker.js', 'queue-lane.js'].map((name) => join(cli, name)),
   outdir: join(cli, 'bin'),
   bundle: true,
   splitting: true, // what only some verbs need stays apart
@@ -18,12 +18,12 @@ await build({
   target: 'node20.19',
   legalComments: 'linked',
   logLevel: 'warning',
-  // these look for files of their own
+  // these look for files of their own, or are installed by whoever wants them
   plugins: [
     {
       name: 'apart',
       setup: ({ onResolve }) =>
-        onResolve({ filter: /^(pdfkit(\/output)?|fontkit|tinypool)$/ }, ({ path }) => ({
+        onResolve({ filter: /^(pdfkit(\/output)?|fontkit|tinypool|@tinwright\/queue)$/ }, ({ path }) => ({
           path,
           external: true,
         })),

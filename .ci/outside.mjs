@@ -20,7 +20,9 @@ const options = ['--strict', '--module', 'nodenext', '--target', 'es2023', ...ty
 execFileSync(process.execPath, [tsc, ...options, 'tray.mts'], { cwd: folder, stdio: 'inherit' });
 execFileSync(process.execPath, ['tray.mjs'], { cwd: folder, stdio: 'inherit' });
 
-const packed = readdirSync(join(root, 'out', 'packages')).map((f) => join(root, 'out', 'packages', f));
+const packed = readdirSync(join(root, 'out', 'packages'))
+  .filter((f) => f.endsWith('.tgz'))
+  .map((f) => join(root, 'out', 'packages', f));
 for (const example of ['own-family']) {
   const own = `${folder}-${example}`;
   cpSync(join(root, 'examples', example), own, { recursive: true });

@@ -7,10 +7,12 @@ import { PACKAGES, ready, root } from './ready.mjs';
 ready();
 const { packageManager } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const folder = join(root, 'out', 'packages');
+const APART = ['queue']; // in a folder of its own: `out/packages/*.tgz` is what everybody installs
 rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
 for (const name of PACKAGES) {
-  const args = ['-y', packageManager, 'pack', '--pack-destination', folder];
+  const place = APART.includes(name) ? join(folder, name) : folder;
+  const args = ['-y', packageManager, 'pack', '--pack-destination', place];
   const done = spawnSync('npx', args, {
     cwd: join(root, 'packages', name),
     stdio: ['ignore', 'ignore', 2],
@@ -18,4 +20,5 @@ for (const name of PACKAGES) {
   });
   if (done.status !== 0) process.exit(done.status ?? 1);
 }
-for (const file of readdirSync(folder)) process.stdout.write(`${relative(root, join(folder, file))}\n`);
+for (const file of readdirSync(folder, { recursive: true }).filter((f) => f.endsWith('.tgz')))
+  process.stdout.write(`${relative(root, join(folder, file))}\n`);

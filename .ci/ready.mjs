@@ -7,7 +7,18 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '..');
-export const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'page', 'testing', 'cli'];
+export const PACKAGES = [
+  'core',
+  'shop',
+  'cutting',
+  'words',
+  'files',
+  'paper',
+  'page',
+  'testing',
+  'queue',
+  'cli',
+];
 const stampFile = (name) => join(root, 'node_modules', `.tinwright-${name}`);
 const stamp = (name) => (existsSync(stampFile(name)) ? readFileSync(stampFile(name), 'utf8') : '');
 

@@ -11,7 +11,7 @@ const { options } = ts.parseJsonConfigFileContent(
   join(ROOT, 'tests'),
 );
 
-test.each(['core', 'shop', 'cutting', 'words', 'files', 'paper', 'page', 'testing', 'cli'])(
+test.each(['core', 'shop', 'cutting', 'words', 'files', 'paper', 'page', 'testing', 'queue', 'cli'])(
   'every export of %s has a docstring',
   (name) => {
     const door = join(ROOT, 'packages', name, 'src/index.ts');

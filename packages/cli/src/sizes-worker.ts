@@ -1,22 +1,23 @@
 import { workerData } from 'node:worker_threads';
 import { loadFamilies } from './load-families.js';
-import { type Common, type Made, type SizeMaker, sizeMaker } from './sizes/make-size.js';
+import { type Common, type Made, sizePlanner, writeSize } from './sizes/make-size.js';
 import type { Row } from './sizes/row.js';
 
 /** What a worker is started with. */
 export interface WorkerStart {
   readonly common: Common;
+  readonly out: string;
   /** Modules of families, by their paths. */
   readonly modules: readonly string[];
 }
 
-const [, start] = workerData as readonly [unknown, WorkerStart];
-const families = await loadFamilies(start.modules);
-const maker: SizeMaker = sizeMaker(start.common, typeof families === 'string' ? [] : families);
+const [, { common, out, modules }] = workerData as readonly [unknown, WorkerStart];
+const families = await loadFamilies(modules);
+const planSize = sizePlanner(common, typeof families === 'string' ? [] : families);
 
 /** Makes some sizes in the order of their rows. */
 export default async function makeSizes(rows: readonly Row[]): Promise<readonly Made[]> {
   const made: Made[] = [];
-  for (const row of rows) made.push(await maker(row));
+  for (const row of rows) made.push(await writeSize(out, await planSize(row)));
   return made;
 }

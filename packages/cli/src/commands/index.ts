@@ -19,6 +19,7 @@ import { sizes } from './sizes.js';
 import { starter } from './starter.js';
 import { strip } from './strip.js';
 import { template } from './template.js';
+import { worker } from './worker.js';
 
 /** Every verb, in the order help shows them. A new one is its file and a line here. */
 export const COMMANDS: readonly AnyCommand[] = [
@@ -34,6 +35,7 @@ export const COMMANDS: readonly AnyCommand[] = [
   shear,
   nest,
   sizes,
+  worker,
   shop,
   strip,
   starter,

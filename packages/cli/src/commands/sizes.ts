@@ -4,12 +4,15 @@ import { availableParallelism } from 'node:os';
 import { type AnyFamily, PROGRAM, quoted } from '@tinwright/core';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
+import { keyIn, loadQueue } from '../load-queue.js';
 import { shopAsked } from '../open-shop.js';
 import { STANDARD_INPUT, withText } from '../open-text.js';
 import type { Shard } from '../sizes/journal.js';
 import type { Common } from '../sizes/make-size.js';
 import { TableError } from '../sizes/row.js';
+import type { QueueAsk } from '../sizes-queue.js';
 import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { KEY_OPTION, QUEUE_OPTION, readJobs } from './queue-options.js';
 
 interface Options {
   /** The job, or `merge` and folders. */
@@ -17,6 +20,8 @@ interface Options {
   readonly table?: string;
   readonly out: string;
   readonly jobs?: string;
+  readonly queue?: string;
+  readonly key?: string;
   readonly shard?: string;
   readonly dxf: 'r2000' | 'r12';
   readonly pictures: boolean;
@@ -27,7 +32,6 @@ interface Options {
 }
 
 const MERGE = 'merge';
-const MOST_JOBS = 64;
 
 export const sizes: AnyCommand = command<Options>({
   verb: 'sizes',
@@ -47,6 +51,8 @@ export const sizes: AnyCommand = command<Options>({
     },
     out: { type: 'string', default: 'sizes', describe: 'folder to write, a folder a size in it' },
     jobs: { type: 'string', describe: 'sizes made at once; as many as processors when left out' },
+    queue: QUEUE_OPTION,
+    key: KEY_OPTION,
     shard: {
       type: 'string',
       describe: 'only some rows: 3/16 is the third of sixteen runs; merge joins them',
@@ -77,7 +83,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const [extra] = folders;
   if (extra !== undefined)
     return refuse(host, json, 'usage', 'sizes', `${quoted(extra)} is one argument too many`);
-  const asked = askedOf(options);
+  const asked = await askedOf(options);
   if (typeof asked === 'string') return refuse(host, json, 'usage', 'sizes', asked);
   const shop = await shopAsked(host, options.shop, json);
   if ('exit' in shop) return shop.exit;
@@ -86,12 +92,13 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { sizes: own, ...data } = (opened.answer ?? {}) as Record<string, unknown>;
   if (options.table === undefined && own === undefined)
     return refuse(host, json, 'usage', 'sizes', 'give --table FILE, or sizes: in the job');
-  const common: Common = { data, out, dxf: options.dxf, pictures: options.pictures, shop: shop.shop };
+  const common: Common = { data, dxf: options.dxf, pictures: options.pictures, shop: shop.shop };
   const { makeTable } = await import('../sizes/make-table.js');
   try {
     return await makeTable(
       {
         common,
+        out,
         families,
         modules: options.with ?? [],
         table: options.table ?? null,
@@ -112,24 +119,36 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
 
 interface Asked {
   readonly jobs: number;
+  readonly queue: QueueAsk | null;
   readonly shard: Shard | null;
 }
 
-function askedOf({ jobs, shard, job }: Options): Asked | string {
+async function askedOf({ jobs, shard, job, queue, key }: Options): Promise<Asked | string> {
   if (job[0] === STANDARD_INPUT) return 'a job file is wanted, it is read by every worker';
-  const count = jobs === undefined ? availableParallelism() : Number(jobs);
-  if (!(Number.isInteger(count) && count >= 1 && count <= MOST_JOBS))
-    return `--jobs: ${jobs} given, a whole number from 1 to ${MOST_JOBS} allowed`;
-  if (shard === undefined) return { jobs: count, shard: null };
+  const count = readJobs(jobs, availableParallelism());
+  if (typeof count === 'string') return count;
+  const handed = await queueAsked(queue, key);
+  if (typeof handed === 'string') return handed;
+  if (shard === undefined) return { jobs: count, ...handed, shard: null };
   const [, index, of] = /^(\d+)\/(\d+)$/.exec(shard) ?? [];
   const found = { index: Number(index), count: Number(of) };
   if (!(found.index >= 1 && found.index <= found.count && found.count <= 10_000))
     return `--shard: ${quoted(shard)} given; 3/16 is the third of sixteen`;
-  return { jobs: count, shard: found };
+  return { jobs: count, ...handed, shard: found };
+}
+
+async function queueAsked(
+  url: string | undefined,
+  file: string | undefined,
+): Promise<Pick<Asked, 'queue'> | string> {
+  if (url === undefined) return file === undefined ? { queue: null } : '--key goes with --queue';
+  const [loaded, key] = [await loadQueue(), await keyIn(file)];
+  if (typeof loaded === 'string') return loaded;
+  return typeof key === 'string' ? key : { queue: { url, ...key } };
 }
 
 /** Tells apart whatever makes another size of the same row: version, job, options, modules. */
-async function saltOf({ out: _, ...common }: Common, modules: readonly string[]): Promise<string> {
+async function saltOf(common: Common, modules: readonly string[]): Promise<string> {
   const hash = createHash('sha256').update(`${PROGRAM.mark}\n${JSON.stringify(common)}\n`);
   for (const m of modules) hash.update(await readFile(m));
   return hash.digest('hex');

@@ -12,7 +12,7 @@ import {
   planJob,
   problemText,
 } from '@tinwright/core';
-import { jobFiles } from '@tinwright/files';
+import { jobFiles, type OutFile } from '@tinwright/files';
 import type { Shop } from '@tinwright/shop';
 import { tellFinding } from '@tinwright/words';
 import { WriteError } from '../failure.js';
@@ -25,7 +25,6 @@ import { type Row, writtenOver } from './row.js';
 export interface Common {
   /** The job that rows are laid over. */
   readonly data: unknown;
-  readonly out: string;
   readonly dxf: 'r2000' | 'r12';
   readonly pictures: boolean;
   readonly shop: Shop | null;
@@ -49,10 +48,17 @@ export interface Made {
   readonly problems: readonly { readonly line: number; readonly column: number; readonly text: string }[];
 }
 
-export type SizeMaker = (row: Row) => Promise<Made>;
+/** A size as it comes out: what is said of it and, where it was made, its files. */
+export interface PlannedSize {
+  readonly made: Made;
+  readonly files: readonly OutFile[];
+}
 
-/** Makes sizes one by one; keeps the schemas that jobs are read with. */
-export function sizeMaker(common: Common, families: readonly AnyFamily[]): SizeMaker {
+/** Works sizes out one by one; keeps the schemas that jobs are read with. */
+export function sizePlanner(
+  common: Common,
+  families: readonly AnyFamily[],
+): (row: Row) => Promise<PlannedSize> {
   const read = jobReader(families);
   return async (row) => {
     const none = {
@@ -64,20 +70,16 @@ export function sizeMaker(common: Common, families: readonly AnyFamily[]): SizeM
       mass: '',
       files: 0,
     };
+    if (row.refused !== undefined)
+      return refusedRow(none, [{ line: row.line, column: row.column, text: row.refused }]);
     try {
-      if (row.refused !== undefined)
-        return refusedRow(none, [{ line: row.line, column: row.column, text: row.refused }]);
-      const plan = planOf(row, common, read);
-      return await made(row, plan, common);
+      return await planned(row, planOf(row, common, read), common);
     } catch (error) {
-      if (error instanceof JobError)
-        return refusedRow(
-          none,
-          error.problems.map((p) => placed(p, row)),
-        );
-      if (!(error instanceof WriteError)) throw error;
-      const message = `${error.place}: ${error.message}`;
-      return { ...none, status: 'unwritable', message, problems: [] };
+      if (!(error instanceof JobError)) throw error;
+      return refusedRow(
+        none,
+        error.problems.map((p) => placed(p, row)),
+      );
     }
   };
 }
@@ -87,26 +89,21 @@ function planOf(row: Row, { data, shop }: Common, read: JobReader): JobPlan {
   return planJob(read(own, { strips: shop?.strips ?? [] }));
 }
 
-async function made(
+async function planned(
   { number, name }: Row,
   plan: JobPlan,
-  { out, dxf, pictures, shop }: Common,
-): Promise<Made> {
+  { dxf, pictures, shop }: Common,
+): Promise<PlannedSize> {
   const inShop = await plannedIn(plan, shop);
   const findings = inShop?.findings ?? plan.findings;
   const files = jobFiles(plan, { dxf, pictures, inShop });
-  await updateSet(join(out, name), async () => files, {
-    disk: SWIFT_DISK,
-    kept: { here: process.cwd(), home: homedir() },
-    signals: 'not heard',
-  });
   const errors = findings.filter((f) => f.severity === 'error').length;
   const first = findings.find((f) => f.severity === 'error') ?? findings[0];
   const blanks = plan.parts.map(
     ({ name: part, flat }) => `${part} ${flat.blank.max.map((v) => plainNumber(v, 2)).join(' x ')}`,
   );
   const mass = plan.parts.reduce((kg, p) => kg + p.mass * p.quantity, 0);
-  return {
+  const made: Made = {
     number,
     name,
     status: 'made',
@@ -118,13 +115,32 @@ async function made(
     files: files.length,
     problems: [],
   };
+  return { made, files };
+}
+
+/** Writes the folder of a size, where it was made; it appears whole. */
+export async function writeSize(out: string, { made, files }: PlannedSize): Promise<Made> {
+  if (made.status !== 'made') return made;
+  try {
+    await updateSet(join(out, made.name), async () => files, {
+      disk: SWIFT_DISK,
+      kept: { here: process.cwd(), home: homedir() },
+      signals: 'not heard',
+    });
+    return made;
+  } catch (error) {
+    if (!(error instanceof WriteError)) throw error;
+    const message = `${error.place}: ${error.message}`;
+    return { ...made, status: 'unwritable', message, findings: 0, errors: 0, blanks: '', mass: '', files: 0 };
+  }
 }
 
 type None = Omit<Made, 'status' | 'message' | 'problems'>;
 
-function refusedRow(none: None, problems: Made['problems']): Made {
+function refusedRow(none: None, problems: Made['problems']): PlannedSize {
   const more = problems.length > 1 ? ` (and ${problems.length - 1} more)` : '';
-  return { ...none, status: 'refused', message: `${problems[0]?.text ?? ''}${more}`, problems };
+  const message = `${problems[0]?.text ?? ''}${more}`;
+  return { made: { ...none, status: 'refused', message, problems }, files: [] };
 }
 
 /** A problem of the job at the cell it comes from, or at the row. */

@@ -2,7 +2,8 @@ import { join } from 'node:path';
 import { type AnyFamily, PROGRAM } from '@tinwright/core';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, WriteError, writing } from '../failure.js';
-import { sizePool } from '../sizes-pool.js';
+import { type SizePool, sizePool } from '../sizes-pool.js';
+import { type QueueAsk, queuePool } from '../sizes-queue.js';
 import { DISK } from '../write/disk.js';
 import { locked, PATIENCE } from '../write/lock.js';
 import { listsIn } from '../write/own-lists.js';
@@ -19,6 +20,7 @@ import { runSizes } from './run-sizes.js';
 /** A table of sizes and how to make it. */
 export interface TableAsk {
   readonly common: Common;
+  readonly out: string;
   readonly families: readonly AnyFamily[];
   readonly modules: readonly string[];
   /** The table's file; null for the rows that the job itself lists. */
@@ -27,6 +29,8 @@ export interface TableAsk {
   readonly salt: string;
   readonly strict: boolean;
   readonly jobs: number;
+  /** Where sizes are handed out to workers; null for this machine alone. */
+  readonly queue: QueueAsk | null;
   readonly shard: Shard | null;
 }
 
@@ -52,7 +56,13 @@ export async function makeTable(ask: TableAsk, host: Host, json: boolean): Promi
   const tally: Tally = { made: 0, kept: 0, refused: 0, errors: 0, unwritable: null, shown: [] };
   let end = 'whole' as RunEnd;
   const failed = await writing(host, json, async () => {
-    end = await inFolder(ask, total, host, tally);
+    const mine = ask.shard === null ? total : Math.ceil(total / ask.shard.count);
+    const pool = await poolFor(ask, mine, host);
+    try {
+      end = await inFolder(ask, { pool, mine }, host, tally);
+    } finally {
+      await pool.close();
+    }
   });
   if (failed !== EXIT.done) return failed;
   tell(ask, tally, end, host, json);
@@ -82,8 +92,20 @@ async function countRows(ask: TableAsk): Promise<number> {
   return count;
 }
 
-async function inFolder(ask: TableAsk, total: number, host: Host, tally: Tally): Promise<RunEnd> {
-  const { out } = ask.common;
+async function poolFor(ask: TableAsk, mine: number, host: Host): Promise<SizePool> {
+  const { common, out, modules, families, queue } = ask;
+  if (queue !== null) return queuePool(queue, { common, out, families, modules, total: mine }, host);
+  return sizePool({ common, out, modules }, families, mine < FEW ? 1 : ask.jobs);
+}
+
+interface Crew {
+  readonly pool: SizePool;
+  /** Rows that are this run's. */
+  readonly mine: number;
+}
+
+async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: Tally): Promise<RunEnd> {
+  const { out } = ask;
   const name = csvName(ask.shard);
   return told(
     out,
@@ -94,10 +116,6 @@ async function inFolder(ask: TableAsk, total: number, host: Host, tally: Tally):
         const known = await knownSizes(out, name);
         const list = { format: 1, program: PROGRAM.mark, files: [name, 'index.svg'] };
         await replaceFile(join(out, 'sizes.json'), `${JSON.stringify(list, null, 2)}\n`, 'force');
-        const mine = ask.shard === null ? total : Math.ceil(total / ask.shard.count);
-        const jobs = mine < FEW ? 1 : ask.jobs;
-        const { common, modules, families } = ask;
-        const pool = await sizePool({ common, modules }, families, jobs);
         const journal = openJournal(out, name);
         const progress = await host.progress?.('sizes', mine);
         const signal = heard();
@@ -124,7 +142,6 @@ async function inFolder(ask: TableAsk, total: number, host: Host, tally: Tally):
         } finally {
           progress?.end();
           signal.end();
-          await pool.close();
         }
       });
     },
@@ -171,7 +188,7 @@ function count(tally: Tally, made: readonly Made[], kept: number, ask: TableAsk,
   }
 }
 
-function tell({ common: { out } }: TableAsk, tally: Tally, end: RunEnd, host: Host, json: boolean): void {
+function tell({ out }: TableAsk, tally: Tally, end: RunEnd, host: Host, json: boolean): void {
   const { made, kept, refused, errors, unwritable } = tally;
   if (json) {
     host.out(`${JSON.stringify({ out, made, kept, refused, errors, complete: end === 'whole' }, null, 2)}\n`);

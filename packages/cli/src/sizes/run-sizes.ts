@@ -5,7 +5,6 @@ import { type Journal, type Known, lineOf, rowHash, type Shard } from './journal
 import type { Made } from './make-size.js';
 import type { Row } from './row.js';
 
-const BATCH = 8; // rows
 const AHEAD = 3; // batches a worker, so that none waits
 
 /** What a run of sizes needs. */
@@ -40,19 +39,17 @@ export async function runSizes(run: SizesRun): Promise<boolean> {
   let rows: Row[] = [];
   const start = () => {
     const due = rows.filter((r) => keptLine(run, r) === null);
-    waiting.push({
-      rows,
-      hashes: rows.map((r) => rowHash(run.salt, r)),
-      made: due.length === 0 ? Promise.resolve([]) : run.pool.make(due),
-    });
+    const made = due.length === 0 ? Promise.resolve([]) : run.pool.make(due);
+    made.catch(() => undefined); // told when its turn comes
+    waiting.push({ rows, hashes: rows.map((r) => rowHash(run.salt, r)), made });
     rows = [];
   };
   for await (const row of run.rows) {
     if (run.shard !== null && row.number % run.shard.count !== run.shard.index % run.shard.count) continue;
     if (run.stopped()) break;
     rows.push(row);
-    if (rows.length === BATCH) start();
-    if (waiting.length >= run.pool.width * AHEAD) await settleFirst(run, waiting);
+    if (rows.length === run.pool.batch) start();
+    if (waiting.length >= run.pool.width() * AHEAD) await settleFirst(run, waiting);
   }
   if (rows.length > 0 && !run.stopped()) start();
   while (waiting.length > 0) await settleFirst(run, waiting);
