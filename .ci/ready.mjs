@@ -70,7 +70,7 @@ function build() {
     join('cli', 'dist', 'bin', 'main.js'),
   ].every((p) => existsSync(join(root, 'packages', p)));
   if (built && stamp('build') === state) return;
-  run(process.execPath, [join(root, 'node_modules', 'typescript', 'bin', 'tsc'), '-b', 'packages']);
+  run(process.execPath, [join(root, 'node_modules', 'typescript-native', 'bin', 'tsc'), '-b', 'packages']);
   for (const script of ['page.mjs', 'bundle.mjs']) run(process.execPath, [join(root, '.ci', script)]);
   mkdirSync(join(root, 'node_modules'), { recursive: true });
   writeFileSync(stampFile('build'), state);
