@@ -23,7 +23,10 @@ export async function openBlanks(
   families: readonly AnyFamily[],
   shopFile: string | undefined,
 ): Promise<JobBlanks | { readonly exit: ExitCode }> {
-  const { blankOf } = await import('@tinwright/cutting');
+  const [{ blankOf }, { listedPart }] = await Promise.all([
+    import('@tinwright/cutting'),
+    import('@tinwright/files'),
+  ]);
   const plans: JobPlan[] = [];
   let shop: Shop | null = null;
   for (const file of files) {
@@ -42,7 +45,7 @@ export async function openBlanks(
   return {
     plans,
     blanks: named.map(({ part, name }) => ({ ...blankOf(part), part: name })),
-    parts: named.map(({ part, name }) => ({ part: name, area: part.flat.area, mass: part.mass })),
+    parts: named.map(({ part, name }) => listedPart(part, name)),
     shop,
   };
 }

@@ -213,6 +213,7 @@ export {
   type StackSheet,
 } from './joining/fastener.js';
 export { FASTENER_KINDS } from './joining/kinds.js';
+export { rivetLength } from './joining/rivet-length.js';
 export { RIVET_RULES, RIVET_SIZES, type RivetSize, rivetSize } from './joining/rivet-tables.js';
 export {
   SPOT_WELD_TABLES,

@@ -28,6 +28,7 @@ export { segmentDistance } from './outline/segment-distance.js';
 export { lowerBound } from './shear/bound/lower-bound.js';
 export { NO_LIMITS, type ShearLimits } from './shear/plan/limits.js';
 export { planShear, SHEAR_EFFORT, type ShearEffort } from './shear/plan/plan-shear.js';
+export { type ShearAbility, type Sheared, shearBlanks } from './shear/plan/shear-blanks.js';
 export type {
   Area,
   CutTree,

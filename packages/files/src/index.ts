@@ -1,4 +1,16 @@
 // The door of @tinwright/files. Names, no `export *`.
+export { cutListFiles } from './cut-list/csv.js';
+export {
+  type CutTotals,
+  type CutWork,
+  cutTotals,
+  cutWork,
+  type KnownCut,
+  type ListedPart,
+  listedPart,
+} from './cut-list/cut-list.js';
+export { cutListEntry } from './cut-list/entry.js';
+export { type FastenerRow, fastenerRows } from './cut-list/fastener-rows.js';
 export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
@@ -15,14 +27,13 @@ export {
   type PictureLayerName,
 } from './layers.js';
 export { toMakerModel } from './maker/to-maker-model.js';
-export { manifestOf, manifestText, type PartFiles } from './manifest.js';
+export { allFindings, manifestOf, manifestText, type PartFiles } from './manifest.js';
 export { type CutNest, cutNest, nestFiles, nestJson } from './nest/nest-files.js';
 export { type NestFlat, sheetDrawing } from './nest/sheet-drawing.js';
 export type { OutFile } from './out-file.js';
 export { pictureFiles, viewFiles } from './picture-files.js';
 export { sequenceEntry } from './sequence-entry.js';
 export { stepNote } from './sequence-note.js';
-export { cutListCsv, type ListedPart } from './shear/cut-list.js';
 export { shearJson } from './shear/shear-json.js';
 export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { flatDrawing } from './sheets/flat.js';

@@ -1,5 +1,7 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
 import type { ShopPlan } from '@tinwright/shop';
+import { cutListFiles } from './cut-list/csv.js';
+import type { KnownCut } from './cut-list/cut-list.js';
 import type { DxfForm } from './dxf/write.js';
 import { manifestOf, manifestText, type PartFiles } from './manifest.js';
 import type { OutFile } from './out-file.js';
@@ -18,6 +20,8 @@ export interface Wanted {
   readonly views?: boolean;
   /** The job as a shop makes it: its bend orders and findings go to the manifest. */
   readonly inShop?: ShopPlan | null;
+  /** What it is cut from, where stock is known: a cut list beside the files and in the manifest. */
+  readonly cut?: KnownCut | null;
   /** Files drawn elsewhere that belong to the set: the manifest lists them too. */
   readonly also?: readonly OutFile[];
 }
@@ -28,9 +32,10 @@ export function jobFiles(plan: JobPlan, wanted: Wanted): readonly OutFile[] {
     ...cutFiles(plan, { ...TABLE_STYLE, ...wanted.style, form: wanted.dxf }),
     ...(wanted.pictures ? pictureFiles(plan) : []),
     ...(wanted.views ? viewFiles(plan, wanted.dxf) : []),
+    ...(wanted.cut ? cutListFiles(wanted.cut.work, plan.job.units) : []),
     ...(wanted.also ?? []),
   ];
-  return [...files, manifestFile(plan, files, wanted.inShop ?? null)];
+  return [...files, manifestFile(plan, files, wanted)];
 }
 
 /** The cut files of a job: a DXF and an SVG for every part. */
@@ -45,7 +50,7 @@ export function cutFiles(plan: JobPlan, style: TableStyle): readonly OutFile[] {
 }
 
 /** The manifest of a set of files; it stands last among them. */
-function manifestFile(plan: JobPlan, files: readonly OutFile[], inShop: ShopPlan | null): OutFile {
+function manifestFile(plan: JobPlan, files: readonly OutFile[], { inShop, cut }: Wanted): OutFile {
   return {
     path: 'job.json',
     content: manifestText(
@@ -53,7 +58,8 @@ function manifestFile(plan: JobPlan, files: readonly OutFile[], inShop: ShopPlan
         plan,
         filesOf,
         files.map((f) => f.path),
-        inShop,
+        inShop ?? null,
+        cut ?? null,
       ),
     ),
   };

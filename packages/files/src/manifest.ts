@@ -1,15 +1,19 @@
 import {
   type Assembly,
+  type Finding,
   type FlatBend,
   type JobPlan,
   type PartPlan,
   type Pose,
   PROGRAM,
   sayIn,
+  sortFindings,
 } from '@tinwright/core';
 import type { ShopPlan } from '@tinwright/shop';
 import { findingEntry, spotWords, tellFindings } from '@tinwright/words';
 import { clearPoint } from './clear-point.js';
+import type { KnownCut } from './cut-list/cut-list.js';
+import { cutListEntry } from './cut-list/entry.js';
 import { type WrittenMark, type WrittenMarks, writtenMarks } from './manifest-marks.js';
 import { sequenceEntry } from './sequence-entry.js';
 
@@ -22,12 +26,14 @@ export interface PartFiles {
 /**
  * The manifest `job.json` of a job; `written` are the set's other files. All lengths mm, angles deg, mass kg, area mm².
  * @param inShop the job as a shop makes it: bend orders and findings; null when no shop was asked for
+ * @param cut what it is cut from, and what was left out; null where nobody said what stock there is
  */
 export function manifestOf(
   plan: JobPlan,
   files: (part: PartPlan) => PartFiles,
   written: readonly string[],
   inShop: ShopPlan | null = null,
+  cut: KnownCut | null = null,
 ): object {
   const marks = writtenMarks(plan);
   const say = sayIn(plan.job.units);
@@ -43,10 +49,23 @@ export function manifestOf(
     units: plan.job.units,
     parts: plan.parts.map((p) => ({ ...partEntry(p, marks.of(p.name), files(p)), ...sequence(p.name) })),
     ...(inShop === null ? {} : { shop: inShop.shop.name, batch: inShop.batch }),
-    findings: tellFindings(inShop?.findings ?? plan.findings, plan.job.units, 'en').map(findingEntry),
+    findings: tellFindings(allFindings(plan, inShop, cut), plan.job.units, 'en').map(findingEntry),
+    ...(cut === null ? {} : { cutList: cutListEntry(cut.work) }),
     ...(plan.assembly === null ? {} : { assembly: assemblyEntry(plan, plan.assembly, marks) }),
     files: written,
   };
+}
+
+/** All there is to know of a job: of its parts, of the shop, of the stock; by part, worst first. */
+export function allFindings(
+  plan: JobPlan,
+  inShop: ShopPlan | null,
+  cut: KnownCut | null,
+): readonly Finding[] {
+  const own = inShop?.findings ?? plan.findings;
+  if (cut === null || cut.findings.length === 0) return own;
+  const order = plan.parts.map((p) => p.name);
+  return sortFindings([...own, ...cut.findings], order);
 }
 
 /** The manifest as text. */

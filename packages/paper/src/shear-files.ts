@@ -1,6 +1,6 @@
 import { PROGRAM, type Unit } from '@tinwright/core';
 import type { ShearPlan } from '@tinwright/cutting';
-import { cutListCsv, type ListedPart, type OutFile, shearJson } from '@tinwright/files';
+import { type CutWork, cutListFiles, type OutFile, shearJson } from '@tinwright/files';
 import type { DimsName, Language } from '@tinwright/words';
 import { heightOf } from './packet/drawing-figure.js';
 import { moved, type Page } from './page/page.js';
@@ -27,27 +27,27 @@ const LETTERS = 2.5; // mm
 const ALONE = { width: 267, height: 180, margin: 5 };
 
 /**
- * The files of shear plans: `shear.json` for programs, `cutlist.csv`, `shear.pdf` to work from, each sheet by itself as
+ * The files of shear plans: `shear.json` for programs, `cutlist.csv` and `fasteners.csv`, `shear.pdf` to work from, each sheet by itself as
  * SVG, and the list of them.
  */
 export async function shearFiles(
-  plans: readonly ShearPlan[],
-  parts: readonly ListedPart[],
+  work: CutWork,
   options: ShearFilesOptions,
   spare: SpareFile | null = null,
 ): Promise<readonly OutFile[]> {
+  const { plans } = work;
   let print = printOf(options, typeface());
-  let pages = shearPages(plans, print);
+  let pages = shearPages(work, print);
   if (spare !== null && !pages.every(plain)) {
     const { spareFont } = await import('./page/spare-font.js'); // only here: the library takes its time to load
     print = printOf(options, typeface(spareFont(await spare())));
-    pages = shearPages(plans, print);
+    pages = shearPages(work, print);
   }
   const { language } = options;
   const title = shearWords(language).title(options.job);
   const files: readonly OutFile[] = [
     { path: 'shear.json', content: shearJson(plans) },
-    { path: 'cutlist.csv', content: cutListCsv(plans, parts, options.units) },
+    ...cutListFiles(work, options.units),
     { path: 'shear.pdf', content: await pagesPdf(pages, { title, language, face: print.setting.face }) },
     ...diagrams(plans, print).map((page, i) => ({
       path: `diagrams/sheet-${i + 1}.svg`,

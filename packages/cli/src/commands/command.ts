@@ -67,6 +67,12 @@ export const DXF_OPTION: OptionSpec = {
   describe: 'form of the DXF files',
 };
 
+/** The option of verbs that cut from stock where it is known. */
+export const RACK_OPTION: OptionSpec = {
+  type: 'string',
+  describe: 'file of sheets and offcuts to cut from; those of the job or the shop without',
+};
+
 /** The option of verbs that look at a job as one shop would make it. */
 export const SHOP_OPTION: OptionSpec = {
   type: 'string',

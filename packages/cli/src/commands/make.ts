@@ -3,13 +3,22 @@ import { type AnyFamily, type Finding, type JobPlan, plainNumber } from '@tinwri
 import type { OutFile } from '@tinwright/files';
 import type { ShopPlan } from '@tinwright/shop';
 import { type Host, paint, table } from '../console.js';
+import { cutKnown } from '../cut-known.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';
 import { openJob } from '../open-job.js';
 import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../table-options.js';
-import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import {
+  type AnyCommand,
+  command,
+  DXF_OPTION,
+  JOB,
+  JSON_OPTION,
+  RACK_OPTION,
+  SHOP_OPTION,
+} from './command.js';
 
 interface Options extends TableOptions {
   readonly job: string;
@@ -18,6 +27,7 @@ interface Options extends TableOptions {
   readonly views: boolean;
   readonly steps: boolean;
   readonly strict: boolean;
+  readonly rack?: string;
   readonly shop?: string;
   readonly json: boolean;
 }
@@ -46,6 +56,7 @@ export const make: AnyCommand = command<Options>({
       describe: 'also a picture of every bend, in the default shop without --shop',
     },
     strict: { type: 'boolean', default: false, describe: 'write nothing while a finding is an error' },
+    rack: RACK_OPTION,
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
@@ -65,12 +76,17 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const asked = await tableStyle(host, options, opened.shop?.table?.smallestHole ?? 0, json);
   if ('exit' in asked) return asked.exit;
   const inShop = await plannedIn(plan, opened.shop);
-  const findings = inShop?.findings ?? plan.findings;
-  const [{ jobFiles }, { writeSet }] = await Promise.all([import('@tinwright/files'), import('../files.js')]);
+  const cut = await cutKnown(host, { plan, shop: opened.shop, rack: options.rack, json });
+  if (cut !== null && 'exit' in cut) return cut.exit;
+  const [{ allFindings, jobFiles }, { writeSet }] = await Promise.all([
+    import('@tinwright/files'),
+    import('../files.js'),
+  ]);
+  const findings = allFindings(plan, inShop, cut);
   const wrong = worst(findings) === 'error';
   const also = steps && !(strict && wrong) ? await stepsOf(plan, inShop) : [];
   const files =
-    strict && wrong ? [] : jobFiles(plan, { dxf, style: asked.style, pictures, views, inShop, also });
+    strict && wrong ? [] : jobFiles(plan, { dxf, style: asked.style, pictures, views, inShop, cut, also });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);

@@ -3,11 +3,20 @@ import type { OutFile } from '@tinwright/files';
 import type { PacketForm, Section } from '@tinwright/paper';
 import type { DimsName, Language } from '@tinwright/words';
 import { type Host, many } from '../console.js';
+import { cutKnown } from '../cut-known.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { MEASURED_OPTION } from '../measured.js';
 import { openMeasured } from '../open-measured.js';
 import { spareFile } from '../spare-file.js';
-import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import {
+  type AnyCommand,
+  command,
+  FORCE_OPTION,
+  JOB,
+  JSON_OPTION,
+  RACK_OPTION,
+  SHOP_OPTION,
+} from './command.js';
 import { DIMS_OPTION, PAPER_OPTION, refusable } from './drawing.js';
 
 interface Options {
@@ -16,6 +25,7 @@ interface Options {
   readonly paper?: string;
   readonly dims?: DimsName;
   readonly measured: readonly string[];
+  readonly rack?: string;
   readonly shop?: string;
   readonly sections: readonly Section[];
   readonly lang: Language;
@@ -54,6 +64,7 @@ export const packet: AnyCommand = command<Options>({
     paper: PAPER_OPTION,
     dims: DIMS_OPTION,
     measured: MEASURED_OPTION,
+    rack: RACK_OPTION,
     shop: SHOP_OPTION,
     sections: {
       type: 'strings',
@@ -107,6 +118,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { units } = plan.job;
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', date, sections, tolerance } = options;
   const forms = formsOf(out);
+  const cut = await cutKnown(host, { plan, shop, rack: options.rack, json, sets });
+  if (cut !== null && 'exit' in cut) return cut.exit;
   const written = await refusable('packet', host, json, async () => {
     const { makingOf, packetFiles } = await import('@tinwright/paper');
     const asked = {
@@ -116,6 +129,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       language: options.lang,
       lettering: options['large-print'] ? (3.5 as const) : (2.5 as const),
       sets,
+      cut,
       worksheet: options.worksheet,
       ...(sections.length > 0 && { sections }),
       ...(date && { date }),

@@ -166,12 +166,14 @@ function refused(host: Host, json: boolean, { problems }: JobError): ExitCode {
 /** The set, and the rack file changed with it or not at all. */
 async function write(
   { rack: file, out, paper, dims, lang, 'keep-offcuts': keep }: Options,
-  { plans: jobs, parts }: JobBlanks,
+  { plans: jobs, parts, shop }: JobBlanks,
   { bytes }: OpenRack,
   plans: readonly ShearPlan[],
 ): Promise<void> {
-  const [{ shearFiles }, { writeSet }] = await Promise.all([
+  const [{ shearFiles }, { cutWork }, { DEFAULT_SHOP }, { writeSet }] = await Promise.all([
     import('@tinwright/paper'),
+    import('@tinwright/files'),
+    import('@tinwright/shop'),
     import('../files.js'),
   ]);
   const units = jobs[0]?.job.units ?? 'mm';
@@ -180,8 +182,7 @@ async function write(
     .filter((n) => n !== '')
     .join(', ');
   const files = await shearFiles(
-    plans,
-    parts,
+    cutWork(jobs, { plans, parts }, (shop ?? DEFAULT_SHOP).rates),
     { job, units, paper: paper ?? (units === 'in' ? 'letter' : 'A4'), dims: dims ?? units, language: lang },
     spareFile,
   );

@@ -1,4 +1,4 @@
-import { cite } from '@tinwright/core';
+import { cite, type Severity } from '@tinwright/core';
 import { sameMetal } from '../stock/blank.js';
 import type { StockSheet } from '../stock/sheet.js';
 import { type CuttingFinding, cuttingFinding, type LeftWhy } from './cutting-findings.js';
@@ -18,7 +18,11 @@ export interface LeftPieces {
 }
 
 /** What was left out, with what is missing: by sheets of the kind that comes nearest, and by mass. */
-export function leftOutFinding(left: LeftPieces, stock: readonly StockSheet[]): CuttingFinding {
+export function leftOutFinding(
+  left: LeftPieces,
+  stock: readonly StockSheet[],
+  severity: Severity = 'error',
+): CuttingFinding {
   const { part, count, mass, area, why } = left;
   const [nearest] = stock
     .filter((s) => sameMetal(s, left))
@@ -30,7 +34,7 @@ export function leftOutFinding(left: LeftPieces, stock: readonly StockSheet[]): 
     of: nearest === undefined ? null : { name: nearest.name, ...usable(nearest) },
     why,
   };
-  return cuttingFinding('left-out', 'error', part, {
+  return cuttingFinding('left-out', severity, part, {
     values,
     source: [cite(null, { basis: 'computed' })],
     value: count * mass,

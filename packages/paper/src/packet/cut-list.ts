@@ -1,58 +1,79 @@
 import type { PartPlan } from '@tinwright/core';
+import type { KnownCut } from '@tinwright/files';
+import { tellFindings } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
+import type { Paper } from '../page/paper.js';
 import { tableFlow } from '../page/table.js';
+import { shearPassages } from '../shear/shear-pages.js';
 import { areaText, blankText, massText, type PacketKit, stockText } from './kit.js';
 
-/** Blanks to shear, and how much sheet they take. */
-export function cutFlows(kit: PacketKit): readonly Flowing[] {
+/** Blanks to shear, and how: from which sheet by which cuts where stock is known, else how much sheet they take. */
+export function cutFlows(kit: PacketKit, cut: KnownCut | null, paper: Paper): readonly Flowing[] {
+  return [blanksFlow(kit), ...(cut === null ? [stockFlow(kit)] : planFlows(kit, cut, paper))];
+}
+
+function planFlows(
+  { plan, dims, language, setting }: PacketKit,
+  { work, findings }: KnownCut,
+  paper: Paper,
+): readonly Flowing[] {
+  const left = tellFindings(findings, plan.job.units, language).map((f) => `${f.part}: ${f.message}.`);
+  return shearPassages(work, { job: plan.job.name, paper, dims, language, setting }, left);
+}
+
+const areaOf = ({ flat }: PartPlan) => flat.blank.max[0] * flat.blank.max[1];
+const massOf = (p: PartPlan) => (areaOf(p) * p.sheet.thickness * p.material.density) / 1e9;
+
+function blanksFlow(kit: PacketKit): Flowing {
   const { plan, words, dims, setting, sets } = kit;
-  const { heading, columns: c, notes, stock, stockColumns: s } = words.cuts;
+  const { heading, columns: c, notes } = words.cuts;
+  return tableFlow(
+    {
+      heading,
+      columns: [
+        { title: c.part },
+        { title: c.pieces, align: 'end' },
+        { title: `${c.blank}, ${dims.unit}`, align: 'end' },
+        { title: `${c.diagonal}, ${dims.unit}`, align: 'end' },
+        { title: c.stock, grows: true },
+        { title: c.mass, align: 'end' },
+        { title: c.done },
+      ],
+      rows: plan.parts.map((p) => [
+        p.name,
+        String(p.quantity * sets),
+        blankText(p, kit),
+        dims.text(Math.hypot(...p.flat.blank.max)),
+        stockText(p, kit),
+        massText(massOf(p), dims),
+        '',
+      ]),
+      notes,
+    },
+    setting,
+  );
+}
+
+function stockFlow(kit: PacketKit): Flowing {
+  const { plan, words, dims, setting, sets } = kit;
+  const { stock, stockColumns: s } = words.cuts;
   const pieces = (p: PartPlan) => p.quantity * sets;
   const stocks = [...new Set(plan.parts.map((p) => stockText(p, kit)))];
-  const areaOf = ({ flat }: PartPlan) => flat.blank.max[0] * flat.blank.max[1];
-  const massOf = (p: PartPlan) => (areaOf(p) * p.sheet.thickness * p.material.density) / 1e9;
-  return [
-    tableFlow(
-      {
-        heading,
-        columns: [
-          { title: c.part },
-          { title: c.pieces, align: 'end' },
-          { title: `${c.blank}, ${dims.unit}`, align: 'end' },
-          { title: `${c.diagonal}, ${dims.unit}`, align: 'end' },
-          { title: c.stock, grows: true },
-          { title: c.mass, align: 'end' },
-          { title: c.done },
-        ],
-        rows: plan.parts.map((p) => [
-          p.name,
-          String(pieces(p)),
-          blankText(p, kit),
-          dims.text(Math.hypot(...p.flat.blank.max)),
-          stockText(p, kit),
-          massText(massOf(p), dims),
-          '',
-        ]),
-        notes,
-      },
-      setting,
-    ),
-    tableFlow(
-      {
-        heading: stock,
-        columns: [
-          { title: s.stock, grows: true },
-          { title: s.pieces, align: 'end' },
-          { title: s.area, align: 'end' },
-          { title: s.mass, align: 'end' },
-        ],
-        rows: stocks.map((name) => {
-          const own = plan.parts.filter((p) => stockText(p, kit) === name);
-          const sum = (of: (p: PartPlan) => number) => own.reduce((t, p) => t + pieces(p) * of(p), 0);
-          return [name, String(sum(() => 1)), areaText(sum(areaOf), dims), massText(sum(massOf), dims)];
-        }),
-      },
-      setting,
-    ),
-  ];
+  return tableFlow(
+    {
+      heading: stock,
+      columns: [
+        { title: s.stock, grows: true },
+        { title: s.pieces, align: 'end' },
+        { title: s.area, align: 'end' },
+        { title: s.mass, align: 'end' },
+      ],
+      rows: stocks.map((name) => {
+        const own = plan.parts.filter((p) => stockText(p, kit) === name);
+        const sum = (of: (p: PartPlan) => number) => own.reduce((t, p) => t + pieces(p) * of(p), 0);
+        return [name, String(sum(() => 1)), areaText(sum(areaOf), dims), massText(sum(massOf), dims)];
+      }),
+    },
+    setting,
+  );
 }

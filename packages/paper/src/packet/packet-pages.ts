@@ -1,5 +1,6 @@
 import type { JobPlan, ToleranceClass } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
+import type { KnownCut } from '@tinwright/files';
 import { type DimsName, LANGUAGES, type Language } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
@@ -50,6 +51,8 @@ export interface PacketOptions {
   readonly sections?: readonly Section[];
   /** Worksheets with sizes left out in place of plans, and a page of answers. */
   readonly worksheet?: boolean;
+  /** How its blanks are sheared, where stock is known. */
+  readonly cut?: KnownCut | null;
   readonly face?: Typeface;
 }
 
@@ -66,6 +69,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
     face = typeface(),
     sets = 1,
     date = '',
+    cut = null,
   } = options;
   const { packet: words, plans, steps } = LANGUAGES[language];
   const setting = { face, height: lettering };
@@ -77,7 +81,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
   const { job, parts } = plan;
   const make: Readonly<Record<Section, () => readonly Page[]>> = {
     cautions: () => sheets('cautions', words.sections.cautions, cautionFlows(kit, making)),
-    cuts: () => sheets('cuts', words.sections.cuts, cutFlows(kit)),
+    cuts: () => sheets('cuts', words.sections.cuts, cutFlows(kit, cut, paper)),
     plans: () =>
       chapter(
         'plans',

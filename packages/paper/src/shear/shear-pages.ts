@@ -1,4 +1,5 @@
 import type { ShearPlan } from '@tinwright/cutting';
+import type { CutWork } from '@tinwright/files';
 import { LANGUAGES, type Language, type ShearWords } from '@tinwright/words';
 import { heightOf, hung } from '../packet/drawing-figure.js';
 import type { Flowing } from '../page/flow.js';
@@ -11,6 +12,7 @@ import type { Dims } from '../plan/dims.js';
 import { sheetFigure } from './sheet-figure.js';
 import { sheetTable } from './sheet-table.js';
 import { stepTable } from './step-table.js';
+import { fastenerTable, sumsTable } from './sums-tables.js';
 
 /** mm of paper a diagram may be high */
 const HIGHEST = 110;
@@ -34,19 +36,31 @@ export function firstNumbers(plans: readonly ShearPlan[]): readonly number[] {
   return plans.map((_, i) => 1 + plans.slice(0, i).reduce((sum, p) => sum + p.sheets.length, 0));
 }
 
-/** Everything a shear plan says, to set in columns: sheets, diagrams, cuts in order, a plan after the other. */
-export function shearPassages(plans: readonly ShearPlan[], print: ShearPrint): readonly Flowing[] {
+/**
+ * Everything a shear plan says, to set in columns: sheets, diagrams, cuts in order, a plan after the other, and what all
+ * of it takes. @param left what was left out, in words
+ */
+export function shearPassages(
+  work: CutWork,
+  print: ShearPrint,
+  left: readonly string[] = [],
+): readonly Flowing[] {
   const { dims, setting } = print;
   const words = shearWords(print.language);
-  const numbers = firstNumbers(plans);
-  return plans.flatMap((plan, p) => {
-    const first = numbers[p] as number;
-    return [
-      sheetTable(plan, first, words, dims, setting),
-      ...plan.sheets.map((_, i) => diagram(plan, i, first, print)),
-      stepTable(plan, first, words, dims, setting),
-    ];
-  });
+  const names = LANGUAGES[print.language].plans.fasteners;
+  const numbers = firstNumbers(work.plans);
+  return [
+    ...work.plans.flatMap((plan, p) => {
+      const first = numbers[p] as number;
+      return [
+        sheetTable(plan, first, words, dims, setting),
+        ...plan.sheets.map((_, i) => diagram(plan, i, first, print)),
+        stepTable(plan, first, words, dims, setting),
+      ];
+    }),
+    sumsTable(work, left, words, dims, setting),
+    ...fastenerTable(work, names, words, dims, setting),
+  ];
 }
 
 function diagram(plan: ShearPlan, index: number, first: number, print: ShearPrint): Flowing {
@@ -70,7 +84,7 @@ function diagram(plan: ShearPlan, index: number, first: number, print: ShearPrin
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A shear plan on sheets of paper. */
-export function shearPages(plans: readonly ShearPlan[], print: ShearPrint): readonly Page[] {
+export function shearPages(work: CutWork, print: ShearPrint): readonly Page[] {
   const words = shearWords(print.language);
   const { plans: said } = LANGUAGES[print.language];
   const name = words.title(print.job);
@@ -90,7 +104,7 @@ export function shearPages(plans: readonly ShearPlan[], print: ShearPrint): read
     },
     first: null,
     rest: sheetOf(print.paper, 'portrait'),
-    passages: shearPassages(plans, print),
+    passages: shearPassages(work, print),
     setting: print.setting,
     sheet: said.sheet,
   });

@@ -6,6 +6,15 @@ const WHY: Readonly<Record<LeftWhy, string>> = {
   'no-metal': 'no sheet of its metal in the rack',
   'stock-short': 'no room was left on the stock',
   grain: 'too large for the sheets along the grain it asks for',
+  shear: 'the shear cuts neither so long nor so thick',
+};
+
+const REMEDY: Readonly<Record<LeftWhy, string>> = {
+  'too-large': 'add a sheet that it fits on, or make it in two',
+  'no-metal': 'add a sheet of it to the rack',
+  'stock-short': 'add sheets to the rack',
+  grain: 'leave its grain out, or add a sheet rolled the other way',
+  shear: 'cut it on a table, or have it cut elsewhere',
 };
 
 const place = ({ sheet, piece, on, places }: OnSheet, t: Tongue): string =>
@@ -52,6 +61,6 @@ export const ENGLISH_CUTTING: Tellings<CuttingFindings> = {
             ? `; missing are ${t.number(kg, 3)} kg of parts, at least ${t.number(sheets, 2)} sheets of ${of.name}`
             : `; nearest is ${of.name}, ${t.most(of.x)} x ${t.most(of.y)} usable`
       }`,
-    remedy: ({ why }) => (why === 'stock-short' ? 'add sheets to the rack' : 'add a sheet that it fits on'),
+    remedy: ({ why }) => REMEDY[why],
   },
 };

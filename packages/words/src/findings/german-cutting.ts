@@ -6,6 +6,15 @@ const WHY: Readonly<Record<LeftWhy, string>> = {
   'no-metal': 'keine Tafel seines Werkstoffs im Lager',
   'stock-short': 'auf dem Lagerbestand war kein Platz mehr',
   grain: 'in der verlangten Walzrichtung zu groß für die Tafeln',
+  shear: 'so lang oder so dick schneidet die Schere nicht',
+};
+
+const REMEDY: Readonly<Record<LeftWhy, string>> = {
+  'too-large': 'eine Tafel nehmen, auf die es passt, oder es zweiteilig machen',
+  'no-metal': 'eine Tafel davon ins Lager nehmen',
+  'stock-short': 'Tafeln ins Lager nehmen',
+  grain: 'die Walzrichtung freigeben oder eine anders gewalzte Tafel nehmen',
+  shear: 'auf dem Tisch oder anderswo schneiden',
 };
 
 const place = ({ sheet, piece, on, places }: OnSheet, t: Tongue): string =>
@@ -53,7 +62,6 @@ export const GERMAN_CUTTING: Tellings<CuttingFindings> = {
             ? `; es fehlen ${t.number(kg, 3)} kg Teile, mindestens ${t.number(sheets, 2)} Tafeln ${of.name}`
             : `; am nächsten kommt ${of.name}, nutzbar ${t.most(of.x)} x ${t.most(of.y)}`
       }`,
-    remedy: ({ why }) =>
-      why === 'stock-short' ? 'Tafeln ins Lager nehmen' : 'eine Tafel nehmen, auf die es passt',
+    remedy: ({ why }) => REMEDY[why],
   },
 };

@@ -43,4 +43,26 @@ export const SHEAR_ENGLISH: ShearWords = frozen({
   proved: 'No plan takes less sheet.',
   gap: (sheets: string) =>
     `A plan that takes less sheet is not ruled out; none can take less than ${sheets} of this one’s.`,
+  sums: {
+    what: 'What',
+    amount: 'How much',
+    heading: 'What it takes',
+    used: 'Sheet used, by true area',
+    kept: 'Offcuts kept',
+    waste: 'Waste',
+    mass: 'Mass of the parts',
+    price: 'Price of the sheets',
+    shear: 'At the shear, estimated',
+    table: 'On a table instead, estimated',
+    joining: 'Fastening, estimated',
+    estimate:
+      'Times are estimates by the rates of the shop file, or by judgement where it gives none: time your own.',
+    minutes: (count: string) => `${count}\u00A0min`,
+    cuts: (length: string, pierces: number, minutes: string) =>
+      `${length} of cut, ${many(pierces, 'pierce')}, ${minutes}`,
+  },
+  fasteners: {
+    heading: 'Fasteners',
+    columns: { kind: 'By', diameter: 'Diameter', length: 'Length', stack: 'Two sheets', count: 'Count' },
+  },
 });

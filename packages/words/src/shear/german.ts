@@ -41,4 +41,32 @@ export const SHEAR_GERMAN: ShearWords = frozen({
   proved: 'Kein Plan braucht weniger Blech.',
   gap: (sheets: string) =>
     `Ein Plan mit weniger Blech ist nicht ausgeschlossen; keiner braucht weniger als ${sheets} von diesem.`,
+  sums: {
+    what: 'Was',
+    amount: 'Wie viel',
+    heading: 'Was gebraucht wird',
+    used: 'Genutztes Blech, nach wahrer Fläche',
+    kept: 'Reststücke, die bleiben',
+    waste: 'Verschnitt',
+    mass: 'Masse der Teile',
+    price: 'Preis der Tafeln',
+    shear: 'An der Schere, geschätzt',
+    table: 'Stattdessen auf dem Tisch, geschätzt',
+    joining: 'Verbinden, geschätzt',
+    estimate:
+      'Zeiten sind geschätzt, nach den Werten der Werkstattdatei oder, wo sie keine nennt, nach Ermessen: selbst stoppen.',
+    minutes: (count: string) => `${count.replace('.', ',')}\u00A0min`,
+    cuts: (length: string, pierces: number, minutes: string) =>
+      `${length.replace('.', ',')} Schnitt, ${pierces} ${pierces === 1 ? 'Einstich' : 'Einstiche'}, ${minutes}`,
+  },
+  fasteners: {
+    heading: 'Verbindungsmittel',
+    columns: {
+      kind: 'Mit',
+      diameter: 'Durchmesser',
+      length: 'Länge',
+      stack: 'Beide Bleche',
+      count: 'Anzahl',
+    },
+  },
 });

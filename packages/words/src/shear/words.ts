@@ -20,4 +20,29 @@ export interface ShearWords {
   readonly totals: (settings: number, cuts: number) => string;
   readonly proved: string;
   readonly gap: (sheets: string) => string;
+  /** What all the cutting takes. */
+  readonly sums: Readonly<
+    Record<
+      | 'heading'
+      | 'what'
+      | 'amount'
+      | 'used'
+      | 'kept'
+      | 'waste'
+      | 'mass'
+      | 'price'
+      | 'shear'
+      | 'table'
+      | 'joining'
+      | 'estimate',
+      string
+    >
+  > & {
+    readonly minutes: (count: string) => string;
+    readonly cuts: (length: string, pierces: number, minutes: string) => string;
+  };
+  readonly fasteners: {
+    readonly heading: string;
+    readonly columns: Readonly<Record<'kind' | 'diameter' | 'length' | 'stack' | 'count', string>>;
+  };
 }

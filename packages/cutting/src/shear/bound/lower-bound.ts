@@ -4,7 +4,7 @@ import { dualFeasible } from './dual-feasible.js';
 const ROUNDING = 1e-6;
 
 /**
- * A cost no plan of a problem can be below: by area, and with a single kind of sheet by products of dual feasible
+ * A cost no plan of a problem can be below: by area, by the cheapest sheet of its dearest item, and with a single kind of sheet by products of dual feasible
  * functions, each item in the way it weighs least.
  */
 export function lowerBound({ items, bins }: Problem): number {
@@ -12,7 +12,15 @@ export function lowerBound({ items, bins }: Problem): number {
   const area = cuttable.reduce((sum, { w, h }) => sum + w * h, 0);
   const [only] = bins;
   if (only === undefined || cuttable.length === 0) return 0;
-  if (bins.length > 1) return costOfArea(area, bins);
+  if (bins.length > 1) {
+    const own = ({ i }: { readonly i: number }) =>
+      Math.min(...bins.map((b) => ((b.ways[i] as number) === 0 ? Number.POSITIVE_INFINITY : b.cost)));
+    // some sheet must take the item that goes on the dearest ones only
+    return Math.max(
+      costOfArea(area, bins),
+      cuttable.reduce((most, item) => Math.max(most, own(item)), 0),
+    );
+  }
   const kinds = new Map<string, { readonly ways: readonly Share[]; count: number }>();
   for (const { w, h, i } of cuttable) {
     const bits = only.ways[i] as number;

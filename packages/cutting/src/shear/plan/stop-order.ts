@@ -1,3 +1,4 @@
+import { exactSides, type SidesExact, same, sides } from './exact-sides.js';
 import type { Area, CutTree, PieceName, ShearStep, SheetPlan } from './shear-plan.js';
 
 /** Stops nearer than this are one setting, mm. */
@@ -11,24 +12,21 @@ interface Cut {
   readonly piece: PieceName;
   readonly low: Area;
   readonly high: Area;
+  /** Settings in hundredths of a millimetre that make it; -1 where a line is marked. */
+  readonly settings: readonly number[];
 }
 
 /** Cuts that can be made now, by the settings that make them; the latest first, so that a piece in hand is cut on. */
 class Ready {
   count = 0;
-  private readonly reach: number;
   private readonly made = new Set<Cut>();
   private readonly bySetting = new Map<number, Cut[]>();
   /** How many cuts each setting makes now. */
   readonly now = new Map<number, number>();
 
-  constructor(reach: number) {
-    this.reach = reach;
-  }
-
   add(cut: Cut): void {
     this.count++;
-    for (const value of settingsOf(cut, this.reach)) {
+    for (const value of cut.settings) {
       const own = this.bySetting.get(value) ?? [];
       own.push(cut);
       this.bySetting.set(value, own);
@@ -44,7 +42,7 @@ class Ready {
     if (cut === undefined) return undefined;
     this.count--;
     this.made.add(cut);
-    for (const value of settingsOf(cut, this.reach)) {
+    for (const value of cut.settings) {
       const left = (this.now.get(value) ?? 1) - 1;
       if (left > 0) this.now.set(value, left);
       else this.now.delete(value);
@@ -71,16 +69,20 @@ export function stopOrder(
     const number = plan.offcuts.findIndex((o) => same(o, area));
     return number < 0 ? { kind: 'scrap' } : { kind: 'offcut', sheet, number: number + 1 };
   };
+  const exact = new Map<CutTree, SidesExact>();
   const cutOf = (sheet: number, tree: CutTree, area: Area, piece: PieceName): Cut => {
     const [low, high] = sides(tree, area, kerf);
-    return { sheet, tree, area, piece, low, high };
+    const settings = settingsOf({ tree, low, high }, exact.get(tree) as SidesExact, reach);
+    return { sheet, tree, area, piece, low, high, settings };
   };
-  const ready = new Ready(reach);
+  const ready = new Ready();
   const waiting = new Map<number, number>();
-  sheets.forEach(({ stock, cuts }, sheet) => {
+  sheets.forEach((plan, sheet) => {
+    const { stock, cuts } = plan;
     if (cuts === null) return;
     const whole = { x: 0, y: 0, w: stock.x, h: stock.y };
-    countBelow(cuts, whole, kerf, reach, waiting);
+    exactSides(cuts, whole, plan, kerf, exact);
+    countBelow(cuts, whole, { kerf, reach, exact }, waiting);
     ready.add(cutOf(sheet, cuts, whole, { kind: 'sheet', sheet }));
   });
   const steps: ShearStep[] = [];
@@ -92,7 +94,7 @@ export function stopOrder(
       settings++;
       continue;
     }
-    for (const value of settingsOf(next, reach)) waiting.set(value, (waiting.get(value) ?? 0) - 1);
+    for (const value of next.settings) waiting.set(value, (waiting.get(value) ?? 0) - 1);
     const low = named(next.low, next.tree.low, next.sheet);
     const high = named(next.high, next.tree.high, next.sheet);
     steps.push(stepOf(next, stop, [low, high]));
@@ -103,49 +105,41 @@ export function stopOrder(
   return { steps, settings };
 }
 
-function same(a: Area, b: Area): boolean {
-  return [a.x - b.x, a.y - b.y, a.w - b.w, a.h - b.h].every((d) => Math.abs(d) < SAME * 10);
-}
-
 /** A, B, …, Z, AA, AB, … */
 function letter(n: number): string {
   const last = String.fromCharCode(65 + (n % 26));
   return n < 26 ? last : `${letter(Math.floor(n / 26) - 1)}${last}`;
 }
 
-function sides({ axis, at }: CutTree, area: Area, kerf: number): readonly [Area, Area] {
-  if (axis === 'x') {
-    const from = Math.min(at + kerf, area.x + area.w);
-    return [
-      { ...area, w: at - area.x },
-      { ...area, x: from, w: area.x + area.w - from },
-    ];
-  }
-  const from = Math.min(at + kerf, area.y + area.h);
-  return [
-    { ...area, h: at - area.y },
-    { ...area, y: from, h: area.y + area.h - from },
-  ];
-}
-
-/** Settings in hundredths of a millimetre that make a cut: the lower side against the stop, or the upper; -1: marked. */
-function settingsOf(cut: Pick<Cut, 'tree' | 'low' | 'high'>, reach: number): readonly number[] {
-  const size = (a: Area) => (cut.tree.axis === 'x' ? a.w : a.h);
-  const found = [size(cut.low), size(cut.high)].filter((s) => s > SAME && s <= reach + SAME);
+/**
+ * Settings in hundredths of a millimetre that make a cut: one side against the stop, or the other; -1: marked. Where
+ * only one side comes out at its final size, that side lies against the stop: the other takes up what the sheet's own
+ * size is off.
+ */
+function settingsOf(
+  { tree, low, high }: Pick<Cut, 'tree' | 'low' | 'high'>,
+  exact: SidesExact,
+  reach: number,
+): readonly number[] {
+  const size = (a: Area) => (tree.axis === 'x' ? a.w : a.h);
+  const can = [low, high].map((a) => size(a) > SAME && size(a) <= reach + SAME);
+  const wanted = [low, high].filter((_, i) => can[i] && exact[i] === true);
+  const found = (wanted.length > 0 ? wanted : [low, high].filter((_, i) => can[i])).map(size);
   return found.length === 0 ? [-1] : [...new Set(found.map((s) => Math.round(s / SETTING)))];
 }
 
-function countBelow(
-  tree: CutTree,
-  area: Area,
-  kerf: number,
-  reach: number,
-  counts: Map<number, number>,
-): void {
-  const [low, high] = sides(tree, area, kerf);
-  for (const value of settingsOf({ tree, low, high }, reach)) counts.set(value, (counts.get(value) ?? 0) + 1);
-  if (tree.low !== null) countBelow(tree.low, low, kerf, reach, counts);
-  if (tree.high !== null) countBelow(tree.high, high, kerf, reach, counts);
+interface Below {
+  readonly kerf: number;
+  readonly reach: number;
+  readonly exact: ReadonlyMap<CutTree, SidesExact>;
+}
+
+function countBelow(tree: CutTree, area: Area, below: Below, counts: Map<number, number>): void {
+  const [low, high] = sides(tree, area, below.kerf);
+  for (const value of settingsOf({ tree, low, high }, below.exact.get(tree) as SidesExact, below.reach))
+    counts.set(value, (counts.get(value) ?? 0) + 1);
+  if (tree.low !== null) countBelow(tree.low, low, below, counts);
+  if (tree.high !== null) countBelow(tree.high, high, below, counts);
 }
 
 /** The setting that leaves fewest equal cuts for later, of those the one that does most now, then the largest. */

@@ -133,3 +133,16 @@ test('a verifier sees each kind of fault that is put into a plan', () => {
     'cut-too-long',
   );
 });
+
+test('a blank, not the rest of its sheet, lies against the stop wherever the stop reaches', () => {
+  const blanks = [blank('tray', 435.7, 331.2, 3), blank('rail', 610.3, 83.1, 4)];
+  const [plan] = planShear(blanks, RACK, NO_LIMITS, QUICK);
+  const sizes = blanks.flatMap((b) => [b.x, b.y]);
+  const multiples = sizes.flatMap((s) => [1, 2, 3, 4].map((n) => n * s));
+  // what is set is a blank's size, of some side by side, or a sum of both kinds; never what is left of the sheet
+  const sums = [...multiples, ...multiples.flatMap((a) => multiples.map((b) => a + b))];
+  for (const step of plan?.steps ?? []) {
+    const freed = [step.low, step.high].some((piece) => piece.kind === 'blank');
+    if (freed) expect(sums.some((s) => Math.abs(s - (step.stop ?? 0)) < 0.01)).toBe(true);
+  }
+});
