@@ -1,11 +1,12 @@
 // Writes random jobs as folders of files, for auditors outside: node write-random.mjs FOLDER COUNT SEED.
-// Every family in turn, every rule that compensates, mm and inches, both DXF forms. Prints what it wrote.
+// Every family in turn, with openings, every rule that compensates, mm and inches, both DXF forms. Prints what it wrote.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { FAMILIES, JobError, planJob, readJob } from '@tinwright/core';
+import { FAMILIES, JobError, type PartPlan, planJob, planPart, readJob } from '@tinwright/core';
 import { type DxfForm, jobFiles } from '@tinwright/files';
 import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
+import { cutoutsOf } from './cutouts.js';
 
 const PER_FOLDER = 50;
 
@@ -20,6 +21,7 @@ interface RandomPart {
 
 /** Endless random parts that can be made, from one seed. */
 function* parts(): Generator<RandomPart> {
+  let at = 0;
   for (let round = 0; ; round++)
     for (const family of FAMILIES) {
       const samples = fc.sample(fc.tuple(paramsOf(family), sheets), {
@@ -28,24 +30,35 @@ function* parts(): Generator<RandomPart> {
       });
       for (const [params, sheet] of samples) {
         const part = { family: family.name, ...sheet, ...params };
-        if (makeable(part)) yield part;
+        if (planned(part) === null) continue;
+        yield withCutouts(part, at++);
       }
     }
 }
 
-function makeable(part: object): boolean {
+/** The part planned; null where it cannot be made. */
+function planned(part: object): PartPlan | null {
   try {
-    planJob(readJob({ units: 'mm', parts: [{ name: 'part', ...part }] } as unknown));
-    return true;
+    const [read] = readJob({ units: 'mm', parts: [{ name: 'part', ...part }] } as unknown).parts;
+    return read === undefined ? null : planPart(read); // no search for sizes that would work
   } catch (error) {
-    if (error instanceof JobError) return false;
+    if (error instanceof JobError) return null;
     throw error;
   }
 }
 
+/** Two parts in three get openings, the first of a few random ones that can be cut. */
+function withCutouts(part: RandomPart, at: number): RandomPart {
+  const plan = at % 3 === 0 ? null : planned(part);
+  if (plan === null) return part;
+  const tries = fc.sample(cutoutsOf(plan.part), { seed: Number(seed) + at, numRuns: 8 });
+  const cut = tries.map((cutouts) => ({ ...part, cutouts })).find((p) => planned(p) !== null);
+  return cut ?? part;
+}
+
 /** Every length of a part in inches; angles, counts and constants of rules stay. */
 function inInches(value: unknown, key = ''): unknown {
-  if (typeof value === 'number') return /^(angle|count|k$|per)/.test(key) ? value : value / 25.4;
+  if (typeof value === 'number') return /^(angle|count|turn|k$|per)/.test(key) ? value : value / 25.4;
   if (Array.isArray(value)) return value.map((v) => inInches(v, key));
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, inInches(v, k)]));

@@ -86,6 +86,7 @@ export {
   type Source,
   type SourceKind,
 } from './errors/source.js';
+export { COMMON } from './families/common.js';
 export { type DerivedSize, derivedSize } from './families/derived.js';
 export {
   type AnyFamily,
@@ -150,6 +151,7 @@ export { type Standing, stand } from './fold/stand.js';
 export type {
   Asked,
   Bend,
+  Cutout,
   Draft,
   Edge,
   EdgeFold,
@@ -168,6 +170,7 @@ export { unfold } from './fold/unfold.js';
 export {
   asked,
   corners,
+  cutout,
   type FlangeSpec,
   flange,
   hem,
@@ -244,7 +247,10 @@ export {
   type Vertex,
 } from './plane/loop.js';
 export { meetings } from './plane/meet.js';
+export { nearPairs } from './plane/near-pairs.js';
 export type { Point } from './plane/point.js';
+export { segmentDistance } from './plane/segment-distance.js';
+export { flattened, keyholeLoop, placeLoop, roundedRectangle, roundOf, slotLoop } from './plane/shapes.js';
 export {
   type Gives,
   type ParamKit,
@@ -277,6 +283,7 @@ export {
   type Values,
   value,
   type Written,
+  wordsOf,
 } from './schema/value.js';
 export {
   GAUGE_SYSTEMS,

@@ -24,7 +24,6 @@ export { type Nest, type NestedSheet, type NestMissing, type NestPiece, nestFrom
 export { benchOf, type NestSearch, searchNest } from './nest/search-nest.js';
 export type { Spend } from './nest/strip.js';
 export { type NestFlaw, verifyNest } from './nest/verify-nest.js';
-export { segmentDistance } from './outline/segment-distance.js';
 export { lowerBound } from './shear/bound/lower-bound.js';
 export { NO_LIMITS, type ShearLimits } from './shear/plan/limits.js';
 export { planShear, SHEAR_EFFORT, type ShearEffort } from './shear/plan/plan-shear.js';

@@ -2,7 +2,7 @@
 export { letterOf } from './letter-of.js';
 export { coordinate } from './number.js';
 export { bendSurface } from './picture/bend-surface.js';
-export { panelSurface, ring } from './picture/panel-surface.js';
+export { openings, panelSurface } from './picture/panel-surface.js';
 export { partSurface } from './picture/part-surface.js';
 export { pieces } from './picture/pieces.js';
 export { type Facet, join, type Surface } from './picture/surface.js';

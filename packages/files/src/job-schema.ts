@@ -1,4 +1,4 @@
-import { type AnyFamily, FAMILIES, jobSchema, paramKit } from '@tinwright/core';
+import { type AnyFamily, COMMON, FAMILIES, jobSchema, paramKit, type Value, wordsOf } from '@tinwright/core';
 import * as z from 'zod/mini';
 
 /** A JSON Schema, or a piece of one. */
@@ -26,9 +26,34 @@ export function jobJsonSchema(families: readonly AnyFamily[] = FAMILIES): Schema
     title: 'Tinwright job',
     description: `Parts to make from sheet. A length is ${SIZE}.`,
     properties: { ...properties, parts: { ...parts, items: { ...items, oneOf: options } } },
-    $defs: { ...(schema.$defs as SchemaNode), follow: FOLLOW },
+    $defs: { ...(schema.$defs as SchemaNode), ...commonDefs(schema, items), follow: FOLLOW },
   });
 }
+
+/** Definitions of what every part may say, with its words: those of each choice by its type. */
+function commonDefs(schema: SchemaNode, items: SchemaNode): SchemaNode {
+  const [part] = items.oneOf as readonly SchemaNode[];
+  const { properties } = resolved(schema, part ?? {}) as { readonly properties: SchemaNode };
+  return Object.fromEntries(
+    Object.entries(COMMON).flatMap(([name, value]) => {
+      const list = resolved(schema, properties[name] as SchemaNode);
+      const { $ref } = list.items as { readonly $ref?: string };
+      const one = resolved(schema, list.items as SchemaNode);
+      return $ref === undefined ? [] : [[nameOf($ref), toldBy(schema, one, value.inner['[]'] as Value)]];
+    }),
+  );
+}
+
+function toldBy(schema: SchemaNode, node: SchemaNode, { words, choices = {} }: Value): SchemaNode {
+  const oneOf = (node.oneOf as readonly SchemaNode[]).map((option) => {
+    const whole = resolved(schema, option);
+    const { type } = whole.properties as { readonly type: { readonly enum?: readonly string[] } };
+    return withWords(whole, '', wordsOf(choices[type.enum?.[0] ?? ''] ?? {}));
+  });
+  return { ...node, description: words, oneOf };
+}
+
+const nameOf = (ref: string) => ref.replace('#/$defs/', '');
 
 /** Without the definitions nothing refers to any more. */
 function pruned(schema: SchemaNode): SchemaNode {
@@ -85,7 +110,17 @@ function withWords(node: SchemaNode, path: string, words: Readonly<Record<string
   const branches = Array.isArray(node.oneOf)
     ? { oneOf: node.oneOf.map((n: SchemaNode) => withWords(n, path, words)) }
     : {};
-  return { ...node, ...properties, ...branches, ...(own === undefined ? {} : { description: own }) };
+  const named =
+    typeof node.additionalProperties === 'object' && node.additionalProperties !== null
+      ? { additionalProperties: following(node.additionalProperties as SchemaNode) }
+      : {};
+  return {
+    ...node,
+    ...properties,
+    ...branches,
+    ...named,
+    ...(own === undefined ? {} : { description: own }),
+  };
 }
 
 function mapped(properties: SchemaNode, path: string, words: Readonly<Record<string, string>>): SchemaNode {

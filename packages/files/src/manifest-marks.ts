@@ -130,10 +130,12 @@ function onMetal({ at, on }: Fastener, ends: readonly Ground[]): Vec3 {
   return round.find(clear) ?? at;
 }
 
-function isMetal({ shape, holes }: FormedPanel, p: Point): boolean {
+function isMetal({ shape, holes, cutouts }: FormedPanel, p: Point): boolean {
   const loop = shape.map((at) => ({ at, bulge: 0 }));
   const off = (h: (typeof holes)[number]) => Math.hypot(p[0] - h.at[0], p[1] - h.at[1]) - h.diameter / 2;
-  return contains(loop, p) && distanceToLoop(p, loop) >= CLEAR && holes.every((h) => off(h) >= CLEAR);
+  const clear = (c: (typeof cutouts)[number]) => !contains(c, p) && distanceToLoop(p, c) >= CLEAR;
+  const open = holes.every((h) => off(h) >= CLEAR) && cutouts.every(clear);
+  return open && contains(loop, p) && distanceToLoop(p, loop) >= CLEAR;
 }
 
 /** A point in space, straight down on a panel, in its frame. */

@@ -20,7 +20,7 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
   const partOf = ({ piece }: FastenerEnd) => (placed.find((p) => p.piece === piece) as Placed).part;
   const fits = (end: FastenerEnd, diameter: number): boolean => {
     const { name, formed } = partOf(end);
-    const { shape, holes } = formed.panels.find((p) => p.id === end.panel) as FormedPanel;
+    const { shape, holes, cutouts } = formed.panels.find((p) => p.id === end.panel) as FormedPanel;
     const others = cut.get(`${name}.${end.panel}`) ?? [...holes];
     cut.set(`${name}.${end.panel}`, others);
     if (others.some((h) => distance(h.at, end.at) < SAME_PLACE && h.diameter === diameter)) return true;
@@ -28,6 +28,7 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
     const room = Math.min(
       contains(loop, end.at) ? distanceToLoop(end.at, loop) : 0,
       ...others.map((h) => distance(h.at, end.at) - h.diameter / 2),
+      ...cutouts.map((c) => (contains(c, end.at) ? 0 : distanceToLoop(end.at, c))),
     );
     if (room < diameter / 2 + WEB) return false;
     others.push({ at: end.at, diameter });

@@ -7,6 +7,7 @@ import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import { type Given, shapeOf, type Values, type Written, wordsOf } from '../schema/value.js';
 import { withMethods } from '../units/with-methods.js';
+import { COMMON, commonSteps } from './common.js';
 import type { DerivedSize } from './derived.js';
 import type { Complaint } from './limits.js';
 import { refused, withGiven } from './refused.js';
@@ -42,6 +43,7 @@ export interface Family<V extends Values, N extends string = string> {
 /** A family with its parameters' type put aside, as lists and jobs hold it. */
 export interface AnyFamily {
   readonly name: string;
+  /** Its parameters, and what every part may say beside them. */
   readonly values: Values;
   readonly describe: {
     readonly title: string;
@@ -71,24 +73,28 @@ const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
 
 /**
  * Define a family. It gets schema, help, errors, verification and the test kit as the built-in ones do.
- * @throws RangeError when the name is not lower-case words joined by hyphens
+ * @throws RangeError when the name is not lower-case words joined by hyphens, or a parameter has the name of one that
+ *   every part has
  */
 export function defineFamily<const N extends string, V extends Values>(
   family: Family<V, N>,
 ): NamedFamily<N, V> {
-  const { name, values, describe } = family;
+  const { name, describe } = family;
+  const values: V = { ...family.values, ...COMMON };
   if (!NAME.test(name))
     throw new RangeError(`family name "${name}" given, lower-case words joined by hyphens allowed`);
+  const taken = Object.keys(family.values).find((key) => key in COMMON);
+  if (taken !== undefined) throw new RangeError(`parameter "${taken}" given, which every part has already`);
   const fill = filling(values);
   const methods = {
     values,
-    params: (kit: ParamKit) => shapeOf(values, kit),
+    params: (kit: ParamKit) => shapeOf(family.values, kit),
     part: (params: unknown, sheet: Sheet) => {
-      const filled = fill(params) as Given<V>;
+      const filled = fill(params) as Given<V>; // and what every part may say
       const own = family.check?.(filled, sheet) ?? [];
       if (own.length > 0) throw new JobError(own.map((c) => refused(c, filled)));
       try {
-        return fold(sheet, ...family.build(filled, sheet));
+        return fold(sheet, ...family.build(filled, sheet), ...commonSteps(filled));
       } catch (error) {
         if (!(error instanceof JobError)) throw error;
         throw new JobError(error.refusals.map((r) => withGiven(r, filled)));
@@ -97,7 +103,7 @@ export function defineFamily<const N extends string, V extends Values>(
     // what arrives here went through the schemas, which give what the family declares
     derived: (params: unknown, sheet: Sheet) => family.derived?.(params as Given<V>, sheet) ?? [],
   } satisfies Partial<AnyFamily>;
-  return withMethods({ name, describe: { ...describe, sizes: wordsOf(values) } }, methods);
+  return withMethods({ name, describe: { ...describe, sizes: wordsOf(family.values) } }, methods);
 }
 
 /** Reads parameters in mm; those that have been read before come out the same. */

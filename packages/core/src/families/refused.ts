@@ -10,7 +10,7 @@ export function refused({ path, why, fix = '' }: Complaint, params: unknown): Re
 
 /** A refusal that names the size given, where its path leads to one: "5 mm given, …". */
 export function withGiven(refusal: Refusal, params: unknown): Refusal {
-  const given = refusal.path.length === 0 ? null : valueAt(params, refusal.path);
+  const given = refusal.path.length === 0 || refusal.at === 'key' ? null : valueAt(params, refusal.path);
   if (typeof given !== 'number') return refusal;
   return { ...refusal, message: (say) => `${say.size(given)} given, ${inWords(refusal.message, say)}` };
 }

@@ -1,5 +1,6 @@
 import { JobError, type Refusal } from '../errors/problem.js';
 import { shortLegs } from './least.js';
+import { openingProblems } from './opening-problems.js';
 import type { Part } from './part.js';
 import { settle } from './settle.js';
 import type { Draft, Sheet, Step } from './tree.js';
@@ -8,14 +9,17 @@ import { thinWebs } from './web.js';
 /**
  * Build a part: apply the steps in order to an empty draft, then resolve its corners.
  * @throws JobError when a step names what is not there, a leg is too short for its bends, a hem too long for its
- *   wall, too little metal left beside a hole or a slot, or no material on a panel
+ *   wall, too little metal left beside a hole or a slot, no material on a panel, or an opening does not lie on its panel
  */
 export function fold(sheet: Sheet, ...steps: readonly Step[]): Part {
   const empty: Draft = { sheet, panels: [], corners: [], asked: [], sites: [], refused: [] };
   const draft = steps.reduce((d, step) => step(d), empty);
   const refused = [...draft.refused, ...shortLegs(draft), ...thinWebs(draft)];
   if (refused.length > 0) throw new JobError(firstOfEach(refused));
-  return settle(draft);
+  const part = settle(draft);
+  const misplaced = openingProblems(part);
+  if (misplaced.length > 0) throw new JobError(firstOfEach(misplaced));
+  return part;
 }
 
 /** A parameter that shapes several panels is told once, and what has none only where nothing else is wrong. */

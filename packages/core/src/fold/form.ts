@@ -25,6 +25,7 @@ export function form(part: Part): Formed {
       shape: p.shape.map((e) => e.from),
       edges: p.shape.map((e) => e.name),
       holes: holesOf(p),
+      cutouts: p.cutouts.map((c) => c.loop),
     };
   });
   const box = boxOfPieces(panels, bends, thickness);
@@ -62,7 +63,9 @@ function bendPiece(p: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: nu
 }
 
 const area = (shape: readonly Point[]) => loopArea(shape.map((at) => ({ at, bulge: 0 })));
-const holeArea = ({ holes }: FormedPanel) => holes.reduce((s, h) => s + (Math.PI * h.diameter ** 2) / 4, 0);
+const holeArea = ({ holes, cutouts }: FormedPanel) =>
+  holes.reduce((s, h) => s + (Math.PI * h.diameter ** 2) / 4, 0) +
+  cutouts.reduce((s, loop) => s + loopArea(loop), 0);
 const midLength = (b: FormedBend) => (b.high[0] - b.low[0] + b.high[1] - b.low[1]) / 2;
 
 function volumeOf(panels: readonly FormedPanel[], bends: readonly FormedBend[], thickness: number): number {

@@ -1,3 +1,4 @@
+import type { Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
 import type { Pose, Vec3 } from './space.js';
 import type { Hole } from './tree.js';
@@ -11,6 +12,8 @@ export interface FormedPanel {
   /** `edges[i]` names the edge from corner i to the next. */
   readonly edges: readonly string[];
   readonly holes: readonly Hole[];
+  /** Openings that are no round holes. */
+  readonly cutouts: readonly Loop[];
 }
 
 /**

@@ -1,6 +1,7 @@
+import { circleLoop, type Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
 import type { Hinge } from './hinge.js';
-import type { Asked, Bend, Hole, Mark, Outline, Sheet, Site } from './tree.js';
+import type { Asked, Bend, Cutout, Hole, Mark, Outline, Sheet, Site } from './tree.js';
 
 /** The bend zone between a panel and its parent. Both sides in the flange's own x, mm. */
 export interface Zone {
@@ -19,6 +20,7 @@ export interface PartPanel {
   /** Where it hangs; null for the first panel. */
   readonly hang: { readonly bend: Bend; readonly hinge: Hinge; readonly zone: Zone } | null;
   readonly holes: readonly Hole[];
+  readonly cutouts: readonly Cutout[];
   readonly marks: readonly Mark[];
 }
 
@@ -36,6 +38,12 @@ export interface Part {
   readonly rootHoles: readonly RootHole[];
   readonly asked: readonly Asked[];
   readonly sites: readonly Site[];
+}
+
+/** Everything cut through a panel, round holes first, counter-clockwise in its frame. */
+export function openingsOf(panel: Pick<PartPanel, 'holes' | 'marks' | 'cutouts'>): readonly Loop[] {
+  const round = holesOf(panel).map((h) => circleLoop(h.at, h.diameter / 2));
+  return panel.cutouts.length === 0 ? round : [...round, ...panel.cutouts.map((c) => c.loop)];
 }
 
 /** All holes through a panel: those of its own and those of its marks. */

@@ -1,5 +1,6 @@
 import type { BendRule, BendTerms } from '../bending/rule.js';
 import type { Path, Refusal } from '../errors/problem.js';
+import type { Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
 import type { CornerStyle } from './corner-style.js';
 
@@ -47,6 +48,8 @@ export interface Hole {
   readonly diameter: number;
   /** Parameters its place along x and y and its diameter come from: they are named where too little metal would be left. */
   readonly by?: { readonly at: readonly [x: Path, y: Path]; readonly diameter: Path };
+  /** The entry of the job that asks for it, where no family does: see `Cutout`. */
+  readonly asked?: Path;
 }
 
 /** A slot cut into the outline of a panel, in the panel's frame. */
@@ -54,6 +57,13 @@ export interface Slot {
   readonly corners: readonly Point[];
   /** Parameters its place along the edge and its depth come from, and the axis of the panel along that edge. */
   readonly by: { readonly at: Path; readonly depth: Path; readonly axis: 0 | 1 };
+}
+
+/** An opening through a panel that is no round hole: counter-clockwise, in the panel's frame, mm. */
+export interface Cutout {
+  readonly loop: Loop;
+  /** The entry of the job that asks for it; it is named where the opening cannot be. */
+  readonly by: Path;
 }
 
 /** A place marked on a panel, in the panel's frame, mm. With a hole it is cut there too. */
@@ -99,6 +109,7 @@ export interface Panel {
   readonly bend: Bend | null;
   readonly holes: readonly Hole[];
   readonly slots: readonly Slot[];
+  readonly cutouts: readonly Cutout[];
   readonly marks: readonly Mark[];
   /** Parameters its extent along x and y comes from, in the family's words; [] where nobody said. */
   readonly by: readonly [x: Path, y: Path];

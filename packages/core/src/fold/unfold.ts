@@ -1,20 +1,12 @@
 import { compose, type Frame, place, STAY } from '../plane/frame.js';
-import {
-  boxOf,
-  circleLoop,
-  type Loop,
-  loopArea,
-  loopBox,
-  loopLength,
-  tidy,
-  type Vertex,
-} from '../plane/loop.js';
+import { boxOf, type Loop, loopArea, loopBox, loopLength, tidy, type Vertex } from '../plane/loop.js';
 import { mix, type Point, sub } from '../plane/point.js';
+import { placeLoop } from '../plane/shapes.js';
 import { withoutShort } from '../plane/without-short.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
 import { flatFrame } from './hinge.js';
-import { holesOf, type Part, type PartPanel } from './part.js';
+import { openingsOf, type Part, type PartPanel } from './part.js';
 import type { Edge } from './tree.js';
 
 /** No edge of an outline is shorter, mm: no tool sees its ends apart, and readers take it for a fault. */
@@ -42,7 +34,9 @@ export function unfold(part: Part): FlatPattern {
   const laid = toCorner(rough, boxOf(corners).min);
   const at = (id: string, p: Point) => place(laid.frames.get(id) as Frame, p);
   const outline = outlineOf(part, laid);
-  const holes = part.panels.flatMap((p) => holesOf(p).map((h) => circleLoop(at(p.id, h.at), h.diameter / 2)));
+  const holes = part.panels.flatMap((p) =>
+    openingsOf(p).map((loop) => placeLoop(laid.frames.get(p.id) as Frame, loop)),
+  );
   return {
     thickness: part.sheet.thickness,
     outline,

@@ -3,6 +3,7 @@ import { type BendTerms, outsideSetback } from '../bending/rule.js';
 import { curlOf, type WiredEdge, wireAllowance } from '../bending/wired-edge.js';
 import { suggestion } from '../errors/nearest.js';
 import { fail, type Path, type Refusal, within } from '../errors/problem.js';
+import { roundOf } from '../plane/shapes.js';
 import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
 import { legOf, reaches } from './least.js';
@@ -10,6 +11,7 @@ import { edgeIndex } from './outline.js';
 import type {
   Asked,
   Bend,
+  Cutout,
   Draft,
   Edge,
   EdgeFold,
@@ -31,7 +33,7 @@ export type On = readonly [panel: string, edge: string];
  * @param by the parameters it gets its extent along x and y from: they are named where it is too small
  */
 export function panel(id: string, outline: Outline, by: Panel['by'] = [[], []]): Step {
-  return (draft) => add(draft, { id, outline, bend: null, holes: [], slots: [], marks: [], by });
+  return (draft) => add(draft, { id, outline, bend: null, holes: [], slots: [], cutouts: [], marks: [], by });
 }
 
 /** What everything that hangs on an edge may say of itself. */
@@ -147,6 +149,7 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
       bend: bendOf(draft, on, spec, finish),
       holes: [],
       slots: [],
+      cutouts: [],
       marks: [],
       by: [[], spec.by ?? []],
     });
@@ -164,6 +167,13 @@ export function corners(panels: readonly string[], style: CornerStyle): Step {
 /** Cut a round hole through a panel; `at` in the panel's frame. */
 export function hole(id: string, at: Hole): Step {
   return (draft) => change(draft, id, (p) => ({ ...p, holes: [...p.holes, at] }));
+}
+
+/** Cut an opening of any shape through a panel; the loop counter-clockwise in the panel's frame. A round one is a hole. */
+export function cutout(id: string, { loop, by }: Cutout): Step {
+  const round = roundOf(loop);
+  if (round !== null) return hole(id, { at: round.centre, diameter: 2 * round.radius, asked: by });
+  return (draft) => change(draft, id, (p) => ({ ...p, cutouts: [...p.cutouts, { loop, by }] }));
 }
 
 /** Mark a place on a panel; `at` in the panel's frame. */

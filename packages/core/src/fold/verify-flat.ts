@@ -13,6 +13,7 @@ import {
   segments,
 } from '../plane/loop.js';
 import { meetings } from '../plane/meet.js';
+import { nearPairs } from '../plane/near-pairs.js';
 import { cross, distance, mix, type Point, SAME, size, sub } from '../plane/point.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
 
@@ -102,19 +103,29 @@ function turns(flat: FlatPattern): readonly Flaw[] {
     : [{ code: 'flat-turn', message: `the outline runs clockwise (area ${area.toFixed(3)} mm²)` }];
 }
 
+/** Holes inside the outline, none over it, over or in another. */
 function holes({ outline, holes: list }: FlatPattern): readonly Flaw[] {
-  return list.flatMap((hole, i) => {
-    const at = (hole[0] as { at: Point }).at;
-    const clear = (other: Loop) =>
-      segments(hole).every((s) => segments(other).every((t) => meetings(s, t).length === 0));
-    if (!clear(outline) || !contains(outline, at))
-      return [{ code: 'flat-hole', message: `the hole near ${text(at)} reaches over the outline` }];
-    const other = list
-      .slice(i + 1)
-      .find((o) => !clear(o) || contains(o, at) || contains(hole, (o[0] as { at: Point }).at));
-    return other === undefined ? [] : [{ code: 'flat-holes', message: `two holes overlap near ${text(at)}` }];
+  const cuts = list.map(cutsOf);
+  const start = (i: number) => ((list[i] as Loop)[0] as { at: Point }).at;
+  const meet = (a: readonly Cut[], b: readonly Cut[]) =>
+    nearPairs(boxesOf(a), SAME, boxesOf(b)).some(
+      ([i, j]) => meetings((a[i] as Cut).segment, (b[j] as Cut).segment).length > 0,
+    );
+  const edge = cutsOf(outline);
+  const over = list.flatMap((_, i) => {
+    if (contains(outline, start(i)) && !meet(edge, cuts[i] as readonly Cut[])) return [];
+    return [{ code: 'flat-hole', message: `the hole near ${text(start(i))} reaches over the outline` }];
   });
+  const both = nearPairs(list.map(loopBox), SAME).flatMap(([i, j]) => {
+    const [a, b] = [list[i] as Loop, list[j] as Loop];
+    const apart = !contains(a, start(j)) && !contains(b, start(i));
+    if (apart && !meet(cuts[i] as readonly Cut[], cuts[j] as readonly Cut[])) return [];
+    return [{ code: 'flat-holes', message: `two holes overlap near ${text(start(i))}` }];
+  });
+  return [...over, ...both];
 }
+
+const boxesOf = (cuts: readonly Cut[]) => cuts.map((c) => c.box);
 
 function bend(flat: FlatPattern, cuts: readonly Cut[], b: FlatBend): readonly Flaw[] {
   const flaws: Flaw[] = [];

@@ -13,12 +13,18 @@ const NOBODY: readonly Path[] = [[], []];
  */
 export function thinWebs(draft: Draft): readonly Refusal[] {
   const lookup = lookupOf(draft);
-  return draft.panels.flatMap((panel) => {
+  return draft.panels.map(withoutAsked).flatMap((panel) => {
     if (panel.holes.length + panel.slots.length === 0) return [];
     const edges = edgesOf(panel, (name) => lookup.on(panel.id, name)?.bend?.setback ?? 0);
     return [...holesNearEdges(panel, edges), ...holesNearHoles(panel), ...slots(panel, edges)];
   });
 }
+
+/** Openings that the job asks for are looked at once the corners are cut. */
+const withoutAsked = (panel: Panel): Panel =>
+  panel.holes.some((h) => h.asked !== undefined)
+    ? { ...panel, holes: panel.holes.filter((h) => h.asked === undefined) }
+    : panel;
 
 /** An edge, and how far the bend on it reaches into the panel. mm */
 interface Side {

@@ -41,6 +41,17 @@ export function withAdvice(
       search((found) => found.every((f) => f.path.length > 0 && !samePath(f.path, path)))
     );
   };
+  // another place for what is refused, else another size of it: whichever changes least
+  const inGroup = (group: Path): SizeAdvice | null => {
+    const own = lengths.filter((l) => starts(l.path, group));
+    const moves = own.filter((l) => l.path.includes('from'));
+    const room = (params: unknown) => {
+      const found = problems(params);
+      return found.length < refusals.length && !found.some((f) => starts(f.path, group)) ? 0 : null;
+    };
+    const tried = (list: readonly Leaf<number>[]) => sizeAdvice(part.params, room, () => budget, list)[0];
+    return tried(moves) ?? tried(own.filter((l) => !moves.includes(l))) ?? null;
+  };
   const every = (): SizeAdvice | null => {
     if (lengths.length > MOST_SIZES) return null;
     const room = (params: unknown) => (problems(params).length === 0 ? 0 : null);
@@ -52,7 +63,7 @@ export function withAdvice(
     const own = blamed === undefined ? null : nearest(blamed);
     if (own !== null)
       return { ...refusal, fix: (say) => `Use ${say.size(own.found)} or ${wordFor(own.bound)}` };
-    const best = refusals.length === 1 ? every() : null;
+    const best = inGroup(refusal.path) ?? (refusals.length === 1 ? every() : null);
     if (best === null) return { ...refusal, fix: STAY_CLEAR.includes(refusal.code) ? CLEAR : NOTHING };
     const { path, found, bound } = best;
     if (refusal.path.length === 0)
@@ -68,6 +79,8 @@ const NOTHING = 'No size works here while the others stay as they are';
 const STAY_CLEAR = ['form-clash', 'flat-crosses'];
 const CLEAR = 'Change the sizes so that they stay clear of each other';
 const wordFor = (bound: 'least' | 'most') => (bound === 'most' ? 'less' : 'more');
+/** True for a way that leads through another, which leads somewhere. */
+const starts = (path: Path, by: Path) => by.length > 0 && by.every((step, i) => step === path[i]);
 const samePath = (a: Path, b: Path) => a.length === b.length && a.every((step, i) => step === b[i]);
 
 function problemsOf(part: JobPart, attempt: Attempt): readonly Refusal[] {

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import type { RULE_KINDS } from '../bending/kinds.js';
+import type { CutoutInput } from '../cutouts/params.js';
 import type { AnyFamily } from '../families/family.js';
 import type { BuiltInFamily } from '../families/index.js';
 import type { FASTENER_KINDS } from '../joining/kinds.js';
@@ -76,6 +77,8 @@ export interface PartHead {
   readonly stock?: StockInput;
   /** Its own bend rule instead of the job's. */
   readonly bending?: BendingInput;
+  /** Openings cut through its panels. */
+  readonly cutouts?: readonly CutoutInput[];
 }
 
 /** The parameters of a family as a job writes them. */

@@ -106,7 +106,7 @@ function samePattern(before: PartPlan, after: PartPlan, closed: readonly string[
   const cut = ({ flat, part }: PartPlan) => [
     flat.outline,
     flat.bends.map((l) => l.line),
-    part.panels.map((p) => p.holes),
+    part.panels.map((p) => [p.holes, p.cutouts]),
   ];
   const [was, is] = [before.flat.marks, after.flat.marks];
   const wanted = was.filter((m) => closed.includes(m.joint));

@@ -1,8 +1,10 @@
 import * as z from 'zod/mini';
 import { RULE_KINDS } from '../bending/kinds.js';
+import { COMMON } from '../families/common.js';
 import type { AnyFamily } from '../families/family.js';
 import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { type Grain, type RackRows, rackShape } from '../schema/rack-rows.js';
+import { shapeOf } from '../schema/value.js';
 import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
 import { MATERIAL_NAMES } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
@@ -76,9 +78,15 @@ export const PART_KEYS: readonly string[] = [
 interface Shared {
   readonly stock: Gives<unknown>;
   readonly bending: Gives<unknown>;
+  /** What every part may say. */
+  readonly common: { readonly [name: string]: Gives<unknown> };
 }
 
-const sharedOf = (kit: ParamKit): Shared => ({ stock: stockSchema(kit), bending: bendingSchema(kit) });
+const sharedOf = (kit: ParamKit): Shared => ({
+  stock: stockSchema(kit),
+  bending: bendingSchema(kit),
+  common: shapeOf(COMMON, kit),
+});
 
 const envelope = (kit: ParamKit, { bending }: Shared, parts: Gives<unknown>) =>
   strictGroup({
@@ -124,7 +132,7 @@ export function jobSchemas(kit: ParamKit, families: readonly AnyFamily[]): JobSc
 }
 
 /** Schema of a part of one family: its parameters beside the common keys. */
-function familySchema(kit: ParamKit, family: AnyFamily, { stock, bending }: Shared) {
+function familySchema(kit: ParamKit, family: AnyFamily, { stock, bending, common }: Shared) {
   return strictGroup({
     name: nameSchema,
     family: z.enum([family.name]),
@@ -134,6 +142,7 @@ function familySchema(kit: ParamKit, family: AnyFamily, { stock, bending }: Shar
     stock: z.optional(stock),
     bending: z.optional(bending),
     ...family.params(kit),
+    ...common,
   });
 }
 

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import type { HemSpec } from '../bending/hem.js';
 import { sayIn } from '../errors/problem.js';
+import { hasHidden, quoted } from '../errors/quote.js';
 import { formatApart } from '../units/format.js';
 import { MM_PER_INCH, parseLength, type Unit } from '../units/length.js';
 import { countBetween, numberBetween } from '../units/range.js';
@@ -33,6 +34,12 @@ export interface ParamKit {
   readonly angle: (least: number, most: number) => Gives<number>;
   /** A hem: `{type, length, gap?}`; null for `{type: none}`, whatever stands beside it as length and gap. */
   readonly hem: () => Gives<HemSpec | null>;
+  /** A name, on one line. */
+  readonly text: () => Gives<string>;
+  /** Values under names that nobody knows before. */
+  readonly named: <T>(schema: Gives<T>) => Gives<Readonly<Record<string, T>>>;
+  /** A schema that is built when it first reads something. */
+  readonly later: <T>(schema: () => Gives<T>) => Gives<T>;
   readonly oneOf: <T extends string>(words: readonly T[]) => Gives<T>;
   /** A value that may be left out: null then. */
   readonly maybe: <T>(schema: Gives<T>) => Gives<T | null>;
@@ -72,6 +79,10 @@ export function paramKit(unit: Unit): ParamKit {
     },
     angle: (least, most) => numberBetween(least, most, ' deg'),
     hem: () => hemSchema(size),
+    text: nameSchema,
+    named: <T>(schema: Gives<T>) =>
+      z.record(z.string(), schema) as unknown as Gives<Readonly<Record<string, T>>>,
+    later: (schema) => z.lazy(schema),
     oneOf: (words) => z.enum(words),
     count: countBetween,
     maybe: <T>(schema: Gives<T>) => fallback<T | null>(schema, null),
@@ -89,6 +100,16 @@ export function paramKit(unit: Unit): ParamKit {
     byName: (key, options) => z.discriminatedUnion(key, options as [Group, ...Group[]]),
     either: (a, b, what) => z.union([a, b], { error: () => what }),
   };
+}
+
+const LONGEST_NAME = 80;
+
+function nameSchema(): Gives<string> {
+  const error = (issue: { input: unknown }) =>
+    `${quoted(String(issue.input))} given; up to ${LONGEST_NAME} plain letters allowed`;
+  return z
+    .string()
+    .check(z.refine((text) => text !== '' && text.length <= LONGEST_NAME && !hasHidden(text), { error }));
 }
 
 type Group = z.ZodMiniObject<z.core.$ZodLooseShape, z.core.$strict>;

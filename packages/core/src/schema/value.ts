@@ -16,6 +16,8 @@ export interface Value<T = unknown, W = unknown> {
   readonly options: readonly string[];
   /** Named values within it; `[]` stands for each entry of a list. */
   readonly inner: Values;
+  /** Its groups by their `type`, where it is one of several. */
+  readonly choices?: { readonly [type: string]: Values };
   /** The schema that reads it. */
   readonly read: (kit: ParamKit) => Gives<T>;
   /** The value as a job in any unit may write it. */
@@ -99,6 +101,25 @@ function sizeOr<W extends string>(
   };
 }
 
+/** A name of a panel, an edge, a file. */
+function name(words: string): Value<string, string> {
+  return { ...plain, words, read: (k) => k.text(), write: same };
+}
+
+/** Values of one kind under names that nobody knows before; `*` stands for each name. */
+function named<T, W>(
+  words: string,
+  entry: Value<T, W>,
+): Value<Readonly<Record<string, T>>, Readonly<Record<string, W>>> {
+  return {
+    ...plain,
+    words,
+    inner: { '*': entry },
+    read: (k) => k.named(entry.read(k)),
+    write: (given) => Object.fromEntries(Object.entries(given).map(([key, v]) => [key, entry.write(v)])),
+  };
+}
+
 /** Values that belong together. */
 function group<V extends Values>(words: string, inner: V): Value<Given<V>, Written<V>> {
   return {
@@ -137,6 +158,7 @@ function choice<C extends { readonly [type: string]: Values }>(
     ...plain,
     words,
     inner,
+    choices,
     read: (k) =>
       k.byName(
         'type',
@@ -194,7 +216,21 @@ function maybe<T, W>(value: Value<T, W>): Value<T | null, W | undefined> {
   } as Value<T | null, W | undefined>;
 }
 
-const kinds = { size, sizeOr, angle, count, word, group, list, choice, hem, or, maybe } as const;
+const kinds = {
+  size,
+  sizeOr,
+  angle,
+  count,
+  word,
+  name,
+  named,
+  group,
+  list,
+  choice,
+  hem,
+  or,
+  maybe,
+} as const;
 
 /** The ways to declare a value of a family. */
 export const value: Readonly<typeof kinds> = frozen(kinds);
@@ -214,7 +250,7 @@ export function writtenBy(values: Values, given: unknown): object {
 export function declaredAt(values: Values, path: readonly (string | number)[]): Value | null {
   const [step, ...rest] = path;
   if (step === undefined) return null;
-  const found = values[typeof step === 'number' ? '[]' : step];
+  const found = values[typeof step === 'number' ? '[]' : step] ?? values['*'];
   if (found === undefined) return null;
   return rest.length === 0 ? found : declaredAt(found.inner, rest);
 }

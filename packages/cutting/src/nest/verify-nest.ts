@@ -8,9 +8,9 @@ import {
   type Point,
   reach,
   type Segment,
+  segmentDistance,
   segments,
 } from '@tinwright/core';
-import { segmentDistance } from '../outline/segment-distance.js';
 import type { NestPart } from './ask.js';
 import type { Nest, NestedSheet, NestPiece } from './result.js';
 

@@ -2,6 +2,7 @@ import {
   dot3,
   type FormedBend,
   type FormedPanel,
+  flattened,
   type Point,
   place3,
   type Standing,
@@ -14,12 +15,13 @@ import { pieces } from './pieces.js';
 import type { Facet, Surface, SurfaceLine } from './surface.js';
 
 const HOLE_SIDES = 24;
+const SAG = 0.05; // mm a chord may lie off a rounded opening
 const ON = 1e-6; // mm
 
 /** Both faces, edges and holes of a panel. Where a bend joins it there is no edge. */
 export function panelSurface(formed: Standing, panel: FormedPanel): Surface {
   const T = formed.thickness;
-  const holes = panel.holes.map(({ at, diameter }) => ring(at, diameter / 2));
+  const holes = openings(panel);
   const joints = formed.bends.flatMap((b) => jointOn(b, panel));
   const at = (p: Point, z: number) => place3(panel.pose, [p[0], p[1], z]);
   const z = panel.pose.z;
@@ -50,8 +52,16 @@ type Side = readonly [Point, Point];
 const sides = (shape: readonly Point[]): readonly Side[] =>
   shape.map((p, i) => [p, shape[(i + 1) % shape.length] as Point]);
 
+/** Everything cut through a panel as polygons. */
+export function openings({ holes, cutouts }: FormedPanel): readonly (readonly Point[])[] {
+  return [
+    ...holes.map(({ at, diameter }) => ring(at, diameter / 2)),
+    ...cutouts.map((loop) => flattened(loop, SAG)),
+  ];
+}
+
 /** A circle as a polygon. */
-export function ring([x, y]: Point, r: number): readonly Point[] {
+function ring([x, y]: Point, r: number): readonly Point[] {
   return Array.from({ length: HOLE_SIDES }, (_, i): Point => {
     const a = (2 * Math.PI * i) / HOLE_SIDES;
     return [x + r * Math.cos(a), y + r * Math.sin(a)];

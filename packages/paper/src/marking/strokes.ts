@@ -28,16 +28,18 @@ export function sheared([a, b]: Line, [x, y]: Point): boolean {
 
 /** Every straight line of a pattern but the edges of its blank: bends, sides of notches, sight lines. */
 export function strokesOf(
-  { outline, bends, blank }: FlatPattern,
+  { outline, holes, bends, blank }: FlatPattern,
   sights: readonly SightLine[],
 ): readonly Stroke[] {
-  const cuts = segments(outline)
-    .filter((s) => s.bulge === 0)
-    .map((s): Stroke => ({ line: [s.from, s.to], for: 'notch' }))
-    .filter((s) => !sheared(s.line, blank.max));
+  const straight = (loop: FlatPattern['outline'], what: string) =>
+    segments(loop)
+      .filter((s) => s.bulge === 0)
+      .map((s): Stroke => ({ line: [s.from, s.to], for: what }));
+  const cuts = straight(outline, 'notch').filter((s) => !sheared(s.line, blank.max));
   return [
     ...bends.map((b): Stroke => ({ line: b.line, for: `bend ${b.id}` })),
     ...cuts,
+    ...holes.flatMap((loop) => straight(loop, 'notch')),
     ...sights.map((s): Stroke => ({ line: s.line, for: `sight line ${s.bend}` })),
   ];
 }

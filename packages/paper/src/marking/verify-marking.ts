@@ -65,6 +65,10 @@ function missing(
     ...segments(outline)
       .filter((s) => s.bulge === 0)
       .map((s) => ({ line: [s.from, s.to] as Line, name: 'outline' })),
+    ...holes
+      .flatMap(segments)
+      .filter((s) => s.bulge === 0)
+      .map((s) => ({ line: [s.from, s.to] as Line, name: 'a cut-out' })),
   ];
   const rims = program.filter((r) => r.kind === 'circle').flatMap((r) => r.strokes);
   const arcs = [outline, ...holes].flatMap((l) =>

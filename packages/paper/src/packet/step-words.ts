@@ -43,7 +43,7 @@ export function stepWords(
         findings.some((f) => f.part === o.part && isTold(f)),
       );
     case 'cut-out':
-      return w.cutOut(o.part);
+      return w.cutOut(o.part, o.openings);
     case 'drill':
       return w.drill(
         o.part,

@@ -1,4 +1,4 @@
-import type { Box, Point } from '@tinwright/core';
+import { type Box, flattened, type Point } from '@tinwright/core';
 import { boxOfItems } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
@@ -6,7 +6,6 @@ import type { Item } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
 import { clipped } from './clip.js';
 import type { Detail } from './details.js';
-import { flattened } from './features.js';
 import { ordinateLines } from './ordinate-lines.js';
 import { type Ordinate, turnsIn } from './ordinates.js';
 import type { PatternAsk } from './pattern-ask.js';

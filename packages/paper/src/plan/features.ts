@@ -1,4 +1,4 @@
-import { arcOf, type FlatPattern, type Loop, type Point, segments } from '@tinwright/core';
+import { arcOf, type FlatPattern, type Loop, type Point, roundOf, segments } from '@tinwright/core';
 
 /** A straight side of the outline or of a hole that is none. */
 export interface Side {
@@ -23,6 +23,8 @@ export interface Features {
   readonly sides: readonly Side[];
   readonly rounds: readonly Round[];
   readonly holes: readonly RoundHole[];
+  /** Openings that are no round holes. */
+  readonly cutouts: readonly Loop[];
 }
 
 const SAME = 1e-6;
@@ -30,11 +32,10 @@ const SAME = 1e-6;
 /** Sides and rounds of the outline, and round holes that carry no mark. */
 export function featuresOf({ outline, holes, marks }: FlatPattern): Features {
   const all = segments(outline);
-  const round = (l: Loop) => {
-    const [a, b] = segments(l) as [ReturnType<typeof segments>[number], unknown];
-    return b === undefined || a.bulge === 0 ? [] : [arcOf(a)];
-  };
-  const drilled = holes.flatMap(round).map(({ centre, radius }) => ({ at: centre, diameter: 2 * radius }));
+  const drilled = holes.flatMap((loop) => {
+    const round = roundOf(loop);
+    return round === null ? [] : [{ at: round.centre, diameter: 2 * round.radius }];
+  });
   return {
     sides: all.filter((s) => s.bulge === 0).map(({ from, to }) => ({ from, to })),
     rounds: all
@@ -46,6 +47,7 @@ export function featuresOf({ outline, holes, marks }: FlatPattern): Features {
     holes: drilled.filter(
       ({ at }) => !marks.some((m) => m.hole !== null && Math.hypot(m.at[0] - at[0], m.at[1] - at[1]) < SAME),
     ),
+    cutouts: holes.filter((loop) => roundOf(loop) === null),
   };
 }
 
@@ -60,20 +62,6 @@ export const isRectangle = ({ outline }: FlatPattern): boolean =>
 /** True for a side along this axis' lines of equal value: upright for x, level for y. */
 export const runsAcross = ({ from, to }: Side, axis: 0 | 1): boolean =>
   Math.abs(from[axis] - to[axis]) < SAME;
-
-/** A closed loop as points, arcs as chords at most `sagitta` off. */
-export function flattened(loop: Loop, sagitta: number): readonly Point[] {
-  return segments(loop).flatMap((s): readonly Point[] => {
-    if (s.bulge === 0) return [s.from];
-    const { centre, radius, start, sweep } = arcOf(s);
-    const step = 2 * Math.acos(Math.max(0.5, 1 - sagitta / radius));
-    const n = Math.max(2, Math.ceil(Math.abs(sweep) / step));
-    return Array.from({ length: n }, (_, i): Point => {
-      const a = start + (sweep * i) / n;
-      return [centre[0] + radius * Math.cos(a), centre[1] + radius * Math.sin(a)];
-    });
-  });
-}
 
 /** Things in groups by a key, in the order the keys come up. */
 export function groupsOf<T>(

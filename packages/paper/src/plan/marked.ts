@@ -11,7 +11,8 @@ export type MarkedThing =
 
 /**
  * One thing to scribe. `edge`: the datum edge it is measured from, left or bottom, and `offset` from it; `reach`: from
- * and to, or points, from the other datum edge. A slanted line has its two ends, a relief its centre. mm of the pattern
+ * and to, or points, from the other datum edge. A slanted line has its two ends, a relief its centre, arcs of
+ * one radius theirs. mm of the pattern
  */
 export type Marking =
   | {
@@ -29,7 +30,8 @@ export type Marking =
       readonly thing: MarkedThing;
     }
   | { readonly kind: 'slant'; readonly from: Point; readonly to: Point; readonly thing: MarkedThing }
-  | { readonly kind: 'round'; readonly at: Point; readonly diameter: number };
+  | { readonly kind: 'round'; readonly at: Point; readonly diameter: number }
+  | { readonly kind: 'arc'; readonly at: readonly Point[]; readonly radius: number };
 
 /** What of a pattern is asked for to tell its markings. */
 export type MarkingAsk = Pick<PatternAsk, 'flat' | 'features' | 'sights'>;

@@ -47,6 +47,7 @@ const MOST = 40; // places told in one row, so that no row is higher than a shee
 function portioned(m: Marking): readonly Marking[] {
   if (m.kind === 'line') return portions(m.reach).map((reach) => ({ ...m, reach }));
   if (m.kind === 'points') return portions(m.at).map((at) => ({ ...m, at }));
+  if (m.kind === 'arc') return portions(m.at).map((at) => ({ ...m, at }));
   return [m];
 }
 
@@ -95,6 +96,8 @@ function row(m: Marking, dims: Dims, words: PlanWords): readonly Cell[] {
       ];
     case 'round':
       return ['', '', w.relief(reliefText(m.diameter, dims)), w.at([point(m.at)]), w.face];
+    case 'arc':
+      return ['', '', w.arc(reliefText(m.radius, dims)), w.at(m.at.map(point)), w.face];
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Point } from '@tinwright/core';
+import { arcOf, isArc, type Point, segments } from '@tinwright/core';
 import { centres } from './centres.js';
 import { bendNumber, runsAcross, type Side } from './features.js';
 import { gathered, joined, unique } from './gather.js';
@@ -8,7 +8,7 @@ const ACROSS = 10; // mm of nothing that a bend line is scribed across
 
 /**
  * Everything to mark on a blank in the order a hand does it: lines by their distance from the left edge, then from the
- * bottom edge, slanted lines as two points each, reliefs, then the centres of holes and marks.
+ * bottom edge, slanted lines as two points each, reliefs, arcs, then the centres of holes and marks.
  */
 export function markings(ask: MarkingAsk): readonly Marking[] {
   return [
@@ -18,9 +18,27 @@ export function markings(ask: MarkingAsk): readonly Marking[] {
     ...unique(ask.features.rounds, (r) => [...r.centre, r.radius]).map(
       ({ centre, radius }): Marking => ({ kind: 'round', at: centre, diameter: 2 * radius }),
     ),
+    ...arcsOf(ask),
     ...centres(ask),
   ];
 }
+
+/** Rounded corners and ends of cut-outs, by their radius. */
+function arcsOf({ features }: MarkingAsk): readonly Marking[] {
+  const arcs = features.cutouts.flatMap(segments).filter(isArc).map(arcOf);
+  return gathered(arcs, (a) => a.radius).map((list) => ({
+    kind: 'arc',
+    radius: (list[0] as (typeof list)[number]).radius,
+    at: unique(
+      list.map((a) => a.centre),
+      (p) => p,
+    ),
+  }));
+}
+
+/** Straight sides of the outline and of cut-outs. */
+const cutSides = ({ sides, cutouts }: MarkingAsk['features']): readonly Side[] =>
+  cutouts.length === 0 ? sides : [...sides, ...cutouts.flatMap(segments).filter((s) => !isArc(s))];
 
 /** Lines that run across from a datum edge at one offset: edges to cut, bends, sight lines. */
 function linesFrom({ flat, features, sights }: MarkingAsk, edge: 'left' | 'bottom'): readonly Marking[] {
@@ -29,7 +47,9 @@ function linesFrom({ flat, features, sights }: MarkingAsk, edge: 'left' | 'botto
     Math.min(from[other], to[other]),
     Math.max(from[other], to[other]),
   ];
-  const sides = features.sides.filter((s) => runsAcross(s, axis) && !onBlank(s, axis, flat.blank.max[axis]));
+  const sides = cutSides(features).filter(
+    (s) => runsAcross(s, axis) && !onBlank(s, axis, flat.blank.max[axis]),
+  );
   const cuts = gathered(sides, (s) => s.from[axis]).map(
     (list): Marking => ({
       kind: 'line',
@@ -88,7 +108,7 @@ function slants({ flat, features, sights }: MarkingAsk): readonly Marking[] {
         number: bendNumber(flat.bends.findIndex((b) => b.id === s.bend)),
       } as MarkedThing,
     })),
-    ...features.sides
+    ...cutSides(features)
       .map((s) => ({ ...ordered(s), thing: { kind: 'cut' } as MarkedThing }))
       .toSorted((a, b) => apart(a.from[0], b.from[0]) || apart(a.from[1], b.from[1])),
   ];

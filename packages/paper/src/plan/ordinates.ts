@@ -1,6 +1,6 @@
-import type { Box, FlatPattern, Point } from '@tinwright/core';
+import { type Box, type FlatPattern, flattened, type Point } from '@tinwright/core';
 import type { Dims } from './dims.js';
-import { type Features, flattened, runsAcross, type Side } from './features.js';
+import { type Features, runsAcross, type Side } from './features.js';
 import { buried } from './sight.js';
 
 /**

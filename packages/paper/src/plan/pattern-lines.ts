@@ -1,6 +1,6 @@
-import type { Point } from '@tinwright/core';
+import { flattened, type Point } from '@tinwright/core';
 import type { Item } from '../page/page.js';
-import { flattened, isRectangle } from './features.js';
+import { isRectangle } from './features.js';
 import type { PatternAsk } from './pattern-ask.js';
 
 const CROSS = 1; // mm on the page, half the size of a mark
@@ -26,6 +26,14 @@ export function patternLines({ flat, features, sights }: PatternLinesAsk, scale:
     ...sights
       .filter((s) => apart(s, flat.bends) * scale >= APART)
       .map((s): Item => ({ kind: 'stroke', pen: 'centre', points: s.line.map(on) })),
+    ...features.cutouts.map(
+      (loop): Item => ({
+        kind: 'stroke',
+        pen: 'wide',
+        points: flattened(loop, SAGITTA / scale).map(on),
+        closed: true,
+      }),
+    ),
     ...features.holes.flatMap((f) => hole(on(f.at), (f.diameter / 2) * scale)),
     ...flat.marks.flatMap((m) => (m.hole === null ? cross(on(m.at)) : hole(on(m.at), (m.hole / 2) * scale))),
     { kind: 'ring', pen: 'narrow', centre: [0, 0], radius: DATUM },

@@ -1,5 +1,5 @@
 import { convexHull, type FormedBend, type Point, place3, type Standing, type Vec3 } from '@tinwright/core';
-import { pieces, ring } from '@tinwright/files/internal';
+import { openings, pieces } from '@tinwright/files/internal';
 
 /** Cut metal: a convex piece of a panel or of the bent material of a bend, seen from the operator's left. mm */
 export interface Cut {
@@ -22,8 +22,7 @@ export function sectionAt({ panels, bends, thickness }: Standing, y: number): re
     });
   return [
     ...panels.flatMap((p) => {
-      const holes = p.holes.map((h) => ring(h.at, h.diameter / 2));
-      const solids = pieces(p.shape, holes).map((piece) =>
+      const solids = pieces(p.shape, openings(p)).map((piece) =>
         [0, thickness].flatMap((z) => piece.map(([u, v]) => place3(p.pose, [u, v, z]))),
       );
       return cut('panel', p.id, solids);

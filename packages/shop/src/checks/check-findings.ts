@@ -37,7 +37,8 @@ export interface CheckFindings {
   readonly 'relief-narrow': Plain;
   readonly 'hole-near-bend': {
     readonly bend: string;
-    readonly diameter: number;
+    /** null for a cut-out of another shape. */
+    readonly diameter: number | null;
     readonly of: 'part' | 'joint';
   };
   readonly 'slot-near-bend': { readonly bend: string };

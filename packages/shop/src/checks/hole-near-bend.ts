@@ -1,8 +1,7 @@
 import { cite } from '@tinwright/core';
 import type { Profile } from '../machines/shop.js';
 import type { ShopCheck } from './check.js';
-import { distance, nearestOn } from './geometry/closest.js';
-import { holesOf, tangentsOf } from './geometry/panels.js';
+import { holesOf, metalTo, tangentsOf } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
 import { bySources } from './profiles.js';
 
@@ -26,26 +25,29 @@ const SOURCES = {
 
 interface NearBend extends Place {
   readonly bend: string;
-  readonly diameter: number;
+  readonly diameter: number | null;
 }
 
-/** A hole so near a bend that bending pulls it out of round. */
+/** A hole so near a bend that bending pulls it out of round; a cut-out counts as a slot. */
 export const holeNearBend: ShopCheck = limitCheck<'hole-near-bend', NearBend>({
   code: 'hole-near-bend',
   severity: 'warning',
   unit: 'mm',
   bound: 'least',
   places: (subject, shop) =>
-    holesOf(subject).flatMap(({ at, radius, panel, joint }) =>
-      tangentsOf(subject.flat, panel).map(({ bend, line }) => ({
-        at,
-        value: distance(at, nearestOn(line, at)) - radius,
-        limit: leastToBend(shop.profile, subject.sheet.thickness, bend.insideRadius, 2 * radius),
-        names: [panel],
-        bend: bend.id,
-        diameter: 2 * radius,
-        jointed: joint !== '',
-      })),
+    holesOf(subject).flatMap((hole) =>
+      tangentsOf(subject.flat, hole.panel).map(({ bend, line }) => {
+        const diameter = hole.rim === null ? 2 * hole.radius : null;
+        return {
+          at: hole.at,
+          value: metalTo(hole, line),
+          limit: leastToBend(shop.profile, subject.sheet.thickness, bend.insideRadius, diameter ?? LARGE),
+          names: [hole.panel],
+          bend: bend.id,
+          diameter,
+          jointed: hole.joint !== '',
+        };
+      }),
     ),
   values: ({ bend, diameter, jointed }) => ({ bend, diameter, of: jointed ? 'joint' : 'part' }),
   source: (_, __, { profile }) => bySources(profile, SOURCES),

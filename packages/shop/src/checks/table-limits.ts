@@ -1,7 +1,7 @@
 import { cite } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { facing } from './geometry/facing.js';
-import { holesOf } from './geometry/panels.js';
+import { type CutHole, holesOf } from './geometry/panels.js';
 import { limitCheck } from './limit-check.js';
 
 /** Holes smaller than the cutting table can cut round. */
@@ -13,7 +13,7 @@ export const holeUnderTable: ShopCheck = limitCheck({
   places: (subject, { table }) =>
     table === null
       ? []
-      : holesOf(subject).map(({ at, radius, panel, joint }) => ({
+      : drilledOf(subject).map(({ at, radius, panel, joint }) => ({
           at,
           value: 2 * radius,
           limit: table.smallestHole,
@@ -23,6 +23,10 @@ export const holeUnderTable: ShopCheck = limitCheck({
   values: (_, __, { table }) => ({ table: table?.name ?? '' }),
   source: () => [cite('shop-file')],
 });
+
+/** Round holes, which a drill can make too. */
+const drilledOf = (subject: Parameters<typeof holesOf>[0]): readonly CutHole[] =>
+  holesOf(subject).filter((h) => h.rim === null);
 
 /** Gaps in the outline narrower than the cutting table's kerf. */
 export const gapUnderKerf: ShopCheck = limitCheck({

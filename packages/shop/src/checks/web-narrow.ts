@@ -1,8 +1,7 @@
 import { cite, type Source, segments } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck } from './check.js';
-import { distance, nearestOn } from './geometry/closest.js';
-import { type CutHole, holesOf } from './geometry/panels.js';
+import { type CutHole, holesOf, metalBetween, metalTo } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
 import { bySources } from './profiles.js';
 
@@ -44,12 +43,12 @@ export const webNarrow: ShopCheck = limitCheck<'web-narrow', Narrow>({
     return holes.flatMap((hole, i): readonly Narrow[] => {
       const own = hole.joint === '';
       const others = holes.slice(i + 1).filter((o) => own || o.joint === '');
-      const toEdge = Math.min(...edges.map((s) => distance(hole.at, nearestOn(s, hole.at)))) - hole.radius;
+      const toEdge = Math.min(...edges.map((s) => metalTo(hole, s)));
       const jointed = (o: CutHole) => !own || o.joint !== '';
       return [
         ...others.map((o) => ({
           at: hole.at,
-          value: distance(hole.at, o.at) - hole.radius - o.radius,
+          value: metalBetween(hole, o),
           limit: least,
           names: [hole.panel],
           beside: 'hole' as const,

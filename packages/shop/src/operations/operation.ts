@@ -89,7 +89,11 @@ export type Work =
   | { readonly kind: 'shear'; readonly quantity: number; readonly size: Point }
   | { readonly kind: 'deburr' }
   | { readonly kind: 'mark' }
-  | { readonly kind: 'cut-out' }
+  | {
+      readonly kind: 'cut-out';
+      /** Openings that no drill makes. */
+      readonly openings: number;
+    }
   | { readonly kind: 'drill'; readonly holes: readonly HoleWork[] }
   | { readonly kind: 'bend'; readonly bend: BendWork }
   | { readonly kind: 'check' }

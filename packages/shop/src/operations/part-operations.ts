@@ -1,4 +1,4 @@
-import { type Assembly, type PartPlan, type Point, segments } from '@tinwright/core';
+import { type Assembly, type PartPlan, type Point, roundOf, segments } from '@tinwright/core';
 import type { Sequence } from '../sequence/answer/plan.js';
 import type { BendWork, HoleWork, Operation, ReasonName, ToolName } from './operation.js';
 import { usualOrder } from './usual-order.js';
@@ -14,6 +14,7 @@ export function partOperations(
   const bent = flat.bends.length > 0;
   const down = flat.bends.some((b) => b.direction === 'down');
   const holes = holesOf(plan, assembly);
+  const openings = flat.holes.filter((loop) => roundOf(loop) === null).length;
   const drill: readonly Operation[] =
     holes.length === 0
       ? []
@@ -45,12 +46,13 @@ export function partOperations(
       tools: ['rule', 'square', 'scriber', ...(down ? (['pencil'] as const) : []), 'centre-punch', 'hammer'],
       reasons: ['each-from-datum', ...(down ? (['scratch-cracks'] as const) : [])],
     },
-    ...(isRectangle(plan)
+    ...(isRectangle(plan) && openings === 0
       ? []
       : [
           {
             kind: 'cut-out',
             part,
+            openings,
             tools: ['snips', 'file', 'gloves'],
             reasons: bent ? ['flat-while-it-can'] : [],
           } satisfies Operation,
@@ -94,12 +96,11 @@ function holesOf({ name, flat }: PartPlan, assembly: Assembly | null): readonly 
   const own = flat.holes.length - marks.length;
   if (own > 0)
     for (const loop of flat.holes) {
-      const [a, b] = loop;
-      if (loop.length !== 2 || a === undefined || b === undefined) continue;
-      const at: Point = [(a.at[0] + b.at[0]) / 2, (a.at[1] + b.at[1]) / 2];
+      const round = roundOf(loop);
+      if (round === null) continue;
+      const { centre: at, radius } = round;
       if (marks.some((m) => Math.hypot(m.at[0] - at[0], m.at[1] - at[1]) < NEAR)) continue;
-      const diameter = Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]);
-      add({ diameter, count: 1, purpose: null, firstOnly: false });
+      add({ diameter: 2 * radius, count: 1, purpose: null, firstOnly: false });
     }
   for (const { hole, kind, joint } of marks) {
     const seated = assembly?.seated.find((s) => s.joint.name === joint);

@@ -86,12 +86,13 @@ export const ENGLISH_SHOP: Tellings<ShopFindings> = {
   },
   'hole-near-bend': {
     message: ({ value, limit, names: [panel], bend, diameter, of }, t) => {
-      const hole = `${of === 'joint' ? "a fastener's hole" : 'a hole'} of ${t.size(diameter)} in ${panel}`;
+      const kind = of === 'joint' ? "a fastener's hole" : 'a hole';
+      const hole = diameter === null ? `a cut-out in ${panel}` : `${kind} of ${t.size(diameter)} in ${panel}`;
       const found = value > 0 ? `ends ${t.size(value)} from` : 'runs into';
       return `${hole} ${found} the bend ${bend}, ${t.least(limit)} at least`;
     },
     aim: ({ limit }, t) => `keep its edge ${t.least(limit)} from the bend`,
-    remedy: () => 'drill it after bending',
+    remedy: ({ diameter }) => (diameter === null ? 'cut it after bending' : 'drill it after bending'),
   },
   'slot-near-bend': {
     message: ({ value, limit, names: [panel], bend }, t) =>

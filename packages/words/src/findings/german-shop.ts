@@ -88,13 +88,15 @@ export const GERMAN_SHOP: Tellings<ShopFindings> = {
   },
   'hole-near-bend': {
     message: ({ value, limit, names: [panel], bend, diameter, of }, t) => {
-      const hole = `${of === 'joint' ? 'das Loch einer Verbindung' : 'ein Loch'} von ${t.size(diameter)} in ${panel}`;
+      const kind = of === 'joint' ? 'das Loch einer Verbindung' : 'ein Loch';
+      const hole =
+        diameter === null ? `ein Ausschnitt in ${panel}` : `${kind} von ${t.size(diameter)} in ${panel}`;
       return value > 0
         ? `${hole} endet ${t.size(value)} vor der Kantung ${bend}, mindestens ${t.least(limit)}`
         : `${hole} läuft in die Kantung ${bend}, mindestens ${t.least(limit)} davor`;
     },
     aim: ({ limit }, t) => `seinen Rand ${t.least(limit)} von der Kantung weg halten`,
-    remedy: () => 'nach dem Kanten bohren',
+    remedy: ({ diameter }) => (diameter === null ? 'nach dem Kanten ausschneiden' : 'nach dem Kanten bohren'),
   },
   'slot-near-bend': {
     message: ({ value, limit, names: [panel], bend }, t) =>

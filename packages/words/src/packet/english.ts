@@ -322,10 +322,15 @@ export const ENGLISH_PACKET: PacketWords = {
         ...(noted ? [`There is something to know about ${part} first: it stands behind the cautions.`] : []),
       ],
     }),
-    cutOut: (part) => ({
+    cutOut: (part, openings) => ({
       title: `${part}: cut out`,
       lines: [
         'Cut notches and slanted edges along the wide lines of the plan, on the waste side; drill relief holes first where the plan has some. Cut up to the corner of a notch from both sides, never past it. File the cuts.',
+        ...(openings === 0
+          ? []
+          : [
+              `${openings === 1 ? 'One opening' : `${openings} openings`}: drill inside the line, at every rounded end or corner first, then saw, nibble or file up to it. The sheet stays clamped on both sides of the cut.`,
+            ]),
       ],
     }),
     drill: (part, holes, unit) => ({

@@ -320,10 +320,15 @@ export const GERMAN_PACKET: PacketWords = {
         ...(noted ? [`Vorher ist über ${part} etwas zu wissen: es steht hinter der Seite Vorsicht.`] : []),
       ],
     }),
-    cutOut: (part) => ({
+    cutOut: (part, openings) => ({
       title: `${part}: ausschneiden`,
       lines: [
         'Ausklinkungen und schräge Kanten an den breiten Linien des Plans schneiden, auf der Abfallseite; Freibohrungen zuerst bohren, wo der Plan welche hat. Bis zur Ecke einer Ausklinkung von beiden Seiten schneiden, nie darüber. Schnitte feilen.',
+        ...(openings === 0
+          ? []
+          : [
+              `${openings === 1 ? 'Ein Ausschnitt' : `${openings} Ausschnitte`}: innerhalb der Linie bohren, zuerst an jedem runden Ende und jeder Ecke, dann bis an die Linie sägen, knabbern oder feilen. Das Blech bleibt beiderseits des Schnitts gespannt.`,
+            ]),
       ],
     }),
     drill: (part, holes, unit) => ({

@@ -179,7 +179,7 @@ export interface PacketWords {
     readonly deburr: (part: string) => OperationText;
     /** @param noted there is something to know about the part, on the sheet of cautions */
     readonly mark: (part: string, bent: boolean, noted: boolean) => OperationText;
-    readonly cutOut: (part: string) => OperationText;
+    readonly cutOut: (part: string, openings: number) => OperationText;
     readonly drill: (
       part: string,
       holes: readonly {

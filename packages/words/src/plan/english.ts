@@ -60,6 +60,7 @@ export const ENGLISH: PlanWords = frozen({
     bend: (numbers, direction, angle, hem) => spaced(numbers.join(' '), direction, angle, hem),
     sight: (number) => `sight line of ${number}`,
     relief: (diameter) => `relief hole Ø${diameter}`,
+    arc: (radius) => `arc R${radius} of a cut-out`,
     span: (from, to) => `${from} to ${to}`,
     at: (places) => `at ${places.join('; ')}`,
     point: (x, y) => `(${x}, ${y})`,

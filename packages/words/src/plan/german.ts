@@ -66,6 +66,7 @@ export const GERMAN: PlanWords = {
     bend: (numbers, direction, angle, hem) => spaced(numbers.join(' '), direction, angle, hem),
     sight: (number) => `Anlegelinie von ${number}`,
     relief: (diameter) => `Freibohrung Ø${diameter}`,
+    arc: (radius) => `Bogen R${radius} eines Ausschnitts`,
     span: (from, to) => `${from} bis ${to}`,
     at: (places) => `bei ${places.join('; ')}`,
     point: (x, y) => `(${x}, ${y})`,

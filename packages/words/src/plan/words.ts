@@ -49,6 +49,7 @@ export interface PlanWords {
     readonly bend: (numbers: readonly string[], direction: string, angle: string, hem: string) => string;
     readonly sight: (number: string) => string;
     readonly relief: (diameter: string) => string;
+    readonly arc: (radius: string) => string;
     readonly span: (from: string, to: string) => string;
     readonly at: (places: readonly string[]) => string;
     readonly point: (x: string, y: string) => string;

@@ -1,12 +1,7 @@
-import {
-  type Arc,
-  arcOf,
-  distanceToSegment,
-  isArc,
-  meetings,
-  type Point,
-  type Segment,
-} from '@tinwright/core';
+import { distanceToSegment } from './inside.js';
+import { type Arc, arcOf, isArc, type Segment } from './loop.js';
+import { meetings } from './meet.js';
+import type { Point } from './point.js';
 
 /**
  * Exact least distance between two segments, lines or arcs, mm; 0 where they meet. It lies between an end of one and

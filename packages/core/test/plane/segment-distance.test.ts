@@ -1,5 +1,4 @@
-import { arcOf, isArc, type Point, type Segment } from '@tinwright/core';
-import { segmentDistance } from '@tinwright/cutting';
+import { arcOf, isArc, type Point, type Segment, segmentDistance } from '@tinwright/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 

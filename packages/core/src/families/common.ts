@@ -1,0 +1,34 @@
+import * as z from 'zod/mini';
+import { cut } from '../cutouts/cut.js';
+import { type CutoutParams, cutoutValue } from '../cutouts/params.js';
+import type { Step } from '../fold/tree.js';
+import type { Value, Values } from '../schema/value.js';
+
+const MOST = 200; // of one part
+
+/** Values of one kind in a list that may be left out; read only where it is there. */
+function listed(words: string, entry: Value): Value {
+  return {
+    words,
+    unit: '',
+    options: [],
+    inner: { '[]': entry },
+    read: (k) => z.optional(k.later(() => k.list(entry.read(k), 1, MOST))),
+    write: (given) => given,
+  };
+}
+
+/** What every part may say beside its family's parameters. */
+export const COMMON: Values = {
+  cutouts: listed('openings cut through its panels', cutoutValue as Value),
+};
+
+/** What was asked of a part beside its family's parameters. */
+interface Common {
+  readonly cutouts?: readonly CutoutParams[];
+}
+
+/** The verbs that follow from it, after those of the family. */
+export function commonSteps({ cutouts = [] }: Common): readonly Step[] {
+  return cutouts.map((c, i) => cut(c, ['cutouts', i]));
+}
