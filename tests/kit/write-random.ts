@@ -2,7 +2,17 @@
 // Every family in turn, with openings, every rule that compensates, mm and inches, both DXF forms. Prints what it wrote.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { FAMILIES, JobError, type PartPlan, planJob, planPart, readJob } from '@tinwright/core';
+import {
+  declaredAt,
+  FAMILIES,
+  JobError,
+  type PartPlan,
+  planJob,
+  planPart,
+  readJob,
+  sizesIn,
+  withValue,
+} from '@tinwright/core';
 import { type DxfForm, jobFiles } from '@tinwright/files';
 import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
@@ -56,12 +66,17 @@ function withCutouts(part: RandomPart, at: number): RandomPart {
   return cut ?? part;
 }
 
-/** Every length of a part in inches; angles, counts and constants of rules stay. */
-function inInches(value: unknown, key = ''): unknown {
-  if (typeof value === 'number') return /^(angle|count|turn|k$|per)/.test(key) ? value : value / 25.4;
-  if (Array.isArray(value)) return value.map((v) => inInches(v, key));
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, inInches(v, k)]));
+/** Every length of a part in inches: of its stock and bending by their names, of its parameters by their declarations. */
+function inInches({ family, stock, bending, ...params }: RandomPart): object {
+  const values = FAMILIES.find((f) => f.name === family)?.values ?? {};
+  const scaled = sizesIn(params)
+    .filter(({ path }) => declaredAt(values, path)?.unit === 'mm')
+    .reduce<unknown>((p, { path, given }) => withValue(p, path, given / 25.4), params);
+  const lengths = (of: object) =>
+    Object.fromEntries(
+      Object.entries(of).map(([k, v]) => [k, typeof v === 'number' && !/^(k$|per)/.test(k) ? v / 25.4 : v]),
+    );
+  return { family, stock: lengths(stock), bending: lengths(bending), ...(scaled as object) };
 }
 
 const source = parts();
@@ -71,7 +86,7 @@ for (let f = 0; written < wanted; f++) {
   const dxf: DxfForm = f % 4 < 2 ? 'r2000' : 'r12';
   const list = Array.from({ length: Math.min(PER_FOLDER, wanted - written) }, (_, i) => {
     const part = source.next().value as RandomPart;
-    return { name: `part-${i}`, ...(units === 'in' ? (inInches(part) as object) : part) };
+    return { name: `part-${i}`, ...(units === 'in' ? inInches(part) : part) };
   });
   const plan = planJob(readJob({ units, parts: list } as unknown));
   for (const { path, content } of jobFiles(plan, { dxf })) {

@@ -99,7 +99,9 @@ export {
   type BuiltInFamily,
   bentStrip,
   bracket,
+  cover,
   divider,
+  drawer,
   FAMILIES,
   flaredPan,
   gussetEnd,
@@ -107,6 +109,7 @@ export {
   hemmedChannel,
   lid,
   openBox,
+  shelf,
   toteEnd,
   tray,
 } from './families/index.js';

@@ -1,13 +1,16 @@
 import { frozen } from '../units/frozen.js';
 import { bentStrip } from './bent-strip/build.js';
 import { bracket } from './bracket/build.js';
+import { cover } from './cover/build.js';
 import { divider } from './divider/build.js';
+import { drawer } from './drawer/build.js';
 import { flaredPan } from './flared-pan/build.js';
 import { gussetEnd } from './gusset-end/build.js';
 import { handle } from './handle/build.js';
 import { hemmedChannel } from './hemmed-channel/build.js';
 import { lid } from './lid/build.js';
 import { openBox } from './open-box/build.js';
+import { shelf } from './shelf/build.js';
 import { toteEnd } from './tote-end/build.js';
 import { tray } from './tray/build.js';
 
@@ -19,10 +22,13 @@ export const FAMILIES = frozen([
   handle,
   openBox,
   tray,
+  drawer,
   lid,
+  cover,
   divider,
   flaredPan,
   bracket,
+  shelf,
   bentStrip,
 ] as const);
 
@@ -32,13 +38,16 @@ export type BuiltInFamily = (typeof FAMILIES)[number];
 export {
   bentStrip,
   bracket,
+  cover,
   divider,
+  drawer,
   flaredPan,
   gussetEnd,
   handle,
   hemmedChannel,
   lid,
   openBox,
+  shelf,
   toteEnd,
   tray,
 };

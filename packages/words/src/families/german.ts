@@ -108,6 +108,75 @@ export const GERMAN_FAMILIES: FamilyWords = {
         gap: 'zwischen Nachbarn an den Ecken frei',
       },
     },
+    drawer: {
+      title: 'Schublade mit Laufborden und Griff',
+      sizes: {
+        width: 'über die Außenseiten der Seiten',
+        depth: 'über die Außenseiten von Front und Rückwand',
+        height: 'der Seiten und der Rückwand',
+        front: 'Höhe der Front; so hoch wie die Seiten, wenn weggelassen',
+        runners:
+          'Borde am Rand der Seiten, nach außen gekantet, auf denen die Schublade läuft; weglassen für keine',
+        'runners.over': 'Breite über beide Borde',
+        pull: 'womit sie geöffnet wird: nichts, Lippe (Rand der Front nach außen und unten) oder Löcher für einen Griff',
+        'pull.type': 'nichts, Lippe oder Löcher',
+        'pull.depth': 'wie weit die Lippe vor der Front steht',
+        'pull.drop': 'wie weit sie nach unten reicht, von ihrer Oberseite',
+        'pull.diameter': 'jedes der beiden Löcher',
+        'pull.spacing': 'zwischen ihren Mitten',
+        'pull.below': 'vom Rand der Front bis zu ihren Mitten',
+        hem: 'Umschlag am Rand der Rückwand und der Front ohne Lippe, nach innen; weglassen für keinen',
+        corner:
+          'offen (rechtwinklig ausgeklinkt) oder mit Laschen (von Front und Rückwand hinter den Seiten)',
+        tabs: 'Ecklaschen einer Schublade mit Laschen',
+        'tabs.length': 'Außenlänge der Ecklaschen',
+        gap: 'zwischen Nachbarn an den Ecken frei',
+      },
+    },
+    cover: {
+      title: 'Haube mit Lüftung',
+      sizes: {
+        length: 'der Grundplatte, auf die sie geht, außen',
+        width: 'der Grundplatte, auf die sie geht, außen',
+        height: 'von der Oberseite der Platte bis zur Kante der Seiten',
+        overlap:
+          'Höhe der Wände der Grundplatte, über die die Seiten reichen; die halbe Höhe, wenn weggelassen',
+        clearance: 'Spiel zwischen Seiten und Grundplatte',
+        vents: 'Felder runder Löcher, die Luft durchlassen; weglassen für keine',
+        'vents.on': 'wo sie sind: top, north, south, east, west',
+        'vents.diameter': 'jedes Lochs',
+        'vents.pitch': 'von Mitte zu Mitte, in der Reihe und von Reihe zu Reihe',
+        'vents.columns': 'Löcher in einer Reihe',
+        'vents.rows': 'Reihen',
+        tabs: 'Schraublaschen, an den Kanten der West- und Ostseite nach außen; weglassen für keine',
+        'tabs.length': 'wie weit sie vor den Seiten stehen',
+        'tabs.diameter': 'der Schraublöcher',
+        'tabs.count': 'Löcher in jeder Lasche',
+        'tabs.edge':
+          'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
+        corner: 'offen oder überlappt (Nord- und Südseite decken die Enden der anderen)',
+        gap: 'zwischen Nachbarn an den Ecken frei',
+      },
+    },
+    shelf: {
+      title: 'Regalboden mit gedoppelten Kanten',
+      sizes: {
+        length: 'über die Außenseiten der Endlaschen',
+        depth: 'über die Außenseiten von Vorder- und Hinterkante',
+        edge: 'Vorder- und Hinterkante, nach unten gekantet und gedoppelt',
+        'edge.height': 'von der Oberseite des Bodens bis zur Umschlagkante',
+        'edge.fold':
+          'wie weit das Blech innen wieder hinaufreicht; so weit die Kantung Platz lässt, wenn weggelassen',
+        ends: 'Laschen an beiden Enden, nach unten gekantet; weglassen für keine',
+        'ends.length': 'Außenlänge der Laschen',
+        'ends.holes': 'eine Reihe Löcher in jeder Lasche; weglassen für keine',
+        'ends.holes.diameter': 'jedes Lochs',
+        'ends.holes.count': 'in jeder Lasche',
+        'ends.holes.edge':
+          'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
+        gap: 'zwischen Nachbarn an den Ecken frei',
+      },
+    },
     lid: {
       title: 'Deckel mit Zarge',
       sizes: {

@@ -1,6 +1,7 @@
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
+import { holeRow } from '../hole-row.js';
 
 /** A bracket: an angle, a Z or a U, with holes in its two outer legs. Outside sizes, mm and degrees. */
 export const values = {
@@ -29,13 +30,9 @@ export type BracketParams = Given<typeof values>;
 /** Holes in a leg. mm */
 export type Holes = NonNullable<BracketParams['holes']>;
 
-/** Middles of the holes across the width, mm: the first and last off the sides by `edge`, or all spread evenly. */
-export function across({ width }: BracketParams, { count, edge }: Holes): readonly number[] {
-  const first = edge ?? width / (2 * count);
-  if (count === 1) return [width / 2];
-  const pitch = (width - 2 * first) / (count - 1);
-  return Array.from({ length: count }, (_, i) => first + i * pitch);
-}
+/** Middles of the holes across the width, mm. */
+export const across = ({ width }: BracketParams, { count, edge }: Holes): readonly number[] =>
+  holeRow(width, count, edge);
 
 export function derived(p: BracketParams, { thickness }: Sheet): readonly DerivedSize[] {
   if (p.profile !== 'u' || p.angle !== 90) return [];
