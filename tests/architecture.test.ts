@@ -33,6 +33,7 @@ const CORE = [
   'checks',
   'job',
   'internal.ts',
+  'family.ts',
   'index.ts',
 ];
 const SHOP = [
@@ -52,11 +53,21 @@ const SHOP = [
   'internal.ts',
   'index.ts',
 ];
-const CUTTING = ['outline', 'stock', 'findings', 'shear', 'no-fit', 'nest', 'kerf', 'index.ts'];
+const CUTTING = [
+  'outline',
+  'stock',
+  'findings',
+  'shear',
+  'no-fit',
+  'nest',
+  'kerf',
+  'internal.ts',
+  'index.ts',
+];
 /** Packages that need Node; all others run in a browser. */
 const ON_NODE = ['queue', 'cli'];
-/** What a package may show beside its door; sister packages alone use `/internal`. */
-const DOORS = ['/internal'];
+/** What a package may show beside its door: to authors of families, and to sister packages alone. */
+const DOORS = ['/internal', '/family'];
 /** Layers of the packages that have them, lowest first. */
 const LAYERS: Readonly<Record<string, readonly string[]>> = { core: CORE, shop: SHOP, cutting: CUTTING };
 /** Verifiers may share records and the plane with what they verify, never its routines. */

@@ -1,7 +1,8 @@
 // The bin too deep for the default shop: what is in the way, and that what would change it does.
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type PartPlan, planJob, readJob, sayIn, withValue } from '@tinwright/core';
+import { type PartPlan, planJob, readJob } from '@tinwright/core';
+import { sayIn, withValue } from '@tinwright/core/internal';
 import { DEFAULT_SHOP, planSequence } from '@tinwright/shop';
 import { mendWords, reasonWords } from '@tinwright/words';
 import { expect, test } from 'vitest';

@@ -12,7 +12,8 @@ import {
   readJob,
 } from '@tinwright/core';
 import { jobFiles, type OutFile } from '@tinwright/files';
-import { DIMS_NAMES, PAPERS, partPlan, partTemplate, planFiles, templateFiles } from '@tinwright/paper';
+import { PAPERS, partPlan, partTemplate, planFiles, templateFiles } from '@tinwright/paper';
+import { DIMS_NAMES } from '@tinwright/paper/internal';
 import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';

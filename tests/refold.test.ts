@@ -3,12 +3,12 @@ import {
   FAMILIES,
   type FlatPattern,
   JobError,
-  loopArea,
   type PartPlan,
   type Point,
   planJob,
   readJob,
 } from '@tinwright/core';
+import { loopArea } from '@tinwright/core/internal';
 import { jobFiles } from '@tinwright/files';
 import { bendings, paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';

@@ -1,7 +1,10 @@
 // All findings of the harvest carrier in the default shop, with the sizes that would pass, against planning the job they
 // are about.
-import { findingsOf, planJob, readJob } from '@tinwright/core';
-import { DEFAULT_SHOP, jobFindings } from '@tinwright/shop';
+
+import { planJob, readJob } from '@tinwright/core';
+import { findingsOf } from '@tinwright/core/internal';
+import { DEFAULT_SHOP } from '@tinwright/shop';
+import { jobFindings } from '@tinwright/shop/internal';
 import { carrierData } from './carrier.mjs';
 import { perCall } from './measure.mjs';
 

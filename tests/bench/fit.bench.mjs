@@ -1,6 +1,8 @@
 // The carrier's pieces placed, fastened and checked against each other, against manifold-3d doing the same clash
 // checks: ready solids moved to the same places, and the volume two of them share.
-import { assemble, planJob, readJob } from '@tinwright/core';
+
+import { planJob, readJob } from '@tinwright/core';
+import { assemble } from '@tinwright/core/internal';
 import manifold from 'manifold-3d';
 import { solidOf } from '../kit/solid.mjs';
 import { carrierData } from './carrier.mjs';

@@ -2,7 +2,7 @@
 // ngcut1-12 with limited numbers; against the published optima (../packages/cutting/test/shear/value/records.test.ts).
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { limitedValue, unlimitedValue } from '@tinwright/cutting';
+import { limitedValue, unlimitedValue } from '@tinwright/cutting/internal';
 
 const DATA = process.env.TINWRIGHT_DATA ?? '../shared/data';
 const rows = (folder, name) =>

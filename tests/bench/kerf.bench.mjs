@@ -1,6 +1,8 @@
 // 1,000 outlines of flat patterns with holes and rounds, moved by half a cut: ours keeps lines and arcs; the peers get
 // polygons with the arcs cut to chords within 0.005 mm, and give polygons.
-import { arcOf, loopArea, segments } from '@tinwright/core';
+
+import { segments } from '@tinwright/core';
+import { arcOf, loopArea } from '@tinwright/core/internal';
 import { offsetLoop } from '@tinwright/cutting';
 import { areaD, EndType, inflatePathsD, JoinType } from 'clipper2-ts';
 import Module from 'manifold-3d';

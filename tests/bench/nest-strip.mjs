@@ -1,7 +1,7 @@
 // One strip set, one seed, one thread, so many CPU seconds: prints length, density and the pieces as JSON.
 // node nest-strip.mjs FILE SECONDS SEED
 import { readFileSync } from 'node:fs';
-import { packStrip } from '@tinwright/cutting';
+import { packStrip } from '@tinwright/cutting/internal';
 
 const [file, seconds, seed] = process.argv.slice(2);
 const { items, stripHeight } = JSON.parse(readFileSync(file, 'utf8'));

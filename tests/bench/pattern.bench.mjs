@@ -1,6 +1,6 @@
 // Parameters of the carrier's body to its flat and formed views, against makerjs making the same outline from the
 // same regions (panels and bend zones as closed shapes, united, then chained).
-import { form, unfold } from '@tinwright/core';
+import { form, unfold } from '@tinwright/core/internal';
 import makerjs from 'makerjs';
 import { carrierBody } from './carrier.mjs';
 import { perCall } from './measure.mjs';

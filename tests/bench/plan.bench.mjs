@@ -1,6 +1,7 @@
 // A plan of the carrier's body to PDF, a page of it, against pdfkit drawing the same lines and texts bare.
 import { planJob, readJob } from '@tinwright/core';
-import { makingOf, packetFiles, pagesPdf, partPlan, typeface } from '@tinwright/paper';
+import { makingOf, packetFiles, pagesPdf, partPlan } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import PDFDocument from 'pdfkit';
 import { toBytes } from 'pdfkit/output';
 import { carrierData } from './carrier.mjs';

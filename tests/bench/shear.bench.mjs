@@ -3,7 +3,7 @@
 // --fast: 50 of them, one a class and size, drawn by a seed. --way=drawn|turned, --seconds=1, --seed=1
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { lowerBound, pack } from '@tinwright/cutting';
+import { lowerBound, pack } from '@tinwright/cutting/internal';
 
 const flag = (name, otherwise) =>
   process.argv.find((a) => a.startsWith(`--${name}=`))?.split('=')[1] ?? otherwise;

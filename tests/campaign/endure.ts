@@ -10,7 +10,8 @@ import {
   verifyForm,
 } from '@tinwright/core';
 import { type DxfForm, jobFiles, type OutFile, partDxf, TABLE_STYLE } from '@tinwright/files';
-import { DEFAULT_SHOP, jobFindings } from '@tinwright/shop';
+import { DEFAULT_SHOP } from '@tinwright/shop';
+import { jobFindings } from '@tinwright/shop/internal';
 import { tellFinding } from '@tinwright/words';
 import { cutLoops } from '../kit/cut-layer.js';
 

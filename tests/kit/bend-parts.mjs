@@ -1,19 +1,18 @@
 // Parts to plan bends for, generated from a seed: strips, boxes with lips and hems, and plates of many sides with
 // walls of two or three bends. 4 to 60 steps.
+
+import { FAMILIES, planJob, readJob } from '@tinwright/core';
 import {
   corners,
   defineFamily,
-  FAMILIES,
   flange,
   hem,
   panel as panelOf,
-  planJob,
   polygon,
-  readJob,
   rectangle,
   square,
   value,
-} from '@tinwright/core';
+} from '@tinwright/core/family';
 
 /** Numbers in [0, 1) from a seed. */
 export function randomFrom(seed) {

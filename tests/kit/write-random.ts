@@ -2,17 +2,8 @@
 // Every family in turn, with openings, every rule that compensates, mm and inches, both DXF forms. Prints what it wrote.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import {
-  declaredAt,
-  FAMILIES,
-  JobError,
-  type PartPlan,
-  planJob,
-  planPart,
-  readJob,
-  sizesIn,
-  withValue,
-} from '@tinwright/core';
+import { FAMILIES, JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { declaredAt, planPart, sizesIn, withValue } from '@tinwright/core/internal';
 import { type DxfForm, jobFiles } from '@tinwright/files';
 import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';

@@ -11,7 +11,7 @@ import {
   rectangle,
   site,
   value,
-} from '@tinwright/core';
+} from '@tinwright/core/family';
 
 export default defineFamily({
   name: 'seed-shelf',

@@ -1,4 +1,5 @@
-import { type JobPlan, type PartPlan, quoted, suggestion } from '@tinwright/core';
+import type { JobPlan, PartPlan } from '@tinwright/core';
+import { quoted, suggestion } from '@tinwright/core/internal';
 
 /** The parts of a job, or the one asked for; a sentence about it when there is none. */
 export function chosenParts({ parts }: JobPlan, name: string | undefined): readonly PartPlan[] | string {

@@ -1,6 +1,6 @@
 import type { Finding, JobPlan } from '@tinwright/core';
 import type { Blank, ShearEffort } from '@tinwright/cutting';
-import type { KnownCut } from '@tinwright/files';
+import type { KnownCut } from '@tinwright/files/internal';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
@@ -33,7 +33,8 @@ export async function cutKnown(
   { plan, shop, rack, json, sets = 1 }: CutAsked,
 ): Promise<KnownCut | null | { readonly exit: ExitCode }> {
   if (rack === undefined && shop !== null && shop.shear === null && shop.table !== null) return null;
-  const { blankOf, leftOutFinding, shearBlanks, verifyShearPlan } = await import('@tinwright/cutting');
+  const { blankOf, verifyShearPlan } = await import('@tinwright/cutting');
+  const { leftOutFinding, shearBlanks } = await import('@tinwright/cutting/internal');
   const blanks = plan.parts.map((p): Blank => ({ ...blankOf(p), quantity: p.quantity * sets }));
   const known = await stockKnown(host, {
     plans: [plan],
@@ -66,7 +67,7 @@ async function workOf({
   sets,
 }: Pick<CutAsked, 'plan' | 'shop'> & { readonly plans: KnownCut['work']['plans']; readonly sets: number }) {
   const [{ cutWork, listedPart }, { DEFAULT_SHOP }] = await Promise.all([
-    import('@tinwright/files'),
+    import('@tinwright/files/internal'),
     import('@tinwright/shop'),
   ]);
   const parts = plan.parts.map((p) => listedPart(p, p.name));

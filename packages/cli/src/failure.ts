@@ -1,4 +1,5 @@
-import { type JobError, type Problem, pathText, placeText, problemText, safeText } from '@tinwright/core';
+import { type JobError, type Problem, pathText, placeText, problemText } from '@tinwright/core';
+import { safeText } from '@tinwright/core/internal';
 import type { Host } from './console.js';
 import type { Place, ReadText, TextError } from './read-text.js';
 

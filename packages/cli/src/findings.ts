@@ -1,5 +1,6 @@
 import type { Finding, Severity, Unit } from '@tinwright/core';
-import { findingEntry, type Language, tellFindings } from '@tinwright/words';
+import { type Language, tellFindings } from '@tinwright/words';
+import { findingEntry } from '@tinwright/words/internal';
 import { type Host, paint } from './console.js';
 
 const COLOURS = { error: 'red', warning: 'yellow', note: 'blue' } as const;

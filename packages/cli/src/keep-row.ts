@@ -1,4 +1,4 @@
-import { plainNumber, stripOf } from '@tinwright/core';
+import { plainNumber, stripOf } from '@tinwright/core/internal';
 import type { Shop, StripRow } from '@tinwright/shop';
 import { type Host, many } from './console.js';
 import { EXIT, type ExitCode, refuse, writing } from './failure.js';

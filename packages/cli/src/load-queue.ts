@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { quoted } from '@tinwright/core';
+import { quoted } from '@tinwright/core/internal';
 
 type QueuePackage = typeof import('@tinwright/queue');
 

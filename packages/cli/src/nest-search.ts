@@ -9,7 +9,7 @@ export async function nestOn(
   host: Host,
 ): Promise<Nest> {
   const [{ benchOf, bestLayout, metalsOf, nestFrom }, { runLanes }] = await Promise.all([
-    import('@tinwright/cutting'),
+    import('@tinwright/cutting/internal'),
     import('./run-lanes.js'),
   ]);
   const stop = new SharedArrayBuffer(4);

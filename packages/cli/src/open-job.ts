@@ -30,6 +30,6 @@ export async function openJob(
 /** Sheets and offcuts of a job that cannot be. @throws JobError with their places in the job */
 async function refuseStock({ job: { rack, units } }: JobPlan): Promise<void> {
   if (rack === null) return;
-  const { rackOf } = await import('@tinwright/cutting');
+  const { rackOf } = await import('@tinwright/cutting/internal');
   rackOf(rack, units, ['stock']);
 }

@@ -1,4 +1,5 @@
-import type { JobPlan, RackRows } from '@tinwright/core';
+import type { JobPlan } from '@tinwright/core';
+import type { RackRows } from '@tinwright/core/internal';
 import type { Blank, Rack } from '@tinwright/cutting';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
@@ -48,7 +49,7 @@ export async function openRack(
 async function racksOf(plans: readonly JobPlan[]): Promise<readonly Rack[]> {
   const named = plans.flatMap(({ job }) => (job.rack === null ? [] : [{ rows: job.rack, units: job.units }]));
   if (named.length === 0) return [];
-  const { rackOf } = await import('@tinwright/cutting');
+  const { rackOf } = await import('@tinwright/cutting/internal');
   return named.map(({ rows, units }) => rackOf(rows, units, ['stock']));
 }
 
@@ -64,7 +65,7 @@ function together(racks: readonly Rack[]): Rack {
 
 /** The sheets a shop says it has: rows without a metal of every metal that is asked for. */
 export async function shopRack({ sheets, stock, units }: Shop, metals: StockAsked['blanks']): Promise<Rack> {
-  const { rackOf, sameMetal } = await import('@tinwright/cutting');
+  const { rackOf, sameMetal } = await import('@tinwright/cutting/internal');
   const nothing = { name: null, material: null, thickness: null, grain: null, price: null, trim: null };
   const rows = stock.length > 0 ? stock : sheets.map((size) => ({ ...nothing, size, count: null }));
   const firsts = metals.filter((m, i) => metals.findIndex((o) => sameMetal(o, m)) === i);

@@ -1,4 +1,4 @@
-import { safeText } from '@tinwright/core';
+import { safeText } from '@tinwright/core/internal';
 import type { Host } from './console.js';
 
 const OWN_COLOUR = new RegExp(`(\\n|${String.fromCharCode(27)}\\[(?:0|1|31|33|34)m)`);

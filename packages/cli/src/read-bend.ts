@@ -1,25 +1,26 @@
 import {
   type BendInput,
-  type BendingData,
   type BendRule,
   type BendTerms,
-  bendingSchema,
-  formatApart,
   JobError,
   type Material,
-  numberAbove,
   type Problem,
-  paramKit,
+  type StripBend,
+  type Unit,
+} from '@tinwright/core';
+import { paramKit, strictGroup } from '@tinwright/core/family';
+import {
+  type BendingData,
+  bendingSchema,
+  formatApart,
+  numberAbove,
   problemsOf,
   radians,
   type StockData,
-  type StripBend,
   sayIn,
   sheetOf,
   stockSchema,
-  strictGroup,
-  type Unit,
-} from '@tinwright/core';
+} from '@tinwright/core/internal';
 
 /** One bend computed by itself. mm, degrees */
 export interface BendAnswer {

@@ -1,10 +1,11 @@
-import { plainNumber, type Say } from '@tinwright/core';
+import type { Say } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { Batch, BatchStep, Sequence } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
 
 /** A bend order as text: a line for every operation, or why there is none and what would change that. */
 export async function sequenceText(host: Host, sequence: Sequence, say: Say): Promise<string> {
-  const { stepNote } = await import('@tinwright/files');
+  const { stepNote } = await import('@tinwright/files/internal');
   const { mendWords, reasonWords } = await import('@tinwright/words');
   const { part, status, steps, reasons, mends } = sequence;
   const head = `${paint(host, 'bold', part)}: ${headWords(sequence)}\n`;

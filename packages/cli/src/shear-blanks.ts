@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import type { AnyFamily, JobPlan } from '@tinwright/core';
 import type { Blank } from '@tinwright/cutting';
-import type { ListedPart } from '@tinwright/files';
+import type { ListedPart } from '@tinwright/files/internal';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
@@ -25,7 +25,7 @@ export async function openBlanks(
 ): Promise<JobBlanks | { readonly exit: ExitCode }> {
   const [{ blankOf }, { listedPart }] = await Promise.all([
     import('@tinwright/cutting'),
-    import('@tinwright/files'),
+    import('@tinwright/files/internal'),
   ]);
   const plans: JobPlan[] = [];
   let shop: Shop | null = null;

@@ -1,5 +1,6 @@
 import { MATERIALS } from '@tinwright/core';
-import type { ShearLimits, ShearReach } from '@tinwright/cutting';
+import type { ShearLimits } from '@tinwright/cutting';
+import type { ShearReach } from '@tinwright/cutting/internal';
 import type { Shop } from '@tinwright/shop';
 
 /** What the shear of a shop can do; everything where there is no shop, or it has no shear. */
@@ -10,7 +11,7 @@ export async function shearReach(
   const machine = shop?.shear ?? null;
   if (machine === null)
     return { limits: { length: far, stop: far }, reach: { length: far, thickest: () => far } };
-  const { thicknessLimit } = await import('@tinwright/shop');
+  const { thicknessLimit } = await import('@tinwright/shop/internal');
   const thickest = (name: string) => {
     const material = MATERIALS.find((m) => m.name === name);
     return material === undefined ? far : thicknessLimit(machine.capacity, material).thickness;

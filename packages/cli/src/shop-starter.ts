@@ -1,4 +1,5 @@
-import { DEFAULT_SHOP, EXAMPLE_PRESS, SHOP_WORDS } from '@tinwright/shop';
+import { DEFAULT_SHOP, EXAMPLE_PRESS } from '@tinwright/shop';
+import { SHOP_WORDS } from '@tinwright/shop/internal';
 import { stringify } from 'yaml';
 import { commented, type Line } from './commented.js';
 

@@ -1,5 +1,7 @@
-import { plainNumber, type Unit } from '@tinwright/core';
-import { type Capacity, type Measure, SHOP_WORDS, type Shop, type StripRow } from '@tinwright/shop';
+import type { Unit } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
+import type { Capacity, Shop, StripRow } from '@tinwright/shop';
+import { type Measure, SHOP_WORDS } from '@tinwright/shop/internal';
 import { type Host, many, paint, table } from './console.js';
 import { givenText } from './size-text.js';
 

@@ -1,4 +1,5 @@
-import { MM_PER_INCH, plainNumber, type Unit } from '@tinwright/core';
+import { MM_PER_INCH, type Unit } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 
 /** `432.46`: a length in the unit of the job, to a hundredth of a millimetre or a thousandth of an inch. */
 export function sizeText(mm: number, units: Unit): string {

@@ -1,4 +1,5 @@
-import { type Finding, plainNumber, type Unit } from '@tinwright/core';
+import type { Finding, Unit } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { Estimate, StripFit, StripRow } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
 import { EXIT, type ExitCode, refuse } from './failure.js';
@@ -16,7 +17,8 @@ export async function fitStrip(
   replace: boolean,
   json: boolean,
 ): Promise<ExitCode> {
-  const { fitFindings, FIT_METHOD, fitStrips, readMeasured } = await import('@tinwright/shop');
+  const { fitFindings, FIT_METHOD } = await import('@tinwright/shop/internal');
+  const { fitStrips, readMeasured } = await import('@tinwright/shop');
   if (shopFile === STANDARD_INPUT)
     return refuse(host, json, 'usage', 'strip', '--shop: a file is needed, to keep the result in');
   const opened = await withText(host, file, 'strips', json, (data) => {

@@ -1,4 +1,4 @@
-import { quoted, suggestion } from '@tinwright/core';
+import { quoted, suggestion } from '@tinwright/core/internal';
 import type { AnyCommand } from './commands/command.js';
 
 /** Options every verb takes. */

@@ -1,5 +1,6 @@
+import type { Host } from '@tinwright/cli';
 import { describe, expect, test } from 'vitest';
-import { type Host, paint, table } from '../src/console.js';
+import { paint, table } from '../src/console.js';
 
 const host = (colour: boolean): Host => ({
   out: () => undefined,

@@ -1,8 +1,9 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { planJob, readJob, rivetLength } from '@tinwright/core';
+import { planJob, readJob } from '@tinwright/core';
+import { rivetLength } from '@tinwright/core/internal';
 import { blankOf, planShear, readRack } from '@tinwright/cutting';
-import { cutListFiles, cutTotals, cutWork, listedPart } from '@tinwright/files';
+import { cutListFiles, cutTotals, cutWork, listedPart } from '@tinwright/files/internal';
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { parse } from 'csv-parse/sync';
 import { expect, test } from 'vitest';

@@ -1,6 +1,6 @@
+import type { Host } from '@tinwright/cli';
 import { JobError, type Problem } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
-import type { Host } from '../src/console.js';
 import { fault, placedProblems, printProblems } from '../src/failure.js';
 import { readText, TextError } from '../src/read-text.js';
 

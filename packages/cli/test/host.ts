@@ -1,5 +1,5 @@
-import type { Host } from '../src/console.js';
-import { type ExitCode, main } from '../src/index.js';
+import type { ExitCode, Host } from '@tinwright/cli';
+import { main } from '../src/index.js';
 
 /** What a run printed, and its exit status. */
 export interface Ran {

@@ -1,4 +1,5 @@
-import { curlOf, din6935, handbook, kFactor, linear, nominal } from '@tinwright/core';
+import { din6935, handbook, kFactor, linear, nominal } from '@tinwright/core';
+import { curlOf } from '@tinwright/core/family';
 import { describe, expect, test } from 'vitest';
 import { workingIn } from '../src/working-in.js';
 

@@ -1,4 +1,106 @@
 // What only sister packages use: no promise to anybody else.
 
+export {
+  type Advice,
+  type SizeAdvice,
+  sizeAdvice,
+  type Trial,
+  type WordAdvice,
+  wordAdvice,
+} from './advice/advice.js';
+export {
+  type Found,
+  nearestSize,
+  passing,
+  type Room,
+  type SearchBudget,
+  stepOf,
+} from './advice/nearest-size.js';
+export { type Leaf, sizesIn, valueAt, withValue, wordsIn } from './advice/values.js';
+export { assemble, sameMark } from './assembly/assemble.js';
+export { reachTo } from './assembly/reach.js';
+export { type SiteFrame, siteFrame } from './assembly/site-frame.js';
+export { allowanceAtK } from './bending/rule.js';
+export { stripOf } from './bending/test-strip.js';
+export { findingsOf } from './checks/index.js';
+export { sortFindings } from './errors/finding.js';
+export { nearest, suggestion } from './errors/nearest.js';
+export { fail, inWords, sayIn } from './errors/problem.js';
+export { quoted, safeText } from './errors/quote.js';
+export { COMMON_PRACTICE, COMPUTED } from './errors/source.js';
+export { COMMON } from './families/common.js';
+export { cover, drawer, shelf } from './families/index.js';
+export { measuredBox } from './fold/extent.js';
+export { form } from './fold/form.js';
+export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
+export { type Prism, panelPrisms, prismBetween, type Vectors } from './fold/prism.js';
+export { prismDistanceUpTo } from './fold/prism-distance.js';
+export { overlapDepth } from './fold/prism-overlap.js';
+export {
+  add3,
+  compose3,
+  cross3,
+  dot3,
+  HOME,
+  length3,
+  place3,
+  scale3,
+  sub3,
+  turn3,
+  unit3,
+} from './fold/space.js';
+export { type Standing, stand } from './fold/stand.js';
+export type { Cutout } from './fold/tree.js';
+export { unfold } from './fold/unfold.js';
+export { cutout } from './fold/verbs.js';
+export { planPart } from './job/plan.js';
+export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';
+export { type SheetMetal, sheetOf } from './job/sheet.js';
+export { rivetLength } from './joining/rivet-length.js';
+export { RIVET_RULES, RIVET_SIZES, type RivetSize, rivetSize } from './joining/rivet-tables.js';
+export {
+  SPOT_WELD_TABLES,
+  type SpotWeldRow,
+  type SpotWeldTable,
+  WELD_EDGE_TABLE,
+} from './joining/spot-weld-tables.js';
+export { convexHull, convexPieces, polygonArea } from './plane/convex.js';
+export { type Frame, place } from './plane/frame.js';
+export { contains, distanceToLoop, distanceToSegment } from './plane/inside.js';
+export {
+  arcOf,
+  boxOf,
+  bulgeAround,
+  circleLoop,
+  corner,
+  loopArea,
+  loopBox,
+  loopLength,
+  reach,
+  segmentLength,
+} from './plane/loop.js';
+export { meetings } from './plane/meet.js';
+export { nearPairs } from './plane/near-pairs.js';
+export { segmentDistance } from './plane/segment-distance.js';
+export { flattened, keyholeLoop, placeLoop, roundedRectangle, roundOf, slotLoop } from './plane/shapes.js';
 export { LONGEST } from './schema/kit.js';
+export { problemsOf } from './schema/problems.js';
+export {
+  type Grain,
+  type MetalRow,
+  type OffcutRow,
+  type Price,
+  type RackRows,
+  rackShape,
+  type SheetRow,
+  sheetRowsSchema,
+  type Trim,
+} from './schema/rack-rows.js';
+export { declaredAt, wordsOf } from './schema/value.js';
+export { gaugeMeanings } from './stock/gauges.js';
+export { ISO_2768_BANDS, ISO_2768_LINEAR } from './stock/iso-2768.js';
+export type { MaterialName } from './stock/materials.js';
+export { degrees, radians } from './units/angle.js';
+export { formatApart, plainNumber } from './units/format.js';
 export { frozen } from './units/frozen.js';
+export { numberAbove, numberBetween } from './units/range.js';

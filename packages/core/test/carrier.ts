@@ -1,7 +1,5 @@
 // A small harvest carrier of 1 mm mild steel: a hemmed channel, two gusset ends, a handle.
-import { JobError, type Problem } from '../src/errors/problem.js';
-import { type JobPlan, planJob } from '../src/job/plan.js';
-import { readJob } from '../src/job/read.js';
+import { JobError, type JobPlan, type Problem, planJob, readJob } from '@tinwright/core';
 
 /** A job as a file would hold it. */
 export interface JobLike {

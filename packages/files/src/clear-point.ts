@@ -1,4 +1,5 @@
-import { contains, distanceToLoop, type FlatPattern, type Point } from '@tinwright/core';
+import type { FlatPattern, Point } from '@tinwright/core';
+import { contains, distanceToLoop } from '@tinwright/core/internal';
 
 /**
  * A point on the panel that stays put, clear of its edges and of holes: the middle where that is, else the clearest of

@@ -1,20 +1,9 @@
-// The door of @tinwright/files. Names, no `export *`.
-export { cutListFiles } from './cut-list/csv.js';
-export {
-  type CutTotals,
-  type CutWork,
-  cutTotals,
-  cutWork,
-  type KnownCut,
-  type ListedPart,
-  listedPart,
-} from './cut-list/cut-list.js';
-export { cutListEntry } from './cut-list/entry.js';
-export { type FastenerRow, fastenerRows } from './cut-list/fastener-rows.js';
+// What a program that embeds @tinwright/files needs. Names, no `export *`.
+
 export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
-export { type DxfForm, dxfOf } from './dxf/write.js';
+export type { DxfForm } from './dxf/write.js';
 export { toGlb } from './glb/write.js';
 export { cutFiles, jobFiles, type Wanted } from './job-files.js';
 export { jobJsonSchema, type SchemaNode } from './job-schema.js';
@@ -27,14 +16,11 @@ export {
   type PictureLayerName,
 } from './layers.js';
 export { toMakerModel } from './maker/to-maker-model.js';
-export { allFindings, manifestOf, manifestText, type PartFiles } from './manifest.js';
-export { type CutNest, cutNest, nestFiles, nestJson } from './nest/nest-files.js';
-export { type NestFlat, sheetDrawing } from './nest/sheet-drawing.js';
+export { manifestOf, type PartFiles } from './manifest.js';
+export { type CutNest, cutNest, nestFiles } from './nest/nest-files.js';
+export type { NestFlat } from './nest/sheet-drawing.js';
 export type { OutFile } from './out-file.js';
 export { pictureFiles, viewFiles } from './picture-files.js';
-export { sequenceEntry } from './sequence-entry.js';
-export { stepNote } from './sequence-note.js';
-export { shearJson } from './shear/shear-json.js';
 export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { flatDrawing } from './sheets/flat.js';
 export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';
@@ -45,7 +31,6 @@ export { stripFiles } from './strip-files.js';
 export { toSvg } from './svg/write.js';
 export { partDrawing, partDxf, partSvg, type TablePart, tableDxf } from './table/part-table.js';
 export { BASIC_LAYERS, type LayerMap, readLayers } from './table/read-layers.js';
-export { withoutSmallHoles } from './table/small-holes.js';
 export { type MarkStyle, TABLE_STYLE, type TableStyle } from './table/style.js';
 export type { Writer } from './writer.js';
 export { DRAWING_WRITERS, SOLID_WRITERS } from './writers.js';

@@ -1,5 +1,22 @@
 // What only sister packages use: no promise to anybody else.
+
+export { cutListFiles } from './cut-list/csv.js';
+export {
+  type CutTotals,
+  type CutWork,
+  cutTotals,
+  cutWork,
+  type KnownCut,
+  type ListedPart,
+  listedPart,
+} from './cut-list/cut-list.js';
+export { cutListEntry } from './cut-list/entry.js';
+export { type FastenerRow, fastenerRows } from './cut-list/fastener-rows.js';
+export { dxfOf } from './dxf/write.js';
 export { letterOf } from './letter-of.js';
+export { allFindings, manifestText } from './manifest.js';
+export { nestJson } from './nest/nest-files.js';
+export { sheetDrawing } from './nest/sheet-drawing.js';
 export { coordinate } from './number.js';
 export { bendSurface } from './picture/bend-surface.js';
 export { openings, panelSurface } from './picture/panel-surface.js';
@@ -8,5 +25,9 @@ export { pieces } from './picture/pieces.js';
 export { type Facet, join, type Surface } from './picture/surface.js';
 export { ISOMETRIC, see, type View } from './picture/view.js';
 export { type VisibleLine, visibleLines } from './picture/visible.js';
+export { sequenceEntry } from './sequence-entry.js';
+export { stepNote } from './sequence-note.js';
+export { shearJson } from './shear/shear-json.js';
 export { FRONT, SIDE, TOP } from './sheets/views.js';
 export { escapeXml } from './svg/escape.js';
+export { withoutSmallHoles } from './table/small-holes.js';

@@ -1,4 +1,6 @@
-import { type AnyFamily, COMMON, FAMILIES, jobSchema, paramKit, type Value, wordsOf } from '@tinwright/core';
+import { type AnyFamily, FAMILIES } from '@tinwright/core';
+import { paramKit, type Value } from '@tinwright/core/family';
+import { COMMON, jobSchema, wordsOf } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 
 /** A JSON Schema, or a piece of one. */

@@ -1,24 +1,26 @@
+import type {
+  Fastener,
+  FastenerEnd,
+  FlatPanel,
+  FormedPanel,
+  JobPlan,
+  PartPlan,
+  Placed,
+  Point,
+  Pose,
+  Vec3,
+} from '@tinwright/core';
 import {
   add3,
   compose3,
   contains,
   distanceToLoop,
   dot3,
-  type Fastener,
-  type FastenerEnd,
-  type FlatPanel,
-  type FormedPanel,
-  type JobPlan,
-  type PartPlan,
-  type Placed,
-  type Point,
-  type Pose,
   place,
   sameMark,
   scale3,
   sub3,
-  type Vec3,
-} from '@tinwright/core';
+} from '@tinwright/core/internal';
 
 /** A mark as the manifest lists it, in the flat frame, mm. */
 export interface WrittenMark {

@@ -6,11 +6,11 @@ import {
   type PartPlan,
   type Pose,
   PROGRAM,
-  sayIn,
-  sortFindings,
 } from '@tinwright/core';
+import { sayIn, sortFindings } from '@tinwright/core/internal';
 import type { ShopPlan } from '@tinwright/shop';
-import { findingEntry, spotWords, tellFindings } from '@tinwright/words';
+import { tellFindings } from '@tinwright/words';
+import { findingEntry, spotWords } from '@tinwright/words/internal';
 import { clearPoint } from './clear-point.js';
 import type { KnownCut } from './cut-list/cut-list.js';
 import { cutListEntry } from './cut-list/entry.js';

@@ -1,4 +1,5 @@
-import { plainNumber, type Say } from '@tinwright/core';
+import type { Say } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { BendStep, ToolGroup } from '@tinwright/shop';
 
 const ACTIONS = {

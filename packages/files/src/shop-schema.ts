@@ -1,5 +1,5 @@
-import { paramKit } from '@tinwright/core';
-import { SHOP_WORDS, shopSchema } from '@tinwright/shop';
+import { paramKit } from '@tinwright/core/family';
+import { SHOP_WORDS, shopSchema } from '@tinwright/shop/internal';
 import * as z from 'zod/mini';
 import type { SchemaNode } from './job-schema.js';
 

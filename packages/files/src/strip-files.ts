@@ -1,4 +1,5 @@
-import { PROGRAM, plainNumber } from '@tinwright/core';
+import { PROGRAM } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { StripSample } from '@tinwright/shop';
 import type { Drawing, DrawingLayer } from './drawing.js';
 import { type DxfForm, dxfOf } from './dxf/write.js';

@@ -1,9 +1,8 @@
 import type { Point } from '@tinwright/core';
+import type { Drawing, Shape } from '@tinwright/files';
+import { toDxf, toDxfR12, toSvg } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import { checkDrawing, type Drawing, type Shape } from '../src/drawing.js';
-import { toDxfR12 } from '../src/dxf/r12.js';
-import { toDxf } from '../src/dxf/r2000.js';
-import { toSvg } from '../src/svg/write.js';
+import { checkDrawing } from '../src/drawing.js';
 
 const drawing = (...shapes: readonly Shape[]): Drawing => ({
   title: 'seed tray',

@@ -1,8 +1,6 @@
+import type { DxfForm } from '@tinwright/files';
+import { jobFiles, partDxf, TABLE_STYLE } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import type { DxfForm } from '../src/dxf/write.js';
-import { jobFiles } from '../src/job-files.js';
-import { partDxf } from '../src/table/part-table.js';
-import { TABLE_STYLE } from '../src/table/style.js';
 import { readDxf, value } from './dxf-reader.js';
 import { planned } from './samples.js';
 import { readSvg } from './svg-reader.js';

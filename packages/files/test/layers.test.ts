@@ -1,5 +1,6 @@
+import { LAYERS } from '@tinwright/files';
 import { expect, test } from 'vitest';
-import { LAYERS, layerStyle } from '../src/layers.js';
+import { layerStyle } from '../src/layers.js';
 
 test('the layers are those that cut files are promised to have', () => {
   expect(LAYERS.map((l) => l.name)).toEqual([

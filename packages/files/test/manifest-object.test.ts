@@ -1,6 +1,7 @@
 import type { JobPlan } from '@tinwright/core';
+import { manifestOf } from '@tinwright/files';
+import { manifestText } from '@tinwright/files/internal';
 import { describe, expect, test } from 'vitest';
-import { manifestOf, manifestText } from '../src/manifest.js';
 import { plannedCarrier } from './carrier.js';
 import { planned } from './samples.js';
 

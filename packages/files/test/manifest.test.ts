@@ -1,6 +1,7 @@
 import { FAMILIES, type JobPlan, type Point } from '@tinwright/core';
+import { manifestOf } from '@tinwright/files';
+import { manifestText } from '@tinwright/files/internal';
 import { describe, expect, test } from 'vitest';
-import { manifestOf, manifestText } from '../src/manifest.js';
 import { planned } from './samples.js';
 
 interface Entry {

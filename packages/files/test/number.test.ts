@@ -1,6 +1,7 @@
+import { coordinate } from '@tinwright/files/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bulgeValue, coordinate } from '../src/number.js';
+import { bulgeValue } from '../src/number.js';
 
 test('any coordinate up to a kilometre prints plainly and moves by half a millionth at most', () => {
   fc.assert(

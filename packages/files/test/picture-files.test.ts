@@ -1,6 +1,5 @@
+import { jobFiles, pictureFiles, viewFiles } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import { jobFiles } from '../src/job-files.js';
-import { pictureFiles, viewFiles } from '../src/picture-files.js';
 import { plannedCarrier } from './carrier.js';
 import { readDxf } from './dxf-reader.js';
 import { readGlb } from './glb-reader.js';

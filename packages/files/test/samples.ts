@@ -1,19 +1,6 @@
-import {
-  asked,
-  FAMILIES,
-  type FlatPattern,
-  flange,
-  fold,
-  hole,
-  type JobPlan,
-  kFactor,
-  mark,
-  panel,
-  planJob,
-  readJob,
-  rectangle,
-  unfold,
-} from '@tinwright/core';
+import { FAMILIES, type FlatPattern, type JobPlan, kFactor, planJob, readJob } from '@tinwright/core';
+import { asked, flange, fold, hole, mark, panel, rectangle } from '@tinwright/core/family';
+import { unfold } from '@tinwright/core/internal';
 
 const STOCK = { material: 'galvanised-steel', thickness: 1 };
 const BENDING = { rule: 'k-factor', k: 0.42, insideRadius: 1 };

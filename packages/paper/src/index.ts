@@ -1,27 +1,16 @@
-// The door of @tinwright/paper. Names, no `export *`.
-export { type Fraction, formatFraction } from './fraction.js';
+// What a program that embeds @tinwright/paper needs. Names, no `export *`.
+
 export { type HtmlInfo, pagesHtml } from './html/write.js';
-export { markingProgram } from './marking/program.js';
-export type { BlankEdge, MarkingRow, RowKind } from './marking/row.js';
-export { verifyMarking } from './marking/verify-marking.js';
-export { cautionsFor } from './packet/cautions.js';
 export { type Making, makingOf } from './packet/making.js';
-export {
-  type PacketOptions,
-  packetPages,
-  SECTIONS,
-  type Section,
-} from './packet/packet-pages.js';
+export { type PacketOptions, packetPages, SECTIONS, type Section } from './packet/packet-pages.js';
 export { type PacketFiles, type PacketForm, packetFiles } from './packet-files.js';
 export type { Anchor, Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';
 export { PAPERS, type Paper, SCALES } from './page/paper.js';
-export { type Run, type SpareFont, type Typeface, typeface } from './page/typeface.js';
+export type { SpareFont } from './page/typeface.js';
 export { type DocumentInfo, pagesPdf } from './pdf/write.js';
-export { DIMS_NAMES } from './plan/dims.js';
 export type { BrakeMarks, PlanOptions } from './plan/options.js';
 export { type Plan, partPlan } from './plan/plan-pages.js';
 export { type DrawnFiles, type DrawnPart, planFiles, type SpareFile, templateFiles } from './plan-files.js';
-export { type ShearPrint, shearPages, shearPassages } from './shear/shear-pages.js';
 export { type ShearFilesOptions, shearFiles } from './shear-files.js';
 export { jobStepFiles, stepFiles } from './step-files.js';
 export { type StepOptions, stepDrawings } from './steps/step-drawings.js';

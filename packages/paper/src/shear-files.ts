@@ -1,7 +1,9 @@
 import { PROGRAM, type Unit } from '@tinwright/core';
 import type { ShearPlan } from '@tinwright/cutting';
-import { type CutWork, cutListFiles, type OutFile, shearJson } from '@tinwright/files';
-import type { DimsName, Language } from '@tinwright/words';
+import type { OutFile } from '@tinwright/files';
+import { type CutWork, cutListFiles, shearJson } from '@tinwright/files/internal';
+import type { Language } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import { heightOf } from './packet/drawing-figure.js';
 import { moved, type Page } from './page/page.js';
 import { PAPERS } from './page/paper.js';

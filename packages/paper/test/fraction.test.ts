@@ -1,7 +1,7 @@
 import { parseLength, type Unit } from '@tinwright/core';
+import { formatFraction } from '@tinwright/paper/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { formatFraction } from '../src/fraction.js';
 
 const DENOMINATORS = [1, 2, 4, 8, 16, 32, 64, 128] as const;
 const denominator = fc.constantFrom(...DENOMINATORS);

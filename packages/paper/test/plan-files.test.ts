@@ -1,7 +1,7 @@
 import { JobError, type JobPlan, PROGRAM, planJob, readJob } from '@tinwright/core';
+import { planFiles, templateFiles } from '@tinwright/paper';
 import { expect, test } from 'vitest';
 import { readPdf } from '../../../tests/kit/read-pdf.js';
-import { planFiles, templateFiles } from '../src/plan-files.js';
 import { spareBytes } from './spare.js';
 
 const jobOf = (names: readonly string[], length = 60): JobPlan =>

@@ -1,4 +1,4 @@
-import { quoted } from '@tinwright/core';
+import { quoted } from '@tinwright/core/internal';
 import { QueueError } from './queue-error.js';
 
 /** Where a Redis is, as clients want it, and as it may be shown. */

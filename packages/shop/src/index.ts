@@ -1,18 +1,18 @@
-// The only door of @tinwright/shop. Names, no `export *`.
+// What a program that embeds @tinwright/shop needs. Names, no `export *`.
+
 export type { ShopCheck, Subject as ShopSubject } from './checks/check.js';
 export type { CheckFindings, ExpectedSize } from './checks/check-findings.js';
-export { jobFindings, SHOP_CHECKS, shopFindings, withChanges } from './checks/index.js';
-export { JOINT_CHECKS, type JointCheck, type JointSubject, joiningFindings } from './checks/joining.js';
+export { SHOP_CHECKS } from './checks/index.js';
+export { JOINT_CHECKS, type JointCheck, type JointSubject } from './checks/joining.js';
 export type { Batch, BatchStep } from './job/batch.js';
 export type { ShopFinding, ShopFindings } from './job/order-findings.js';
 export { planShop, type ShopPlan } from './job/plan-shop.js';
 export type { SetUpChange } from './job/set-up.js';
-export { type Capacity, type Limit, thicknessLimit } from './machines/capacity.js';
+export type { Capacity, Limit } from './machines/capacity.js';
 export { DEFAULT_COSTS } from './machines/costs.js';
 export { DEFAULT_SHOP } from './machines/default-shop.js';
 export { EXAMPLE_PRESS } from './machines/example-press.js';
 export { readShop } from './machines/read-shop.js';
-export { shopSchema } from './machines/schema.js';
 export type {
   Brake,
   Costs,
@@ -33,33 +33,19 @@ export type {
   Vise,
 } from './machines/shop.js';
 export type { StripRow } from './machines/strip-row.js';
-export { type Measure, SHOP_WORDS, type ShopWord } from './machines/words.js';
-export {
-  radiusRatio,
-  type SheetSpringback,
-  SPRINGBACK_RATIOS,
-  SPRINGBACK_TABLE,
-  type Springback,
-  type SpringbackRow,
-  setAngle,
-  springbackFactor,
-  springbackOf,
-} from './metal/springback.js';
+export { type SheetSpringback, type Springback, springbackOf } from './metal/springback.js';
 export { jobOperations } from './operations/job-operations.js';
-export {
-  type BendOrder,
-  type BendWork,
-  type HoleWork,
-  type JointWork,
-  type Operation,
-  type Operations,
-  type ReasonName,
-  TOOLS,
-  type ToolName,
-  toolsOf,
-  type Work,
+export type {
+  BendOrder,
+  BendWork,
+  HoleWork,
+  JointWork,
+  Operation,
+  Operations,
+  ReasonName,
+  ToolName,
+  Work,
 } from './operations/operation.js';
-export { usualOrder } from './operations/usual-order.js';
 export { type StepState, stateAt } from './replay/state-at.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type {
@@ -72,8 +58,7 @@ export type {
   Touches,
 } from './sequence/answer/plan.js';
 export { planSequence } from './sequence/answer/plan-sequence.js';
-export { type Estimate, FIT_METHOD, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
-export { fitFindings } from './strip/fit-findings.js';
-export { type MeasuredStrip, type MeasuredStrips, type Reading, USUAL_READING } from './strip/measured.js';
-export { measuredSchema, readMeasured } from './strip/read-measured.js';
+export { type Estimate, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
+export type { MeasuredStrip, MeasuredStrips, Reading } from './strip/measured.js';
+export { readMeasured } from './strip/read-measured.js';
 export { type StripSample, stripSample } from './strip/sample.js';

@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import { DEFAULT_SHOP, type Press, type Punch, type Shop } from '../src/index.js';
+import { DEFAULT_SHOP, type Press, type Punch, type Shop } from '@tinwright/shop';
 
 /** A V block with an opening, on a base `half` to either side. */
 export const vDie = (opening: number, half: number): Press['dies'][number] => ({

@@ -1,6 +1,7 @@
 // Plans that were spoiled have to fail in the replay: it shares nothing with the planner, so what it lets pass counts.
+
+import { type BendStep, DEFAULT_SHOP, planSequence, verifySequence } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { type BendStep, DEFAULT_SHOP, planSequence, verifySequence } from '../src/index.js';
 import { planned, shopWith } from './shops.js';
 
 const box = planned({ family: 'open-box', length: 200, width: 120, height: 50 });

@@ -1,5 +1,5 @@
 import { type AnyFamily, type PartPlan, planJob, readJob } from '@tinwright/core';
-import { type Brake, DEFAULT_SHOP, type Shop } from '../src/index.js';
+import { type Brake, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
 
 /** The brake that the closed forms are written for: figures of a usual finger brake. */
 export const BRAKE: Brake = {

@@ -1,4 +1,5 @@
-import { type AnyFamily, paramKit, strictGroup } from '@tinwright/core';
+import type { AnyFamily } from '@tinwright/core';
+import { paramKit, strictGroup } from '@tinwright/core/family';
 import fc from 'fast-check';
 import * as z from 'zod/mini';
 import type { Params } from './plan-one.js';

@@ -1,4 +1,5 @@
-import { inWords, type PartPlan, sayIn, verifyFlat, verifyForm } from '@tinwright/core';
+import { type PartPlan, verifyFlat, verifyForm } from '@tinwright/core';
+import { inWords, sayIn } from '@tinwright/core/internal';
 
 /** Something wrong with a planned part. */
 export interface PlanFlaw {

@@ -1,4 +1,5 @@
-import { MATERIALS, plainNumber, RULE_KINDS, type Unit } from '@tinwright/core';
+import { MATERIALS, RULE_KINDS, type Unit } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import { type Host, many, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { shopAsked } from '../open-shop.js';

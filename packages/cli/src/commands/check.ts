@@ -1,5 +1,5 @@
 import type { AnyFamily, FitRow, Unit } from '@tinwright/core';
-import { spotWords } from '@tinwright/words';
+import { spotWords } from '@tinwright/words/internal';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';

@@ -1,4 +1,5 @@
-import { JobError, pathText, problemText, quoted } from '@tinwright/core';
+import { JobError, pathText, problemText } from '@tinwright/core';
+import { quoted } from '@tinwright/core/internal';
 import type { DrawnFiles } from '@tinwright/paper';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, writing } from '../failure.js';

@@ -1,12 +1,6 @@
-import {
-  type AnyFamily,
-  type BlankDimension,
-  explainBlank,
-  type PartPlan,
-  plainNumber,
-  type Unit,
-} from '@tinwright/core';
-import { materialName } from '@tinwright/words';
+import { type AnyFamily, type BlankDimension, explainBlank, type PartPlan, type Unit } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
+import { materialName } from '@tinwright/words/internal';
 import { chosenParts } from '../chosen-parts.js';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';

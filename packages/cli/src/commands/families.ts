@@ -1,12 +1,5 @@
-import {
-  type AnyFamily,
-  FAMILIES,
-  type PartPlan,
-  planJob,
-  quoted,
-  readJob,
-  suggestion,
-} from '@tinwright/core';
+import { type AnyFamily, FAMILIES, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { quoted, suggestion } from '@tinwright/core/internal';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { type AnyCommand, command, FORCE_OPTION, JSON_OPTION } from './command.js';

@@ -1,11 +1,5 @@
-import {
-  GAUGE_SYSTEMS,
-  type GaugeSystem,
-  MM_PER_INCH,
-  plainNumber,
-  quoted,
-  suggestion,
-} from '@tinwright/core';
+import { GAUGE_SYSTEMS, type GaugeSystem, MM_PER_INCH } from '@tinwright/core';
+import { plainNumber, quoted, suggestion } from '@tinwright/core/internal';
 import { type Host, table } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { type AnyCommand, command, JSON_OPTION } from './command.js';

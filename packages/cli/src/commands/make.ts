@@ -1,5 +1,6 @@
 import { join } from 'node:path';
-import { type AnyFamily, type Finding, type JobPlan, plainNumber } from '@tinwright/core';
+import type { AnyFamily, Finding, JobPlan } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { OutFile } from '@tinwright/files';
 import type { ShopPlan } from '@tinwright/shop';
 import { type Host, paint, table } from '../console.js';
@@ -78,7 +79,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const inShop = await plannedIn(plan, opened.shop);
   const cut = await cutKnown(host, { plan, shop: opened.shop, rack: options.rack, json });
   if (cut !== null && 'exit' in cut) return cut.exit;
-  const [{ allFindings, jobFiles }, { writeSet }] = await Promise.all([
+  const [{ allFindings }, { jobFiles }, { writeSet }] = await Promise.all([
+    import('@tinwright/files/internal'),
     import('@tinwright/files'),
     import('../files.js'),
   ]);

@@ -1,4 +1,5 @@
-import { MATERIALS, plainNumber } from '@tinwright/core';
+import { MATERIALS } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import { table } from '../console.js';
 import { EXIT } from '../failure.js';
 import { type AnyCommand, command, JSON_OPTION } from './command.js';

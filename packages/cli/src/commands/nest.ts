@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { type AnyFamily, cite, type Finding, plainNumber, type Unit } from '@tinwright/core';
+import { type AnyFamily, cite, type Finding, type Unit } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { CutStyle, Nest, NestAsk, NestPart } from '@tinwright/cutting';
 import type { CutNest, NestFlat, TableStyle } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
@@ -79,7 +80,7 @@ async function shapesOf(
   { plans, blanks }: JobBlanks,
   leastHole: number,
 ): Promise<{ parts: readonly NestPart[]; flats: readonly NestFlat[] }> {
-  const { withoutSmallHoles } = await import('@tinwright/files');
+  const { withoutSmallHoles } = await import('@tinwright/files/internal');
   const planned = plans.flatMap((p) => p.parts);
   const flats = planned.map((p, i): NestFlat => {
     const cut = withoutSmallHoles(p.flat, leastHole);
@@ -161,7 +162,7 @@ async function findingsOf(
   { found, jobs, ask, cut, table }: Found,
   { cuts }: CutNest,
 ): Promise<readonly Finding[]> {
-  const { cutFindings, cuttingFinding, leftOutFinding } = await import('@tinwright/cutting');
+  const { cutFindings, cuttingFinding, leftOutFinding } = await import('@tinwright/cutting/internal');
   const left = found.missing.map(({ part, count, why }) => {
     const blank = jobs.blanks.find((b) => b.part === part) as JobBlanks['blanks'][number];
     const listed = jobs.parts.find((p) => p.part === part);

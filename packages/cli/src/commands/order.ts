@@ -1,4 +1,5 @@
-import { type AnyFamily, sayIn } from '@tinwright/core';
+import type { AnyFamily } from '@tinwright/core';
+import { sayIn } from '@tinwright/core/internal';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
@@ -42,7 +43,7 @@ async function run(
   if (typeof chosen === 'string') return refuse(host, json, 'part-unknown', 'order', chosen);
   const inShop = await plannedIn({ ...plan, parts: chosen }, opened.shop);
   if (inShop === null) return EXIT.done;
-  const { sequenceEntry } = await import('@tinwright/files');
+  const { sequenceEntry } = await import('@tinwright/files/internal');
   const { sequences } = inShop;
   const say = sayIn(plan.job.units);
   if (json) {

@@ -1,7 +1,9 @@
-import { type AnyFamily, PROGRAM, quoted, suggestion, type ToleranceClass } from '@tinwright/core';
+import { type AnyFamily, PROGRAM, type ToleranceClass } from '@tinwright/core';
+import { quoted, suggestion } from '@tinwright/core/internal';
 import type { OutFile } from '@tinwright/files';
 import type { PacketForm, Section } from '@tinwright/paper';
-import type { DimsName, Language } from '@tinwright/words';
+import type { Language } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import { type Host, many } from '../console.js';
 import { cutKnown } from '../cut-known.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';

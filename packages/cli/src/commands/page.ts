@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { type AnyFamily, FAMILIES, quoted } from '@tinwright/core';
+import { type AnyFamily, FAMILIES } from '@tinwright/core';
+import { quoted } from '@tinwright/core/internal';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { openJob } from '../open-job.js';

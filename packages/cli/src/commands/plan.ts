@@ -1,5 +1,5 @@
 import type { AnyFamily, ToleranceClass } from '@tinwright/core';
-import type { DimsName } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';

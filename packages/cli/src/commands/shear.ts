@@ -1,7 +1,9 @@
 import { join } from 'node:path';
-import { type AnyFamily, type Finding, JobError, plainNumber, problemText } from '@tinwright/core';
+import { type AnyFamily, type Finding, JobError, problemText } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { Blank, Progress, Rack, ShearEffort, ShearPlan, Short } from '@tinwright/cutting';
-import type { DimsName, Language } from '@tinwright/words';
+import type { Language } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines } from '../findings.js';
@@ -78,7 +80,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const opened = await stockFor(jobs, options, host);
   if ('exit' in opened) return opened.exit;
   const { limits, reach } = await shearReach(jobs.shop);
-  const { planShear, stockProblems, verifyShearPlan } = await import('@tinwright/cutting');
+  const { planShear, verifyShearPlan } = await import('@tinwright/cutting');
+  const { stockProblems } = await import('@tinwright/cutting/internal');
   const units = jobs.plans[0]?.job.units ?? 'mm';
   const problems = stockProblems(jobs.blanks, opened.rack, reach, units);
   if (problems.length > 0) return refused(host, json, new JobError(problems));
@@ -172,7 +175,7 @@ async function write(
 ): Promise<void> {
   const [{ shearFiles }, { cutWork }, { DEFAULT_SHOP }, { writeSet }] = await Promise.all([
     import('@tinwright/paper'),
-    import('@tinwright/files'),
+    import('@tinwright/files/internal'),
     import('@tinwright/shop'),
     import('../files.js'),
   ]);
@@ -252,7 +255,7 @@ async function leftOut(
   { blanks, parts }: JobBlanks,
   rack: Rack,
 ): Promise<readonly Finding[]> {
-  const { leftOutFinding } = await import('@tinwright/cutting');
+  const { leftOutFinding } = await import('@tinwright/cutting/internal');
   return plans.flatMap((plan) =>
     plan.missing.map(({ part, count }) => {
       const blank = blanks.find((b) => b.part === part) as Blank;

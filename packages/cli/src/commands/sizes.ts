@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
-import { type AnyFamily, PROGRAM, quoted } from '@tinwright/core';
+import { type AnyFamily, PROGRAM } from '@tinwright/core';
+import { quoted } from '@tinwright/core/internal';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
 import { keyIn, loadQueue } from '../load-queue.js';

@@ -1,4 +1,5 @@
-import { type AnyFamily, FAMILIES, quoted, RULE_KINDS, suggestion } from '@tinwright/core';
+import { type AnyFamily, FAMILIES, RULE_KINDS } from '@tinwright/core';
+import { quoted, suggestion } from '@tinwright/core/internal';
 import { commented, type Line } from '../commented.js';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';

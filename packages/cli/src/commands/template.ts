@@ -1,6 +1,6 @@
 import { type AnyFamily, parseLength, type Unit } from '@tinwright/core';
 import type { Medium, Paper } from '@tinwright/paper';
-import type { DimsName } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';

@@ -1,4 +1,5 @@
-import { type AnyFamily, nearest, type Path, quoted } from '@tinwright/core';
+import type { AnyFamily, Path } from '@tinwright/core';
+import { nearest, quoted } from '@tinwright/core/internal';
 import { type CellPlace, TableError } from './row.js';
 
 const FEW = 9;

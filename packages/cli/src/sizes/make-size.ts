@@ -8,10 +8,10 @@ import {
   jobReader,
   type Path,
   type Problem,
-  plainNumber,
   planJob,
   problemText,
 } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import { jobFiles, type OutFile } from '@tinwright/files';
 import type { Shop } from '@tinwright/shop';
 import { tellFinding } from '@tinwright/words';

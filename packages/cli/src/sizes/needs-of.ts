@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
-import { type AnyFamily, PROGRAM, quoted } from '@tinwright/core';
+import { type AnyFamily, PROGRAM } from '@tinwright/core';
+import { quoted } from '@tinwright/core/internal';
 import type { Needs } from '@tinwright/queue';
 
 /** Hashes of modules, sorted. */

@@ -1,4 +1,5 @@
-import { type AnyFamily, declaredAt, FAMILIES, sizesIn, withValue } from '@tinwright/core';
+import { type AnyFamily, FAMILIES } from '@tinwright/core';
+import { declaredAt, sizesIn, withValue } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tinwrightReading } from '../host.js';

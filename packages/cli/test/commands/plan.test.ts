@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { DIMS_NAMES, PAPERS, SCALES } from '@tinwright/paper';
+import { PAPERS, SCALES } from '@tinwright/paper';
+import { DIMS_NAMES } from '@tinwright/paper/internal';
 import { describe, expect, test } from 'vitest';
 import { readPdf } from '../../../../tests/kit/read-pdf.js';
 import { DIMS, PAPER_NAMES } from '../../src/commands/drawing.js';

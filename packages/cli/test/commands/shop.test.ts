@@ -1,7 +1,8 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { DEFAULT_SHOP, readShop, SHOP_WORDS } from '@tinwright/shop';
+import { DEFAULT_SHOP, readShop } from '@tinwright/shop';
+import { SHOP_WORDS } from '@tinwright/shop/internal';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { tinwright, tinwrightReading } from '../host.js';

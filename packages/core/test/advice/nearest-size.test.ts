@@ -1,4 +1,4 @@
-import { nearestSize, passing, sizeAdvice, stepOf, valueAt, wordAdvice } from '@tinwright/core';
+import { nearestSize, passing, sizeAdvice, stepOf, valueAt, wordAdvice } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 

@@ -1,9 +1,6 @@
+import type { Fastener, Finding, PartPlan, Point } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import type { Fastener } from '../../src/assembly/fastener.js';
-import type { Finding } from '../../src/errors/finding.js';
-import type { PartPlan } from '../../src/job/plan.js';
-import type { Point } from '../../src/plane/point.js';
 import { type Changes, carrier, codesOf, END, HANDLE, plan, R, T } from '../carrier.js';
 
 const INCH = 25.4;

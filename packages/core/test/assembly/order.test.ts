@@ -1,8 +1,8 @@
+import { compose3 } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
 import { keepOffs } from '../../src/assembly/keep-off.js';
 import { overlapsOf } from '../../src/assembly/overlap.js';
-import { compose3 } from '../../src/fold/space.js';
 import { fieldOf } from '../../src/joining/layout.js';
 import { carrier, codesOf, plan, T } from '../carrier.js';
 

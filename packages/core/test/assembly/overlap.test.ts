@@ -1,7 +1,7 @@
+import type { Seated } from '@tinwright/core';
+import { polygonArea } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
 import { type Overlap, outward, overlapsOf } from '../../src/assembly/overlap.js';
-import type { Seated } from '../../src/assembly/types.js';
-import { polygonArea } from '../../src/plane/convex.js';
 import { BODY, type Changes, carrier, END, HANDLE, plan, R, T } from '../carrier.js';
 
 const TAB = 20;

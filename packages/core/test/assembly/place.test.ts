@@ -1,7 +1,7 @@
+import type { Placed, Vec3 } from '@tinwright/core';
+import { place3 } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import type { Placed } from '../../src/assembly/types.js';
-import { place3, type Vec3 } from '../../src/fold/space.js';
 import {
   BODY,
   type Changes,

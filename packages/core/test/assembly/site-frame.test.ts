@@ -1,17 +1,9 @@
+import type { Vec3 } from '@tinwright/core';
+import type { SiteFrame } from '@tinwright/core/internal';
+import { add3, cross3, dot3, length3, place3, scale3, turn3, unit3 } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { mate, misfit, rightOf, type SiteFrame } from '../../src/assembly/site-frame.js';
-import {
-  add3,
-  cross3,
-  dot3,
-  length3,
-  place3,
-  scale3,
-  turn3,
-  unit3,
-  type Vec3,
-} from '../../src/fold/space.js';
+import { mate, misfit, rightOf } from '../../src/assembly/site-frame.js';
 
 const WEST: SiteFrame = { origin: [1, 50, 1], normal: [1, 0, 0], up: [0, 0, 1] };
 const STILL = { up: 0, across: 0, out: 0 };

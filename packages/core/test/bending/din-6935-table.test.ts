@@ -1,5 +1,5 @@
+import { din6935 } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { din6935 } from '../../src/bending/din-6935.js';
 
 const v = (r: number, s: number, angle: number) =>
   din6935.terms({ thickness: s, insideRadius: r, angle }).deduction;

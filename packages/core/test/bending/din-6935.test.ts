@@ -1,7 +1,6 @@
+import { din6935, JobError, kFactor, type Problem } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { din6935, dinFactor } from '../../src/bending/din-6935.js';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { JobError, type Problem } from '../../src/errors/problem.js';
+import { dinFactor } from '../../src/bending/din-6935.js';
 
 const terms = (r: number, s: number, angle: number) =>
   din6935.terms({ thickness: s, insideRadius: r, angle });

@@ -1,5 +1,5 @@
+import { HANDBOOK_GROUPS, handbook } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { HANDBOOK_GROUPS, handbook } from '../../src/bending/handbook.js';
 
 // Machinery's Handbook, 31st ed., p. 1421: L = c·T + 1.57·R for 90°, other angles × A/90
 

@@ -1,7 +1,7 @@
+import { kFactor } from '@tinwright/core';
+import { hemFold, leastHemLength } from '@tinwright/core/family';
 import { expect, test } from 'vitest';
 import { foldedFlat } from '../../src/bending/folded-flat.js';
-import { hemFold, leastHemLength } from '../../src/bending/hem.js';
-import { kFactor } from '../../src/bending/k-factor.js';
 
 test('a closed hem: one fold of 180° without radius, its leg the finished width', () => {
   expect(hemFold({ type: 'closed', length: 12 }, 1)).toEqual({ angle: 180, insideRadius: 0, leg: 12 });

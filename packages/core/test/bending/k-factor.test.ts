@@ -1,5 +1,5 @@
+import { kFactor } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { kFactor } from '../../src/bending/k-factor.js';
 
 // FAA-H-8083-31 ch. 4. Its allowance (0.01743·R + 0.0078·T)·A means K = 0.0078 / (π/180) = 0.447
 const FAA = kFactor(0.447);

@@ -1,6 +1,6 @@
+import { RULE_KINDS } from '@tinwright/core';
 import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { RULE_KINDS } from '../../src/bending/kinds.js';
 
 const STOCK = { name: 'mild-steel', k: 0.407, kSource: 'the row of the material' };
 const BEND = { thickness: 1, insideRadius: 1, angle: 90 };

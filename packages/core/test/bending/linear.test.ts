@@ -1,6 +1,5 @@
+import { JobError, linear, type Problem } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { linear } from '../../src/bending/linear.js';
-import { JobError, type Problem } from '../../src/errors/problem.js';
 
 const rule = linear(0.5, 1.5);
 

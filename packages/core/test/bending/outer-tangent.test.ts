@@ -1,8 +1,6 @@
+import { din6935, kFactor, outsideSetback } from '@tinwright/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { din6935 } from '../../src/bending/din-6935.js';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { outsideSetback } from '../../src/bending/rule.js';
 
 // A bent strip in coordinates: the first leg comes along x with its outside face on y = 0 and bends upwards
 // round (0, R + T) from x = 0. Everything below is measured off points, not off setback formulas.

@@ -1,11 +1,18 @@
+import {
+  type BendRule,
+  din6935,
+  HANDBOOK_GROUPS,
+  type HandbookGroup,
+  handbook,
+  kFactor,
+  linear,
+  nominal,
+  outsideSetback,
+} from '@tinwright/core';
+import { allowanceAtK } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { din6935, dinFactor } from '../../src/bending/din-6935.js';
-import { HANDBOOK_GROUPS, type HandbookGroup, handbook } from '../../src/bending/handbook.js';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { linear } from '../../src/bending/linear.js';
-import { nominal } from '../../src/bending/nominal.js';
-import { allowanceAtK, type BendRule, outsideSetback } from '../../src/bending/rule.js';
+import { dinFactor } from '../../src/bending/din-6935.js';
 
 const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const bend = fc.record({ thickness: size(0.3, 6), insideRadius: size(0.4, 20), angle: size(15, 180) });

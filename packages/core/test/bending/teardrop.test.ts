@@ -1,6 +1,6 @@
+import { hemFold, leastHemLength } from '@tinwright/core/family';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { hemFold, leastHemLength } from '../../src/bending/hem.js';
 
 // A teardrop in coordinates: the sheet comes along x, its inside face on y = 0, bends upwards from x = 0 round
 // (0, R) and runs straight on. Points are turned about the centre; nothing here knows how the fold was solved.

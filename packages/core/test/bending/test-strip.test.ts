@@ -1,6 +1,8 @@
+import type { StripBend } from '@tinwright/core';
+import { planJob, readJob } from '@tinwright/core';
+import { stripOf } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import { type StripBend, stripOf, testStrip } from '../../src/bending/test-strip.js';
-import { planJob, readJob } from '../../src/index.js';
+import { testStrip } from '../../src/bending/test-strip.js';
 
 const row = (more: Partial<StripBend> = {}): StripBend => ({
   name: 'lot 7',

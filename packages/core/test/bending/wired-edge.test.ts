@@ -1,5 +1,6 @@
+import { curlOf, wireAllowance } from '@tinwright/core/family';
 import { expect, test } from 'vitest';
-import { curlOf, wireAllowance, wireAllowanceRange } from '../../src/bending/wired-edge.js';
+import { wireAllowanceRange } from '../../src/bending/wired-edge.js';
 
 const INCH = 25.4;
 

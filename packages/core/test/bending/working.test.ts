@@ -1,11 +1,8 @@
+import type { BendInput, BendTerms } from '@tinwright/core';
+import { din6935, handbook, kFactor, linear } from '@tinwright/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { din6935 } from '../../src/bending/din-6935.js';
 import { foldedFlat } from '../../src/bending/folded-flat.js';
-import { handbook } from '../../src/bending/handbook.js';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { linear } from '../../src/bending/linear.js';
-import type { BendInput, BendTerms } from '../../src/bending/rule.js';
 import { workingLine, workingNumber } from '../../src/bending/working.js';
 
 test('a number in a line of working: four decimals at most, no trailing zeros', () => {

@@ -1,7 +1,7 @@
+import { type Finding, remarkOf, type Severity } from '@tinwright/core';
+import { COMMON_PRACTICE, sortFindings } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Finding, remarkOf, type Severity, sortFindings } from '../../src/errors/finding.js';
-import { COMMON_PRACTICE } from '../../src/errors/source.js';
 
 const finding = (part: string | null, severity: Severity, code = 'any'): Finding => ({
   part,

@@ -1,5 +1,6 @@
+import { nearest, suggestion } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { nearest, slips, suggestion } from '../../src/errors/nearest.js';
+import { slips } from '../../src/errors/nearest.js';
 
 // the usual worked examples of the edit distance, and counts by hand
 test.each([

@@ -1,5 +1,7 @@
+import { JobError, type Problem, pathText, problemText } from '@tinwright/core';
+import { fail } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { fail, JobError, type Problem, pathText, problemText, within } from '../../src/errors/problem.js';
+import { within } from '../../src/errors/problem.js';
 
 const thrown = (work: () => unknown): unknown => {
   try {

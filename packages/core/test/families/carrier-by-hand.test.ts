@@ -1,6 +1,7 @@
 // Hand layouts without compensation, inches. Common practice, no source.
+
+import { planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { planJob, readJob } from '../../src/index.js';
 
 const INCH = 25.4;
 

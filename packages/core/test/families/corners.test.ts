@@ -1,6 +1,8 @@
 // Distances between formed neighbours at corners, measured in space.
+
+import { type Formed, type FormedPanel, planJob, readJob, type Vec3 } from '@tinwright/core';
+import { place3 } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { type Formed, type FormedPanel, place3, planJob, readJob, type Vec3 } from '../../src/index.js';
 
 const formed = (part: object, bending: object = { rule: 'k-factor', k: 0.42, insideRadius: 1 }): Formed => {
   const data = {

@@ -1,13 +1,6 @@
+import { type FormedPanel, JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { loopBox, place3 } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import {
-  type FormedPanel,
-  JobError,
-  loopBox,
-  type PartPlan,
-  place3,
-  planJob,
-  readJob,
-} from '../../src/index.js';
 
 const BOX = { name: 'bin', family: 'open-box', length: 320, width: 220, height: 80 };
 const STOCK = { material: 'mild-steel', thickness: 1 };

@@ -1,5 +1,5 @@
+import { type JobPlan, planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { type JobPlan, planJob, readJob } from '../../src/index.js';
 
 const crossing = (long: object = {}, cross: object = {}): JobPlan =>
   planJob(

@@ -1,5 +1,5 @@
+import { JobError, planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { JobError, planJob, readJob } from '../../src/index.js';
 
 const plan = (part: object, job: object = {}) => {
   const data = {

@@ -1,6 +1,8 @@
 // Pans with walls that lean out, against published layouts and measured in space.
+
+import { type PartPlan, planJob, readJob, sizesOf } from '@tinwright/core';
+import { place3 } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { type PartPlan, place3, planJob, readJob, sizesOf } from '../../src/index.js';
 
 const INCH = 25.4;
 

@@ -1,6 +1,6 @@
+import { type JobPlan, planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import { type JobPlan, planJob, readJob } from '../../src/index.js';
 
 const job = (lid: object, box: object = {}): JobPlan =>
   planJob(

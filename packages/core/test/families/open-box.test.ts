@@ -1,5 +1,5 @@
+import { planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { planJob, readJob } from '../../src/index.js';
 
 // College workshop sheet, scribd 578606676: galvanised tray from 200 x 150 mm, marks at 10/40/160/190 and
 // 5/35/115/145, so base 120 x 80, walls 30, hems 10 and 5; lines scribed at nominal sizes.

@@ -1,6 +1,7 @@
 // Trays with a returned rim: the workshop sheet's layout, and what stands on their corners.
+
+import { planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { planJob, readJob } from '../../src/index.js';
 
 const job = (parts: readonly object[], more: object = {}) =>
   planJob(

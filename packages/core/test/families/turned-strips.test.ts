@@ -1,5 +1,5 @@
+import { planJob, readJob } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
-import { planJob, readJob } from '../../src/index.js';
 
 const T = 1; // mm; inside radius the same, so that each square bend is 2 mm of setback on either leg
 // BA = (π/180)·90·(1 + 0.42·1), FAA-H-8083-31 ch. 4 with this K; BD = 2·(1 + 1) − BA

@@ -1,7 +1,7 @@
+import { JobError } from '@tinwright/core';
+import { corner, loopArea } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { JobError } from '../../src/errors/problem.js';
 import { biteHole } from '../../src/fold/bite-hole.js';
-import { corner, loopArea } from '../../src/plane/loop.js';
 
 const strip = [corner(0, 0), corner(60, 0), corner(60, 10), corner(0, 10)];
 

@@ -1,16 +1,6 @@
-import {
-  corners,
-  explainBlank,
-  flange,
-  fold,
-  hem,
-  kFactor,
-  panel,
-  polygon,
-  rectangle,
-  square,
-  unfold,
-} from '@tinwright/core';
+import { explainBlank, kFactor } from '@tinwright/core';
+import { corners, flange, fold, hem, panel, polygon, rectangle, square } from '@tinwright/core/family';
+import { unfold } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 
 const sheet = { thickness: 1, insideRadius: 1, rule: kFactor(0.42) };

@@ -1,13 +1,8 @@
+import { kFactor } from '@tinwright/core';
+import type { Sheet } from '@tinwright/core/family';
+import { corners, flange, fold, hem, mitre, panel, rectangle } from '@tinwright/core/family';
+import { form, HOME, measuredBox, place3 } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { fold } from '../../src/fold/build.js';
-import { mitre } from '../../src/fold/corners/mitre.js';
-import { measuredBox } from '../../src/fold/extent.js';
-import { form } from '../../src/fold/form.js';
-import { rectangle } from '../../src/fold/outline.js';
-import { HOME, place3 } from '../../src/fold/space.js';
-import type { Sheet } from '../../src/fold/tree.js';
-import { corners, flange, hem, panel } from '../../src/fold/verbs.js';
 
 const sheet: Sheet = { thickness: 1.5, insideRadius: 2, rule: kFactor(0.4) };
 

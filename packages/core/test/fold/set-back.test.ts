@@ -1,9 +1,10 @@
+import type { Point } from '@tinwright/core';
+import type { Outline } from '@tinwright/core/family';
+import { polygon, rectangle } from '@tinwright/core/family';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inside, polygon, rectangle } from '../../src/fold/outline.js';
+import { inside } from '../../src/fold/outline.js';
 import { setBack } from '../../src/fold/set-back.js';
-import type { Outline } from '../../src/fold/tree.js';
-import type { Point } from '../../src/plane/point.js';
 import { problemsOf } from '../carrier.js';
 
 /** One edge moved in by so much. mm */

@@ -1,20 +1,24 @@
+import { kFactor, nominal, verifyFlat, verifyForm } from '@tinwright/core';
+import type { Sheet, Step } from '@tinwright/core/family';
+import {
+  corners,
+  flange,
+  fold,
+  hem,
+  hole,
+  mark,
+  mitre,
+  panel,
+  polygon,
+  rectangle,
+  reliefHole,
+  reliefSlot,
+  slant,
+  square,
+  vNotch,
+} from '@tinwright/core/family';
+import { form, loopArea, unfold } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { nominal } from '../../src/bending/nominal.js';
-import { fold } from '../../src/fold/build.js';
-import { mitre } from '../../src/fold/corners/mitre.js';
-import { reliefHole, reliefSlot } from '../../src/fold/corners/relief.js';
-import { slant } from '../../src/fold/corners/slant.js';
-import { square } from '../../src/fold/corners/square.js';
-import { vNotch } from '../../src/fold/corners/v-notch.js';
-import { form } from '../../src/fold/form.js';
-import { polygon, rectangle } from '../../src/fold/outline.js';
-import type { Sheet, Step } from '../../src/fold/tree.js';
-import { unfold } from '../../src/fold/unfold.js';
-import { corners, flange, hem, hole, mark, panel } from '../../src/fold/verbs.js';
-import { verifyFlat } from '../../src/fold/verify-flat.js';
-import { verifyForm } from '../../src/fold/verify-form.js';
-import { loopArea } from '../../src/plane/loop.js';
 
 const sheet: Sheet = { thickness: 1, insideRadius: 1, rule: kFactor(0.42) };
 const BA = (Math.PI / 2) * 1.42;

@@ -1,18 +1,10 @@
 // Verifiers are shown faults and must name them.
+
+import type { FlatPattern, Formed, Unit } from '@tinwright/core';
+import { kFactor, verifyFlat, verifyForm } from '@tinwright/core';
+import { flange, fold, hole, panel, rectangle } from '@tinwright/core/family';
+import { circleLoop, form, inWords, sayIn, unfold } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { kFactor } from '../../src/bending/k-factor.js';
-import { inWords, sayIn } from '../../src/errors/problem.js';
-import { fold } from '../../src/fold/build.js';
-import type { FlatPattern } from '../../src/fold/flat.js';
-import { form } from '../../src/fold/form.js';
-import type { Formed } from '../../src/fold/formed.js';
-import { rectangle } from '../../src/fold/outline.js';
-import { unfold } from '../../src/fold/unfold.js';
-import { flange, hole, panel } from '../../src/fold/verbs.js';
-import { verifyFlat } from '../../src/fold/verify-flat.js';
-import { verifyForm } from '../../src/fold/verify-form.js';
-import { circleLoop } from '../../src/plane/loop.js';
-import type { Unit } from '../../src/units/length.js';
 
 const sheet = { thickness: 1, insideRadius: 1, rule: kFactor(0.42) };
 const part = fold(

@@ -1,14 +1,6 @@
 // A part that cannot be comes with a size that works, whoever plans the job.
-import {
-  FAMILIES,
-  JobError,
-  type JobPart,
-  type Problem,
-  planJob,
-  readJob,
-  valueAt,
-  withValue,
-} from '@tinwright/core';
+import { FAMILIES, JobError, type JobPart, type Problem, planJob, readJob } from '@tinwright/core';
+import { valueAt, withValue } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 

@@ -4,7 +4,6 @@
 import * as door from '@tinwright/core';
 import {
   bentStrip,
-  defineFamily,
   FAMILIES,
   gussetEnd,
   hemmedChannel,
@@ -15,12 +14,10 @@ import {
   makePart,
   openBox,
   type PartInput,
-  panel,
   planJob,
   readJob,
-  rectangle,
-  value,
 } from '@tinwright/core';
+import { defineFamily, panel, rectangle, value } from '@tinwright/core/family';
 import { expect, test } from 'vitest';
 
 const STOCK = { material: 'mild-steel', thickness: 1 } as const;

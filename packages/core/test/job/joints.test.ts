@@ -1,5 +1,5 @@
+import { readJob } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
-import { readJob } from '../../src/job/read.js';
 import { carrier, problemsOf } from '../carrier.js';
 
 const first = (joints: readonly unknown[]) => problemsOf(() => readJob({ ...carrier(), joints }))[0];

@@ -1,7 +1,7 @@
+import type { Finding } from '@tinwright/core';
+import { readJob } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import type { Finding } from '../../src/errors/finding.js';
-import { readJob } from '../../src/job/read.js';
 import { BODY, type Changes, carrier, END, plan, problemsOf, R, T } from '../carrier.js';
 
 const INSIDE = BODY.width - 2 * T;

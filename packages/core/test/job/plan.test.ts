@@ -1,6 +1,6 @@
+import { planJob, readJob, type Unit } from '@tinwright/core';
 import { type ToldFinding, tellFindings } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
-import { planJob, readJob, type Unit } from '../../src/index.js';
 
 const mm = (v: number) => `${v} mm`;
 

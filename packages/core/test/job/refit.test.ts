@@ -1,6 +1,6 @@
+import { type Refit, type RefitAsk, type RefitChange, refit } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import { type Refit, type RefitAsk, type RefitChange, refit } from '../../src/job/refit.js';
 import { BODY, type Changes, carrier, END, HANDLE, plan as planned, problemsOf, R, T } from '../carrier.js';
 
 const INSIDE = BODY.width - 2 * T;

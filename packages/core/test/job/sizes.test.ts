@@ -1,8 +1,8 @@
-import { withValue } from '@tinwright/core';
+import type { Problem } from '@tinwright/core';
+import { readJob, sizesOf } from '@tinwright/core';
+import { withValue } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import type { Problem } from '../../src/errors/problem.js';
-import { readJob } from '../../src/job/read.js';
-import { sizesOf, splitName } from '../../src/job/sizes.js';
+import { splitName } from '../../src/job/sizes.js';
 import { BODY, type Changes, carrier, problemsOf, R, T } from '../carrier.js';
 
 const INCH = 25.4;

@@ -1,7 +1,6 @@
+import { readJob, refit } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import { readJob } from '../../src/job/read.js';
-import { refit } from '../../src/job/refit.js';
 import { BODY, carrier, codesOf, problemsOf, T } from '../carrier.js';
 
 describe('one mistake is one problem', () => {

@@ -1,8 +1,8 @@
+import type { Remark } from '@tinwright/core';
+import type { FastenerKind } from '@tinwright/core/family';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import type { Remark } from '../../src/errors/finding.js';
 import { type BlindRivetAsk, blindRivet, rivetNeeds } from '../../src/joining/blind-rivet.js';
-import type { FastenerKind } from '../../src/joining/fastener.js';
 import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 

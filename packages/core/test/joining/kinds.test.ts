@@ -1,8 +1,5 @@
+import { FASTENER_KINDS, JobError, planJob, readJob } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
-import { JobError } from '../../src/errors/problem.js';
-import { planJob } from '../../src/job/plan.js';
-import { readJob } from '../../src/job/read.js';
-import { FASTENER_KINDS } from '../../src/joining/kinds.js';
 
 /** Two L-shaped brackets back to back: a face of 60 by 40 to fasten. */
 function brackets(by: unknown) {

@@ -1,3 +1,4 @@
+import type { Point } from '@tinwright/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -10,7 +11,6 @@ import {
   runOf,
   share,
 } from '../../src/joining/layout.js';
-import type { Point } from '../../src/plane/point.js';
 
 const rectangle = (w: number, h: number): readonly Point[] => [
   [0, 0],

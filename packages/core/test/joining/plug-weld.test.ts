@@ -1,5 +1,5 @@
+import type { FastenerKind } from '@tinwright/core/family';
 import { expect, test } from 'vitest';
-import type { FastenerKind } from '../../src/joining/fastener.js';
 import { type PlugWeldAsk, plugWeld, plugWeldNeeds } from '../../src/joining/plug-weld.js';
 import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';

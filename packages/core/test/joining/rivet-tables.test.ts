@@ -1,6 +1,7 @@
+import { RIVET_RULES, RIVET_SIZES, rivetSize } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
 import { gripsOf, ISO_15981_GRIPS } from '../../src/joining/rivet-grips.js';
-import { cutHole, holds, RIVET_RULES, RIVET_SIZES, rivetSize } from '../../src/joining/rivet-tables.js';
+import { cutHole, holds } from '../../src/joining/rivet-tables.js';
 
 const INCH = 25.4;
 

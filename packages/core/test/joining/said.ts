@@ -1,7 +1,8 @@
-import { sourceWords, type ToldFinding } from '@tinwright/words';
+import type { Remark } from '@tinwright/core';
+import type { FastenerNeeds } from '@tinwright/core/family';
+import type { ToldFinding } from '@tinwright/words';
+import { sourceWords } from '@tinwright/words/internal';
 import { told } from '../../../../tests/kit/told.js';
-import type { Remark } from '../../src/errors/finding.js';
-import type { FastenerNeeds } from '../../src/joining/fastener.js';
 
 /** Remarks as a job in millimetres says them. */
 export const said = (remarks: readonly Remark[]): readonly ToldFinding[] => remarks.map((r) => told(r));

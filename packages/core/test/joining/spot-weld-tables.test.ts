@@ -1,5 +1,6 @@
+import { SPOT_WELD_TABLES, WELD_EDGE_TABLE } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import { rowFor, SPOT_WELD_TABLES, WELD_EDGE_TABLE } from '../../src/joining/spot-weld-tables.js';
+import { rowFor } from '../../src/joining/spot-weld-tables.js';
 
 const INCH = 25.4;
 const [TABLE_A, TABLE_B] = SPOT_WELD_TABLES;

@@ -1,7 +1,7 @@
+import { MATERIALS } from '@tinwright/core';
+import type { FastenerKind } from '@tinwright/core/family';
 import { describe, expect, test } from 'vitest';
-import type { FastenerKind } from '../../src/joining/fastener.js';
 import { spotWeldNeeds as needsOf, type SpotWeldAsk, spotWeld } from '../../src/joining/spot-weld.js';
-import { MATERIALS } from '../../src/stock/materials.js';
 import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 

@@ -1,5 +1,5 @@
-import type { StackSheet } from '../../src/joining/fastener.js';
-import { MATERIALS, type Material } from '../../src/stock/materials.js';
+import { MATERIALS, type Material } from '@tinwright/core';
+import type { StackSheet } from '@tinwright/core/family';
 
 /** A material by its name in a job file. @throws Error when there is none */
 export function materialOf(name: string): Material {

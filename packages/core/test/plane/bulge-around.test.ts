@@ -1,7 +1,7 @@
+import type { Point } from '@tinwright/core';
+import { arcOf, bulgeAround } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { arcOf, bulgeAround } from '../../src/plane/loop.js';
-import type { Point } from '../../src/plane/point.js';
 
 // the bulge is tan(sweep / 4): half circle tan 45° = 1, quarter tan 22.5° = √2 - 1, three quarters √2 + 1
 test.each([

@@ -1,7 +1,7 @@
+import type { Point } from '@tinwright/core';
+import { convexPieces, polygonArea } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { convexPieces, polygonArea } from '../../src/plane/convex.js';
-import type { Point } from '../../src/plane/point.js';
 
 test('a convex polygon is its own piece, a corner on a straight side included', () => {
   const square: Point[] = [

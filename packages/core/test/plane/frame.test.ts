@@ -1,7 +1,9 @@
+import type { Point } from '@tinwright/core';
+import { type Frame, place } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { compose, type Frame, place, STAY } from '../../src/plane/frame.js';
-import { distance, type Point } from '../../src/plane/point.js';
+import { compose, STAY } from '../../src/plane/frame.js';
+import { distance } from '../../src/plane/point.js';
 
 const near = (found: Point, expected: Point, digits = 9) => {
   expect(found[0]).toBeCloseTo(expected[0], digits);

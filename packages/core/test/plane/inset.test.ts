@@ -1,10 +1,11 @@
+import type { Point } from '@tinwright/core';
+import type { Outline } from '@tinwright/core/family';
+import { polygon, rectangle } from '@tinwright/core/family';
+import { corner, loopArea } from '@tinwright/core/internal';
 import { areaPathsD, EndType, inflatePathsD, JoinType, type PathsD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { clip, inside, polygon, rectangle } from '../../src/fold/outline.js';
-import type { Outline } from '../../src/fold/tree.js';
-import { corner, loopArea } from '../../src/plane/loop.js';
-import type { Point } from '../../src/plane/point.js';
+import { clip, inside } from '../../src/fold/outline.js';
 
 const inset = (outline: Outline, by: number): Outline =>
   outline.reduce<Outline>((left, e, i) => clip(left, inside(outline, i, by), e.name), outline);

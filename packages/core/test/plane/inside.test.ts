@@ -1,9 +1,16 @@
+import type { Point } from '@tinwright/core';
+import { type Loop, segments } from '@tinwright/core';
+import {
+  circleLoop,
+  contains,
+  corner,
+  distanceToLoop,
+  distanceToSegment,
+  loopLength,
+} from '@tinwright/core/internal';
 import { type PathD, PointInPolygonResult, pointInPolygonD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { contains, distanceToLoop, distanceToSegment } from '../../src/plane/inside.js';
-import { circleLoop, corner, type Loop, loopLength, segments } from '../../src/plane/loop.js';
-import type { Point } from '../../src/plane/point.js';
 
 const SQUARE: Loop = [corner(0, 0), corner(10, 0), corner(10, 10), corner(0, 10)];
 /** The square with a half circle of radius 2 bitten out of its south edge and one of radius 5 put on its north. */

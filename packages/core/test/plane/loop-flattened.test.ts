@@ -1,8 +1,9 @@
+import type { Point } from '@tinwright/core';
+import { type Loop, segments } from '@tinwright/core';
+import { loopArea, loopBox, loopLength } from '@tinwright/core/internal';
 import { areaD, type PathD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Loop, loopArea, loopBox, loopLength, segments } from '../../src/plane/loop.js';
-import type { Point } from '../../src/plane/point.js';
 
 // An independent reading of the bulge: halve the arc again and again through its middle point, which lies
 // bulge × half the chord to the right of the chord (definition of the bulge), then measure the straight bits.

@@ -1,15 +1,6 @@
+import { type Loop, segments, type Vertex } from '@tinwright/core';
+import { arcOf, circleLoop, corner, loopArea, loopBox, loopLength } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import {
-  arcOf,
-  circleLoop,
-  corner,
-  type Loop,
-  loopArea,
-  loopBox,
-  loopLength,
-  segments,
-  type Vertex,
-} from '../../src/plane/loop.js';
 
 const rectangle = (x: number, y: number): Loop => [corner(0, 0), corner(x, 0), corner(x, y), corner(0, y)];
 const backwards = (loop: Loop): Loop =>

@@ -1,8 +1,8 @@
+import type { Point, Segment } from '@tinwright/core';
+import { bulgeAround, meetings } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bulgeAround, type Segment } from '../../src/plane/loop.js';
-import { lineCircle, meetings } from '../../src/plane/meet.js';
-import type { Point } from '../../src/plane/point.js';
+import { lineCircle } from '../../src/plane/meet.js';
 
 const line = (from: Point, to: Point): Segment => ({ from, to, bulge: 0 });
 const polar = (c: Point, r: number, degrees: number): Point => [

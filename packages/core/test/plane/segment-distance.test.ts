@@ -1,4 +1,5 @@
-import { arcOf, isArc, type Point, type Segment, segmentDistance } from '@tinwright/core';
+import { isArc, type Point, type Segment } from '@tinwright/core';
+import { arcOf, segmentDistance } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 

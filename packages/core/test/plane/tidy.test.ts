@@ -1,5 +1,7 @@
+import type { Loop } from '@tinwright/core';
+import { corner, loopArea, loopLength } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { corner, type Loop, loopArea, loopLength, tidy } from '../../src/plane/loop.js';
+import { tidy } from '../../src/plane/loop.js';
 
 const SQUARE: Loop = [corner(0, 0), corner(10, 0), corner(10, 10), corner(0, 10)];
 

@@ -1,5 +1,6 @@
+import type { Loop } from '@tinwright/core';
+import { corner, loopArea, loopLength } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { corner, type Loop, loopArea, loopLength } from '../../src/plane/loop.js';
 import { withoutShort } from '../../src/plane/without-short.js';
 
 const LEAST = 1e-3;

@@ -1,6 +1,7 @@
+import { GAUGE_SYSTEMS, gaugeThickness, JobError, type Problem } from '@tinwright/core';
+import { gaugeMeanings } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { JobError, type Problem } from '../../src/errors/problem.js';
-import { GAUGE_SYSTEMS, gaugeMeanings, gaugeSystem, gaugeThickness } from '../../src/stock/gauges.js';
+import { gaugeSystem } from '../../src/stock/gauges.js';
 
 // Inches as printed. Steel, galvanised and Brown & Sharpe columns: two independent charts that agree,
 // rustychevy.com/guage_chart.htm and greaseralley.com 2010-12-09. US Standard: 15 U.S.C. §206 down to gauge

@@ -1,5 +1,6 @@
+import { linearTolerance } from '@tinwright/core';
+import { ISO_2768_LINEAR } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import { ISO_2768_LINEAR, linearTolerance } from '../../src/stock/iso-2768.js';
 
 // ISO 2768-1:1989, linear sizes, ± mm: read in a copy on scribd.com 585640440. Class c over 0.5 to 3 and over 3 to
 // 6 mm from memory; the copy prints the older figures of DIN 7168 there.

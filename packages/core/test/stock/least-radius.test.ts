@@ -1,6 +1,6 @@
+import { MATERIALS } from '@tinwright/core';
 import { expect, test } from 'vitest';
 import { aluminiumRadius, din6935Radius, timesThickness } from '../../src/stock/least-radius.js';
-import { MATERIALS } from '../../src/stock/materials.js';
 
 // DIN 6935 (1975-10), steel, mm, up to 120° across the rolling direction; read in scribd.com 74375167.
 // Thickness over, up to; then tensile strength up to 390, 490, 640 N/mm².

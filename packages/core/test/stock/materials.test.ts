@@ -1,6 +1,5 @@
+import { GAUGE_SYSTEMS, MATERIAL_NAMES, MATERIALS } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { GAUGE_SYSTEMS } from '../../src/stock/gauges.js';
-import { MATERIAL_NAMES, MATERIALS } from '../../src/stock/materials.js';
 
 // Typical values at room temperature: density kg/m³, tensile N/mm², yield N/mm² (least, greatest of the
 // typical value), modulus GPa. Read: DC01 tensile (EN 10130, vinco.es) and 304 density. All others from

@@ -1,5 +1,5 @@
+import { degrees, radians } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { degrees, radians } from '../../src/units/angle.js';
 
 test('half a turn: 180 degrees is π', () => {
   expect(radians(180)).toBe(Math.PI);

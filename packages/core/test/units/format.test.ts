@@ -1,5 +1,5 @@
+import { formatApart, plainNumber } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import { formatApart, plainNumber } from '../../src/units/format.js';
 
 test.each([
   [12.5, 2, '12.5'],

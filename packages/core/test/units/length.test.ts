@@ -1,5 +1,5 @@
+import { MM_PER_INCH, parseLength, type Unit } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { MM_PER_INCH, parseLength, type Unit } from '../../src/units/length.js';
 
 // 25.4 mm to the inch: international yard and pound agreement of 1959, from memory
 

@@ -1,8 +1,7 @@
+import { parseLength, type Unit } from '@tinwright/core';
+import { plainNumber, sayIn } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { sayIn } from '../../src/errors/problem.js';
-import { plainNumber } from '../../src/units/format.js';
-import { parseLength, type Unit } from '../../src/units/length.js';
 
 const unit = fc.constantFrom<Unit>('mm', 'in');
 const length = fc.double({ min: 0, max: 5000, noNaN: true });

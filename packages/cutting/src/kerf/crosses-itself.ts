@@ -1,4 +1,5 @@
-import { boxOf, isArc, type Loop, meetings, reach, type Segment, segments } from '@tinwright/core';
+import { isArc, type Loop, type Segment, segments } from '@tinwright/core';
+import { boxOf, meetings, reach } from '@tinwright/core/internal';
 
 /** Does a loop touch or cross itself anywhere but at its corners? */
 export function crossesItself(loop: Loop): boolean {

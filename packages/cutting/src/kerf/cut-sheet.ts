@@ -1,15 +1,5 @@
-import {
-  contains,
-  corner,
-  distanceToLoop,
-  isArc,
-  type Loop,
-  loopArea,
-  type Point,
-  type Segment,
-  segmentLength,
-  segments,
-} from '@tinwright/core';
+import { isArc, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { contains, corner, distanceToLoop, loopArea, segmentLength } from '@tinwright/core/internal';
 import type { NestPart } from '../nest/ask.js';
 import type { NestedSheet, NestPiece } from '../nest/result.js';
 import { reversed } from '../outline/around.js';

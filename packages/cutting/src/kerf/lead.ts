@@ -1,12 +1,5 @@
-import {
-  bulgeAround,
-  isArc,
-  type Loop,
-  type Point,
-  type Segment,
-  segmentLength,
-  segments,
-} from '@tinwright/core';
+import { isArc, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { bulgeAround, segmentLength } from '@tinwright/core/internal';
 import type { CutStyle } from './contour.js';
 import { heading, middleOf } from './run.js';
 

@@ -1,4 +1,5 @@
-import { type Loop, loopArea } from '@tinwright/core';
+import type { Loop } from '@tinwright/core';
+import { loopArea } from '@tinwright/core/internal';
 import { crossesItself } from './crosses-itself.js';
 import { shifted } from './shifted.js';
 import { trimmed } from './trimmed.js';

@@ -1,4 +1,5 @@
-import { contains, type Loop, loopBox, type Point } from '@tinwright/core';
+import type { Loop, Point } from '@tinwright/core';
+import { contains, loopBox } from '@tinwright/core/internal';
 
 /** A cut to be put in order. */
 interface Cut {

@@ -1,4 +1,5 @@
-import { arcOf, bulgeAround, isArc, type Point, type Segment } from '@tinwright/core';
+import { isArc, type Point, type Segment } from '@tinwright/core';
+import { arcOf, bulgeAround } from '@tinwright/core/internal';
 
 /** The point in the middle of a segment. */
 export function middleOf(s: Segment): Point {

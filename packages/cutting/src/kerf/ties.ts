@@ -1,4 +1,5 @@
-import { isArc, type Loop, type Point, segmentLength, segments } from '@tinwright/core';
+import { isArc, type Loop, type Point, segments } from '@tinwright/core';
+import { segmentLength } from '@tinwright/core/internal';
 import { heading } from './run.js';
 
 /** Room a micro-joint keeps from corners, in widths of it. */

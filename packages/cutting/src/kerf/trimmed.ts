@@ -1,4 +1,5 @@
-import { isArc, type Loop, meetings, type Point, type Segment } from '@tinwright/core';
+import { isArc, type Loop, type Point, type Segment } from '@tinwright/core';
+import { meetings } from '@tinwright/core/internal';
 import { between, shareAt } from './run.js';
 import { roundOf, type Shifted } from './shifted.js';
 

@@ -1,4 +1,5 @@
-import { distanceToLoop, type Loop, meetings, type Point, type Segment } from '@tinwright/core';
+import type { Loop, Point, Segment } from '@tinwright/core';
+import { distanceToLoop, meetings } from '@tinwright/core/internal';
 import { between, middleOf, shareAt } from './run.js';
 import { roundOf, type Shifted } from './shifted.js';
 

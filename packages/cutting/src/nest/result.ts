@@ -1,4 +1,5 @@
-import { loopArea, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { loopArea } from '@tinwright/core/internal';
 import type { LeftWhy } from '../findings/cutting-findings.js';
 import { turned } from '../no-fit/ring.js';
 import { pieceId } from '../stock/blank.js';

@@ -1,16 +1,5 @@
-import {
-  type Box,
-  boxOf,
-  contains,
-  corner,
-  type Loop,
-  loopBox,
-  type Point,
-  reach,
-  type Segment,
-  segmentDistance,
-  segments,
-} from '@tinwright/core';
+import { type Box, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { boxOf, contains, corner, loopBox, reach, segmentDistance } from '@tinwright/core/internal';
 import type { NestPart } from './ask.js';
 import type { Nest, NestedSheet, NestPiece } from './result.js';
 

@@ -1,4 +1,5 @@
-import { convexHull, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { convexHull } from '@tinwright/core/internal';
 import { borderOf } from './boundary.js';
 import { chained } from './chain.js';
 import { convolve } from './convolve.js';

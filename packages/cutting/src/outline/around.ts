@@ -1,4 +1,5 @@
-import { arcOf, isArc, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { isArc, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 
 /** The loop run the other way round. */
 export function reversed(loop: Loop): Loop {

@@ -1,4 +1,4 @@
-import type { Grain } from '@tinwright/core';
+import type { Grain } from '@tinwright/core/internal';
 import type { Blank } from './blank.js';
 
 /** What a blank needs to know of a planned part. Lengths mm */

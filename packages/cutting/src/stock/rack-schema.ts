@@ -1,4 +1,5 @@
-import { type Gives, type ParamKit, rackShape, strictGroup } from '@tinwright/core';
+import { type Gives, type ParamKit, strictGroup } from '@tinwright/core/family';
+import { rackShape } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 
 /** Schema of a rack file. */

@@ -1,13 +1,9 @@
+import { JobError, MATERIALS, type Path, type Point, type Problem, type Unit } from '@tinwright/core';
+import { paramKit } from '@tinwright/core/family';
 import {
-  JobError,
-  MATERIALS,
   type MetalRow,
   type OffcutRow,
-  type Path,
-  type Point,
   type Price,
-  type Problem,
-  paramKit,
   plainNumber,
   problemsOf,
   quoted,
@@ -15,8 +11,7 @@ import {
   type SheetRow,
   sayIn,
   type Trim,
-  type Unit,
-} from '@tinwright/core';
+} from '@tinwright/core/internal';
 import { crossingEdges, extentOf, ringArea } from './polygon.js';
 import { rackSchema } from './rack-schema.js';
 import { NO_TRIM, type Rack, type StockSheet } from './sheet.js';

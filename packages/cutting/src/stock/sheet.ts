@@ -1,4 +1,5 @@
-import type { Grain, Point, Trim } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import type { Grain, Trim } from '@tinwright/core/internal';
 import { frozen } from '@tinwright/core/internal';
 
 export type { Grain, Trim };

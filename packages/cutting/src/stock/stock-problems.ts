@@ -1,4 +1,5 @@
-import { type Problem, sayIn, type Unit } from '@tinwright/core';
+import type { Problem, Unit } from '@tinwright/core';
+import { sayIn } from '@tinwright/core/internal';
 import { type Blank, sameMetal } from './blank.js';
 import type { Rack, StockSheet } from './sheet.js';
 import { turnsAllowed } from './turns.js';

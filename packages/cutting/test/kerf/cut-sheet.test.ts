@@ -1,4 +1,5 @@
-import { contains, distanceToLoop, type Loop, loopArea, type Point } from '@tinwright/core';
+import type { Loop, Point } from '@tinwright/core';
+import { contains, distanceToLoop, loopArea } from '@tinwright/core/internal';
 import {
   type CutStyle,
   cutSheet,

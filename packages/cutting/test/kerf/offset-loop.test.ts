@@ -1,15 +1,5 @@
-import {
-  arcOf,
-  circleLoop,
-  corner,
-  distanceToLoop,
-  isArc,
-  type Loop,
-  loopArea,
-  loopLength,
-  type Point,
-  segments,
-} from '@tinwright/core';
+import { isArc, type Loop, type Point, segments } from '@tinwright/core';
+import { arcOf, circleLoop, corner, distanceToLoop, loopArea, loopLength } from '@tinwright/core/internal';
 import { offsetLoop } from '@tinwright/cutting';
 import fc from 'fast-check';
 import Module from 'manifold-3d';

@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import { movesBudget, packStrip, type StripPart } from '@tinwright/cutting';
+import { movesBudget, packStrip, type StripPart } from '@tinwright/cutting/internal';
 import Module from 'manifold-3d';
 import { expect, test } from 'vitest';
 

@@ -1,4 +1,5 @@
-import { circleLoop, corner, type Loop, type Point } from '@tinwright/core';
+import type { Loop, Point } from '@tinwright/core';
+import { circleLoop, corner } from '@tinwright/core/internal';
 import { type NestPart, NO_TRIM, type Rack, type StockSheet } from '@tinwright/cutting';
 
 export const loop = (...points: readonly Point[]): Loop => points.map(([x, y]) => corner(x, y));

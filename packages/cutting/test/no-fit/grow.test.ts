@@ -1,4 +1,5 @@
-import { circleLoop, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { circleLoop } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 import { grown, simplified } from '../../src/no-fit/grow.js';
 import { type Ring, ringArea } from '../../src/no-fit/ring.js';

@@ -1,5 +1,6 @@
 import { JobError } from '@tinwright/core';
-import { NO_TRIM, readRack, stockProblems } from '@tinwright/cutting';
+import { NO_TRIM, readRack } from '@tinwright/cutting';
+import { stockProblems } from '@tinwright/cutting/internal';
 import { expect, test } from 'vitest';
 
 const FULL = { name: 'full', material: 'galvanised-steel', thickness: 1, size: [2000, 1000] };

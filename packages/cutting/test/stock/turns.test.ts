@@ -1,4 +1,5 @@
-import { type Grain, sameMetal, turnsAllowed } from '@tinwright/cutting';
+import type { Grain } from '@tinwright/cutting';
+import { sameMetal, turnsAllowed } from '@tinwright/cutting/internal';
 import { expect, test } from 'vitest';
 
 test.each<[blank: Grain, sheet: Grain, ways: readonly string[]]>([

@@ -1,4 +1,5 @@
-import { MM_PER_INCH, plainNumber, type Unit } from '@tinwright/core';
+import { MM_PER_INCH, type Unit } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import { stringify } from 'csv-stringify/browser/esm/sync';
 import type { OutFile } from '../out-file.js';
 import type { CutWork } from './cut-list.js';

@@ -1,4 +1,5 @@
-import { type Assembly, type JobPlan, rivetLength } from '@tinwright/core';
+import type { Assembly, JobPlan } from '@tinwright/core';
+import { rivetLength } from '@tinwright/core/internal';
 
 /** Fasteners of one kind and length, and how many. mm */
 export interface FastenerRow {

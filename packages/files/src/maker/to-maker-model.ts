@@ -1,4 +1,5 @@
-import { arcOf, type Loop, segments } from '@tinwright/core';
+import { type Loop, segments } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import type makerjs from 'makerjs';
 import type { Drawing, Shape } from '../drawing.js';
 

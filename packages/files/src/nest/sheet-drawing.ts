@@ -1,11 +1,5 @@
-import {
-  type FlatPattern,
-  type Loop,
-  type Point,
-  plainNumber,
-  type Segment,
-  segments,
-} from '@tinwright/core';
+import { type FlatPattern, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { Contour, NestedSheet, NestPiece, SheetCuts } from '@tinwright/cutting';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import type { CutLayerName } from '../layers.js';

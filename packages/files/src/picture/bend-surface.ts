@@ -1,4 +1,5 @@
-import { cross3, dot3, type FormedBend, place3, scale3, sub3, turn3, type Vec3 } from '@tinwright/core';
+import type { FormedBend, Vec3 } from '@tinwright/core';
+import { cross3, dot3, place3, scale3, sub3, turn3 } from '@tinwright/core/internal';
 import type { Facet, Surface, SurfaceLine } from './surface.js';
 import { towards, type View } from './view.js';
 

@@ -1,4 +1,6 @@
-import { type Asked, type Box3, type Formed, measuredBox, type Point, type Vec3 } from '@tinwright/core';
+import type { Box3, Formed, Point, Vec3 } from '@tinwright/core';
+import type { Asked } from '@tinwright/core/family';
+import { measuredBox } from '@tinwright/core/internal';
 import type { Shape } from '../drawing.js';
 import { CHARACTER } from './page.js';
 import { see, type View } from './view.js';

@@ -1,4 +1,5 @@
-import { type Assembly, add3, length3, scale3, siteFrame, type Vec3 } from '@tinwright/core';
+import type { Assembly, Vec3 } from '@tinwright/core';
+import { add3, length3, scale3, siteFrame } from '@tinwright/core/internal';
 
 const LITTLE = 0.2;
 

@@ -1,16 +1,5 @@
-import {
-  dot3,
-  type FormedBend,
-  type FormedPanel,
-  flattened,
-  type Point,
-  place3,
-  type Standing,
-  scale3,
-  sub3,
-  turn3,
-  type Vec3,
-} from '@tinwright/core';
+import type { FormedBend, FormedPanel, Point, Vec3 } from '@tinwright/core';
+import { dot3, flattened, place3, type Standing, scale3, sub3, turn3 } from '@tinwright/core/internal';
 import { pieces } from './pieces.js';
 import type { Facet, Surface, SurfaceLine } from './surface.js';
 

@@ -1,4 +1,6 @@
-import { HOME, type Mark, type Pose, place3, type Standing, stand } from '@tinwright/core';
+import type { Pose } from '@tinwright/core';
+import type { Mark } from '@tinwright/core/family';
+import { HOME, place3, type Standing, stand } from '@tinwright/core/internal';
 import { bendSurface } from './bend-surface.js';
 import { panelSurface } from './panel-surface.js';
 import { join, type Surface, type SurfaceLine } from './surface.js';

@@ -1,4 +1,5 @@
-import { convexPieces, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { convexPieces } from '@tinwright/core/internal';
 import earcut from 'earcut';
 
 /** A polygon less its holes in convex pieces; triangles where it has holes. */

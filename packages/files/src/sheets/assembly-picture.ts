@@ -1,4 +1,5 @@
-import { type Assembly, add3, type Placed, type Point, type Vec3 } from '@tinwright/core';
+import type { Assembly, Placed, Point, Vec3 } from '@tinwright/core';
+import { add3 } from '@tinwright/core/internal';
 import type { Drawing, Shape } from '../drawing.js';
 import { letterOf } from '../letter-of.js';
 import { explode } from '../picture/explode.js';

@@ -1,5 +1,5 @@
 import type { FlatBend, FlatPattern, Loop, Point } from '@tinwright/core';
-import { arcOf } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import { clearPoint } from '../clear-point.js';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import { type CutLayerName, LAYERS } from '../layers.js';

@@ -1,12 +1,5 @@
-import {
-  type AnyFamily,
-  type Asked,
-  type Formed,
-  type Part,
-  type PartPlan,
-  planJob,
-  readJob,
-} from '@tinwright/core';
+import { type AnyFamily, type Formed, type Part, type PartPlan, planJob, readJob } from '@tinwright/core';
+import type { Asked } from '@tinwright/core/family';
 import type { Drawing } from '../drawing.js';
 import { dimensions } from '../picture/dimensions.js';
 import { lineLayers, pageOf, scaledTo } from '../picture/page.js';

@@ -1,4 +1,5 @@
-import { type PartPlan, plainNumber } from '@tinwright/core';
+import type { PartPlan } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { Drawing } from '../drawing.js';
 import { dxfOf } from '../dxf/write.js';
 import { flatDrawing } from '../sheets/flat.js';

@@ -1,4 +1,6 @@
-import { type Gives, JobError, type ParamKit, paramKit, problemsOf, strictGroup } from '@tinwright/core';
+import { JobError } from '@tinwright/core';
+import { type Gives, type ParamKit, paramKit, strictGroup } from '@tinwright/core/family';
+import { problemsOf } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 import type { LayerLooks, LayerRow, Linetype } from '../layer-looks.js';
 import { type CutLayerName, LAYERS } from '../layers.js';

@@ -1,4 +1,5 @@
-import { arcOf, isArc, type Loop, type Segment, segments } from '@tinwright/core';
+import { isArc, type Loop, type Segment, segments } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import type { Drawing, Shape } from '../drawing.js';
 
 /** The drawing with every loop as lines and arcs in their order. */

@@ -1,9 +1,7 @@
 import type { FlatPattern } from '@tinwright/core';
+import type { Drawing } from '@tinwright/files';
+import { flatDrawing, toDxf, toDxfR12 } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import type { Drawing } from '../../src/drawing.js';
-import { toDxfR12 } from '../../src/dxf/r12.js';
-import { toDxf } from '../../src/dxf/r2000.js';
-import { flatDrawing } from '../../src/sheets/flat.js';
 import { areaOf, lengthOf } from '../bulged.js';
 import { type DxfFile, headerPoint, layerOf, numbers, outlines, readDxf } from '../dxf-reader.js';
 import { samples } from '../samples.js';

@@ -1,6 +1,5 @@
+import { flatDrawing, toDxfR12 } from '@tinwright/files';
 import { expect, test } from 'vitest';
-import { toDxfR12 } from '../../src/dxf/r12.js';
-import { flatDrawing } from '../../src/sheets/flat.js';
 import { numbers, readDxf, value } from '../dxf-reader.js';
 import { samples } from '../samples.js';
 

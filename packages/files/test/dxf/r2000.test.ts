@@ -1,7 +1,6 @@
+import { flatDrawing, toDxf } from '@tinwright/files';
 import { expect, test } from 'vitest';
-import { toDxf } from '../../src/dxf/r2000.js';
 import { layerStyle } from '../../src/layers.js';
-import { flatDrawing } from '../../src/sheets/flat.js';
 import { readDxf, value } from '../dxf-reader.js';
 import { samples } from '../samples.js';
 

@@ -1,7 +1,6 @@
+import type { Drawing, Shape } from '@tinwright/files';
+import { toDxf, toDxfR12 } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import type { Drawing, Shape } from '../../src/drawing.js';
-import { toDxfR12 } from '../../src/dxf/r12.js';
-import { toDxf } from '../../src/dxf/r2000.js';
 import { readDxf, value } from '../dxf-reader.js';
 
 const FORMS = [

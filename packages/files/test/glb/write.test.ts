@@ -1,4 +1,5 @@
-import { type Formed, place3, type Vec3 } from '@tinwright/core';
+import type { Formed, Vec3 } from '@tinwright/core';
+import { place3 } from '@tinwright/core/internal';
 import { assemblySolid, partSolid, toGlb } from '@tinwright/files';
 import { validateBytes } from 'gltf-validator';
 import { beforeAll, describe, expect, test } from 'vitest';

@@ -1,8 +1,7 @@
+import type { Shape } from '@tinwright/files';
+import { flatDrawing, toMakerModel } from '@tinwright/files';
 import makerjs from 'makerjs';
 import { describe, expect, test } from 'vitest';
-import type { Shape } from '../../src/drawing.js';
-import { toMakerModel } from '../../src/maker/to-maker-model.js';
-import { flatDrawing } from '../../src/sheets/flat.js';
 import { samples } from '../samples.js';
 
 const LEAK = 1e-4; // mm; by default gaps of 0.005 would count as closed

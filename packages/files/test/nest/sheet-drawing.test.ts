@@ -2,7 +2,8 @@
 import { createRequire } from 'node:module';
 import { planJob, readJob } from '@tinwright/core';
 import { findNest, NO_TRIM, QUARTER_TURNS, verifyNest } from '@tinwright/cutting';
-import { cutNest, nestFiles, TABLE_STYLE, type TableStyle, withoutSmallHoles } from '@tinwright/files';
+import { cutNest, nestFiles, TABLE_STYLE, type TableStyle } from '@tinwright/files';
+import { withoutSmallHoles } from '@tinwright/files/internal';
 import { expect, test } from 'vitest';
 import { layerOf, readDxf } from '../dxf-reader.js';
 

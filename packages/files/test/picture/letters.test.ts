@@ -1,7 +1,7 @@
 import type { Point } from '@tinwright/core';
+import type { Shape } from '@tinwright/files';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Shape } from '../../src/drawing.js';
 import { cross, type Lettered, letters } from '../../src/picture/letters.js';
 
 const BOX = { min: [0, 0], max: [150, 90] } as const;

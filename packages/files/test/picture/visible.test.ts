@@ -1,10 +1,16 @@
 // What a picture shows, held against looking: from points along every line a ray goes to the viewer, past all facets.
 import type { Point, Vec3 } from '@tinwright/core';
+import {
+  type Facet,
+  ISOMETRIC,
+  join,
+  partSurface,
+  type Surface,
+  type View,
+  visibleLines,
+} from '@tinwright/files/internal';
 import { describe, expect, test } from 'vitest';
-import { partSurface } from '../../src/picture/part-surface.js';
-import { type Facet, join, type Surface, type SurfaceLine } from '../../src/picture/surface.js';
-import { ISOMETRIC, type View } from '../../src/picture/view.js';
-import { visibleLines } from '../../src/picture/visible.js';
+import type { SurfaceLine } from '../../src/picture/surface.js';
 import { marksByPanel } from '../../src/sheets/picture.js';
 import { objectOf, plannedCarrier } from '../carrier.js';
 import { planned } from '../samples.js';

@@ -1,9 +1,8 @@
 import type { Point } from '@tinwright/core';
+import type { Drawing, Shape } from '@tinwright/files';
+import { assemblyPicture, explodedPicture, toSvg } from '@tinwright/files';
+import { letterOf } from '@tinwright/files/internal';
 import { describe, expect, test } from 'vitest';
-import type { Drawing, Shape } from '../../src/drawing.js';
-import { letterOf } from '../../src/letter-of.js';
-import { assemblyPicture, explodedPicture } from '../../src/sheets/assembly-picture.js';
-import { toSvg } from '../../src/svg/write.js';
 import { objectOf, plannedCarrier } from '../carrier.js';
 import { readSvg } from '../svg-reader.js';
 

@@ -1,7 +1,6 @@
+import type { Drawing, LayerName, Shape } from '@tinwright/files';
+import { flatDrawing } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import type { Drawing, Shape } from '../../src/drawing.js';
-import type { LayerName } from '../../src/layers.js';
-import { flatDrawing } from '../../src/sheets/flat.js';
 import { drilledPlate, samples } from '../samples.js';
 
 const on = (drawing: Drawing, name: LayerName): readonly Shape[] =>

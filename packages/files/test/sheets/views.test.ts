@@ -1,8 +1,8 @@
 import type { Formed, Point } from '@tinwright/core';
+import type { Drawing } from '@tinwright/files';
+import { viewsDrawing } from '@tinwright/files';
+import { dxfOf } from '@tinwright/files/internal';
 import { describe, expect, test } from 'vitest';
-import type { Drawing } from '../../src/drawing.js';
-import { dxfOf } from '../../src/dxf/write.js';
-import { viewsDrawing } from '../../src/sheets/views.js';
 import { layerOf, numbers, readDxf } from '../dxf-reader.js';
 import { planned } from '../samples.js';
 

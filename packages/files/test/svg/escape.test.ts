@@ -1,6 +1,6 @@
+import { escapeXml } from '@tinwright/files/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { escapeXml } from '../../src/svg/escape.js';
 
 // XML 1.0, section 2.2 (Char) and 2.4 (markup), from memory
 test('the five signs with a meaning get their entities', () => {

@@ -1,8 +1,6 @@
+import type { Drawing, Shape } from '@tinwright/files';
+import { flatDrawing, LAYERS, toSvg } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import type { Drawing, Shape } from '../../src/drawing.js';
-import { LAYERS } from '../../src/layers.js';
-import { flatDrawing } from '../../src/sheets/flat.js';
-import { toSvg } from '../../src/svg/write.js';
 import { samples } from '../samples.js';
 import { type Element, pathPoints, polygonArea, polygonLength, readSvg } from '../svg-reader.js';
 

@@ -1,4 +1,5 @@
-import type { AnyFamily, ParamKit, SizeRange, Value, Values } from '@tinwright/core';
+import type { AnyFamily } from '@tinwright/core';
+import type { ParamKit, SizeRange, Value, Values } from '@tinwright/core/family';
 import type { FamilyView, Field } from '../protocol.js';
 
 /** What a declaration says of a value, found by letting it describe itself. */

@@ -1,5 +1,6 @@
-import { form, type PartPlan, sayIn, type Unit } from '@tinwright/core';
-import { stepNote } from '@tinwright/files';
+import type { PartPlan, Unit } from '@tinwright/core';
+import { form, sayIn } from '@tinwright/core/internal';
+import { stepNote } from '@tinwright/files/internal';
 import { pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequence } from '@tinwright/shop';
 import { type Turn, turned, turns } from '@tinwright/shop/internal';

@@ -1,21 +1,23 @@
 import {
-  form,
   type Job,
   JobError,
   type JobPlan,
   type JobReader,
   jobReader,
-  nearestSize,
   parseLength,
-  passing,
   planJob,
+} from '@tinwright/core';
+import {
+  form,
+  LONGEST,
+  nearestSize,
+  passing,
   planPart,
   stepOf,
   unfold,
   valueAt,
   withValue,
-} from '@tinwright/core';
-import { LONGEST } from '@tinwright/core/internal';
+} from '@tinwright/core/internal';
 import type { Answers, Path, ProblemView, Quick } from '../protocol.js';
 import { quickView } from './views.js';
 

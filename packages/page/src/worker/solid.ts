@@ -1,4 +1,5 @@
-import type { FormedBend, Standing, Vec3 } from '@tinwright/core';
+import type { FormedBend, Vec3 } from '@tinwright/core';
+import type { Standing } from '@tinwright/core/internal';
 import { bendSurface, panelSurface, type Surface, type View } from '@tinwright/files/internal';
 import type { Chunk, SolidView } from '../protocol.js';
 

@@ -1,6 +1,7 @@
 import { explainBlank, type FlatPattern, type JobPlan, type PartPlan, type Pose } from '@tinwright/core';
 import { assemblyPicture, flatDrawing, partPicture, toSvg } from '@tinwright/files';
-import { DEFAULT_SHOP, jobFindings } from '@tinwright/shop';
+import { DEFAULT_SHOP } from '@tinwright/shop';
+import { jobFindings } from '@tinwright/shop/internal';
 import { type Language, tellFindings } from '@tinwright/words';
 import type { BlankView, FindingView, FlatView, JobView, PartView, Quick } from '../protocol.js';
 import { solidView } from './solid.js';

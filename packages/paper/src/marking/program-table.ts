@@ -1,5 +1,5 @@
 import type { FlatPattern, Line, Point } from '@tinwright/core';
-import type { PlanWords } from '@tinwright/words';
+import type { PlanWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type Cell, type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';

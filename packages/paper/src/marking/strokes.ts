@@ -1,4 +1,5 @@
-import { arcOf, type FlatPattern, type Line, type Point, segments } from '@tinwright/core';
+import { type FlatPattern, type Line, type Point, segments } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import type { SightLine } from '../plan/pattern-ask.js';
 
 /** A straight line to scribe, and what it is for. */

@@ -1,4 +1,5 @@
-import { arcOf, type FlatPattern, type Line, type Point, segments } from '@tinwright/core';
+import { type FlatPattern, type Line, type Point, segments } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import type { BlankEdge, MarkingRow } from './row.js';
 
 const CLOSE = 0.01; // mm

@@ -1,6 +1,6 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
 import type { BendStep, BendWork } from '@tinwright/shop';
-import type { BendFacts } from '@tinwright/words';
+import type { BendFacts } from '@tinwright/words/internal';
 import { bendNumber } from '../plan/features.js';
 import type { PacketKit } from './kit.js';
 

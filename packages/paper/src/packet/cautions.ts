@@ -1,5 +1,6 @@
 import type { Finding, JobPlan } from '@tinwright/core';
-import { type CautionName, tellFindings } from '@tinwright/words';
+import { tellFindings } from '@tinwright/words';
+import type { CautionName } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';

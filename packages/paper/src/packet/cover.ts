@@ -1,6 +1,6 @@
 import { assemblyPicture, partPicture } from '@tinwright/files';
 import { letterOf } from '@tinwright/files/internal';
-import { familyTitle, type Has } from '@tinwright/words';
+import { familyTitle, type Has } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';

@@ -1,5 +1,6 @@
-import { measuredBox, type PartPlan } from '@tinwright/core';
-import { type PlanWords, parameterWords, type SizeSide } from '@tinwright/words';
+import type { PartPlan } from '@tinwright/core';
+import { measuredBox } from '@tinwright/core/internal';
+import { type PlanWords, parameterWords, type SizeSide } from '@tinwright/words/internal';
 
 /** A finished size to inspect. mm */
 export interface FinishedSize {

@@ -1,13 +1,6 @@
-import {
-  linearTolerance,
-  MM_PER_INCH,
-  type PartPlan,
-  place3,
-  plainNumber,
-  stand,
-  type ToleranceClass,
-} from '@tinwright/core';
-import type { PacketWords } from '@tinwright/words';
+import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
+import { place3, plainNumber, stand } from '@tinwright/core/internal';
+import type { PacketWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type Cell, notesFlow, type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';

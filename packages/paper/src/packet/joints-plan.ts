@@ -1,15 +1,9 @@
-import {
-  type Fastener,
-  JobError,
-  length3,
-  rivetSize,
-  type Seated,
-  type StackSheet,
-  sub3,
-} from '@tinwright/core';
+import { type Fastener, JobError, type Seated } from '@tinwright/core';
+import type { StackSheet } from '@tinwright/core/family';
+import { length3, rivetSize, sub3 } from '@tinwright/core/internal';
 import { explodedPicture } from '@tinwright/files';
 import { letterOf } from '@tinwright/files/internal';
-import { sourceWords } from '@tinwright/words';
+import { sourceWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';

@@ -1,11 +1,7 @@
-import { type JobPlan, MM_PER_INCH, type PartPlan, plainNumber } from '@tinwright/core';
-import {
-  type Language,
-  materialName,
-  type PacketWords,
-  type PlanWords,
-  type StepWords,
-} from '@tinwright/words';
+import { type JobPlan, MM_PER_INCH, type PartPlan } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
+import type { Language } from '@tinwright/words';
+import { materialName, type PacketWords, type PlanWords, type StepWords } from '@tinwright/words/internal';
 import type { Setting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 

@@ -1,13 +1,13 @@
 import type { Finding, JobPlan, PartPlan } from '@tinwright/core';
 import {
   DEFAULT_SHOP,
-  jobFindings,
   jobOperations,
   type Operations,
   planShop,
   type Sequence,
   type Shop,
 } from '@tinwright/shop';
+import { jobFindings } from '@tinwright/shop/internal';
 
 /** What is known of how the job is made in a shop. */
 export interface Making {

@@ -1,4 +1,4 @@
-import type { DimsName } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';

@@ -1,5 +1,7 @@
-import { type Finding, sayIn, type Unit } from '@tinwright/core';
-import { type Operation, type Operations, type Sequence, type Shop, toolsOf } from '@tinwright/shop';
+import type { Finding, Unit } from '@tinwright/core';
+import { sayIn } from '@tinwright/core/internal';
+import type { Operation, Operations, Sequence, Shop } from '@tinwright/shop';
+import { toolsOf } from '@tinwright/shop/internal';
 import { type Language, reasonWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow } from '../page/table.js';

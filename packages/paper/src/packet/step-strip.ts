@@ -1,5 +1,5 @@
 import type { Operation } from '@tinwright/shop';
-import type { OperationText } from '@tinwright/words';
+import type { OperationText } from '@tinwright/words/internal';
 import type { Strip } from '../page/flow.js';
 import { letter, lines, type Stand } from '../page/letter.js';
 import type { Item } from '../page/page.js';

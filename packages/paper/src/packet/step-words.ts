@@ -1,6 +1,6 @@
 import type { Finding, PartPlan } from '@tinwright/core';
 import type { JointWork, Operation } from '@tinwright/shop';
-import type { JointFacts, OperationText } from '@tinwright/words';
+import type { JointFacts, OperationText } from '@tinwright/words/internal';
 import { bendFacts } from './bend-facts.js';
 import { isTold } from './cautions.js';
 import { finishedSizes } from './finished-sizes.js';

@@ -1,4 +1,5 @@
-import { type Box, flattened, type Point } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
+import { flattened } from '@tinwright/core/internal';
 import { boxOfItems } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';

@@ -1,6 +1,6 @@
-import { MM_PER_INCH, plainNumber, type Unit } from '@tinwright/core';
-import { frozen } from '@tinwright/core/internal';
-import type { DimsName } from '@tinwright/words';
+import { MM_PER_INCH, type Unit } from '@tinwright/core';
+import { frozen, plainNumber } from '@tinwright/core/internal';
+import type { DimsName } from '@tinwright/words/internal';
 import { formatFraction } from '../fraction.js';
 
 /** Every way to print sizes. */

@@ -1,4 +1,5 @@
-import { arcOf, type FlatPattern, type Loop, type Point, roundOf, segments } from '@tinwright/core';
+import { type FlatPattern, type Loop, type Point, segments } from '@tinwright/core';
+import { arcOf, roundOf } from '@tinwright/core/internal';
 
 /** A straight side of the outline or of a hole that is none. */
 export interface Side {

@@ -10,7 +10,7 @@ import {
   type VisibleLine,
   visibleLines,
 } from '@tinwright/files/internal';
-import type { PlanWords } from '@tinwright/words';
+import type { PlanWords } from '@tinwright/words/internal';
 import { boxOfItems } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';

@@ -1,4 +1,5 @@
-import { arcOf, isArc, type Point, segments } from '@tinwright/core';
+import { isArc, type Point, segments } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import { centres } from './centres.js';
 import { bendNumber, runsAcross, type Side } from './features.js';
 import { gathered, joined, unique } from './gather.js';

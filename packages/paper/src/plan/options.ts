@@ -1,5 +1,5 @@
 import type { ToleranceClass } from '@tinwright/core';
-import type { DimsName, PlanWords } from '@tinwright/words';
+import type { DimsName, PlanWords } from '@tinwright/words/internal';
 import type { Typeface } from '../page/typeface.js';
 import type { SightLine } from './pattern-ask.js';
 

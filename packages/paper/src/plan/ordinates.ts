@@ -1,4 +1,5 @@
-import { type Box, type FlatPattern, flattened, type Point } from '@tinwright/core';
+import type { Box, FlatPattern, Point } from '@tinwright/core';
+import { flattened } from '@tinwright/core/internal';
 import type { Dims } from './dims.js';
 import { type Features, runsAcross, type Side } from './features.js';
 import { buried } from './sight.js';

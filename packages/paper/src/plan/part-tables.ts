@@ -1,11 +1,6 @@
-import {
-  linearTolerance,
-  MM_PER_INCH,
-  type PartPlan,
-  plainNumber,
-  type ToleranceClass,
-} from '@tinwright/core';
-import { type PlanWords, parameterWords } from '@tinwright/words';
+import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
+import { type PlanWords, parameterWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';

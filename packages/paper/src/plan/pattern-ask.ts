@@ -1,5 +1,5 @@
 import type { FlatPattern, Point } from '@tinwright/core';
-import type { PlanWords } from '@tinwright/words';
+import type { PlanWords } from '@tinwright/words/internal';
 import type { Typeface } from '../page/typeface.js';
 import type { Dims } from './dims.js';
 import type { Features } from './features.js';

@@ -1,4 +1,5 @@
-import { flattened, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { flattened } from '@tinwright/core/internal';
 import type { Item } from '../page/page.js';
 import { isRectangle } from './features.js';
 import type { PatternAsk } from './pattern-ask.js';

@@ -1,5 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
-import type { PlanWords } from '@tinwright/words';
+import type { PlanWords } from '@tinwright/words/internal';
 import type { Figure } from '../page/figure.js';
 import type { Flowing, Strip } from '../page/flow.js';
 import { moved } from '../page/page.js';

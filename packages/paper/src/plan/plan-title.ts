@@ -1,12 +1,6 @@
-import {
-  ISO_2768_BANDS,
-  linearTolerance,
-  MM_PER_INCH,
-  type PartPlan,
-  plainNumber,
-  type ToleranceClass,
-} from '@tinwright/core';
-import { familyTitle, materialName, type PlanWords } from '@tinwright/words';
+import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
+import { ISO_2768_BANDS, plainNumber } from '@tinwright/core/internal';
+import { familyTitle, materialName, type PlanWords } from '@tinwright/words/internal';
 import type { Title } from '../page/title-block.js';
 import type { Dims } from './dims.js';
 import type { PlanOptions } from './options.js';

@@ -1,5 +1,5 @@
 import type { PieceName } from '@tinwright/cutting';
-import type { ShearWords } from '@tinwright/words';
+import type { ShearWords } from '@tinwright/words/internal';
 
 /** What a piece is called between cuts and in the end; sheets are counted through all plans from `first`. */
 export function pieceText(piece: PieceName, first: number, words: ShearWords): string {

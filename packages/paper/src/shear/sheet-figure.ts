@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
 import type { Area, ShearStep, SheetPlan } from '@tinwright/cutting';
-import type { ShearWords } from '@tinwright/words';
+import type { ShearWords } from '@tinwright/words/internal';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';

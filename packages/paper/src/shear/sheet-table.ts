@@ -1,6 +1,6 @@
-import { plainNumber } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { ShearPlan } from '@tinwright/cutting';
-import type { ShearWords } from '@tinwright/words';
+import type { ShearWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';

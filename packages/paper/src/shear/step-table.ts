@@ -1,5 +1,5 @@
 import type { ShearPlan, ShearStep } from '@tinwright/cutting';
-import type { ShearWords } from '@tinwright/words';
+import type { ShearWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type Setting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';

@@ -1,6 +1,7 @@
-import { MM_PER_INCH, plainNumber } from '@tinwright/core';
-import { type CutWork, cutTotals } from '@tinwright/files';
-import type { ShearWords } from '@tinwright/words';
+import { MM_PER_INCH } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
+import { type CutWork, cutTotals } from '@tinwright/files/internal';
+import type { ShearWords } from '@tinwright/words/internal';
 import { massText } from '../packet/kit.js';
 import type { Flowing } from '../page/flow.js';
 import { type Setting, tableFlow } from '../page/table.js';

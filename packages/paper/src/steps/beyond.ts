@@ -1,4 +1,5 @@
-import type { Point, Standing, Vec3 } from '@tinwright/core';
+import type { Point, Vec3 } from '@tinwright/core';
+import type { Standing } from '@tinwright/core/internal';
 import type { Facet, View } from '@tinwright/files/internal';
 import { partSurface, type VisibleLine, visibleLines } from '@tinwright/files/internal';
 

@@ -1,4 +1,5 @@
-import { type Box, radians } from '@tinwright/core';
+import type { Box } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { dimension } from '../plan/dimension.js';

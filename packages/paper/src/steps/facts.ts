@@ -1,5 +1,6 @@
-import { type FlatBend, plainNumber } from '@tinwright/core';
-import type { RowName } from '@tinwright/words';
+import type { FlatBend } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
+import type { RowName } from '@tinwright/words/internal';
 import { mountedPieces } from './mounted.js';
 import { parentOf, type Scene } from './scene.js';
 import type { StepSetting } from './setting.js';

@@ -1,4 +1,5 @@
-import { type FormedPanel, type Point, place3 } from '@tinwright/core';
+import type { FormedPanel, Point } from '@tinwright/core';
+import { place3 } from '@tinwright/core/internal';
 import type { Surface } from '@tinwright/files/internal';
 
 /** Off a face by this much, mm, a line or point is not hidden by it. */

@@ -1,4 +1,5 @@
-import { type Box, type FormedPanel, type Point, place3, type Vec3 } from '@tinwright/core';
+import type { Box, FormedPanel, Point, Vec3 } from '@tinwright/core';
+import { place3 } from '@tinwright/core/internal';
 import type { Surface } from '@tinwright/files/internal';
 import { bendSurface, ISOMETRIC, panelSurface, see, visibleLines } from '@tinwright/files/internal';
 import { boxOfItems } from '../page/box.js';

@@ -1,4 +1,5 @@
-import { convexPieces, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { convexPieces } from '@tinwright/core/internal';
 import type { Item } from '../page/page.js';
 import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';

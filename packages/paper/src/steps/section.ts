@@ -1,4 +1,5 @@
-import { convexHull, type FormedBend, type Point, place3, type Standing, type Vec3 } from '@tinwright/core';
+import type { FormedBend, Point, Vec3 } from '@tinwright/core';
+import { convexHull, place3, type Standing } from '@tinwright/core/internal';
 import { openings, pieces } from '@tinwright/files/internal';
 
 /** Cut metal: a convex piece of a panel or of the bent material of a bend, seen from the operator's left. mm */

@@ -1,4 +1,4 @@
-import type { StepWords } from '@tinwright/words';
+import type { StepWords } from '@tinwright/words/internal';
 import type { Typeface } from '../page/typeface.js';
 import type { Dims } from '../plan/dims.js';
 

@@ -1,4 +1,5 @@
-import { type Point, radians } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { Item } from '../page/page.js';
 import { type Frame, onPage } from './frame.js';
 import type { Scene } from './scene.js';

@@ -1,4 +1,5 @@
-import { convexPieces, type Point, type Vec3 } from '@tinwright/core';
+import type { Point, Vec3 } from '@tinwright/core';
+import { convexPieces } from '@tinwright/core/internal';
 import { join, type Surface } from '@tinwright/files/internal';
 
 type Along = readonly [number, number];

@@ -1,8 +1,8 @@
+import type { Page } from '@tinwright/paper';
+import { pagesHtml } from '@tinwright/paper';
 import { expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { type Element, readSvg } from '../../../files/test/svg-reader.js';
-import { pagesHtml } from '../../src/html/write.js';
-import type { Page } from '../../src/page/page.js';
 import { pagesOf } from '../packet/packet.js';
 
 const INFO = { title: 'carrier <packet>', language: 'en', contents: 'Contents' };

@@ -1,7 +1,7 @@
 import { FAMILIES } from '@tinwright/core';
+import { markingProgram, verifyMarking } from '@tinwright/paper/internal';
 import { describe, expect, test } from 'vitest';
 import { planned } from '../../../files/test/samples.js';
-import { markingProgram, verifyMarking } from '../../src/index.js';
 
 const carrier = (bending: object) =>
   planned(

@@ -1,11 +1,12 @@
+import { makingOf } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { type BendStep, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
-import { type DimsName, LANGUAGES, type Language } from '@tinwright/words';
+import { LANGUAGES, type Language } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { planned } from '../../../files/test/samples.js';
 import { bendFacts } from '../../src/packet/bend-facts.js';
 import type { PacketKit } from '../../src/packet/kit.js';
-import { makingOf } from '../../src/packet/making.js';
-import { typeface } from '../../src/page/typeface.js';
 import { dimsOf } from '../../src/plan/dims.js';
 import { PRESS } from '../steps/cases.js';
 

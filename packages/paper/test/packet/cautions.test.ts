@@ -1,9 +1,10 @@
 import { planJob, readJob } from '@tinwright/core';
+import { cautionsFor } from '@tinwright/paper/internal';
 import { DEFAULT_SHOP } from '@tinwright/shop';
-import { type CautionName, LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words';
+import type { CautionName } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
-import { cautionsFor } from '../../src/packet/cautions.js';
 
 const ASSUMED = { shop: DEFAULT_SHOP, assumed: true };
 const of = (by: unknown, material: string, making = ASSUMED): readonly CautionName[] =>

@@ -1,11 +1,11 @@
 import { JobError } from '@tinwright/core';
+import { makingOf, packetPages, SECTIONS } from '@tinwright/paper';
 import { DEFAULT_SHOP } from '@tinwright/shop';
-import { LANGUAGES, materialName } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words';
+import { materialName } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { planned } from '../../../files/test/samples.js';
-import { makingOf } from '../../src/packet/making.js';
-import { packetPages, SECTIONS } from '../../src/packet/packet-pages.js';
 import { dimsOf } from '../../src/plan/dims.js';
 import { A4, assumed, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
 

@@ -1,7 +1,6 @@
 import type { JobPlan } from '@tinwright/core';
-import { type Making, makingOf } from '../../src/packet/making.js';
-import { type PacketOptions, packetPages } from '../../src/packet/packet-pages.js';
-import type { Page, Words } from '../../src/page/page.js';
+import type { Page, Words } from '@tinwright/paper';
+import { type Making, makingOf, type PacketOptions, packetPages } from '@tinwright/paper';
 
 export const A4: PacketOptions = { paper: 'A4', dims: 'mm' };
 

@@ -1,10 +1,10 @@
+import type { Page } from '@tinwright/paper';
+import { PAPERS, type Paper } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { stepSheets } from '../../src/packet/step-sheets.js';
 import { letter } from '../../src/page/letter.js';
-import type { Page } from '../../src/page/page.js';
-import { PAPERS, type Paper } from '../../src/page/paper.js';
-import { typeface } from '../../src/page/typeface.js';
 import { wordsOf } from './packet.js';
 
 /** Pictures of 190 x 129 mm, two for a sheet of A4. */

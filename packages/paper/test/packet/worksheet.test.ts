@@ -1,7 +1,7 @@
+import type { Page } from '@tinwright/paper';
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { plannedCarrier } from '../../../files/test/carrier.js';
-import type { Page } from '../../src/page/page.js';
 import { pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
 
 const carrier = plannedCarrier();

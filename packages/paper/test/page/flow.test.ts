@@ -1,9 +1,9 @@
 import type { Box } from '@tinwright/core';
+import type { Words } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { expect, test } from 'vitest';
 import { type Flowing, flow, type SetPassage, type Strip } from '../../src/page/flow.js';
 import { letter } from '../../src/page/letter.js';
-import type { Words } from '../../src/page/page.js';
-import { typeface } from '../../src/page/typeface.js';
 
 const face = typeface();
 const strip = (text: string, height: number): Strip => ({

@@ -1,7 +1,7 @@
+import { typeface } from '@tinwright/paper/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fitted, letter, lines } from '../../src/page/letter.js';
-import { typeface } from '../../src/page/typeface.js';
 
 const face = typeface();
 const width = (text: string) => 2.5 * face.width(text, 'regular');

@@ -1,5 +1,5 @@
+import { PAPERS, SCALES } from '@tinwright/paper';
 import { describe, expect, test } from 'vitest';
-import { PAPERS, SCALES } from '../../src/page/paper.js';
 import { columnsIn, roomOf, sheetOf } from '../../src/page/sheet.js';
 
 test('papers by ISO 216 and ASME Y14.1: A4, A3, 8 1/2 x 11 in, 11 x 17 in of 25.4 mm', () => {

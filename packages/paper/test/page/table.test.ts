@@ -1,7 +1,7 @@
+import type { Words } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { expect, test } from 'vitest';
-import type { Words } from '../../src/page/page.js';
 import { tableFlow } from '../../src/page/table.js';
-import { typeface } from '../../src/page/typeface.js';
 
 const setting = { face: typeface(), height: 2.5 };
 const table = {

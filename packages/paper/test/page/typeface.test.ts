@@ -1,7 +1,8 @@
+import { typeface } from '@tinwright/paper/internal';
 import PDFDocument from 'pdfkit';
 import { describe, expect, test } from 'vitest';
 import { spareFont } from '../../src/page/spare-font.js';
-import { isPlain, SIZE_PER_CAPITAL, typeface } from '../../src/page/typeface.js';
+import { isPlain, SIZE_PER_CAPITAL } from '../../src/page/typeface.js';
 import { spareBytes } from '../spare.js';
 
 const plain = typeface();

@@ -1,10 +1,11 @@
+import type { Item, Page } from '@tinwright/paper';
+import { pagesPdf } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { describe, expect, test } from 'vitest';
 import { readPdf } from '../../../../tests/kit/read-pdf.js';
 import { letter } from '../../src/page/letter.js';
-import type { Item, Page } from '../../src/page/page.js';
 import { spareFont } from '../../src/page/spare-font.js';
-import { SIZE_PER_CAPITAL, typeface } from '../../src/page/typeface.js';
-import { pagesPdf } from '../../src/pdf/write.js';
+import { SIZE_PER_CAPITAL } from '../../src/page/typeface.js';
 import { spareBytes } from '../spare.js';
 
 const face = typeface();

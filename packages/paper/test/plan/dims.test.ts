@@ -1,5 +1,6 @@
+import { DIMS_NAMES } from '@tinwright/paper/internal';
 import { expect, test } from 'vitest';
-import { DIMS_NAMES, dimsOf } from '../../src/plan/dims.js';
+import { dimsOf } from '../../src/plan/dims.js';
 
 const inch = 25.4;
 

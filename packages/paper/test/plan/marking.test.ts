@@ -1,6 +1,6 @@
+import { typeface } from '@tinwright/paper/internal';
 import { LANGUAGES } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
-import { typeface } from '../../src/page/typeface.js';
 import { dimsOf } from '../../src/plan/dims.js';
 import { featuresOf } from '../../src/plan/features.js';
 import type { Marking } from '../../src/plan/marked.js';

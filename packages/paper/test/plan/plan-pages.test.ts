@@ -1,9 +1,8 @@
 import { JobError, type PartPlan } from '@tinwright/core';
+import type { BrakeMarks, Page, PlanOptions, Words } from '@tinwright/paper';
+import { partPlan } from '@tinwright/paper';
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
-import type { Page, Words } from '../../src/page/page.js';
-import type { BrakeMarks, PlanOptions } from '../../src/plan/options.js';
-import { partPlan } from '../../src/plan/plan-pages.js';
 import { box, handLayout, planned, strip } from './patterns.js';
 
 const A4: PlanOptions = { paper: 'A4', dims: 'mm' };

@@ -1,10 +1,8 @@
+import type { Page, Words } from '@tinwright/paper';
+import { pagesPdf, stepDrawings, stepFiles } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
-import type { Page, Words } from '../../src/page/page.js';
-import { typeface } from '../../src/page/typeface.js';
-import { pagesPdf } from '../../src/pdf/write.js';
-import { stepFiles } from '../../src/step-files.js';
-import { stepDrawings } from '../../src/steps/step-drawings.js';
 import { CASES, type Case } from './cases.js';
 
 const wordsOf = (page: Page): readonly Words[] =>

@@ -1,8 +1,8 @@
+import type { Page } from '@tinwright/paper';
+import { pageSvg } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { expect, test } from 'vitest';
 import { letter } from '../../src/page/letter.js';
-import type { Page } from '../../src/page/page.js';
-import { typeface } from '../../src/page/typeface.js';
-import { pageSvg } from '../../src/svg/page.js';
 
 const face = typeface();
 const words = letter(face, 'a < b', [30, 40], { height: 2.5 });

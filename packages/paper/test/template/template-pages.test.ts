@@ -1,10 +1,9 @@
+import type { Page, Words } from '@tinwright/paper';
+import { pagesPdf, partTemplate, type TemplateOptions } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { readPdf } from '../../../../tests/kit/read-pdf.js';
-import type { Page, Words } from '../../src/page/page.js';
-import { typeface } from '../../src/page/typeface.js';
-import { pagesPdf } from '../../src/pdf/write.js';
-import { partTemplate, type TemplateOptions } from '../../src/template/template-pages.js';
 import { MARGIN } from '../../src/template/tiles.js';
 import { box, planned } from '../plan/patterns.js';
 

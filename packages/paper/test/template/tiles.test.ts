@@ -1,6 +1,7 @@
+import type { Medium } from '@tinwright/paper';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { MARGIN, type Medium, OVERLAP, tilingOf } from '../../src/template/tiles.js';
+import { MARGIN, OVERLAP, tilingOf } from '../../src/template/tiles.js';
 
 const A4: Medium = { kind: 'sheets', width: 210, height: 297 };
 const strip = () => 15;

@@ -1,5 +1,6 @@
 import type { FlatBend, Point, Segment } from '@tinwright/core';
-import { cite, place, segments } from '@tinwright/core';
+import { cite, segments } from '@tinwright/core';
+import { place } from '@tinwright/core/internal';
 import { wordsFor } from './change.js';
 import type { ShopCheck, Subject } from './check.js';
 import { remark } from './check-findings.js';

@@ -1,3 +1,4 @@
+import type { Unit } from '@tinwright/core';
 import {
   declaredAt,
   form,
@@ -6,11 +7,10 @@ import {
   sizeAdvice,
   sizesIn,
   stepOf,
-  type Unit,
   unfold,
   type WordAdvice,
   wordAdvice,
-} from '@tinwright/core';
+} from '@tinwright/core/internal';
 import type { Subject } from './check.js';
 
 const RUNGS = 8; // steps towards the size that passes

@@ -1,5 +1,6 @@
 import type { FormedPanel } from '@tinwright/core';
-import { cite, dot3, type Point, panelPrisms, prismDistanceUpTo } from '@tinwright/core';
+import { cite, type Point } from '@tinwright/core';
+import { dot3, panelPrisms, prismDistanceUpTo } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck, Subject } from './check.js';
 import { distance } from './geometry/closest.js';

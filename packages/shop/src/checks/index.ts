@@ -1,5 +1,5 @@
-import { type Finding, type JobPlan, type PartPlan, type Severity, sortFindings } from '@tinwright/core';
-import { frozen } from '@tinwright/core/internal';
+import type { Finding, JobPlan, PartPlan, Severity } from '@tinwright/core';
+import { frozen, sortFindings } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import { reliefNarrow, reliefShallow } from './bend-relief.js';
 import { blankLarge } from './blank-large.js';

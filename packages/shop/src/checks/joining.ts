@@ -5,14 +5,10 @@ import {
   type JobPlan,
   type Placed,
   type Point,
-  place,
-  place3,
   type Remark,
-  reachTo,
   type Seated,
-  turn3,
 } from '@tinwright/core';
-import { frozen } from '@tinwright/core/internal';
+import { frozen, place, place3, reachTo, turn3 } from '@tinwright/core/internal';
 import type { Riveter, Shop, SpotWelder } from '../machines/shop.js';
 import { remark } from './check-findings.js';
 import { panelOf } from './geometry/panels.js';

@@ -1,4 +1,5 @@
-import { cite, type FlatBend, radians } from '@tinwright/core';
+import { cite, type FlatBend } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { ShopCheck, Subject } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { between, isOpposite, sidesOf } from './geometry/sides.js';

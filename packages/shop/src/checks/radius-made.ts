@@ -1,4 +1,5 @@
-import { cite, type FlatBend, radians } from '@tinwright/core';
+import { cite, type FlatBend } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
 import { leafRadius, leafSetting } from '../tools/leaf-setting.js';

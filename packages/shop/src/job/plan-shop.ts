@@ -1,4 +1,5 @@
-import { type Finding, type JobPlan, sortFindings } from '@tinwright/core';
+import type { Finding, JobPlan } from '@tinwright/core';
+import { sortFindings } from '@tinwright/core/internal';
 import { jobFindings, withChanges } from '../checks/index.js';
 import type { Shop } from '../machines/shop.js';
 import type { Sequence } from '../sequence/answer/plan.js';

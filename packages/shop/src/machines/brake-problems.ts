@@ -1,4 +1,5 @@
-import { type Problem, sayIn, type Unit } from '@tinwright/core';
+import type { Problem, Unit } from '@tinwright/core';
+import { sayIn } from '@tinwright/core/internal';
 import { impossible } from './impossible.js';
 import type { Brake } from './shop.js';
 

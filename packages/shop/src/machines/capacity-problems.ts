@@ -1,4 +1,5 @@
-import { type Problem, quoted } from '@tinwright/core';
+import type { Problem } from '@tinwright/core';
+import { quoted } from '@tinwright/core/internal';
 import { impossible } from './impossible.js';
 import type { Shop } from './shop.js';
 

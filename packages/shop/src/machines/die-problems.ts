@@ -1,4 +1,5 @@
-import { type Path, type Point, type Problem, plainNumber, quoted, sayIn, type Unit } from '@tinwright/core';
+import type { Path, Point, Problem, Unit } from '@tinwright/core';
+import { plainNumber, quoted, sayIn } from '@tinwright/core/internal';
 import { impossible } from './impossible.js';
 import type { Die } from './shop.js';
 

@@ -1,4 +1,6 @@
-import { type Gives, type Problem, quoted } from '@tinwright/core';
+import type { Problem } from '@tinwright/core';
+import type { Gives } from '@tinwright/core/family';
+import { quoted } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 
 const LONGEST_LINE = 200;

@@ -1,4 +1,5 @@
-import { type Path, type Point, type Problem, quoted, sayIn, type Unit } from '@tinwright/core';
+import type { Path, Point, Problem, Unit } from '@tinwright/core';
+import { quoted, sayIn } from '@tinwright/core/internal';
 import { veeProblems } from './die-problems.js';
 import { impossible } from './impossible.js';
 import { twinProblems } from './names.js';

@@ -1,4 +1,5 @@
-import { type Path, type Problem, sayIn } from '@tinwright/core';
+import type { Path, Problem } from '@tinwright/core';
+import { sayIn } from '@tinwright/core/internal';
 import { impossible } from './impossible.js';
 import type { Shop } from './shop.js';
 

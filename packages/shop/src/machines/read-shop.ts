@@ -1,4 +1,6 @@
-import { JobError, type Problem, paramKit, problemsOf, type SheetRow } from '@tinwright/core';
+import { JobError, type Problem } from '@tinwright/core';
+import { paramKit } from '@tinwright/core/family';
+import { problemsOf, type SheetRow } from '@tinwright/core/internal';
 import { assumedIn } from './assumed.js';
 import { brakeProblems } from './brake-problems.js';
 import { capacityProblems } from './capacity-problems.js';

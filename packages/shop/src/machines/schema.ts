@@ -1,12 +1,6 @@
-import {
-  type Gives,
-  MATERIAL_NAMES,
-  numberAbove,
-  numberBetween,
-  type ParamKit,
-  sheetRowsSchema,
-  strictGroup,
-} from '@tinwright/core';
+import { MATERIAL_NAMES } from '@tinwright/core';
+import { type Gives, type ParamKit, strictGroup } from '@tinwright/core/family';
+import { numberAbove, numberBetween, sheetRowsSchema } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 import { ASSUMED } from './assumed.js';
 import { lineOf, nameOf } from './names.js';

@@ -1,4 +1,5 @@
-import type { Point, SheetRow, Unit } from '@tinwright/core';
+import type { Point, Unit } from '@tinwright/core';
+import type { SheetRow } from '@tinwright/core/internal';
 import type { Capacity } from './capacity.js';
 import type { StripRow } from './strip-row.js';
 

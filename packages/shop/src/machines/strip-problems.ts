@@ -1,4 +1,5 @@
-import { type Problem, quoted, sayIn, stripOf, type Unit } from '@tinwright/core';
+import type { Problem, Unit } from '@tinwright/core';
+import { quoted, sayIn, stripOf } from '@tinwright/core/internal';
 import { impossible } from './impossible.js';
 import type { StripRow } from './strip-row.js';
 

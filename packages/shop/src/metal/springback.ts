@@ -1,5 +1,4 @@
-import { stripOf } from '@tinwright/core';
-import { frozen } from '@tinwright/core/internal';
+import { frozen, stripOf } from '@tinwright/core/internal';
 import type { StripRow } from '../machines/strip-row.js';
 
 /**

@@ -1,4 +1,5 @@
-import { type Assembly, type PartPlan, type Point, roundOf, segments } from '@tinwright/core';
+import { type Assembly, type PartPlan, type Point, segments } from '@tinwright/core';
+import { roundOf } from '@tinwright/core/internal';
 import type { Sequence } from '../sequence/answer/plan.js';
 import type { BendWork, HoleWork, Operation, ReasonName, ToolName } from './operation.js';
 import { usualOrder } from './usual-order.js';

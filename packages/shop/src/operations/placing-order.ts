@@ -1,4 +1,5 @@
-import { type Assembly, measuredBox, type Placed, type Seated, stand } from '@tinwright/core';
+import type { Assembly, Placed, Seated } from '@tinwright/core';
+import { measuredBox, stand } from '@tinwright/core/internal';
 
 /** A panel where it stands. mm */
 type Solid = ReturnType<typeof measuredBox>;

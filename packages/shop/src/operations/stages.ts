@@ -1,4 +1,5 @@
-import { type Assembly, type PartPlan, type Seated, siteFrame, sizesOf } from '@tinwright/core';
+import { type Assembly, type PartPlan, type Seated, sizesOf } from '@tinwright/core';
+import { siteFrame } from '@tinwright/core/internal';
 
 /** What is measured before a part is cut. mm */
 export interface Measure {

@@ -1,4 +1,5 @@
-import { type FlatBend, type FlatPattern, type Point, radians, type Vec3 } from '@tinwright/core';
+import type { FlatBend, FlatPattern, Point, Vec3 } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import { after, type Rigid, STILL, spin } from './rigid.js';
 
 /** What crossing a bend does to the sheet beyond it, seen from the side with this tangent line. */

@@ -1,4 +1,5 @@
-import { type FlatBend, type FlatPattern, type Point, radians } from '@tinwright/core';
+import type { FlatBend, FlatPattern, Point } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { Brake } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { type Machine, placed, type Tool } from './setup.js';

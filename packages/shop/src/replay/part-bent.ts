@@ -1,4 +1,5 @@
-import { degrees, type Part, type PartPanel, radians } from '@tinwright/core';
+import type { Part, PartPanel } from '@tinwright/core';
+import { degrees, radians } from '@tinwright/core/internal';
 import type { BendStep } from '../sequence/answer/plan.js';
 
 /** How far a bend is bent through, degrees without sign, and to which inside radius, mm. */

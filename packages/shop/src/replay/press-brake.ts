@@ -1,4 +1,5 @@
-import { type FlatBend, type Point, type Prism, radians } from '@tinwright/core';
+import type { FlatBend, Point } from '@tinwright/core';
+import { type Prism, radians } from '@tinwright/core/internal';
 import type { Press, PressTool } from '../machines/shop.js';
 import { after } from './rigid.js';
 import { type Machine, placed, type Tool } from './setup.js';

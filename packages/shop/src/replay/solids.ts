@@ -1,4 +1,5 @@
-import { type Point, type Prism, prismBetween, type Vec3 } from '@tinwright/core';
+import type { Point, Vec3 } from '@tinwright/core';
+import { type Prism, prismBetween } from '@tinwright/core/internal';
 import { apply, type Rigid } from './rigid.js';
 
 /** A panel, or a tool, as convex prisms in the machine. */

@@ -1,14 +1,5 @@
-import {
-  compose3,
-  type FlatBend,
-  type FlatPattern,
-  form,
-  type PartPlan,
-  type Pose,
-  radians,
-  type Standing,
-  stand,
-} from '@tinwright/core';
+import type { FlatBend, FlatPattern, PartPlan, Pose } from '@tinwright/core';
+import { compose3, form, radians, type Standing, stand } from '@tinwright/core/internal';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { inverse } from '../sequence/part/fold-tree.js';
 import { movingPanels } from './folding.js';

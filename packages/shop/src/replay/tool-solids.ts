@@ -1,5 +1,6 @@
-import type { FlatBend, Point, Prism, Vec3 } from '@tinwright/core';
-import { prismBetween } from '@tinwright/core';
+import type { FlatBend, Point, Vec3 } from '@tinwright/core';
+import type { Prism } from '@tinwright/core/internal';
+import { prismBetween } from '@tinwright/core/internal';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { apply, type Rigid } from './rigid.js';
 

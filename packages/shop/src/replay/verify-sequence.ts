@@ -1,4 +1,5 @@
-import { type FlatBend, type FlatPattern, overlapDepth, plainNumber, radians } from '@tinwright/core';
+import type { FlatBend, FlatPattern } from '@tinwright/core';
+import { overlapDepth, plainNumber, radians } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { folded, movingPanels } from './folding.js';

@@ -1,4 +1,5 @@
-import { outsideSetback, radians } from '@tinwright/core';
+import { outsideSetback } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { Point } from './least-squares.js';
 import type { MeasuredStrip, MeasuredStrips, Reading } from './measured.js';
 

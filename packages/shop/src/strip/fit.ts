@@ -1,4 +1,5 @@
-import { fail, outsideSetback, plainNumber, radians } from '@tinwright/core';
+import { outsideSetback } from '@tinwright/core';
+import { fail, plainNumber, radians } from '@tinwright/core/internal';
 import type { StripRow } from '../machines/strip-row.js';
 import { bendPoint, springPoint } from './bend-point.js';
 import { throughOrigin } from './least-squares.js';

@@ -1,16 +1,6 @@
-import {
-  type Gives,
-  JobError,
-  MATERIAL_NAMES,
-  numberAbove,
-  outsideSetback,
-  type ParamKit,
-  type Problem,
-  paramKit,
-  problemsOf,
-  sayIn,
-  strictGroup,
-} from '@tinwright/core';
+import { JobError, MATERIAL_NAMES, outsideSetback, type Problem } from '@tinwright/core';
+import { type Gives, type ParamKit, paramKit, strictGroup } from '@tinwright/core/family';
+import { numberAbove, problemsOf, sayIn } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 import { lineOf, twinProblems } from '../machines/names.js';
 import { bendPoint } from './bend-point.js';

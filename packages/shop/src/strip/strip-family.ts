@@ -1,4 +1,5 @@
-import { type AnyFamily, defineFamily, flange, panel, rectangle, value } from '@tinwright/core';
+import type { AnyFamily } from '@tinwright/core';
+import { defineFamily, flange, panel, rectangle, value } from '@tinwright/core/family';
 
 /** A strip with one square bend in its middle. Legs outside, mm. */
 export const STRIP_FAMILY: AnyFamily = defineFamily({

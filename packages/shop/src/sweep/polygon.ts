@@ -1,4 +1,5 @@
-import { convexHull, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { convexHull } from '@tinwright/core/internal';
 
 /** A convex polygon, counter-clockwise. mm */
 export type Convex = readonly Point[];

@@ -1,4 +1,5 @@
-import { convexHull, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { convexHull } from '@tinwright/core/internal';
 import type { Convex } from './polygon.js';
 
 /** A polygon moved. mm */

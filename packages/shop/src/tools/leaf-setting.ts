@@ -1,4 +1,5 @@
-import { type Material, radians } from '@tinwright/core';
+import type { Material } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import { thicknessLimit } from '../machines/capacity.js';
 import type { Brake } from '../machines/shop.js';
 

@@ -1,4 +1,4 @@
-import { radians } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { Brake } from '../machines/shop.js';
 import { type Convex, grown, rectangle } from '../sweep/polygon.js';
 

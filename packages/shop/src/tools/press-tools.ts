@@ -1,4 +1,5 @@
-import { convexPieces, type Point } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { convexPieces } from '@tinwright/core/internal';
 import type { Die, Press, Punch } from '../machines/shop.js';
 import { type Convex, grown, rectangle } from '../sweep/polygon.js';
 

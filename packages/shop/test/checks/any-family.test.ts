@@ -2,22 +2,20 @@
 // size or a word it says would pass does pass.
 import {
   type AnyFamily,
-  declaredAt,
   FAMILIES,
   JobError,
   type PartPlan,
   planJob,
-  withValue as putAt,
   readJob,
-  sayIn,
-  sizesIn,
   type Unit,
 } from '@tinwright/core';
+import { declaredAt, withValue as putAt, sayIn, sizesIn } from '@tinwright/core/internal';
+import { DEFAULT_SHOP, SHOP_CHECKS, type Shop } from '@tinwright/shop';
+import { shopFindings } from '@tinwright/shop/internal';
+import { paramsOf } from '@tinwright/testing';
 import type { ToldFinding } from '@tinwright/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { paramsOf } from '@tinwright/testing';
-import { DEFAULT_SHOP, SHOP_CHECKS, type Shop, shopFindings } from '../../src/index.js';
 import { findingsOf, LASER_TABLE, PRESS_SHOP, TEST_FAMILIES } from './kit.js';
 
 const SHOPS: readonly Shop[] = [

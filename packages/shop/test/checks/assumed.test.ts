@@ -1,8 +1,8 @@
 // Values a shop file may leave out come from judgement or memory: a finding that leans on them says so.
 import { planJob, readJob } from '@tinwright/core';
+import { planShop, readShop } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
 import { told } from '../../../../tests/kit/told.js';
-import { planShop, readShop } from '../../src/index.js';
 
 const BRAKE = {
   length: 1000,

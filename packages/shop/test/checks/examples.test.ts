@@ -1,10 +1,11 @@
 // The examples in the default shop, read as a maker would: no errors, and a warning only where one is due.
 import { readdirSync, readFileSync } from 'node:fs';
 import { FAMILIES, planJob, readJob } from '@tinwright/core';
+import { DEFAULT_SHOP } from '@tinwright/shop';
+import { jobFindings, shopFindings } from '@tinwright/shop/internal';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 import marker from '../../../../examples/row-marker.mjs';
-import { DEFAULT_SHOP, jobFindings, shopFindings } from '../../src/index.js';
 
 const folder = new URL('../../../../examples/', import.meta.url);
 const names = readdirSync(folder).filter((f) => /(?<!-shop)\.yaml$/.test(f));

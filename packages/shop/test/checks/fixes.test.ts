@@ -1,6 +1,7 @@
 // Fixes that are no size of the family: stock, inside radius, kind of hem. Applied as they are said, nothing is found.
+
+import { EXAMPLE_PRESS, type Shop } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { EXAMPLE_PRESS, type Shop } from '../../src/index.js';
 import { planned } from '../shops.js';
 import { found, STRICT, sheet, USUAL } from './kit.js';
 

@@ -1,5 +1,7 @@
 // Distances and facing edges on the flat, against dense samples of the same lines and arcs and against known shapes.
-import { arcOf, type Loop, type Point, type Segment } from '@tinwright/core';
+
+import type { Loop, Point, Segment } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { closest, nearestOn } from '../../src/checks/geometry/closest.js';

@@ -1,22 +1,21 @@
 // Small families whose sizes are the numbers the rules look at, and short ways to ask for findings.
+import type { AnyFamily, PartPlan, Unit } from '@tinwright/core';
 import {
-  type AnyFamily,
   asked,
   defineFamily,
   flange,
   hole,
   type Outline,
-  type PartPlan,
   panel,
   polygon,
   rectangle,
   slot,
-  type Unit,
   value,
-} from '@tinwright/core';
+} from '@tinwright/core/family';
+import { DEFAULT_SHOP, SHOP_CHECKS, type Shop } from '@tinwright/shop';
+import { shopFindings } from '@tinwright/shop/internal';
 import type { ToldFinding } from '@tinwright/words';
 import { told } from '../../../../tests/kit/told.js';
-import { DEFAULT_SHOP, SHOP_CHECKS, type Shop, shopFindings } from '../../src/index.js';
 import { planned } from '../shops.js';
 
 /** A sheet of another metal, thickness or inside radius, for `planned`. */

@@ -1,7 +1,8 @@
 // Every rule with a number at its limit: it passes there and fails a hundredth of a millimetre past it. Limits typed
 // again from the sources named beside them.
+
+import type { Shop } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import type { Shop } from '../../src/index.js';
 import { planned } from '../shops.js';
 import { found, LASER_TABLE, PRESS_SHOP, STRICT, sheet, testPart, USUAL } from './kit.js';
 

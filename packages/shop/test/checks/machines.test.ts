@@ -1,6 +1,7 @@
 // Rules that hold a part against a brake or a shear.
+
+import { type Brake, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { type Brake, DEFAULT_SHOP, type Shop } from '../../src/index.js';
 import { planned } from '../shops.js';
 import { found, PRESS, STRICT, sheet, USUAL } from './kit.js';
 

@@ -1,8 +1,8 @@
 // Sources of the least radius that disagree: the profile chooses, both are named.
 import type { PartPlan } from '@tinwright/core';
+import { shopFindings } from '@tinwright/shop/internal';
 import { describe, expect, test } from 'vitest';
 import { told } from '../../../../tests/kit/told.js';
-import { shopFindings } from '../../src/index.js';
 import { planned } from '../shops.js';
 import { STRICT, sheet, USUAL } from './kit.js';
 

@@ -2,8 +2,8 @@
 
 import { existsSync, readFileSync } from 'node:fs';
 import { CHECKS, planJob, readJob } from '@tinwright/core';
+import { DEFAULT_SHOP, JOINT_CHECKS, SHOP_CHECKS, type Shop } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { DEFAULT_SHOP, JOINT_CHECKS, SHOP_CHECKS, type Shop } from '../../src/index.js';
 import { planned } from '../shops.js';
 import { findingsOf, STRICT, sheet, testPart } from './kit.js';
 

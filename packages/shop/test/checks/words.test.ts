@@ -1,8 +1,9 @@
 // Rules without a single limit, and how findings are put into words.
 import { planJob, readJob } from '@tinwright/core';
+import { DEFAULT_SHOP, type Shop } from '@tinwright/shop';
+import { jobFindings, joiningFindings, withChanges } from '@tinwright/shop/internal';
 import { tellFindings } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
-import { DEFAULT_SHOP, jobFindings, joiningFindings, type Shop, withChanges } from '../../src/index.js';
 import { planned } from '../shops.js';
 import { findingsOf, found, LASER_TABLE, PRESS_SHOP, STRICT, sheet, testPart, USUAL } from './kit.js';
 

@@ -1,7 +1,8 @@
 // The bends of several parts in one order, against every interleaving of their sequences.
+
+import { type BendStep, DEFAULT_COSTS, DEFAULT_SHOP, type Sequence } from '@tinwright/shop';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type BendStep, DEFAULT_COSTS, DEFAULT_SHOP, type Sequence } from '../../src/index.js';
 import { batchOf } from '../../src/job/batch.js';
 import { changeOf, type SetUp, setUpOf, stood } from '../../src/job/set-up.js';
 

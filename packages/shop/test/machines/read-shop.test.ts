@@ -1,7 +1,7 @@
 import { JobError, type Point } from '@tinwright/core';
+import { DEFAULT_SHOP, EXAMPLE_PRESS, readShop, type Shop } from '@tinwright/shop';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { DEFAULT_SHOP, EXAMPLE_PRESS, readShop, type Shop } from '../../src/index.js';
 import { crossesItself } from '../../src/machines/press-problems.js';
 
 /** A shop as a file would give it. */

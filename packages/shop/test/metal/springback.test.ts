@@ -1,15 +1,13 @@
 import { MATERIALS } from '@tinwright/core';
-import { describe, expect, test } from 'vitest';
+import { planSequence, type StripRow, springbackOf } from '@tinwright/shop';
 import {
-  planSequence,
   radiusRatio,
   SPRINGBACK_RATIOS,
   SPRINGBACK_TABLE,
-  type StripRow,
   setAngle,
   springbackFactor,
-  springbackOf,
-} from '../../src/index.js';
+} from '@tinwright/shop/internal';
+import { describe, expect, test } from 'vitest';
 import { planned, shopWith } from '../shops.js';
 
 describe('radius under load over radius after: 4x^3 - 3x + 1', () => {

@@ -1,14 +1,7 @@
 import { type JobPlan, planJob, readJob } from '@tinwright/core';
+import { DEFAULT_SHOP, jobOperations, type Operation, planSequence, type Sequence } from '@tinwright/shop';
+import { TOOLS, toolsOf } from '@tinwright/shop/internal';
 import { describe, expect, test } from 'vitest';
-import {
-  DEFAULT_SHOP,
-  jobOperations,
-  type Operation,
-  planSequence,
-  type Sequence,
-  TOOLS,
-  toolsOf,
-} from '../../src/index.js';
 
 const job = (parts: readonly object[], joints: readonly object[] = []): JobPlan =>
   planJob(

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { planJob, readJob } from '@tinwright/core';
+import { jobOperations } from '@tinwright/shop';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { jobOperations } from '../../src/index.js';
 
 const SEED_BOX = new URL('../../../../examples/seed-box.yaml', import.meta.url);
 

@@ -1,5 +1,5 @@
+import { usualOrder } from '@tinwright/shop/internal';
 import { expect, test } from 'vitest';
-import { usualOrder } from '../../src/operations/usual-order.js';
 import { planned } from '../shops.js';
 
 const said = (part: object) =>

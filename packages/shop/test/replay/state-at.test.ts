@@ -1,15 +1,8 @@
 // The state of a part in a machine against the fold routine that replays plans, and against the finished part.
-import {
-  type FlatBend,
-  type PartPlan,
-  place3,
-  radians,
-  type Standing,
-  sub3,
-  type Vec3,
-} from '@tinwright/core';
+import type { FlatBend, PartPlan, Vec3 } from '@tinwright/core';
+import { place3, radians, type Standing, sub3 } from '@tinwright/core/internal';
+import { type BendStep, DEFAULT_SHOP, planSequence, type Shop, stateAt } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { type BendStep, DEFAULT_SHOP, planSequence, type Shop, stateAt } from '../../src/index.js';
 import { folded } from '../../src/replay/folding.js';
 import { apply, type Rigid } from '../../src/replay/rigid.js';
 import { pressShop, straight, vDie } from '../press-shop.js';

@@ -1,8 +1,8 @@
 // Every order, every side, every station, by plain enumeration: nothing of the search but its rules of play.
 import type { PartPlan } from '@tinwright/core';
+import { DEFAULT_SHOP, type Shop } from '@tinwright/shop';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import { DEFAULT_SHOP, type Shop } from '../../src/index.js';
 import { both, isEmpty, type Mask, NONE, sameMask, union } from '../../src/sequence/part/mask.js';
 import { isOpen, type Operation } from '../../src/sequence/part/operations.js';
 import { findPlan, problemOf } from '../../src/sequence/search/find-plan.js';

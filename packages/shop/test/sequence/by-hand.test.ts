@@ -1,6 +1,7 @@
 // Bends by hand: jaws, bars and bench are bodies, and both sides of the part have to pass them.
+
+import { DEFAULT_SHOP, planSequence, type Shop } from '@tinwright/shop';
 import { describe, expect, test, vi } from 'vitest';
-import { DEFAULT_SHOP, planSequence, type Shop } from '../../src/index.js';
 import { planned } from '../shops.js';
 
 vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen

@@ -1,6 +1,7 @@
 // Long chains of bends: orders a setter sees at once are found.
+
+import { type Brake, DEFAULT_SHOP, planSequence, verifySequence } from '@tinwright/shop';
 import { expect, test, vi } from 'vitest';
-import { type Brake, DEFAULT_SHOP, planSequence, verifySequence } from '../../src/index.js';
 import { planned } from '../shops.js';
 
 vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen

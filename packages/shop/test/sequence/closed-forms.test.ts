@@ -1,6 +1,7 @@
 // The sweep against the closed forms of a leaf brake: sharp corners, no margin, by bisection. The forms are derived
 // from the geometry of a rigid leaf and checked numerically before; foot 60, upright 35, nose 45°.
-import { type Point, radians } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 import { contactAngle } from '../../src/sweep/contact.js';
 import { overlap, rectangle } from '../../src/sweep/polygon.js';

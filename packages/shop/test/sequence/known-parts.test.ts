@@ -1,19 +1,20 @@
 // Parts whose answer is known from the geometry of the machine.
+
+import type { PartPlan } from '@tinwright/core';
 import {
   asked,
   corners,
   defineFamily,
   flange,
   type Outline,
-  type PartPlan,
   panel,
   polygon,
   rectangle,
   square,
   value,
-} from '@tinwright/core';
+} from '@tinwright/core/family';
+import { planSequence, type Sequence, type Shop, verifySequence } from '@tinwright/shop';
 import { describe, expect, test, vi } from 'vitest';
-import { planSequence, type Sequence, type Shop, verifySequence } from '../../src/index.js';
 import { planned, shopWith } from '../shops.js';
 
 vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen

@@ -1,6 +1,5 @@
 // What has to hold between the plans of parts, or shops, that are alike.
-import fc from 'fast-check';
-import { expect, test, vi } from 'vitest';
+
 import {
   DEFAULT_SHOP,
   planSequence,
@@ -8,7 +7,9 @@ import {
   type Shop,
   type Vise,
   verifySequence,
-} from '../../src/index.js';
+} from '@tinwright/shop';
+import fc from 'fast-check';
+import { expect, test, vi } from 'vitest';
 import { planned, shopWith } from '../shops.js';
 
 vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen

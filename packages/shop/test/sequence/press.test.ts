@@ -1,7 +1,8 @@
 // Bends on a press brake against the closed forms of its geometry (derived; see the docstring of each).
-import { type Point, radians } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
+import { planSequence, type Sequence, type Shop, verifySequence } from '@tinwright/shop';
 import { describe, expect, test, vi } from 'vitest';
-import { planSequence, type Sequence, type Shop, verifySequence } from '../../src/index.js';
 import { contactAngle } from '../../src/sweep/contact.js';
 import { rectangle } from '../../src/sweep/polygon.js';
 import { pressTools } from '../../src/tools/press-tools.js';

@@ -1,8 +1,8 @@
 // Why a part cannot be bent, as a maker reads it.
-import { sayIn } from '@tinwright/core';
+import { sayIn } from '@tinwright/core/internal';
+import { type Brake, DEFAULT_SHOP, planSequence, type Sequence } from '@tinwright/shop';
 import { mendWords, reasonWords } from '@tinwright/words';
 import { expect, test, vi } from 'vitest';
-import { type Brake, DEFAULT_SHOP, planSequence, type Sequence } from '../../src/index.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned, shopWith } from '../shops.js';
 

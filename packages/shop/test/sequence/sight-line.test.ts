@@ -1,6 +1,6 @@
 import { FAMILIES, type FlatBend, type Point } from '@tinwright/core';
+import { DEFAULT_SHOP, planSequence } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { DEFAULT_SHOP, planSequence } from '../../src/index.js';
 import { planned } from '../shops.js';
 
 type Line = readonly [Point, Point];

@@ -1,6 +1,6 @@
 import type { FlatBend, Point } from '@tinwright/core';
+import { type BendStep, planSequence } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { type BendStep, planSequence } from '../../src/index.js';
 import { sightOffset } from '../../src/sequence/answer/sight-line.js';
 import { planned, shopWith } from '../shops.js';
 

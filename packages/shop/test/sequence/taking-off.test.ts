@@ -1,6 +1,7 @@
 // Finished parts round the fingers: some are drawn off straight, some tilted, some only with the fingers in them.
+
+import { type Brake, DEFAULT_SHOP, planSequence, type Shop } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { type Brake, DEFAULT_SHOP, planSequence, type Shop } from '../../src/index.js';
 import { rectangle } from '../../src/sweep/polygon.js';
 import { hasWayOut } from '../../src/sweep/way-out.js';
 import { planned, shopWith } from '../shops.js';

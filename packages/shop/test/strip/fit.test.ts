@@ -1,8 +1,10 @@
-import { allowanceAtK, JobError, MM_PER_INCH } from '@tinwright/core';
+import { JobError, MM_PER_INCH } from '@tinwright/core';
+import { allowanceAtK } from '@tinwright/core/internal';
+import { fitStrips, type MeasuredStrips, readMeasured } from '@tinwright/shop';
+import { fitFindings } from '@tinwright/shop/internal';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { told } from '../../../../tests/kit/told.js';
-import { fitFindings, fitStrips, type MeasuredStrips, readMeasured } from '../../src/index.js';
 import { simulated, type Truth } from './simulate.js';
 
 const read = (strips: readonly object[], more: object = {}): MeasuredStrips =>

@@ -1,6 +1,6 @@
 import { MATERIALS, type Material, type Unit, verifyFlat } from '@tinwright/core';
+import { stripSample } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { stripSample } from '../../src/index.js';
 
 const sample = (thickness: number, insideRadius: number, material = 'mild-steel', units: Unit = 'mm') =>
   stripSample(MATERIALS.find((m) => m.name === material) as Material, { thickness, insideRadius }, 3, units);

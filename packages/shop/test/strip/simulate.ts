@@ -1,4 +1,5 @@
-import { outsideSetback, radians } from '@tinwright/core';
+import { outsideSetback } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 
 /** Numbers that look random and are the same for the same seed: a 32-bit xorshift, as normal deviates (Box and Muller). */
 export function noise(seed: number): () => number {

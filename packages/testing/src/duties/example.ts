@@ -1,4 +1,5 @@
-import { type AnyFamily, declaredAt, sizesIn, withValue } from '@tinwright/core';
+import type { AnyFamily } from '@tinwright/core';
+import { declaredAt, sizesIn, withValue } from '@tinwright/core/internal';
 import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
 import { type Params, planOne } from '../plan-one.js';

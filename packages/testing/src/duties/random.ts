@@ -1,4 +1,5 @@
-import { type AnyFamily, type Problem, problemText, withValue } from '@tinwright/core';
+import { type AnyFamily, type Problem, problemText } from '@tinwright/core';
+import { withValue } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import type { Duty } from '../duty.js';
 import { holds } from '../holds.js';

@@ -1,4 +1,5 @@
-import { type AnyFamily, valueAt, withValue } from '@tinwright/core';
+import type { AnyFamily } from '@tinwright/core';
+import { valueAt, withValue } from '@tinwright/core/internal';
 import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
 import { planOne } from '../plan-one.js';

@@ -1,4 +1,5 @@
-import type { BuiltInFamily, Given, HemSpec, Values } from '@tinwright/core';
+import type { BuiltInFamily } from '@tinwright/core';
+import type { Given, HemSpec, Values } from '@tinwright/core/family';
 
 /** Paths of the sizes and choices a family declares, `endTabs.length`; those of a hem are the same everywhere. */
 type PathsOf<T> = T extends readonly unknown[] | HemSpec

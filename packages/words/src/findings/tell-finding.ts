@@ -1,15 +1,5 @@
-import {
-  type CoreFindings,
-  type Finding,
-  inWords,
-  plainNumber,
-  type Source,
-  type SourceKind,
-  type Spot,
-  sayIn,
-  type Unit,
-  type Where,
-} from '@tinwright/core';
+import type { CoreFindings, Finding, Source, SourceKind, Spot, Unit, Where } from '@tinwright/core';
+import { inWords, plainNumber, sayIn } from '@tinwright/core/internal';
 import type { CuttingFindings } from '@tinwright/cutting';
 import type { ShopFindings } from '@tinwright/shop';
 import type { Language } from '../language.js';

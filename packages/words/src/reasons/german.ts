@@ -1,4 +1,5 @@
-import { plainNumber, type Say } from '@tinwright/core';
+import type { Say } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
 import type { Mend, Reason } from '@tinwright/shop';
 
 const MOST_NAMES = 3;

@@ -1,4 +1,5 @@
-import { lowerBound, NO_LIMITS, planShear, SHEAR_EFFORT, verifyShearPlan } from '@tinwright/cutting';
+import { NO_LIMITS, planShear, SHEAR_EFFORT, verifyShearPlan } from '@tinwright/cutting';
+import { lowerBound } from '@tinwright/cutting/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { guillotineFlaws } from '../kit/guillotine.js';

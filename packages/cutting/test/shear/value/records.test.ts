@@ -2,7 +2,7 @@
 // cgcut: Christofides & Whitlock 1977; ngcut: Beasley 1985; optima proved from the files by an independent enumeration.
 // Files: ESICUP data set collection (CC0).
 import { readFileSync } from 'node:fs';
-import { limitedValue, unlimitedValue } from '@tinwright/cutting';
+import { limitedValue, unlimitedValue } from '@tinwright/cutting/internal';
 import { expect, test } from 'vitest';
 
 const rows = (name: string): string[][] =>

@@ -1,4 +1,5 @@
-import { type Point, polygonArea, radians } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { polygonArea, radians } from '@tinwright/core/internal';
 import type { BendStep, Press } from '@tinwright/shop';
 import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
 

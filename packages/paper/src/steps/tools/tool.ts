@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import type { DrawnTool } from '@tinwright/words';
+import type { DrawnTool } from '@tinwright/words/internal';
 
 /**
  * A piece of a machine as it is seen along the bend line: x to the operator, z up, in the frame of `StepState`. mm.

@@ -1,4 +1,5 @@
-import { type Point, radians } from '@tinwright/core';
+import type { Point } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { BendStep, Vise } from '@tinwright/shop';
 import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
 

@@ -1,4 +1,5 @@
-import { arcOf, type Point, type Segment } from '@tinwright/core';
+import type { Point, Segment } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 
 /** The shortest way between two things in the plane. mm */
 export interface Between {

@@ -1,4 +1,5 @@
-import { arcOf, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import { closest, distance, isStraight } from './closest.js';
 
 /** Two lines or arcs that face each other. mm */

@@ -1,18 +1,13 @@
 import {
-  convexHull,
   type FlatBend,
   type FlatPanel,
   type FlatPattern,
-  flattened,
   type Loop,
-  loopBox,
   type Point,
-  place,
-  placeLoop,
   type Segment,
-  segmentDistance,
   segments,
 } from '@tinwright/core';
+import { convexHull, flattened, loopBox, place, placeLoop, segmentDistance } from '@tinwright/core/internal';
 import type { Subject } from '../check.js';
 import { distance, nearestOn } from './closest.js';
 

@@ -1,4 +1,5 @@
-import type { EdgeFold, Part, PartPanel, Point } from '@tinwright/core';
+import type { Part, PartPanel, Point } from '@tinwright/core';
+import type { EdgeFold } from '@tinwright/core/family';
 
 /** A bend as one of its two panels sees it, in that panel's frame. mm, degrees */
 export interface Side {

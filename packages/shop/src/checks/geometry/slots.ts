@@ -1,4 +1,5 @@
-import { type Point, place, type Segment } from '@tinwright/core';
+import type { Point, Segment } from '@tinwright/core';
+import { place } from '@tinwright/core/internal';
 import type { Subject } from '../check.js';
 import { distance } from './closest.js';
 import { panelOf } from './panels.js';

@@ -1,4 +1,5 @@
-import { type Leaf, type PartPlan, type Path, sizeAdvice } from '@tinwright/core';
+import type { PartPlan, Path } from '@tinwright/core';
+import { type Leaf, sizeAdvice } from '@tinwright/core/internal';
 import { thicknessLimit } from '../../machines/capacity.js';
 import { DEFAULT_SHOP } from '../../machines/default-shop.js';
 import { gaugesLess } from '../../machines/gauges.js';

@@ -1,4 +1,5 @@
-import { type PartPanel, type PartPlan, type Path, sizeAdvice, sizesIn, withValue } from '@tinwright/core';
+import type { PartPanel, PartPlan, Path } from '@tinwright/core';
+import { sizeAdvice, sizesIn, withValue } from '@tinwright/core/internal';
 import type { Shop } from '../../machines/shop.js';
 import { feasible, someFeasible } from './feasible.js';
 import { machineMends } from './machine-mends.js';

@@ -1,4 +1,4 @@
-import { radians } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { Shop } from '../../machines/shop.js';
 import { springbackOf } from '../../metal/springback.js';
 import { overlap, turned } from '../../sweep/polygon.js';

@@ -1,4 +1,5 @@
-import { compose3, HOME, type Pose, place3, type Vec3 } from '@tinwright/core';
+import type { Pose, Vec3 } from '@tinwright/core';
+import { compose3, HOME, place3 } from '@tinwright/core/internal';
 import { type FoldTree, mouldFrame, type TreeBend } from '../part/fold-tree.js';
 import { bendsTo, type LineFrame, lineFrame, poseInMachine } from '../part/line.js';
 import { type Lump, lumpsOf } from '../part/lumps.js';

@@ -1,17 +1,6 @@
-import {
-  bentPose,
-  compose3,
-  convexPieces,
-  dot3,
-  type EdgeFold,
-  HOME,
-  type Part,
-  type PartPanel,
-  type Point,
-  type Pose,
-  radians,
-  type Turn,
-} from '@tinwright/core';
+import type { Part, PartPanel, Point, Pose } from '@tinwright/core';
+import type { EdgeFold } from '@tinwright/core/family';
+import { bentPose, compose3, convexPieces, dot3, HOME, radians, type Turn } from '@tinwright/core/internal';
 
 /** Inside radius a machine is set for at a bend, mm. */
 export function setRadius({ insideRadius }: FoldTree, bend: TreeBend): number {

@@ -1,4 +1,5 @@
-import { compose3, type Pose } from '@tinwright/core';
+import type { Pose } from '@tinwright/core';
+import { compose3 } from '@tinwright/core/internal';
 import { inverse, mouldFrame, poseInParent, type Stage, type TreeBend, type TreePanel } from './fold-tree.js';
 import { lazy } from './lazy.js';
 import type { LineFrame } from './line.js';

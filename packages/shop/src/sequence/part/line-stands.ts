@@ -1,4 +1,5 @@
-import { convexHull, type Point, place3, type Vec3 } from '@tinwright/core';
+import type { Point, Vec3 } from '@tinwright/core';
+import { convexHull, place3 } from '@tinwright/core/internal';
 import { ring, type Sector, sectorOf } from '../../sweep/contact.js';
 import { lazy } from './lazy.js';
 import { type Held, type LineFrame, lineFrame } from './line.js';

@@ -1,4 +1,5 @@
-import { compose3, type Pose, place3, polygonArea } from '@tinwright/core';
+import type { Pose } from '@tinwright/core';
+import { compose3, place3, polygonArea } from '@tinwright/core/internal';
 import {
   bendsBetween,
   type FoldTree,

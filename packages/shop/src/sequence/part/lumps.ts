@@ -1,4 +1,5 @@
-import { bendAxis, HOME, place3, radians, type Vec3 } from '@tinwright/core';
+import type { Vec3 } from '@tinwright/core';
+import { bendAxis, HOME, place3, radians } from '@tinwright/core/internal';
 import { type FoldTree, type Stage, type TreePanel, turnAt } from './fold-tree.js';
 
 /** What of a part can be in the way: a panel, or the bent material of a bend. */

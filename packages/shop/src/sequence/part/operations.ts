@@ -1,4 +1,4 @@
-import { HOME, place3 } from '@tinwright/core';
+import { HOME, place3 } from '@tinwright/core/internal';
 import { bendsBetween, type FoldTree, poseFrom, type TreeBend, type TreePanel } from './fold-tree.js';
 import { both, isEmpty, type Mask, MOST_STEPS, maskOf } from './mask.js';
 

@@ -1,4 +1,5 @@
-import { convexHull, type Point, radians, type Vec3 } from '@tinwright/core';
+import type { Point, Vec3 } from '@tinwright/core';
+import { convexHull, radians } from '@tinwright/core/internal';
 import { contactAngle, passes } from '../../sweep/contact.js';
 import { overlap } from '../../sweep/polygon.js';
 import { lazy } from './lazy.js';

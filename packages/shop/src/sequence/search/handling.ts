@@ -1,4 +1,4 @@
-import { place3 } from '@tinwright/core';
+import { place3 } from '@tinwright/core/internal';
 import type { Costs } from '../../machines/shop.js';
 import { poseFrom, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import type { Held } from '../part/line.js';

@@ -1,4 +1,5 @@
-import { convexHull, type Point, type Pose, place3, type Vec3 } from '@tinwright/core';
+import type { Point, Pose, Vec3 } from '@tinwright/core';
+import { convexHull, place3 } from '@tinwright/core/internal';
 import { ancestors } from '../part/fold-tree.js';
 import type { LumpAtLine, PartAtLine, Solid, Stand } from '../part/line-stands.js';
 import { keptBy, type Mask, maskOf, NONE, union, within } from '../part/mask.js';

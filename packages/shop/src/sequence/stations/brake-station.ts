@@ -1,4 +1,4 @@
-import { radians } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import { thicknessLimit } from '../../machines/capacity.js';
 import type { Brake } from '../../machines/shop.js';
 import { leastFlange, leastHold } from '../../tools/leaf-setting.js';

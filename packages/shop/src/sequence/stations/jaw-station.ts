@@ -1,4 +1,5 @@
-import { type Material, radians } from '@tinwright/core';
+import type { Material } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import { type Capacity, thicknessLimit } from '../../machines/capacity.js';
 import type { HandSeamer, Vise } from '../../machines/shop.js';
 import { contactAngle } from '../../sweep/contact.js';

@@ -1,4 +1,4 @@
-import { convexHull, radians } from '@tinwright/core';
+import { convexHull, radians } from '@tinwright/core/internal';
 import { turned } from '../../sweep/polygon.js';
 import type { Section } from '../part/line-stands.js';
 import type { Standing } from './bench.js';

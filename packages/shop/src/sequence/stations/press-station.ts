@@ -1,4 +1,5 @@
-import { type Material, type Point, radians } from '@tinwright/core';
+import type { Material, Point } from '@tinwright/core';
+import { radians } from '@tinwright/core/internal';
 import type { Die, Press, Profile, Punch } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../metal/press-force.js';
 import { contactAngle } from '../../sweep/contact.js';

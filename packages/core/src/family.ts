@@ -1,0 +1,69 @@
+// What the author of a part family, a fastener or a bend rule needs beside `@tinwright/core`. Names, no `export *`.
+
+export { type HemFold, type HemSpec, hemFold, leastHemLength } from './bending/hem.js';
+export { type NamedRuleKind, type RuleKind, type RuleStock, ruleKind } from './bending/kind.js';
+export { type Curl, curlOf, type WiredEdge, wireAllowance } from './bending/wired-edge.js';
+export { type DerivedSize, derivedSize } from './families/derived.js';
+export { type Description, defineFamily, type Family } from './families/family.js';
+export { CORNER_GAP, type Complaint, need, setback } from './families/limits.js';
+export { fold } from './fold/build.js';
+export type { ArmCut, CornerArm, CornerStyle, Relief } from './fold/corner-style.js';
+export { lap } from './fold/corners/lap.js';
+export { mitre } from './fold/corners/mitre.js';
+export { reliefHole, reliefSlot } from './fold/corners/relief.js';
+export { slant } from './fold/corners/slant.js';
+export { square } from './fold/corners/square.js';
+export { vNotch } from './fold/corners/v-notch.js';
+export { reaches } from './fold/least.js';
+export { nip, polygon, rectangle } from './fold/outline.js';
+export { type SlotSpec, slot } from './fold/slot.js';
+export type {
+  Asked,
+  Bend,
+  Draft,
+  Edge,
+  EdgeFold,
+  Face,
+  Hole,
+  Mark,
+  Measured,
+  Outline,
+  Panel,
+  Seat,
+  Sheet,
+  Site,
+  Step,
+} from './fold/tree.js';
+export {
+  asked,
+  corners,
+  type FlangeSpec,
+  flange,
+  hem,
+  hole,
+  type Inset,
+  mark,
+  type On,
+  panel,
+  type SeatSpec,
+  site,
+  wired,
+} from './fold/verbs.js';
+export {
+  type AnyFastenerKind,
+  type FastenerAsk,
+  type FastenerKind,
+  type FastenerNeeds,
+  fastenerKind,
+  type NamedFastenerKind,
+  type StackSheet,
+} from './joining/fastener.js';
+export {
+  type Gives,
+  type ParamKit,
+  paramKit,
+  type Shape,
+  type SizeRange,
+  strictGroup,
+} from './schema/kit.js';
+export { type Given, type Value, type Values, value } from './schema/value.js';
