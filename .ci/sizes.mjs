@@ -118,7 +118,7 @@ try {
     await until('more sizes', () => standing(at('queue')) > COUNT / 2);
     server.kill('SIGTERM');
     await new Promise((done) => server.on('close', done));
-    await pause(500);
+    await until('the run to say so', () => run.said.includes('does not answer any more; waiting'));
     server = redis();
     const third = worker();
     assert.equal(await run.ended, 1, run.said);
@@ -126,6 +126,7 @@ try {
     for (const w of [second, third]) assert.equal(await w.ended, 0, w.said);
     return run;
   });
+  assert.match(queued.said, /answers again/);
   assert.match(queued.said, new RegExp(`${COUNT} sizes in queue: ${COUNT - 11} made, 0 kept, 11 refused`));
   assert.deepEqual(contents(at('queue')), whole);
 

@@ -1,5 +1,6 @@
 // A thousand sizes of the whole carrier, data to DXF and SVG text on one thread, against makerjs modelling and exporting
-// the same outlines. The detail holds an open box, the share of verifying, and dxf-writer and ezdxf alone.
+// the same outlines. The detail holds an open box, the share of verifying, dxf-writer and ezdxf alone, and the command
+// with threads and a queue (`--fast`: a tenth of the rows).
 import { spawnSync } from 'node:child_process';
 import { jobReader, planJob, verifyFlat, verifyForm } from '@tinwright/core';
 import { flatDrawing, toDxf, toSvg } from '@tinwright/files';
@@ -7,15 +8,17 @@ import DxfWriter from 'dxf-writer';
 import makerjs from 'makerjs';
 import { carrierData } from './carrier.mjs';
 import { processorTime } from './measure.mjs';
+import { byCommand } from './sizes-command.mjs';
 
-const COUNT = 1000;
+const FAST = process.argv.includes('--fast') ? 10 : 1;
+const COUNT = 1000 / FAST;
 const BOX = {
   units: 'mm',
   stock: { material: 'galvanised-steel', thickness: 1 },
   bending: { rule: 'k-factor', insideRadius: 1 },
 };
 
-export default function run() {
+export default async function run() {
   const data = carrierData();
   const [body] = data.parts;
   const carriers = Array.from({ length: COUNT }, (_, i) => ({
@@ -51,6 +54,7 @@ export default function run() {
     detail: [
       `${drawn.length} parts, processor time: ${((1000 * ours) / COUNT).toPrecision(3)} ms a carrier, of which ${((100 * verify) / ours).toFixed(0)} % verify; an open box ${((1000 * box) / COUNT).toPrecision(3)} ms`,
       `dxf-writer 1.18.4 alone, DXF of the finished drawings: ${alone.toPrecision(3)} s; ezdxf: ${byEzdxf(drawn)}`,
+      await byCommand(data, boxes[0], { carriers: COUNT, boxes: 10 * COUNT }),
     ].join('\n'),
   };
 }
@@ -103,23 +107,34 @@ function byDxfWriter(drawing) {
 
 const EZDXF = `
 import ezdxf, io, json, sys, time
-loops = json.load(sys.stdin)
+parts = json.load(sys.stdin)
 start = time.process_time()
-for part in loops:
+for part in parts:
     doc = ezdxf.new("R2000")
     space = doc.modelspace()
-    for loop in part:
-        space.add_lwpolyline(loop, format="xyb", close=True)
+    for layer, shapes in part:
+        doc.layers.add(layer)
+        at = {"layer": layer}
+        for s in shapes:
+            if s["kind"] == "loop":
+                points = [(*v["at"], v["bulge"]) for v in s["loop"]]
+                space.add_lwpolyline(points, format="xyb", close=True, dxfattribs=at)
+            elif s["kind"] == "line":
+                space.add_line(s["from"], s["to"], dxfattribs=at)
+            elif s["kind"] == "circle":
+                space.add_circle(s["centre"], s["radius"], dxfattribs=at)
+            else:
+                space.add_text(s["text"], height=s["height"], dxfattribs=at).set_placement(s["at"])
     doc.write(io.StringIO())
 print(f"{time.process_time() - start:.3g}")
 `;
 
-/** The outlines alone written by ezdxf, seconds for all; a tenth of them is measured. */
+/** The same entities written by ezdxf, seconds for all; a tenth of them is measured. */
 function byEzdxf(drawn) {
   const few = drawn.filter((_, i) => i % 10 === 0);
-  const input = JSON.stringify(
-    few.map((d) => loops(d).map(({ loop }) => loop.map((v) => [...v.at, v.bulge]))),
-  );
+  const input = JSON.stringify(few.map((d) => d.layers.map(({ name, shapes }) => [name, shapes])));
   const done = spawnSync('/usr/bin/python3', ['-c', EZDXF], { input, encoding: 'utf8' });
-  return done.status === 0 ? `${10 * Number(done.stdout)} s for the outlines` : 'not here';
+  return done.status === 0
+    ? `${(10 * Number(done.stdout)).toPrecision(3)} s for the same entities`
+    : 'not here';
 }

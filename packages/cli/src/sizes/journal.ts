@@ -1,11 +1,14 @@
 import { createHash } from 'node:crypto';
+import { once } from 'node:events';
 import { createReadStream, createWriteStream, type WriteStream } from 'node:fs';
-import { appendFile, rename, rm, stat } from 'node:fs/promises';
+import { type FileHandle, open, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parse } from 'csv-parse';
+import { parse as parseNow } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
 import type { Made } from './make-size.js';
 import type { Row } from './row.js';
+import { textTable } from './text-table.js';
 
 /** Columns of `sizes.csv`. */
 export const COLUMNS = ['name', 'status', 'hash', 'findings', 'message', 'blanks', 'mass', 'files'] as const;
@@ -14,11 +17,14 @@ export const COLUMNS = ['name', 'status', 'hash', 'findings', 'message', 'blanks
 export type Line = Readonly<Record<(typeof COLUMNS)[number], string>>;
 
 /** What was made before, by name. */
-export type Known = ReadonlyMap<string, Line>;
+export interface Known {
+  readonly get: (name: string) => Promise<Line | undefined>;
+  readonly close: () => Promise<void>;
+}
 
 /** Lines are written as sizes are made, in the order of the table; the file appears when all are there. */
 export interface Journal {
-  readonly write: (line: Line) => void;
+  readonly write: (line: Line) => Promise<void>;
   /** The whole table is through: its file appears. */
   readonly finish: () => Promise<void>;
   /** The run is cut short: what was made is remembered for the next one. */
@@ -43,27 +49,74 @@ const parts = (out: string, name: string) => ({
   before: join(out, `.${name}.before`),
 });
 
-/** What earlier runs made, also those that were cut off. */
+/** What earlier runs made, also those that were cut off. Lines stay in their files and are read when they are asked for. */
 export async function knownSizes(out: string, name: string): Promise<Known> {
   const { whole, begun, before } = parts(out, name);
-  const known = new Map<string, Line>();
-  for (const path of [whole, before, begun])
-    for await (const line of linesOf(path)) if (line.status === 'made') known.set(line.name, line);
-  const lines: string[] = []; // whole ones only: the last may be cut off within its quotes
-  for await (const line of linesOf(begun)) lines.push(written(COLUMNS.map((c) => line[c])));
-  await appendFile(before, lines.join(''));
-  return known;
+  const kept = createWriteStream(before, { flags: 'a' });
+  for await (const line of linesOf(begun)) await flow(kept, line); // whole ones only: the last may be cut off
+  await closed(kept);
+  const places = textTable();
+  const files: FileHandle[] = [];
+  for (const path of [whole, before]) {
+    const file = await open(path).catch(() => null);
+    if (file === null) continue;
+    for await (const { line, at, length } of placedLines(path))
+      if (line.status === 'made') places.set(line.name, [at * FILES + files.length, length]);
+    files.push(file);
+  }
+  return {
+    get: async (wanted) => {
+      const [place, length] = places.get(wanted) ?? [];
+      if (place === undefined || length === undefined) return undefined;
+      const file = files[place % FILES] as FileHandle;
+      const { buffer } = await file.read(Buffer.alloc(length), 0, length, Math.floor(place / FILES));
+      const [line] = parseNow(buffer) as readonly (readonly string[])[];
+      return line?.[0] === wanted ? named(line) : undefined;
+    },
+    close: async () => {
+      for (const file of files) await file.close();
+    },
+  };
+}
+
+const FILES = 2;
+
+const named = (row: readonly string[]) =>
+  Object.fromEntries(COLUMNS.map((c, i) => [c, row[i] ?? ''])) as unknown as Line;
+
+interface PlacedLine {
+  readonly line: Line;
+  /** Bytes before it, and its own. */
+  readonly at: number;
+  readonly length: number;
+}
+
+async function* placedLines(path: string): AsyncGenerator<PlacedLine> {
+  if ((await stat(path).catch(() => null)) === null) return;
+  const rows = createReadStream(path).pipe(
+    parse({
+      relax_column_count: true,
+      skip_records_with_error: true,
+      skip_empty_lines: true,
+      info: true,
+    }),
+  );
+  let at = 0;
+  for await (const { record, info } of rows as AsyncIterable<Parsed>) {
+    if (record.length === COLUMNS.length && record[0] !== 'name')
+      yield { line: named(record), at, length: info.bytes - at };
+    at = info.bytes;
+  }
+}
+
+interface Parsed {
+  readonly record: readonly string[];
+  readonly info: { readonly bytes: number };
 }
 
 /** Lines of a file of ours; a last one that was cut off is passed over. None where there is no file. */
 export async function* linesOf(path: string): AsyncGenerator<Line> {
-  if ((await stat(path).catch(() => null)) === null) return;
-  const rows = createReadStream(path).pipe(
-    parse({ relax_column_count: true, skip_records_with_error: true, skip_empty_lines: true }),
-  );
-  for await (const row of rows as AsyncIterable<readonly string[]>)
-    if (row.length === COLUMNS.length && row[0] !== 'name')
-      yield Object.fromEntries(COLUMNS.map((c, i) => [c, row[i] ?? ''])) as unknown as Line;
+  for await (const { line } of placedLines(path)) yield line;
 }
 
 export function openJournal(out: string, name: string): Journal {
@@ -71,7 +124,7 @@ export function openJournal(out: string, name: string): Journal {
   const stream = createWriteStream(begun);
   stream.write(written(COLUMNS));
   return {
-    write: (line) => void stream.write(written(COLUMNS.map((c) => line[c]))),
+    write: (line) => flow(stream, line),
     finish: async () => {
       await closed(stream);
       await rename(begun, whole);
@@ -79,6 +132,11 @@ export function openJournal(out: string, name: string): Journal {
     },
     leave: () => closed(stream),
   };
+}
+
+/** Writes a line, and waits where the disk is slower. */
+async function flow(stream: WriteStream, line: Line): Promise<void> {
+  if (!stream.write(written(COLUMNS.map((c) => line[c])))) await once(stream, 'drain');
 }
 
 const closed = (stream: WriteStream) =>

@@ -18,6 +18,7 @@ import { tellFinding } from '@tinwright/words';
 import { WriteError } from '../failure.js';
 import { plannedIn } from '../open-shop.js';
 import { SWIFT_DISK } from '../write/disk.js';
+import { writeFresh } from '../write/write-fresh.js';
 import { updateSet } from '../write/write-set.js';
 import { type Row, writtenOver } from './row.js';
 
@@ -120,9 +121,10 @@ async function planned(
 
 /** Writes the folder of a size, where it was made; it appears whole. */
 export async function writeSize(out: string, { made, files }: PlannedSize): Promise<Made> {
-  if (made.status !== 'made') return made;
+  const folder = join(out, made.name);
+  if (made.status !== 'made' || writeFresh(folder, files)) return made;
   try {
-    await updateSet(join(out, made.name), async () => files, {
+    await updateSet(folder, async () => files, {
       disk: SWIFT_DISK,
       kept: { here: process.cwd(), home: homedir() },
       signals: 'not heard',

@@ -34,6 +34,7 @@ export interface TableAsk {
   readonly shard: Shard | null;
 }
 
+const MOST_ROWS = 2_000_000; // what is remembered of them stays within 200 MB
 const MOST_TOLD = 100;
 const FEW = 24; // rows that are not worth starting workers for
 
@@ -81,7 +82,11 @@ const rowsOf = ({ table, listed, common, families }: TableAsk): AsyncIterable<Ro
 async function countRows(ask: TableAsk): Promise<number> {
   let count = 0;
   try {
-    for await (const _ of rowsOf(ask)) count += 1;
+    for await (const { line, column } of rowsOf(ask)) {
+      count += 1;
+      if (count > MOST_ROWS)
+        throw new TableError({ line, column }, `more than ${MOST_ROWS} rows. Make them from several tables`);
+    }
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT') throw new TableError({ line: 1, column: 1 }, 'there is no such file');
@@ -142,6 +147,7 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
         } finally {
           progress?.end();
           signal.end();
+          await known.close();
         }
       });
     },

@@ -42,7 +42,7 @@ export async function mergeSizes(folders: readonly string[], host: Host, json: b
           total += 1;
           if (line.status === 'made' && names.length < MOST_PICTURES) names.push(line.name);
           if (line.status === 'made') await bring(join(folder, line.name), join(out, line.name));
-          journal.write(line);
+          await journal.write(line);
         }
         await journal.finish();
         const list = { format: 1, program: PROGRAM.mark, files: ['sizes.csv', 'index.svg'] };

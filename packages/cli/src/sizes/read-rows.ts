@@ -1,6 +1,7 @@
 import type { AnyFamily, Path } from '@tinwright/core';
 import { NAME, pathOfColumn } from './columns.js';
 import type { Cell, CellPlace, Row } from './row.js';
+import { textTable } from './text-table.js';
 
 /** A value under the name of its column; `head` is where that stands, if not beside the value. */
 export interface RawCell extends CellPlace {
@@ -30,7 +31,7 @@ const LONGEST_NAME = 80;
  */
 export async function* readRows(raw: AsyncIterable<RawRow>, base: Base): AsyncGenerator<Row> {
   const paths = new Map<string, Path>();
-  const names = new Map<string, number>();
+  const names = textTable();
   let number = 0;
   for await (const { line, column: at, cells } of raw) {
     number += 1;
@@ -47,8 +48,8 @@ export async function* readRows(raw: AsyncIterable<RawRow>, base: Base): AsyncGe
       }
     }
     const key = name.normalize('NFC').toLowerCase();
-    const before = names.get(key);
-    if (before === undefined) names.set(key, line);
+    const [before] = names.get(key) ?? [];
+    if (before === undefined) names.set(key, [line, 0]);
     const refused = refusal(name, before);
     yield { line, column: at, number, name, cells: read, ...(refused !== null && { refused }) };
   }

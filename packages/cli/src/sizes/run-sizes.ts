@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { SizePool } from '../sizes-pool.js';
-import { type Journal, type Known, lineOf, rowHash, type Shard } from './journal.js';
+import { type Journal, type Known, type Line, lineOf, rowHash, type Shard } from './journal.js';
 import type { Made } from './make-size.js';
 import type { Row } from './row.js';
 
@@ -25,7 +25,8 @@ export interface SizesRun {
 
 type Batch = {
   readonly rows: readonly Row[];
-  readonly hashes: readonly string[];
+  /** Lines of rows that stand as they would be made; null for the others. */
+  readonly kept: readonly (Line | null)[];
   readonly made: Promise<readonly Made[]>;
 };
 
@@ -37,21 +38,23 @@ type Batch = {
 export async function runSizes(run: SizesRun): Promise<boolean> {
   const waiting: Batch[] = [];
   let rows: Row[] = [];
-  const start = () => {
-    const due = rows.filter((r) => keptLine(run, r) === null);
+  const start = async () => {
+    const kept: (Line | null)[] = [];
+    for (const row of rows) kept.push(await keptLine(run, row));
+    const due = rows.filter((_, i) => kept[i] === null);
     const made = due.length === 0 ? Promise.resolve([]) : run.pool.make(due);
     made.catch(() => undefined); // told when its turn comes
-    waiting.push({ rows, hashes: rows.map((r) => rowHash(run.salt, r)), made });
+    waiting.push({ rows, kept, made });
     rows = [];
   };
   for await (const row of run.rows) {
     if (run.shard !== null && row.number % run.shard.count !== run.shard.index % run.shard.count) continue;
     if (run.stopped()) break;
     rows.push(row);
-    if (rows.length === run.pool.batch) start();
+    if (rows.length === run.pool.batch) await start();
     if (waiting.length >= run.pool.width() * AHEAD) await settleFirst(run, waiting);
   }
-  if (rows.length > 0 && !run.stopped()) start();
+  if (rows.length > 0 && !run.stopped()) await start();
   while (waiting.length > 0) await settleFirst(run, waiting);
   return !run.stopped();
 }
@@ -60,16 +63,12 @@ async function settleFirst(run: SizesRun, waiting: Batch[]): Promise<void> {
   const batch = waiting.shift() as Batch;
   const made = await batch.made;
   const byNumber = new Map(made.map((m) => [m.number, m]));
-  let kept = 0;
-  batch.rows.forEach((row, i) => {
+  for (const [i, row] of batch.rows.entries()) {
     const fresh = byNumber.get(row.number);
-    if (fresh !== undefined) run.journal.write(lineOf(fresh, batch.hashes[i] ?? ''));
-    else {
-      const line = keptLine(run, row);
-      if (line !== null) run.journal.write(line);
-      kept += 1;
-    }
-  });
+    const line = fresh === undefined ? batch.kept[i] : lineOf(fresh, rowHash(run.salt, row));
+    if (line) await run.journal.write(line);
+  }
+  const kept = batch.rows.length - made.length;
   const gone = new Set(made.filter((m) => m.status !== 'made').map((m) => m.number));
   run.onMade(
     made,
@@ -79,8 +78,9 @@ async function settleFirst(run: SizesRun, waiting: Batch[]): Promise<void> {
 }
 
 /** The line of a size that stands as it would be made. */
-function keptLine({ known, salt, out }: SizesRun, row: Row) {
-  const line = known.get(row.name);
-  if (line === undefined || row.refused !== undefined || line.hash !== rowHash(salt, row)) return null;
+async function keptLine({ known, salt, out }: SizesRun, row: Row): Promise<Line | null> {
+  if (row.refused !== undefined) return null;
+  const line = await known.get(row.name);
+  if (line === undefined || line.hash !== rowHash(salt, row)) return null;
   return existsSync(join(out, row.name, 'job.json')) ? line : null;
 }
