@@ -17,6 +17,7 @@ export function sequenceEntry(sequence: Sequence, say: Say): object {
       machine: step.machine,
       note: stepNote(step, say),
       action: step.action,
+      clamp: step.clamp,
       held: step.held,
       faceUp: step.faceUp,
       angle: step.angle,

@@ -32,9 +32,10 @@ export function pressTools(
 ): PressTools {
   const { half, height } = press.ram;
   const under = die.section.map(([x, z]): Point => [x, z - thickness - FLUSH]);
+  const whole = [...pieces(punch.section), ...holder(punch.section, height)];
   return {
-    punch: pieces(punch.section).map((p) => grown(p, margin)),
-    punchBehind: pieces(mirrored(punch.section)).map((p) => grown(p, margin)),
+    punch: whole.map((p) => grown(p, margin)),
+    punchBehind: whole.map((p) => grown(mirrored(p), margin)),
     ram: grown(rectangle(-half, height, half, height + DEEP), margin),
     die: pieces(under).map((p) => widened(p, margin)),
     sectioned: die.sectioned,
@@ -42,7 +43,14 @@ export function pressTools(
   };
 }
 
-const mirrored = (section: readonly Point[]) => section.map(([x, z]): Point => [-x, z]);
+/** What holds the punch: as wide as its top, up to the ram. */
+function holder(section: readonly Point[], height: number): readonly Convex[] {
+  const top = Math.max(...section.map((p) => p[1]));
+  const xs = section.filter((p) => p[1] > top - 1e-6).map((p) => p[0]);
+  return top < height ? [rectangle(Math.min(...xs), top, Math.max(...xs), height)] : [];
+}
+
+const mirrored = (shape: Convex): Convex => shape.map(([x, z]): Point => [-x, z]).toReversed();
 
 /** A section in convex pieces, counter-clockwise whichever way it was written. */
 function pieces(section: readonly Point[]): readonly Convex[] {

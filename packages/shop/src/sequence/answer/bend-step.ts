@@ -24,7 +24,8 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
   const { station: machine } = position;
   const tooled = machine === 'brake' || machine === 'press';
   const heldPanel = held === 'parent' ? frame.parents[0] : operation.panels[0];
-  const rear = tooled && action !== 'close' ? rearEdge(problem, move) : null;
+  const rear =
+    tooled && action !== 'close' ? rearEdge(problem, move, reachOf(machine, bends[0], shop)) : null;
   return {
     action,
     bends: ids,
@@ -35,7 +36,7 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
     faceUp: position.faceUp,
     heading: position.heading,
     angle: action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle),
-    setAngle: tooled && action !== 'close' ? position.stop : null,
+    setAngle: machine === 'brake' && action !== 'close' ? position.stop : null,
     insideRadius: bends[0]?.insideRadius ?? 0,
     setBack: machine === 'brake' ? position.setBack : null,
     tools: tooled
@@ -61,6 +62,17 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
     ),
     seconds: cost,
   };
+}
+
+/** How far behind the tangent line a stop touches: a back gauge between its nearest and furthest place. mm */
+function reachOf(
+  machine: BendStep['machine'],
+  bend: FlatBend | undefined,
+  { press }: Shop,
+): readonly [number, number] {
+  if (machine !== 'press' || press === null) return [0, Infinity];
+  const half = (bend?.zone ?? 0) / 2;
+  return [press.backGauge.least - half, press.backGauge.most - half];
 }
 
 /** Where the nose stands in front of the tangent line, and the stop behind it; a hem is folded with the edge on the line. */

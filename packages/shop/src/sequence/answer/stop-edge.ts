@@ -18,9 +18,14 @@ export interface RearEdge {
 
 /**
  * From the tangent line on the held side back to the furthest edge of the flat sheet that runs along the line, mm: a free
- * edge, or the outside of a wall or fold bent square or further. Null without such an edge.
+ * edge, or the outside of a wall or fold bent square or further. Null without such an edge in reach.
+ * @param reach nearest and furthest place of the stop, mm behind the tangent line
  */
-export function rearEdge(problem: Problem, { mounting, done }: Move): RearEdge | null {
+export function rearEdge(
+  problem: Problem,
+  { mounting, done }: Move,
+  [nearest, furthest]: readonly [number, number],
+): RearEdge | null {
   const { work } = problem;
   const { operation, held } = mounting;
   const frame = lineFrame(work, operation, held);
@@ -32,8 +37,11 @@ export function rearEdge(problem: Problem, { mounting, done }: Move): RearEdge |
     return edgesOf(problem, frame, lump, stage);
   });
   const tangent = -bend.setback; // from the mould line
-  const rear = edges.reduce<Edge | null>((a, b) => (a === null || b.at < a.at - NEAR ? b : a), null);
-  if (rear === null || rear.at >= tangent) return null;
+  const inReach = edges.filter(
+    ({ at }) => at < tangent && tangent - at >= nearest - NEAR && tangent - at <= furthest + NEAR,
+  );
+  const rear = inReach.reduce<Edge | null>((a, b) => (a === null || b.at < a.at - NEAR ? b : a), null);
+  if (rear === null) return null;
   const panel = work.tree.panels[rear.panel]?.id ?? '';
   return { distance: tangent - rear.at, touches: { panel, by: rear.by } };
 }
@@ -50,11 +58,11 @@ interface Edge {
 function edgesOf({ work }: Problem, frame: LineFrame, lump: Lump, stage: StageOf): readonly Edge[] {
   const pose = poseInMachine(work, frame, lump, stage);
   const shape = (work.tree.panels[lump.panel]?.panel.shape ?? []).map((e) => place3(pose, [...e.from, 0]));
-  const walls = wallsOn(work.tree, lump.panel, stage).map(({ bend, mould, panel }) => ({
-    bend,
-    panel,
-    at: place3(compose3(pose, mould), [0, 0, 0])[0],
-  }));
+  const walls = wallsOn(work.tree, lump.panel, stage).flatMap(({ bend, mould, panel }) => {
+    const { origin, x } = compose3(pose, mould);
+    // a wall stands on an edge along the line only if it runs along it
+    return Math.abs(x[0]) < NEAR ? [{ bend, panel, at: origin[0] }] : [];
+  });
   return shape.flatMap((p, i): readonly Edge[] => {
     const q = shape[(i + 1) % shape.length] as Vec3;
     if (Math.abs(p[0] - q[0]) > NEAR || Math.abs(p[1] - q[1]) <= LEAST_EDGE) return [];

@@ -142,7 +142,11 @@ function settingOf(
   if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
   if (operation.action === 'roll') return { stop: null, setBack: null };
   const leaf = leafWork(tree, operation, shop.brake, springback);
-  return { stop: operation.action === 'close' ? null : to(leaf.set, 0.5), setBack: to(leaf.setBack, 0.05) };
+  // a hem is folded as far as the leaf goes: not half a degree further
+  const stop = operation.action === 'fold' ? Math.floor(leaf.set * 2 + 1e-6) / 2 : to(leaf.set, 0.5);
+  // a little more rather than less: with less the sheet would not pass the nose
+  const setBack = Math.min(Math.ceil(leaf.setBack * 20 - 1e-6) / 20, shop.brake.setBack[1] * tree.thickness);
+  return { stop: operation.action === 'close' ? null : stop, setBack };
 }
 
 /**

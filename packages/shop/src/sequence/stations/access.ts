@@ -15,6 +15,9 @@ export interface Lying {
 
 const FAR = 2000; // mm, out of the machine
 const LIFTED = 0.5; // mm the sheet is free under the jaw
+const LOOSE = 0.1; // mm the jaw is lifted to let go of the sheet
+const PLAY = 0.3; // mm the part may lean on a finger: it gives way
+const PUSHES = [0, 3, -3, 6, -6, 10, -10, 15, -15, 20, -20, 30, -30, 45, -45]; // mm to the front or the back
 
 /** Ways are looked up once for every section of a part. */
 export type AccessBook = (lying: Lying) => Way | null;
@@ -25,7 +28,9 @@ export function accessBook(brake: Brake, tools: LeafTools, thickness: number): A
   const leaf = brake.leaf.width;
   return (lying) => {
     const seen = inReach(lying);
-    if (seen.every((s) => s.low >= -LIFTED && s.high <= brake.opening)) return 'straight';
+    const jaw = tools.finger.map(smaller);
+    if (seen.every((s) => s.low >= -LIFTED && s.high <= brake.opening) && rises(seen, jaw, brake.opening))
+      return 'straight';
     const key = seen.map(nameOf).sort().join(' ');
     const before = known.get(key);
     if (before !== undefined) return before;
@@ -67,10 +72,40 @@ const nameOf = ({ section, under, y }: Seen): string =>
   `${under ? 'u' : `b${y[0].toFixed(0)}:${y[1].toFixed(0)}`}${section.map((p) => `${p[0].toFixed(1)},${p[1].toFixed(1)}`).join(';')}`;
 
 function wayFor(asked: Asked): Way | null {
-  if (straight(asked)) return 'straight';
+  const places = pushed(asked);
+  if (places.some(straight)) return 'straight';
   if (along(asked)) return 'along';
-  if (tilted(asked)) return 'tilted';
+  const [first] = places;
+  if (first !== undefined && tilted(first)) return 'tilted';
   return withFingers(asked) ? 'with-fingers' : null;
+}
+
+/** A little smaller, towards its middle. */
+function smaller(shape: Convex): Convex {
+  const [xs, zs] = [shape.map((p) => p[0]), shape.map((p) => p[1])];
+  const [cx, cz] = [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...zs) + Math.max(...zs)) / 2];
+  return shape.map(([x, z]) => [x - Math.sign(x - cx) * PLAY, z - Math.sign(z - cz) * PLAY] as const);
+}
+
+/** True when the fingers pass nothing of the part as the jaw lifts. */
+function rises(seen: readonly Seen[], fingers: readonly Convex[], by: number): boolean {
+  const paths = fingers.map((f) => swept(shifted(f, 0, LOOSE), 0, by - LOOSE));
+  return seen.every(({ section, under }) => !under || !paths.some((p) => meet(section, p)));
+}
+
+/** The part pushed to the front or the back under a jaw that only lets go of it, as far as the jaw can be lifted then. */
+function pushed(asked: Asked): readonly Asked[] {
+  const { seen, tools, brake, leaf } = asked;
+  const fingers = tools.finger.map(smaller);
+  const still = [tools.beam, shifted(floor(brake, leaf), 0, -LIFTED)];
+  return PUSHES.flatMap((by) => {
+    const passes = seen.every(({ section, under }) => {
+      const path = swept(section, by, 0);
+      return ![...still, ...(under ? fingers : [])].some((o) => meet(path, o));
+    });
+    const there = seen.map((s) => ({ ...s, section: shifted(s.section, by, 0) }));
+    return passes && rises(there, fingers, brake.opening) ? [{ ...asked, seen: there }] : [];
+  });
 }
 
 /** The jaw as the lifted part sees it: the part stays, the jaw rises. */
@@ -106,12 +141,14 @@ const floor = ({ bed }: Brake, leaf: number): Convex => [
 
 /** Along the line: nothing that reaches into the jaw's section may have to pass the fingers. */
 function along(asked: Asked): boolean {
-  const { seen, lying, brake } = asked;
+  const { seen, lying, brake, tools } = asked;
   const ends: Interval = [
     Math.min(...lying.fingers.map((f) => f[0])),
     Math.max(...lying.fingers.map((f) => f[1])),
   ];
-  return [brake.opening, brake.opening / 2, 1].some((up) => {
+  const still = tools.finger.map(smaller);
+  return [brake.opening, brake.opening / 2, 1, LOOSE].some((up) => {
+    if (!rises(seen, still, up)) return false;
     const { fingers } = jaw(asked, up);
     const inside = seen.filter(({ section }) => fingers.some((f) => meet(section, f)));
     return inside.every((s) => s.y[0] >= ends[1] - 1e-6) || inside.every((s) => s.y[1] <= ends[0] + 1e-6);

@@ -169,8 +169,8 @@ function judge(
   const over = ([a, b]: Interval, room: number) => b > spans[0] - room + 1e-6 && a < spans[1] + room - 1e-6;
   const inside = taken.filter(({ span, standing: { flat, moves, top, bottom } }) => {
     if (flat) return over(span, 0);
-    // bars and clamps lie on a closed hem as on the sheet
-    return over(span, tools.clamps) && (moves || top > LOW || bottom < -LOW);
+    // past its ends a bar is let down on folds that lie on the sheet; over the line it would not hold there
+    return over(span, 0) || (over(span, tools.clamps) && (moves || top > LOW || bottom < -LOW));
   });
   const [first] = inside.toSorted((p, q) => Number(q.standing.flat) - Number(p.standing.flat));
   if (first !== undefined) {

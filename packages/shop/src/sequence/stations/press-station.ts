@@ -9,12 +9,13 @@ import { type PressTools, pressTools } from '../../tools/press-tools.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
 import { type Held, type LineFrame, lineLength } from '../part/line.js';
-import type { LineBook, PartAtLine } from '../part/line-stands.js';
+import type { LineBook, PartAtLine, Stand } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { Operation, Work } from '../part/operations.js';
 import { benchOf, type Clause, type Standing } from './bench.js';
 import type { Blank } from './leaf-work.js';
 import { mountBook } from './mount-book.js';
+import { comesOff, hooks, risen } from './press-access.js';
 import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
@@ -94,9 +95,30 @@ function pressLine(given: Given): PressLine {
               half,
               margin,
             ),
-      (s) => s.flat && s.lump.kind === 'panel',
+      (s) => (s.flat && s.lump.kind === 'panel') || (!closing && hooked(s)),
     ),
   );
+  const bare = lazy(() => pressTools(press, punch, die, tree.thickness, 0));
+  const posed = (s: Stand, rise: number) =>
+    s.solids.map(({ section, y }) => ({
+      section: risen(seenFromTip(section, s.moves, inset, tree.thickness), s.moves, rise),
+      y,
+    }));
+  const hooked = (s: Stand) => [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, bare())));
+  const off = (standing: readonly Stand[], stands: readonly Interval[]): Obstacle | null => {
+    if (closing) return null;
+    const rise = [0, half].find(
+      (h) =>
+        !comesOff(
+          standing.flatMap((s) => posed(s, h)),
+          bare(),
+          stands,
+        ),
+    );
+    if (rise === undefined) return null;
+    const held = standing.find(hooked);
+    return { code: rise === 0 ? 'put-in' : 'take-off', panel: held?.lump.panel ?? -1 };
+  };
   const limits = limitsOf(given, frame);
   const refuse = (obstacle: Obstacle | null): Mounting => ({
     operation,
@@ -114,7 +136,7 @@ function pressLine(given: Given): PressLine {
   const seen = lazy(() => union(bench().seen, operation.mask));
   return {
     limits,
-    mount: mountBook(seen, (done) => judge(given, frame, bench().at(done), refuse)),
+    mount: mountBook(seen, (done) => judge(given, frame, bench().at(done), { refuse, off })),
     prospect: prospectBook(bench, frame.spans, press.gaps, press.length),
   };
 }
@@ -219,11 +241,17 @@ function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
   return force > press.force ? { code: 'force', panel: -1, value: force, limit: press.force } : null;
 }
 
+interface Answers {
+  readonly refuse: (obstacle: Obstacle | null) => Mounting;
+  /** What keeps the part on the punch, or from under it. */
+  readonly off: (standing: readonly Stand[], stands: readonly Interval[]) => Obstacle | null;
+}
+
 function judge(
   given: Given,
   frame: LineFrame,
   standing: readonly Standing<PressTool>[],
-  refuse: (obstacle: Obstacle | null) => Mounting,
+  { refuse, off }: Answers,
 ): Mounting {
   const { operation, die } = given;
   for (const { lump, clauses } of standing)
@@ -243,7 +271,14 @@ function judge(
   }
   const taken = standing.flatMap((s) => s.clauses.flatMap((c) => (c.takes === null ? [] : [c.takes])));
   const free = stretchesFor(frame.spans, taken, given.press.gaps, given.press.length);
-  if ('stretches' in free) return { ...refuse(null), stretches: free.stretches };
+  if ('stretches' in free) {
+    const { stretches } = free;
+    const kept = off(
+      standing,
+      stretches.map((s): Interval => [s.from, s.to]),
+    );
+    return { ...refuse(kept), stretches: kept === null ? stretches : [] };
+  }
   const [from, to] = free.bare;
   const owner = standing.find((s) =>
     s.clauses.some((c) => c.takes !== null && c.takes[0] <= to && c.takes[1] >= from),

@@ -1,0 +1,34 @@
+// Five shops that parts are planned in.
+import { DEFAULT_SHOP, EXAMPLE_PRESS, type Shop } from '@tinwright/shop';
+
+const brake = DEFAULT_SHOP.brake as NonNullable<Shop['brake']>;
+
+const capacity = brake.capacity;
+const handSeamer = { name: 'hand seamer', width: 90, depth: 30, jaw: 8, capacity };
+
+export const SHOPS: Readonly<Record<string, Shop>> = {
+  school: DEFAULT_SHOP,
+  garden: {
+    ...DEFAULT_SHOP,
+    name: 'deep feet, a leaf without bars, a seamer, no vise',
+    brake: {
+      ...brake,
+      finger: { foot: 60, upright: 35, noseAngle: 45, noseRadius: 0.5 },
+      clearHeight: 75,
+      beam: 35,
+      leaf: { width: 20, stop: 120 },
+      fingers: [25, 50, 75, 100, 125, 150, 175, 200],
+      gaps: { end: 10, inner: 6 },
+    },
+    vise: null,
+    handSeamer,
+  },
+  press: { ...DEFAULT_SHOP, name: 'press only', brake: null, vise: null, press: EXAMPLE_PRESS },
+  both: { ...DEFAULT_SHOP, name: 'brake, press, vise', press: EXAMPLE_PRESS, handSeamer },
+  bench: {
+    ...DEFAULT_SHOP,
+    name: 'vise and seamer, and a straight jaw',
+    brake: { ...brake, fingers: [1000] },
+    handSeamer,
+  },
+};
