@@ -4,12 +4,14 @@ import { cite } from '../errors/source.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
 import { distance } from '../plane/point.js';
+import { drilledLater } from './drilled-later.js';
 import { type Fastened, fasten } from './fasten.js';
 import { type Fastener, type FastenerEnd, SAME_PLACE } from './fastener.js';
 import { type FitRow, fitsOf } from './fit.js';
 import { type StandingSheet, standingSheets } from './layers.js';
 import { placePieces } from './place.js';
 import { withRoom } from './room.js';
+import { spelledOut } from './spelled-out.js';
 import { type AssemblyPart, type JointSpec, type Placed, pieceNames, type Seated } from './types.js';
 
 /** An object put together: where its pieces stand, how they are fastened, how they fit. */
@@ -31,9 +33,9 @@ export function assemble(
   joints: readonly JointSpec[],
   cut: readonly Fastener[] = [],
 ): Assembly {
-  const { placed, seated, loose, open } = placePieces(parts, joints);
+  const { placed, seated, loose, open } = placePieces(parts, spelledOut(parts, joints));
   const sheets = standingSheets(placed);
-  const fastened = withRoom(fastenAll(seated, sheets, cut), placed);
+  const fastened = drilledLater(withRoom(fastenAll(seated, sheets, cut), placed), seated);
   const { rows, findings } = fitsOf(seated, placed, open);
   const fasteners = fastened.flatMap((f) => f.fasteners);
   return {

@@ -36,12 +36,27 @@ export function fitsOf(
 ): { readonly rows: readonly FitRow[]; readonly findings: readonly Finding[] } {
   const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
   const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
-  const rows = joints.map((s) => fitRow(s, matingOf(s, joints), of(s.from), of(s.to)));
-  const tight = rows.flatMap((r, i) => tightFinding(r, joints[i] as Seated));
+  const two = joints.filter((s) => s.from.piece !== s.to.piece); // within one piece nothing is fitted
+  const rows = two.map((s) => fitRow(s, matingOf(s, two), of(s.from), of(s.to)));
+  const tight = rows.flatMap((r, i) => tightFinding(r, two[i] as Seated));
   const clashes = placed.flatMap((a, i) =>
     placed.slice(i + 1).flatMap((b) => clashFindings(a, b, of(a), of(b), open)),
   );
-  return { rows, findings: [...clashes, ...tight] };
+  const beside = neighbours(two).flatMap(([s, other]) => {
+    const row = fitRow({ ...s, from: s.to, to: other.to, gap: 0 }, [], of(s.to), of(other.to));
+    return tightFinding(row, { ...s, from: s.to });
+  });
+  return { rows, findings: [...clashes, ...tight, ...beside] };
+}
+
+/** Pieces that one joint brings to places beside each other. */
+function neighbours(joints: readonly Seated[]): readonly (readonly [Seated, Seated])[] {
+  const of = (s: Seated) => joints.filter((o) => o.joint.path === s.joint.path);
+  const row = (s: Seated) => of(s).toSorted((a, b) => a.joint.shift.across - b.joint.shift.across);
+  return joints.flatMap((s) => {
+    const next = s.joint.places === null ? undefined : row(s)[row(s).indexOf(s) + 1];
+    return next === undefined ? [] : [[s, next] as const];
+  });
 }
 
 const spotOf = ({ piece }: Placed, { id, bend }: Lump): Spot => ({

@@ -1,6 +1,7 @@
 import { suggestion } from '../errors/nearest.js';
 import type { Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { namedSite, siteNames } from './named-site.js';
 import { type AssemblyPart, type JointEnd, type JointSpec, pieceNames } from './types.js';
 
 /** What is wrong with the ends of joints: unknown pieces and sites, a piece with itself, sites claimed twice. */
@@ -15,13 +16,13 @@ function endProblems(parts: readonly AssemblyPart[], joint: JointSpec): readonly
   const { from, to, path } = joint;
   const ends = (['from', 'to'] as const).flatMap((end) => oneEnd(parts, joint[end], [...path, end]));
   if (ends.length > 0) return ends;
-  if (from.piece === to.piece)
+  if (from.piece === to.piece && from.site === to.site)
     return [
       {
         code: 'joint-self',
         path,
-        message: `${from.piece} is joined to itself`,
-        fix: 'Join two different pieces',
+        message: `${from.piece}.${from.site} is joined to itself`,
+        fix: 'Join two different pieces, or two sites of one',
       },
     ];
   return [];
@@ -34,8 +35,8 @@ function oneEnd(
 ): readonly Problem[] {
   const part = parts.find((p) => pieceNames(p).includes(piece));
   if (part === undefined) return [unknownPiece(parts, piece, path)];
-  const names = part.part.sites.map((s) => s.name);
-  if (names.includes(site)) return [];
+  if (namedSite(part.part, site) !== null) return [];
+  const names = siteNames(part.part);
   const fix = names.length === 0 ? 'It has no sites as it is' : suggestion(site, names);
   return [{ code: 'site-unknown', path, message: `${piece} has no site ${quoted(site)}`, fix }];
 }
@@ -75,7 +76,11 @@ function unknownPiece(parts: readonly AssemblyPart[], piece: string, path: Probl
 }
 
 function claimedTwice(joints: readonly JointSpec[]): readonly Problem[] {
-  const ends = joints.flatMap((j) => [j.from, j.to].map((e) => ({ joint: j, key: `${e.piece}.${e.site}` })));
+  // a part joined to itself leaves its sites free, and so do places along a site
+  const taking = joints.filter((j) => j.from.piece !== j.to.piece);
+  const ends = taking.flatMap((j) =>
+    (j.places === null ? [j.from, j.to] : [j.to]).map((e) => ({ joint: j, key: `${e.piece}.${e.site}` })),
+  );
   return ends.flatMap(({ joint, key }, i) => {
     const first = ends.findIndex((e) => e.key === key);
     if (first === i || ends[first]?.joint === joint) return [];

@@ -29,7 +29,8 @@ const TILT = 1e-3;
 /** Overlaps of a joint: every face of the one site with every face of the other it lies against. */
 export function overlapsOf({ from, to, sites }: Seated): readonly Overlap[] {
   const [a, b] = [facesOf(from, sites[0].faces), facesOf(to, sites[1].faces)];
-  return a.flatMap((f) => b.flatMap((g) => overlap(f, g)));
+  const others = (f: StandingFace) => (from === to ? b.filter((g) => g.panel.id !== f.panel.id) : b);
+  return a.flatMap((f) => others(f).flatMap((g) => overlap(f, g)));
 }
 
 function facesOf(placed: Placed, faces: Seated['sites'][0]['faces']): readonly StandingFace[] {

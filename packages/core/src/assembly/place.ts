@@ -7,6 +7,7 @@ import { HOME } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
 import type { Site } from '../fold/tree.js';
 import { jointProblems } from './joint-problems.js';
+import { bothFaces, namedSite } from './named-site.js';
 import { mate, misfit, siteFrame } from './site-frame.js';
 import { standOff } from './stand-off.js';
 import {
@@ -109,6 +110,7 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   const forward = placed.has(joint.from.piece);
   const [host, guest] = forward ? [joint.from, joint.to] : [joint.to, joint.from];
   const at = placed.get(host.piece) as Placed;
+  if (host.piece === guest.piece) return withItself(joint, at);
   const [hostSite, guestSite] = [siteOf(at.part, host), siteOf(find(guest).part, guest)];
   const stands = placed.get(guest.piece);
   const sign = forward ? 1 : -1;
@@ -130,6 +132,12 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   placed.set(guest.piece, there);
   const sites: readonly [Site, Site] = forward ? [hostSite, guestSite] : [guestSite, hostSite];
   return { joint, from: forward ? at : there, to: forward ? there : at, sites, gap: off };
+}
+
+/** Two sites of one piece: it stands already, and its faces meet or do not. */
+function withItself(joint: JointSpec, at: Placed): Seated {
+  const [a, b] = [joint.from, joint.to].map((end) => bothFaces(siteOf(at.part, end))) as [Site, Site];
+  return { joint, from: at, to: at, sites: [a, b], gap: 0 };
 }
 
 /** A part that drops in between walls stands as far off the floor as off the walls: up on them, down seen from it. mm */
@@ -172,5 +180,5 @@ function closed(
 }
 
 function siteOf(part: AssemblyPart, { site }: JointEnd): Site {
-  return part.part.sites.find((s) => s.name === site) as Site;
+  return namedSite(part.part, site) as Site;
 }

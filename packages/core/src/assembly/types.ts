@@ -32,10 +32,24 @@ export interface JointSpec {
   readonly by: { readonly kind: AnyFastenerKind; readonly ask: FastenerAsk } | null;
   /** Where the second stands on the first, from where the sites say: to its right, and upright. */
   readonly shift: { readonly across: number; readonly up: number };
+  /** Places of several pieces along the site it starts from; null for one, where the sites say. */
+  readonly places: JointPlaces | null;
   /** Clearance asked between the two parts away from the faces that touch. */
   readonly clearance: number;
   /** Where it stands in the job. */
   readonly path: Path;
+}
+
+/** Places along a site, from an end of its panel. mm */
+export interface JointPlaces {
+  /** Distances of the places; null for a row of `count`, `every` so far apart, about the middle. */
+  readonly at: readonly number[] | null;
+  /** null: spread evenly from end to end. */
+  readonly every: number | null;
+  /** null: as many as there are pieces. */
+  readonly count: number | null;
+  /** Edge the places are counted from; null for the one at the left hand of who looks at the face. */
+  readonly edge: string | null;
 }
 
 /** A piece in its place; `pose` maps the formed part's frame into the assembly. */

@@ -31,6 +31,8 @@ export interface BendRule {
   readonly source: string;
   /** False when formed sizes are not expected to equal the sizes asked for. */
   readonly compensates: boolean;
+  /** How far its allowance may be off, mm; null or left out where it does not know. */
+  readonly doubt?: (bend: BendInput) => number | null;
   /** @throws JobError where the rule must not be used */
   readonly terms: (bend: BendInput) => BendTerms;
 }

@@ -1,4 +1,5 @@
 import { fail } from '../errors/problem.js';
+import { radians } from '../units/angle.js';
 import { plainNumber } from '../units/format.js';
 import { foldedFlat } from './folded-flat.js';
 import { kFactor } from './k-factor.js';
@@ -43,6 +44,10 @@ export function testStrip(material: string, strips: readonly StripBend[]): BendR
     title: 'test-strip',
     source: 'shop file',
     compensates: true,
+    doubt: (bend) => {
+      const row = bend.angle >= 180 ? undefined : stripOf(strips, material, bend);
+      return row === undefined ? null : radians(bend.angle) * bend.thickness * row.kError;
+    },
     terms: (bend) => {
       if (bend.angle >= 180) return foldedFlat(bend);
       const row = stripOf(strips, material, bend);

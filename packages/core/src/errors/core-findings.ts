@@ -42,6 +42,7 @@ export interface CoreFindings {
     readonly most: number | null;
   };
   readonly 'fastener-left-out': { readonly pitch: number };
+  readonly 'drill-after-bending': object;
   readonly 'hole-crowded': { readonly parts: readonly string[] };
   readonly 'fastener-lost': { readonly made: string; readonly other: string };
   readonly 'fastener-apart': { readonly pieces: readonly [string, string] };

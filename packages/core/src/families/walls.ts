@@ -57,7 +57,19 @@ export function tabInset(side: Side, { thickness }: Sheet, gap: number): readonl
   return [inset, inset];
 }
 
-export function cornerTabs({ height }: Walls, { length, by, gap, rimDepth }: CornerTabs): readonly Step[] {
+/** The tabs, and two sites that a joint of the part with itself closes its corners between: the tabs, and the walls they lie behind. */
+export function cornerTabs(walls: Walls, tabs: CornerTabs): readonly Step[] {
+  const names = (['north', 'south'] as const).flatMap((side) => ENDS.map((end) => `tab-${side}-${end}`));
+  const behind = names.map((panel) => ({ panel, face: 'unmarked' }) as const);
+  const before = ENDS.map((panel) => ({ panel, face: 'marked' }) as const);
+  return [
+    ...tabFlanges(walls, tabs),
+    site('corner-tabs', behind, { panel: names[0] as string, at: [0, 0], up: [1, 0] }),
+    site('end-walls', before, { panel: 'west', at: [0, 0], up: [0, 1] }),
+  ];
+}
+
+function tabFlanges({ height }: Walls, { length, by, gap, rimDepth }: CornerTabs): readonly Step[] {
   return (['north', 'south'] as const).flatMap((side) =>
     ENDS.map((end) => {
       const over = height(side) - (height(end) - rimDepth(end));

@@ -113,6 +113,14 @@ export interface JointInput {
   readonly shift?: { readonly across?: SignedSize; readonly up?: SignedSize };
   /** Between the parts, away from the faces that touch; 0.2 mm if left out. */
   readonly clearance?: Size;
+  /** Places of several pieces of `to` along the panel of `from`: their distances from an end of it, */
+  readonly at?: Size | readonly Size[];
+  /** or a row about its middle, so far apart; spread evenly if left out, */
+  readonly every?: Size;
+  /** of so many; as many as there are pieces if left out. */
+  readonly count?: number;
+  /** Edge of the panel that places are counted from; the left one of who looks at the face if left out. */
+  readonly edge?: string;
 }
 
 /** What a job says beside its parts and joints. */

@@ -21,9 +21,14 @@ export interface JointData {
   readonly by: string | Readonly<Record<string, FastenerAsk>>;
   readonly shift: { readonly across: number; readonly up: number };
   readonly clearance: number;
+  readonly at: number | readonly number[] | null;
+  readonly every: number | null;
+  readonly count: number | null;
+  readonly edge: string | null;
 }
 
 const MOST_FASTENERS = 500;
+const MOST_PLACES = 200;
 
 const end = z.string().check(
   z.refine((text) => splitName(text) !== null, {
@@ -59,6 +64,16 @@ export function jointSchema(kit: ParamKit): Gives<unknown> {
       up: 0,
     }),
     clearance: kit.instead(kit.size({ min: 0, max: 20 }), `${USUAL_CLEARANCE} mm`),
+    at: kit.maybe(
+      kit.either(
+        kit.size({ min: 0 }),
+        kit.list(kit.size({ min: 0 }), 1, MOST_PLACES),
+        'a length or a list of them',
+      ),
+    ),
+    every: kit.maybe(kit.size()),
+    count: kit.maybe(kit.count(1, MOST_PLACES)),
+    edge: kit.maybe(kit.text()),
   });
 }
 
@@ -98,9 +113,16 @@ export function jointsOf(list: readonly JointData[], kit: ParamKit): readonly Jo
       by: byOf(j.by, kit),
       shift: j.shift,
       clearance: j.clearance,
+      places: placesOf(j),
       path: ['joints', i],
     };
   });
+}
+
+/** Places along a site; none where the joint says nothing of them. */
+function placesOf({ at, every, count, edge }: JointData): JointSpec['places'] {
+  if (at === null && every === null && count === null && edge === null) return null;
+  return { at: typeof at === 'number' ? [at] : at, every, count, edge };
 }
 
 function byOf(by: JointData['by'], kit: ParamKit): JointSpec['by'] {

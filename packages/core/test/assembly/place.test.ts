@@ -269,14 +269,11 @@ describe('joints that cannot be', () => {
     expect(found[0]?.message).toContain('there is one piece of "end", called just that');
   });
 
-  test('a site of itself, or another site of the same piece', () => {
-    for (const to of ['body.west', 'body.east']) {
-      const job = carrier();
-      const joints = [{ name: 'ring', from: 'body.west', to, by: 'none' }];
-      expect(problemsOf(() => plan({ ...job, joints }))).toMatchObject([
-        { code: 'joint-self', message: 'body is joined to itself', path: ['joints', 0] },
-      ]);
-    }
+  test('a site with itself', () => {
+    const joints = [{ name: 'ring', from: 'body.west', to: 'body.west', by: 'none' }];
+    expect(problemsOf(() => plan({ ...carrier(), joints }))).toMatchObject([
+      { code: 'joint-self', message: 'body.west is joined to itself', path: ['joints', 0] },
+    ]);
   });
 
   test('two joints that claim one site: the first keeps it', () => {

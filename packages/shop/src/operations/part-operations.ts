@@ -105,7 +105,9 @@ function holesOf({ name, flat }: PartPlan, assembly: Assembly | null): readonly 
     }
   for (const { hole, kind, joint } of marks) {
     const seated = assembly?.seated.find((s) => s.joint.name === joint);
-    const firstOnly = seated !== undefined && seated.from.part.name !== name;
+    // of a part joined to itself what is cut flat on both sides meets once it is bent
+    const own = seated?.from.piece === seated?.to.piece;
+    const firstOnly = seated !== undefined && !own && seated.from.part.name !== name;
     add({ diameter: hole as number, count: 1, purpose: kind, firstOnly });
   }
   return [...kinds.values()];

@@ -25,7 +25,7 @@ export interface Stage {
  */
 export function stagesOf(parts: readonly PartPlan[], assembly: Assembly | null): readonly Stage[] {
   const seated = assembly?.seated ?? [];
-  const waits = waitsOf(seated);
+  const waits = waitsOf(seated.filter((s) => s.from.piece !== s.to.piece));
   const level = (name: string, seen: readonly string[] = []): number => {
     if (seen.includes(name)) return 0;
     const others = waits.filter((w) => w.part === name).map((w) => 1 + level(w.after, [...seen, name]));

@@ -86,6 +86,11 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
       `holes without room on ${parts.join(', ')}, too near to an edge or another hole: ${value}; marked, not cut`,
     aim: () => 'drill through the other part, or ask for the same count at each piece',
   },
+  'drill-after-bending': {
+    message: ({ value, limit }, t) =>
+      `holes of a joint of the part with itself might miss each other by ${t.size(value)} once it is bent, ${t.most(limit)} at most; those of the second sheet are marked, not cut`,
+    aim: () => 'drill them through the first sheet after bending, or bend test strips for a surer rule',
+  },
   'fastener-lost': {
     message: ({ made, other, value }) =>
       `${made} is made, and ${value} of its fastening places no longer land on ${other}`,

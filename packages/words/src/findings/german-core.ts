@@ -89,6 +89,12 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
       `Löcher ohne Platz an ${parts.join(', ')}, zu nah an einer Kante oder einem anderen Loch: ${value}; angerissen, nicht geschnitten`,
     aim: () => 'durch das andere Teil bohren oder an jedem Stück gleich viele verlangen',
   },
+  'drill-after-bending': {
+    message: ({ value, limit }, t) =>
+      `Löcher einer Verbindung des Teils mit sich selbst könnten sich nach dem Kanten um ${t.size(value)} verfehlen, höchstens ${t.most(limit)}; die des zweiten Blechs sind angerissen, nicht geschnitten`,
+    aim: () =>
+      'nach dem Kanten durch das erste Blech bohren oder Probestreifen biegen, damit die Regel sicherer wird',
+  },
   'fastener-lost': {
     message: ({ made, other, value }) =>
       `${made} ist gefertigt, und ${value} seiner Verbindungsstellen treffen ${other} nicht mehr`,

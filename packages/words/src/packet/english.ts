@@ -2,7 +2,11 @@ import type { BendFacts, JointFacts, OperationText, PacketWords } from './words.
 
 const many = (count: number, one: string, more: string = `${one}s`) => `${count} ${count === 1 ? one : more}`;
 const pairs = (joints: readonly JointFacts[]) =>
-  joints.map((j) => `${j.to} on ${j.from} (${j.joint})`).join(', ');
+  joints
+    .map((j) =>
+      j.from === j.to ? `${j.from}, its own edges (${j.joint})` : `${j.to} on ${j.from} (${j.joint})`,
+    )
+    .join(', ');
 const names = (joints: readonly JointFacts[]) => joints.map((j) => j.joint).join(', ');
 
 const FASTENERS: Readonly<Record<string, string>> = {

@@ -1,7 +1,11 @@
 import type { BendFacts, JointFacts, OperationText, PacketWords } from './words.js';
 
 const pairs = (joints: readonly JointFacts[]) =>
-  joints.map((j) => `${j.to} an ${j.from} (${j.joint})`).join(', ');
+  joints
+    .map((j) =>
+      j.from === j.to ? `${j.from}, die eigenen Ränder (${j.joint})` : `${j.to} an ${j.from} (${j.joint})`,
+    )
+    .join(', ');
 const names = (joints: readonly JointFacts[]) => joints.map((j) => j.joint).join(', ');
 
 /** Name, its plural, and the word before the first and the other ones. */
