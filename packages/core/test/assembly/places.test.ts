@@ -1,15 +1,6 @@
+import { compose3, length3, place3, sub3 } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import {
-  compose3,
-  type FormedPanel,
-  JobError,
-  type JobPlan,
-  length3,
-  place3,
-  planJob,
-  readJob,
-  sub3,
-} from '../../src/index.js';
+import { type FormedPanel, JobError, type JobPlan, planJob, readJob } from '../../src/index.js';
 
 const BIN = {
   name: 'bin',
