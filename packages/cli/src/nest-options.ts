@@ -1,5 +1,6 @@
-import { type ParsedLength, parseLength, type Unit } from '@tinwright/core';
+import type { Unit } from '@tinwright/core';
 import type { OptionSpec } from './commands/command.js';
+import { typedLength } from './typed-length.js';
 
 /** What was asked of a nest, as typed. */
 export interface NestOptions {
@@ -99,7 +100,7 @@ export function nestNumbers(o: NestOptions, units: Unit): NestNumbers | string {
     return null;
   };
   const size = (name: string, text: string | undefined, least: number, most: number) =>
-    text === undefined ? null : keep(lengthOf(name, text, units, least, most));
+    text === undefined ? null : keep(typedLength(name, text, units, least, most));
   const count = (name: string, text: string | undefined, least: number, most: number) =>
     text === undefined ? null : keep(countOf(name, text, least, most));
   const numbers = {
@@ -117,13 +118,6 @@ export function nestNumbers(o: NestOptions, units: Unit): NestNumbers | string {
     threads: count('threads', o.threads, 1, 256),
   };
   return wrong[0] ?? numbers;
-}
-
-function lengthOf(name: string, text: string, units: Unit, least: number, most: number): number | string {
-  const read: ParsedLength = parseLength(text, units);
-  if (!read.ok) return `--${name}: ${read.why}`;
-  if (read.mm >= least - 1e-9 && read.mm <= most) return read.mm;
-  return `--${name}: ${text} given, ${least} to ${most} mm allowed`;
 }
 
 function countOf(name: string, text: string, least: number, most: number): number | string {

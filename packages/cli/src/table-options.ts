@@ -1,8 +1,10 @@
+import type { Unit } from '@tinwright/core';
 import type { LayerMap, MarkStyle, TableStyle } from '@tinwright/files';
 import type { OptionSpec } from './commands/command.js';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
 import { withText } from './open-text.js';
+import { typedLength } from './typed-length.js';
 
 /** What was asked of the files for a cutting table. */
 export interface TableOptions {
@@ -14,7 +16,14 @@ export interface TableOptions {
   readonly curves: 'polyline' | 'arcs';
   readonly dxfUnits: 'mm' | 'in';
   readonly smallHoles: 'cut' | 'mark';
+  readonly leastEdge?: string;
 }
+
+/** Stands for the width of the cut. */
+const KERF = 'kerf';
+
+/** mm */
+const MOST_EDGE = 10;
 
 /** Stands for the map of layers that comes with the program. */
 const BASIC = 'basic';
@@ -46,6 +55,12 @@ export const TABLE_OPTIONS: Readonly<Record<string, OptionSpec>> = {
     describe: 'outlines as polylines with bulges, or as lines and arcs only',
   },
   'dxf-units': { type: 'string', choices: ['mm', 'in'], default: 'mm', describe: 'unit of the DXF files' },
+  'least-edge': {
+    type: 'string',
+    values: [KERF],
+    describe:
+      'outlines get no edge shorter than this, where taking metal off can help; kerf: than the cut is wide',
+  },
   'small-holes': {
     type: 'string',
     choices: ['cut', 'mark'],
@@ -54,21 +69,50 @@ export const TABLE_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   },
 };
 
-/** The style asked for. @param leastHole smallest hole the table cuts, mm; 0 where nobody said */
+/** What a table says of itself where nobody asks for anything else: mm, and the unit of lengths as typed. */
+export interface TableLimits {
+  /** Smallest hole it cuts; 0 where nobody said. */
+  readonly smallestHole: number;
+  /** Width of its cut; 0 where nobody said. */
+  readonly kerf: number;
+  /** Least edge of an outline where none is asked for. */
+  readonly leastEdge: number;
+  readonly units: Unit;
+}
+
+/** The style asked for; a sentence about an option that cannot be. */
 export async function tableStyle(
   host: Host,
   options: TableOptions,
-  leastHole: number,
+  limits: TableLimits,
   json: boolean,
-): Promise<{ readonly style: TableStyle } | { readonly exit: ExitCode }> {
+): Promise<{ readonly style: TableStyle } | { readonly exit: ExitCode } | string> {
   const { BASIC_LAYERS, readLayers, TABLE_STYLE } = await import('@tinwright/files');
+  const leastEdge = leastEdgeOf(options.leastEdge, limits);
+  if (typeof leastEdge === 'string') return leastEdge;
   const map = await layerMap(host, options.layers, json, BASIC_LAYERS, readLayers);
   if ('exit' in map) return map;
   const { dxf: form, dxfUnits: unit, curves, marks, text, note, smallHoles } = options;
-  const least = smallHoles === 'mark' ? leastHole : 0;
-  return {
-    style: { ...TABLE_STYLE, ...map.answer, form, unit, curves, marks, text, note, leastHole: least },
+  const leastHole = smallHoles === 'mark' ? limits.smallestHole : 0;
+  const style = {
+    ...TABLE_STYLE,
+    ...map.answer,
+    form,
+    unit,
+    curves,
+    marks,
+    text,
+    note,
+    leastHole,
+    leastEdge,
   };
+  return { style };
+}
+
+function leastEdgeOf(given: string | undefined, { kerf, leastEdge, units }: TableLimits): number | string {
+  if (given === undefined) return leastEdge;
+  if (given !== KERF) return typedLength('least-edge', given, units, 0, MOST_EDGE);
+  return kerf > 0 ? kerf : '--least-edge: kerf given, and nobody says how wide the cut is';
 }
 
 async function layerMap(

@@ -30,4 +30,4 @@ export { stepNote } from './sequence-note.js';
 export { shearJson } from './shear/shear-json.js';
 export { FRONT, SIDE, TOP } from './sheets/views.js';
 export { escapeXml } from './svg/escape.js';
-export { withoutSmallHoles } from './table/small-holes.js';
+export { type TableFlat, tableFlat } from './table/table-flat.js';

@@ -57,10 +57,13 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const units = jobs.plans[0]?.job.units ?? 'mm';
   const numbers = nestNumbers(options, units);
   if (typeof numbers === 'string') return no(numbers);
-  const asked = await tableStyle(host, options, jobs.shop?.table?.smallestHole ?? 0, json);
+  const table = jobs.shop?.table ?? null;
+  const kerf = numbers.kerf ?? (opened.rack.kerf || (table?.kerf ?? 0));
+  const limits = { smallestHole: table?.smallestHole ?? 0, kerf, leastEdge: kerf, units };
+  const asked = await tableStyle(host, options, limits, json);
+  if (typeof asked === 'string') return no(asked);
   if ('exit' in asked) return asked.exit;
-  const { parts, flats } = await shapesOf(jobs, asked.style.leastHole);
-  const kerf = numbers.kerf ?? (opened.rack.kerf || (jobs.shop?.table?.kerf ?? 0));
+  const { parts, flats } = await shapesOf(jobs, asked.style);
   const ask: NestAsk = {
     parts,
     rack: { ...opened.rack, kerf, offcuts: options.offcuts },
@@ -69,21 +72,21 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     turns: numbers.turns,
   };
   const found = await nestOn(ask, { ...numbers, threads: numbers.threads ?? availableParallelism() }, host);
-  const process = jobs.shop?.table?.process ?? 'plasma';
+  const process = table?.process ?? 'plasma';
   const cut = { ...cutStyle(numbers, options.lead, kerf, process), order: options.order };
-  const table = await tableFindings(jobs);
-  return write(options, host, { found, parts, flats, cut, style: asked.style, units, jobs, table, ask });
+  const limited = await tableFindings(jobs);
+  return write(options, host, { found, parts, flats, cut, style: asked.style, units, jobs, limited, ask });
 }
 
 /** Outlines to nest, under the names blanks have, and what is marked on them. */
 async function shapesOf(
   { plans, blanks }: JobBlanks,
-  leastHole: number,
+  style: TableStyle,
 ): Promise<{ parts: readonly NestPart[]; flats: readonly NestFlat[] }> {
-  const { withoutSmallHoles } = await import('@tinwright/files/internal');
+  const { tableFlat } = await import('@tinwright/files/internal');
   const planned = plans.flatMap((p) => p.parts);
   const flats = planned.map((p, i): NestFlat => {
-    const cut = withoutSmallHoles(p.flat, leastHole);
+    const cut = tableFlat(p.flat, style);
     return { part: blanks[i]?.part ?? '', ...cut };
   });
   const parts = flats.map(({ flat }, i): NestPart => {
@@ -134,7 +137,7 @@ interface Found {
   readonly style: TableStyle;
   readonly units: Unit;
   readonly jobs: JobBlanks;
-  readonly table: readonly Finding[];
+  readonly limited: readonly Finding[];
   readonly ask: NestAsk;
 }
 
@@ -159,7 +162,7 @@ async function write({ out, json, lang }: Options, host: Host, f: Found): Promis
 
 /** What was left out, what to know of the cuts, what the table has to say. */
 async function findingsOf(
-  { found, jobs, ask, cut, table }: Found,
+  { found, jobs, ask, cut, limited }: Found,
   { cuts }: CutNest,
 ): Promise<readonly Finding[]> {
   const { cutFindings, cuttingFinding, leftOutFinding } = await import('@tinwright/cutting/internal');
@@ -171,7 +174,7 @@ async function findingsOf(
   });
   const source = [cite('general-practice')];
   const kerf = cut.kerf > 0 ? [] : [cuttingFinding('kerf-zero', 'warning', null, { values: {}, source })];
-  return [...left, ...kerf, ...cutFindings(found.sheets, cuts), ...table];
+  return [...left, ...kerf, ...cutFindings(found.sheets, cuts), ...limited];
 }
 
 const answerOf = ({ sheets, missing }: Nest, out: string) => ({

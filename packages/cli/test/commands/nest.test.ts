@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { tinwright } from '../host.js';
 import { stripJob } from '../jobs.js';
-import { below, jobFile } from '../place.js';
+import { below, emptyFolder, jobFile } from '../place.js';
 
 const RACK = `units: mm
 kerf: 1.3
@@ -100,4 +100,76 @@ test('without a rack nothing can be nested', async () => {
   const { exit, err } = await tinwright('nest', job);
   expect(exit).toBe(2);
   expect(err).toContain('--rack FILE is missing');
+});
+
+test.each([
+  [['--least-edge', 'kerf', '--kerf', '0'], /--least-edge: kerf given, and nobody says how wide the cut is/],
+  [['--least-edge', '99'], /--least-edge: 99 given, 0 to 10 mm allowed/],
+])('%j is refused', async (options, words) => {
+  const { exit, err, files } = await nest(1, RACK, ...options);
+  expect(exit).toBe(2);
+  expect(err).toMatch(words);
+  expect(files).toEqual([]);
+});
+
+test('edges under the kerf: gone from the sheet unless they are asked for, and then named', async () => {
+  const grip = `units: mm
+stock: { material: mild-steel, thickness: 1, sheets: [[600, 600]], kerf: 1.3 }
+bending: { rule: k-factor, insideRadius: 1 }
+parts:
+  - { name: grip, family: handle, span: 300, width: 40, sideDepth: 14, hem: { type: closed, length: 8 }, tabs: { length: 28 } }
+`;
+  const folder = await emptyFolder();
+  await writeFile(join(folder, 'grip.yaml'), grip);
+  const run = (...more: readonly string[]) =>
+    tinwright(
+      'nest',
+      join(folder, 'grip.yaml'),
+      '--out',
+      join(folder, 'out'),
+      '--moves',
+      '10',
+      '--json',
+      ...more,
+    );
+  const short = (out: string) =>
+    JSON.parse(out).findings.filter((f: { code: string }) => f.code === 'edge-under-kerf');
+  const drawn = short((await run('--least-edge', '0')).out);
+  expect(drawn).toHaveLength(1);
+  expect(drawn[0].message).toMatch(/an edge of [\d.]+ mm is shorter than the cut of 1\.3 mm is wide/);
+  expect(short((await run()).out)).toEqual([]);
+});
+
+test('findings of the table of the shop stand with the nest: holes it cannot cut', async () => {
+  const job = `units: mm
+stock: { material: mild-steel, thickness: 1, sheets: [[600, 600]] }
+bending: { rule: k-factor, insideRadius: 1 }
+parts:
+  - { name: hook, family: bracket, width: 60, base: 40, leg: 50, holes: { diameter: 4, count: 2, inset: 15 } }
+`;
+  const shop = `units: mm
+table: { name: plasma table, process: plasma, length: 1250, width: 1250, kerf: 1.3, smallestHole: 6 }
+`;
+  const folder = await emptyFolder();
+  await writeFile(join(folder, 'job.yaml'), job);
+  await writeFile(join(folder, 'shop.yaml'), shop);
+  const run = (...more: readonly string[]) =>
+    tinwright(
+      'nest',
+      join(folder, 'job.yaml'),
+      '--shop',
+      join(folder, 'shop.yaml'),
+      '--out',
+      join(folder, 'out'),
+      '--moves',
+      '10',
+      '--json',
+      ...more,
+    );
+  const codes = (out: string): readonly string[] =>
+    JSON.parse(out).findings.map((f: { code: string }) => f.code);
+  expect(codes((await run()).out)).toContain('hole-under-table');
+  expect((await run('--small-holes', 'mark')).exit).toBe(0);
+  const dxf = await readFile(join(folder, 'out/nests/600-x-600-mm-1.dxf'), 'utf8');
+  expect(dxf.match(/\r\nPOINT\r\n/g)).toHaveLength(4);
 });

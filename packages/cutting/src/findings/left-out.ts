@@ -36,7 +36,7 @@ export function leftOutFinding(
   };
   return cuttingFinding('left-out', severity, part, {
     values,
-    source: [cite(null, { basis: 'computed' })],
+    source: [cite(null, { basis: 'derived' })],
     value: count * mass,
     unit: 'kg',
   });

@@ -20,9 +20,9 @@ const SEVERITY = {
 } as const;
 
 const SOURCE: Readonly<Record<CutRemark['code'], readonly Source[]>> = {
-  'edge-under-kerf': [cite(null, { basis: 'computed' })],
-  'slot-closes': [cite(null, { basis: 'computed' })],
-  'hole-closes': [cite(null, { basis: 'computed' })],
+  'edge-under-kerf': [cite(null, { basis: 'derived' })],
+  'slot-closes': [cite(null, { basis: 'derived' })],
+  'hole-closes': [cite(null, { basis: 'derived' })],
   'lead-short': [cite(null, { basis: 'memory' })],
   'lead-none': [cite(null, { basis: 'memory' })],
 };

@@ -72,7 +72,7 @@ function shortEdges(sheet: NestedSheet, parts: readonly NestPart[], kerf: number
     const sides = segments(partOf(parts, piece).outline);
     const shortest = sides.reduce((a, b) => (segmentLength(b) < segmentLength(a) ? b : a));
     const value = segmentLength(shortest);
-    if (value >= kerf) return [];
+    if (value >= kerf - 1e-6) return [];
     const [a, b, c, d, e, f] = piece.matrix;
     const [x, y] = shortest.from;
     return [

@@ -109,14 +109,21 @@ function edgeOf({ stock: { x, y, outline } }: NestedSheet): Loop {
   return corners.map((at) => ({ at: [at[0], at[1]], bulge: 0 }));
 }
 
-/** The id of a piece in the middle of its first panel. */
+/** Width of a character over its height, of common sans-serif faces. */
+const CHARACTER = 0.7;
+
+/** The id of a piece in the middle of its first panel, as large as that takes, level on the sheet. */
 function label({ id }: NestPiece, flat: FlatPattern, at: Place): Shape {
-  const shape = flat.panels[0]?.shape ?? [];
-  const middle = (axis: 0 | 1) =>
-    (Math.min(...shape.map((p) => p[axis])) + Math.max(...shape.map((p) => p[axis]))) / 2;
-  const height = Math.max(2, Math.min(8, (flat.blank.max[0] * 0.6) / id.length));
-  const [x, y] = at([middle(0), middle(1)]);
-  return { kind: 'text', at: [x - 0.35 * height * id.length, y - height / 2], height, text: id };
+  const shape = (flat.panels[0]?.shape ?? []).map(at);
+  const range = (axis: 0 | 1) => {
+    const values = shape.map((p) => p[axis]);
+    return [Math.min(...values), Math.max(...values)] as const;
+  };
+  const [[west, east], [south, north]] = [range(0), range(1)];
+  const wide = CHARACTER * [...id].length;
+  const height = Math.max(2, Math.min(8, (0.9 * (east - west)) / wide, 0.6 * (north - south)));
+  const corner: Point = [(west + east - height * wide) / 2, (south + north - height) / 2];
+  return { kind: 'text', at: corner, height, text: id };
 }
 
 /** A closed cut as one loop; one with micro-joints as the runs between them. */

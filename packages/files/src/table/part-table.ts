@@ -6,8 +6,8 @@ import { flatDrawing } from '../sheets/flat.js';
 import { toSvg } from '../svg/write.js';
 import { inInches } from './in-inches.js';
 import { simpleCurves } from './simple-curves.js';
-import { withoutSmallHoles } from './small-holes.js';
 import { TABLE_STYLE, type TableStyle } from './style.js';
+import { tableFlat } from './table-flat.js';
 
 /** What of a part its cut file says. */
 export type TablePart = Pick<PartPlan, 'flat' | 'name'> & Partial<Pick<PartPlan, 'quantity' | 'material'>>;
@@ -19,7 +19,7 @@ export function partDrawing({ flat, name, quantity, material }: TablePart, style
   // R12 has no units, so there a line of the note says them
   const unit = style.form === 'r12' ? [style.unit] : [];
   const text = style.text === 'off' ? [] : [name, ...more, ...unit];
-  const cut = withoutSmallHoles(flat, style.leastHole);
+  const cut = tableFlat(flat, style);
   const drawing = flatDrawing(cut.flat, name, text, style.marks, cut.punched);
   return { ...drawing, layers: drawing.layers.filter((l) => !style.without.some((w) => w === l.name)) };
 }

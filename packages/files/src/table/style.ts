@@ -18,6 +18,8 @@ export interface TableStyle {
   readonly note: 'name' | 'full';
   /** Holes of a smaller diameter become marks for a centre punch, mm; 0 for none. */
   readonly leastHole: number;
+  /** Edges of an outline are made no shorter, where taking metal off can help, mm; 0 leaves them. */
+  readonly leastEdge: number;
   /** Names and looks of layers in a DXF. */
   readonly looks: LayerLooks;
   /** Layers that are left out. */
@@ -33,6 +35,7 @@ export const TABLE_STYLE: TableStyle = frozen({
   text: 'on',
   note: 'name',
   leastHole: 0,
+  leastEdge: 0,
   looks: {},
   without: [],
 });

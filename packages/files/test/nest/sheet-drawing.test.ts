@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { planJob, readJob } from '@tinwright/core';
 import { findNest, NO_TRIM, QUARTER_TURNS, verifyNest } from '@tinwright/cutting';
 import { cutNest, nestFiles, TABLE_STYLE, type TableStyle } from '@tinwright/files';
-import { withoutSmallHoles } from '@tinwright/files/internal';
+import { tableFlat } from '@tinwright/files/internal';
 import { expect, test } from 'vitest';
 import { layerOf, readDxf } from '../dxf-reader.js';
 
@@ -50,7 +50,7 @@ const sheet = {
 /** The sheet's DXF; holes of less than `leastHole` are punched. */
 function dxf(style: Partial<TableStyle> = {}): string {
   const asked = { ...TABLE_STYLE, ...style };
-  const flats = planned.map((p) => ({ part: p.name, ...withoutSmallHoles(p.flat, asked.leastHole) }));
+  const flats = planned.map((p) => ({ part: p.name, ...tableFlat(p.flat, asked) }));
   const parts = flats.map(({ part, flat }) => ({
     part,
     material: 'mild-steel',
