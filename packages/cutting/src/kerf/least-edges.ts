@@ -1,4 +1,5 @@
-import { type Loop, loopArea, type Point, type Vertex } from '@tinwright/core';
+import type { Loop, Point, Vertex } from '@tinwright/core';
+import { loopArea } from '@tinwright/core/internal';
 import { crossesItself } from './crosses-itself.js';
 
 /** Rounds of mending an outline, for every corner it has. */

@@ -1,15 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import {
-  contains,
-  distanceToLoop,
-  type Loop,
-  loopArea,
-  planJob,
-  readJob,
-  segmentLength,
-  segments,
-} from '@tinwright/core';
+import { type Loop, planJob, readJob, segments } from '@tinwright/core';
+import { contains, distanceToLoop, loopArea, segmentLength } from '@tinwright/core/internal';
 import { leastEdges } from '@tinwright/cutting';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';

@@ -1,4 +1,5 @@
-import { arcOf, type FlatPattern, type Loop, type Point } from '@tinwright/core';
+import type { FlatPattern, Loop, Point } from '@tinwright/core';
+import { arcOf } from '@tinwright/core/internal';
 import { leastEdges } from '@tinwright/cutting';
 import type { TableStyle } from './style.js';
 
