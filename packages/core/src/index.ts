@@ -45,7 +45,9 @@ export {
   type BuiltInFamily,
   bentStrip,
   bracket,
+  cover,
   divider,
+  drawer,
   FAMILIES,
   flaredPan,
   gussetEnd,
@@ -53,6 +55,7 @@ export {
   hemmedChannel,
   lid,
   openBox,
+  shelf,
   toteEnd,
   tray,
 } from './families/index.js';
@@ -78,16 +81,24 @@ export type {
 export { type JobBuilder, job } from './job/job-builder.js';
 export { makePart, type PartSheet } from './job/make-part.js';
 export type { MeasuredSize } from './job/measured.js';
-export { type JobPlan, type PartPlan, planJob } from './job/plan.js';
+export {
+  type JobPlan,
+  type PartPlan,
+  type PlanJobOptions,
+  planJob,
+  planJobAsync,
+  type StopSignal,
+} from './job/plan.js';
 export { type Job, type JobContext, type JobPart, type JobReader, jobReader, readJob } from './job/read.js';
 export { type Refit, type RefitAsk, type RefitChange, refit } from './job/refit.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';
+export type { OwnTables } from './job/tables.js';
 export { FASTENER_KINDS } from './joining/kinds.js';
 export { type Arc, type Box, isArc, type Loop, type Segment, segments, type Vertex } from './plane/loop.js';
 export type { Point } from './plane/point.js';
 export type { Follow, HemWritten, Length, LengthText, Size, Written } from './schema/value.js';
 export { GAUGE_SYSTEMS, type GaugeSystem, type GaugeSystemName, gaugeThickness } from './stock/gauges.js';
 export { linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
-export type { RadiusRule } from './stock/least-radius.js';
+export { type RadiusRule, radiusRule } from './stock/least-radius.js';
 export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';

@@ -101,6 +101,7 @@ export { gaugeMeanings } from './stock/gauges.js';
 export { ISO_2768_BANDS, ISO_2768_LINEAR } from './stock/iso-2768.js';
 export type { MaterialName } from './stock/materials.js';
 export { degrees, radians } from './units/angle.js';
+export { breath } from './units/breath.js';
 export { formatApart, plainNumber } from './units/format.js';
 export { frozen } from './units/frozen.js';
 export { numberAbove, numberBetween } from './units/range.js';

@@ -1,6 +1,6 @@
 import type { Box, Loop, Point } from '@tinwright/core';
 import type { LayerLooks } from './layer-looks.js';
-import type { LayerName } from './layers.js';
+import type { LayerName, LayerPaint, LayerPaints, OwnLayerName } from './layers.js';
 import { coordinate } from './number.js';
 
 /**
@@ -31,7 +31,8 @@ export type Shape =
 
 /** What is drawn on one layer. */
 export interface DrawingLayer {
-  readonly name: LayerName;
+  /** Ours, or one of your own. */
+  readonly name: LayerName | OwnLayerName;
   readonly shapes: readonly Shape[];
 }
 
@@ -47,14 +48,20 @@ export interface Drawing {
   readonly unit?: 'in';
   /** What layers are called in a DXF, and how they look there. */
   readonly looks?: LayerLooks;
+  /** Colours and widths of layers, ours or one's own, where they are other than ours. */
+  readonly paints?: LayerPaints;
 }
 
 /**
- * Hold a drawing to what every writer relies on: loops of two corners or more, plain finite numbers.
+ * Hold a drawing to what every writer relies on: names that every reader takes, loops of two corners or more, plain
+ * finite numbers.
  * @throws RangeError naming the layer
  */
-export function checkDrawing({ layers, box }: Drawing): void {
+export function checkDrawing({ layers, box, paints = {} }: Drawing): void {
+  for (const [name, paint] of Object.entries(paints)) checkPaint(name, paint);
   for (const { name, shapes } of layers) {
+    if (!NAME.test(name))
+      throw new RangeError(`layer ${JSON.stringify(name)} given, 1 to 31 of A-Z a-z 0-9 _ $ - allowed`);
     for (const shape of shapes) for (const v of numbers(shape)) checked(v, name);
     const short = shapes.find((s) => s.kind === 'loop' && s.loop.length < 2);
     if (short !== undefined) throw new RangeError(`layer ${name}: a loop of fewer than two corners given`);
@@ -65,6 +72,20 @@ export function checkDrawing({ layers, box }: Drawing): void {
     if (flat !== undefined) throw new RangeError(`layer ${name}: a ${flat.kind} without size given`);
   }
   for (const v of [...box.min, ...box.max]) checked(v, 'box');
+}
+
+/** What also older readers take. */
+const NAME = /^[A-Za-z0-9_$-]{1,31}$/;
+
+function checkPaint(layer: string, { colour = '#000000', number = 7, width = 0.18 }: LayerPaint): void {
+  const wrong = !/^#[0-9a-f]{6}$/i.test(colour)
+    ? `colour ${JSON.stringify(colour)} given, such as #0072B2 allowed`
+    : !(Number.isInteger(number) && number >= 1 && number <= 255)
+      ? `number ${number} given, 1 to 255 allowed`
+      : !(width > 0 && width <= 5)
+        ? `width ${width} given, more than 0 to 5 mm allowed`
+        : null;
+  if (wrong !== null) throw new RangeError(`layer ${layer}: ${wrong}`);
 }
 
 function numbers(shape: Shape): readonly number[] {

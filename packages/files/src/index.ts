@@ -5,14 +5,17 @@ export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
 export type { DxfForm } from './dxf/write.js';
 export { toGlb } from './glb/write.js';
-export { cutFiles, jobFiles, type Wanted } from './job-files.js';
+export { cutFiles, jobFiles, streamJobFiles, type Wanted } from './job-files.js';
 export { jobJsonSchema, type SchemaNode } from './job-schema.js';
 export type { LayerLooks, LayerRow, Linetype } from './layer-looks.js';
 export {
   type CutLayerName,
   LAYERS,
   type LayerName,
+  type LayerPaint,
+  type LayerPaints,
   type LayerStyle,
+  type OwnLayerName,
   type PictureLayerName,
 } from './layers.js';
 export { toMakerModel } from './maker/to-maker-model.js';

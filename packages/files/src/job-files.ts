@@ -1,13 +1,16 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
+import { breath } from '@tinwright/core/internal';
 import type { ShopPlan } from '@tinwright/shop';
 import { cutListFiles } from './cut-list/csv.js';
 import type { KnownCut } from './cut-list/cut-list.js';
+import type { Drawing } from './drawing.js';
 import type { DxfForm } from './dxf/write.js';
 import { manifestOf, manifestText, type PartFiles } from './manifest.js';
 import type { OutFile } from './out-file.js';
 import { pictureFiles, viewFiles } from './picture-files.js';
-import { partDxf, partSvg } from './table/part-table.js';
+import { partDrawing, partDxf, partSvg } from './table/part-table.js';
 import { TABLE_STYLE, type TableStyle } from './table/style.js';
+import type { Writer } from './writer.js';
 
 /** What of a job is written besides the cut files. */
 export interface Wanted {
@@ -22,46 +25,88 @@ export interface Wanted {
   readonly inShop?: ShopPlan | null;
   /** What it is cut from, where stock is known: a cut list beside the files and in the manifest. */
   readonly cut?: KnownCut | null;
+  /** Formats of one's own that every part's cut file is written in too, `parts/NAME.EXTENSION`. */
+  readonly writers?: readonly Writer<Drawing>[];
   /** Files drawn elsewhere that belong to the set: the manifest lists them too. */
   readonly also?: readonly OutFile[];
 }
 
-/** Everything `tinwright make` writes for a job, manifest last. Same plan, same bytes. */
+/**
+ * Everything `tinwright make` writes for a job, manifest last. Same plan, same bytes.
+ * @throws RangeError for a writer of one's own whose extension is taken
+ */
 export function jobFiles(plan: JobPlan, wanted: Wanted): readonly OutFile[] {
-  const files = [
-    ...cutFiles(plan, { ...TABLE_STYLE, ...wanted.style, form: wanted.dxf }),
-    ...(wanted.pictures ? pictureFiles(plan) : []),
-    ...(wanted.views ? viewFiles(plan, wanted.dxf) : []),
-    ...(wanted.cut ? cutListFiles(wanted.cut.work, plan.job.units) : []),
-    ...(wanted.also ?? []),
-  ];
-  return [...files, manifestFile(plan, files, wanted)];
+  return [...eachFile(plan, wanted)];
 }
 
-/** The cut files of a job: a DXF and an SVG for every part. */
-export function cutFiles(plan: JobPlan, style: TableStyle): readonly OutFile[] {
-  return plan.parts.flatMap((p): readonly OutFile[] => {
+/**
+ * The same files one by one, each made when it is asked for, with room for other work between two: for a stream that
+ * takes them as fast as it can, or a page that stays alive. Whoever stops asking stops the work.
+ * @throws as `jobFiles` does
+ */
+export async function* streamJobFiles(plan: JobPlan, wanted: Wanted): AsyncGenerator<OutFile, void> {
+  for (const file of eachFile(plan, wanted)) {
+    yield file;
+    await breath();
+  }
+}
+
+function* eachFile(plan: JobPlan, wanted: Wanted): Generator<OutFile, void> {
+  const paths: string[] = [];
+  for (const file of filesBeforeManifest(plan, wanted)) {
+    paths.push(file.path);
+    yield file;
+  }
+  yield manifestFile(plan, paths, wanted);
+}
+
+function* filesBeforeManifest(plan: JobPlan, wanted: Wanted): Generator<OutFile, void> {
+  const style = { ...TABLE_STYLE, ...wanted.style, form: wanted.dxf };
+  yield* eachCutFile(plan, style, checkedWriters(wanted.writers ?? []));
+  if (wanted.pictures) yield* pictureFiles(plan);
+  if (wanted.views) yield* viewFiles(plan, wanted.dxf);
+  if (wanted.cut) yield* cutListFiles(wanted.cut.work, plan.job.units);
+  yield* wanted.also ?? [];
+}
+
+/** The cut files of a job: a DXF and an SVG for every part, and what writers of one's own make of it. */
+export function cutFiles(
+  plan: JobPlan,
+  style: TableStyle,
+  writers: readonly Writer<Drawing>[] = [],
+): readonly OutFile[] {
+  return [...eachCutFile(plan, style, checkedWriters(writers))];
+}
+
+function* eachCutFile(
+  plan: JobPlan,
+  style: TableStyle,
+  writers: readonly Writer<Drawing>[],
+): Generator<OutFile, void> {
+  for (const p of plan.parts) {
     const { dxf, svg } = filesOf(p);
-    return [
-      { path: dxf, content: partDxf(p, style) },
-      { path: svg, content: partSvg(p, style) },
-    ];
-  });
+    yield { path: dxf, content: partDxf(p, style) };
+    yield { path: svg, content: partSvg(p, style) };
+    for (const { extension, write } of writers)
+      yield { path: `parts/${p.name}.${extension}`, content: write(partDrawing(p, style)) };
+  }
+}
+
+function checkedWriters(writers: readonly Writer<Drawing>[]): readonly Writer<Drawing>[] {
+  const all = ['dxf', 'svg', ...writers.map((w) => w.extension)];
+  const twice = all.find(
+    (extension, i) => all.indexOf(extension) !== i || !/^[a-z0-9]{1,12}$/.test(extension),
+  );
+  if (twice !== undefined)
+    throw new RangeError(`extension ${twice} given, one of its own of a-z and 0-9 allowed`);
+  return writers;
 }
 
 /** The manifest of a set of files; it stands last among them. */
-function manifestFile(plan: JobPlan, files: readonly OutFile[], { inShop, cut }: Wanted): OutFile {
+function manifestFile(plan: JobPlan, paths: readonly string[], { inShop, cut }: Wanted): OutFile {
   return {
     path: 'job.json',
-    content: manifestText(
-      manifestOf(
-        plan,
-        filesOf,
-        files.map((f) => f.path),
-        inShop ?? null,
-        cut ?? null,
-      ),
-    ),
+    content: manifestText(manifestOf(plan, filesOf, paths, inShop ?? null, cut ?? null)),
   };
 }
 

@@ -6,11 +6,20 @@ export type CutLayerName = 'CUT' | 'BEND-UP' | 'BEND-DOWN' | 'WELD-MARK' | 'SCRI
 /** Layers of a picture. */
 export type PictureLayerName = 'EDGE' | 'BEND' | 'MARK' | 'DIMENSION' | 'LEADER' | 'LABEL';
 
-/** Any layer of a drawing. */
+/** Any layer of ours. */
 export type LayerName = CutLayerName | PictureLayerName;
 
+/** A layer of one's own: up to 31 letters, digits, `_`, `$` and `-`, which every reader takes. */
+export type OwnLayerName = string & {};
+
+/** What of a layer's look is other than ours; what a layer of one's own leaves out is black and narrow. */
+export type LayerPaint = Partial<Pick<LayerStyle, 'colour' | 'number' | 'width'>>;
+
+/** Looks of layers by their names, ours or one's own. */
+export type LayerPaints = Readonly<Record<string, LayerPaint>>;
+
 /** How a layer looks. */
-export interface LayerStyle<Name extends LayerName = LayerName> {
+export interface LayerStyle<Name extends LayerName | OwnLayerName = LayerName | OwnLayerName> {
   readonly name: Name;
   /** What is on it, for legends and help. */
   readonly holds: string;
@@ -55,6 +64,8 @@ const PICTURE_LAYERS: readonly LayerStyle<PictureLayerName>[] = [
   { name: 'LABEL', holds: 'names of sizes', colour: '#0072B2', number: 152, width: 0.13 },
 ];
 
-export function layerStyle(name: LayerName): LayerStyle {
-  return [...LAYERS, ...PICTURE_LAYERS].find((l) => l.name === name) as LayerStyle;
+/** How a layer looks, ours or one's own. */
+export function layerStyle(name: string, paints: LayerPaints = {}): LayerStyle {
+  const ours: LayerStyle | undefined = [...LAYERS, ...PICTURE_LAYERS].find((l) => l.name === name);
+  return { ...(ours ?? { name, holds: '', colour: '#000000', number: 7, width: 0.18 }), ...paints[name] };
 }

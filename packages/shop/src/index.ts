@@ -6,7 +6,7 @@ export { SHOP_CHECKS } from './checks/index.js';
 export { JOINT_CHECKS, type JointCheck, type JointSubject } from './checks/joining.js';
 export type { Batch, BatchStep } from './job/batch.js';
 export type { ShopFinding, ShopFindings } from './job/order-findings.js';
-export { planShop, type ShopPlan } from './job/plan-shop.js';
+export { type PlanShopOptions, planShop, type ShopPlan } from './job/plan-shop.js';
 export type { SetUpChange } from './job/set-up.js';
 export type { Capacity, Limit } from './machines/capacity.js';
 export { DEFAULT_COSTS } from './machines/costs.js';

@@ -7,7 +7,9 @@ import { noCompensation } from './no-compensation.js';
 /** Every check, in the order they run. A new one is its file and a line here. */
 export const CHECKS: readonly Check[] = frozen([leastRadius, noCompensation]);
 
-/** All findings about one part. */
-export function findingsOf(subject: Subject): readonly Finding[] {
-  return CHECKS.flatMap((check) => check(subject)).map((remark) => ({ ...remark, part: subject.name }));
+/** All findings about one part, those of checks of one's own last. */
+export function findingsOf(subject: Subject, own: readonly Check[] = []): readonly Finding[] {
+  return [...CHECKS, ...own]
+    .flatMap((check) => check(subject))
+    .map((remark) => ({ ...remark, part: subject.name }));
 }

@@ -2,6 +2,7 @@ import { valueAt } from '../advice/values.js';
 import { type Assembly, assemble, marksOf, withMarks, withParts } from '../assembly/assemble.js';
 import type { Fastener } from '../assembly/fastener.js';
 import type { AssemblyPart } from '../assembly/types.js';
+import type { Check } from '../checks/check.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
 import { JobError, type Path, type Problem, type Refusal, worded } from '../errors/problem.js';
@@ -12,6 +13,7 @@ import type { Part } from '../fold/part.js';
 import { unfold } from '../fold/unfold.js';
 import { type Flaw, verifyFlat } from '../fold/verify-flat.js';
 import { verifyForm } from '../fold/verify-form.js';
+import { breath } from '../units/breath.js';
 import { withAdvice } from './advice.js';
 import { measuredFindings } from './measured-findings.js';
 import type { Job, JobPart } from './read.js';
@@ -36,18 +38,61 @@ export interface JobPlan {
   readonly findings: readonly Finding[];
 }
 
+/** How a job is planned. */
+export interface PlanJobOptions {
+  /** Fasteners as they were when parts that are made were cut; those of the job as drawn by default. */
+  readonly cut?: readonly Fastener[];
+  /**
+   * `none` leaves out the verifiers of pattern and formed part, for sizes known to be sound: parts that run into
+   * themselves are then not refused. `all` by default.
+   */
+  readonly verify?: 'all' | 'none';
+  /** Checks of one's own, after the built-in ones. */
+  readonly checks?: readonly Check[];
+  /** Ends the work between two parts, with the reason it was aborted for. */
+  readonly signal?: StopSignal;
+  /** Called when a part is planned, with how many of all are. */
+  readonly onProgress?: (done: number, of: number) => void;
+}
+
+/** An `AbortSignal`, as far as it is asked. */
+export interface StopSignal {
+  throwIfAborted(): void;
+}
+
 /**
  * Build, unfold, form and verify every part of a job, put them together by its joints, and mark every fastener on
  * the parts it goes through.
- * @param cut fasteners as they were when parts that are made were cut; by default those of the job as drawn
- * @throws JobError with every part that cannot exist, and why
+ * @throws JobError with every part that cannot exist, and why; what `signal` was aborted for
  */
-export function planJob(job: Job, cut: readonly Fastener[] = drawnFasteners(job)): JobPlan {
-  const parts = planAll(job);
+export function planJob(job: Job, options: PlanJobOptions = {}): JobPlan {
+  const steps = planSteps(job, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * The same, with room for other work between two parts: timers run, a page stays alive, and a signal can be aborted.
+ * @throws as `planJob` does
+ */
+export async function planJobAsync(job: Job, options: PlanJobOptions = {}): Promise<JobPlan> {
+  const steps = planSteps(job, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    await breath();
+  }
+}
+
+function* planSteps(job: Job, options: PlanJobOptions): Generator<undefined, JobPlan> {
+  const { cut = drawnFasteners(job), checks = [] } = options;
+  const parts = yield* planAll(job, options);
   const assembly = job.joints.length === 0 ? null : assemble(parts.map(standing), job.joints, cut);
-  const marked = assembly === null ? parts : parts.map((p) => withFasteners(p, assembly));
+  const marked = assembly === null ? parts : parts.map((p) => withFasteners(p, assembly, options.verify));
   const findings = [
-    ...marked.flatMap(findingsOf),
+    ...marked.flatMap((p) => findingsOf(p, checks)),
     ...(assembly?.findings ?? []),
     ...marked.flatMap(measuredFindings),
   ];
@@ -63,21 +108,28 @@ function drawnFasteners({ drawn, joints }: Job): readonly Fastener[] {
 
 const MOST_ADVISED = 20; // parts with problems that sizes are searched for: each takes a while
 
-function planAll({ parts: jobParts, units }: Job): readonly PartPlan[] {
+function* planAll(
+  { parts: jobParts, units }: Job,
+  { verify = 'all', signal, onProgress }: PlanJobOptions,
+): Generator<undefined, readonly PartPlan[]> {
   const problems: Problem[] = [];
+  const parts: PartPlan[] = [];
   let advised = 0;
-  const parts = jobParts.flatMap((part): readonly PartPlan[] => {
+  for (const [i, part] of jobParts.entries()) {
+    signal?.throwIfAborted();
     try {
-      return [planPart(part)];
+      parts.push(planPart(part, verify));
     } catch (error) {
       if (!(error instanceof JobError)) throw error;
       advised += 1;
       const refusals =
-        advised > MOST_ADVISED ? error.refusals : withAdvice(part, error.refusals, units, planPart);
+        advised > MOST_ADVISED ? error.refusals : withAdvice(part, error.refusals, units, (p) => planPart(p));
       problems.push(...refusals.map((r) => placed(worded(r, units), part)));
-      return [];
     }
-  });
+    onProgress?.(i + 1, jobParts.length);
+    yield;
+  }
+  signal?.throwIfAborted();
   if (problems.length > 0) throw new JobError(problems);
   return parts;
 }
@@ -91,22 +143,24 @@ const standing = ({ name, quantity, material, made, stands }: PartPlan): Assembl
 });
 
 /** The part with its fasteners marked, on the pattern and on the formed part. */
-function withFasteners(plan: PartPlan, { fasteners }: Assembly): PartPlan {
+function withFasteners(plan: PartPlan, { fasteners }: Assembly, verify: PlanJobOptions['verify']): PartPlan {
   const marks = marksOf(plan, fasteners);
   if (marks.length === 0) return plan;
   const part = withMarks(plan.part, marks);
   const stood = withMarks(plan.stands.part, marks);
   // no panel moves for a mark: only the pattern, with its new holes, has to be looked at again
-  return finished(plan, part, { part: stood, formed: form(stood) }, verifyFlat);
+  const look = verify === 'none' ? () => [] : verifyFlat;
+  return finished(plan, part, { part: stood, formed: form(stood) }, look);
 }
 
 /** One part built, seen both ways and verified. @throws JobError when it cannot exist */
-export function planPart(jobPart: JobPart): PartPlan {
+export function planPart(jobPart: JobPart, verify: 'all' | 'none' = 'all'): PartPlan {
   const { family, params, asMade, sheet } = jobPart;
   const part = family.part(params, sheet);
   const made = asMade === params ? part : family.part(asMade, sheet);
   const asked = jobPart.sheet.rule.compensates ? part.asked : [];
   return finished(jobPart, part, { part: made, formed: form(made) }, (flat, formed) => {
+    if (verify === 'none') return [];
     const flaws = verifyFlat(flat);
     // panels that cross themselves have no solids to look at
     return flaws.length > 0 ? flaws : verifyForm(formed, asked);

@@ -26,6 +26,7 @@ import {
 } from './schema.js';
 import { jobRack, sheetOf } from './sheet.js';
 import { followedParts, type KnownSize, resolved, sizesOf } from './sizes.js';
+import { type OwnTables, type Tables, tablesWith } from './tables.js';
 
 /** A part to make: its family, parameters and sheet. Lengths mm. */
 export interface JobPart {
@@ -79,17 +80,21 @@ export type JobReader = (data: unknown, context?: JobContext) => Job;
 /**
  * A reader of jobs for one set of families. It keeps the schemas it builds: whoever reads more than one job keeps it.
  * @param families those a part may name; the built-in ones by default
+ * @param own materials and bend rules of one's own that a job may name too
+ * @throws RangeError for a row of one's own with the name of another
  */
-export function jobReader(families: readonly AnyFamily[] = FAMILIES): JobReader {
+export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTables = {}): JobReader {
+  const tables = tablesWith(own);
+  const metals = tables.materials.map((m) => m.name);
   const kept = new Map<Unit, JobSchemas>();
   const schemasFor = (unit: Unit): JobSchemas => {
-    const schemas = kept.get(unit) ?? jobSchemas(paramKit(unit), families);
+    const schemas = kept.get(unit) ?? jobSchemas(paramKit(unit, metals), families, tables.rules);
     kept.set(unit, schemas);
     return schemas;
   };
   return (data, context = {}) => {
     const schemas = schemasFor((data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm');
-    return read(data, { made: new Map(), strips: [], ...context, families, schemas });
+    return read(data, { made: new Map(), strips: [], ...context, families, schemas, tables });
   };
 }
 
@@ -102,9 +107,9 @@ export function jobReader(families: readonly AnyFamily[] = FAMILIES): JobReader 
 export function readJob<D, F extends AnyFamily = BuiltInFamily>(
   data: JobSource<D, F>,
   families: readonly F[] = FAMILIES as readonly AnyFamily[] as readonly F[],
-  context: JobContext = {},
+  context: JobContext & OwnTables = {},
 ): Job {
-  return jobReader(families)(data, context);
+  return jobReader(families, context)(data, context);
 }
 
 function read(data: unknown, given: Given): Job {
@@ -128,7 +133,7 @@ function read(data: unknown, given: Given): Job {
   const { name, note, measured, joints } = head;
   const drawn =
     Object.keys(measured).length === 0 ? null : read({ ...(data as object), measured: {} }, given);
-  const rack = head.stock === undefined ? null : jobRack(head.stock);
+  const rack = head.stock === undefined ? null : jobRack(head.stock, given.tables);
   return { units: kit.unit, name, note, parts, joints: jointsOf(joints, kit), rack, drawn };
 }
 
@@ -136,6 +141,7 @@ function read(data: unknown, given: Given): Job {
 interface Given extends Required<JobContext> {
   readonly families: readonly AnyFamily[];
   readonly schemas: JobSchemas;
+  readonly tables: Tables;
 }
 
 /** Parts in order; each may follow sizes of those before it. */
@@ -202,7 +208,7 @@ function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
   }
 }
 
-function jobPart(part: PartData, job: JobData, i: number, { families, strips }: Given): JobPart {
+function jobPart(part: PartData, job: JobData, i: number, { families, strips, tables }: Given): JobPart {
   const path: Path = ['parts', i];
   const family = families.find((f) => f.name === part.family) as AnyFamily;
   const { stock, stockPath } = part.stock
@@ -218,7 +224,7 @@ function jobPart(part: PartData, job: JobData, i: number, { families, strips }: 
       },
     ]);
   const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
-  const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, strips));
+  const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, strips, tables));
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
   const { name, quantity, note, grain } = part;
   const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];

@@ -54,7 +54,10 @@ export function refit(data: unknown, ask: RefitAsk, families: readonly AnyFamily
   const made = new Map(madeParts(job.parts, ask.made).map((p) => [p.name, p]));
   const was = (data as { measured?: object }).measured ?? {};
   const fresh = { ...(data as object), measured: { ...was, ...ask.measured } };
-  const after = planJob({ ...read(fresh, { made, strips }), drawn: null }, before.assembly?.fasteners ?? []);
+  const after = planJob(
+    { ...read(fresh, { made, strips }), drawn: null },
+    { cut: before.assembly?.fasteners ?? [] },
+  );
   const pairs = after.parts.map((a, i) => [before.parts[i] as PartPlan, a] as const);
   const closed = after.assembly?.seated.map((s) => s.joint.name) ?? [];
   return {

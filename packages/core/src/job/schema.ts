@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import type { RuleKind } from '../bending/kind.js';
 import { RULE_KINDS } from '../bending/kinds.js';
 import { COMMON } from '../families/common.js';
 import type { AnyFamily } from '../families/family.js';
@@ -6,7 +7,6 @@ import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { type Grain, type RackRows, rackShape } from '../schema/rack-rows.js';
 import { shapeOf } from '../schema/value.js';
 import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
-import { MATERIAL_NAMES } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { wholeNumber } from '../units/range.js';
 import { type JointData, jointSchema } from './joints.js';
@@ -82,9 +82,9 @@ interface Shared {
   readonly common: { readonly [name: string]: Gives<unknown> };
 }
 
-const sharedOf = (kit: ParamKit): Shared => ({
+const sharedOf = (kit: ParamKit, rules?: readonly RuleKind[]): Shared => ({
   stock: stockSchema(kit),
-  bending: bendingSchema(kit),
+  bending: bendingSchema(kit, rules),
   common: shapeOf(COMMON, kit),
 });
 
@@ -110,8 +110,12 @@ export interface JobSchemas {
 }
 
 /** Schemas to read jobs of these families with; those of a family are built when a part first names it. */
-export function jobSchemas(kit: ParamKit, families: readonly AnyFamily[]): JobSchemas {
-  const shared = sharedOf(kit);
+export function jobSchemas(
+  kit: ParamKit,
+  families: readonly AnyFamily[],
+  rules?: readonly RuleKind[],
+): JobSchemas {
+  const shared = sharedOf(kit, rules);
   const built = new Map<unknown, Gives<unknown>>();
   const any = () =>
     kit.byName(
@@ -168,7 +172,7 @@ function stockShape(kit: ParamKit) {
   const systems = GAUGE_SYSTEMS.map((s) => s.name);
   const number = wholeNumber();
   return {
-    material: kit.oneOf(MATERIAL_NAMES),
+    material: kit.oneOf(kit.materials),
     thickness: z.optional(kit.size(THICKNESS)),
     gauge: z.optional(
       kit.either(
@@ -181,10 +185,8 @@ function stockShape(kit: ParamKit) {
 }
 
 /** Schema of `bending:`: a rule by name with its constants. */
-export function bendingSchema(kit: ParamKit): Gives<unknown> {
+export function bendingSchema(kit: ParamKit, rules: readonly RuleKind[] = RULE_KINDS): Gives<unknown> {
   const insideRadius = z.optional(kit.size({ min: 0, max: GREATEST_RADIUS }));
-  const options = RULE_KINDS.map((r) =>
-    strictGroup({ rule: z.enum([r.name]), insideRadius, ...r.constants }),
-  );
+  const options = rules.map((r) => strictGroup({ rule: z.enum([r.name]), insideRadius, ...r.constants }));
   return kit.byName('rule', options);
 }

@@ -1,12 +1,13 @@
-import { RULE_KINDS } from '../bending/kinds.js';
+import type { RuleKind } from '../bending/kind.js';
 import type { StripBend } from '../bending/test-strip.js';
 import { fail, within } from '../errors/problem.js';
 import type { Sheet } from '../fold/tree.js';
 import type { MetalRow, RackRows } from '../schema/rack-rows.js';
 import { GAUGE_SYSTEMS, gaugeMeanings, gaugeThickness } from '../stock/gauges.js';
-import { MATERIALS, type Material } from '../stock/materials.js';
+import type { Material } from '../stock/materials.js';
 import { withMethods } from '../units/with-methods.js';
 import type { BendingData, JobStockData, StockData } from './schema.js';
+import { type Tables, tablesWith } from './tables.js';
 
 /** What a part is made from. */
 export interface SheetMetal {
@@ -16,13 +17,19 @@ export interface SheetMetal {
 
 /**
  * Material and sheet as a job names them; the inside radius is one thickness when not given. Only for data that went
- * through the schemas. @param strips rows of the shop that `rule: test-strip` looks in
+ * through the schemas.
+ * @param strips rows of the shop that `rule: test-strip` looks in
  * @throws JobError with paths within `stock:`, see `thicknessOf`
  */
-export function sheetOf(stock: StockData, bending: BendingData, strips: readonly StripBend[]): SheetMetal {
-  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
+export function sheetOf(
+  stock: StockData,
+  bending: BendingData,
+  strips: readonly StripBend[],
+  { materials, rules }: Tables = tablesWith(),
+): SheetMetal {
+  const material = materials.find((m) => m.name === stock.material) as Material;
   const thickness = thicknessOf(stock, material);
-  const kind = RULE_KINDS.find((k) => k.name === bending.rule) as (typeof RULE_KINDS)[number];
+  const kind = rules.find((k) => k.name === bending.rule) as RuleKind;
   const rule = kind.make(bending, material, strips);
   const { terms, ...said } = rule;
   const sheet = { thickness, insideRadius: bending.insideRadius ?? thickness };
@@ -30,10 +37,10 @@ export function sheetOf(stock: StockData, bending: BendingData, strips: readonly
 }
 
 /** Sheets and offcuts of a job, of its own metal where a row names none; null where it names no sheets or offcuts. */
-export function jobRack(stock: JobStockData): RackRows | null {
+export function jobRack(stock: JobStockData, { materials }: Tables): RackRows | null {
   const { sheets, offcuts, trim, kerf, leastOffcut } = stock;
   if (sheets.length === 0 && offcuts.length === 0) return null;
-  const material = MATERIALS.find((m) => m.name === stock.material) as Material;
+  const material = materials.find((m) => m.name === stock.material) as Material;
   const thick = () => within(['stock'], () => thicknessOf(stock, material));
   const ofJob = <R extends MetalRow>(row: R): R => ({
     ...row,

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import type { HemSpec } from '../bending/hem.js';
 import { sayIn } from '../errors/problem.js';
 import { hasHidden, quoted } from '../errors/quote.js';
+import { MATERIAL_NAMES } from '../stock/materials.js';
 import { formatApart } from '../units/format.js';
 import { MM_PER_INCH, parseLength, type Unit } from '../units/length.js';
 import { countBetween, numberBetween } from '../units/range.js';
@@ -26,6 +27,8 @@ export type Gives<T> = z.ZodMiniType<T, unknown>;
 /** The building blocks of family parameters, for one unit. */
 export interface ParamKit {
   readonly unit: Unit;
+  /** Names of the materials there are. */
+  readonly materials: readonly string[];
   /** A length: a number in the job's unit, or text with its own. Gives mm. */
   readonly size: (range?: SizeRange) => Gives<number>;
   /** A length that is one of certain sizes; `known` lists them. */
@@ -61,8 +64,8 @@ export interface ParamKit {
 /** A schema for every parameter of `P`. */
 export type Shape<P> = { readonly [K in keyof P]-?: Gives<P[K]> };
 
-/** The building blocks for parameters written in `unit`. */
-export function paramKit(unit: Unit): ParamKit {
+/** The building blocks for parameters written in `unit`, and for the materials there are: the built-in ones by default. */
+export function paramKit(unit: Unit, materials: readonly string[] = MATERIAL_NAMES): ParamKit {
   const size = (range: SizeRange = {}) => sizeSchema(unit, range);
   const fallback = <T>(schema: Gives<T>, value: T): Gives<T> =>
     z.pipe(
@@ -71,6 +74,7 @@ export function paramKit(unit: Unit): ParamKit {
     ) as Gives<T>;
   return {
     unit,
+    materials,
     size,
     sizeOf: (is, known) => {
       const error = (issue: { input: unknown }) =>

@@ -1,5 +1,4 @@
 import * as z from 'zod/mini';
-import { MATERIAL_NAMES } from '../stock/materials.js';
 import { MM_PER_INCH } from '../units/length.js';
 import { numberAbove } from '../units/range.js';
 import { type Gives, type ParamKit, strictGroup } from './kit.js';
@@ -114,7 +113,7 @@ const metal = (k: ParamKit, rows: Rows) => {
   const may = <T>(schema: Gives<T>): Gives<T | null> => (rows === 'named' ? schema : k.maybe(schema));
   return {
     name: may(name()),
-    material: may(k.oneOf(MATERIAL_NAMES)),
+    material: may(k.oneOf(k.materials)),
     thickness: may(k.size({ min: 0.1, max: 6 })),
     grain: k.maybe(k.oneOf(['x', 'y'])),
     price: k.maybe(price(k)),

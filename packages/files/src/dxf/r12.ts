@@ -16,7 +16,7 @@ export function toDxfR12(drawing: Drawing): string {
     ...section(
       'ENTITIES',
       drawing.layers.flatMap(({ name, shapes }) =>
-        shapes.flatMap((s) => entity(rowOf(drawing.looks, name).name, s)),
+        shapes.flatMap((s) => entity(rowOf(drawing, name).name, s)),
       ),
     ),
     [0, 'EOF'],
@@ -35,7 +35,7 @@ function header({ box }: Drawing): readonly Tag[] {
   ];
 }
 
-function tables({ layers, looks }: Drawing): readonly Tag[] {
+function tables(drawing: Drawing): readonly Tag[] {
   const table = (name: string, entries: readonly (readonly Tag[])[]): readonly Tag[] => [
     [0, 'TABLE'],
     [2, name],
@@ -69,8 +69,8 @@ function tables({ layers, looks }: Drawing): readonly Tag[] {
     [6, 'CONTINUOUS'], // linetypes are left to what reads the file: the least that any reader takes
   ];
   const rows = rowsOf(
-    looks,
-    layers.map((l) => l.name),
+    drawing,
+    drawing.layers.map((l) => l.name),
   );
   return [...table('LTYPE', [continuous]), ...table('LAYER', rows.map(layer)), ...table('STYLE', [style])];
 }

@@ -12,10 +12,10 @@ export function toDxf(drawing: Drawing): string {
   checkDrawing(drawing);
   const { min, max } = drawing.box;
   const shapes = drawing.layers.flatMap(({ name, shapes: on }) =>
-    on.map((shape) => ({ layer: rowOf(drawing.looks, name).name, shape })),
+    on.map((shape) => ({ layer: rowOf(drawing, name).name, shape })),
   );
   const rows = rowsOf(
-    drawing.looks,
+    drawing,
     drawing.layers.map((l) => l.name),
   );
   const view = [Math.max(1, coordinate(max[0] - min[0])), Math.max(1, coordinate(max[1] - min[1]))] as const;

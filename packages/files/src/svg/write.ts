@@ -21,7 +21,7 @@ export function toSvg(drawing: Drawing): string {
     coordinate(max[1] - min[1] + 2 * MARGIN),
   ];
   const groups = drawing.layers.map(({ name, shapes }) => {
-    const { colour, width: stroke } = layerStyle(name);
+    const { colour, width: stroke } = layerStyle(name, drawing.paints);
     const paint =
       name === 'NOTE' || name === 'LABEL'
         ? `fill="${colour}"`

@@ -21,7 +21,8 @@ export function partDrawing({ flat, name, quantity, material }: TablePart, style
   const text = style.text === 'off' ? [] : [name, ...more, ...unit];
   const cut = tableFlat(flat, style);
   const drawing = flatDrawing(cut.flat, name, text, style.marks, cut.punched);
-  return { ...drawing, layers: drawing.layers.filter((l) => !style.without.some((w) => w === l.name)) };
+  const layers = drawing.layers.filter((l) => !style.without.some((w) => w === l.name));
+  return { ...drawing, layers, ...(style.paints === undefined ? {} : { paints: style.paints }) };
 }
 
 /** The DXF of a drawing as a table wants it. */

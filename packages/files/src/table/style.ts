@@ -1,7 +1,7 @@
 import { frozen } from '@tinwright/core/internal';
 import type { DxfForm } from '../dxf/write.js';
 import type { LayerLooks } from '../layer-looks.js';
-import type { CutLayerName } from '../layers.js';
+import type { CutLayerName, LayerPaints } from '../layers.js';
 
 /** How a fastener's place is marked. A cross is two strokes, a dash one, a point or circle one touch. */
 export type MarkStyle = 'cross' | 'dash' | 'point' | 'circle' | 'none';
@@ -22,6 +22,8 @@ export interface TableStyle {
   readonly leastEdge: number;
   /** Names and looks of layers in a DXF. */
   readonly looks: LayerLooks;
+  /** Colours and widths of layers where they are other than ours. */
+  readonly paints?: LayerPaints;
   /** Layers that are left out. */
   readonly without: readonly CutLayerName[];
 }

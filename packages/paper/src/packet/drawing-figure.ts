@@ -1,5 +1,5 @@
 import { type Box, type Point, segments } from '@tinwright/core';
-import type { Drawing, DrawingLayer, LayerName, Shape } from '@tinwright/files';
+import type { Drawing, DrawingLayer, Shape } from '@tinwright/files';
 import { boxOfItems } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
@@ -7,7 +7,7 @@ import { type Item, moved, type Pen } from '../page/page.js';
 import type { Setting } from '../page/table.js';
 
 /** Pens of layers on paper, where colours may be lost: outlines wide, what only helps narrow. */
-const PENS: Readonly<Partial<Record<LayerName, Pen>>> = { EDGE: 'wide', CUT: 'wide', BEND: 'faint' };
+const PENS: Readonly<Record<string, Pen>> = { EDGE: 'wide', CUT: 'wide', BEND: 'faint' };
 
 /** A drawing on a page, no larger than `room` mm and no larger than it is. mm of the page */
 export function drawingFigure(drawing: Drawing, alt: string, room: Point, { face, height }: Setting): Figure {

@@ -61,24 +61,38 @@ export const SHOP_CHECKS: readonly ShopCheck[] = frozen([
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 
 /** What to know about a part before it is made in a shop, worst first; without changes that would pass. */
-export function shopFindings(part: PartPlan, shop: Shop): readonly Finding[] {
-  return SHOP_CHECKS.flatMap((check) => check.remarks(part, shop))
+export function shopFindings(part: PartPlan, shop: Shop, own: readonly ShopCheck[] = []): readonly Finding[] {
+  return [...SHOP_CHECKS, ...own]
+    .flatMap((check) => check.remarks(part, shop))
     .toSorted((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity])
     .map((remark) => ({ ...remark, part: part.name }));
 }
 
-/** Everything to know about a job before it is made in a shop: by part, worst first; without changes that would pass. */
-export function jobFindings(plan: JobPlan, shop: Shop): readonly Finding[] {
-  const own = [...plan.parts.flatMap((p) => shopFindings(p, shop)), ...joiningFindings(plan, shop)];
+/**
+ * Everything to know about a job before it is made in a shop: by part, worst first; without changes that would pass.
+ * @param checks of one's own, after the built-in ones
+ */
+export function jobFindings(
+  plan: JobPlan,
+  shop: Shop,
+  checks: readonly ShopCheck[] = [],
+): readonly Finding[] {
+  const own = [...plan.parts.flatMap((p) => shopFindings(p, shop, checks)), ...joiningFindings(plan, shop)];
   const order = plan.parts.map((p) => p.name);
   return sortFindings([...plan.findings, ...own], order);
 }
 
 /** The findings with the changes of the job that would pass, found by trying them: takes time, so it is asked for apart. */
-export function withChanges(findings: readonly Finding[], plan: JobPlan, shop: Shop): readonly Finding[] {
+export function withChanges(
+  findings: readonly Finding[],
+  plan: JobPlan,
+  shop: Shop,
+  own: readonly ShopCheck[] = [],
+): readonly Finding[] {
+  const checks = [...SHOP_CHECKS, ...own];
   return findings.map((finding) => {
     const part = plan.parts.find((p) => p.name === finding.part);
-    const check = SHOP_CHECKS.find((c) => c.code === finding.code);
+    const check = checks.find((c) => c.code === finding.code);
     return part === undefined || check === undefined
       ? finding
       : { ...finding, changes: check.changes(part, shop, plan.job.units) };

@@ -1,5 +1,6 @@
 import type { Finding, JobPlan } from '@tinwright/core';
 import { sortFindings } from '@tinwright/core/internal';
+import type { ShopCheck } from '../checks/check.js';
 import { jobFindings, withChanges } from '../checks/index.js';
 import type { Shop } from '../machines/shop.js';
 import type { Sequence } from '../sequence/answer/plan.js';
@@ -18,15 +19,22 @@ export interface ShopPlan {
   readonly findings: readonly Finding[];
 }
 
+/** How a job is planned in a shop. */
+export interface PlanShopOptions {
+  /** Rules of one's own, after the built-in ones. */
+  readonly checks?: readonly ShopCheck[];
+}
+
 /** Plan the bends of every part of a job in a shop, and hold the job against its machines. Same job, same shop, same plan. */
-export function planShop(plan: JobPlan, shop: Shop): ShopPlan {
+export function planShop(plan: JobPlan, shop: Shop, { checks = [] }: PlanShopOptions = {}): ShopPlan {
   const sequences = plan.parts.map((p) => planSequence(p, shop));
   const own = sequences.flatMap((s) => orderFindings(s, shop.assumed));
   const order = plan.parts.map((p) => p.name);
+  const found = jobFindings(plan, shop, checks);
   return {
     shop,
     sequences,
     batch: batchOf(sequences, shop),
-    findings: sortFindings([...withChanges(jobFindings(plan, shop), plan, shop), ...own], order),
+    findings: sortFindings([...withChanges(found, plan, shop, checks), ...own], order),
   };
 }

@@ -1,0 +1,237 @@
+// What is one's own is passed in, and nobody else gets it: material, bend rule, checks, writer, layers and their colours.
+import {
+  type Check,
+  cite,
+  job,
+  jobReader,
+  MATERIALS,
+  type Material,
+  makePart,
+  openBox,
+  planJob,
+  planJobAsync,
+  RULE_KINDS,
+  radiusRule,
+  readJob,
+  remarkOf,
+} from '@tinwright/core';
+import { ruleKind } from '@tinwright/core/family';
+import {
+  DRAWING_WRITERS,
+  type Drawing,
+  jobFiles,
+  partDxf,
+  partSvg,
+  streamJobFiles,
+  TABLE_STYLE,
+  toMakerModel,
+  type Writer,
+} from '@tinwright/files';
+import { DEFAULT_SHOP, planShop, type ShopCheck } from '@tinwright/shop';
+import { tellFindings } from '@tinwright/words';
+import { describe, expect, test } from 'vitest';
+
+const STEEL = MATERIALS[0] as Material;
+const TERNE: Material = {
+  ...STEEL,
+  name: 'terne-plate',
+  title: 'lead-free terne plate',
+  k: 0.4,
+  kSource: 'measured in the garden workshop',
+  leastRadius: { at: (t) => 0.5 * t, source: 'the mill' },
+};
+const HALF = ruleKind({
+  name: 'half-way',
+  summary: 'the neutral axis half way through the sheet',
+  constants: {},
+  make: () => ({
+    name: 'half-way',
+    title: 'half way',
+    source: 'of one’s own',
+    compensates: true,
+    terms: ({ thickness: t, insideRadius: r, angle }) => {
+      const allowance = (Math.PI / 180) * angle * (r + t / 2);
+      const setback = angle <= 90 ? Math.tan((angle * Math.PI) / 360) * (r + t) : r + t;
+      return { allowance, setback, deduction: 2 * setback - allowance, working: [], source: 'half way' };
+    },
+  }),
+});
+const BOX = { name: 'box', family: 'open-box', length: 120, width: 80, height: 30 } as const;
+const DATA = {
+  units: 'mm',
+  stock: { material: 'terne-plate', thickness: 0.8 },
+  bending: { rule: 'half-way', insideRadius: 1 },
+  parts: [BOX],
+} as unknown;
+const own = { materials: [TERNE], rules: [HALF] };
+
+describe('material and bend rule', () => {
+  test('a job names them where they are passed in, and nowhere else', () => {
+    const [box] = planJob(jobReader(undefined, own)(DATA)).parts;
+    expect(box?.material.title).toBe('lead-free terne plate');
+    expect(box?.flat.bends[0]?.terms.allowance).toBeCloseTo((Math.PI / 2) * 1.4, 12);
+    expect(readJob(DATA, undefined, own).parts).toHaveLength(1);
+    expect(() => readJob(DATA)).toThrow(/terne-plate/);
+    expect(MATERIALS).not.toContain(TERNE);
+    expect(RULE_KINDS.map((k) => k.name)).not.toContain('half-way');
+  });
+
+  test('a plan with them crosses to a worker', () => {
+    const plan = planJob(readJob(DATA, undefined, own));
+    expect(structuredClone(plan).parts[0]?.flat).toEqual(plan.parts[0]?.flat);
+  });
+
+  test('a name that is taken is refused', () => {
+    expect(() => jobReader(undefined, { materials: [STEEL] })).toThrow(RangeError);
+  });
+
+  test('a radius rule of one’s own answers as it was given', () => {
+    expect(radiusRule('the mill', (t) => 3 * t).at(2)).toBe(6);
+  });
+});
+
+const plan = job({ units: 'mm', stock: { material: 'mild-steel', thickness: 1 } })
+  .part('box', openBox, { length: 120, width: 80, height: 30 })
+  .plan();
+
+const small: Check = ({ flat }) => {
+  const message = `small: ${flat.blank.max[0].toFixed(0)} mm`;
+  const words = { message, source: 'the garden', fix: 'Make it larger' };
+  return [{ ...remarkOf('garden-small', 'warning', { values: {}, source: [cite('the garden')] }), words }];
+};
+
+describe('checks', () => {
+  test('one of one’s own adds its findings, in its own words', () => {
+    const found = planJob(plan.job, { checks: [small] }).findings;
+    expect(tellFindings(found, 'mm', 'en').map((f) => f.message)).toContainEqual(
+      expect.stringMatching(/^small: \d+ mm$/),
+    );
+    expect(planJob(plan.job).findings.map((f) => f.code)).not.toContain('garden-small');
+  });
+
+  test('one of a shop sees the part as the shop makes it', () => {
+    const check: ShopCheck = {
+      code: 'garden-shop',
+      remarks: (_, shop) => [
+        { ...remarkOf('garden-shop', 'note', { values: { shop: shop.name }, source: [cite('the garden')] }) },
+      ],
+      changes: () => [],
+    };
+    const [strip] = [
+      makePart(openBox, { length: 60, width: 40, height: 15 }, { material: 'mild-steel', thickness: 1 }),
+    ];
+    const one = { ...plan, parts: [strip as NonNullable<typeof strip>] };
+    const { findings } = planShop(one, DEFAULT_SHOP, { checks: [check] });
+    expect(findings.map((f) => f.code)).toContain('garden-shop');
+  });
+});
+
+describe('layers, colours and writers', () => {
+  const drawing: Drawing = {
+    title: 'engraved',
+    layers: [{ name: 'ENGRAVE', shapes: [{ kind: 'line', from: [0, 0], to: [10, 5] }] }],
+    box: { min: [0, 0], max: [10, 5] },
+    paints: { ENGRAVE: { colour: '#123456', number: 33, width: 0.5 } },
+  };
+
+  test.each(DRAWING_WRITERS.map((w) => [w.format, w] as const))(
+    'a layer of one’s own is written as %s',
+    (_, { write }) => {
+      const text = String(write(drawing));
+      expect(text).toContain('ENGRAVE');
+      expect(text).toMatch(/#123456|\n *62\r\n *33\r\n/);
+      expect(String(write({ ...drawing, paints: {} }))).toContain('ENGRAVE');
+    },
+  );
+
+  test('a makerjs model has it too', () => {
+    expect(Object.keys(toMakerModel(drawing).models ?? {})).toEqual(['ENGRAVE']);
+  });
+
+  test.each([
+    [{ layers: [{ ...drawing.layers[0], name: 'no/slash' }] }, /no\/slash/],
+    [{ paints: { ENGRAVE: { colour: 'red' } } }, /"red" given/],
+    [{ paints: { ENGRAVE: { number: 300 } } }, /300 given, 1 to 255/],
+    [{ paints: { ENGRAVE: { width: 0 } } }, /width 0 given/],
+  ])('a name or colour that cannot be is refused: %j', (change, words) => {
+    for (const { write } of DRAWING_WRITERS)
+      expect(() => write({ ...drawing, ...change } as Drawing)).toThrow(words);
+  });
+
+  test('colours of cut files are passed in with the style of the table', () => {
+    const [box] = plan.parts;
+    const style = { ...TABLE_STYLE, paints: { CUT: { colour: '#ff0000', number: 1 } } };
+    expect(partSvg(box as NonNullable<typeof box>, style)).toContain('stroke="#ff0000"');
+    expect(partDxf(box as NonNullable<typeof box>, style)).toMatch(/\n *2\r\nCUT\r\n *70\r\n *0\r\n *62\r\n *1\r\n/);
+    expect(partSvg(box as NonNullable<typeof box>)).not.toContain('#ff0000');
+  });
+
+  const count: Writer<Drawing> = {
+    format: 'count',
+    words: 'a count',
+    extension: 'txt',
+    mediaType: 'text/plain',
+    write: ({ layers }) => layers.map((l) => `${l.name} ${l.shapes.length}\n`).join(''),
+  };
+
+  test('a writer of one’s own writes every part beside the others, and the manifest knows it', () => {
+    const files = jobFiles(plan, { dxf: 'r2000', writers: [count] });
+    expect(files.find((f) => f.path === 'parts/box.txt')?.content).toMatch(/^CUT \d+$/m);
+    expect(String(files.at(-1)?.content)).toContain('parts/box.txt');
+    expect(() => jobFiles(plan, { dxf: 'r2000', writers: [{ ...count, extension: 'dxf' }] })).toThrow(
+      RangeError,
+    );
+  });
+});
+
+describe('the pace of work', () => {
+  const parts = ['a', 'b', 'c'].map((name) => ({ ...BOX, name }));
+  const three = readJob({ units: 'mm', stock: { material: 'mild-steel', thickness: 1 }, parts } as unknown);
+
+  test('progress counts the parts', () => {
+    const seen: string[] = [];
+    planJob(three, { onProgress: (done, of) => seen.push(`${done}/${of}`) });
+    expect(seen).toEqual(['1/3', '2/3', '3/3']);
+  });
+
+  test('a signal ends the work between two parts, with its reason', async () => {
+    const stop = new AbortController();
+    const work = planJobAsync(three, {
+      signal: stop.signal,
+      onProgress: () => stop.abort(new Error('enough')),
+    });
+    await expect(work).rejects.toThrow('enough');
+    expect(() => planJob(three, { signal: AbortSignal.abort(new Error('enough')) })).toThrow('enough');
+  });
+
+  test('timers run between two parts, and the plan is the same', async () => {
+    let turns = 0;
+    const timer = setInterval(() => {
+      turns += 1;
+    }, 0);
+    const slow = await planJobAsync(three);
+    clearInterval(timer);
+    expect(turns).toBeGreaterThan(0);
+    expect(slow.parts.map((p) => p.flat)).toEqual(planJob(three).parts.map((p) => p.flat));
+  });
+
+  test('without verifiers a sound part is the same, and one that runs into itself is not refused', () => {
+    expect(planJob(three, { verify: 'none' }).parts[0]?.flat).toEqual(planJob(three).parts[0]?.flat);
+    const coil = {
+      name: 'coil',
+      family: 'bent-strip',
+      width: 20,
+      legs: [40, 20, 20, 20, 40],
+      angles: [90, 90, 90, 90],
+    };
+    const data = { units: 'mm', stock: { material: 'mild-steel', thickness: 1 }, parts: [coil] } as unknown;
+    expect(() => planJob(readJob(data))).toThrow();
+    expect(planJob(readJob(data), { verify: 'none' }).parts).toHaveLength(1);
+  });
+
+  test('files come one by one, the same as the list', async () => {
+    const files = [];
+    for await (const file of streamJobFiles(plan, { dxf: 'r12' })) files.push(file);
+    expect(files).toEqual(jobFiles(plan, { dxf: 'r12' }));
+  });
+});
