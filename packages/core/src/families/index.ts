@@ -8,8 +8,10 @@ import { flaredPan } from './flared-pan/build.js';
 import { gussetEnd } from './gusset-end/build.js';
 import { handle } from './handle/build.js';
 import { hemmedChannel } from './hemmed-channel/build.js';
+import { hingedBox } from './hinged-box/build.js';
 import { lid } from './lid/build.js';
 import { openBox } from './open-box/build.js';
+import { scoop } from './scoop/build.js';
 import { shelf } from './shelf/build.js';
 import { toteEnd } from './tote-end/build.js';
 import { tray } from './tray/build.js';
@@ -21,12 +23,14 @@ export const FAMILIES = frozen([
   toteEnd,
   handle,
   openBox,
+  hingedBox,
   tray,
   drawer,
   lid,
   cover,
   divider,
   flaredPan,
+  scoop,
   bracket,
   shelf,
   bentStrip,
@@ -45,8 +49,10 @@ export {
   gussetEnd,
   handle,
   hemmedChannel,
+  hingedBox,
   lid,
   openBox,
+  scoop,
   shelf,
   toteEnd,
   tray,

@@ -3,6 +3,7 @@ import { type BendTerms, outsideSetback } from '../bending/rule.js';
 import { curlOf, type WiredEdge, wireAllowance } from '../bending/wired-edge.js';
 import { suggestion } from '../errors/nearest.js';
 import { fail, type Path, type Refusal, within } from '../errors/problem.js';
+import type { Point } from '../plane/point.js';
 import { roundOf } from '../plane/shapes.js';
 import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
@@ -54,6 +55,8 @@ export interface FlangeSpec extends Inset {
   readonly insideRadius?: number;
   /** Its far edge reaches further out, by so much at either end: a wall that leans out grows wider. Default 0. */
   readonly spread?: number;
+  /** Its far corners, at the low and the high end of its x, where they are no rectangle's. */
+  readonly far?: readonly [Point, Point];
 }
 
 /**
@@ -133,6 +136,10 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
     const { length } = hingeAt(parent.outline, i);
     const [west, east] = spec.inset ?? [0, 0];
     const spread = spec.spread ?? 0;
+    const [low, high] = spec.far ?? [
+      [west - spread, spec.height],
+      [length - east + spread, spec.height],
+    ];
     const n = parent.outline.length;
     const before = (parent.outline[(i + n - 1) % n] as Edge).name;
     const after = (parent.outline[(i + 1) % n] as Edge).name;
@@ -140,8 +147,8 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
     const outline: Outline = [
       { name: 'near', from: [west, 0] },
       { name: end(before), from: [length - east, 0] },
-      { name: 'far', from: [length - east + spread, spec.height] },
-      { name: end(after), from: [west - spread, spec.height] },
+      { name: 'far', from: high },
+      { name: end(after), from: low },
     ];
     return add(draft, {
       id,

@@ -9,7 +9,7 @@ import { derived, type HandleParams, values } from './params.js';
 const SIDES = ['north', 'south'] as const;
 const ENDS = ['west', 'east'] as const;
 
-function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
+function build(p: HandleParams, sheet: Sheet): readonly Step[] {
   return [
     panel('base', rectangle(p.span, p.width), [['span'], ['width']]),
     ...SIDES.map((side) => flange(side, ['base', side], { height: p.sideDepth, by: ['sideDepth'] })),
@@ -28,11 +28,41 @@ function build(p: HandleParams, _sheet: Sheet): readonly Step[] {
         up: [0, -1],
       }),
     ),
-    asked('span', p.span, 'x'),
+    // its inside goes over the outside of an end
+    ...ENDS.map((end) =>
+      site(`${end}-in`, [{ panel: `tab-${end}`, face: 'unmarked' }], {
+        panel: `tab-${end}`,
+        at: [p.width / 2, 0],
+        up: [0, -1],
+      }),
+    ),
+    ...feet(p, sheet),
+    asked('span', p.span, 'x', { panels: ['base', 'tab-west', 'tab-east'], bends: ['tab-west', 'tab-east'] }),
     asked('width', p.width, 'y'),
     asked('sideDepth', p.sideDepth, 'z', { panels: ['base', 'north', 'hem-north'] }),
-    asked('tabs.length', p.tabs.length, 'z', { panels: ['base', 'tab-west'] }),
+    asked('tabs.length', p.tabs.length, 'z', { panels: ['base', 'tab-west', 'foot-west'] }),
     ...(p.hem === null ? [] : [asked('hem.length', p.hem.length, 'z', { panels: ['hem-north'] })]),
+  ];
+}
+
+/** Feet, and their undersides, told from the middle between them. */
+function feet({ feet: given, span, width, tabs }: HandleParams, { thickness }: Sheet): readonly Step[] {
+  if (given === null) return [];
+  const faces = ENDS.map((end) => ({ panel: `foot-${end}`, face: 'unmarked' as const }));
+  return [
+    ...ENDS.map((end) =>
+      flange(`foot-${end}`, [`tab-${end}`, 'far'], {
+        height: given.length + thickness,
+        by: ['feet', 'length'],
+      }),
+    ),
+    site('feet', faces, {
+      panel: 'base',
+      at: [span / 2, width / 2],
+      up: [0, 1],
+      lift: tabs.length - thickness,
+    }),
+    asked('span + 2 feet.length', span + 2 * given.length, 'x', { panels: ['foot-west', 'foot-east'] }),
   ];
 }
 

@@ -13,6 +13,11 @@ export const values = {
     length: v.size('outside length of the tabs'),
     gap: v.or(v.size('kept between the tabs and the sides at the corners', { min: 0, max: 20 }), CORNER_GAP),
   }),
+  feet: v.maybe(
+    v.group('feet turned outwards at the ends of the tabs, to stand on a face; leave out for none', {
+      length: v.size('how far they stand out of the tabs'),
+    }),
+  ),
 };
 
 export type HandleParams = Given<typeof values>;

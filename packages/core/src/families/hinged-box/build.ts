@@ -1,0 +1,90 @@
+import { square } from '../../fold/corners/square.js';
+import { rectangle } from '../../fold/outline.js';
+import type { Sheet, Step } from '../../fold/tree.js';
+import { asked, corners, flange, hem, hole, panel, site } from '../../fold/verbs.js';
+import { defineFamily, type NamedFamily } from '../family.js';
+import { holeRow } from '../hole-row.js';
+import { cornerTabs, ENDS, SIDES, tabInset, wallSites } from '../walls.js';
+import { describe } from './describe.js';
+import {
+  check,
+  derived,
+  type HingedBoxParams,
+  halfWalls,
+  type Row,
+  rimDepth,
+  rowsOf,
+  values,
+} from './params.js';
+
+function build(p: HingedBoxParams, sheet: Sheet): readonly Step[] {
+  const walls = halfWalls(p, sheet);
+  const tabbed = p.corner === 'tabbed';
+  const tabs = { length: p.tabs.length, by: ['tabs', 'length'], gap: p.gap, rimDepth: () => rimDepth(p) };
+  const wall = { panels: ['base', 'north', 'hem-north'] };
+  return [
+    panel('base', rectangle(walls.length, walls.width), [['length'], ['width']]),
+    ...SIDES.map((side) =>
+      flange(side, ['base', side], {
+        height: walls.height(side),
+        inset: tabbed ? tabInset(side, sheet, p.gap) : [0, 0],
+        by: ['height'],
+      }),
+    ),
+    ...SIDES.flatMap((side) =>
+      p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], { ...p.hem, by: ['hem', 'length'] })],
+    ),
+    ...(tabbed ? cornerTabs(walls, tabs) : []),
+    corners(['base', ...(tabbed ? ['north', 'south'] : [])], square(p.gap)),
+    ...rowsOf(p).flatMap(([side, name, row]) =>
+      holeRow(walls.length, row.count, row.edge).map((x) =>
+        hole(side, { at: [x, walls.height(side) - row.below], diameter: row.diameter, by: byOf(name, row) }),
+      ),
+    ),
+    ...wallSites(walls, sheet),
+    ...ledges(p, sheet),
+    asked('length', walls.length, 'x', { panels: ['base', 'east', 'west'] }),
+    asked('width', walls.width, 'y', { panels: ['base', 'north', 'south'] }),
+    asked('height', walls.height('north'), 'z', wall),
+    ...(p.hem === null ? [] : [asked('hem.length', p.hem.length, 'z', { panels: ['hem-north'] })]),
+    ...(tabbed ? [asked('tabs.length', p.tabs.length, 'y', { panels: ['north', 'tab-north-west'] })] : []),
+  ];
+}
+
+/** The parameters holes of a row stand by. */
+function byOf(name: string, { edge }: Row) {
+  const along = [name, edge === null ? 'diameter' : 'edge'];
+  return { at: [along, [name, 'below']] as const, diameter: [name, 'diameter'] };
+}
+
+/** Where angles are fastened, their legs up the walls, and where the tray stands on them. */
+function ledges({ ledge, ...p }: HingedBoxParams, sheet: Sheet): readonly Step[] {
+  if (ledge === null) return [];
+  const { length, width } = halfWalls({ ledge, ...p }, sheet);
+  const up = ledge.height - sheet.thickness + ledge.leg / 2;
+  return [
+    ...ENDS.map((end) =>
+      site(`ledge-${end}`, [{ panel: end, face: 'marked' }], { panel: end, at: [width / 2, up], up: [0, 1] }),
+    ),
+    site('ledge', [], {
+      panel: 'base',
+      at: [length / 2, width / 2],
+      up: [0, 1],
+      lift: ledge.height - sheet.thickness,
+    }),
+  ];
+}
+
+/**
+ * Half of a hinged box. A base and four walls, their rims hemmed if wanted, with rows of holes for hinge and hasp; a
+ * body and a lid meet rim on rim. x runs along the length, the hinge is in the north. Outside sizes unless a parameter
+ * says otherwise.
+ */
+export const hingedBox: NamedFamily<'hinged-box', typeof values> = defineFamily({
+  name: 'hinged-box',
+  values,
+  check,
+  build,
+  derived,
+  describe,
+});

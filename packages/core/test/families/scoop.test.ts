@@ -1,0 +1,63 @@
+import { expect, test } from 'vitest';
+import { planJob, readJob } from '../../src/index.js';
+
+const job = (parts: readonly object[], more: object = {}) =>
+  planJob(
+    readJob({
+      units: 'mm',
+      stock: { material: 'mild-steel', thickness: 1 },
+      bending: { rule: 'k-factor', insideRadius: 1 },
+      parts,
+      ...more,
+    } as unknown),
+  );
+
+const SCOOP = { name: 'scoop', family: 'scoop', length: 220, width: 130, height: 80 };
+
+// NAVEDTRA 14251 (Steelworker vol. 2): a single hem takes its own width of metal, an edge round a wire 2.5 diameters
+test.each([
+  [{ type: 'plain' }, 0],
+  [{ type: 'hem', length: 10 }, 10],
+  [{ type: 'wire', diameter: 4 }, 10],
+])('laid out nominally a lip %j takes %d mm', (lip, takes) => {
+  const { flat } = job([{ ...SCOOP, lip }], { bending: { rule: 'nominal' } }).parts[0] as never as {
+    flat: { blank: { max: readonly number[] } };
+  };
+  expect(flat.blank.max[0]).toBeCloseTo(80 + 220 + takes, 9);
+});
+
+test('its mouth is wider than its back by the flare on each side, where nothing is cut from it', () => {
+  const [scoop] = job([{ ...SCOOP, flare: 22 }]).parts;
+  const side = scoop?.formed.panels.find((p) => p.id === 'north');
+  // the side runs out 22 in 220
+  expect(Math.abs((side?.pose.x[1] ?? 0) / (side?.pose.x[0] ?? 1))).toBeCloseTo(0.1, 12);
+  expect(side?.pose.y).toEqual([expect.closeTo(0, 9), expect.closeTo(0, 9), expect.closeTo(1, 9)]);
+});
+
+test('a handle on feet stands on its back, as far off as its tabs are long', () => {
+  const { assembly, findings } = job(
+    [
+      { ...SCOOP, lip: { type: 'hem', length: 10 } },
+      {
+        name: 'grip',
+        family: 'handle',
+        span: 80,
+        width: 30,
+        sideDepth: 12,
+        tabs: { length: 50 },
+        feet: { length: 15 },
+      },
+    ],
+    {
+      joints: [
+        { name: 'on', from: 'scoop.back-out', to: 'grip.feet', by: { 'blind-rivet': { diameter: 3.2 } } },
+      ],
+    },
+  );
+  const grip = assembly?.placed.find((p) => p.piece === 'grip');
+  // the inside of the grip looks at the back, 50 less a sheet away
+  expect(grip?.pose.z[0]).toBeCloseTo(-1, 9);
+  expect(grip?.pose.origin[0]).toBeCloseTo(-49, 9);
+  expect(assembly?.fasteners.length).toBeGreaterThan(1);
+  expect(findings.filter((f) => f.severity === 'error')).toEqual([]);
+});
