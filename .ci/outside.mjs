@@ -23,7 +23,7 @@ execFileSync(process.execPath, ['tray.mjs'], { cwd: folder, stdio: 'inherit' });
 const packed = readdirSync(join(root, 'out', 'packages'))
   .filter((f) => f.endsWith('.tgz'))
   .map((f) => join(root, 'out', 'packages', f));
-for (const example of ['own-family']) {
+for (const example of ['own-family', 'service']) {
   const own = `${folder}-${example}`;
   cpSync(join(root, 'examples', example), own, { recursive: true });
   const npm = (...args) => execFileSync('npm', args, { cwd: own, stdio: ['ignore', 2, 2] });
