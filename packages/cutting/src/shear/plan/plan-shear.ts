@@ -2,6 +2,7 @@ import { frozen } from '@tinwright/core/internal';
 import { type Blank, pieceId, sameMetal } from '../../stock/blank.js';
 import type { Rack, StockSheet } from '../../stock/sheet.js';
 import { lowerBound } from '../bound/lower-bound.js';
+import { byPatterns } from '../search/by-patterns.js';
 import { worthKeeping } from '../search/offcut.js';
 import { type Filled, type Progress, pack, type Stage } from '../search/pack.js';
 import { type CutUp, cutUp } from './cut-up.js';
@@ -9,6 +10,7 @@ import type { ShearLimits } from './limits.js';
 import { type Named, problemOf } from './problem-of.js';
 import type { Missing, PlacedBlank, ShearPlan, SheetPlan } from './shear-plan.js';
 import { stopOrder } from './stop-order.js';
+import { tooLong } from './too-long.js';
 
 /** How hard to look for a plan. */
 export interface ShearEffort {
@@ -111,7 +113,11 @@ function laidOut(blanks: readonly Blank[], rack: Rack, limits: ShearLimits, effo
   // each look at the work draws up the whole plan: on large orders it is had less often
   const looks = Math.floor(LOOKS / Math.max(1, named.pieces.length));
   const steps = { ...effort.steps, neat: Math.min(effort.steps.neat, looks) };
-  const found = pack(named.problem, { ...effort, steps, bound, least: rack.leastOffcut, work });
+  const asked = { ...effort, steps, bound, least: rack.leastOffcut, work };
+  const plain = pack(named.problem, asked);
+  const found = byPatterns(named.problem, asked, plain, (sheets) =>
+    tooLong(onSheets(sheets), rack.kerf, limits),
+  );
   return {
     sheets: onSheets(found.sheets),
     missing: missing(found.left, named),

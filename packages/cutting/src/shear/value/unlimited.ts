@@ -7,7 +7,16 @@ export interface ValueTable {
   /** Row by x: `best[i * ys.length + j]` is the value of a sheet `xs[i]` by `ys[j]`. */
   readonly best: Float64Array;
   readonly items: readonly Prized[];
+  readonly longest: LongestCuts;
 }
+
+/** The longest cuts that can be made, along x and along y. */
+export interface LongestCuts {
+  readonly x: number;
+  readonly y: number;
+}
+
+const ANY_LENGTH: LongestCuts = { x: Number.POSITIVE_INFINITY, y: Number.POSITIVE_INFINITY };
 
 /** A cut of a table, and what it leaves on both sides, as indices of points. */
 export type Split =
@@ -38,6 +47,7 @@ export function valueTable(
   items: readonly Prized[],
   xs: readonly number[],
   ys: readonly number[],
+  longest: LongestCuts = ANY_LENGTH,
 ): ValueTable {
   const [n, m] = [xs.length, ys.length];
   const best = new Float64Array(n * m);
@@ -47,11 +57,12 @@ export function valueTable(
       for (let j = j0; j < m; j++) if (value > (best[i * m + j] as number)) best[i * m + j] = value;
   }
   const [alongX, alongY] = [halves(xs), halves(ys)];
+  const high = longest.y === Number.POSITIVE_INFINITY ? m : pointBelow(ys, longest.y) + 1; // rows low enough to part across
   for (let i = 0; i < n; i++) {
-    splitRow(best, i, m, alongX[i] as Int32Array);
-    splitColumn(best, i, m, alongY);
+    splitRow(best, i, m, alongX[i] as Int32Array, high);
+    if ((xs[i] as number) <= longest.x + 1e-6) splitColumn(best, i, m, alongY);
   }
-  return { xs, ys, best, items };
+  return { xs, ys, best, items, longest };
 }
 
 /** Index of the first point a size fits into. */
@@ -60,12 +71,12 @@ function firstAt(points: readonly number[], size: number): number {
   return i < 0 ? points.length : i;
 }
 
-function splitRow(best: Float64Array, i: number, m: number, sides: Int32Array): void {
+function splitRow(best: Float64Array, i: number, m: number, sides: Int32Array, rows: number): void {
   const own = best.subarray(i * m, i * m + m);
   for (let a = 0; a < sides.length; a++) {
     const low = best.subarray((a + 1) * m, (a + 2) * m);
     const high = best.subarray((sides[a] as number) * m, (sides[a] as number) * m + m);
-    for (let j = 0; j < m; j++) {
+    for (let j = 0; j < rows; j++) {
       const v = (low[j] as number) + (high[j] as number);
       if (v > (own[j] as number)) own[j] = v;
     }
@@ -87,7 +98,7 @@ function splitColumn(best: Float64Array, i: number, m: number, sides: readonly I
 
 /** How the best of a cell comes about. */
 export function splitOf(table: ValueTable, i: number, j: number): Split {
-  const { xs, ys, best, items } = table;
+  const { xs, ys, best, items, longest } = table;
   const m = ys.length;
   const value = best[i * m + j] as number;
   const is = (v: number) => Math.abs(v - value) <= 1e-9 * Math.max(1, value);
@@ -95,12 +106,12 @@ export function splitOf(table: ValueTable, i: number, j: number): Split {
   const [x, y] = [xs[i] as number, ys[j] as number];
   const item = items.findIndex((p) => is(p.value) && p.w <= x + 1e-6 && p.h <= y + 1e-6);
   if (item >= 0) return { kind: 'item', item };
-  for (let a = 1; a < i; a++) {
+  for (let a = 1; a < i && y <= longest.y + 1e-6; a++) {
     const b = pointBelow(xs, x - (xs[a] as number));
     if (is((best[a * m + j] as number) + (best[b * m + j] as number)))
       return { kind: 'row', low: [a, j], high: [b, j] };
   }
-  for (let a = 1; a < j; a++) {
+  for (let a = 1; a < j && x <= longest.x + 1e-6; a++) {
     const b = pointBelow(ys, y - (ys[a] as number));
     if (is((best[i * m + a] as number) + (best[i * m + b] as number)))
       return { kind: 'column', low: [i, a], high: [i, b] };
