@@ -5,8 +5,7 @@ import { type Host, many, paint, table } from './console.js';
 
 /** A bend order as text: a line for every operation, or why there is none and what would change that. */
 export async function sequenceText(host: Host, sequence: Sequence, say: Say): Promise<string> {
-  const { stepNote } = await import('@tinwright/files/internal');
-  const { mendWords, reasonWords } = await import('@tinwright/words');
+  const { mendWords, plainPrint, reasonWords, stepLine } = await import('@tinwright/words');
   const { part, status, steps, reasons, mends } = sequence;
   const head = `${paint(host, 'bold', part)}: ${headWords(sequence)}\n`;
   if (status === 'infeasible') {
@@ -17,7 +16,8 @@ export async function sequenceText(host: Host, sequence: Sequence, say: Say): Pr
     return head + lines.map((l) => `  ${l}\n`).join('');
   }
   if (steps.length === 0) return head;
-  const rows = steps.map((s, i) => [`  ${i + 1}`, s.machine, s.bends.join(' + '), stepNote(s, say)]);
+  const print = plainPrint(say);
+  const rows = steps.map((s, i) => [`  ${i + 1}`, s.machine, stepLine(s, 'en', print)]);
   return head + table(rows) + forceLines(sequence);
 }
 

@@ -26,7 +26,6 @@ export { type Facet, join, type Surface } from './picture/surface.js';
 export { ISOMETRIC, see, type View } from './picture/view.js';
 export { type VisibleLine, visibleLines } from './picture/visible.js';
 export { sequenceEntry } from './sequence-entry.js';
-export { stepNote } from './sequence-note.js';
 export { shearJson } from './shear/shear-json.js';
 export { FRONT, SIDE, TOP } from './sheets/views.js';
 export { escapeXml } from './svg/escape.js';

@@ -1,7 +1,6 @@
 import type { Say } from '@tinwright/core';
 import type { Sequence } from '@tinwright/shop';
-import { mendWords, reasonWords } from '@tinwright/words';
-import { stepNote } from './sequence-note.js';
+import { mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
 
 /** A part's bend order as the manifest tells it: lengths mm, words in the unit of the job. */
 export function sequenceEntry(sequence: Sequence, say: Say): object {
@@ -15,7 +14,7 @@ export function sequenceEntry(sequence: Sequence, say: Say): object {
     operations: steps.map((step) => ({
       bends: step.bends,
       machine: step.machine,
-      note: stepNote(step, say),
+      note: stepLine(step, 'en', plainPrint(say)),
       action: step.action,
       clamp: step.clamp,
       held: step.held,

@@ -50,10 +50,13 @@ export { type StepState, stateAt } from './replay/state-at.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type {
   BendStep,
+  Handling,
   Mend,
+  PatternSide,
   PressSetting,
   Reason,
   Sequence,
+  Stroke,
   ToolGroup,
   Touches,
 } from './sequence/answer/plan.js';

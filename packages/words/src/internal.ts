@@ -1,12 +1,12 @@
 // What only sister packages use: no promise to anybody else.
 
+export { sideWords } from './bends/tell-bend.js';
 export type { DimsName } from './dims-name.js';
 export { familyTitle, parameterWords } from './families/tell-family.js';
 export { findingEntry, sourceWords, spotWords } from './findings/tell-finding.js';
 export type { PaperWords } from './languages.js';
 export { materialName } from './materials.js';
 export type {
-  BendFacts,
   CautionName,
   Has,
   JointFacts,
@@ -16,4 +16,4 @@ export type {
 } from './packet/words.js';
 export type { PlanWords } from './plan/words.js';
 export type { ShearWords } from './shear/words.js';
-export type { DrawnTool, RowName, StepWords } from './steps/words.js';
+export type { DrawnTool, StepWords } from './steps/words.js';

@@ -52,10 +52,12 @@ describe('the carrier in the default shop', () => {
     const { out } = await tinwright('order', await jobFile(CARRIER));
     expect(out).toMatch(/^body: 8 operations, \d+ min \d+ s a piece; no order takes less$/m);
     expect(out).toMatch(
-      /^ {2}1 +brake +hem-north +fold the hem as far as the leaf goes; .* held; marked face up; set to 127°/m,
+      /^ {2}1 +brake +fold the hem hem-north up as far as 127°; held .*; marked face up; .*angle stop at 127°/m,
     );
-    expect(out).toMatch(/^ {2}7 +brake +(north|south) +bend 90°; base held; .*fingers .* mm from/m);
-    expect(out).toMatch(/vise +tab-west +bend 90° by hand in a vise; tab-west in the jaws/);
+    expect(out).toMatch(
+      /^ {2}7 +brake +bend (north|south) up to 90°; held base, .*fingers .* mm, from the left/m,
+    );
+    expect(out).toMatch(/vise +bend tab-west down to 90°; held tab-west, /);
     expect(out).toMatch(/^end: nothing to bend$/m);
     expect(out).toMatch(/^All parts together: .* of set-ups/m);
   });

@@ -1,10 +1,9 @@
 import type { PartPlan, Unit } from '@tinwright/core';
 import { form, sayIn } from '@tinwright/core/internal';
-import { stepNote } from '@tinwright/files/internal';
 import { pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequence } from '@tinwright/shop';
 import { type Turn, turned, turns } from '@tinwright/shop/internal';
-import { LANGUAGES, mendWords, reasonWords } from '@tinwright/words';
+import { LANGUAGES, mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
 import type { OrderView, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 
@@ -18,7 +17,7 @@ export function orderView(part: PartPlan, units: Unit, language: 'en' | 'de'): O
     part: part.name,
     status: sequence.status,
     steps: sequence.steps,
-    words: sequence.steps.map((s) => stepNote(s, say)),
+    words: sequence.steps.map((s) => stepLine(s, language, plainPrint(say))),
     sections: pages.map((p) => pageSvg(p, plans.language)),
     reasons: [
       ...sequence.reasons.map((r) => reasonWords(r, say)),

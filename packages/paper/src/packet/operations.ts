@@ -5,6 +5,7 @@ import { toolsOf } from '@tinwright/shop/internal';
 import { type Language, reasonWords } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow } from '../page/table.js';
+import { directionsFlow } from './directions-figure.js';
 import type { PacketKit } from './kit.js';
 import { type Picture, stepStrip } from './step-strip.js';
 import { stepWords } from './step-words.js';
@@ -29,6 +30,7 @@ export function operationFlows(kit: PacketKit, ask: OperationsAsk): readonly Flo
   return [
     notesFlow(null, intro(kit, ask), setting),
     notesFlow(w.tools, [`${tools.join(', ')}.`, w.glossary], setting),
+    directionsFlow(kit),
     (width) => ({
       alt: null,
       heading: headingStrip(w.heading, setting),

@@ -1,7 +1,8 @@
 import type { Finding, PartPlan } from '@tinwright/core';
-import type { JointWork, Operation } from '@tinwright/shop';
+import type { BendWork, JointWork, Operation } from '@tinwright/shop';
+import { type SettingName, tellBend } from '@tinwright/words';
 import type { JointFacts, OperationText } from '@tinwright/words/internal';
-import { bendFacts } from './bend-facts.js';
+import { bendPrint } from '../bend-print.js';
 import { isTold } from './cautions.js';
 import { finishedSizes } from './finished-sizes.js';
 import { type PacketKit, thicknessText } from './kit.js';
@@ -51,7 +52,7 @@ export function stepWords(
         unit,
       );
     case 'bend':
-      return w.bend(bendFacts(part as PartPlan, o.bend, pictured, kit), unit);
+      return bendText(part as PartPlan, o.bend, pictured, kit);
     case 'check':
       return w.check(
         o.part,
@@ -87,6 +88,20 @@ export function stepWords(
     case 'inspect':
       return w.inspect;
   }
+}
+
+/** What its picture tells beside it, and what is held there is told with what hands do. */
+const ON_PICTURE: readonly SettingName[] = ['machine', 'held', 'setBack', 'fingers', 'tools', 'force'];
+
+function bendText(part: PartPlan, work: BendWork, pictured: boolean, kit: PacketKit): OperationText {
+  const { language, dims } = kit;
+  const { action, how, settings, after } = tellBend(work, language, bendPrint(part, dims));
+  const told = settings.filter((s) => !pictured || !ON_PICTURE.includes(s.name));
+  const set = told.map((s) => `${s.label}: ${s.text}`).join('; ');
+  return {
+    title: `${part.name}: ${action}`,
+    lines: [...how, ...(set === '' ? [] : [`${set[0]?.toUpperCase()}${set.slice(1)}.`]), ...after],
+  };
 }
 
 /** A trial of the first part's commonest bend. */

@@ -1,10 +1,12 @@
 import type { Box } from '@tinwright/core';
+import type { BendStep } from '@tinwright/shop';
+import { type ToldBend, tellStep } from '@tinwright/words';
+import { bendPrint } from '../bend-print.js';
 import { letter, lines } from '../page/letter.js';
 import { type Block, type Item, moved, type Page } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import { detailFigure } from './detail-figure.js';
-import { facts } from './facts.js';
 import { lyingFigure } from './lying-figure.js';
 import type { Scene } from './scene.js';
 import { sectionFigure } from './section-figure.js';
@@ -26,18 +28,12 @@ export function stepPage(scene: Scene, of: number, setting: StepSetting): Page {
   const { step } = scene;
   const [left, right] = [MARGIN, SIZE.width - MARGIN];
   const title = words.title(scene.part.name, scene.index + 1, of);
-  const angle = step.action === 'fold' ? (step.setAngle ?? step.angle) : step.angle;
-  const what = words.action(step.action, step.bends, dims.angle(angle));
-  const how = words.how[`${step.clamp ?? step.machine}${capital(step.action)}`]?.({
-    held: step.held,
-    bends: step.bends,
-    set: dims.angle(step.setAngle ?? step.angle),
-    angle: dims.angle(step.angle),
-  });
+  const told = tellStep(step, words.language, bendPrint(scene.part, dims));
+  const what = told.action;
   const base = SIZE.height - MARGIN - TITLE;
   const small = letter(face, title, [right, base], { height: height, align: 'end' });
   const big = titleHeight(what, right - left - small.width - 6, setting);
-  const said = lines(face, `${step.hooked ? `${words.hook} ` : ''}${how ?? ''}`, right - left, height + 0.2);
+  const said = lines(face, [...told.how, ...told.after].join(' '), right - left, height + 0.2);
   const head: readonly Item[] = [
     letter(face, what[0]?.toUpperCase() + what.slice(1), [left, base], { height: big, bold: true }),
     small,
@@ -56,13 +52,11 @@ export function stepPage(scene: Scene, of: number, setting: StepSetting): Page {
       { alt: words.alt(title), items: [...pictures, ...lying(scene, low, setting)] },
       {
         alt: null,
-        items: table(scene, { min: [right - TABLE, MARGIN], max: [right, bottom - 1.5] }, setting),
+        items: table(told, step, { min: [right - TABLE, MARGIN], max: [right, bottom - 1.5] }, setting),
       },
     ] satisfies readonly Block[],
   };
 }
-
-const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
 
 function titleHeight(text: string, width: number, { face }: StepSetting): number {
   return Math.min(TITLE, width / face.width(text, 'bold'));
@@ -103,16 +97,16 @@ function lying(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
 }
 
 /** What to set, and the caution, as large as there is room for. */
-function table(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
+function table({ settings }: ToldBend, step: BendStep, box: Box, setting: StepSetting): readonly Item[] {
   const { words } = setting;
-  const rows = facts(scene, setting).map(({ row, text }) => [words.rows[row], text]);
+  const rows = settings.map(({ label, text }) => [label, text]);
   const width = box.max[0] - box.min[0];
   const room = box.max[1] - box.min[1];
   for (const height of HEIGHTS) {
     const set = { face: setting.face, height };
     const columns = [{ title: '' }, { title: '', grows: true }];
     const own = tableFlow({ heading: '', columns, rows }, set)(width);
-    const note = notesFlow(null, [words.caution[scene.step.machine]], set)(width);
+    const note = notesFlow(null, [words.caution[step.machine]], set)(width);
     const strips = [...own.rows, { height: height / 2, items: [] }, ...note.rows];
     const needed = strips.reduce((sum, s) => sum + s.height, 0);
     if (needed > room && height !== HEIGHTS.at(-1)) continue;

@@ -1,14 +1,14 @@
 import { makingOf } from '@tinwright/paper';
-import { typeface } from '@tinwright/paper/internal';
-import { type BendStep, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
-import { LANGUAGES, type Language } from '@tinwright/words';
+import { type BendStep, type Brake, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
+import { type Language, tellBend } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { planned } from '../../../files/test/samples.js';
-import { bendFacts } from '../../src/packet/bend-facts.js';
-import type { PacketKit } from '../../src/packet/kit.js';
+import { bendPrint } from '../../src/bend-print.js';
 import { dimsOf } from '../../src/plan/dims.js';
 import { PRESS } from '../steps/cases.js';
+
+const WITH_STOP: Shop = { ...DEFAULT_SHOP, brake: { ...(DEFAULT_SHOP.brake as Brake), rearStop: 600 } };
 
 const plan = planned([
   { name: 'lid', family: 'bent-strip', width: 80, legs: [40, 30, 40], angles: [90, -69] },
@@ -17,31 +17,23 @@ const [part] = plan.parts as [(typeof plan.parts)[number]];
 
 /** What operations say of bending the part in a shop. */
 function said(shop: Shop, change: Partial<BendStep> = {}, language: Language = 'en', dims: DimsName = 'mm') {
-  const { packet: words, plans, steps } = LANGUAGES[language];
-  const kit: PacketKit = {
-    plan,
-    sets: 1,
-    dims: dimsOf(dims),
-    language,
-    words,
-    plans,
-    steps,
-    setting: { face: typeface(), height: 2.5 },
-  };
   const found = makingOf(plan, shop).operations.list.flatMap((o) =>
     o.kind === 'bend' && o.bend.step !== null ? [o.bend] : [],
   );
   expect(found.length).toBeGreaterThan(0);
   return found
     .map((work) => ({ ...work, step: { ...(work.step as BendStep), ...change } }))
-    .map((work) => words.operations.bend(bendFacts(part, work, false, kit), kit.dims.unit).lines.join(' '));
+    .map((work) => tellBend(work, language, bendPrint(part, dimsOf(dims))))
+    .map(({ how, settings, after }) =>
+      [...how, ...settings.map(({ label, text }) => `${label} ${text}.`), ...after].join(' '),
+    );
 }
 
 describe('on a press', () => {
   test('the sheet is pushed against the back gauge and held by hand, nothing is held under it', () => {
     for (const text of said(PRESS)) {
       expect(text).toMatch(/Push \S+ against the back gauge, .*Hold the sheet by hand/);
-      expect(text).not.toContain('under the');
+      expect(text).not.toContain('finger');
     }
     for (const text of said(PRESS, {}, 'de')) expect(text).toContain('an den Anschlag schieben');
   });
@@ -50,20 +42,21 @@ describe('on a press', () => {
     const [step] = makingOf(plan, PRESS).sequences.get('lid')?.steps ?? [];
     const press = step?.press === undefined || step.press === null ? null : { ...step.press, gauge: null };
     for (const text of said(PRESS, { press })) {
-      expect(text).toMatch(/on the die with line B\d under the punch/);
-      expect(text).not.toContain('gauge');
+      expect(text).toMatch(/on the die with the line under the punch/);
+      expect(text).toContain('back gauge none');
     }
   });
 });
 
 describe('in the vise', () => {
-  const vised = (language: Language) => said(PRESS, { machine: 'vise', press: null }, language);
+  const vised = (language: Language) =>
+    said(PRESS, { machine: 'vise', machineName: 'vise', press: null, tools: null }, language);
 
   test('only a bend of 90° is checked with the square', () => {
     const [square, other] = vised('en');
-    expect(square).toContain('check with the square');
-    expect(other).toContain('check with a protractor or a template');
-    expect(vised('de').map((t) => /mit (dem Winkel|Winkelmesser oder Lehre) prüfen/.exec(t)?.[1])).toEqual([
+    expect(square).toContain('Check with the square');
+    expect(other).toContain('Check with a protractor or a template');
+    expect(vised('de').map((t) => /Mit (dem Winkel|Winkelmesser oder Lehre) prüfen/.exec(t)?.[1])).toEqual([
       'dem Winkel',
       'Winkelmesser oder Lehre',
     ]);
@@ -71,7 +64,7 @@ describe('in the vise', () => {
 
   test('it says that no machine of the shop bends it, whatever machines there are', () => {
     for (const text of vised('en')) {
-      expect(text).toContain('By hand in a vise: no machine of the shop bends it there.');
+      expect(text).toContain('No machine of the shop bends it there: by hand.');
       expect(text).not.toContain('brake');
     }
   });
@@ -79,12 +72,12 @@ describe('in the vise', () => {
 
 describe.each(['mm', 'in', '1/16'] as const)('sizes of the machine in %s', (dims) => {
   const texts = [
-    ...said(DEFAULT_SHOP, { tools: [{ pieces: [50, 25], from: 3, gap: 2, bare: [0, 0] }] }, 'en', dims),
+    ...said(WITH_STOP, { tools: [{ pieces: [50, 25], from: 3, gap: 2, bare: [0, 0] }] }, 'en', dims),
     ...said(PRESS, {}, 'en', dims),
   ].join(' ');
   const unit = dims === 'mm' ? 'mm' : 'in';
 
-  test.each(['Edge of the nose', 'rear stop', 'set back', 'Fingers', 'back gauge'])(
+  test.each(['sight line', 'rear stop', 'set-back', 'they start', 'back gauge', 'inside radius'])(
     '%s has its unit',
     (what) => {
       const sizes = [...texts.matchAll(new RegExp(`${what} \\d[\\d./]*(?: \\d+/\\d+)?( \\w+)?`, 'g'))];
@@ -92,4 +85,45 @@ describe.each(['mm', 'in', '1/16'] as const)('sizes of the machine in %s', (dims
       for (const [all, after] of sizes) expect(after, all).toBe(` ${unit}`);
     },
   );
+});
+
+test('a rear stop is told of a brake that has one only', () => {
+  expect(said(WITH_STOP).join(' ')).toContain('rear stop');
+  expect(said(DEFAULT_SHOP).join(' ')).not.toContain('rear stop');
+});
+
+describe.each([
+  ['along', 'Slide the part in along the line', 'längs der Linie einschieben'],
+  ['tilted', 'hook its rear wall in', 'hintere Wand unter die Segmente einhängen'],
+  ['with-fingers', 'Loosen the fingers', 'Die Segmente lösen'],
+] as const)('a part that comes under the jaw %s', (putIn, english, german) => {
+  test('is told so, and no other way', () => {
+    const ways = ['Slide the part in', 'hook its rear wall', 'Loosen the fingers'];
+    for (const text of said(DEFAULT_SHOP, { putIn, takeOff: 'straight' })) {
+      expect(text).toContain(english);
+      expect(ways.filter((w) => text.includes(w))).toHaveLength(1);
+    }
+    for (const text of said(DEFAULT_SHOP, { putIn, takeOff: 'straight' }, 'de'))
+      expect(text).toContain(german);
+  });
+});
+
+test('an open hem is closed over a strip as thick as its gap, in whatever closes it', () => {
+  const stroke = {
+    action: 'close',
+    bends: ['hem'],
+    direction: 'up',
+    insideRadius: 0.75,
+    angle: 180,
+  } as const;
+  const [step] = (makingOf(plan, DEFAULT_SHOP).sequences.get('lid')?.steps ?? []) as [BendStep];
+  const print = { ...bendPrint(part, dimsOf('mm')), bend: (id: string) => id };
+  const told = (hem: 'open' | 'closed' | 'teardrop', machine: BendStep['machine']) =>
+    tellBend({ ...stroke, hem, step: { ...step, machine, action: 'close' } }, 'en', print);
+  for (const machine of ['brake', 'press', 'vise', 'hand'] as const) {
+    expect(told('open', machine).action).toBe('close the open hem hem over a strip');
+    expect(told('open', machine).how.join(' ')).toContain('a strip 1.5 mm thick');
+    expect(told('closed', machine).how.join(' ')).not.toContain('strip');
+    expect(told('teardrop', machine).how.join(' ')).toContain('leave the fold round');
+  }
 });

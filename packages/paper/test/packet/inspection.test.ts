@@ -19,15 +19,14 @@ const box = (length: number) =>
 // ISO 2768-1:1989, class c: 6 to 30 ±0.5, 30 to 120 ±0.8, 120 to 400 ±1.2, 400 to 1000 ±2; m: half bands below
 test('bent sizes are held to class c at the edges of its bands when cut ones are held to m', () => {
   const texts = textsOf(box(400));
-  expect(rowOf(texts, 'between the west and east')).toEqual(['400', '±1.2']);
-  expect(rowOf(texts, 'between the south and north walls')).toEqual(['120', '±0.8']);
+  expect(rowOf(texts, 'over the west and east')).toEqual(['400', '±1.2']);
+  expect(rowOf(texts, 'over the south and north')).toEqual(['120', '±0.8']);
   const over = textsOf(box(400.1));
-  expect(rowOf(over, 'between the west and east')).toEqual(['400.1', '±2']);
+  expect(rowOf(over, 'over the west and east')).toEqual(['400.1', '±2']);
 });
 
 test('cut sizes are held to the class asked for', () => {
-  const of = (tolerance: 'm' | 'f') =>
-    rowOf(textsOf(box(400), { tolerance }), 'blank, along the bottom edge');
+  const of = (tolerance: 'm' | 'f') => rowOf(textsOf(box(400), { tolerance }), 'blank, along the near edge');
   // 400 + 2 x 30 - 2 x 1.77 = 456.5: 400 to 1000, class m 0.8, class f 0.3
   expect(of('m')).toEqual(['456.5', '±0.8']);
   expect(of('f')).toEqual(['456.5', '±0.3']);
@@ -43,5 +42,5 @@ test('a column to fill in for each piece, three at most, and the object put toge
 test('in inches sizes and tolerances are in inches', () => {
   const texts = textsOf(box(254), { paper: 'letter', dims: 'in' });
   // ±1.2 mm = 0.047 in
-  expect(rowOf(texts, 'between the west and east')).toEqual(['10', '±0.047']);
+  expect(rowOf(texts, 'over the west and east')).toEqual(['10', '±0.047']);
 });

@@ -255,7 +255,7 @@ describe.each(['en', 'de'] as const)('large print in fractions, %s', (language) 
 test('the nose is told from the line that is marked: half a strip less the sight line’s offset, towards what is held', () => {
   const said = saidOn(sectionOf(pages, 'operations'));
   // K 0.42, R = T = 1: allowance 2.23, and set back by 2 the nose stands on the tangent line: 1.1 from the bend line
-  expect(said).toContain('Edge of the nose 1.1 mm from line B1, towards base');
+  expect(said).toContain('sight line: 1.1 mm from the bend line, towards base');
   // a hem folds round nothing: allowance 1.32, so 0.7
-  expect(said).toMatch(/Edge of the nose 0\.7 mm from line B\d, towards (north|south)/);
+  expect(said).toMatch(/ight line: 0\.7 mm from the bend line, towards (north|south)/);
 });

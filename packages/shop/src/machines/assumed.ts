@@ -4,7 +4,7 @@ import type { Brake, Costs, HandSeamer, Margin, Press, Rates, Riveter, Vise } fr
 
 /** What of a shop a file may leave out. */
 export interface Assumed {
-  readonly brake: Omit<Brake, 'name' | 'length' | 'capacity' | 'fingers'>;
+  readonly brake: Omit<Brake, 'name' | 'length' | 'capacity' | 'fingers' | 'rearStop'>;
   readonly press: Pick<Press, 'ram' | 'backGauge' | 'gaps' | 'overbend'>;
   readonly vise: Pick<Vise, 'depth' | 'grip' | 'bar' | 'jaw' | 'bench'>;
   readonly handSeamer: Pick<HandSeamer, 'jaw'>;

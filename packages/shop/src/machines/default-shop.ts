@@ -33,6 +33,7 @@ export const DEFAULT_SHOP: Shop = frozen({
     ratedFlange: 25.4,
     gaps: { end: 20, inner: 6 },
     overbend: 3,
+    rearStop: null,
   },
   press: null,
   vise: {

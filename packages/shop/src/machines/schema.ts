@@ -65,6 +65,7 @@ function brake(k: ParamKit): Group {
     ratedFlange: k.or(k.size({ max: 300 }), usual.ratedFlange),
     gaps: gapsOf(k, gaps),
     overbend: k.or(numberBetween(0, 20, ' deg'), usual.overbend),
+    rearStop: k.maybe(k.size()),
   });
 }
 

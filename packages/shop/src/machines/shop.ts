@@ -36,6 +36,8 @@ export interface Brake {
   readonly gaps: { readonly end: number; readonly inner: number };
   /** Degrees past the angle that have to be free, for springback. */
   readonly overbend: number;
+  /** Furthest its rear stop goes behind the fingers' tips; null without one, where the line is gone by. */
+  readonly rearStop: number | null;
 }
 
 /** Section of a finger, tip to the front. mm, degrees */

@@ -45,6 +45,7 @@ export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = frozen({
   'brake.gaps.end': length('at an end'),
   'brake.gaps.inner': length('between two fingers'),
   'brake.overbend': word('past the angle that has to be free, for springback', 'deg'),
+  'brake.rearStop': length('furthest, behind the tips; leave out without one'),
   press: word('a press brake'),
   'press.name': word('what it is called'),
   'press.length': length('longest bend'),

@@ -1,7 +1,6 @@
 import type { Point } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
-import type { BendStep } from '../sequence/answer/plan.js';
-import type { Action } from '../sequence/part/operations.js';
+import type { BendStep, Stroke } from '../sequence/answer/plan.js';
 
 /** What is used for an operation; words for it are the writer's. */
 export type ToolName =
@@ -62,11 +61,10 @@ export interface HoleWork {
   readonly firstOnly: boolean;
 }
 
-/** One stroke of bending. */
-export interface BendWork {
-  readonly action: Action;
-  /** Ids of the bends. */
-  readonly bends: readonly string[];
+/** One stroke of bending in its place. */
+export interface BendWork extends Stroke {
+  /** Bent through when it is done, degrees; null where a hem is folded as far as it goes. */
+  readonly angle: number | null;
   /** How a machine does it; null where no order was found for one. */
   readonly step: BendStep | null;
   /** Its place among the steps of the part, from 0. */

@@ -1,6 +1,6 @@
 import { type Assembly, type PartPlan, type Point, segments } from '@tinwright/core';
 import { roundOf } from '@tinwright/core/internal';
-import type { Sequence } from '../sequence/answer/plan.js';
+import type { BendStep, Sequence, Stroke } from '../sequence/answer/plan.js';
 import type { BendWork, HoleWork, Operation, ReasonName, ToolName } from './operation.js';
 import { usualOrder } from './usual-order.js';
 
@@ -73,6 +73,14 @@ export function partOperations(
   ];
 }
 
+const strokeOnly = ({ action, bends, direction, insideRadius, hem }: BendStep): Stroke => ({
+  action,
+  bends,
+  direction,
+  insideRadius,
+  hem,
+});
+
 const isRectangle = ({ flat }: PartPlan): boolean => {
   const { max } = flat.blank;
   const sides = segments(flat.outline);
@@ -116,7 +124,7 @@ function holesOf({ name, flat }: PartPlan, assembly: Assembly | null): readonly 
 function bends(plan: PartPlan, sequence: Sequence | null): readonly Operation[] {
   const found = sequence !== null && sequence.status !== 'infeasible';
   const order: readonly BendWork[] = found
-    ? sequence.steps.map((step, index) => ({ action: step.action, bends: step.bends, step, index }))
+    ? sequence.steps.map((step, index) => ({ ...strokeOnly(step), angle: step.angle, step, index }))
     : usualOrder(plan);
   return order.map((bend): Operation => {
     const tools = toolsFor(bend);

@@ -1,4 +1,5 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
+import { strokeOf } from '../sequence/answer/stroke.js';
 import type { BendWork } from './operation.js';
 
 const SAME = 1e-6;
@@ -29,11 +30,13 @@ export function usualOrder({ part, flat }: Pick<PartPlan, 'part' | 'flat'>): rea
   );
   return ordered
     .flatMap((g): readonly Omit<BendWork, 'index'>[] => {
-      const bends = g.map((b) => b.id);
-      const of = (action: BendWork['action']) => ({ action, bends, step: null });
-      const [first] = g;
-      if (first?.hem == null) return [of('bend')];
-      return first.hem === 'wired' ? [of('roll')] : [of('fold'), of('close')];
+      const [{ hem, angle }] = g as [FlatBend];
+      const of = (action: BendWork['action']) => {
+        const done = action === 'fold' ? null : angle;
+        return { ...strokeOf(action, g), angle: done, step: null };
+      };
+      if (hem === null) return [of('bend')];
+      return hem === 'wired' ? [of('roll')] : [of('fold'), of('close')];
     })
     .map((work, index) => ({ ...work, index }));
 }

@@ -59,7 +59,7 @@ test('a shop without a vise is told that one would do', () => {
 test('what lies against the stop: an edge, then the outside of what is up', () => {
   const { steps } = planSequence(
     planned({ family: 'bent-strip', width: 100, legs: [30, 70, 30], angles: [90, 90] }),
-    shopWith(),
+    shopWith({ rearStop: 600 }),
   );
   expect(steps.map((s) => s.touches?.by)).toEqual(['edge', 'outside']);
 });

@@ -20,7 +20,8 @@ describe('where the nose stands', () => {
 
   // 70 x 100, walls 30 up on two opposite sides: blank 30 - 2 + arc each
   const channel = planned({ family: 'bent-strip', width: 100, legs: [30, 70, 30], angles: [90, 90] });
-  const steps = (setBack: readonly [number, number]) => planSequence(channel, shopWith({ setBack })).steps;
+  const steps = (setBack: readonly [number, number]) =>
+    planSequence(channel, shopWith({ setBack, rearStop: 600 })).steps;
   const bendOf = ({ bends: [id] }: BendStep) => channel.flat.bends.find((b) => b.id === id) as FlatBend;
 
   test('a brake that is set back by T only: the line lies R past the tangent line of what is held', () => {

@@ -1,4 +1,4 @@
-import type { BendFacts, JointFacts, OperationText, PacketWords } from './words.js';
+import type { JointFacts, PacketWords } from './words.js';
 
 const many = (count: number, one: string, more: string = `${one}s`) => `${count} ${count === 1 ? one : more}`;
 const pairs = (joints: readonly JointFacts[]) =>
@@ -294,7 +294,15 @@ export const ENGLISH_PACKET: PacketWords = {
     why: (text) => `Why: ${text}.`,
     with: (tools) => `With: ${tools}`,
     glossary:
-      'Nose: the edge of the fingers the sheet is bent round. Rear stop: from the nose back to the edge of the sheet that lies against it. Set back: how far the nose stands behind the edge of the leaf. Left, right, top and bottom are those of the pattern on its plan; west, east, north and south are the same, and parts of it are named after them.',
+      'Sight line: what lies under the edge of the fingers, which the sheet is bent round. Rear stop: from that edge back to the edge of the sheet that lies against it. Set-back: how far that edge stands behind the edge of the leaf. Directions are those of the picture: the sheet as it lies before you to be marked. Parts are named after them too: west is left, east right, north far, south near.',
+    directions: {
+      heading: 'Directions',
+      alt: 'The sheet as it lies before you, marked face up: near edge towards you, far edge away from you, left and right edge; the datum corner is near left',
+      face: 'marked face up',
+      datum: 'datum corner',
+      you: 'you',
+      note: 'They belong to the sheet and go with it when it is turned: "right edge towards you" is this right edge.',
+    },
     heading: 'In this order',
     picture: (part, step, of) => `Picture: ${part}, step ${step} of ${of}.`,
     pictures: (part) => `Pictures of bending ${part}`,
@@ -318,9 +326,9 @@ export const ENGLISH_PACKET: PacketWords = {
     mark: (part, bent, noted) => ({
       title: `${part}: mark out`,
       lines: [
-        `Take the plan of ${part}. Lay the sheet as the pattern is drawn: datum corner lower left. The face you mark is the marked face; write the name of the part on it.`,
+        `Take the plan of ${part}. Lay the sheet as the pattern is drawn: datum corner near left. The face you mark is the marked face; write the name of the part on it.`,
         bent
-          ? 'Go through the marking-out table from row 1 on: offsets from the left edge, then from the bottom edge, then slanted lines point to point, then centres. Set each from the edge, never from the last line.'
+          ? 'Go through the marking-out table from row 1 on: offsets from the left edge, then from the near edge, then slanted lines point to point, then centres. Set each from the edge, never from the last line.'
           : 'Go through the marking-out table from row 1 on: offsets from the edges, slanted lines point to point, then centres. Set each from the edge, never from the last line.',
         'Centre-punch holes lightly; a fastener without a hole gets a pencil cross.',
         ...(noted ? [`There is something to know about ${part} first: it stands behind the cautions.`] : []),
@@ -348,7 +356,6 @@ export const ENGLISH_PACKET: PacketWords = {
         'Centre-punch, clamp the sheet on a block of wood, drill small first, then to size. A large hole is better punched, sawn or cut with a hole saw. Deburr both faces.',
       ],
     }),
-    bend: bendWords,
     check: (part, bent, sizes, unit) => ({
       title: `${part}: measure it`,
       lines: [
@@ -447,7 +454,7 @@ export const ENGLISH_PACKET: PacketWords = {
     columns: { size: 'dimension', what: 'measured', nominal: 'nominal', limit: 'tolerance' },
     measured: (n, of) => (of === 1 ? 'found' : `found ${n}`),
     sides: { inside: 'inside', outside: 'outside', mould: 'to where the outside faces would meet', flat: '' },
-    blankX: 'blank, along the bottom edge',
+    blankX: 'blank, along the near edge',
     blankY: 'blank, along the left edge',
     overall: { x: 'overall length', y: 'overall width', z: 'overall height' },
     angle: (numbers) => `angle of ${numbers}, with the square or protractor`,
@@ -465,7 +472,7 @@ export const ENGLISH_PACKET: PacketWords = {
     ask: (letters, unit) =>
       `On the pattern of this part the sizes ${letters} are left out. Work them out in ${unit}, write down how, and fill them in on the pattern.`,
     datum:
-      'Every size on the pattern is measured from its left or its bottom edge. Start from the finished sizes.',
+      'Every size on the pattern is measured from its left or its near edge. Start from the finished sizes.',
     bends: [
       'A flat length is the sum of the outside lengths, less one deduction for each bend between them.',
       'A bend line lies in the middle of its bent strip: half an allowance from where the flat panel ends. A flat panel is as long as its outside length, less half a deduction and half an allowance at each bend beside it.',
@@ -477,96 +484,3 @@ export const ENGLISH_PACKET: PacketWords = {
     answersNote: 'For the teacher: take this page out before the worksheets are handed out.',
   },
 };
-
-const EDGES = { left: 'left', right: 'right', top: 'top', bottom: 'bottom' } as const;
-
-const HEMS = {
-  closed:
-    'Squeeze it flat under the jaw, or dress it down with a mallet on the bench, from the middle outwards.',
-  open: 'Lay a strip as thick as the gap of the hem into it, and squeeze the hem onto it under the jaw or with a mallet; draw the strip out.',
-  teardrop:
-    'Press the edge down onto the sheet with the mallet, and leave the fold round: it must not be pressed flat.',
-  wired: '',
-} as const;
-
-function bendWords(f: BendFacts, unit: string): OperationText {
-  const line = `${f.several ? 'lines' : 'line'} ${f.numbers}`;
-  const titles = {
-    bend: `${f.part}: bend ${f.numbers} ${f.direction} to ${f.angle}`,
-    fold: `${f.part}: fold the hem ${f.numbers} over${f.angle === '' ? '' : ` to ${f.angle}`}`,
-    close: `${f.part}: press the hem ${f.numbers} flat`,
-    roll: `${f.part}: roll the edge ${f.numbers} round the wire`,
-  };
-  const what = {
-    bend: `Bends ${f.panels}, inside radius ${f.radius} ${unit}${f.several ? '; all in one stroke' : ''}.`,
-    fold: `Folds ${f.panels}, as far as the leaf goes.`,
-    close: HEMS[f.hem ?? 'closed'],
-    roll: `Bend ${f.panels} up, lay the wire in and close the edge over it with pliers and mallet, a little at a time from the middle.`,
-  };
-  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
-}
-
-function noseText(
-  { off, side }: NonNullable<NonNullable<BendFacts['machine']>['nose']>,
-  line: string,
-  held: string,
-): string {
-  if (off === null) return `Edge of the nose on ${line}`;
-  return `Edge of the nose ${off} from ${line}, ${side === 'held' ? `towards ${held}` : `away from ${held}`}`;
-}
-
-/** Settings in one sentence; none where there are none. */
-function sentence(settings: readonly string[]): readonly string[] {
-  const said = settings.filter((t) => t !== '');
-  return said.length === 0 ? [] : [`${said.join('; ')}.`];
-}
-
-const viseText = (held: string, line: string, square: boolean): string =>
-  `By hand in a vise: no machine of the shop bends it there. Clamp ${held} between bars in the vise, ${line} level with the bars, and bend with the mallet against a block of wood, a little at a time along the whole line; check with ${square ? 'the square' : 'a protractor or a template'}.`;
-
-const CLAMP_TEXTS = {
-  bench: (held: string, line: string) =>
-    `By hand over the edge of the bench: no machine of the shop bends it there. Lay ${held} on the bench with ${line} at its edge, clamp a bar down on it along the line, and bend with the mallet against a block of wood, a little at a time along the whole line.`,
-  seamer: (held: string, line: string) =>
-    `With the hand seamer: grip ${held} up to ${line} and turn it a little at a time along the whole line.`,
-};
-
-const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: string, lying: string): string =>
-  `${
-    press?.gauge == null
-      ? `Lay ${held} on the die with ${line} under the punch`
-      : `Push ${held} against the back gauge`
-  }, ${lying}. Hold the sheet by hand in front of the tools; it rises as it is bent.`;
-
-function machineLines({ machine: m, action, square }: BendFacts, line: string): readonly string[] {
-  if (m === null || action === 'close') return [];
-  if (m.clamp !== null) return [CLAMP_TEXTS[m.clamp](m.held, line)];
-  if (m.name === 'hand') return [];
-  if (m.name === 'vise') return [viseText(m.held, line, square)];
-  const face = m.face === 'marked' ? 'marked face up' : 'marked face down';
-  const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} edge of the pattern towards you`;
-  return [
-    m.name === 'press'
-      ? pressText(m, line, `${face}${towards}`)
-      : `Hold ${m.held} under the fingers, ${face}${towards}.${
-          m.hooked ? ' Hook the wall that stands already in behind the fingers.' : ''
-        }`,
-    ...sentence([
-      m.nose === null ? '' : noseText(m.nose, line, m.held),
-      m.stop === null ? '' : `rear stop ${m.stop}`,
-      m.setBack === null ? '' : `fingers set back ${m.setBack}`,
-      m.set === null || action === 'fold' ? '' : `set to ${m.set}, for springback`,
-    ]),
-    ...(m.fingers ?? []).map(
-      (g) =>
-        `${m.name === 'press' ? 'Tools' : 'Fingers'} ${g.pieces} ${g.gap === null ? 'side by side' : `with gaps of ${g.gap}`}, the first ${
-          g.from.startsWith('-') ? `${g.from.slice(1)} outside` : `${g.from} from`
-        } the left end of the line.`,
-    ),
-    ...(m.press === null
-      ? []
-      : [
-          `Punch ${m.press.punch}, die ${m.press.die}${m.press.gauge === null ? '' : `, back gauge ${m.press.gauge}`}.`,
-        ]),
-  ];
-}

@@ -1,4 +1,4 @@
-import type { BendFacts, JointFacts, OperationText, PacketWords } from './words.js';
+import type { JointFacts, PacketWords } from './words.js';
 
 const pairs = (joints: readonly JointFacts[]) =>
   joints
@@ -292,7 +292,15 @@ export const GERMAN_PACKET: PacketWords = {
     why: (text) => `Warum: ${text}.`,
     with: (tools) => `Mit: ${tools}`,
     glossary:
-      'Nase: die Kante der Segmente, um die gebogen wird. Anschlag: von der Nase bis zur Blechkante, die hinten anliegt. Rückstand: wie weit die Nase hinter der Kante der Biegewange steht. Links, rechts, oben und unten sind die der Abwicklung auf dem Plan; West (west), Ost (east), Nord (north) und Süd (south) sind dasselbe, und Flächen heißen danach.',
+      'Anlegelinie: was unter der Kante der Segmente liegt, um die gebogen wird. Anschlag: von dieser Kante bis zur Blechkante, die hinten anliegt. Rückstand: wie weit diese Kante hinter der Kante der Biegewange steht. Richtungen sind die des Bildes: das Blech, wie es zum Anreißen vor einem liegt. Auch Flächen heißen danach: West (west) ist links, Ost (east) rechts, Nord (north) fern, Süd (south) nah.',
+    directions: {
+      heading: 'Richtungen',
+      alt: 'Das Blech, wie es vor einem liegt, Anrissseite oben: nahe Kante zum Körper, ferne Kante vom Körper weg, linke und rechte Kante; die Bezugsecke ist nah links',
+      face: 'Anrissseite oben',
+      datum: 'Bezugsecke',
+      you: 'Standplatz',
+      note: 'Sie gehören zum Blech und drehen sich mit ihm: „rechte Kante zum Körper“ meint diese rechte Kante.',
+    },
     heading: 'In dieser Reihenfolge',
     picture: (part, step, of) => `Bild: ${part}, Schritt ${step} von ${of}.`,
     pictures: (part) => `Bilder zum Biegen von ${part}`,
@@ -316,9 +324,9 @@ export const GERMAN_PACKET: PacketWords = {
     mark: (part, bent, noted) => ({
       title: `${part}: anreißen`,
       lines: [
-        `Den Plan von ${part} nehmen. Das Blech hinlegen, wie die Abwicklung gezeichnet ist: Bezugsecke unten links. Die Seite, auf der angerissen wird, ist die Anrissseite; den Namen des Teils darauf schreiben.`,
+        `Den Plan von ${part} nehmen. Das Blech hinlegen, wie die Abwicklung gezeichnet ist: Bezugsecke nah links. Die Seite, auf der angerissen wird, ist die Anrissseite; den Namen des Teils darauf schreiben.`,
         bent
-          ? 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von der linken Kante, dann von der unteren, dann schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.'
+          ? 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von der linken Kante, dann von der nahen, dann schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.'
           : 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von den Kanten, schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.',
         'Löcher leicht körnen; was ohne Loch verbunden wird, bekommt ein Bleistiftkreuz.',
         ...(noted ? [`Vorher ist über ${part} etwas zu wissen: es steht hinter der Seite Vorsicht.`] : []),
@@ -346,7 +354,6 @@ export const GERMAN_PACKET: PacketWords = {
         'Körnen, das Blech auf einem Holzklotz festspannen, erst klein, dann fertig bohren. Ein großes Loch besser lochen, sägen oder mit der Lochsäge schneiden. Beide Seiten entgraten.',
       ],
     }),
-    bend: bendWords,
     check: (part, bent, sizes, unit) => ({
       title: `${part}: messen`,
       lines: [
@@ -450,7 +457,7 @@ export const GERMAN_PACKET: PacketWords = {
       mould: 'bis dahin, wo sich die Außenseiten träfen',
       flat: '',
     },
-    blankX: 'Zuschnitt, entlang der unteren Kante',
+    blankX: 'Zuschnitt, entlang der nahen Kante',
     blankY: 'Zuschnitt, entlang der linken Kante',
     overall: { x: 'Länge über alles', y: 'Breite über alles', z: 'Höhe über alles' },
     angle: (numbers) => `Winkel von ${numbers}, mit Winkel oder Winkelmesser`,
@@ -468,7 +475,7 @@ export const GERMAN_PACKET: PacketWords = {
     ask: (letters, unit) =>
       `Auf der Abwicklung dieses Teils fehlen die Maße ${letters}. In ${unit} ausrechnen, den Weg aufschreiben und auf der Abwicklung eintragen.`,
     datum:
-      'Jedes Maß auf der Abwicklung zählt von der linken oder der unteren Kante. Mit den Fertigmaßen anfangen.',
+      'Jedes Maß auf der Abwicklung zählt von der linken oder der nahen Kante. Mit den Fertigmaßen anfangen.',
     bends: [
       'Eine gestreckte Länge ist die Summe der Außenlängen, weniger einen Abzug für jede Kantung dazwischen.',
       'Eine Biegelinie liegt in der Mitte ihres Biegestreifens: eine halbe Zugabe vom Ende der ebenen Fläche. Eine ebene Fläche ist so lang wie ihre Außenlänge, weniger einen halben Abzug und eine halbe Zugabe je Kantung daneben.',
@@ -482,96 +489,3 @@ export const GERMAN_PACKET: PacketWords = {
 };
 
 const drilled = (fastener: string): boolean => fastener === 'blind-rivet' || fastener === 'screw';
-
-const EDGES = { left: 'linke', right: 'rechte', top: 'obere', bottom: 'untere' } as const;
-
-const HEMS = {
-  closed:
-    'Unter der Oberwange zudrücken, oder auf der Werkbank mit dem Holzhammer zuschlagen, von der Mitte nach außen.',
-  open: 'Einen Streifen so dick wie der Spalt des Umschlags einlegen, den Umschlag unter der Oberwange oder mit dem Holzhammer daraufdrücken und den Streifen herausziehen.',
-  teardrop:
-    'Die Kante mit dem Holzhammer auf das Blech drücken und den Bug rund lassen: er darf nicht flach werden.',
-  wired: '',
-} as const;
-
-function bendWords(f: BendFacts, unit: string): OperationText {
-  const line = `${f.several ? 'Linien' : 'Linie'} ${f.numbers}`;
-  const titles = {
-    bend: `${f.part}: ${f.numbers} ${f.direction} auf ${f.angle} kanten`,
-    fold: `${f.part}: Umschlag ${f.numbers}${f.angle === '' ? '' : ` auf ${f.angle}`} vorbiegen`,
-    close: `${f.part}: Umschlag ${f.numbers} zudrücken`,
-    roll: `${f.part}: Kante ${f.numbers} um den Draht rollen`,
-  };
-  const what = {
-    bend: `Biegt ${f.panels}, Innenradius ${f.radius} ${unit}${f.several ? '; alle auf einmal' : ''}.`,
-    fold: `Biegt ${f.panels}, so weit die Biegewange geht.`,
-    close: HEMS[f.hem ?? 'closed'],
-    roll: `${f.panels} hochbiegen, den Draht einlegen und die Kante mit Zange und Holzhammer darüber schließen, von der Mitte aus und nach und nach.`,
-  };
-  return { title: titles[f.action], lines: [what[f.action], ...machineLines(f, line)] };
-}
-
-function noseText(
-  { off, side }: NonNullable<NonNullable<BendFacts['machine']>['nose']>,
-  line: string,
-  held: string,
-): string {
-  if (off === null) return `Nase auf ${line}`;
-  return `Nase ${off} neben ${line}, ${side === 'held' ? `zu ${held} hin` : `von ${held} weg`}`;
-}
-
-/** Settings in one sentence; none where there are none. */
-function sentence(settings: readonly string[]): readonly string[] {
-  const said = settings.filter((t) => t !== '');
-  return said.length === 0 ? [] : [`${said.join('; ')}.`];
-}
-
-const viseText = (held: string, line: string, square: boolean): string =>
-  `Von Hand im Schraubstock: keine Maschine der Werkstatt biegt es dort. ${held} zwischen Schienen in den Schraubstock spannen, ${line} bündig mit den Schienen, und mit dem Hammer gegen einen Holzklotz biegen, nach und nach über die ganze Linie; mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`;
-
-const CLAMP_TEXTS = {
-  bench: (held: string, line: string) =>
-    `Von Hand über die Kante der Werkbank: keine Maschine der Werkstatt biegt es dort. ${held} auf die Werkbank legen, ${line} an deren Kante, eine Schiene entlang der Linie darauf klemmen und mit dem Hammer gegen einen Holzklotz biegen, nach und nach über die ganze Linie.`,
-  seamer: (held: string, line: string) =>
-    `Mit der Falzzange: ${held} bis zu ${line} greifen und nach und nach über die ganze Linie drehen.`,
-};
-
-const pressText = ({ held, press }: NonNullable<BendFacts['machine']>, line: string, lying: string): string =>
-  `${
-    press?.gauge == null
-      ? `${held} auf das Gesenk legen, ${line} unter dem Stempel`
-      : `${held} an den Anschlag schieben`
-  }, ${lying}. Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.`;
-
-function machineLines({ machine: m, action, square }: BendFacts, line: string): readonly string[] {
-  if (m === null || action === 'close') return [];
-  if (m.clamp !== null) return [CLAMP_TEXTS[m.clamp](m.held, line)];
-  if (m.name === 'hand') return [];
-  if (m.name === 'vise') return [viseText(m.held, line, square)];
-  const face = m.face === 'marked' ? 'Anrissseite oben' : 'Anrissseite unten';
-  const towards = m.towards === null ? '' : `, ${EDGES[m.towards]} Kante der Abwicklung zum Körper`;
-  return [
-    m.name === 'press'
-      ? pressText(m, line, `${face}${towards}`)
-      : `${m.held} unter die Segmente, ${face}${towards}.${
-          m.hooked ? ' Die schon stehende Wand hinter den Segmenten einhängen.' : ''
-        }`,
-    ...sentence([
-      m.nose === null ? '' : noseText(m.nose, line, m.held),
-      m.stop === null ? '' : `Anschlag ${m.stop}`,
-      m.setBack === null ? '' : `Rückstand ${m.setBack}`,
-      m.set === null || action === 'fold' ? '' : `auf ${m.set} einstellen, wegen der Rückfederung`,
-    ]),
-    ...(m.fingers ?? []).map(
-      (g) =>
-        `${m.name === 'press' ? 'Werkzeuge' : 'Segmente'} ${g.pieces} ${g.gap === null ? 'dicht an dicht' : `mit Lücken von ${g.gap}`}, das erste ${
-          g.from.startsWith('-') ? `${g.from.slice(1)} außerhalb` : `${g.from} von`
-        } dem linken Ende der Linie.`,
-    ),
-    ...(m.press === null
-      ? []
-      : [
-          `Stempel ${m.press.punch}, Gesenk ${m.press.die}${m.press.gauge === null ? '' : `, Anschlag ${m.press.gauge}`}.`,
-        ]),
-  ];
-}

@@ -45,41 +45,6 @@ export interface OperationText {
   readonly lines: readonly string[];
 }
 
-/** A bend as an operation tells it; sizes ready to print, those of the machine with their unit. */
-export interface BendFacts {
-  readonly part: string;
-  readonly numbers: string;
-  readonly panels: string;
-  readonly direction: string;
-  /** '' where it is only known at the machine. */
-  readonly angle: string;
-  /** True for a bend of 90 degrees, which a square checks. */
-  readonly square: boolean;
-  readonly action: 'bend' | 'fold' | 'close' | 'roll';
-  readonly hem: 'closed' | 'open' | 'teardrop' | 'wired' | null;
-  readonly radius: string;
-  readonly several: boolean;
-  /** How the machine does it; null where no order was found for one. */
-  readonly machine: {
-    readonly name: 'brake' | 'press' | 'vise' | 'hand';
-    /** What holds the sheet where no machine does. */
-    readonly clamp: 'bench' | 'seamer' | null;
-    readonly held: string;
-    readonly face: 'marked' | 'unmarked';
-    readonly towards: 'left' | 'right' | 'top' | 'bottom' | null;
-    readonly set: string | null;
-    /** Where the edge of the nose stands beside the bend line; null where no line is used. */
-    readonly nose: { readonly off: string | null; readonly side: 'held' | 'bent' } | null;
-    readonly stop: string | null;
-    readonly fingers:
-      | readonly { readonly pieces: string; readonly from: string; readonly gap: string | null }[]
-      | null;
-    readonly hooked: boolean;
-    readonly setBack: string | null;
-    readonly press: { readonly punch: string; readonly die: string; readonly gauge: string | null } | null;
-  } | null;
-}
-
 /** A strip bent to try the metal, ready to print. */
 export interface TrialFacts {
   readonly thickness: string;
@@ -163,6 +128,8 @@ export interface PacketWords {
     readonly why: (text: string) => string;
     readonly with: (tools: string) => string;
     readonly glossary: string;
+    /** The picture of the directions: how the sheet lies before a person. */
+    readonly directions: Readonly<Record<'heading' | 'alt' | 'face' | 'datum' | 'you' | 'note', string>>;
     readonly heading: string;
     /** As the picture itself is titled. */
     readonly picture: (part: string, step: number, of: number) => string;
@@ -190,7 +157,6 @@ export interface PacketWords {
       }[],
       unit: string,
     ) => OperationText;
-    readonly bend: (facts: BendFacts, unit: string) => OperationText;
     readonly check: (part: string, bent: boolean, sizes: readonly string[], unit: string) => OperationText;
     readonly measure: (
       part: string,

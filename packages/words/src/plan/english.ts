@@ -40,7 +40,7 @@ export const ENGLISH: PlanWords = frozen({
   sizes: (dims) =>
     `Sizes in ${dims === 'mm' ? 'mm' : 'inches'}, ${
       { mm: 'to 0.1 mm', in: 'to 0.001 in' }[dims as 'mm'] ?? `to the nearest ${dims}`
-    }, each rounded by itself from the datum corner (circle, lower left); marked face up.`,
+    }, each rounded by itself from the datum corner (circle, near left); marked face up.`,
   tolerance: (of, steps, unit) =>
     `Marking tolerance ISO 2768-1 ${of}: ${steps.map(([limit, to]) => `±${limit} up to ${to}`).join(', ')} ${unit}.`,
   caution:
@@ -53,7 +53,7 @@ export const ENGLISH: PlanWords = frozen({
     heading: 'Marking out, in this order',
     columns: { number: '', edge: 'from', offset: 'offset', what: 'line', reach: 'along', face: 'face' },
     left: 'left',
-    bottom: 'bottom',
+    bottom: 'near',
     blank: (x, y) => `blank ${x} × ${y}`,
     square: (diagonal) => `square when both diagonals are ${diagonal}`,
     cut: 'cut',
@@ -112,7 +112,7 @@ export const ENGLISH: PlanWords = frozen({
     bends: 'Narrow lines across the pattern are bends: B1, B2 and so on.',
     blank: 'The dash-dotted rectangle is the sheared blank.',
     datum:
-      'Offsets are from the left or the bottom edge, never from the line before; "along" is from the other of these edges.',
+      'Offsets are from the left or the near edge, never from the line before; "along" is from the other of these edges.',
     pencil:
       'Scribe what is cut. Draw bend lines that come to lie outside a bend with a pencil: a scratch there can start a crack (common practice, no source).',
     strip:

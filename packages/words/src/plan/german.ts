@@ -46,7 +46,7 @@ export const GERMAN: PlanWords = {
   sizes: (dims) =>
     `Maße in ${dims === 'mm' ? 'mm' : 'Zoll'}, ${
       { mm: 'auf 0.1 mm', in: 'auf 0.001 Zoll' }[dims as 'mm'] ?? `auf ${dims} gerundet`
-    }, jedes für sich von der Bezugsecke aus (Kreis, unten links); Anrissseite oben.`,
+    }, jedes für sich von der Bezugsecke aus (Kreis, nah links); Anrissseite oben.`,
   tolerance: (of, steps, unit) =>
     `Anreißtoleranz ISO 2768-1 ${of}: ${steps.map(([limit, to]) => `±${limit} bis ${to}`).join(', ')} ${unit}.`,
   caution:
@@ -59,7 +59,7 @@ export const GERMAN: PlanWords = {
     heading: 'Anreißen, in dieser Reihenfolge',
     columns: { number: '', edge: 'von', offset: 'Abstand', what: 'Linie', reach: 'entlang', face: 'Seite' },
     left: 'links',
-    bottom: 'unten',
+    bottom: 'nah',
     blank: (x, y) => `Zuschnitt ${x} × ${y}`,
     square: (diagonal) => `rechtwinklig, wenn beide Diagonalen ${diagonal} sind`,
     cut: 'Schnitt',
@@ -119,7 +119,7 @@ export const GERMAN: PlanWords = {
     bends: 'Schmale Linien quer über die Abwicklung sind Kantungen: B1, B2 und so weiter.',
     blank: 'Das strichpunktierte Rechteck ist der Zuschnitt von der Schere.',
     datum:
-      'Abstände zählen von der linken oder der unteren Kante, nie von der letzten Linie; „entlang“ zählt von der anderen dieser Kanten.',
+      'Abstände zählen von der linken oder der nahen Kante, nie von der letzten Linie; „entlang“ zählt von der anderen dieser Kanten.',
     pencil:
       'Was geschnitten wird, anreißen. Biegelinien, die außen am Bug zu liegen kommen, mit Bleistift ziehen: ein Kratzer dort kann reißen (übliche Praxis, ohne Quelle).',
     strip:

@@ -7,37 +7,48 @@ import type { Move, Problem } from '../search/states.js';
 import type { BendStep, PressSetting } from './plan.js';
 import { sightLine, sightOffset } from './sight-line.js';
 import { rearEdge } from './stop-edge.js';
+import { handlingOf, strokeOf, towardsOf } from './stroke.js';
 import { toolGroups } from './tool-groups.js';
 
 const CLAMPS = ['bench', 'seamer'] as const;
 
-/** A move in the words of the shop: what is held, what is set, which line goes where. */
-export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Shop): BendStep {
+/** A move as the shop makes it: what is held, what is set, which line goes where; `before` is how it lay for the one before. */
+export function bendStep(
+  problem: Problem,
+  move: Move,
+  plan: PartPlan,
+  shop: Shop,
+  before: Move['position'] | null,
+): BendStep {
   const { work } = problem;
   const { mounting, position, cost } = move;
   const { operation, held } = mounting;
   const { action } = operation;
   const frame = lineFrame(work, operation, held);
-  const ids = operation.panels.map((p) => work.tree.panels[p]?.id ?? '');
+  const nameOf = (panel: number) => work.tree.panels[panel]?.id ?? '';
+  const ids = operation.panels.map(nameOf);
   const bends = ids.map((id) => plan.flat.bends.find((b) => b.id === id) as FlatBend);
+  const [first] = bends as [FlatBend];
   const station = problem.stations.find((s) => s.id === position.tooling);
-  const { station: machine } = position;
+  const { station: machine, faceUp, heading } = position;
   const tooled = machine === 'brake' || machine === 'press';
-  const heldPanel = held === 'parent' ? frame.parents[0] : operation.panels[0];
-  const rear =
-    tooled && action !== 'close' ? rearEdge(problem, move, reachOf(machine, bends[0], shop)) : null;
+  const parent = nameOf(frame.parents[0] as number);
+  const reach = action === 'close' ? null : reachOf(machine, first, shop);
+  const rear = reach === null ? null : rearEdge(problem, move, reach);
   return {
-    action,
-    bends: ids,
+    ...strokeOf(action, bends),
     machine,
+    machineName: machine === 'hand' ? null : (shop[machine]?.name ?? null),
     clamp: CLAMPS.find((c) => c === position.tooling) ?? null,
-    held: work.tree.panels[heldPanel as number]?.id ?? '',
+    held: held === 'parent' ? parent : (ids[0] as string),
     heldSide: held,
-    faceUp: position.faceUp,
-    heading: position.heading,
+    beside: held === 'parent' ? ids : [parent],
+    faceUp,
+    heading,
+    towards: towardsOf(heading),
+    handling: handlingOf(before, position),
     angle: action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle),
     setAngle: machine === 'brake' && action !== 'close' ? position.stop : null,
-    insideRadius: bends[0]?.insideRadius ?? 0,
     setBack: machine === 'brake' ? position.setBack : null,
     tools: tooled
       ? toolGroups(
@@ -52,27 +63,20 @@ export function bendStep(problem: Problem, move: Move, plan: PartPlan, shop: Sho
     touches: rear?.touches ?? null,
     putIn: mounting.putIn,
     takeOff: mounting.takeOff,
-    hooked: mounting.putIn === 'tilted' || mounting.takeOff === 'tilted',
-    press: pressSetting(
-      problem,
-      move,
-      plan,
-      shop,
-      rear === null ? null : rear.distance + (bends[0]?.zone ?? 0) / 2,
-    ),
+    press: pressSetting(problem, move, plan, shop, rear === null ? null : rear.distance + first.zone / 2),
     seconds: cost,
   };
 }
 
-/** How far behind the tangent line a stop touches: a back gauge between its nearest and furthest place. mm */
+/** How far behind the tangent line the stop or gauge of a machine touches; null for one without. mm */
 function reachOf(
   machine: BendStep['machine'],
-  bend: FlatBend | undefined,
-  { press }: Shop,
-): readonly [number, number] {
-  if (machine !== 'press' || press === null) return [0, Infinity];
-  const half = (bend?.zone ?? 0) / 2;
-  return [press.backGauge.least - half, press.backGauge.most - half];
+  { zone }: FlatBend,
+  { brake, press }: Shop,
+): readonly [number, number] | null {
+  if (machine === 'brake') return brake === null || brake.rearStop === null ? null : [0, brake.rearStop];
+  if (machine !== 'press' || press === null) return null;
+  return [press.backGauge.least - zone / 2, press.backGauge.most - zone / 2];
 }
 
 /** Where the nose stands in front of the tangent line, and the stop behind it; a hem is folded with the edge on the line. */
@@ -81,14 +85,15 @@ function sightSetting(
   { mounting: { operation, held }, position: { station, setBack } }: Move,
   bends: readonly FlatBend[],
   rear: number | null,
-): Pick<BendStep, 'sight' | 'sightOffset' | 'stopDistance'> {
+): Pick<BendStep, 'sight' | 'sightOffset' | 'noseOffset' | 'stopDistance'> {
   if (station !== 'brake' || operation.action === 'close' || setBack === null)
-    return { sight: null, sightOffset: null, stopDistance: null };
+    return { sight: null, sightOffset: null, noseOffset: null, stopDistance: null };
   const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
   const offset = operation.action === 'fold' ? 0 : sightOffset(bend.setback, setBack);
   return {
     sight: bends.map((b) => sightLine(b, held, offset)),
     sightOffset: offset,
+    noseOffset: (bends[0]?.zone ?? 0) / 2 - offset,
     stopDistance: rear === null ? null : rear + offset,
   };
 }

@@ -23,7 +23,8 @@ export function planSequence(plan: PartPlan, shop: Shop): Sequence {
   const base = { part: plan.name, shop: shop.name, bound: found.bound, expanded: found.expanded };
   if (found.moves !== null) {
     const gap = found.cost === 0 ? 0 : Math.max(0, (found.cost - found.bound) / found.cost);
-    const steps = found.moves.map((m) => bendStep(problem, m, plan, shop));
+    const { moves } = found;
+    const steps = moves.map((m, i) => bendStep(problem, m, plan, shop, moves[i - 1]?.position ?? null));
     const status = gap < 1e-9 ? 'optimal' : 'feasible';
     const proved = status === 'optimal';
     return { ...base, status, proved, steps, seconds: found.cost, gap, reasons: [], mends: [] };

@@ -1,25 +1,58 @@
-import type { Line } from '@tinwright/core';
+import type { FlatBend, Line } from '@tinwright/core';
 import type { Action } from '../part/operations.js';
 import type { Obstacle, Station, Way } from '../stations/station.js';
 
-/** One operation of a bend order, as the shop reads it. Lengths mm, angles degrees. */
-export interface BendStep {
+/** What is bent in one stroke, whatever does it. Lengths mm. */
+export interface Stroke {
   readonly action: Action;
-  /** Ids of the bends done in one stroke. */
+  /** Ids of its bends. */
   readonly bends: readonly string[];
+  /** Towards the marked face, or away from it. */
+  readonly direction: 'up' | 'down';
+  readonly insideRadius: number;
+  /** The hem or wired edge it makes; null for a bend. */
+  readonly hem: FlatBend['hem'];
+}
+
+/** A side or a corner of the pattern as it lies to be marked: marked face up, datum corner near left. */
+export type PatternSide =
+  | 'left'
+  | 'right'
+  | 'near'
+  | 'far'
+  | 'near-left'
+  | 'near-right'
+  | 'far-left'
+  | 'far-right';
+
+/** How the part is moved since the step before: over on its other face, round on the bench. */
+export interface Handling {
+  readonly over: boolean;
+  /** Degrees counter-clockwise seen from above; null for none, and for any other turn. */
+  readonly round: 90 | 180 | -90 | null;
+}
+
+/** One stroke of a bend order as a machine does it. Lengths mm, angles degrees. */
+export interface BendStep extends Stroke {
   readonly machine: Station['name'];
+  /** What the shop calls it; null for work by hand. */
+  readonly machineName: string | null;
   /** What holds the sheet where no machine does: a bar at the edge of the bench, or a hand seamer; null else. */
   readonly clamp: 'bench' | 'seamer' | null;
   /** Panel under the fingers, in the jaws, or at the gauge; the others turn. */
   readonly held: string;
   readonly heldSide: 'parent' | 'child';
+  /** What bends away from it along the line: panels by name. */
+  readonly beside: readonly string[];
   readonly faceUp: 'marked' | 'unmarked';
   /** Direction on the flat pattern that points to the operator, degrees from its x axis. */
   readonly heading: number;
+  /** Side of the pattern that lies towards the operator, in a vise up, and whether it is only roughly that. */
+  readonly towards: { readonly side: PatternSide; readonly roughly: boolean };
+  readonly handling: Handling;
   /** Bent through, without sign, and what the machine is set to for it. */
   readonly angle: number;
   readonly setAngle: number | null;
-  readonly insideRadius: number;
   readonly setBack: number | null;
   /** Fingers or tools, where they stand along the line from its left end as the operator sees it; null for all. */
   readonly tools: readonly ToolGroup[] | null;
@@ -27,15 +60,15 @@ export interface BendStep {
   readonly sight: readonly Line[] | null;
   /** That line from the tangent line on the held side, towards the bend; null where none is used. */
   readonly sightOffset: number | null;
-  /** From the line under the nose back to the edge of the sheet against the rear stop. */
+  /** From the middle of the bend zone, the line that is marked, back over what is held to the line under the nose. */
+  readonly noseOffset: number | null;
+  /** From the line under the nose back to the edge of the sheet against the rear stop; null for a machine without one. */
   readonly stopDistance: number | null;
   /** What lies against the rear stop or the back gauge; null where nothing straight does. */
   readonly touches: Touches | null;
   /** How it comes under the jaw, and off it once bent; null on other machines. */
   readonly putIn: Way | null;
   readonly takeOff: Way | null;
-  /** Either of them tilted. */
-  readonly hooked: boolean;
   /** Only on a press brake. */
   readonly press: PressSetting | null;
   /** Seconds up to the end of it. */

@@ -1,0 +1,162 @@
+import type { BendWords, HandFacts } from './words.js';
+
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+const NEXT = 'The next step closes the hem.';
+const spring = ({ set, angle }: HandFacts) => (set === angle ? '' : `: the sheet springs back to ${angle}`);
+const closed = ({ strip, round }: HandFacts, flat: string): string =>
+  round
+    ? 'Press the edge down onto the sheet and leave the fold round: it must not be pressed flat.'
+    : strip === null
+      ? flat
+      : `Lay a strip ${strip} thick into the fold, as thick as the gap of the hem. ${flat} Draw the strip out.`;
+const vise = ({ held }: HandFacts) =>
+  `Hang ${held} between the folding bars, the line level with them, and clamp it.`;
+const bench = ({ held }: HandFacts) =>
+  `Lay ${held} on the bench with the line at its edge and clamp a bar down on it along the line.`;
+const over = ({ angle }: HandFacts) =>
+  `Bend the free side to ${angle} with a mallet against a block of wood, a little at a time along the whole line.`;
+const seamer = ({ held, angle }: HandFacts) =>
+  `Grip ${held} in the hand seamer up to the line and turn it to ${angle}, a little at a time along the whole line.`;
+const gauge = ({ held, gauged }: HandFacts) =>
+  gauged ? `Push ${held} against the back gauge` : `Lay ${held} on the die with the line under the punch`;
+const RISES = 'Hold the sheet by hand in front of the tools; it rises as it is bent.';
+const wire = ({ bends }: HandFacts) =>
+  `Bend ${list(bends)} up, lay the wire in and close the edge over it with pliers, mallet and setting-down tool, a little at a time from the middle.`;
+
+/** How a bend is told in English. */
+export const BENDS_ENGLISH: BendWords = {
+  action: ({ action, direction, hem }, names, angle) =>
+    ({
+      bend: `bend ${list(names)} ${direction}${angle === null ? '' : ` to ${angle}`}`,
+      fold: `fold the hem ${list(names)} ${direction}${angle === null ? ' as far as it goes' : ` as far as ${angle}`}`,
+      close:
+        hem === 'open'
+          ? `close the open hem ${list(names)} over a strip`
+          : hem === 'teardrop'
+            ? `close the teardrop hem ${list(names)}`
+            : `close the hem ${list(names)} flat`,
+      roll: `roll the edge ${list(names)} round the wire`,
+    })[action],
+  how: {
+    bend: {
+      brake: (f) =>
+        `Clamp ${f.held} with the sight line under the edge of the fingers, then lift the leaf to ${f.set}${spring(f)}.`,
+      press: (f) =>
+        `${gauge(f)}, then press until the bend ${f.set === f.angle ? `measures ${f.angle} with the load off: it springs back` : `is ${f.set}: it springs back to ${f.angle} with the load off`}. ${RISES}`,
+      vise: (f) => `${vise(f)} ${over(f)}`,
+      bench: (f) => `${bench(f)} ${over(f)}`,
+      seamer,
+      hand: over,
+      none: null,
+    },
+    fold: {
+      brake: (f) =>
+        `Clamp ${f.held} with the sight line under the edge of the fingers, then lift the leaf as far as ${f.set}. ${NEXT}`,
+      press: (f) => `${gauge(f)}, then press until the fold is ${f.set}. ${RISES} ${NEXT}`,
+      vise: (f) => `${vise(f)} ${over(f)} ${NEXT}`,
+      bench: (f) => `${bench(f)} ${over(f)} ${NEXT}`,
+      seamer: (f) => `${seamer(f)} ${NEXT}`,
+      hand: (f) => `${over(f)} ${NEXT}`,
+      none: () => `Fold it as far as the leaf goes. ${NEXT}`,
+    },
+    close: {
+      brake: (f) =>
+        closed(
+          f,
+          'Lift the fingers, push the fold under them up to its bend, and bring them down on it until the hem is closed.',
+        ),
+      press: (f) => closed(f, 'Lay the fold between flat bars and press until the hem is closed.'),
+      vise: (f) => closed(f, 'Hang the fold between the jaws and close them until the hem is closed.'),
+      bench: (f) =>
+        closed(
+          f,
+          'Lay the fold on the bench and close it with the mallet, a little at a time along the whole line.',
+        ),
+      seamer: (f) =>
+        closed(
+          f,
+          'Press the fold closed between the jaws of the hand seamer, a little at a time along the whole line.',
+        ),
+      hand: (f) => closed(f, 'Close the fold with the mallet on the bench, from the middle outwards.'),
+      none: (f) =>
+        closed(
+          f,
+          'Squeeze the fold under the jaw, or dress it down with a mallet on the bench, from the middle outwards.',
+        ),
+    },
+    roll: { brake: wire, press: wire, vise: wire, bench: wire, seamer: wire, hand: wire, none: wire },
+  },
+  putIn: {
+    straight: null,
+    along: 'Slide the part in along the line, past the end of the fingers.',
+    tilted: 'Tilt the part, front up, to hook its rear wall in under the fingers.',
+    'with-fingers': 'Loosen the fingers from the jaw and bring part and fingers in together.',
+  },
+  takeOff: {
+    straight: null,
+    along: 'Take it off along the line, past the end of the fingers.',
+    tilted: 'Take it off tilted, front up, so that its rear wall comes out round the fingers.',
+    'with-fingers':
+      'To take it off, loosen the fingers from the jaw, draw them out with the part, then out of the part.',
+  },
+  byHand: 'No machine of the shop bends it there: by hand.',
+  check: (square) => `Check with ${square ? 'the square' : 'a protractor or a template'}.`,
+  bare: (size) => `Up to ${size} at an end has no finger over it: dress it by hand.`,
+  labels: {
+    machine: 'machine',
+    held: 'held',
+    face: 'marked face',
+    towards: 'towards you',
+    upright: 'top end',
+    sight: 'sight line',
+    stop: 'rear stop',
+    setBack: 'set-back',
+    angle: 'angle',
+    fingers: 'fingers',
+    punch: 'punch',
+    die: 'die',
+    tools: 'tools',
+    force: 'force',
+    gauge: 'back gauge',
+    hem: 'hem',
+    radius: 'inside radius',
+  },
+  sides: {
+    left: 'left edge',
+    right: 'right edge',
+    near: 'near edge',
+    far: 'far edge',
+    'near-left': 'near left corner',
+    'near-right': 'near right corner',
+    'far-left': 'far left corner',
+    'far-right': 'far right corner',
+  },
+  values: {
+    held: (panel, beside) => `${panel}, at its edge to ${list(beside)}`,
+    face: (faceUp, upright, { over: turned }) =>
+      `${upright === 'upright' ? (faceUp === 'marked' ? 'away from you' : 'towards you') : faceUp === 'marked' ? 'up' : 'down'}${turned ? ': turn the part over' : ''}`,
+    towards: (side, roughly, round) =>
+      `${roughly === 'roughly' ? 'roughly the ' : ''}${side} of the pattern${round === null ? '' : round === 180 ? ': turn it right round' : `: turn it ${round > 0 ? 'counter-clockwise' : 'clockwise'}`}`,
+    sight: (off, way, panel) =>
+      off === null
+        ? 'on the bend line'
+        : `${off} from the bend line, ${way === 'towards' ? 'towards' : 'away from'} ${panel}`,
+    stop: (size, panel, by) => `${size} behind the edge of the fingers, at the ${by} of ${panel}`,
+    gauge: (size, panel, by) => `${size} behind the middle of the punch, at the ${by} of ${panel}`,
+    byLine: 'none: no straight edge behind; go by the line',
+    angle: (set, angle) => (set === angle ? `stop at ${set}` : `stop at ${set}, springs back to ${angle}`),
+    unloaded: (angle) => `${angle}, measured with the load off`,
+    allTools: 'any; they may stand along the whole line',
+    tools: (pieces, from, end, gap) =>
+      `${pieces.join(' + ')}, from the left; they start ${end === 'at' ? 'at' : `${from} ${end}`} the left end of the bend${gap === null ? '' : `, ${gap} apart`}`,
+    force: (force) => `${force} kN`,
+    hem: (kind, gap) =>
+      kind === 'open'
+        ? `open, over a strip of ${gap}`
+        : kind === 'teardrop'
+          ? 'teardrop, left round'
+          : 'flat, without a gap',
+  },
+};

@@ -1,0 +1,167 @@
+import type { BendWords, HandFacts } from './words.js';
+
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} und ${names.at(-1)}`;
+
+const NEXT = 'Der nächste Schritt schließt den Umschlag.';
+const spring = ({ set, angle }: HandFacts) => (set === angle ? '' : `: das Blech federt auf ${angle} zurück`);
+const closed = ({ strip, round }: HandFacts, flat: string): string =>
+  round
+    ? 'Die Kante auf das Blech drücken und den Bug rund lassen: er darf nicht flach werden.'
+    : strip === null
+      ? flat
+      : `Einen Streifen von ${strip} Dicke in den Bug legen, so dick wie der Spalt des Umschlags. ${flat} Den Streifen herausziehen.`;
+const vise = ({ held }: HandFacts) =>
+  `${held} zwischen die Biegeschienen hängen, Linie bündig mit ihnen, und klemmen.`;
+const bench = ({ held }: HandFacts) =>
+  `${held} auf die Werkbank legen, Linie an deren Kante, und eine Schiene entlang der Linie darauf klemmen.`;
+const over = ({ angle }: HandFacts) =>
+  `Die freie Seite mit dem Holzhammer gegen einen Holzklotz auf ${angle} biegen, nach und nach über die ganze Linie.`;
+const seamer = ({ held, angle }: HandFacts) =>
+  `${held} mit der Falzzange bis zur Linie greifen und nach und nach über die ganze Linie auf ${angle} drehen.`;
+const gauge = ({ held, gauged }: HandFacts) =>
+  gauged ? `${held} an den Anschlag schieben` : `${held} auf das Gesenk legen, Linie unter dem Stempel`;
+const RISES = 'Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.';
+const wire = ({ bends }: HandFacts) =>
+  `${list(bends)} hochbiegen, den Draht einlegen und die Kante mit Zange, Holzhammer und Setzhammer darüber schließen, von der Mitte aus und nach und nach.`;
+const WAYS = { up: 'nach oben', down: 'nach unten' } as const;
+
+/** How a bend is told in German. */
+export const BENDS_GERMAN: BendWords = {
+  action: ({ action, direction, hem }, names, angle) =>
+    ({
+      bend: `${list(names)} ${WAYS[direction]}${angle === null ? '' : ` auf ${angle}`} kanten`,
+      fold: `Umschlag ${list(names)} ${WAYS[direction]}${angle === null ? '' : ` bis ${angle}`} vorbiegen`,
+      close:
+        hem === 'open'
+          ? `offenen Umschlag ${list(names)} über einem Streifen zudrücken`
+          : hem === 'teardrop'
+            ? `Tropfenumschlag ${list(names)} zudrücken`
+            : `Umschlag ${list(names)} flach zudrücken`,
+      roll: `Kante ${list(names)} um den Draht rollen`,
+    })[action],
+  how: {
+    bend: {
+      brake: (f) =>
+        `${f.held} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange auf ${f.set} heben${spring(f)}.`,
+      press: (f) =>
+        `${gauge(f)}, dann pressen, bis der Winkel ${f.set === f.angle ? `ohne Last gemessen ${f.angle} ist: er federt zurück` : `${f.set} ist: ohne Last federt er auf ${f.angle} zurück`}. ${RISES}`,
+      vise: (f) => `${vise(f)} ${over(f)}`,
+      bench: (f) => `${bench(f)} ${over(f)}`,
+      seamer,
+      hand: over,
+      none: null,
+    },
+    fold: {
+      brake: (f) =>
+        `${f.held} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange bis ${f.set} heben. ${NEXT}`,
+      press: (f) => `${gauge(f)}, dann pressen, bis der Winkel ${f.set} ist. ${RISES} ${NEXT}`,
+      vise: (f) => `${vise(f)} ${over(f)} ${NEXT}`,
+      bench: (f) => `${bench(f)} ${over(f)} ${NEXT}`,
+      seamer: (f) => `${seamer(f)} ${NEXT}`,
+      hand: (f) => `${over(f)} ${NEXT}`,
+      none: () => `So weit vorbiegen, wie die Biegewange geht. ${NEXT}`,
+    },
+    close: {
+      brake: (f) =>
+        closed(
+          f,
+          'Die Segmente heben, den Umschlag bis zum Bug darunterschieben und sie senken, bis er geschlossen ist.',
+        ),
+      press: (f) =>
+        closed(f, 'Den Umschlag zwischen flache Schienen legen und pressen, bis er geschlossen ist.'),
+      vise: (f) =>
+        closed(f, 'Den Umschlag zwischen die Backen hängen und sie schließen, bis er geschlossen ist.'),
+      bench: (f) =>
+        closed(
+          f,
+          'Den Umschlag auf der Werkbank mit dem Holzhammer schließen, nach und nach über die ganze Linie.',
+        ),
+      seamer: (f) =>
+        closed(
+          f,
+          'Den Umschlag zwischen den Backen der Falzzange zudrücken, nach und nach über die ganze Linie.',
+        ),
+      hand: (f) =>
+        closed(f, 'Den Umschlag auf der Werkbank mit dem Holzhammer schließen, von der Mitte nach außen.'),
+      none: (f) =>
+        closed(
+          f,
+          'Den Umschlag unter der Oberwange zudrücken, oder auf der Werkbank mit dem Holzhammer zuschlagen, von der Mitte nach außen.',
+        ),
+    },
+    roll: { brake: wire, press: wire, vise: wire, bench: wire, seamer: wire, hand: wire, none: wire },
+  },
+  putIn: {
+    straight: null,
+    along: 'Das Teil längs der Linie einschieben, am Ende der Segmente vorbei.',
+    tilted: 'Das Teil vorn anheben und die hintere Wand unter die Segmente einhängen.',
+    'with-fingers': 'Die Segmente lösen und Teil und Segmente zusammen einsetzen.',
+  },
+  takeOff: {
+    straight: null,
+    along: 'Längs der Linie abnehmen, am Ende der Segmente vorbei.',
+    tilted: 'Vorn angehoben abnehmen, damit die hintere Wand um die Segmente herauskommt.',
+    'with-fingers': 'Zum Abnehmen die Segmente lösen, mit dem Teil herausziehen, dann aus dem Teil nehmen.',
+  },
+  byHand: 'Keine Maschine der Werkstatt biegt es dort: von Hand.',
+  check: (square) => `Mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`,
+  bare: (size) => `Bis zu ${size} an einem Ende liegt kein Segment: von Hand nachrichten.`,
+  labels: {
+    machine: 'Maschine',
+    held: 'gehalten',
+    face: 'Anrissseite',
+    towards: 'zum Körper',
+    upright: 'oberes Ende',
+    sight: 'Anlegelinie',
+    stop: 'Anschlag',
+    setBack: 'Rückstand',
+    angle: 'Winkel',
+    fingers: 'Segmente',
+    punch: 'Stempel',
+    die: 'Gesenk',
+    tools: 'Werkzeuge',
+    force: 'Kraft',
+    gauge: 'Anschlag',
+    hem: 'Umschlag',
+    radius: 'Innenradius',
+  },
+  sides: {
+    left: 'linke Kante',
+    right: 'rechte Kante',
+    near: 'nahe Kante',
+    far: 'ferne Kante',
+    'near-left': 'nahe linke Ecke',
+    'near-right': 'nahe rechte Ecke',
+    'far-left': 'ferne linke Ecke',
+    'far-right': 'ferne rechte Ecke',
+  },
+  values: {
+    held: (panel, beside) => `${panel}, an der Kante zu ${list(beside)}`,
+    face: (faceUp, upright, { over: turned }) =>
+      `${upright === 'upright' ? (faceUp === 'marked' ? 'vom Körper weg' : 'zum Körper') : faceUp === 'marked' ? 'oben' : 'unten'}${turned ? ': Teil umdrehen' : ''}`,
+    towards: (side, roughly, round) =>
+      `${roughly === 'roughly' ? 'etwa ' : ''}${side} der Abwicklung${round === null ? '' : round === 180 ? ': halb herumdrehen' : `: ${round > 0 ? 'gegen den' : 'im'} Uhrzeigersinn drehen`}`,
+    sight: (off, way, panel) =>
+      off === null
+        ? 'auf der Biegelinie'
+        : `${off} von der Biegelinie, ${way === 'towards' ? `zu ${panel} hin` : `von ${panel} weg`}`,
+    stop: (size, panel, by) =>
+      `${size} hinter der Kante der Segmente, an der ${by === 'edge' ? 'Kante' : 'Außenseite'} von ${panel}`,
+    gauge: (size, panel, by) =>
+      `${size} hinter der Mitte des Stempels, an der ${by === 'edge' ? 'Kante' : 'Außenseite'} von ${panel}`,
+    byLine: 'keiner: hinten keine gerade Kante; nach der Linie',
+    angle: (set, angle) => (set === angle ? `bis ${set}` : `bis ${set}, federt auf ${angle} zurück`),
+    unloaded: (angle) => `${angle}, ohne Last gemessen`,
+    allTools: 'beliebig; sie dürfen die ganze Linie entlang stehen',
+    tools: (pieces, from, end, gap) =>
+      `${pieces.join(' + ')}, von links; sie beginnen ${end === 'at' ? 'am linken Ende' : `${from} ${end === 'inside' ? 'innerhalb' : 'außerhalb'} des linken Endes`} der Kantung${gap === null ? '' : `, ${gap} Abstand`}`,
+    force: (force) => `${force} kN`,
+    hem: (kind, gap) =>
+      kind === 'open'
+        ? `offen, über einem Streifen von ${gap}`
+        : kind === 'teardrop'
+          ? 'tropfenförmig, rund gelassen'
+          : 'flach, ohne Spalt',
+  },
+};

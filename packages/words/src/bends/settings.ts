@@ -1,0 +1,123 @@
+import { plainNumber } from '@tinwright/core/internal';
+import type { BendStep, BendWork, PressSetting, Stroke, ToolGroup } from '@tinwright/shop';
+import type { BendPrint, BendWords, SettingName, ToldSetting } from './words.js';
+
+const TINY = 0.05; // mm that no rule shows
+
+/** What is set for a stroke, in the order it is told. */
+export function settingsOf(
+  work: Pick<BendWork, keyof Stroke | 'step'>,
+  words: BendWords,
+  print: BendPrint,
+): readonly ToldSetting[] {
+  const { action, hem, insideRadius, step } = work;
+  const told = (name: SettingName, text: string | null): readonly ToldSetting[] =>
+    text === null ? [] : [{ name, label: words.labels[name], text }];
+  return [
+    ...(step === null ? [] : stepSettings(step, words, print).flatMap(([name, text]) => told(name, text))),
+    ...(action === 'close' ? told('hem', words.values.hem(hem, print.size(2 * insideRadius))) : []),
+    ...(action === 'bend' ? told('radius', print.fine(insideRadius)) : []),
+  ];
+}
+
+type Row = readonly [SettingName, string | null];
+
+function stepSettings(step: BendStep, words: BendWords, print: BendPrint): readonly Row[] {
+  const { values: v } = words;
+  const { action, machine, clamp, towards, handling } = step;
+  const upright = machine === 'vise' ? 'upright' : 'lying';
+  const onBrake = machine === 'brake' && action !== 'close';
+  const side = v.towards(words.sides[towards.side], towards.roughly ? 'roughly' : 'exactly', handling.round);
+  return [
+    ['machine', step.machineName],
+    ['held', v.held(step.held, step.beside)],
+    ...(clamp === 'seamer' || action === 'roll'
+      ? []
+      : ([
+          ['face', v.face(step.faceUp, upright, handling)],
+          [upright === 'upright' ? 'upright' : 'towards', side],
+        ] as const)),
+    ...(onBrake ? brakeSettings(step, words, print) : []),
+    ['angle', angleText(step, words, print)],
+    ...(machine === 'brake' ? ([['fingers', toolsText(step, words, print)]] as const) : []),
+    ...(step.press === null || action === 'close' ? [] : pressSettings(step, step.press, words, print)),
+  ];
+}
+
+function brakeSettings(
+  { noseOffset, held, stopDistance, touches, setBack }: BendStep,
+  { values: v }: BendWords,
+  { size }: BendPrint,
+): readonly Row[] {
+  const off = noseOffset === null || Math.abs(noseOffset) < TINY ? null : size(Math.abs(noseOffset));
+  return [
+    ['sight', noseOffset === null ? null : v.sight(off, noseOffset > 0 ? 'towards' : 'away', held)],
+    [
+      'stop',
+      stopDistance === null || touches === null
+        ? null
+        : v.stop(size(stopDistance), touches.panel, touches.by),
+    ],
+    ['setBack', setBack === null ? null : size(setBack)],
+  ];
+}
+
+function pressSettings(
+  step: BendStep,
+  { punch, die, opening, force, gauge }: PressSetting,
+  words: BendWords,
+  print: BendPrint,
+): readonly Row[] {
+  const { values: v } = words;
+  const { touches } = step;
+  return [
+    ['punch', punch],
+    ['die', dieText(die, opening, print)],
+    ['tools', toolsText(step, words, print)],
+    ['force', v.force(plainNumber(force, 1))],
+    [
+      'gauge',
+      gauge === null || touches === null ? v.byLine : v.gauge(print.size(gauge), touches.panel, touches.by),
+    ],
+  ];
+}
+
+/** A leaf stops where it is set to; under a punch only what is left without load can be measured. */
+function angleText(
+  { action, machine, angle, setAngle }: BendStep,
+  { values: v }: BendWords,
+  print: BendPrint,
+) {
+  if (action === 'close' || action === 'roll' || machine === 'hand' || machine === 'vise') return null;
+  const set = print.angle(setAngle ?? angle);
+  const left = action === 'fold' ? set : print.angle(angle);
+  return machine === 'press' && set === left ? v.unloaded(left) : v.angle(set, left);
+}
+
+/** A die by its name and its opening; by that alone where it is named after it: `V 8` of 8 mm. */
+function dieText(die: string, opening: number, { size }: BendPrint): string {
+  const open = `V ${size(opening)}`;
+  const bare = (text: string) => text.replaceAll(' ', '');
+  const names = [`V${plainNumber(opening, 2)}`, open, open.replace(/ \w+$/, '')];
+  return names.map(bare).includes(bare(die)) ? open : `${die}, ${open}`;
+}
+
+/** Pieces from the left, as the operator sees them, and where they start. */
+function toolsText({ tools }: BendStep, { values: v }: BendWords, { size }: BendPrint): string {
+  if (tools === null) return v.allTools;
+  const text = ({ pieces, from, gap }: ToolGroup) =>
+    v.tools(
+      bareUnits(pieces.map(size)),
+      size(Math.abs(from)),
+      Math.abs(from) < TINY ? 'at' : from > 0 ? 'inside' : 'outside',
+      pieces.length < 2 || gap < TINY ? null : size(gap),
+    );
+  return tools
+    .toSorted((a, b) => a.from - b.from)
+    .map(text)
+    .join('; ');
+}
+
+/** `100 + 75 + 50 mm`: the unit once. */
+const bareUnits = (sizes: readonly string[]): readonly string[] =>
+  sizes.map((s, i) => (i < sizes.length - 1 ? s.replace(/ (mm|in)$/, '') : s));

@@ -1,0 +1,90 @@
+import type { Say } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
+import type { BendStep, BendWork, PatternSide, Stroke } from '@tinwright/shop';
+import type { Language } from '../language.js';
+import { BENDS_ENGLISH } from './english.js';
+import { BENDS_GERMAN } from './german.js';
+import { settingsOf } from './settings.js';
+import type { BendPrint, BendWords, ToldSetting } from './words.js';
+
+const WORDS: Readonly<Record<Language, BendWords>> = { en: BENDS_ENGLISH, de: BENDS_GERMAN };
+
+/** A stroke of bending in words: what is done, how, what is set for it, and what is left to do after it. */
+export interface ToldBend {
+  readonly action: string;
+  readonly how: readonly string[];
+  readonly settings: readonly ToldSetting[];
+  readonly after: readonly string[];
+}
+
+/** A stroke of bending in a language; without a step only what every machine has in common. */
+export function tellBend(
+  work: Pick<BendWork, keyof Stroke | 'angle' | 'step'>,
+  language: Language,
+  print: BendPrint,
+): ToldBend {
+  const words = WORDS[language];
+  const { step, action, angle, hem, insideRadius } = work;
+  const to = action === 'fold' ? (step?.setAngle ?? angle) : angle;
+  const square = angle !== null && Math.abs(angle - 90) < 1e-6;
+  const doer = step === null ? 'none' : (step.clamp ?? step.machine);
+  const byHand = step !== null && (step.machine === 'vise' || step.machine === 'hand') && action !== 'roll';
+  const bends = work.bends.map(print.bend);
+  const facts = {
+    held: step?.held ?? '',
+    bends,
+    set: print.angle(step?.setAngle ?? angle ?? 180),
+    angle: print.angle(angle ?? 180),
+    gauged: step?.press?.gauge != null,
+    strip: hem === 'open' ? print.size(2 * insideRadius) : null,
+    round: hem === 'teardrop',
+  };
+  const how = words.how[action][doer]?.(facts) ?? null;
+  return {
+    action: words.action(work, bends, to === null ? null : print.angle(to)),
+    how: [
+      ...(byHand && action === 'bend' ? [words.byHand] : []),
+      ...one(step?.putIn == null ? null : words.putIn[step.putIn]),
+      ...one(how),
+      ...(byHand && action === 'bend' ? [words.check(square)] : []),
+    ],
+    settings: settingsOf(work, words, print),
+    after: [
+      ...one(step?.takeOff == null ? null : words.takeOff[step.takeOff]),
+      ...one(step === null ? null : bareOf(step, words, print)),
+    ],
+  };
+}
+
+/** A side or corner of the pattern in words. */
+export const sideWords = (side: PatternSide, language: Language): string => WORDS[language].sides[side];
+
+/** A step of an order in words. */
+export const tellStep = (step: BendStep, language: Language, print: BendPrint): ToldBend =>
+  tellBend({ ...step, step }, language, print);
+
+/** All of a step in one line, for lists; the machine and what hands do are left out. */
+export function stepLine(step: BendStep, language: Language, print: BendPrint): string {
+  const { action, settings, after } = tellStep(step, language, print);
+  const { putIn } = WORDS[language];
+  const told = settings.filter((s) => s.name !== 'machine').map((s) => `${s.label} ${s.text}`);
+  const way = step.putIn === null ? null : putIn[step.putIn];
+  return [action, ...told, ...[...one(way), ...after].map((t) => t.replace(/\.$/, ''))].join('; ');
+}
+
+/** Sizes in the unit of a job to a tenth of a millimetre, no finer than a stop is set; bends by their names in files. */
+export const plainPrint = (say: Say): BendPrint => ({
+  size: (mm) => say.size(Math.round(mm * 10) / 10),
+  fine: say.size,
+  angle: (degrees) => `${plainNumber(degrees, 1)}°`,
+  bend: (id) => id,
+});
+
+const one = (text: string | null): readonly string[] => (text === null ? [] : [text]);
+
+const BARE = 10; // mm; more than that between a finger and the end of the line comes out round
+
+function bareOf({ tools }: BendStep, { bare }: BendWords, { size }: BendPrint): string | null {
+  const most = Math.max(0, ...(tools ?? []).flatMap((g) => g.bare));
+  return most <= BARE ? null : bare(size(most));
+}

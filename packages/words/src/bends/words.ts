@@ -1,0 +1,94 @@
+import type { BendStep, Handling, PatternSide, Stroke } from '@tinwright/shop';
+
+/** What is set for a bend, in the order it is told. */
+export type SettingName =
+  | 'machine'
+  | 'held'
+  | 'face'
+  | 'towards'
+  | 'upright'
+  | 'sight'
+  | 'stop'
+  | 'setBack'
+  | 'angle'
+  | 'fingers'
+  | 'punch'
+  | 'die'
+  | 'tools'
+  | 'force'
+  | 'gauge'
+  | 'hem'
+  | 'radius';
+
+/** What does a bend: a machine, or what holds the sheet for work by hand. */
+export type Doer = BendStep['machine'] | NonNullable<BendStep['clamp']>;
+
+/** What sentences on the handling need, ready to print. */
+export interface HandFacts {
+  readonly held: string;
+  readonly bends: readonly string[];
+  readonly set: string;
+  readonly angle: string;
+  /** A straight edge lies against a back gauge. */
+  readonly gauged: boolean;
+  /** Strip that keeps the gap of an open hem; null for a hem pressed flat or left round. */
+  readonly strip: string | null;
+  readonly round: boolean;
+}
+
+/** How a bend is told in a language; sizes come in as they are printed, with their unit. */
+export interface BendWords {
+  /** @param angle null where a hem is folded as far as it goes */
+  readonly action: (stroke: Stroke, names: readonly string[], angle: string | null) => string;
+  /** What hands do, by what does the bend; `none` where no order was found for a machine. */
+  readonly how: Readonly<
+    Record<Stroke['action'], Readonly<Record<Doer | 'none', ((f: HandFacts) => string) | null>>>
+  >;
+  /** How the part comes under the jaw, and off it once bent. */
+  readonly putIn: Readonly<Record<NonNullable<BendStep['putIn']>, string | null>>;
+  readonly takeOff: Readonly<Record<NonNullable<BendStep['takeOff']>, string | null>>;
+  readonly byHand: string;
+  readonly check: (square: boolean) => string;
+  readonly bare: (size: string) => string;
+  readonly labels: Readonly<Record<SettingName, string>>;
+  readonly sides: Readonly<Record<PatternSide, string>>;
+  readonly values: {
+    readonly held: (panel: string, beside: readonly string[]) => string;
+    readonly face: (faceUp: BendStep['faceUp'], upright: 'upright' | 'lying', handling: Handling) => string;
+    readonly towards: (side: string, roughly: 'roughly' | 'exactly', round: Handling['round']) => string;
+    /** Off the bend line, towards the panel that is held or away from it; null for on it. */
+    readonly sight: (off: string | null, way: 'towards' | 'away', panel: string) => string;
+    readonly stop: (size: string, panel: string, by: 'edge' | 'outside') => string;
+    readonly gauge: (size: string, panel: string, by: 'edge' | 'outside') => string;
+    readonly byLine: string;
+    readonly angle: (set: string, angle: string) => string;
+    /** An angle that is measured with the load taken off. */
+    readonly unloaded: (angle: string) => string;
+    readonly allTools: string;
+    readonly tools: (
+      pieces: readonly string[],
+      from: string,
+      end: 'inside' | 'outside' | 'at',
+      gap: string | null,
+    ) => string;
+    readonly force: (force: string) => string;
+    readonly hem: (kind: Stroke['hem'], gap: string) => string;
+  };
+}
+
+/** How the reader reads sizes, angles and names of bends. */
+export interface BendPrint {
+  /** With its unit. */
+  readonly size: (mm: number) => string;
+  /** Finer than a rule shows it. */
+  readonly fine: (mm: number) => string;
+  readonly angle: (degrees: number) => string;
+  readonly bend: (id: string) => string;
+}
+
+/** Something to set, with what it is called. */
+export interface ToldSetting {
+  readonly name: SettingName;
+  readonly label: string;
+  readonly text: string;
+}
