@@ -1,5 +1,5 @@
 import { JobError, type Point } from '@tinwright/core';
-import { DEFAULT_SHOP, EXAMPLE_PRESS, readShop, type Shop } from '@tinwright/shop';
+import { type Brake, DEFAULT_SHOP, EXAMPLE_PRESS, readShop, type Shop } from '@tinwright/shop';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { crossesItself } from '../../src/machines/press-problems.js';
@@ -13,7 +13,8 @@ const SEAMER = {
   jaw: 8,
   capacity: [{ material: 'mild-steel', thickness: 1 }],
 };
-const DATA = { ...rest, press: EXAMPLE_PRESS, handSeamer: SEAMER };
+const { rearStop: ___, ...brake } = DEFAULT_SHOP.brake as Brake; // a file leaves out what a machine has not
+const DATA = { ...rest, brake, press: EXAMPLE_PRESS, handSeamer: SEAMER };
 
 const inInches = (value: unknown, key = ''): unknown => {
   if (typeof value === 'number')
