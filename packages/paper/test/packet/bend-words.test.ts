@@ -121,7 +121,7 @@ test('an open hem is closed over a strip as thick as its gap, in whatever closes
   const told = (hem: 'open' | 'closed' | 'teardrop', machine: BendStep['machine']) =>
     tellBend({ ...stroke, hem, step: { ...step, machine, action: 'close' } }, 'en', print);
   for (const machine of ['brake', 'press', 'vise', 'hand'] as const) {
-    expect(told('open', machine).action).toBe('close the open hem hem over a strip');
+    expect(told('open', machine).action).toBe('close hem, an open hem, over a strip');
     expect(told('open', machine).how.join(' ')).toContain('a strip 1.5 mm thick');
     expect(told('closed', machine).how.join(' ')).not.toContain('strip');
     expect(told('teardrop', machine).how.join(' ')).toContain('leave the fold round');

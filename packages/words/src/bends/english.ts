@@ -30,13 +30,13 @@ export const BENDS_ENGLISH: BendWords = {
   action: ({ action, direction, hem }, names, angle) =>
     ({
       bend: `bend ${list(names)} ${direction}${angle === null ? '' : ` to ${angle}`}`,
-      fold: `fold the hem ${list(names)} ${direction}${angle === null ? ' as far as it goes' : ` as far as ${angle}`}`,
+      fold: `fold ${list(names)} ${direction}${angle === null ? ' as far as it goes' : ` as far as ${angle}`}`,
       close:
         hem === 'open'
-          ? `close the open hem ${list(names)} over a strip`
+          ? `close ${list(names)}, an open hem, over a strip`
           : hem === 'teardrop'
-            ? `close the teardrop hem ${list(names)}`
-            : `close the hem ${list(names)} flat`,
+            ? `close ${list(names)}, a teardrop hem`
+            : `close ${list(names)} flat`,
       roll: `roll the edge ${list(names)} round the wire`,
     })[action],
   how: {

@@ -31,13 +31,13 @@ export const BENDS_GERMAN: BendWords = {
   action: ({ action, direction, hem }, names, angle) =>
     ({
       bend: `${list(names)} ${WAYS[direction]}${angle === null ? '' : ` auf ${angle}`} kanten`,
-      fold: `Umschlag ${list(names)} ${WAYS[direction]}${angle === null ? '' : ` bis ${angle}`} vorbiegen`,
+      fold: `${list(names)} ${WAYS[direction]}${angle === null ? '' : ` bis ${angle}`} vorbiegen`,
       close:
         hem === 'open'
-          ? `offenen Umschlag ${list(names)} über einem Streifen zudrücken`
+          ? `${list(names)}, offener Umschlag, über einem Streifen zudrücken`
           : hem === 'teardrop'
-            ? `Tropfenumschlag ${list(names)} zudrücken`
-            : `Umschlag ${list(names)} flach zudrücken`,
+            ? `${list(names)}, Tropfenumschlag, zudrücken`
+            : `${list(names)} flach zudrücken`,
       roll: `Kante ${list(names)} um den Draht rollen`,
     })[action],
   how: {
