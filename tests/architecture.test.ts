@@ -26,6 +26,7 @@ const CORE = [
   'bending',
   'schema',
   'fold',
+  'edges',
   'cutouts',
   'joining',
   'families',

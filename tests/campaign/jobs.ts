@@ -5,6 +5,7 @@ import { bendings, paramsOf } from '@tinwright/testing';
 import fc from 'fast-check';
 import { carriers } from '../kit/carriers.js';
 import { cutoutsOf } from '../kit/cutouts.js';
+import { edgesOf } from '../kit/edges.js';
 
 const THICKNESSES = [0.1, 0.3, 0.5, 0.7, 1, 1.2, 1.5, 2, 3, 4, 6];
 const RATIOS = [0, 0.05, 0.25, 0.5, 1, 1.6, 3, 5, 8];
@@ -31,15 +32,16 @@ const part = fc
   .constantFrom(...FAMILIES)
   .chain((family) => paramsOf(family).map((params) => ({ family: family.name, ...params })));
 
-const OPENINGS = FAMILIES.map((f) => {
+const EXTRAS = FAMILIES.map((f) => {
   const data = { units: 'mm', stock: { material: 'mild-steel', thickness: 1 } };
   const job: unknown = { ...data, parts: [{ name: 'part', family: f.name, ...f.describe.example }] };
   const plan = planJob(readJob(job));
-  return cutoutsOf((plan.parts[0] as PartPlan).part);
+  const made = (plan.parts[0] as PartPlan).part;
+  return fc.record({ cutouts: cutoutsOf(made), edges: edgesOf(made) }, { requiredKeys: [] });
 });
 
-/** A part with openings that suit the example of its family, or that of another. */
-const cutPart = fc.tuple(part, fc.oneof(...OPENINGS)).map(([p, cutouts]) => ({ ...p, cutouts }));
+/** A part with openings and finished edges that suit the example of its family, or that of another. */
+const cutPart = fc.tuple(part, fc.oneof(...EXTRAS)).map(([p, extras]) => ({ ...p, ...extras }));
 
 const single = fc
   .record({ sheet, part: fc.oneof(part, cutPart), units: fc.constantFrom('mm', 'in') })

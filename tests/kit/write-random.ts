@@ -1,13 +1,14 @@
 // Writes random jobs as folders of files, for auditors outside: node write-random.mjs FOLDER COUNT SEED.
-// Every family in turn, with openings, every rule that compensates, mm and inches, both DXF forms. Prints what it wrote.
+// Every family in turn, with finished edges and openings, every rule that compensates, mm and inches, both DXF forms. Prints what it wrote.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { FAMILIES, JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { FAMILIES, JobError, type Part, type PartPlan, planJob, readJob } from '@tinwright/core';
 import { declaredAt, planPart, sizesIn, withValue } from '@tinwright/core/internal';
 import { type DxfForm, jobFiles } from '@tinwright/files';
 import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
 import { cutoutsOf } from './cutouts.js';
+import { edgesOf } from './edges.js';
 
 const PER_FOLDER = 50;
 
@@ -32,7 +33,7 @@ function* parts(): Generator<RandomPart> {
       for (const [params, sheet] of samples) {
         const part = { family: family.name, ...sheet, ...params };
         if (planned(part) === null) continue;
-        yield withCutouts(part, at++);
+        yield withExtras(part, at++);
       }
     }
 }
@@ -48,13 +49,22 @@ function planned(part: object): PartPlan | null {
   }
 }
 
-/** Two parts in three get openings, the first of a few random ones that can be cut. */
-function withCutouts(part: RandomPart, at: number): RandomPart {
-  const plan = at % 3 === 0 ? null : planned(part);
+/** Every other part gets finished edges, two in three get openings: the first of a few random ones that can be made. */
+function withExtras(part: RandomPart, at: number): RandomPart {
+  const edged = at % 2 === 0 ? part : first(part, 'edges', edgesOf, at);
+  return at % 3 === 0 ? edged : first(edged, 'cutouts', cutoutsOf, at);
+}
+
+function first(
+  part: RandomPart,
+  key: string,
+  of: (part: Part) => fc.Arbitrary<readonly object[]>,
+  at: number,
+): RandomPart {
+  const plan = planned(part);
   if (plan === null) return part;
-  const tries = fc.sample(cutoutsOf(plan.part), { seed: Number(seed) + at, numRuns: 8 });
-  const cut = tries.map((cutouts) => ({ ...part, cutouts })).find((p) => planned(p) !== null);
-  return cut ?? part;
+  const tries = fc.sample(of(plan.part), { seed: Number(seed) + at, numRuns: 8 });
+  return tries.map((list) => ({ ...part, [key]: list })).find((p) => planned(p) !== null) ?? part;
 }
 
 /** Every length of a part in inches: of its stock and bending by their names, of its parameters by their declarations. */

@@ -1,6 +1,8 @@
 import * as z from 'zod/mini';
 import { cut } from '../cutouts/cut.js';
 import { type CutoutParams, cutoutValue } from '../cutouts/params.js';
+import { finish } from '../edges/finish.js';
+import { type EdgeParams, edgeValue } from '../edges/params.js';
 import type { Step } from '../fold/tree.js';
 import type { Value, Values } from '../schema/value.js';
 
@@ -13,22 +15,24 @@ function listed(words: string, entry: Value): Value {
     unit: '',
     options: [],
     inner: { '[]': entry },
-    read: (k) => z.optional(k.later(() => k.list(entry.read(k), 1, MOST))),
+    read: (k) => z.optional(k.later(() => k.list(entry.read(k), 0, MOST))),
     write: (given) => given,
   };
 }
 
 /** What every part may say beside its family's parameters. */
 export const COMMON: Values = {
+  edges: listed('edges of its panels finished by a fold', edgeValue as Value),
   cutouts: listed('openings cut through its panels', cutoutValue as Value),
 };
 
 /** What was asked of a part beside its family's parameters. */
 interface Common {
+  readonly edges?: readonly EdgeParams[];
   readonly cutouts?: readonly CutoutParams[];
 }
 
 /** The verbs that follow from it, after those of the family. */
-export function commonSteps({ cutouts = [] }: Common): readonly Step[] {
-  return cutouts.map((c, i) => cut(c, ['cutouts', i]));
+export function commonSteps({ edges = [], cutouts = [] }: Common): readonly Step[] {
+  return [...edges.map((_, i) => finish(edges, i)), ...cutouts.map((c, i) => cut(c, ['cutouts', i]))];
 }

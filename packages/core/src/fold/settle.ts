@@ -52,7 +52,8 @@ function grouped(cuts: readonly PanelCut[]): ReadonlyMap<string, readonly HalfPl
   return byPanel;
 }
 
-function mouldPoses(draft: Draft): ReadonlyMap<string, Pose> {
+/** Where panels stand by their mould planes, in the frame of the first. */
+export function mouldPoses(draft: Draft): ReadonlyMap<string, Pose> {
   const poses = new Map<string, Pose>();
   const outlines = new Map(draft.panels.map((p) => [p.id, p.outline]));
   for (const { id, bend } of draft.panels) {

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import type { RULE_KINDS } from '../bending/kinds.js';
 import type { CutoutInput } from '../cutouts/params.js';
+import type { EdgeInput } from '../edges/params.js';
 import type { AnyFamily } from '../families/family.js';
 import type { BuiltInFamily } from '../families/index.js';
 import type { FASTENER_KINDS } from '../joining/kinds.js';
@@ -77,6 +78,8 @@ export interface PartHead {
   readonly stock?: StockInput;
   /** Its own bend rule instead of the job's. */
   readonly bending?: BendingInput;
+  /** Edges of its panels finished by a fold. */
+  readonly edges?: readonly EdgeInput[];
   /** Openings cut through its panels. */
   readonly cutouts?: readonly CutoutInput[];
 }
