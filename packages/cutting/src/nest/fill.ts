@@ -33,12 +33,11 @@ function allowed(kit: Kit, { turns }: BedKind): readonly (readonly number[])[] {
  * (bottom-left; Burke et al. 2006 for the idea of filling gaps). `left` says how many of each item there are.
  */
 export function fill(bench: Bench, kind: number, left: readonly number[]): FilledBed {
-  const { kit, problem } = bench;
+  const { kit } = bench;
   const area = (item: number) => itemArea(kit, item);
   const order = left.map((_, i) => i).sort((a, b) => area(b) - area(a) || a - b);
-  // no more than the bed could hold by area
-  const roomFor = (item: number) => Math.ceil((problem.kinds[kind] as BedKind).area / area(item));
-  const items = order.flatMap((i) => new Array<number>(Math.min(left[i] as number, roomFor(i))).fill(i));
+  const offered = offeredOf(bench, kind, left);
+  const items = order.flatMap((i) => new Array<number>(offered[i] as number).fill(i));
   const floor = emptyFloor(bench, kind, items);
   const depth = pairDepthOf(floor);
   const lying = Array.from({ length: floor.item.length - floor.movable }, (_, k) => floor.movable + k);
@@ -57,4 +56,37 @@ export function fill(bench: Bench, kind: number, left: readonly number[]): Fille
   });
   const all = laidOn(floor);
   return { kind, laid: laid.map((i) => all[i] as (typeof all)[number]) };
+}
+
+/** How many pieces of each item a bed is offered: those that are left, but no more than it could hold by area. */
+function offeredOf({ kit, problem }: Bench, kind: number, left: readonly number[]): readonly number[] {
+  const { area } = problem.kinds[kind] as BedKind;
+  return left.map((n, item) => Math.min(n, Math.ceil(area / itemArea(kit, item))));
+}
+
+/** A bed that was filled when so many of each item were left. */
+export interface FilledFrom {
+  readonly bed: FilledBed;
+  readonly left: readonly number[];
+}
+
+/**
+ * Would a bed of the same kind come out the same from what is left now? It does where each item still has more pieces
+ * than went on the bed before one did not fit, or just as many where all went on.
+ */
+export function fillsAgain(
+  bench: Bench,
+  { bed, left: before }: FilledFrom,
+  left: readonly number[],
+): boolean {
+  const laid = new Map<number, number>();
+  for (const { item } of bed.laid) laid.set(item, (laid.get(item) ?? 0) + 1);
+  const [then, now] = [before, left].map((l) => offeredOf(bench, bed.kind, l)) as [
+    readonly number[],
+    readonly number[],
+  ];
+  return then.every((offered, item) => {
+    const used = laid.get(item) ?? 0;
+    return used < offered ? (now[item] as number) > used : now[item] === offered;
+  });
 }

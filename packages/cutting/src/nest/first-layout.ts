@@ -1,4 +1,4 @@
-import { type Bench, fill } from './fill.js';
+import { type Bench, type FilledFrom, fill, fillsAgain } from './fill.js';
 import type { BedKind, FilledBed, NestLayout } from './problem.js';
 import { layoutArea } from './rank.js';
 
@@ -11,8 +11,17 @@ export function firstLayout(bench: Bench, pulse: (so: NestLayout) => 'go' | 'sto
   const left = [...quantities];
   const stock = kinds.map((k) => k.count);
   const beds: FilledBed[] = [];
+  const last: (FilledFrom | undefined)[] = [];
+  // of many equal pieces bed after bed comes out the same: it is filled once
+  const filled = (k: number): FilledBed => {
+    const known = last[k];
+    if (known !== undefined && fillsAgain(bench, known, left)) return known.bed;
+    const bed = fill(bench, k, left);
+    last[k] = { bed, left: [...left] };
+    return bed;
+  };
   while (left.some((n) => n > 0)) {
-    const tried = kinds.flatMap((_, k) => ((stock[k] as number) > 0 ? [fill(bench, k, left)] : []));
+    const tried = kinds.flatMap((_, k) => ((stock[k] as number) > 0 ? [filled(k)] : []));
     const used = tried.filter((bed) => bed.laid.length > 0);
     const best = used.toSorted((a, b) => order(bench, left, a, b))[0];
     if (best === undefined) break;

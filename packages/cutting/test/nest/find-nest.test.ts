@@ -107,3 +107,31 @@ test('a verifier that is told of a moved, turned, mirrored or doubled piece says
   expect(change([0, 1, -1, 0, 295, 80])).toEqual(['turned-against-grain']);
   expect(change([1, 0, 0, 1, 20, 200], 'slat-2')).toEqual(['quantity']);
 });
+
+test('10,000 equal parts: bed after bed comes out the same, and every piece is there once', () => {
+  const many = part('tag', rectangle(180, 120), { quantity: 10_000 });
+  const stock = rack(sheet('full', 2000, 1000, { count: Number.POSITIVE_INFINITY }));
+  const nest = findNest(
+    { parts: [many], rack: stock, spacing: 6, edge: 5, turns: [0] },
+    { seeds: [1], moves: 1 },
+  );
+  expect(nest.missing).toEqual([]);
+  expect(new Set(nest.sheets.flatMap((s) => s.pieces.map((p) => p.id))).size).toBe(10_000);
+  const [first, ...others] = nest.sheets.slice(0, -1);
+  const places = (s: typeof first) => s?.pieces.map((p) => p.matrix);
+  for (const other of others) expect(places(other)).toEqual(places(first));
+  expect(
+    verifyNest({ ...nest, sheets: nest.sheets.slice(0, 1), missing: [] }, [
+      { ...many, quantity: first?.pieces.length ?? 0 },
+    ]),
+  ).toEqual([]);
+});
+
+test('no parts: no sheets; parts that their grain keeps off every sheet are counted with the reason', () => {
+  const stock = rack(sheet('full', 500, 100, { grain: 'x' }));
+  const ask = (parts: readonly ReturnType<typeof part>[]) =>
+    findNest({ parts, rack: stock, spacing: 6, edge: 5, turns: QUARTER_TURNS }, { seeds: [1], moves: 5 });
+  expect(ask([])).toMatchObject({ sheets: [], missing: [] });
+  const slat = part('slat', rectangle(400, 60), { quantity: 2, grain: 'y' });
+  expect(ask([slat]).missing).toEqual([{ part: 'slat', count: 2, why: 'grain' }]);
+});

@@ -7,7 +7,7 @@ import type { Filled } from './pack.js';
 /** Work a table may take: points along x times points along y times cuts tried at each. */
 const MOST_WORK = 2e8;
 /** Patterns tried one after the other, each on what the ones before it left. */
-const ROUNDS = 8;
+const ROUNDS = 16;
 
 /** Sheets filled by patterns, and the items that are left. */
 export interface Patterned {
@@ -36,16 +36,19 @@ export function patterned({ items, bins }: Problem): Patterned | null {
   const kinds = kindsOf(items, bin);
   const sheets: Filled[] = [];
   let used = 0;
+  const short = new Set<Kind>(); // too few are left for another pattern with them
   for (let round = 0; round < ROUNDS; round++) {
-    const open = kinds.filter((k) => k.ways !== 0 && k.items.length > 0);
+    const open = kinds.filter((k) => k.ways !== 0 && k.items.length > 0 && !short.has(k));
     const table = open.length === 0 ? null : tableOf(open, bin);
-    if (table === null) break;
-    const drawn = draw(table);
-    const copies = Math.min(
-      bin.count - used,
-      ...counts(drawn, open).map(([k, n]) => Math.floor(k.items.length / n)),
-    );
-    if (!(copies >= 1)) break;
+    const drawn = table === null ? null : draw(table);
+    if (drawn === null || used === bin.count) break;
+    const lasting = counts(drawn, open).map(([kind, n]) => ({
+      kind,
+      copies: Math.floor(kind.items.length / n),
+    }));
+    const least = lasting.reduce((a, b) => (b.copies < a.copies ? b : a));
+    const copies = Math.min(bin.count - used, least.copies);
+    if (copies === 0) short.add(least.kind);
     used += copies;
     for (let c = 0; c < copies; c++) sheets.push({ bin: b, layout: dealt(drawn, open) });
   }
@@ -120,23 +123,22 @@ function draw(table: ValueTable): Drawn | null {
   return at(table.xs.length - 1, table.ys.length - 1);
 }
 
-/** How many of each kind a pattern takes; of none where it is empty. */
-function counts(drawn: Drawn | null, kinds: readonly Kind[]): readonly (readonly [Kind, number])[] {
+/** How many of each kind a pattern takes. */
+function counts(drawn: Drawn, kinds: readonly Kind[]): readonly (readonly [Kind, number])[] {
   const found = new Map<Kind, number>();
   const walk = (d: Drawn) => {
     if ('way' in d) d.children.forEach(walk);
     else found.set(kinds[d.kind] as Kind, (found.get(kinds[d.kind] as Kind) ?? 0) + 1);
   };
-  if (drawn === null) return [[kinds[0] as Kind, Number.POSITIVE_INFINITY]];
   walk(drawn);
   return [...found];
 }
 
 /** The pattern with pieces of its kinds, taken from what is left of them. */
-function dealt(drawn: Drawn | null, kinds: readonly Kind[]): Layout {
+function dealt(drawn: Drawn, kinds: readonly Kind[]): Layout {
   const deal = (d: Drawn): Layout => {
     if ('way' in d) return { kind: d.way, children: d.children.map(deal) };
     return { item: (kinds[d.kind] as Kind).items.shift() as number, w: d.w, h: d.h };
   };
-  return deal(drawn as Drawn);
+  return deal(drawn);
 }

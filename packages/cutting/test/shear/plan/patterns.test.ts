@@ -11,18 +11,21 @@ const ANY = { length: 3000, stop: 3000 };
 test.each([
   [455, 273, 72],
   [552, 335, 125],
-])('1,000 equal blanks of %d x %d: %d sheets, as few as the best pattern of a sheet allows', (x, y, sheets) => {
-  const table = unlimitedValue({ x: 2000, y: 1000 }, [
-    { w: x, h: y, value: 1 },
-    { w: y, h: x, value: 1 },
-  ]);
-  expect(Math.ceil(1000 / Math.max(...table.best))).toBe(sheets);
-  const blanks = [blank('lid', x, y, 1000)];
-  const plans = planShear(blanks, RACK, ANY, SHORT);
-  expect(plans[0]?.sheets).toHaveLength(sheets);
-  expect(plans.flatMap((p) => verifyShearPlan(p, blanks, ANY))).toEqual([]);
-  expect(guillotineFlaws(plans)).toBe('');
-});
+])(
+  '1,000 equal blanks of %d x %d: %d sheets, as few as the best pattern of a sheet allows',
+  (x, y, sheets) => {
+    const table = unlimitedValue({ x: 2000, y: 1000 }, [
+      { w: x, h: y, value: 1 },
+      { w: y, h: x, value: 1 },
+    ]);
+    expect(Math.ceil(1000 / Math.max(...table.best))).toBe(sheets);
+    const blanks = [blank('lid', x, y, 1000)];
+    const plans = planShear(blanks, RACK, ANY, SHORT);
+    expect(plans[0]?.sheets).toHaveLength(sheets);
+    expect(plans.flatMap((p) => verifyShearPlan(p, blanks, ANY))).toEqual([]);
+    expect(guillotineFlaws(plans)).toBe('');
+  },
+);
 
 test('patterns keep to the kerf, the trim, the grain and the longest cut', () => {
   const trim = { west: 5, east: 5, south: 5, north: 5 };
@@ -44,4 +47,19 @@ test('more equal blanks than the sheets hold: every sheet is a full pattern, the
   const plans = planShear(blanks, rack, ANY, SHORT);
   expect(plans[0]?.missing).toEqual([{ part: 'lid', count: 1000 - 140 }]);
   expect(plans.flatMap((p) => verifyShearPlan(p, blanks, ANY))).toEqual([]);
+});
+
+test('10,000 equal blanks: planned, every one there once', () => {
+  const blanks = [blank('lid', 455, 273, 10_000)];
+  const none = { ...SHORT, steps: { sheets: 0, offcut: 0, neat: 0 } };
+  const plans = planShear(blanks, RACK, ANY, none);
+  expect(plans[0]?.sheets).toHaveLength(Math.ceil(10_000 / 14));
+  expect(plans.flatMap((p) => verifyShearPlan(p, blanks, ANY))).toEqual([]);
+});
+
+test('three kinds in hundreds: 31 sheets, where the area alone asks for 28.6', () => {
+  const blanks = [blank('lid', 455, 273, 300), blank('end', 195, 160, 400), blank('grip', 452, 83, 200)];
+  const plans = planShear(blanks, RACK, ANY, SHORT);
+  expect(plans.flatMap((p) => verifyShearPlan(p, blanks, ANY))).toEqual([]);
+  expect(plans[0]?.sheets.length).toBeLessThanOrEqual(31);
 });
