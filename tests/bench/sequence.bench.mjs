@@ -2,7 +2,7 @@
 // that keeps every state it meets and knows no bound.
 import { DEFAULT_SHOP, planSequence, verifySequence } from '@tinwright/shop';
 import { partToBend } from '../../packages/shop/dist/sequence/answer/plan-sequence.js';
-import { problemOf } from '../../packages/shop/dist/sequence/search/find-plan.js';
+import { problemOf } from '../../packages/shop/dist/sequence/search/problem.js';
 import { START, successors } from '../../packages/shop/dist/sequence/search/states.js';
 import { bendParts } from '../kit/bend-parts.mjs';
 
@@ -106,7 +106,7 @@ function subsetSearch(problem) {
 function layerAfter(problem, layer) {
   const next = new Map();
   for (const node of layer)
-    for (const s of successors(problem, node, 'keep')) {
+    for (const s of successors(problem, node)) {
       if (problem.contact(s.move.mounting.operation, node.done) !== null) continue;
       const key = `${s.done.low} ${s.done.high} ${s.at.id}`;
       if ((next.get(key)?.cost ?? Infinity) > s.cost) next.set(key, s);

@@ -5,7 +5,8 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { both, isEmpty, type Mask, NONE, sameMask, union } from '../../src/sequence/part/mask.js';
 import { isOpen, type Operation } from '../../src/sequence/part/operations.js';
-import { findPlan, problemOf } from '../../src/sequence/search/find-plan.js';
+import { findPlan } from '../../src/sequence/search/find-plan.js';
+import { problemOf } from '../../src/sequence/search/problem.js';
 import type { Problem } from '../../src/sequence/search/states.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned, shopWith } from '../shops.js';
@@ -29,7 +30,7 @@ function cheapestOf(problem: Problem): number {
     stations.flatMap((station) =>
       (['parent', 'child'] as const).flatMap((held) => {
         const mounting = station.mount(operation, held, done);
-        const placing = mounting.obstacle === null ? positions.place(at, mounting, station, false) : null;
+        const placing = mounting.obstacle === null ? positions.place(at, mounting, station) : null;
         return placing === null ? [] : [placing];
       }),
     );

@@ -1,7 +1,8 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
 import { dive } from '../search/dive.js';
-import { anyPlan, problemOf } from '../search/find-plan.js';
+import { anyPlan } from '../search/find-plan.js';
+import { problemOf } from '../search/problem.js';
 import type { Problem } from '../search/states.js';
 import { onlySteps, stepsWith } from './smallest-core.js';
 

@@ -1,6 +1,7 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
-import { findPlan, type PartToBend, problemOf } from '../search/find-plan.js';
+import { findPlan } from '../search/find-plan.js';
+import { type PartToBend, problemOf } from '../search/problem.js';
 import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';

@@ -87,7 +87,7 @@ function sidesOf(input: ReasonInput, operation: Operation, station: Station, don
     const mounting = station.mount(operation, held, done);
     const { obstacle } = mounting;
     if (obstacle === null) {
-      if (problem.positions.place(null, mounting, station, false) !== null) return [];
+      if (problem.positions.place(null, mounting, station) !== null) return [];
       return held === 'parent' ? [{ ...base, ...none, code: 'tools' }] : [];
     }
     const parent = problem.work.tree.panels[panel]?.parent ?? -1;

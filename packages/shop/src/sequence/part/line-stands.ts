@@ -1,10 +1,11 @@
-import type { Point, Vec3 } from '@tinwright/core';
-import { convexHull, place3 } from '@tinwright/core/internal';
+import type { Point, Pose, Vec3 } from '@tinwright/core';
+import { convexHull } from '@tinwright/core/internal';
 import { ring, type Sector, sectorOf } from '../../sweep/contact.js';
+import { ancestors, type Stage } from './fold-tree.js';
 import { lazy } from './lazy.js';
 import { type Held, type LineFrame, lineFrame } from './line.js';
 import { linePoses } from './line-poses.js';
-import { homeOf, type Lump, lumpsOf, solidsOf } from './lumps.js';
+import { type Corners, homeOf, type Lump, lumpsOf, solidsOf } from './lumps.js';
 import { keptBy, type Mask, maskOf } from './mask.js';
 import type { Operation, Work } from './operations.js';
 import { stageOf } from './stage.js';
@@ -61,34 +62,55 @@ export type LineBook = (operation: Operation, held: Held) => PartAtLine;
 
 /** Every line of a part, once for all machines. */
 export function lineBook(work: Work): LineBook {
+  const solids = solidBook(work);
   const lines = work.operations.map((o) => ({
-    parent: lazy(() => partAtLine(work, o, 'parent')),
-    child: lazy(() => partAtLine(work, o, 'child')),
+    parent: lazy(() => partAtLine(work, solids, o, 'parent')),
+    child: lazy(() => partAtLine(work, solids, o, 'child')),
   }));
   return ({ index }, held) => (lines[index] as (typeof lines)[number])[held]();
 }
 
-const MOST_KEPT = 7; // bends on the way to a lump whose every state is kept; of others the last one is
+const CHAIN = 8; // bends one behind the other
 
-function partAtLine(work: Work, operation: Operation, held: Held): PartAtLine {
+/** Bends on the way to a lump whose every state is kept; of others the last one is. Long chains have too many lumps. */
+export function mostKept({ tree }: Work): number {
+  return tree.panels.some((_, i) => ancestors(tree, i).length > CHAIN) ? 2 : 7;
+}
+
+type SolidBook = (lump: Lump, stage: Stage) => readonly Corners[];
+
+/** Solids in the frames of their panels, each made once. */
+function solidBook({ tree }: Work): SolidBook {
+  const known = new Map<string, readonly Corners[]>();
+  return (lump, stage) => {
+    const key = `${lump.kind} ${lump.panel} ${lump.kind === 'bend' ? stage : ''}`;
+    const made = known.get(key) ?? solidsOf(tree, lump, stage);
+    known.set(key, made);
+    return made;
+  };
+}
+
+function partAtLine(work: Work, solidsFor: SolidBook, operation: Operation, held: Held): PartAtLine {
   const { tree } = work;
   const frame = lineFrame(work, operation, held);
   const poses = linePoses(work, frame);
+  const most = mostKept(work);
   const lumps = lumpsOf(tree).map((lump): LumpAtLine => {
     const home = homeOf(tree, lump);
     const way = poses.bends(home);
     const bends = lump.kind === 'bend' && !way.includes(lump.panel) ? [...way, lump.panel] : way;
     const moves = frame.moves[lump.panel] === true;
     const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
+    const own = lazy(() => solidsFor(lump, 'flat'));
     const standing = (done: Mask): Stand | null => {
       const stage = stageOf(work, done);
-      const solids = solidsOf(tree, lump, stage(lump.panel));
+      const solids = lump.kind === 'panel' ? own() : solidsFor(lump, stage(lump.panel));
       if (solids.length === 0) return null;
       const pose = poses.at(home, done);
       const flat = bends.every((p) => stage(p) === 'flat');
       return standOf(
         { lump, moves, flat },
-        solids.map((s) => s.map((p) => place3(pose, p))),
+        solids.map((s) => placed(pose, s)),
       );
     };
     return {
@@ -96,7 +118,7 @@ function partAtLine(work: Work, operation: Operation, held: Held): PartAtLine {
       moves,
       bends,
       steps,
-      at: keptBy(steps, standing, bends.length > MOST_KEPT ? 1 : Infinity),
+      at: keptBy(steps, standing, bends.length > most ? 1 : Infinity),
     };
   });
   return { frame, lumps };
@@ -111,6 +133,16 @@ function standOf(of: Pick<Stand, 'lump' | 'moves' | 'flat'>, shapes: readonly (r
   const [bottom, top] = extent(all, 2);
   return { ...of, solids, x: extent(all, 0), y: extent(all, 1), bottom, top };
 }
+
+/** Corners in the machine; written out, for it is done more often than anything else. */
+const placed = ({ origin: o, x, y, z }: Pose, corners: Corners): Corners =>
+  corners.map(
+    ([u, v, w]): Vec3 => [
+      o[0] + x[0] * u + y[0] * v + z[0] * w,
+      o[1] + x[1] * u + y[1] * v + z[1] * w,
+      o[2] + x[2] * u + y[2] * v + z[2] * w,
+    ],
+  );
 
 function extent(points: readonly Vec3[], axis: 0 | 1 | 2): Extent {
   let [least, most] = [Infinity, -Infinity];

@@ -1,62 +1,138 @@
 import type { Costs } from '../../machines/shop.js';
-import type { Held } from '../part/line.js';
 import { type Mask, stepsOf, without } from '../part/mask.js';
-import type { Operation, Work } from '../part/operations.js';
-import type { Station } from '../stations/station.js';
-import { type Position, type Setting, strokeCost } from './handling.js';
+import type { Work } from '../part/operations.js';
+import type { Position } from './handling.js';
+import type { PlacingInput } from './placing.js';
+import type { Ahead } from './precedence.js';
+import { leastTurning } from './turns.js';
+import type { Way } from './ways.js';
 
 /** What a bound is computed from. */
-export interface BoundInput {
+export interface BoundInput extends PlacingInput {
   readonly work: Work;
-  readonly stations: readonly Station[];
-  readonly costs: Costs;
-  readonly scale: number;
-  readonly heading: (operation: Operation, held: Held) => number;
-  readonly setting: (operation: Operation, station: Station) => Setting;
+  readonly ways: readonly (readonly Way[])[];
 }
 
-/** What a step takes at least, and what it cannot do without, as bits: a side up, an axis, a stop, a set-back. */
+/** How a part lies, as far as a bound hangs on it. */
+export type Lies = Pick<Position, 'faceUp' | 'heading' | 'stop' | 'setBack'>;
+
+/** Least seconds still to come from a state; more of them with what is known to lie ahead of it. */
+export type Bound = (done: Mask, at: Lies | null, ahead?: Ahead | null) => number;
+
+/** What a step cannot do without, as bits: a side up, an axis, a stop, a set-back; and its seconds in every direction. */
 interface Least {
-  readonly seconds: number;
   readonly face: number;
   readonly axis: number;
   readonly stop: number;
   readonly setBack: number;
+  /** Share of a stroke with the way to it, by direction; infinite where it cannot be made so. */
+  readonly seconds: readonly number[];
 }
 
+/** Directions a plan comes by: which they are, as bits, and the seconds of every step then. */
+interface Directions {
+  readonly bits: number;
+  readonly headings: readonly number[];
+  readonly seconds: readonly number[];
+}
+
+const MOST_HEADINGS = 5; // directions of which every choice is weighed
+
 /**
- * Least seconds still to come from a state: every stroke with the way to it, shared among the steps it can do at once,
- * and a change for every further side up, axis, stop and set-back that the steps left cannot do without. Never more
- * than the true rest, so a search by it finds the cheapest plan.
+ * Least seconds still to come from a state, geometry left out: every stroke with the way to it, shared among the steps
+ * it can do at once, in the best choice of directions with the turns between them, and a change for every further side
+ * up, stop and set-back that the steps left cannot do without. Never more than the true rest (Hart, Nilsson, Raphael
+ * 1968), so a search by it finds the cheapest plan.
  */
-export function boundOf(input: BoundInput): (done: Mask, at: Position | null) => number {
-  const { work, costs, scale } = input;
+export function boundOf(input: BoundInput): Bound {
+  const { work, costs, scale, ways } = input;
   const names = { face: naming(), axis: naming(), stop: naming(), setBack: naming() };
-  const steps = work.steps.map((s) => leastOf(input, s.index, names));
-  const turn = scale * Math.min(costs.turn90, costs.turn180);
-  const each = { face: scale * costs.flip, axis: turn, stop: costs.stop, setBack: costs.setBack };
+  const headings = [...new Set(ways.flat().map((w) => w.heading))].toSorted((a, b) => a - b);
+  const steps = work.steps.map((s) => leastOf(input, s.index, headings, names));
+  const choices = directionsOf(steps, headings);
+  // choices of directions count their own turns
+  const axis = choices.length > 1 ? 0 : scale * Math.min(costs.turn90, costs.turn180);
+  const each = { face: scale * costs.flip, axis, stop: costs.stop, setBack: costs.setBack };
   const kinds = ['face', 'axis', 'stop', 'setBack'] as const;
-  return (done, at) => {
+  const turning = new Map<number, number>();
+  const turns = (choice: Directions, heading: number | null): number => {
+    const from = heading === null ? -1 : headings.indexOf(heading);
+    const key = choice.bits * (MOST_HEADINGS + 2) + from + 1;
+    const known = turning.get(key);
+    if (known !== undefined) return known;
+    const all = from < 0 ? choice.headings : [...new Set([headings[from] as number, ...choice.headings])];
+    const made = scale * leastTurning(all, costs);
+    turning.set(key, made);
+    return made;
+  };
+  /** A change for every further value that the steps left cannot do without; at the start one costs nothing. */
+  const changes = (kind: Kind, left: readonly number[], at: Lies | null): number => {
+    let wanted = 0;
+    for (const s of left) wanted |= (steps[s] as Least)[kind];
+    const now = at === null ? 0 : names[kind].bit(valueAt(at, kind));
+    return Math.max(0, bitsIn(wanted & ~now) - (now === 0 && wanted !== 0 ? 1 : 0));
+  };
+  /** The strokes with the turns between them, in the best choice of directions. */
+  const strokes = (left: readonly number[], at: Lies | null, ahead: Ahead | null): number => {
+    const own = ahead === null ? null : left.map((s) => byHeading(ahead.ways[s] ?? [], headings, costs));
+    return Math.min(
+      ...choices.map((choice) => {
+        let seconds = choices.length === 1 ? 0 : turns(choice, at?.heading ?? null);
+        if (own === null) for (const s of left) seconds += choice.seconds[s] as number;
+        else for (const of of own) seconds += leastIn(of, choice.bits);
+        return seconds;
+      }),
+    );
+  };
+  return (done, at, ahead = null) => {
     const left = stepsOf(without(work.all, done));
     if (left.length === 0) return 0;
     // the first operation is not slid to
-    let seconds = at === null ? -costs.slide : 0;
-    for (const s of left) seconds += (steps[s] as Least).seconds;
+    let least = strokes(left, at, ahead) - (at === null ? costs.slide : 0);
     for (const kind of kinds) {
-      let wanted = 0;
-      for (const s of left) wanted |= (steps[s] as Least)[kind];
-      const now = at === null ? 0 : names[kind].bit(valueAt(at, kind));
-      // at the start one of them costs nothing
-      const changes = bitsIn(wanted & ~now) - (now === 0 && wanted !== 0 ? 1 : 0);
-      seconds += Math.max(0, changes) * each[kind];
+      const flips = kind === 'face' && ahead !== null ? ahead.flips(at?.faceUp ?? null) : 0;
+      least += Math.max(flips, changes(kind, left, at)) * each[kind];
     }
-    return seconds;
+    return least;
   };
+}
+
+/** Seconds of a step in every direction, by some of its ways. */
+const byHeading = (ways: readonly Way[], headings: readonly number[], costs: Costs): readonly number[] =>
+  headings.map((h) => {
+    let least = Infinity;
+    for (const w of ways)
+      if (w.heading === h) least = Math.min(least, (w.seconds + costs.slide) / w.operation.steps.length);
+    return least;
+  });
+
+/** The least of a choice of directions. */
+function leastIn(seconds: readonly number[], bits: number): number {
+  let least = Infinity;
+  for (let i = 0; i < seconds.length; i++)
+    if (seconds.length > MOST_HEADINGS || (bits & (1 << i)) !== 0)
+      least = Math.min(least, seconds[i] as number);
+  return least;
+}
+
+/** Every choice of directions; where there are too many, the one of all: axes are counted then. */
+function directionsOf(steps: readonly Least[], headings: readonly number[]): readonly Directions[] {
+  const every = 2 ** headings.length - 1;
+  const choices = headings.length > MOST_HEADINGS ? [every] : Array.from({ length: every }, (_, i) => i + 1);
+  return choices.map((bits) => ({
+    bits,
+    headings: headings.filter((_, i) => headings.length > MOST_HEADINGS || (bits & (1 << i)) !== 0),
+    seconds: steps.map(({ seconds }) => {
+      const own = seconds.filter((_, i) => headings.length > MOST_HEADINGS || (bits & (1 << i)) !== 0);
+      // a step that no machine can make is no part of a bound
+      return seconds.every((s) => s === Infinity) ? 0 : Math.min(...own);
+    }),
+  }));
 }
 
 type Kind = Exclude<keyof Least, 'seconds'>;
 
-function valueAt({ faceUp, heading, stop, setBack }: Position, kind: Kind): string | number | null {
+function valueAt({ faceUp, heading, stop, setBack }: Lies, kind: Kind): string | number | null {
   if (kind === 'face') return faceUp;
   if (kind === 'axis') return heading % 180;
   return kind === 'stop' ? stop : setBack;
@@ -85,31 +161,23 @@ function bitsIn(mask: number): number {
 }
 
 function leastOf(
-  { work, stations, costs, heading, setting }: BoundInput,
+  { ways, costs }: BoundInput,
   step: number,
+  headings: readonly number[],
   names: Readonly<Record<Kind, ReturnType<typeof naming>>>,
 ): Least {
-  const ways = work.operations
-    .filter((o) => o.steps.includes(step))
-    .flatMap((o) =>
-      stations.flatMap((s) =>
-        (['parent', 'child'] as const).flatMap((held) =>
-          s.limits(o, held) === null ? [{ o, s, held }] : [],
-        ),
-      ),
-    );
-  if (ways.length === 0) return { seconds: 0, face: 0, axis: 0, stop: 0, setBack: 0 };
+  const own = ways.flat().filter((w) => w.operation.steps.includes(step));
   /** The bit that all ways share; 0 where they differ. */
-  const only = (kind: Kind, value: (way: (typeof ways)[number]) => string | number | null): number => {
-    const values = new Set(ways.map(value));
+  const only = (kind: Kind, value: (way: Way) => string | number | null): number => {
+    const values = new Set(own.map(value));
     const [first] = values;
     return values.size === 1 && first !== undefined ? names[kind].bit(first) : 0;
   };
   return {
-    seconds: Math.min(...ways.map(({ o, s }) => (strokeCost(o, s, costs) + costs.slide) / o.steps.length)),
-    face: only('face', ({ o }) => (o.angle > 0 ? 'marked' : 'unmarked')),
-    axis: only('axis', ({ o, held }) => heading(o, held) % 180),
-    stop: only('stop', ({ o, s }) => setting(o, s).stop),
-    setBack: only('setBack', ({ o, s }) => setting(o, s).setBack),
+    seconds: byHeading(own, headings, costs),
+    face: only('face', (w) => w.faceUp),
+    axis: only('axis', (w) => w.heading % 180),
+    stop: only('stop', (w) => w.stop),
+    setBack: only('setBack', (w) => w.setBack),
   };
 }

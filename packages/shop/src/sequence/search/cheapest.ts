@@ -1,53 +1,85 @@
 import { keyOf, sameMask } from '../part/mask.js';
-import { boundOf } from './bound.js';
+import { type Guide, type Hope, rounded } from './guide.js';
 import { Heap } from './heap.js';
-import { riseOf } from './rise.js';
-import { clean, type Found, type Node, type Problem, pathTo, START, successors } from './states.js';
+import { clean, type Found, type Node, type Problem, pathTo, START, stepTo } from './states.js';
+
+/** A state in the queue, looked at or not, or the ways on from one that have not been tried. */
+interface Entry {
+  readonly node: Node;
+  /** The queue knows what this state cannot do without. */
+  readonly raised: boolean;
+  readonly hopes: readonly Hope[] | null;
+  readonly next: number;
+}
 
 /**
  * Cheapest order, sides, stations and tools by A*: a state is the steps done and the position the part is in. A state is
  * left out when another with the same steps done and the same tools on could change to its position at no more cost.
- * Tools are changed only where those that are on do not serve, and then by the fewest pieces. Ties go to the state that
- * is further on, then to the one that was found first, so the same part gives the same plan.
- * @param most states made before it gives up; the bound then stands without a plan
+ * Geometry is asked for one way at a time, when no other promises more (partial expansion: Yoshizumi, Miura, Ishida
+ * 2000). Tools are changed only where those that are on do not serve, and then by the fewest pieces. Ties go to the
+ * state that is further on, then to the one that was found first, so the same part gives the same plan.
+ * @param most ways tried before it gives up; the bound then stands without a plan
+ * @param limit cost of a plan there is: only a cheaper one is looked for, and the bound never passes it
+ * @returns a search that goes on a little whenever it is asked for the seconds that no plan goes under
  */
-export function cheapest(problem: Problem, most: number): Found {
+export function* cheapest(
+  problem: Problem,
+  guide: Guide,
+  most: number,
+  limit: number = Infinity,
+): Generator<number, Found> {
   const { work } = problem;
-  const bound = boundOf(problem);
-  const rise = riseOf(problem);
+  const { bound, rise } = guide;
   const reached = new Map<number | string, Node[]>();
   const isNews = newsBook();
-  const open = new Heap<Node>();
-  // what is further on comes first among equals
-  const least = (node: Node) => node.cost + bound(node.done, node.at);
-  const queue = (node: Node, more: number) =>
-    open.push(node, rounded(least(node) + more), -rounded(node.cost));
-  const follow = (node: Node): number => {
-    const all = successors(problem, node, 'keep');
-    for (const next of all)
-      if (!dominated(problem, next, reached.get(keyOf(next.done)) ?? []) && isNews(next)) queue(next, 0);
-    return all.length;
+  const open = new Heap<Entry>();
+  const queue = (entry: Entry, least: number) => {
+    // what is further on comes first among equals
+    if (least < limit - EVEN) open.push(entry, rounded(least), -rounded(entry.node.cost));
   };
-  queue(START, 0);
-  let [made, expanded] = [0, 0];
-  for (let node = open.pop(); node !== undefined; node = open.pop()) {
-    const key = keyOf(node.done);
-    const others = reached.get(key) ?? [];
-    if (dominated(problem, node, others) || !clean(problem, node)) continue;
-    const more = node.raised ? 0 : rise(node.done, node.at);
-    if (more > 0) {
-      if (more < Infinity) queue({ ...node, raised: true }, more);
-      continue;
+  const queueState = (node: Node, more: number, raised: boolean) =>
+    queue({ node, raised, hopes: null, next: 0 }, node.cost + bound(node.done, node.at) + more);
+  const others = (node: Node) => reached.get(keyOf(node.done)) ?? [];
+  queueState(START, 0, false);
+  let [tried, expanded, turn] = [0, 0, 0];
+  const answer = (moves: Found['moves'], least: number, cost: number): Found => ({
+    moves,
+    bound: Math.min(limit, least),
+    cost,
+    expanded,
+  });
+  /** Try the next way on from a state, and leave the others for later. */
+  const tryNext = ({ node, next }: Entry, hopes: readonly Hope[], least: number): void => {
+    tried += 1;
+    const child = stepTo(problem, node, (hopes[next] as Hope).way);
+    if (child !== null && !dominated(problem, child, others(child)) && isNews(child))
+      queueState(child, 0, false);
+    const after = hopes[next + 1];
+    if (after !== undefined) queue({ node, raised: true, hopes, next: next + 1 }, Math.max(least, after.least));
+  };
+  /** True for a state that is reached like this for good; it is put back when it turns out to promise less. */
+  const stands = ({ node, raised }: Entry): boolean => {
+    if (dominated(problem, node, others(node)) || !clean(problem, node)) return false;
+    const more = raised ? 0 : rise(node.done, node.at);
+    if (more > 0 && more < Infinity) queueState(node, more, true);
+    return more === 0;
+  };
+  for (let top = open.popItem(); top !== undefined; top = open.popItem()) {
+    turn += 1;
+    if (turn % SLICE === 0) yield top.key;
+    const { node, hopes } = top.value;
+    if (tried >= most) return answer(null, top.key, Infinity);
+    if (hopes !== null) tryNext(top.value, hopes, top.key);
+    else if (stands(top.value)) {
+      if (sameMask(node.done, work.all)) return answer(pathTo(node), node.cost, node.cost);
+      reached.set(keyOf(node.done), [...others(node), node]);
+      expanded += 1;
+      const on = guide.hopes(node, limit);
+      if (on[0] !== undefined)
+        queue({ node, raised: true, hopes: on, next: 0 }, Math.max(top.key, on[0].least));
     }
-    if (sameMask(node.done, work.all))
-      return { moves: pathTo(node), bound: node.cost, cost: node.cost, expanded };
-    if (made >= most) return { moves: null, bound: least(node), cost: Infinity, expanded };
-    others.push(node);
-    reached.set(key, others);
-    expanded += 1;
-    made += follow(node);
   }
-  return { moves: null, bound: Infinity, cost: Infinity, expanded };
+  return answer(null, Infinity, Infinity);
 }
 
 /** Tells the cheapest way so far to a state by its last operation from dearer ones. */
@@ -65,8 +97,8 @@ function newsBook(): (node: Node) => boolean {
 }
 
 const MOST_OPERATIONS = 1024;
-// sums in another order are equal
-const rounded = (seconds: number) => Math.round(seconds * 1e6) / 1e6;
+const SLICE = 32;
+const EVEN = 1e-6; // s
 
 /** True when one of the states with the same steps done comes to this one's position at no more cost. */
 function dominated({ positions }: Problem, { at, cost }: Node, others: readonly Node[]): boolean {

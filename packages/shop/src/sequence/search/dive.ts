@@ -1,8 +1,6 @@
 import { keyOf, sameMask } from '../part/mask.js';
-import { boundOf } from './bound.js';
-import { byPromise } from './by-promise.js';
-import { riseOf } from './rise.js';
-import { clean, type Found, type Node, type Problem, pathTo, START, successors } from './states.js';
+import { guideOf } from './guide.js';
+import { clean, type Found, type Node, type Problem, pathTo, START, stepTo } from './states.js';
 
 /**
  * Some plan, whatever it costs: depth first by what looks cheapest, never twice into steps that lead nowhere. Whether
@@ -10,22 +8,17 @@ import { clean, type Found, type Node, type Problem, pathTo, START, successors }
  * @param most states looked at before it gives up: the bound is then 0, and infinite where there is no plan
  */
 export function dive(problem: Problem, most: number): Found {
-  const bound = boundOf(problem);
-  const rise = riseOf(problem);
+  const { rise, hopes } = guideOf(problem);
   const dead = new Set<number | string>();
   let expanded = 0;
   const from = (node: Node): Node | null => {
-    if (!clean(problem, node)) return null;
     if (sameMask(node.done, problem.work.all)) return node;
     const key = keyOf(node.done);
-    if (dead.has(key) || expanded >= most) return null;
+    if (dead.has(key) || expanded >= most || rise(node.done, node.at) === Infinity) return null;
     expanded += 1;
-    const next = successors(problem, node, 'keep').map((s) => ({
-      ...s,
-      total: s.cost + bound(s.done, s.at),
-    }));
-    for (const s of byPromise(next, (n) => rise(n.done, n.at))) {
-      const end = from(s);
+    for (const { way } of hopes(node, Infinity)) {
+      const next = stepTo(problem, node, way);
+      const end = next === null || !clean(problem, next) ? null : from(next);
       if (end !== null) return end;
     }
     dead.add(key);

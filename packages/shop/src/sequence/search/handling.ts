@@ -5,6 +5,7 @@ import type { Held } from '../part/line.js';
 import type { Operation, Work } from '../part/operations.js';
 import type { Mounting, Station } from '../stations/station.js';
 import { chooseTools, difference, serves, type ToolSet, toolSetKey } from './fingers.js';
+import { turnCost } from './turns.js';
 
 /** How the part lies and what is set, between two operations. */
 export interface Position {
@@ -23,6 +24,9 @@ export interface Position {
   /** Its number: the same position is there once. */
   readonly id: number;
 }
+
+/** A position without the tools that are on. */
+export type Lie = Omit<Position, 'id' | 'tools' | 'toolsOn'>;
 
 /** What an operation sets, whichever way the part lies: to half a degree and a twentieth of a millimetre. */
 export interface Setting {
@@ -81,10 +85,8 @@ export function moveCost(
  * Seconds to change from one position to another, tools and the way to the line not counted. A detour over a third
  * position never takes less: where costs would have it so, the detour is what is counted.
  */
-export function changeCost(from: Position, to: Position, costs: Costs, scale: number): number {
-  const away = Math.abs(from.heading - to.heading);
-  const turn = Math.min(away, 360 - away);
-  const turning = turn < 0.5 ? 0 : turn <= 90.5 ? costs.turn90 : Math.min(costs.turn180, 2 * costs.turn90);
+export function changeCost(from: Position, to: Lie, costs: Costs, scale: number): number {
+  const turning = turnCost(from.heading, to.heading, costs);
   const flipping = from.faceUp === to.faceUp ? 0 : costs.flip;
   const walk = from.station === to.station ? 0 : costs.walk;
   const tooling = walk === 0 && from.tooling !== to.tooling ? costs.tools + 2 * costs.tool : 0;

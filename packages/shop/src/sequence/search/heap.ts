@@ -14,6 +14,11 @@ export class Heap<T> {
   private readonly items: Item<T>[] = [];
   private turn = 0;
 
+  /** How many wait. */
+  get size(): number {
+    return this.items.length;
+  }
+
   push(value: T, key: number, second: number): void {
     const { items } = this;
     const item = { value, key, second, turn: this.turn++ };
@@ -30,10 +35,15 @@ export class Heap<T> {
   }
 
   pop(): T | undefined {
+    return this.popItem()?.value;
+  }
+
+  /** The item with its keys. */
+  popItem(): (Keyed & { readonly value: T }) | undefined {
     const { items } = this;
     const [top] = items;
     const last = items.pop();
-    if (top === undefined || last === undefined || items.length === 0) return top?.value;
+    if (top === undefined || last === undefined || items.length === 0) return top;
     let i = 0;
     for (;;) {
       let child = 2 * i + 1;
@@ -45,7 +55,7 @@ export class Heap<T> {
       i = child;
     }
     items[i] = last;
-    return top.value;
+    return top;
   }
 }
 

@@ -12,6 +12,7 @@ import {
   toolBook,
   toolsName,
 } from './handling.js';
+import type { Way } from './ways.js';
 
 /** Where a mounting brings the part, and the seconds it takes from where it was, stroke included. */
 export interface Placing {
@@ -29,16 +30,10 @@ export interface PlacingInput {
 
 /** Positions of a part, each there once, and the ways between them. */
 export interface PlacingBook {
-  /**
-   * From a position into a mounting; null when no tools of the rack serve.
-   * @param anyhow with the tools that are on, whether they serve or not
-   */
-  readonly place: (
-    from: Position | null,
-    mounting: Mounting,
-    station: Station,
-    anyhow: boolean,
-  ) => Placing | null;
+  /** From a position into a mounting; null when no tools of the rack serve. */
+  readonly place: (from: Position | null, mounting: Mounting, station: Station) => Placing | null;
+  /** Seconds from a position through a way that takes no other tools and comes in and off by itself. */
+  readonly least: (from: Position | null, way: Way) => number;
   /** Seconds to change from one to another that has the same tools on; infinite where the tools differ. */
   readonly change: (from: Position, to: Position) => number;
 }
@@ -50,6 +45,7 @@ export function placingBook(input: PlacingInput): PlacingBook {
   const positions = new Map<string, Position>();
   const placings = new WeakMap<Mounting, Map<number, Placing | null>>();
   const changes = new Map<number, number>();
+  const leasts = new Map<number, number>();
 
   const positionFor = (p: Omit<Position, 'id'>): Position => {
     const key = `${p.tooling}/${p.faceUp}/${p.heading}/${p.stop}/${p.setBack}/${toolsName(p)}`;
@@ -58,16 +54,11 @@ export function placingBook(input: PlacingInput): PlacingBook {
     return known;
   };
 
-  const placeAnew = (
-    from: Position | null,
-    mounting: Mounting,
-    station: Station,
-    anyhow: boolean,
-  ): Placing | null => {
+  const placeAnew = (from: Position | null, mounting: Mounting, station: Station): Placing | null => {
     const { operation, held } = mounting;
     const byHand = station.name === 'vise' || station.name === 'hand';
     const on: ToolSet = byHand || from?.toolsOn === station.id ? (from?.tools ?? null) : null;
-    const chosen = anyhow || byHand ? on : tools(on, mounting, station);
+    const chosen = byHand ? on : tools(on, mounting, station);
     if (chosen === 'none') return null;
     const set = setting(operation, station);
     const at = positionFor({
@@ -89,14 +80,25 @@ export function placingBook(input: PlacingInput): PlacingBook {
   };
 
   return {
-    place: (from, mounting, station, anyhow) => {
+    place: (from, mounting, station) => {
       const byPosition = placings.get(mounting) ?? new Map<number, Placing | null>();
       placings.set(mounting, byPosition);
-      const id = (from?.id ?? -1) * 2 + (anyhow ? 1 : 0);
+      const id = from?.id ?? -1;
       const known = byPosition.get(id);
       if (known !== undefined) return known;
-      const made = placeAnew(from, mounting, station, anyhow);
+      const made = placeAnew(from, mounting, station);
       byPosition.set(id, made);
+      return made;
+    },
+    least: (from, way) => {
+      if (from === null) return way.seconds;
+      const pair = from.id * MOST_WAYS + way.index;
+      const known = leasts.get(pair);
+      if (known !== undefined) return known;
+      const { station, faceUp, heading: to, stop, setBack } = way;
+      const at = { station: station.name, tooling: station.id, faceUp, heading: to, stop, setBack };
+      const made = costs.slide + changeCost(from, at, costs, scale) + way.seconds;
+      leasts.set(pair, made);
       return made;
     },
     change: (from, to) => {
@@ -128,3 +130,4 @@ function mountCost(
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
 
 const MOST_POSITIONS = 2 ** 26;
+const MOST_WAYS = 2 ** 16;

@@ -1,16 +1,23 @@
 import { type Mask, stepsOf, without } from '../part/mask.js';
 import type { Operation } from '../part/operations.js';
 import type { Station } from '../stations/station.js';
+import type { Bound } from './bound.js';
 import type { ToolSet } from './fingers.js';
 import type { Position } from './handling.js';
+import type { Ahead } from './precedence.js';
 import type { Problem } from './states.js';
 
 /**
- * Seconds of walking and tool changing that a state cannot do without, whatever order the rest is done in: the most that
- * any one step left needs; infinite where one can no longer be done at all.
+ * Seconds that a state cannot do without on top of its bound, whatever order the rest is done in: the walking and tool
+ * changing that any one step left needs, and what follows from steps that have to come before each other; infinite
+ * where a step can no longer be done at all.
  */
-export function riseOf(problem: Problem): (done: Mask, at: Position | null) => number {
-  const { work, stations, costs } = problem;
+export function riseOf(
+  problem: Problem,
+  bound: Bound,
+  precedence: (done: Mask) => Ahead | null,
+): (done: Mask, at: Position | null) => number {
+  const { work, costs } = problem;
   const ways = work.steps.map((s) => work.operations.filter((o) => o.steps.includes(s.index)));
   const leastChange = costs.tools + costs.tool;
   /** From a position to a station, for an operation that never lets wider tools in than told. */
@@ -26,22 +33,26 @@ export function riseOf(problem: Problem): (done: Mask, at: Position | null) => n
     if (o.steps.length > 1 && ((o.mask.low & done.low) !== 0 || (o.mask.high & done.high) !== 0))
       return Infinity;
     let found = Infinity;
-    for (const station of stations)
-      for (const held of ['parent', 'child'] as const) {
-        const prospect = station.prospect(o, held, done);
-        if (prospect !== null) found = Math.min(found, toStation(at, station, prospect.narrow));
-      }
+    for (const { station, held } of problem.ways[o.index] ?? []) {
+      const prospect = station.prospect(o, held, done);
+      if (prospect !== null) found = Math.min(found, toStation(at, station, prospect.narrow));
+      if (found === 0) return 0;
+    }
     return found;
   };
   return (done, at) => {
     let most = 0;
     for (const step of stepsOf(without(work.all, done))) {
       let found = Infinity;
-      for (const o of ways[step] ?? []) found = Math.min(found, least(o, done, at));
+      for (const o of ways[step] ?? []) {
+        if (found > 0) found = Math.min(found, least(o, done, at));
+      }
       most = Math.max(most, found);
       if (most === Infinity) return Infinity;
     }
-    return most;
+    const ahead = precedence(done);
+    if (ahead === null) return Infinity;
+    return most + Math.max(0, bound(done, at, ahead) - bound(done, at));
   };
 }
 

@@ -1,15 +1,17 @@
-import type { Held } from '../part/line.js';
 import { both, isEmpty, type Mask, NONE, union } from '../part/mask.js';
 import { type Operation, openOperations, type Work } from '../part/operations.js';
 import type { SelfContact } from '../part/self-contact.js';
 import type { Mounting, Station } from '../stations/station.js';
 import type { Position } from './handling.js';
 import type { PlacingBook, PlacingInput } from './placing.js';
+import type { Way } from './ways.js';
 
 /** What a search needs to know of a part in a shop. */
 export interface Problem extends PlacingInput {
   readonly work: Work;
   readonly stations: readonly Station[];
+  /** By the number of the operation. */
+  readonly ways: readonly (readonly Way[])[];
   readonly positions: PlacingBook;
   /** What of the part an operation would drive into another, in a state. */
   readonly contact: (operation: Operation, done: Mask) => SelfContact | null;
@@ -39,76 +41,63 @@ export interface Node {
   readonly done: Mask;
   readonly at: Position | null;
   readonly cost: number;
-  readonly total: number;
   readonly move: Move | null;
   readonly from: Node | null;
-  /** The queue knows what this state cannot do without. */
-  readonly raised: boolean;
 }
 
-/** Seconds a mounting costs that is taken in spite of an obstacle: more than any plan. */
-export const FORCED = 1e6;
-
 /** Before anything is done. */
-export const START: Node = { done: NONE, at: null, cost: 0, total: 0, move: null, from: null, raised: false };
+export const START: Node = { done: NONE, at: null, cost: 0, move: null, from: null };
 
 /** Lower operation first, then by the side held: ties fall the same way every time. */
 export const order = (a: Node, b: Node): number =>
   (a.move?.mounting.operation.index ?? -1) - (b.move?.mounting.operation.index ?? -1) ||
   (a.move?.mounting.held ?? '').localeCompare(b.move?.mounting.held ?? '');
 
-/** Whether mountings with an obstacle are taken too, at a price. */
-export type Force = 'force' | 'keep';
-
-const SIDES: readonly Held[] = ['parent', 'child'];
-
 /**
- * States that can follow, by every operation that is open, on every station, from either side; lines that are one on the
- * flat only together, as long as they can be bent in one stroke. Whether the part would
- * run into itself is left to be asked.
+ * Ways that can be next, whether or not anything is in the way: of operations that are open; lines that are one on the
+ * flat only together, as long as they can be bent in one stroke.
+ * @param isNext false for ways known to lead nowhere
  */
-export function successors(problem: Problem, node: Node, force: Force): readonly Node[] {
-  const found: Node[] = [];
+export function openWays(
+  problem: Problem,
+  node: Node,
+  isNext: (way: Way) => boolean = () => true,
+): readonly Way[] {
+  const found: Way[] = [];
   let together = NONE;
   for (const operation of openOperations(problem.work, node.done)) {
     // lines that can be bent in one stroke are not bent one by one
     if (!isEmpty(both(together, operation.mask))) continue;
-    const before = found.length;
-    for (const station of problem.stations)
-      for (const held of SIDES) {
-        const next = stepTo(problem, node, station.mount(operation, held, node.done), station, force);
-        if (next !== null) found.push(next);
-      }
-    if (operation.steps.length > 1 && found.length > before) together = union(together, operation.mask);
+    const ways = (problem.ways[operation.index] ?? []).filter(isNext);
+    found.push(...ways);
+    if (operation.steps.length > 1 && ways.some((way) => stepTo(problem, node, way) !== null))
+      together = union(together, operation.mask);
   }
   return found;
 }
 
-/** The state after a mounting; null where it cannot be taken. */
+/** States that can follow. Whether the part would run into itself is left to be asked. */
+export function successors(problem: Problem, node: Node): readonly Node[] {
+  return openWays(problem, node).flatMap((way) => {
+    const next = stepTo(problem, node, way);
+    return next === null ? [] : [next];
+  });
+}
+
+/** The state after an operation done one way; null where something is in the way, or no tools serve. */
 export function stepTo(
-  problem: Problem,
+  { positions }: Problem,
   node: Node,
-  mounting: Mounting,
-  station: Station,
-  force: Force,
+  { operation, station, held }: Pick<Way, 'operation' | 'station' | 'held'>,
 ): Node | null {
-  const { operation, obstacle } = mounting;
-  const refused = obstacle !== null || (force === 'force' && problem.contact(operation, node.done) !== null);
-  if (refused && force === 'keep') return null;
-  const placing = problem.positions.place(node.at, mounting, station, refused);
+  const mounting = station.mount(operation, held, node.done);
+  if (mounting.obstacle !== null) return null;
+  const placing = positions.place(node.at, mounting, station);
   if (placing === null) return null;
   const { at, seconds } = placing;
-  const cost = node.cost + seconds + (refused ? FORCED : 0);
+  const cost = node.cost + seconds;
   const done = union(node.done, operation.mask);
-  return {
-    done,
-    at,
-    cost,
-    total: cost,
-    move: { mounting, position: at, cost, done: node.done },
-    from: node,
-    raised: false,
-  };
+  return { done, at, cost, move: { mounting, position: at, cost, done: node.done }, from: node };
 }
 
 /** False when the operation that led here drives the part into itself. */

@@ -19,7 +19,9 @@ const LOOSE = 0.1; // mm the jaw is lifted to let go of the sheet
 const PLAY = 0.3; // mm the part may lean on a finger: it gives way
 const PUSHES = [0, 3, -3, 6, -6, 10, -10, 15, -15, 20, -20, 30, -30, 45, -45]; // mm to the front or the back
 
-/** Ways are looked up once for every section of a part. */
+const MOST_KEPT = 4096;
+
+/** Ways that take long to find are looked up once for every section of a part. */
 export type AccessBook = (lying: Lying) => Way | null;
 
 /** The ways of one brake at one set-back; null where the part is trapped. @param tools without margin */
@@ -35,6 +37,7 @@ export function accessBook(brake: Brake, tools: LeafTools, thickness: number): A
     const before = known.get(key);
     if (before !== undefined) return before;
     const way = wayFor({ seen, lying, brake, tools, thickness, leaf });
+    if (known.size >= MOST_KEPT) known.clear();
     known.set(key, way);
     return way;
   };

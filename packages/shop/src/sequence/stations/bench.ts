@@ -1,7 +1,6 @@
 import type { Point, Pose, Vec3 } from '@tinwright/core';
 import { convexHull, place3 } from '@tinwright/core/internal';
-import { ancestors } from '../part/fold-tree.js';
-import type { LumpAtLine, PartAtLine, Solid, Stand } from '../part/line-stands.js';
+import { type LumpAtLine, mostKept, type PartAtLine, type Solid, type Stand } from '../part/line-stands.js';
 import { keptBy, type Mask, maskOf, NONE, union, within } from '../part/mask.js';
 import type { Work } from '../part/operations.js';
 import type { Interval } from './stretches.js';
@@ -84,10 +83,6 @@ interface Watched<Tool extends string> {
   readonly ever: boolean;
 }
 
-const MOST_TRIED = 7; // bends on the way to a lump whose every state is tried beforehand
-const CHAIN = 8; // bends one behind the other from which far fewer are
-const FEW_TRIED = 2;
-
 /** Null for what never matters. */
 function watched<Tool extends string>(
   work: Work,
@@ -95,13 +90,12 @@ function watched<Tool extends string>(
   judge: Judge<Tool>,
   matters: (standing: Standing<Tool>) => boolean,
 ): Watched<Tool> | null {
-  const deep = work.tree.panels.some((_, i) => ancestors(work.tree, i).length > CHAIN);
-  const untried = bends.length > (deep ? FEW_TRIED : MOST_TRIED);
+  const untried = bends.length > mostKept(work);
   const judged = (own: Mask): Standing<Tool> | null => {
     const s = stand(own);
     return s === null ? null : { ...s, clauses: s.solids.map((solid) => judge(solid, s.moves, s.flat)) };
   };
-  const at = keptBy(steps, judged, bends.length > MOST_TRIED ? 1 : undefined);
+  const at = keptBy(steps, judged, untried ? 1 : undefined);
   if (untried) return { steps, at, certain: () => NOTHING, ever: false };
   const used = (s: Standing<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));

@@ -35,6 +35,7 @@ export function brakeStation(work: Work, lineAt: LineBook, brake: Brake, blank: 
     rack: brake.fingers,
     gaps: brake.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
+    swings: (operation, held) => operation.action !== 'close' && lineAt(operation, held).frame.swings,
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
     prospect: (operation, held, done) => lineOf(operation, held).prospect(done),
   };

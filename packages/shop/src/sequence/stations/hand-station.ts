@@ -12,6 +12,7 @@ export function handStation(): Station {
     rack: [],
     gaps: { end: 0, inner: 0 },
     limits: only,
+    swings: () => false,
     prospect: (operation, held) => (held === 'parent' && only(operation) === null ? OPEN : null),
     mount: (operation, held): Mounting => ({
       operation,

@@ -3,7 +3,7 @@ import { radians } from '@tinwright/core/internal';
 import { type Capacity, thicknessLimit } from '../../machines/capacity.js';
 import type { HandSeamer, Vise } from '../../machines/shop.js';
 import { contactAngle } from '../../sweep/contact.js';
-import { meet } from '../../sweep/polygon.js';
+import { type Convex, meet } from '../../sweep/polygon.js';
 import { benchTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
 import { lazy } from '../part/lazy.js';
 import { type Held, type LineFrame, lineLength } from '../part/line.js';
@@ -12,7 +12,7 @@ import { keptBy, type Mask } from '../part/mask.js';
 import type { Operation, Work } from '../part/operations.js';
 import { benchOf, type Clause, type Standing } from './bench.js';
 import { OPEN } from './prospect.js';
-import type { Mounting, Obstacle, Station } from './station.js';
+import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 import type { Interval } from './stretches.js';
 
 /** Something with two jaws that holds one side of a line while the other is bent by hand. */
@@ -75,7 +75,8 @@ function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Ma
     rack: [],
     gaps: { end: 0, inner: 0 },
     limits: (operation, held) => lineOf(operation, held).limits,
-    prospect: (operation, held) => (lineOf(operation, held).limits === null ? OPEN : null),
+    swings: () => false,
+    prospect: (operation, held, done) => lineOf(operation, held).prospect(done),
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
   };
 }
@@ -84,6 +85,7 @@ interface JawLine {
   /** What no order changes. */
   readonly limits: Obstacle | null;
   readonly mount: (done: Mask) => Mounting;
+  readonly prospect: (done: Mask) => Prospect | null;
 }
 
 const EDGE = 0.5; // mm the free sheet may reach back over the line
@@ -95,9 +97,9 @@ function jawLine(
   gripper: Gripper,
   material: Material,
   operation: Operation,
-  line: PartAtLine,
+  at: PartAtLine,
 ): JawLine {
-  const { frame } = line;
+  const { frame } = at;
   const { held } = frame;
   const mounting = (obstacle: Obstacle | null): Mounting => ({
     operation,
@@ -109,21 +111,40 @@ function jawLine(
     swings: false,
   });
   const limits = limitsOf(work, gripper, material, operation, frame);
-  if (limits !== null) return { limits, mount: () => mounting(limits) };
+  if (limits !== null) return { limits, mount: () => mounting(limits), prospect: () => null };
   const turn = radians(Math.min(MOST, Math.abs(operation.angle)));
+  const line: Interval = [
+    Math.min(...frame.spans.map((s) => s[0])),
+    Math.max(...frame.spans.map((s) => s[1])),
+  ];
+  /** A solid that by itself leaves the bars no room on the line. */
+  const bars = ({ corners }: Solid, [a, b]: Interval, { moves, flat }: Pick<Standing, 'moves' | 'flat'>) => {
+    const room = flat ? 0 : gripper.tools.clamps;
+    if (b <= line[0] - room + 1e-6 || a >= line[1] + room - 1e-6) return false;
+    return flat || moves || corners.some((p) => p[2] > LOW || p[2] < -LOW);
+  };
+  /** A solid that runs into the bench whichever way the jaws are turned. */
+  const { benches } = gripper.tools;
+  const reaches = ({ section }: Solid, moves: boolean) =>
+    benches.length > 0 && benches.every((b) => hitsBench(section, moves, b, turn));
   const bench = lazy(() =>
     benchOf<'jaws'>(
       work,
-      line,
+      at,
       [],
-      (solid, moves, flat) => jawClause(solid, moves, flat, gripper.tools, turn),
+      (solid, moves, flat) => {
+        const { takes } = jawClause(solid, moves, flat, gripper.tools, turn);
+        const alone = takes !== null && bars(solid, takes, { moves, flat });
+        return { takes, stops: alone || reaches(solid, moves) ? 'jaws' : null };
+      },
       (s) => !s.flat,
     ),
   );
   const kept = lazy(() =>
     keptBy(bench().seen, (own) => mounting(judge(gripper, frame, bench().at(own), turn))),
   );
-  return { limits, mount: (done) => kept()(done) };
+  const sure = lazy(() => keptBy(bench().sure, (own) => (bench().certain(own).stopped ? null : OPEN)));
+  return { limits, mount: (done) => kept()(done), prospect: (done) => sure()(done) };
 }
 
 /** One convex solid against jaws as wide as anything: it takes the place where it is from them. */
@@ -185,15 +206,14 @@ function judge(
 function onBench({ benches }: JawTools, standing: readonly Standing[], turn: number): Obstacle | null {
   const blocked = benches.map(
     (bench) =>
-      standing.find((s) =>
-        s.solids.some(({ section }) =>
-          s.moves ? contactAngle(section, bench, turn) <= turn : meet(section, bench),
-        ),
-      ) ?? null,
+      standing.find((s) => s.solids.some(({ section }) => hitsBench(section, s.moves, bench, turn))) ?? null,
   );
   const [first = null] = blocked;
   return first === null || blocked.includes(null) ? null : { code: 'jaws', panel: first.lump.panel };
 }
+
+const hitsBench = (section: Convex, moves: boolean, bench: Convex, turn: number): boolean =>
+  moves ? contactAngle(section, bench, turn) <= turn : meet(section, bench);
 
 function limitsOf(
   { tree }: Work,

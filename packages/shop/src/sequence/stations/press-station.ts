@@ -45,6 +45,7 @@ export function pressStation(
     rack: tooling.punch.lengths,
     gaps: press.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
+    swings: () => false,
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
     prospect: (operation, held, done) => lineOf(operation, held).prospect(done),
   };

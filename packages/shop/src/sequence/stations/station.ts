@@ -72,6 +72,8 @@ export interface Station {
   readonly id: string;
   /** What no order changes: angle, length, thickness; null where it can be done at all. */
   readonly limits: (operation: Operation, held: Held) => Obstacle | null;
+  /** True when the larger side turns, however the part stands. */
+  readonly swings: (operation: Operation, held: Held) => boolean;
   readonly mount: (operation: Operation, held: Held, done: Mask) => Mounting;
   /** What is left to hope for from a state on, whatever else is done; null where the operation can no longer be done so. */
   readonly prospect: (operation: Operation, held: Held, done: Mask) => Prospect | null;

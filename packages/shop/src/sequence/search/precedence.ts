@@ -1,0 +1,117 @@
+import { both, has, isEmpty, keptBy, type Mask, maskOf, stepsOf, union, without } from '../part/mask.js';
+import type { Step, Work } from '../part/operations.js';
+import { Before } from './before.js';
+import type { Problem } from './states.js';
+import type { Way } from './ways.js';
+
+/** What the steps left in a state are bound to, whatever order they are done in. */
+export interface Ahead {
+  /** Ways by which a step can still be done, by step; null for steps that are done. */
+  readonly ways: readonly (readonly Way[] | null)[];
+  /** Steps that come before one. */
+  readonly before: (step: number) => Mask;
+  /** Least times the part is turned over from one side up, or from none. */
+  readonly flips: (faceUp: Way['faceUp'] | null) => number;
+}
+
+/** A way to do a step, and the steps that are never done before it goes. */
+interface Chance {
+  readonly way: Way;
+  readonly lost: Mask;
+}
+
+/**
+ * What follows from a state by precedence alone. A way is lost for good once some single step is done that puts metal
+ * where a tool has to be; so a step with one way left comes before all that would take it, which takes ways from those
+ * in turn, until nothing changes (arc consistency on precedences: Mackworth 1977). Null where a step has no way left.
+ */
+export function precedenceOf(problem: Problem): (done: Mask) => Ahead | null {
+  const { work } = problem;
+  let chances: readonly (readonly Chance[])[] | null = null;
+  return keptBy(work.all, (done) => {
+    chances ??= work.steps.map((s) => chancesOf(problem, s.index));
+    return propagated(problem, chances, done);
+  });
+}
+
+function chancesOf(problem: Problem, step: number): readonly Chance[] {
+  const { work, ways } = problem;
+  return work.operations
+    .filter((o) => o.steps.includes(step))
+    .flatMap((o) =>
+      (ways[o.index] ?? []).map((way): Chance => {
+        const lost = work.steps.filter(
+          ({ index }) =>
+            !o.steps.includes(index) && way.station.prospect(o, way.held, maskOf([index])) === null,
+        );
+        return { way, lost: union(maskOf(lost.map((l) => l.index)), o.before) };
+      }),
+    );
+}
+
+function propagated({ work }: Problem, chances: readonly (readonly Chance[])[], done: Mask): Ahead | null {
+  const left = stepsOf(without(work.all, done));
+  const before = new Before(work.steps.length, done);
+  for (const s of left) {
+    const { panel, action } = work.steps[s] as Step;
+    const first = work.first[panel] as number;
+    if (action === 'close' && !has(done, first)) before.put(first, s);
+  }
+  const open = chances.map((list, s) => (has(done, s) ? null : list));
+  for (let [changed, turn] = [true, 0]; changed; turn++) {
+    changed = false;
+    // chains are followed in either direction
+    for (const s of turn % 2 === 0 ? left : left.toReversed()) {
+      const own = (open[s] as readonly Chance[]).filter((c) => isEmpty(both(c.lost, before.of(s))));
+      open[s] = own;
+      const news = own.length === 0 ? null : ordered(s, own, left, before);
+      if (news === null) return null;
+      changed ||= news;
+    }
+  }
+  return {
+    ways: open.map((list) => list?.map((c) => c.way) ?? null),
+    before: (s) => before.of(s),
+    flips: (faceUp) => leastFlips(work, left, before, faceUp),
+  };
+}
+
+/** Put a step before what every one of its ways would be lost by, and before what comes after; null where that goes round. */
+function ordered(
+  step: number,
+  own: readonly Chance[],
+  left: readonly number[],
+  before: Before,
+): boolean | null {
+  const needs = own.map((c) => c.lost).reduce(both);
+  let news = false;
+  for (const later of left) {
+    if (later === step || !(has(needs, later) || before.is(step, later))) continue;
+    if (before.is(later, step)) return null;
+    if (before.put(step, later)) news = true;
+  }
+  return news;
+}
+
+/** Turns over along the chain of steps bound to each other that has the most. */
+function leastFlips(
+  { steps, tree }: Work,
+  left: readonly number[],
+  before: Before,
+  faceUp: Way['faceUp'] | null,
+): number {
+  const faces = steps.map((s): Way['faceUp'] =>
+    (tree.panels[s.panel]?.bend?.angle ?? 0) > 0 ? 'marked' : 'unmarked',
+  );
+  const counts = new Map(left.map((s) => [s, before.count(s)]));
+  const most = new Map<number, number>();
+  let best = 0;
+  for (const s of left.toSorted((a, b) => (counts.get(a) as number) - (counts.get(b) as number))) {
+    let own = faceUp === null || faceUp === faces[s] ? 0 : 1;
+    for (const [other, flips] of most)
+      if (before.is(other, s)) own = Math.max(own, flips + (faces[other] === faces[s] ? 0 : 1));
+    most.set(s, own);
+    best = Math.max(best, own);
+  }
+  return best;
+}

@@ -1,0 +1,126 @@
+import type { Material, Part, Point } from '@tinwright/core';
+import type { Press, Shop } from '../../machines/shop.js';
+import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
+import { foldSetting } from '../../tools/leaf-setting.js';
+import { marginFor } from '../../tools/margin.js';
+import { foldTree } from '../part/fold-tree.js';
+import type { Held } from '../part/line.js';
+import { type LineBook, lineBook } from '../part/line-stands.js';
+import { type Operation, type Work, workOf } from '../part/operations.js';
+import { contactBook } from '../part/self-contact.js';
+import { brakeStation } from '../stations/brake-station.js';
+import { handStation } from '../stations/hand-station.js';
+import { benchStation, seamerStation, viseStation } from '../stations/jaw-station.js';
+import { type Blank, leafWork } from '../stations/leaf-work.js';
+import { pressStation } from '../stations/press-station.js';
+import type { Station } from '../stations/station.js';
+import { handlingScale, headingOf, type Setting } from './handling.js';
+import { type PlacingInput, placingBook } from './placing.js';
+import type { Problem } from './states.js';
+import { waysOf } from './ways.js';
+
+/** A part as the planner of bends sees it. */
+export interface PartToBend {
+  readonly name: string;
+  readonly part: Part;
+  readonly material: Material;
+  /** kg of one piece. */
+  readonly mass: number;
+  /** Size of the blank, mm. */
+  readonly blank: Point;
+}
+
+/** The search problem of a part in a shop. */
+export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
+  const longest = Math.max(...blank);
+  const { thickness, insideRadius } = part.sheet;
+  const springback = springbackOf(shop.strips, material.name, thickness);
+  const foldAngle = shop.brake === null ? 135 : foldSetting(shop.brake, thickness, insideRadius).most;
+  const work = workOf(foldTree(part, foldAngle));
+  const lines = lineBook(work);
+  const input: PlacingInput = {
+    costs: shop.costs,
+    scale: handlingScale(mass, longest),
+    heading: kept(
+      (o, held: Held) => headingOf(work, o, held),
+      (held) => held,
+    ),
+    setting: kept(
+      (o, station: Station) => settingOf(work, o, station, shop, springback),
+      (s) => s.id,
+    ),
+  };
+  const stations = stationsOf(work, lines, shop, {
+    material,
+    margin: marginFor(shop.margin, longest),
+    springback,
+  });
+  return {
+    ...input,
+    work,
+    stations,
+    ways: waysOf(work.operations, stations, input),
+    positions: placingBook(input),
+    contact: contactBook(work, lines),
+  };
+}
+
+/** A function of an operation and something with a name, each answer kept. */
+function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o: Operation, b: B) => R {
+  const known = new Map<string, R>();
+  return (o, b) => {
+    const key = `${o.index} ${name(b)}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const made = make(o, b);
+    known.set(key, made);
+    return made;
+  };
+}
+
+function stationsOf(work: Work, lines: LineBook, shop: Shop, blank: Blank): readonly Station[] {
+  return [
+    ...(shop.brake === null ? [] : [brakeStation(work, lines, shop.brake, blank)]),
+    ...(shop.press === null ? [] : pressStations(work, lines, shop, shop.press, blank)),
+    ...(shop.vise === null
+      ? []
+      : [
+          viseStation(work, lines, shop.vise, blank.material),
+          benchStation(work, lines, shop.vise, blank.material),
+        ]),
+    ...(shop.handSeamer === null ? [] : [seamerStation(work, lines, shop.handSeamer, blank.material)]),
+    handStation(),
+  ];
+}
+
+/** A press with every pair of its tools: which of them a bend is made with hangs on its radius and angle. */
+function pressStations(
+  work: Work,
+  lines: LineBook,
+  shop: Shop,
+  press: Press,
+  blank: Blank,
+): readonly Station[] {
+  const pairs = press.punches.flatMap((punch) => press.dies.map((die) => ({ punch, die })));
+  return pairs.map((tooling) => pressStation(work, lines, press, tooling, blank, shop.profile));
+}
+
+const to = (value: number, step: number) => Math.round(value / step) * step;
+
+/** What an operation wants set on its machine. */
+function settingOf(
+  { tree }: Work,
+  operation: Operation,
+  station: Station,
+  shop: Shop,
+  springback: SheetSpringback,
+): Setting {
+  if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
+  if (operation.action === 'roll') return { stop: null, setBack: null };
+  const leaf = leafWork(tree, operation, shop.brake, springback);
+  // a hem is folded as far as the leaf goes: not half a degree further
+  const stop = operation.action === 'fold' ? Math.floor(leaf.set * 2 + 1e-6) / 2 : to(leaf.set, 0.5);
+  // a little more rather than less: with less the sheet would not pass the nose
+  const setBack = Math.min(Math.ceil(leaf.setBack * 20 - 1e-6) / 20, shop.brake.setBack[1] * tree.thickness);
+  return { stop: operation.action === 'close' ? null : stop, setBack };
+}

@@ -1,0 +1,48 @@
+import type { Held } from '../part/line.js';
+import type { Operation } from '../part/operations.js';
+import type { Station } from '../stations/station.js';
+import { strokeCost } from './handling.js';
+import type { PlacingInput } from './placing.js';
+
+/** An operation on a station with one side held, as far as no state changes it. */
+export interface Way {
+  readonly index: number;
+  readonly operation: Operation;
+  readonly station: Station;
+  readonly held: Held;
+  /** Of the stroke and of swinging, at least. */
+  readonly seconds: number;
+  readonly faceUp: 'marked' | 'unmarked';
+  /** Degrees, as in a position. */
+  readonly heading: number;
+  readonly stop: number | null;
+  readonly setBack: number | null;
+}
+
+const SIDES: readonly Held[] = ['parent', 'child'];
+
+/** Every way there is, by the number of its operation. */
+export function waysOf(
+  operations: readonly Operation[],
+  stations: readonly Station[],
+  { costs, heading, setting }: PlacingInput,
+): readonly (readonly Way[])[] {
+  let index = 0;
+  return operations.map((operation) =>
+    stations.flatMap((station) =>
+      SIDES.filter((held) => station.limits(operation, held) === null).map(
+        (held): Way => ({
+          index: index++,
+          operation,
+          station,
+          held,
+          seconds:
+            strokeCost(operation, station, costs) + (station.swings(operation, held) ? costs.swing : 0),
+          faceUp: operation.angle > 0 ? 'marked' : 'unmarked',
+          heading: heading(operation, held),
+          ...setting(operation, station),
+        }),
+      ),
+    ),
+  );
+}
