@@ -6,7 +6,7 @@ export { SHOP_CHECKS } from './checks/index.js';
 export { JOINT_CHECKS, type JointCheck, type JointSubject } from './checks/joining.js';
 export type { Batch, BatchStep } from './job/batch.js';
 export type { ShopFinding, ShopFindings } from './job/order-findings.js';
-export { type PlanShopOptions, planShop, type ShopPlan } from './job/plan-shop.js';
+export { type PlanShopOptions, planShop, planShopAsync, type ShopPlan } from './job/plan-shop.js';
 export type { SetUpChange } from './job/set-up.js';
 export type { Capacity, Limit } from './machines/capacity.js';
 export { DEFAULT_COSTS } from './machines/costs.js';
@@ -60,7 +60,11 @@ export type {
   ToolGroup,
   Touches,
 } from './sequence/answer/plan.js';
-export { planSequence } from './sequence/answer/plan-sequence.js';
+export {
+  type PlanSequenceOptions,
+  planSequence,
+  planSequenceAsync,
+} from './sequence/answer/plan-sequence.js';
 export { type Estimate, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
 export type { MeasuredStrip, MeasuredStrips, Reading } from './strip/measured.js';
 export { readMeasured } from './strip/read-measured.js';

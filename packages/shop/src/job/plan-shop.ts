@@ -1,10 +1,10 @@
-import type { Finding, JobPlan } from '@tinwright/core';
+import type { Finding, JobPlan, StopSignal } from '@tinwright/core';
 import { sortFindings } from '@tinwright/core/internal';
 import type { ShopCheck } from '../checks/check.js';
 import { jobFindings, withChanges } from '../checks/index.js';
 import type { Shop } from '../machines/shop.js';
 import type { Sequence } from '../sequence/answer/plan.js';
-import { planSequence } from '../sequence/answer/plan-sequence.js';
+import { inSlices, sequenceSteps } from '../sequence/answer/plan-sequence.js';
 import { type Batch, batchOf } from './batch.js';
 import { orderFindings } from './order-findings.js';
 
@@ -23,11 +23,39 @@ export interface ShopPlan {
 export interface PlanShopOptions {
   /** Rules of one's own, after the built-in ones. */
   readonly checks?: readonly ShopCheck[];
+  /** Ends the work, with the reason it was aborted for. */
+  readonly signal?: StopSignal;
+  /** Called when a part's order is found, with how many of all are. */
+  readonly onProgress?: (done: number, of: number) => void;
 }
 
 /** Plan the bends of every part of a job in a shop, and hold the job against its machines. Same job, same shop, same plan. */
-export function planShop(plan: JobPlan, shop: Shop, { checks = [] }: PlanShopOptions = {}): ShopPlan {
-  const sequences = plan.parts.map((p) => planSequence(p, shop));
+export function planShop(plan: JobPlan, shop: Shop, options: PlanShopOptions = {}): ShopPlan {
+  const steps = shopSteps(plan, shop, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * The same, with room for other work on the way: a page stays alive, and a signal can be aborted.
+ * @throws what the signal was aborted for
+ */
+export function planShopAsync(plan: JobPlan, shop: Shop, options: PlanShopOptions = {}): Promise<ShopPlan> {
+  return inSlices(shopSteps(plan, shop, options));
+}
+
+function* shopSteps(
+  plan: JobPlan,
+  shop: Shop,
+  { checks = [], signal, onProgress }: PlanShopOptions,
+): Generator<undefined, ShopPlan> {
+  const sequences: Sequence[] = [];
+  for (const [i, part] of plan.parts.entries()) {
+    sequences.push(yield* sequenceSteps(part, shop, signal === undefined ? {} : { signal }));
+    onProgress?.(i + 1, plan.parts.length);
+  }
   const own = sequences.flatMap((s) => orderFindings(s, shop.assumed));
   const order = plan.parts.map((p) => p.name);
   const found = jobFindings(plan, shop, checks);

@@ -1,6 +1,7 @@
-import type { PartPlan } from '@tinwright/core';
+import type { PartPlan, StopSignal } from '@tinwright/core';
+import { breath } from '@tinwright/core/internal';
 import type { Shop } from '../../machines/shop.js';
-import { findPlan } from '../search/find-plan.js';
+import { planSearch } from '../search/find-plan.js';
 import { type PartToBend, problemOf } from '../search/problem.js';
 import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
@@ -17,10 +18,63 @@ export function partToBend({ name, part, material, mass, flat }: PartPlan): Part
  * The order in which a part is bent in a shop: the cheapest by the shop's costs, or why there is none and what would
  * change that. Same part, same shop, same plan.
  */
-export function planSequence(plan: PartPlan, shop: Shop): Sequence {
+export function planSequence(plan: PartPlan, shop: Shop, options: PlanSequenceOptions = {}): Sequence {
+  const steps = sequenceSteps(plan, shop, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * The same, with room for other work on the way: a page stays alive, and a signal can be aborted.
+ * @throws what the signal was aborted for
+ */
+export async function planSequenceAsync(
+  plan: PartPlan,
+  shop: Shop,
+  options: PlanSequenceOptions = {},
+): Promise<Sequence> {
+  return inSlices(sequenceSteps(plan, shop, options));
+}
+
+/** How a part's bend order is looked for. */
+export interface PlanSequenceOptions {
+  /** Ends the search, with the reason it was aborted for. */
+  readonly signal?: StopSignal;
+  /** Called now and then with the seconds of the cheapest plan so far, infinite before there is one. */
+  readonly onProgress?: (seconds: number) => void;
+}
+
+const SLICE = 16; // looks between two pauses: some ten milliseconds for large parts
+
+/** Work that stops to let others work every so many of its steps. */
+export async function inSlices<T>(steps: Generator<undefined, T>): Promise<T> {
+  for (let turn = 1; ; turn++) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    if (turn % SLICE === 0) await breath();
+  }
+}
+
+/** The search, a little at a time. */
+export function* sequenceSteps(
+  plan: PartPlan,
+  shop: Shop,
+  { signal, onProgress }: PlanSequenceOptions,
+): Generator<undefined, Sequence> {
+  signal?.throwIfAborted();
   const given = partToBend(plan);
   const problem = problemOf(given, shop);
-  const found = findPlan(problem);
+  const search = planSearch(problem);
+  let step = search.next();
+  while (!step.done) {
+    signal?.throwIfAborted();
+    onProgress?.(step.value.cost);
+    yield;
+    step = search.next();
+  }
+  const found = step.value;
   const base = { part: plan.name, shop: shop.name, bound: found.bound, expanded: found.expanded };
   if (found.moves !== null) {
     const gap = found.cost === 0 ? 0 : Math.max(0, (found.cost - found.bound) / found.cost);

@@ -55,7 +55,8 @@ export function* cheapest(
     if (child !== null && !dominated(problem, child, others(child)) && isNews(child))
       queueState(child, 0, false);
     const after = hopes[next + 1];
-    if (after !== undefined) queue({ node, raised: true, hopes, next: next + 1 }, Math.max(least, after.least));
+    if (after !== undefined)
+      queue({ node, raised: true, hopes, next: next + 1 }, Math.max(least, after.least));
   };
   /** True for a state that is reached like this for good; it is put back when it turns out to promise less. */
   const stands = ({ node, raised }: Entry): boolean => {

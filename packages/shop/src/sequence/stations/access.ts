@@ -75,10 +75,12 @@ const nameOf = ({ section, under, y }: Seen): string =>
   `${under ? 'u' : `b${y[0].toFixed(0)}:${y[1].toFixed(0)}`}${section.map((p) => `${p[0].toFixed(1)},${p[1].toFixed(1)}`).join(';')}`;
 
 function wayFor(asked: Asked): Way | null {
-  const places = pushed(asked);
-  if (places.some(straight)) return 'straight';
+  let first: Asked | undefined;
+  for (const place of pushed(asked)) {
+    if (straight(place)) return 'straight';
+    first ??= place;
+  }
   if (along(asked)) return 'along';
-  const [first] = places;
   if (first !== undefined && tilted(first)) return 'tilted';
   return withFingers(asked) ? 'with-fingers' : null;
 }
@@ -97,18 +99,18 @@ function rises(seen: readonly Seen[], fingers: readonly Convex[], by: number): b
 }
 
 /** The part pushed to the front or the back under a jaw that only lets go of it, as far as the jaw can be lifted then. */
-function pushed(asked: Asked): readonly Asked[] {
+function* pushed(asked: Asked): Generator<Asked> {
   const { seen, tools, brake, leaf } = asked;
   const fingers = tools.finger.map(smaller);
   const still = [tools.beam, shifted(floor(brake, leaf), 0, -LIFTED)];
-  return PUSHES.flatMap((by) => {
+  for (const by of PUSHES) {
     const passes = seen.every(({ section, under }) => {
       const path = swept(section, by, 0);
       return ![...still, ...(under ? fingers : [])].some((o) => meet(path, o));
     });
     const there = seen.map((s) => ({ ...s, section: shifted(s.section, by, 0) }));
-    return passes && rises(there, fingers, brake.opening) ? [{ ...asked, seen: there }] : [];
-  });
+    if (passes && rises(there, fingers, brake.opening)) yield { ...asked, seen: there };
+  }
 }
 
 /** The jaw as the lifted part sees it: the part stays, the jaw rises. */
