@@ -1,8 +1,7 @@
 import type { Costs } from '../../machines/shop.js';
 import { type Mask, stepsOf, without } from '../part/mask.js';
 import type { Work } from '../part/operations.js';
-import type { Position } from './handling.js';
-import type { PlacingInput } from './placing.js';
+import type { PlacingInput, Position } from './handling.js';
 import type { Ahead } from './precedence.js';
 import { leastTurning } from './turns.js';
 import type { Way } from './ways.js';

@@ -34,6 +34,14 @@ export interface Setting {
   readonly setBack: number | null;
 }
 
+/** What placing hangs on. */
+export interface PlacingInput {
+  readonly costs: Costs;
+  readonly scale: number;
+  readonly heading: (operation: Operation, held: Held) => number;
+  readonly setting: (operation: Operation, station: Station) => Setting;
+}
+
 /** Heading of a part under an operation, degrees from 0: away from the held side, on the flat pattern. */
 export function headingOf({ tree }: Work, operation: Operation, held: Held): number {
   const child = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };

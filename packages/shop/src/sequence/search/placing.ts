@@ -1,13 +1,11 @@
 import type { Costs } from '../../machines/shop.js';
-import type { Held } from '../part/line.js';
-import type { Operation } from '../part/operations.js';
 import type { Mounting, Station } from '../stations/station.js';
 import type { ToolSet } from './fingers.js';
 import {
   changeCost,
   moveCost,
+  type PlacingInput,
   type Position,
-  type Setting,
   strokeCost,
   toolBook,
   toolsName,
@@ -18,14 +16,6 @@ import type { Way } from './ways.js';
 export interface Placing {
   readonly at: Position;
   readonly seconds: number;
-}
-
-/** What placing hangs on. */
-export interface PlacingInput {
-  readonly costs: Costs;
-  readonly scale: number;
-  readonly heading: (operation: Operation, held: Held) => number;
-  readonly setting: (operation: Operation, station: Station) => Setting;
 }
 
 /** Positions of a part, each there once, and the ways between them. */

@@ -14,8 +14,8 @@ import { benchStation, seamerStation, viseStation } from '../stations/jaw-statio
 import { type Blank, leafWork } from '../stations/leaf-work.js';
 import { pressStation } from '../stations/press-station.js';
 import type { Station } from '../stations/station.js';
-import { handlingScale, headingOf, type Setting } from './handling.js';
-import { type PlacingInput, placingBook } from './placing.js';
+import { handlingScale, headingOf, type PlacingInput, type Setting } from './handling.js';
+import { placingBook } from './placing.js';
 import type { Problem } from './states.js';
 import { waysOf } from './ways.js';
 

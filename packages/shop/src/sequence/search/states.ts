@@ -2,8 +2,8 @@ import { both, isEmpty, type Mask, NONE, union } from '../part/mask.js';
 import { type Operation, openOperations, type Work } from '../part/operations.js';
 import type { SelfContact } from '../part/self-contact.js';
 import type { Mounting, Station } from '../stations/station.js';
-import type { Position } from './handling.js';
-import type { PlacingBook, PlacingInput } from './placing.js';
+import type { PlacingInput, Position } from './handling.js';
+import type { PlacingBook } from './placing.js';
 import type { Way } from './ways.js';
 
 /** What a search needs to know of a part in a shop. */

@@ -1,8 +1,7 @@
 import type { Held } from '../part/line.js';
 import type { Operation } from '../part/operations.js';
 import type { Station } from '../stations/station.js';
-import { strokeCost } from './handling.js';
-import type { PlacingInput } from './placing.js';
+import { type PlacingInput, strokeCost } from './handling.js';
 
 /** An operation on a station with one side held, as far as no state changes it. */
 export interface Way {
