@@ -223,6 +223,12 @@ export type Message = {
   readonly [K in keyof Asks]: { readonly id: number; readonly kind: K; readonly ask: Asks[K] };
 }[keyof Asks];
 
+/** A question that nobody waits for any more: one that goes on in slices ends. */
+export interface Drop {
+  readonly id: number;
+  readonly kind: 'drop';
+}
+
 /** An answer on its way; `fault` when the program failed. */
 export interface Reply {
   readonly id: number;

@@ -1,4 +1,4 @@
-import { FAMILIES, MATERIALS, refit } from '@tinwright/core';
+import { FAMILIES, MATERIALS, refit, type StopSignal } from '@tinwright/core';
 import type { Answers, Asks, Message } from '../protocol.js';
 import { familyView } from './fields.js';
 import { FORMATS, filesFor, printed } from './files.js';
@@ -6,10 +6,12 @@ import { orderView, stageView } from './order.js';
 import { attempt, orProblems, type Planner, planner } from './plans.js';
 import { jobView, pictureOf } from './views.js';
 
-type Answering = { readonly [K in keyof Asks]: (ask: Asks[K]) => Answers[K] | Promise<Answers[K]> };
+type Answering = {
+  readonly [K in keyof Asks]: (ask: Asks[K], signal: StopSignal) => Answers[K] | Promise<Answers[K]>;
+};
 
 /** Answers every question of the page; keeps what it has read. */
-export function answering(): (message: Pick<Message, 'kind' | 'ask'>) => unknown {
+export function answering(): (message: Pick<Message, 'kind' | 'ask'>, signal: StopSignal) => unknown {
   const plans = planner();
   const answers: Answering = {
     catalogue: () => ({
@@ -20,8 +22,8 @@ export function answering(): (message: Pick<Message, 'kind' | 'ask'>) => unknown
     quick: ({ data, part }) => plans.quick(data, part),
     job: ({ data, language }) => orProblems(() => jobView(plans.plan(data), language)),
     mend: ({ data, path }) => plans.mend(data, path),
-    order: ({ data, part, language }) =>
-      withPart(plans, data, part, (p, units) => orderView(p, units, language)),
+    order: ({ data, part, language }, signal) =>
+      withPart(plans, data, part, (p, units) => orderView(p, units, language, signal)),
     stage: ({ data, part, steps, at }) => withPart(plans, data, part, (p) => stageView(p, steps, at)),
     refit: ({ data, measured }) =>
       orProblems(() => {
@@ -38,7 +40,8 @@ export function answering(): (message: Pick<Message, 'kind' | 'ask'>) => unknown
     },
     prints: ({ data, language }) => attempt(() => printed(data, language)) ?? [],
   };
-  return ({ kind, ask }) => (answers[kind] as (ask: unknown) => unknown)(ask);
+  return ({ kind, ask }, signal) =>
+    (answers[kind] as (ask: unknown, signal: StopSignal) => unknown)(ask, signal);
 }
 
 function withPart<T>(

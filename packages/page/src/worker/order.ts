@@ -1,15 +1,23 @@
-import type { PartPlan, Unit } from '@tinwright/core';
+import type { PartPlan, StopSignal, Unit } from '@tinwright/core';
 import { form, sayIn } from '@tinwright/core/internal';
 import { pageSvg, stepDrawings } from '@tinwright/paper';
-import { type BendStep, DEFAULT_SHOP, planSequence } from '@tinwright/shop';
+import { type BendStep, DEFAULT_SHOP, planSequenceAsync } from '@tinwright/shop';
 import { type Turn, turned, turns } from '@tinwright/shop/internal';
 import { LANGUAGES, mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
 import type { OrderView, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 
-/** The order a part is bent in on the machines of the default shop, a line and a section for each step. */
-export function orderView(part: PartPlan, units: Unit, language: 'en' | 'de'): OrderView {
-  const sequence = planSequence(part, DEFAULT_SHOP);
+/**
+ * The order a part is bent in on the machines of the default shop, a line and a section for each step.
+ * @throws what `signal` was aborted for
+ */
+export async function orderView(
+  part: PartPlan,
+  units: Unit,
+  language: 'en' | 'de',
+  signal: StopSignal,
+): Promise<OrderView> {
+  const sequence = await planSequenceAsync(part, DEFAULT_SHOP, { signal });
   const say = sayIn(units);
   const { steps: words, plans } = LANGUAGES[language];
   const pages = stepDrawings(part, sequence, DEFAULT_SHOP, { dims: units, words });
