@@ -48,6 +48,7 @@ export {
   cover,
   divider,
   drawer,
+  duct,
   FAMILIES,
   flaredPan,
   gussetEnd,

@@ -4,6 +4,7 @@ import { bracket } from './bracket/build.js';
 import { cover } from './cover/build.js';
 import { divider } from './divider/build.js';
 import { drawer } from './drawer/build.js';
+import { duct } from './duct/build.js';
 import { flaredPan } from './flared-pan/build.js';
 import { gussetEnd } from './gusset-end/build.js';
 import { handle } from './handle/build.js';
@@ -26,6 +27,7 @@ export const FAMILIES = frozen([
   hingedBox,
   tray,
   drawer,
+  duct,
   lid,
   cover,
   divider,
@@ -45,6 +47,7 @@ export {
   cover,
   divider,
   drawer,
+  duct,
   flaredPan,
   gussetEnd,
   handle,

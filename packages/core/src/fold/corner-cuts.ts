@@ -67,7 +67,9 @@ function pairWork(
   const [a, b] = [before.tab ?? before.arm, after.tab ?? after.arm];
   const [keepA, keepB] = apart(scene, style, a, b);
   const mitred = style.meet === 'mitre';
-  const more = [before.arm, after.arm].some(({ flange }) => scene.lookup.on(flange.id, 'far') !== null);
+  const more =
+    style.beyond !== 'free' &&
+    [before.arm, after.arm].some(({ flange }) => scene.lookup.on(flange.id, 'far') !== null);
   const beyond = more ? bisect(meeting(scene, before.arm), meeting(scene, after.arm), style.gap) : null;
   const cuts = [
     ...styleCuts(scene, style, a, mitred && keepA !== null),

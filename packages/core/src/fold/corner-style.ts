@@ -32,9 +32,11 @@ export interface CornerStyle {
   readonly gap: number;
   /**
    * What keeps the two apart: the plane bisecting them (`mitre`), the tab starting above the host's flange where
-   * they share a plane (`butt`), or the style's own cuts (`none`). Whatever hangs on them is always mitred.
+   * they share a plane (`butt`), or the style's own cuts (`none`).
    */
   readonly meet: 'mitre' | 'butt' | 'none';
+  /** What hangs on the far edges of the two: mitred like walls that close a corner, or free where they run on side by side. */
+  readonly beyond?: 'mitre' | 'free';
   /** Ends of the bends: run to the root of the notch, or straight across. */
   readonly root: 'apex' | 'straight';
   readonly relief: Relief | null;

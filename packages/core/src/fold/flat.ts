@@ -49,6 +49,8 @@ export interface FlatPattern {
   readonly holes: readonly Loop[];
   readonly bends: readonly FlatBend[];
   readonly marks: readonly FlatMark[];
+  /** Lines to scribe only. */
+  readonly scribes: readonly Line[];
   readonly panels: readonly FlatPanel[];
   readonly blank: Box;
   /** Net area, mm². */

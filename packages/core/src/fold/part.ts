@@ -21,6 +21,7 @@ export interface PartPanel {
   readonly hang: { readonly bend: Bend; readonly hinge: Hinge; readonly zone: Zone } | null;
   readonly holes: readonly Hole[];
   readonly cutouts: readonly Cutout[];
+  readonly scribes: readonly (readonly [Point, Point])[];
   readonly marks: readonly Mark[];
 }
 

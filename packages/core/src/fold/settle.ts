@@ -127,15 +127,15 @@ function settlePanel(
   shapes: ReadonlyMap<string, Outline>,
   toRoot: readonly BendEnd[],
 ): PartPanel {
-  const { id, outline, bend, holes, cutouts, marks } = panel;
+  const { id, outline, bend, holes, cutouts, scribes, marks } = panel;
   const shape = shapes.get(id) as Outline;
-  if (bend === null) return { id, outline, shape, hang: null, holes, cutouts, marks };
+  if (bend === null) return { id, outline, shape, hang: null, holes, cutouts, scribes, marks };
   const hinge = hingeOf(lookup.panel(bend.parent).outline, bend);
   // a bend without width cannot slant
   const ends = (end: BendEnd['end']) =>
     bend.terms.allowance > 0 && toRoot.some((b) => b.panel === id && b.end === end);
   const zone = zoneOf(id, shapes.get(bend.parent) as Outline, shape, hinge, bend, ends);
-  return { id, outline, shape, hang: { bend, hinge, zone }, holes, cutouts, marks };
+  return { id, outline, shape, hang: { bend, hinge, zone }, holes, cutouts, scribes, marks };
 }
 
 /**

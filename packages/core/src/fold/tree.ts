@@ -110,6 +110,8 @@ export interface Panel {
   readonly holes: readonly Hole[];
   readonly slots: readonly Slot[];
   readonly cutouts: readonly Cutout[];
+  /** Lines to scribe on it, in its frame: a cross-break, where something will stand. */
+  readonly scribes: readonly (readonly [Point, Point])[];
   readonly marks: readonly Mark[];
   /** Parameters its extent along x and y comes from, in the family's words; [] where nobody said. */
   readonly by: readonly [x: Path, y: Path];

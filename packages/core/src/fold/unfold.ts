@@ -43,6 +43,7 @@ export function unfold(part: Part): FlatPattern {
     holes,
     bends: part.panels.filter(isHung).map((p) => flatBend(laid, p)),
     marks: part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, at: at(p.id, m.at), panel: p.id }))),
+    scribes: part.panels.flatMap((p) => p.scribes.map(([a, b]): Line => [at(p.id, a), at(p.id, b)])),
     panels: part.panels.map((p) => ({
       id: p.id,
       frame: laid.frames.get(p.id) as Frame,

@@ -34,7 +34,8 @@ export type On = readonly [panel: string, edge: string];
  * @param by the parameters it gets its extent along x and y from: they are named where it is too small
  */
 export function panel(id: string, outline: Outline, by: Panel['by'] = [[], []]): Step {
-  return (draft) => add(draft, { id, outline, bend: null, holes: [], slots: [], cutouts: [], marks: [], by });
+  return (draft) =>
+    add(draft, { id, outline, bend: null, holes: [], slots: [], cutouts: [], scribes: [], marks: [], by });
 }
 
 /** What everything that hangs on an edge may say of itself. */
@@ -157,6 +158,7 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
       holes: [],
       slots: [],
       cutouts: [],
+      scribes: [],
       marks: [],
       by: [[], spec.by ?? []],
     });
@@ -181,6 +183,11 @@ export function cutout(id: string, { loop, by }: Cutout): Step {
   const round = roundOf(loop);
   if (round !== null) return hole(id, { at: round.centre, diameter: 2 * round.radius, asked: by });
   return (draft) => change(draft, id, (p) => ({ ...p, cutouts: [...p.cutouts, { loop, by }] }));
+}
+
+/** Scribe a line on a panel, on its marked face; both ends in the panel's frame. It is no cut and no bend. */
+export function scribe(id: string, from: Point, to: Point): Step {
+  return (draft) => change(draft, id, (p) => ({ ...p, scribes: [...p.scribes, [from, to]] }));
 }
 
 /** Mark a place on a panel; `at` in the panel's frame. */

@@ -29,7 +29,10 @@ export function flatDrawing(
     'BEND-UP': bends('up'),
     'BEND-DOWN': bends('down'),
     'WELD-MARK': flat.marks.filter((m) => m.hole === null).flatMap((m) => markShapes(m.at, marks)),
-    SCRIBE: punched.flatMap((at) => markShapes(at, 'point')),
+    SCRIBE: [
+      ...flat.scribes.map(([from, to]): Shape => ({ kind: 'line', from, to })),
+      ...punched.flatMap((at) => markShapes(at, 'point')),
+    ],
     LEAD: [],
     NOTE: notes(flat, text),
   };

@@ -24,6 +24,7 @@ export function patternLines({ flat, features, sights }: PatternLinesAsk, scale:
     ...(isRectangle(flat) ? [] : [{ kind: 'stroke', pen: 'chain', points: corners, closed: true } as const]),
     { kind: 'stroke', pen: 'wide', points: outline, closed: true },
     ...flat.bends.map((b): Item => ({ kind: 'stroke', pen: 'narrow', points: b.line.map(on) })),
+    ...flat.scribes.map((line): Item => ({ kind: 'stroke', pen: 'narrow', points: line.map(on) })),
     ...sights
       .filter((s) => apart(s, flat.bends) * scale >= APART)
       .map((s): Item => ({ kind: 'stroke', pen: 'centre', points: s.line.map(on) })),

@@ -30,7 +30,8 @@ function build(p: ShelfParams, sheet: Sheet): readonly Step[] {
     ...endTabs(p, sheet),
     corners(['top'], square(p.gap)),
     site('top', [{ panel: 'top', face: 'unmarked' }], middle),
-    site('underside', [{ panel: 'top', face: 'marked' }], middle),
+    // a bracket's leg is at the back
+    site('underside', [{ panel: 'top', face: 'marked' }], { ...middle, up: [0, -1] }),
     ...EDGES.map((side) =>
       site(NAMES[side], [{ panel: NAMES[side], face: 'unmarked' }], {
         panel: NAMES[side],
