@@ -7,6 +7,7 @@ import type { BuiltInFamily } from '../families/index.js';
 import type { FASTENER_KINDS } from '../joining/kinds.js';
 import type { LengthText, Size, Written } from '../schema/value.js';
 import type { GaugeSystemName } from '../stock/gauges.js';
+import type { MaterialName } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 
 /** A sheet as a job writes it: its metal, and its thickness or gauge. */
@@ -104,6 +105,22 @@ export type FasteningInput =
   | 'none'
   | { readonly [K in Kinds as K['name']]?: AskInput<AskOf<K>> };
 
+/** A material of one's own. kg/m³, N/mm², GPa */
+export interface MaterialInput {
+  readonly name: string;
+  readonly like: MaterialName;
+  readonly title?: string;
+  readonly density?: number;
+  /** Least and greatest. */
+  readonly tensile?: readonly [number, number];
+  readonly yield?: number;
+  readonly modulus?: number;
+  readonly k?: number;
+  /** Least inside radius by thickness: the next thicker row holds. */
+  readonly leastRadius?: readonly { readonly thickness: Size; readonly radius: Size }[];
+  readonly coating?: 'none' | 'zinc';
+}
+
 type SignedSize = Size | `-${LengthText}`;
 
 /** A joint of a job: two sites, `part.site`, and how they are fastened. */
@@ -132,6 +149,8 @@ export interface JobHead {
   readonly units: Unit;
   readonly name?: string;
   readonly note?: string;
+  /** Materials of one's own; what a row leaves out is that of the one it is like. */
+  readonly materials?: readonly MaterialInput[];
   /** The sheet of every part that names none of its own, and what there is to cut from. */
   readonly stock?: StockInput & RackInput;
   /** The bend rule of every part that names none of its own; k-factor, by the metal, if left out. */

@@ -15,6 +15,7 @@ import type { JobSource } from './input.js';
 import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart, unreadSize } from './measured.js';
 import { isName } from './name.js';
+import { ownMaterials } from './own-materials.js';
 import {
   type BendingData,
   type JobData,
@@ -93,7 +94,10 @@ export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTab
     return schemas;
   };
   return (data, context = {}) => {
-    const schemas = schemasFor((data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm');
+    const unit = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
+    if ((data as { materials?: unknown } | null)?.materials !== undefined)
+      return readWithOwn(data, context, { families, own, unit });
+    const schemas = schemasFor(unit);
     return read(data, { made: new Map(), strips: [], ...context, families, schemas, tables });
   };
 }
@@ -110,6 +114,18 @@ export function readJob<D, F extends AnyFamily = BuiltInFamily>(
   context: JobContext & OwnTables = {},
 ): Job {
   return jobReader(families, context)(data, context);
+}
+
+/** A job that brings materials along: it is read with them. */
+function readWithOwn(
+  data: unknown,
+  context: JobContext,
+  { families, own, unit }: { families: readonly AnyFamily[]; own: OwnTables; unit: Unit },
+): Job {
+  const known = own.materials ?? [];
+  const materials = [...known, ...ownMaterials(data, paramKit(unit), known)];
+  const { materials: _, ...rest } = data as { readonly materials: unknown };
+  return jobReader(families, { ...own, materials })(rest, context);
 }
 
 function read(data: unknown, given: Given): Job {

@@ -11,6 +11,7 @@ import type { Unit } from '../units/length.js';
 import { wholeNumber } from '../units/range.js';
 import { type JointData, jointSchema } from './joints.js';
 import { lineSchema, nameSchema } from './name.js';
+import { ownMaterialsSchema } from './own-materials.js';
 
 /** Thinnest and thickest sheet that is read, mm: foil and plate are other trades. */
 export const THICKNESS = { min: 0.1, max: 6 } as const;
@@ -93,6 +94,7 @@ const envelope = (kit: ParamKit, { bending }: Shared, parts: Gives<unknown>) =>
     units: z.enum(['mm', 'in']),
     name: kit.or(lineSchema, ''),
     note: kit.or(lineSchema, ''),
+    materials: z.optional(kit.later(() => ownMaterialsSchema(kit))), // read before the rest, which names them
     stock: z.optional(strictGroup({ ...stockShape(kit), ...rackShape(kit, 'loose') })),
     bending: z.optional(bending),
     parts: kit.list(parts, 1, MOST_PARTS),

@@ -1,0 +1,108 @@
+import * as z from 'zod/mini';
+import { JobError, type Path, type Problem } from '../errors/problem.js';
+import { quoted } from '../errors/quote.js';
+import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
+import { problemsOf } from '../schema/problems.js';
+import { type RadiusRule, radiusRule } from '../stock/least-radius.js';
+import { MATERIAL_NAMES, MATERIALS, type Material } from '../stock/materials.js';
+import { numberAbove } from '../units/range.js';
+import { nameSchema } from './name.js';
+
+const MOST = 50; // in one job
+
+/** A material as a job tells it. mm, kg/m³, N/mm², GPa */
+export interface MaterialData {
+  readonly name: string;
+  /** A material of the table that everything left out is taken from. */
+  readonly like: string;
+  readonly title: string | null;
+  readonly density: number | null;
+  readonly tensile: readonly [number, number] | null;
+  readonly yield: number | null;
+  readonly modulus: number | null;
+  readonly k: number | null;
+  readonly leastRadius: readonly { readonly thickness: number; readonly radius: number }[] | null;
+  readonly coating: 'none' | 'zinc' | null;
+}
+
+/** Schema of the materials of one's own in a job. */
+export function ownMaterialsSchema(kit: ParamKit): Gives<readonly MaterialData[]> {
+  const strength = numberAbove(0, 3000, ' N/mm²');
+  const row = strictGroup({ thickness: kit.size({ max: 10 }), radius: kit.size({ min: 0, max: 200 }) });
+  const one = strictGroup({
+    name: nameSchema,
+    like: kit.oneOf(MATERIAL_NAMES),
+    title: kit.maybe(kit.text()),
+    density: kit.maybe(numberAbove(0, 25_000, ' kg/m³') as Gives<number>),
+    tensile: kit.maybe(z.tuple([strength, strength]) as unknown as Gives<readonly [number, number]>),
+    yield: kit.maybe(strength as Gives<number>),
+    modulus: kit.maybe(numberAbove(0, 1000, ' GPa') as Gives<number>),
+    k: kit.maybe(numberAbove(0, 1) as Gives<number>),
+    leastRadius: kit.maybe(kit.list(row as Gives<unknown>, 1, MOST) as Gives<MaterialData['leastRadius']>),
+    coating: kit.maybe(kit.oneOf(['none', 'zinc'])),
+  });
+  return kit.list(one as Gives<unknown>, 0, MOST) as Gives<readonly MaterialData[]>;
+}
+
+/**
+ * The materials a job brings along. What it leaves out is that of the material it is like, and says so where it is used.
+ * @throws JobError for rows that cannot be read, and names that are taken
+ */
+export function ownMaterials(
+  data: unknown,
+  kit: ParamKit,
+  others: readonly Material[] = [],
+): readonly Material[] {
+  const given = (data as { materials?: unknown } | null)?.materials;
+  if (given === undefined) return [];
+  const read = ownMaterialsSchema(kit).safeParse(given);
+  const at = (p: Problem): Problem => ({ ...p, path: ['materials', ...p.path] });
+  if (!read.success) throw new JobError(problemsOf(read.error.issues, given).map(at));
+  const taken = read.data.flatMap((m, i): readonly Problem[] => {
+    const there = others.map((o) => o.name);
+    const known: readonly string[] = [
+      ...MATERIAL_NAMES,
+      ...there,
+      ...read.data.slice(0, i).map((o) => o.name),
+    ];
+    if (!known.includes(m.name)) return [];
+    const path: Path = [i, 'name'];
+    const message = `there is a material ${quoted(m.name)} already`;
+    return [at({ code: 'name-twice', path, message, fix: 'Give it a name of its own' })];
+  });
+  if (taken.length > 0) throw new JobError(taken);
+  return read.data.map(materialOf);
+}
+
+function materialOf(m: MaterialData): Material {
+  const base = MATERIALS.find((b) => b.name === m.like) as Material;
+  const { strictRadius: _, ...known } = base;
+  const left = (source: string) => `${source}; as ${base.name}, since ${m.name} leaves it out`;
+  return {
+    ...known,
+    name: m.name,
+    title: m.title ?? m.name,
+    density: m.density ?? base.density,
+    tensile: m.tensile ?? base.tensile,
+    yield: m.yield ?? base.yield,
+    modulus: m.modulus ?? base.modulus,
+    k: m.k ?? base.k,
+    kSource: m.k === null ? left(base.kSource) : 'given in the job',
+    leastRadius:
+      m.leastRadius === null
+        ? radiusRule(left(base.leastRadius.source), (t, angle) => base.leastRadius.at(t, angle))
+        : byRows(m.leastRadius),
+    zinc: m.coating === null ? base.zinc : m.coating === 'zinc',
+    source: left(base.source),
+  };
+}
+
+/** By thickness: the next thicker row holds; past the last one its ratio to the thickness goes on. */
+function byRows(rows: NonNullable<MaterialData['leastRadius']>): RadiusRule {
+  const sorted = rows.toSorted((a, b) => a.thickness - b.thickness);
+  const last = sorted.at(-1) as (typeof sorted)[number];
+  return radiusRule('given in the job', (t) => {
+    const row = sorted.find((r) => t <= r.thickness + 1e-9);
+    return row?.radius ?? (last.radius / last.thickness) * t;
+  });
+}
