@@ -41,6 +41,7 @@ interface Node {
 }
 
 const MOST_STATES = 60_000; // looked at
+const MOST_EDGES = 300_000; // from one state to the next, of which some 100 bytes are kept
 
 /**
  * One order for the bends of several parts in which set-ups that are alike come together: every operation on all pieces
@@ -72,23 +73,46 @@ const start = (chains: readonly Chain[]): Node => ({
   step: null,
 });
 
-/** The next operation of a part. */
-function follow(node: Node, chain: number, chains: readonly Chain[], costs: Costs): Node {
-  const { part, setUps } = chains[chain] as Chain;
-  const step = node.at[chain] as number;
-  const setUp = setUps[step] as SetUp;
-  const before = node.stands.get(setUp.machine) ?? null;
+/** A way on from a state: the next operation of a part, and the seconds up to its end. */
+interface Edge {
+  readonly from: Node;
+  readonly chain: number;
+  readonly seconds: number;
+}
+
+const setUpAt = ({ at }: Node, chain: number, chains: readonly Chain[]): SetUp =>
+  (chains[chain] as Chain).setUps[at[chain] as number] as SetUp;
+
+/** What changing and walking take before the next operation of a part. */
+function changed(node: Node, setUp: SetUp, costs: Costs) {
   const walks = node.machine !== '' && node.machine !== setUp.machine;
-  const { changes, seconds } = changeOf(before, setUp, costs);
-  const taken = seconds + (walks ? costs.walk : 0);
+  const { changes, seconds } = changeOf(node.stands.get(setUp.machine) ?? null, setUp, costs);
+  return { walks, changes, seconds: seconds + (walks ? costs.walk : 0) };
+}
+
+function edge(from: Node, chain: number, chains: readonly Chain[], costs: Costs): Edge {
+  const { seconds } = changed(from, setUpAt(from, chain, chains), costs);
+  return { from, chain, seconds: from.seconds + seconds };
+}
+
+/** The state after the next operation of a part. */
+function follow(node: Node, chain: number, chains: readonly Chain[], costs: Costs): Node {
+  const setUp = setUpAt(node, chain, chains);
+  const { walks, changes, seconds } = changed(node, setUp, costs);
+  const { part } = chains[chain] as Chain;
   return {
     at: node.at.map((n, i) => (i === chain ? n + 1 : n)),
-    stands: new Map(node.stands).set(setUp.machine, stood(before, setUp)),
+    stands: new Map(node.stands).set(setUp.machine, stood(node.stands.get(setUp.machine) ?? null, setUp)),
     machine: setUp.machine,
     last: chain,
-    seconds: node.seconds + taken,
+    seconds: node.seconds + seconds,
     from: node,
-    step: { part, step, changes: walks ? ['machine', ...changes] : changes, seconds: taken },
+    step: {
+      part,
+      step: node.at[chain] as number,
+      changes: walks ? ['machine', ...changes] : changes,
+      seconds,
+    },
   };
 }
 
@@ -101,23 +125,34 @@ function open({ at, last }: Node, chains: readonly Chain[]): readonly number[] {
   return left.toSorted((a, b) => Number(b === last) - Number(a === last) || a - b);
 }
 
-/** Least seconds by Dijkstra's search; null when there are too many states. */
+/**
+ * Least seconds by Dijkstra's search; null when there are too many states. What waits is ways, which are small: a state is
+ * built when its turn comes.
+ */
 function cheapest(chains: readonly Chain[], costs: Costs): Node | null {
-  const queue = new Heap<Node>();
+  const queue = new Heap<Edge>();
   const seen = new Set<string>();
-  queue.push(start(chains), 0, 0);
-  for (let node = queue.pop(); node !== undefined; node = queue.pop()) {
+  let edges = 0;
+  for (let node: Node | null = start(chains); node !== null; node = nextOf(queue, chains, costs)) {
     if (isEnd(node, chains)) return node;
     const key = nameOf(node);
     if (seen.has(key)) continue;
-    if (seen.size >= MOST_STATES) return null;
+    const ways = open(node, chains);
+    edges += ways.length;
+    if (seen.size >= MOST_STATES || edges > MOST_EDGES) return null;
     seen.add(key);
-    for (const i of open(node, chains)) {
-      const next = follow(node, i, chains, costs);
-      queue.push(next, next.seconds, -total(next.at));
+    const done = total(node.at) + 1;
+    for (const i of ways) {
+      const way = edge(node, i, chains, costs);
+      queue.push(way, way.seconds, -done);
     }
   }
   return null;
+}
+
+function nextOf(queue: Heap<Edge>, chains: readonly Chain[], costs: Costs): Node | null {
+  const way = queue.pop();
+  return way === undefined ? null : follow(way.from, way.chain, chains, costs);
 }
 
 const total = (at: readonly number[]) => at.reduce((a, b) => a + b, 0);
@@ -132,8 +167,10 @@ const setUpName = ({ machine, tooling, pieces, stop, setBack }: SetUp) =>
 function greedy(chains: readonly Chain[], costs: Costs): Node {
   let node = start(chains);
   while (!isEnd(node, chains)) {
-    const all = open(node, chains).map((i) => follow(node, i, chains, costs));
-    node = all.reduce((a, b) => (b.seconds < a.seconds - 1e-9 ? b : a));
+    const from = node;
+    const ways = open(from, chains).map((i) => edge(from, i, chains, costs));
+    const best = ways.reduce((a, b) => (b.seconds < a.seconds - 1e-9 ? b : a));
+    node = follow(from, best.chain, chains, costs);
   }
   return node;
 }
