@@ -60,7 +60,12 @@ function fastenAll(
   cut: readonly Fastener[],
 ): readonly Fastened[] {
   const done: Fastened[] = [];
-  for (const s of seated) done.push(fasten(s, sheets, { cut, before: done.flatMap((f) => f.fasteners) }));
+  const before: Fastener[] = [];
+  for (const s of seated) {
+    const fastened = fasten(s, sheets, { cut, before });
+    done.push(fastened);
+    before.push(...fastened.fasteners);
+  }
   return done;
 }
 
@@ -82,6 +87,7 @@ export function withParts(assembly: Assembly, parts: readonly AssemblyPart[]): A
 
 /** Without the remark that its parts turn about its only fastener, where another joint holds the same two pieces. */
 function withoutTurn(joint: Fastened, all: readonly Fastener[]): Fastened {
+  if (!joint.remarks.some((r) => r.code === 'joint-turns')) return joint;
   const [own] = joint.fasteners;
   const pair = own?.on.map((e) => e.piece) ?? [];
   const held = all.filter((f) => pair.every((p) => f.on.some((e) => e.piece === p)));
@@ -110,11 +116,15 @@ function fastenerFindings(fastened: readonly Fastened[]): readonly Finding[] {
   });
 }
 
+/** One remark a part, however many of its pieces are joined to nothing. */
 function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[]): readonly Finding[] {
-  return loose.map((piece) => ({
-    part: parts.find((p) => pieceNames(p).includes(piece))?.name ?? null,
-    ...remark('piece-loose', 'warning', { values: { piece }, source: [cite('joints')] }),
-  }));
+  const all = new Set(loose);
+  return parts.flatMap((part) => {
+    const [piece, ...others] = pieceNames(part).filter((name) => all.has(name));
+    if (piece === undefined) return [];
+    const values = { piece, more: others.length };
+    return [{ part: part.name, ...remark('piece-loose', 'warning', { values, source: [cite('joints')] }) }];
+  });
 }
 
 /** The marks all fasteners leave on a part, each place once, in the order of the fasteners. */

@@ -4,7 +4,7 @@ import { COMPUTED } from '../errors/source.js';
 import type { StackSheet } from '../joining/fastener.js';
 import { carried } from './carry.js';
 import type { Fastener } from './fastener.js';
-import { layersAt, type StandingSheet } from './layers.js';
+import { layersAt, type StandingSheet, sheetsBeside } from './layers.js';
 import { overhangRemarks } from './overhang.js';
 import { type Overlap, outward, overlapsOf } from './overlap.js';
 import { WIDEST_GAP } from './place.js';
@@ -53,11 +53,13 @@ export function fasten(seated: Seated, sheets: readonly StandingSheet[], { cut, 
       own.length > 0
         ? carried(seated, overlaps, own, needs)
         : spread(seated, overlaps, { ask, needs, before: others });
+    const places = done.fasteners.map((f) => f.at);
+    const beside = sheetsBeside(places, out, sheets);
     return {
       ...done,
       remarks: [...done.remarks, ...turnRemarks(done.fasteners, overlaps, needs)],
       holes: needs.holes,
-      layers: Math.max(2, ...done.fasteners.map((f) => layersAt(f.at, out, sheets))),
+      layers: Math.max(2, ...places.map((at) => layersAt(at, out, beside))),
     };
   };
   const first = stood(stack.length);

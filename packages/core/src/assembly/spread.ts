@@ -29,7 +29,8 @@ export interface SpreadBy {
  * those that go through a common sheet already.
  */
 export function spread(seated: Seated, overlaps: readonly Overlap[], by: SpreadBy): Spread {
-  const { ask, needs, before } = by;
+  const { ask, needs } = by;
+  const before = by.before.filter((f) => overlaps.some((o) => goesThrough(f, o)));
   const runs = overlaps.map((o) => runIn(o, needs));
   const stood = (asked: FastenerAsk) => {
     const counts = share(runs, asked, needs);

@@ -12,7 +12,8 @@ export interface CoreFindings {
   readonly 'radius-small': { readonly material: string; readonly thickness: number };
   readonly 'no-compensation': object;
   readonly 'measured-far': { readonly size: string; readonly measured: number; readonly computed: number };
-  readonly 'piece-loose': { readonly piece: string };
+  /** The first of a part, and how many more of it. */
+  readonly 'piece-loose': { readonly piece: string; readonly more: number };
   readonly 'pieces-differ': { readonly quantity: number };
   readonly 'loop-open': {
     readonly ends: readonly [string, string];

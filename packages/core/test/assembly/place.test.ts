@@ -211,6 +211,12 @@ describe('pieces that no joint reaches', () => {
     expect(spoken(found[0])?.message).toContain('end-3 is joined to nothing');
   });
 
+  test('ten thousand ends: one warning with their number', () => {
+    const found = plan(carrier({ end: { quantity: 10_000 } })).findings;
+    expect(found).toMatchObject([{ code: 'piece-loose', values: { piece: 'end-3', more: 9997 } }]);
+    expect(spoken(found[0])?.message).toContain('end-3 and 9997 more pieces of it are joined to nothing');
+  });
+
   test('a part without a joint', () => {
     const job = carrier();
     const spare = { name: 'spare', family: 'bent-strip', width: 20, legs: [30, 30], angles: [90] };

@@ -23,7 +23,10 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
     aim: () => 'measure again; if it is right, check stock and bends',
   },
   'piece-loose': {
-    message: ({ piece }) => `${piece} is joined to nothing`,
+    message: ({ piece, more }) =>
+      more === 0
+        ? `${piece} is joined to nothing`
+        : `${piece} and ${more} more ${more === 1 ? 'piece' : 'pieces'} of it are joined to nothing`,
     aim: () => 'give it a joint, or lower the quantity',
   },
   'pieces-differ': {

@@ -23,7 +23,10 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
     aim: () => 'noch einmal messen; stimmt es, Blech und Kantungen prüfen',
   },
   'piece-loose': {
-    message: ({ piece }) => `${piece} ist mit nichts verbunden`,
+    message: ({ piece, more }) =>
+      more === 0
+        ? `${piece} ist mit nichts verbunden`
+        : `${piece} und ${more} ${more === 1 ? 'weiteres Stück' : 'weitere Stücke'} davon sind mit nichts verbunden`,
     aim: () => 'eine Verbindung angeben oder die Stückzahl verringern',
   },
   'pieces-differ': {
