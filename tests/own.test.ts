@@ -162,7 +162,9 @@ describe('layers, colours and writers', () => {
     const [box] = plan.parts;
     const style = { ...TABLE_STYLE, paints: { CUT: { colour: '#ff0000', number: 1 } } };
     expect(partSvg(box as NonNullable<typeof box>, style)).toContain('stroke="#ff0000"');
-    expect(partDxf(box as NonNullable<typeof box>, style)).toMatch(/\n *2\r\nCUT\r\n *70\r\n *0\r\n *62\r\n *1\r\n/);
+    expect(partDxf(box as NonNullable<typeof box>, style)).toMatch(
+      /\n *2\r\nCUT\r\n *70\r\n *0\r\n *62\r\n *1\r\n/,
+    );
     expect(partSvg(box as NonNullable<typeof box>)).not.toContain('#ff0000');
   });
 

@@ -45,7 +45,7 @@ describe('a part joined to itself', () => {
     const [bin] = plan.parts;
     for (const { on } of fasteners) {
       const [a, b] = on.map(({ panel, at }) => {
-        const { pose } = bin?.formed.panels.find((p) => p.id === panel) as FormedPanel;
+        const { pose } = (bin?.formed.panels ?? []).find((p) => p.id === panel) as FormedPanel;
         return { at: place3(pose, [at[0], at[1], 0]), z: pose.z };
       }) as [
         { at: [number, number, number]; z: [number, number, number] },
