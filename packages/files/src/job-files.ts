@@ -1,5 +1,5 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
-import { breath } from '@tinwright/core/internal';
+import { breath, plainNumber } from '@tinwright/core/internal';
 import type { ShopPlan } from '@tinwright/shop';
 import { cutListFiles } from './cut-list/csv.js';
 import type { KnownCut } from './cut-list/cut-list.js';
@@ -84,11 +84,11 @@ function* eachCutFile(
   writers: readonly Writer<Drawing>[],
 ): Generator<OutFile, void> {
   for (const p of plan.parts) {
-    const { dxf, svg } = filesOf(p);
-    yield { path: dxf, content: partDxf(p, style) };
-    yield { path: svg, content: partSvg(p, style) };
+    const path = cutPath(p, style.names);
+    yield { path: `${path}.dxf`, content: partDxf(p, style) };
+    yield { path: `${path}.svg`, content: partSvg(p, style) };
     for (const { extension, write } of writers)
-      yield { path: `parts/${p.name}.${extension}`, content: write(partDrawing(p, style)) };
+      yield { path: `${path}.${extension}`, content: write(partDrawing(p, style)) };
   }
 }
 
@@ -103,11 +103,19 @@ function checkedWriters(writers: readonly Writer<Drawing>[]): readonly Writer<Dr
 }
 
 /** The manifest of a set of files; it stands last among them. */
-function manifestFile(plan: JobPlan, paths: readonly string[], { inShop, cut }: Wanted): OutFile {
+function manifestFile(plan: JobPlan, paths: readonly string[], { inShop, cut, style }: Wanted): OutFile {
+  const files = (p: PartPlan): PartFiles => {
+    const path = cutPath(p, style?.names ?? TABLE_STYLE.names);
+    return { dxf: `${path}.dxf`, svg: `${path}.svg` };
+  };
   return {
     path: 'job.json',
-    content: manifestText(manifestOf(plan, filesOf, paths, inShop ?? null, cut ?? null)),
+    content: manifestText(manifestOf(plan, files, paths, inShop ?? null, cut ?? null)),
   };
 }
 
-const filesOf = ({ name }: PartPlan): PartFiles => ({ dxf: `parts/${name}.dxf`, svg: `parts/${name}.svg` });
+/** Where a part's cut files stand, without their extension: under its name, or one that says what to cut it from. */
+function cutPath({ name, quantity, material, sheet }: PartPlan, names: TableStyle['names']): string {
+  if (names === 'part') return `parts/${name}`;
+  return `parts/${name}_${quantity}x_${material.name}_${plainNumber(sheet.thickness, 2)}mm`;
+}

@@ -24,6 +24,7 @@ import {
 interface Options extends TableOptions {
   readonly job: string;
   readonly out: string;
+  readonly 'file-names': 'part' | 'full';
   readonly pictures: boolean;
   readonly views: boolean;
   readonly steps: boolean;
@@ -41,6 +42,12 @@ export const make: AnyCommand = command<Options>({
     out: { type: 'string', default: 'out', describe: 'folder to write, replaced as a whole' },
     dxf: DXF_OPTION,
     ...TABLE_OPTIONS,
+    'file-names': {
+      type: 'string',
+      choices: ['part', 'full'],
+      default: 'part',
+      describe: 'what cut files are called: full adds quantity, material, thickness',
+    },
     pictures: {
       type: 'boolean',
       default: false,
@@ -91,7 +98,17 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const wrong = worst(findings) === 'error';
   const also = steps && !(strict && wrong) ? await stepsOf(plan, inShop) : [];
   const files =
-    strict && wrong ? [] : jobFiles(plan, { dxf, style: asked.style, pictures, views, inShop, cut, also });
+    strict && wrong
+      ? []
+      : jobFiles(plan, {
+          dxf,
+          style: { ...asked.style, names: options['file-names'] },
+          pictures,
+          views,
+          inShop,
+          cut,
+          also,
+        });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);

@@ -150,3 +150,14 @@ test('the folder is `out` when none is given', async () => {
   const { out } = await tinwright('make', '--help');
   expect(out).toMatch(/--out .*\[default: "out"\]/);
 });
+
+test('--file-names full: quantity, material and thickness in the name, and the manifest leads there', async () => {
+  const job = await jobFile(stripJob());
+  const out = join(job, '..', 'named');
+  expect((await tinwright('make', job, '--out', out, '--file-names', 'full')).exit).toBe(0);
+  const manifest = JSON.parse(await readFile(join(out, 'job.json'), 'utf8'));
+  const [part] = manifest.parts;
+  expect(part.files.dxf).toBe(`parts/${part.name}_1x_galvanised-steel_1mm.dxf`);
+  expect(manifest.files).toContain(part.files.dxf);
+  expect(await readFile(join(out, part.files.dxf), 'utf8')).toContain('AC1015');
+});

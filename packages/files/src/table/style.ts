@@ -16,6 +16,8 @@ export interface TableStyle {
   readonly text: 'on' | 'off';
   /** Quantity, material and thickness in the note. */
   readonly note: 'name' | 'full';
+  /** What files of parts are called: by the part, or also by quantity, material and thickness. */
+  readonly names: 'part' | 'full';
   /** Holes of a smaller diameter become marks for a centre punch, mm; 0 for none. */
   readonly leastHole: number;
   /** Edges of an outline are made no shorter, where taking metal off can help, mm; 0 leaves them. */
@@ -36,6 +38,7 @@ export const TABLE_STYLE: TableStyle = frozen({
   marks: 'cross',
   text: 'on',
   note: 'name',
+  names: 'part',
   leastHole: 0,
   leastEdge: 0,
   looks: {},

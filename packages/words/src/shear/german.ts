@@ -55,9 +55,9 @@ export const SHEAR_GERMAN: ShearWords = frozen({
     joining: 'Verbinden, geschätzt',
     estimate:
       'Zeiten sind geschätzt, nach den Werten der Werkstattdatei oder, wo sie keine nennt, nach Ermessen: selbst stoppen.',
-    minutes: (count: string) => `${count.replace('.', ',')}\u00A0min`,
+    minutes: (count: string) => `${count}\u00A0min`,
     cuts: (length: string, pierces: number, minutes: string) =>
-      `${length.replace('.', ',')} Schnitt, ${pierces} ${pierces === 1 ? 'Einstich' : 'Einstiche'}, ${minutes}`,
+      `${length} Schnitt, ${pierces} ${pierces === 1 ? 'Einstich' : 'Einstiche'}, ${minutes}`,
   },
   fasteners: {
     heading: 'Verbindungsmittel',
