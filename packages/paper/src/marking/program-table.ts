@@ -83,6 +83,7 @@ function what(r: MarkingRow, { bends }: FlatPattern, dims: Dims, words: PlanWord
   const others = r.for.flatMap((f): readonly string[] => {
     if (f.startsWith('bend ')) return [];
     if (f === 'notch') return [words.marking.cut];
+    if (f === 'scribe') return [words.marking.scribe];
     const sight = /^sight line (.*)$/.exec(f)?.[1];
     if (sight !== undefined) return [words.marking.sight(bendNumber(bends.findIndex((b) => b.id === sight)))];
     if (f === 'relief' || f === 'hole') return [words.program.hole];

@@ -27,9 +27,9 @@ export function sheared([a, b]: Line, [x, y]: Point): boolean {
   return on(a[0], b[0], 0) || on(a[0], b[0], x) || on(a[1], b[1], 0) || on(a[1], b[1], y);
 }
 
-/** Every straight line of a pattern but the edges of its blank: bends, sides of notches, sight lines. */
+/** Every straight line of a pattern but the edges of its blank: bends, lines to scribe, sides of notches, sight lines. */
 export function strokesOf(
-  { outline, holes, bends, blank }: FlatPattern,
+  { outline, holes, bends, scribes, blank }: FlatPattern,
   sights: readonly SightLine[],
 ): readonly Stroke[] {
   const straight = (loop: FlatPattern['outline'], what: string) =>
@@ -39,6 +39,7 @@ export function strokesOf(
   const cuts = straight(outline, 'notch').filter((s) => !sheared(s.line, blank.max));
   return [
     ...bends.map((b): Stroke => ({ line: b.line, for: `bend ${b.id}` })),
+    ...scribes.map((line): Stroke => ({ line, for: 'scribe' })),
     ...cuts,
     ...holes.flatMap((loop) => straight(loop, 'notch')),
     ...sights.map((s): Stroke => ({ line: s.line, for: `sight line ${s.bend}` })),

@@ -39,7 +39,7 @@ function lies({ kind, set, from, angle }: MarkingRow, [a, b]: Line, size: Point)
 
 function missing(
   program: readonly MarkingRow[],
-  { outline, bends, marks, holes, blank }: FlatPattern,
+  { outline, bends, scribes, marks, holes, blank }: FlatPattern,
 ): readonly string[] {
   const strokes = program.filter((r) => r.kind !== 'circle' && r.kind !== 'punch').flatMap((r) => r.strokes);
   const [x, y] = blank.max;
@@ -63,6 +63,7 @@ function missing(
   ];
   const lines = [
     ...bends.map((b) => ({ line: b.line, name: `bend ${b.id}` })),
+    ...scribes.map((line) => ({ line, name: 'a line to scribe' })),
     ...segments(outline)
       .filter((s) => s.bulge === 0)
       .map((s) => ({ line: [s.from, s.to] as Line, name: 'outline' })),

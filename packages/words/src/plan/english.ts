@@ -57,6 +57,7 @@ export const ENGLISH: PlanWords = frozen({
     blank: (x, y) => `blank ${x} × ${y}`,
     square: (diagonal) => `square when both diagonals are ${diagonal}`,
     cut: 'cut',
+    scribe: 'line to scribe only',
     bend: (numbers, direction, angle, hem) => spaced(numbers.join(' '), direction, angle, hem),
     sight: (number) => `sight line of ${number}`,
     relief: (diameter) => `relief hole Ø${diameter}`,

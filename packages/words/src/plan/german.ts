@@ -63,6 +63,7 @@ export const GERMAN: PlanWords = {
     blank: (x, y) => `Zuschnitt ${x} × ${y}`,
     square: (diagonal) => `rechtwinklig, wenn beide Diagonalen ${diagonal} sind`,
     cut: 'Schnitt',
+    scribe: 'nur anreißen',
     bend: (numbers, direction, angle, hem) => spaced(numbers.join(' '), direction, angle, hem),
     sight: (number) => `Anlegelinie von ${number}`,
     relief: (diameter) => `Freibohrung Ø${diameter}`,

@@ -46,6 +46,7 @@ export interface PlanWords {
     readonly blank: (x: string, y: string) => string;
     readonly square: (diagonal: string) => string;
     readonly cut: string;
+    readonly scribe: string;
     readonly bend: (numbers: readonly string[], direction: string, angle: string, hem: string) => string;
     readonly sight: (number: string) => string;
     readonly relief: (diameter: string) => string;
