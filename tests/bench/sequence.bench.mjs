@@ -1,10 +1,13 @@
 // Bend orders of forty generated parts on a leaf brake and a press brake, against an exact search over all sets of steps
-// that keeps every state it meets and knows no bound.
+// that keeps every state it meets and knows no bound; and of parts a setter knows on a leaf brake, by themselves.
+import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
 import { DEFAULT_SHOP, planSequence, verifySequence } from '@tinwright/shop';
 import { partToBend } from '../../packages/shop/dist/sequence/answer/plan-sequence.js';
 import { problemOf } from '../../packages/shop/dist/sequence/search/problem.js';
 import { START, successors } from '../../packages/shop/dist/sequence/search/states.js';
 import { bendParts } from '../kit/bend-parts.mjs';
+import { CASES } from './sequence-cases.mjs';
 
 const EXACT = 20; // steps up to which a plan has to be proved
 const MOST_STATES = 300_000; // of the peer, by part
@@ -77,15 +80,27 @@ export default async function run() {
   const told = large
     .map((r) => `${r.steps} strokes ${(r.ms / 1000).toFixed(1)} s gap ${(100 * r.plan.gap).toFixed(0)} %`)
     .join(', ');
+  const cases = Object.keys(CASES).map(planned);
+  const flawed = cases.find((c) => c.flaws > 0);
+  if (flawed !== undefined) throw new Error(`${flawed.name}: its plan does not replay`);
+  const known = cases.map(
+    (c) =>
+      `${c.name} ${c.status === 'optimal' ? 'proved' : `${c.status}, gap ${(100 * c.gap).toFixed(0)} %`}, ${(c.cpu / 1000).toFixed(1)} s, ${c.megabytes.toFixed(0)} MB`,
+  );
   return {
     ours: worst.ms,
     peer: slowest,
     peerName: `exact search over sets of steps, up to ${MOST_STATES} states a part: ${unfinished} of ${small.length} parts not finished`,
     unit: 'ms',
     n: rows.length,
-    detail: `${small.length} parts of up to ${EXACT} steps, ${unproved.length} of them not proved, ${worst.part.name} the slowest; every plan replayed; beyond: ${told}`,
+    detail: `${small.length} parts of up to ${EXACT} steps, ${unproved.length} of them not proved, ${worst.part.name} the slowest; every plan replayed; beyond: ${told}. Known parts, processor time and memory of a process of their own: ${known.join('; ')}`,
   };
 }
+
+const caseFile = fileURLToPath(new URL('sequence-cases.mjs', import.meta.url));
+
+/** A known part in a process of its own. */
+const planned = (name) => JSON.parse(execFileSync(process.execPath, [caseFile, name], { encoding: 'utf8' }));
 
 /** Cheapest plan by one layer of states after another: every set of steps with every position it can end in. */
 function subsetSearch(problem) {

@@ -16,38 +16,45 @@ vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 type Position = Parameters<Problem['positions']['place']>[0];
 
 /** What can be next: a folded hem is closed at once, and lines that are one come before each of them. */
-function open({ operations }: Problem['work'], done: Mask): readonly Operation[] {
+function open({ work: { operations } }: Pick<Problem, 'work'>, done: Mask): readonly Operation[] {
   const all = operations.filter((o) => isOpen(o, done));
   const closing = all.filter((o) => o.action === 'close');
   return (closing.length > 0 ? closing : all).toSorted((a, b) => b.steps.length - a.steps.length);
 }
 
-/** Least seconds over all plans, or infinity; branches that already cost more than the best are cut. */
+/**
+ * Least seconds over all plans, or infinity. What is left takes the same whichever way it was come to a state, so each
+ * state is played out once.
+ */
 function cheapestOf(problem: Problem): number {
-  const { work, stations, positions, contact } = problem;
-  let best = Infinity;
-  const ways = (operation: Operation, at: Position, done: Mask) =>
-    stations.flatMap((station) =>
+  const { work, positions, contact } = problem;
+  const known = new Map<string, number>();
+  const after = (operation: Operation, at: Position, done: Mask) =>
+    problem.stations.flatMap((station) =>
       (['parent', 'child'] as const).flatMap((held) => {
         const mounting = station.mount(operation, held, done);
         const placing = mounting.obstacle === null ? positions.place(at, mounting, station) : null;
         return placing === null ? [] : [placing];
       }),
     );
-  const go = (done: Mask, at: Position, cost: number): void => {
-    if (cost >= best) return;
-    if (sameMask(done, work.all)) best = cost;
-    let together = NONE;
-    for (const o of open(work, done)) {
+  const rest = (done: Mask, at: Position): number => {
+    if (sameMask(done, work.all)) return 0;
+    const key = `${done.low} ${done.high} ${at?.id}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    let [least, together] = [Infinity, NONE];
+    for (const o of open(problem, done)) {
       if (!isEmpty(both(together, o.mask))) continue;
-      const found = ways(o, at, done);
+      const found = after(o, at, done);
       if (o.steps.length > 1 && found.length > 0) together = union(together, o.mask);
       if (contact(o, done) !== null) continue;
-      for (const { at: next, seconds } of found) go(union(done, o.mask), next, cost + seconds);
+      for (const { at: next, seconds } of found)
+        least = Math.min(least, seconds + rest(union(done, o.mask), next));
     }
+    known.set(key, least);
+    return least;
   };
-  go(NONE, null, 0);
-  return best;
+  return rest(NONE, null);
 }
 
 const problemFor = ({ name, part, material, mass, flat }: PartPlan, shop: Shop) =>

@@ -19,14 +19,14 @@ interface Entry {
  * 2000). Tools are changed only where those that are on do not serve, and then by the fewest pieces. Ties go to the
  * state that is further on, then to the one that was found first, so the same part gives the same plan.
  * @param most ways tried before it gives up; the bound then stands without a plan
- * @param limit cost of a plan there is: only a cheaper one is looked for, and the bound never passes it
+ * @param limit cost of the best plan there is so far: only a cheaper one is looked for, and the bound never passes it
  * @returns a search that goes on a little whenever it is asked for the seconds that no plan goes under
  */
 export function* cheapest(
   problem: Problem,
   guide: Guide,
   most: number,
-  limit: number = Infinity,
+  limit: () => number,
 ): Generator<number, Found> {
   const { work } = problem;
   const { bound, rise } = guide;
@@ -35,7 +35,7 @@ export function* cheapest(
   const open = new Heap<Entry>();
   const queue = (entry: Entry, least: number) => {
     // what is further on comes first among equals
-    if (least < limit - EVEN) open.push(entry, rounded(least), -rounded(entry.node.cost));
+    if (least < limit() - EVEN) open.push(entry, rounded(least), -rounded(entry.node.cost));
   };
   const queueState = (node: Node, more: number, raised: boolean) =>
     queue({ node, raised, hopes: null, next: 0 }, node.cost + bound(node.done, node.at) + more);
@@ -44,7 +44,7 @@ export function* cheapest(
   let [tried, expanded, turn] = [0, 0, 0];
   const answer = (moves: Found['moves'], least: number, cost: number): Found => ({
     moves,
-    bound: Math.min(limit, least),
+    bound: Math.min(limit(), least),
     cost,
     expanded,
   });
@@ -70,12 +70,13 @@ export function* cheapest(
     if (turn % SLICE === 0) yield top.key;
     const { node, hopes } = top.value;
     if (tried >= most) return answer(null, top.key, Infinity);
+    if (top.key >= limit() - EVEN) break;
     if (hopes !== null) tryNext(top.value, hopes, top.key);
     else if (stands(top.value)) {
       if (sameMask(node.done, work.all)) return answer(pathTo(node), node.cost, node.cost);
       reached.set(keyOf(node.done), [...others(node), node]);
       expanded += 1;
-      const on = guide.hopes(node, limit);
+      const on = guide.hopes(node, limit());
       if (on[0] !== undefined)
         queue({ node, raised: true, hopes: on, next: 0 }, Math.max(top.key, on[0].least));
     }

@@ -17,6 +17,7 @@ interface Effort {
 
 const EXACT_STEPS = 20; // searched through as a rule
 const FEW_STEPS = 8; // searched through at once
+const FIRST_LOOKS = 60; // of the exact search, before beams
 const AHEAD = 10; // bends that may be made before one that a setter would make first
 const DEEP = 8; // bends one behind the other from which states take much longer to look at
 
@@ -45,7 +46,10 @@ export function* planSearch(problem: Problem): Generator<Progress, Found> {
   const { ways, width } = effortFor(problem.work);
   const guide = guideOf(problem);
   let best = yield* told(sweeps(problem), Infinity);
-  const orders = problem.work.steps.length > FEW_STEPS ? sweepOrders(problem.work) : [];
+  const proof = cheapest(problem, guide, ways, () => best.cost);
+  // where one good way leads to the end, the exact search is there before any other
+  let exact = yield* some(proof, best.cost, FIRST_LOOKS);
+  const orders = exact === null && problem.work.steps.length > FEW_STEPS ? sweepOrders(problem.work) : [];
   for (const order of orders) {
     const rank = ranked(problem.work, order);
     const wide = yield* told(
@@ -54,11 +58,21 @@ export function* planSearch(problem: Problem): Generator<Progress, Found> {
     );
     if (wide.moves !== null && wide.cost < best.cost) best = wide;
   }
-  const exact = yield* told(cheapest(problem, guide, ways, best.cost), best.cost);
+  exact ??= yield* told(proof, best.cost);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
   if (best.moves !== null) return { ...best, bound: exact.bound, expanded: exact.expanded };
-  const some = dive(problem, effortFor(problem.work).dives);
-  return { ...some, bound: Math.max(some.bound, exact.bound) };
+  const any = dive(problem, effortFor(problem.work).dives);
+  return { ...any, bound: Math.max(any.bound, exact.bound) };
+}
+
+/** So many looks of a part of the search; null when it has not come to an end by then. */
+function* some<T>(part: Generator<number, T>, cost: number, looks: number): Generator<Progress, T | null> {
+  for (let i = 0; i < looks; i++) {
+    const { done, value } = part.next();
+    if (done === true) return value;
+    yield { cost };
+  }
+  return null;
 }
 
 /** What a part of the search finds, told on the way as far as the whole has come. */
