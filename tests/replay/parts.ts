@@ -1,11 +1,11 @@
 // Random parts, planned and written: what a replay reads is what a shop would get.
 import { FAMILIES, JobError, type JobPlan, type PartPlan, planJob, readJob } from '@tinwright/core';
 import { jobFiles } from '@tinwright/files';
-import { planShop, type Shop } from '@tinwright/shop';
+import { planSequence, type Shop } from '@tinwright/shop';
 import { paramsOf } from '@tinwright/testing';
 import fc from 'fast-check';
 import { partToBend } from '../../packages/shop/src/sequence/answer/plan-sequence.js';
-import { findPlan } from '../../packages/shop/src/sequence/search/find-plan.js';
+import { anyPlan, findPlan } from '../../packages/shop/src/sequence/search/find-plan.js';
 import { problemOf } from '../../packages/shop/src/sequence/search/problem.js';
 import type { WrittenBend } from './body.js';
 import type { V2 } from './rigid.js';
@@ -90,12 +90,19 @@ export function impossible(plan: JobPlan, shop: Shop): boolean | 'unproved' {
   return found.moves !== null ? false : found.bound === Infinity || 'unproved';
 }
 
-/** A part as its files tell it; of its sequence in a shop where there is one. */
+/** True where some order is soon found. */
+export const possible = (plan: JobPlan, shop: Shop): boolean =>
+  anyPlan(problemOf(partToBend(plan.parts[0] as PartPlan), shop), 500).moves !== null;
+
+/** A part as its files tell it; with its sequence where it is given. */
 export function written(
   plan: JobPlan,
   shop: Shop | null,
 ): { readonly part: WrittenPart; readonly dxf: string } {
-  const files = jobFiles(plan, { dxf: 'r2000', inShop: shop === null ? null : planShop(plan, shop) });
+  const batch = { steps: [], seconds: 0, apart: 0, proved: true };
+  const sequences = () => plan.parts.map((p) => planSequence(p, shop as Shop));
+  const inShop = shop === null ? null : { shop, sequences: sequences(), batch, findings: [] };
+  const files = jobFiles(plan, { dxf: 'r2000', inShop });
   const text = (path: string) => String(files.find((f) => f.path === path)?.content);
   const manifest = JSON.parse(text('job.json')) as { readonly parts: readonly WrittenPart[] };
   return { part: manifest.parts[0] as WrittenPart, dxf: text('parts/part.dxf') };

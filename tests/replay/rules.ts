@@ -44,7 +44,7 @@ export function ruleFlaws(given: Shopped, step: WrittenStep, line: LineUp, state
   if (step.machine === 'press')
     return [
       ...common,
-      ...pressRules(shop, step, line, wide, bend.hem === undefined),
+      ...pressRules(shop, step, line, { wide, bends: bend.hem === undefined, thickness: T }),
       ...stopFlaws(given, step, line, state),
     ];
   const gripper = step.clamp === 'seamer' ? shop.handSeamer : shop.vise;
@@ -62,8 +62,7 @@ function pressRules(
   { press }: Shop,
   step: WrittenStep,
   line: LineUp,
-  wide: number,
-  bends: boolean,
+  { wide, bends, thickness }: { readonly wide: number; readonly bends: boolean; readonly thickness: number },
 ): readonly string[] {
   const punch = press?.punches.find((p) => p.name === step.press?.punch);
   const die = press?.dies.find((d) => d.name === step.press?.die);
@@ -75,6 +74,10 @@ function pressRules(
   const turned = step.setAngle ?? step.angle;
   return [
     ...said(wide > press.length + PLAY, `the line is ${wide} mm long`),
+    ...said(
+      step.action !== 'close' && die.opening < 5 * thickness - PLAY,
+      `a V of ${die.opening} for ${thickness} mm`,
+    ),
     ...said(bends && force > press.force + PLAY, `takes ${force} kN`),
     ...said(
       step.action !== 'close' && turned > 180 - Math.max(punch.angle, die.angle) + 1e-3,
@@ -149,7 +152,7 @@ function stopFlaws({ body }: Shopped, step: WrittenStep, line: LineUp, state: St
     ...corners.flatMap(([x, y]) => [0, body.thickness].map((z) => at(by, [x, y, z]))),
     ...metal.map((p) => at(line.place, p)),
   ].flatMap(([x, , z]) => (Math.abs(z) < STOP ? [x] : []));
-  return Math.abs(Math.min(...faces) - rear) < 0.1
+  return Math.abs(Math.min(...faces) - rear) < 0.3
     ? []
     : [`the outside of ${step.touches.panel} does not lie at the stop`];
 }

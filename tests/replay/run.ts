@@ -6,7 +6,7 @@ import { manifold } from '../kit/fold-files.js';
 import { bodyOf } from './body.js';
 import { anyOrder } from './brute/any-order.js';
 import { KNOWN } from './known.js';
-import { impossible, parts, planned, written } from './parts.js';
+import { impossible, parts, planned, possible, written } from './parts.js';
 import { replay } from './replay.js';
 import { SHOPS } from './shops.js';
 
@@ -51,7 +51,7 @@ for (const { name, part, shop, goes } of kind === 'known' ? KNOWN : []) {
 }
 for (const { part, plan, name, shop } of kind === 'known' ? [] : samples()) {
   if ((kind === 'plans' ? told.plans : told.impossible) >= wanted) break;
-  const none = impossible(plan, shop);
+  const none = kind === 'plans' ? !possible(plan, shop) : impossible(plan, shop);
   if (none === 'unproved') told.unproved += 1;
   else if (none) told.impossible += 1;
   else told.plans += 1;

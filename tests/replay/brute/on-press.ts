@@ -30,7 +30,7 @@ export function onPress(given: Asked, question: Question): Made | null {
   const angle = action === 'fold' ? 135 : bend.angle;
   const turned = action === 'fold' ? 135 : angle + press.overbend + 1;
   const radius = action === 'fold' ? given.body.thickness : bend.insideRadius;
-  const pairs = diesFor(press, radius, turned).flatMap((die) =>
+  const pairs = diesFor(press, radius, turned, given.body.thickness).flatMap((die) =>
     press.punches.map((punch) => ({ punch, die })),
   );
   const goes = pairs.some((p) => withTools(given, question, press, { ...p, angle, turned }));
@@ -72,11 +72,13 @@ function withTools(given: Asked, { action, line, state }: Question, press: Press
   return [0, standing.set].every((turn) => lifts(standing, off, pressMoment(off, standing.stroke, turn)));
 }
 
-function diesFor(press: Press, radius: number, turned: number): Press['dies'] {
+const LEAST = 5; // thicknesses that the opening of a V has at least
+
+function diesFor(press: Press, radius: number, turned: number, T: number): Press['dies'] {
   const most = (d: Die) => Math.max(...press.punches.map((p) => 180 - Math.max(p.angle, d.angle)));
   const off = (d: Die) => Math.abs(Math.log((0.16 * d.opening) / Math.max(radius, 0.1)));
   return press.dies
-    .filter((d) => turned <= most(d))
+    .filter((d) => turned <= most(d) && d.opening >= LEAST * T)
     .toSorted((a, b) => off(a) - off(b))
     .slice(0, 2);
 }

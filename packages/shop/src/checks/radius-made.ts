@@ -64,10 +64,12 @@ function waysOf(
     ...(brake === null || leaf === null || angle > leaf.most
       ? []
       : [{ made: leafRadius(leaf.setBack, thickness, angle), machine: brake.name }]),
-    ...(press === null ? [] : diesFor(press, insideRadius, angle + press.overbend)).map((d) => ({
-      made: airRadius(d.opening),
-      machine: press?.name ?? '',
-    })),
+    ...(press === null ? [] : diesFor(press, { thickness, insideRadius }, angle + press.overbend)).map(
+      (d) => ({
+        made: airRadius(d.opening),
+        machine: press?.name ?? '',
+      }),
+    ),
   ];
 }
 

@@ -37,9 +37,9 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'die':
       return `${panel} runs into the ${code}`;
     case 'put-in':
-      return `with ${panel} up the part cannot be brought under the jaw`;
+      return `with ${panel} up the part cannot be brought under the ${machine === 'press' ? 'punch' : 'jaw'}`;
     case 'take-off':
-      return `with ${panel} up the part cannot be taken off the fingers`;
+      return `with ${panel} up the part cannot be taken off the ${machine === 'press' ? 'punch' : 'fingers'}`;
     default:
       return `it cannot be done ${machine === 'hand' ? 'by hand' : `on the ${machine}`}`;
   }

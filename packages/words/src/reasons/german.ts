@@ -47,9 +47,9 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'die':
       return `${panel ?? 'das Blech'} läuft in die Matrize`;
     case 'put-in':
-      return `mit ${panel} oben lässt sich das Teil nicht unter die Oberwange bringen`;
+      return `mit ${panel} oben lässt sich das Teil nicht unter ${machine === 'press' ? 'den Stempel' : 'die Oberwange'} bringen`;
     case 'take-off':
-      return `mit ${panel} oben geht das Teil nicht von den Segmenten`;
+      return `mit ${panel} oben geht das Teil nicht ${machine === 'press' ? 'vom Stempel' : 'von den Segmenten'}`;
     default:
       return `mit ${MACHINES[machine]} geht es nicht`;
   }

@@ -17,10 +17,12 @@ function problemFor(plan: PartPlan, params: unknown, shop: Shop): Problem | null
   }
 }
 
+const MOST_WHOLE = 2000; // states looked at for a plan of a changed part: what is told has to be found soon
+
 /** True when a part of these parameters can be bent in a shop. */
 export function feasible(plan: PartPlan, params: unknown, shop: Shop): boolean {
   const problem = problemFor(plan, params, shop);
-  return problem !== null && anyPlan(problem).moves !== null;
+  return problem !== null && anyPlan(problem, MOST_WHOLE).moves !== null;
 }
 
 const MOST_STATES = 500;

@@ -1,8 +1,10 @@
 import type { PartPlan, StopSignal } from '@tinwright/core';
 import { breath } from '@tinwright/core/internal';
 import type { Shop } from '../../machines/shop.js';
+import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
 import { type PartToBend, problemOf } from '../search/problem.js';
+import type { Problem } from '../search/states.js';
 import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
@@ -13,6 +15,17 @@ import { smallestCores } from './smallest-core.js';
 export function partToBend({ name, part, material, mass, flat }: PartPlan): PartToBend {
   return { name, part, material, mass, blank: flat.blank.max };
 }
+
+/** True when a bend cannot be made on any machine whatever else is done: what is left out only made it easier. */
+function neverBent({ work, stations }: Problem): boolean {
+  return work.steps.some((step) =>
+    work.operations
+      .filter((o) => o.steps.includes(step.index))
+      .every((o) => stations.every((s) => SIDES.every((held) => s.prospect(o, held, NONE) === null))),
+  );
+}
+
+const SIDES = ['parent', 'child'] as const;
 
 /**
  * The order in which a part is bent in a shop: the cheapest by the shop's costs, or why there is none and what would
@@ -91,7 +104,7 @@ export function* sequenceSteps(
   return {
     ...base,
     status: 'infeasible',
-    proved: found.bound === Infinity || cores.length > 0,
+    proved: found.bound === Infinity || neverBent(problem),
     steps: [],
     seconds: 0,
     gap: 0,

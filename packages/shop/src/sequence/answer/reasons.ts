@@ -26,8 +26,8 @@ export interface ReasonInput {
 }
 
 /**
- * Why some bends cannot all be made: for each as the last of them, what it runs into with either side held. What hangs on
- * the machine alone is one reason for all bends it holds for.
+ * Why some bends cannot all be made: for each as the last of them, what it runs into on every machine of the shop with either side
+ * held. What hangs on the machine alone is one reason for all bends it holds for.
  */
 export function reasonsOf(input: ReasonInput, cores: readonly (readonly number[])[]): readonly Reason[] {
   return grouped(cores.flatMap((core) => core.flatMap((panel) => lastOf(input, core, panel))));
@@ -45,16 +45,17 @@ function lastOf(input: ReasonInput, core: readonly number[], panel: number): rea
     (o) => o.panels[0] === panel && o.panels.length === 1 && o.action === 'close',
   );
   const machines = stations.filter((s) => s.name !== 'hand' || operation.action === 'roll');
-  const [first] = machines;
-  const asked = machines.filter((s) => s.name === first?.name);
-  return [operation, ...(closing === undefined ? [] : [closing])]
-    .map((o) => {
-      const before = o.action === 'close' ? union(done, o.after) : done;
-      return nearest(asked.map((s) => sidesOf(input, o, s, before)));
-    })
-    .filter((r) => r.length > 0)
-    .slice(0, 1)
-    .flat();
+  return [...new Set(machines.map((s) => s.name))].flatMap((name) => {
+    const asked = machines.filter((s) => s.name === name);
+    return [operation, ...(closing === undefined ? [] : [closing])]
+      .map((o) => {
+        const before = o.action === 'close' ? union(done, o.after) : done;
+        return nearest(asked.map((s) => sidesOf(input, o, s, before)));
+      })
+      .filter((r) => r.length > 0)
+      .slice(0, 1)
+      .flat();
+  });
 }
 
 /** Of the tools of one machine those that come nearest; tools that are not meant for the bend only if there are no others. */

@@ -97,10 +97,10 @@ export function findPlan(problem: Problem): Found {
   return whole(planSearch(problem));
 }
 
-/** Some plan, or none, sooner than the cheapest is found. */
-export function anyPlan(problem: Problem): Found {
+/** Some plan, or none, sooner than the cheapest is found. @param dives states looked at in all */
+export function anyPlan(problem: Problem, dives: number = effortFor(problem.work).dives): Found {
   const quick = whole(sweeps(problem));
-  return quick.moves === null ? dive(problem, effortFor(problem.work).dives) : quick;
+  return quick.moves === null ? dive(problem, dives) : quick;
 }
 
 /** What comes out at the end. */

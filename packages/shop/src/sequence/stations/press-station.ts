@@ -230,7 +230,9 @@ function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
   const through = setFor(given);
   const most = mostAngle(punch, die);
   if (through > most + 1e-9) return { code: 'angle', panel: -1, value: through, limit: most };
-  const usual = diesFor(press, setRadius(work.tree, bendOf(given)), through);
+  const { thickness } = work.tree;
+  const insideRadius = setRadius(work.tree, bendOf(given));
+  const usual = diesFor(press, { thickness, insideRadius }, through);
   if (!usual.includes(die)) return { code: 'die', panel: -1 };
   const force = bendForce(
     FORCE_CONSTANTS[profile].value,
