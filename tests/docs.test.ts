@@ -11,7 +11,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { FAMILIES, planJob, readJob } from '@tinwright/core';
 import { assemblyPicture, familyPicture, toSvg } from '@tinwright/files';
 import ts from 'typescript';
@@ -107,7 +107,26 @@ test('the files and commands of the README do what it prints', () => {
   }
 });
 
-test('the program of the README compiles strictly and runs', () => {
+const transpiled = (program: string) =>
+  ts.transpileModule(program, {
+    compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
+  }).outputText;
+
+/** Programs on the pages of the documentation. */
+function documentPrograms(): readonly string[] {
+  const folders = [join(ROOT, 'docs'), join(ROOT, 'docs/start')];
+  const pages = folders.flatMap((f) =>
+    readdirSync(f)
+      .filter((p) => p.endsWith('.md'))
+      .map((p) => join(f, p)),
+  );
+  return pages.flatMap((page) => {
+    const text = readFileSync(page, 'utf8');
+    return [...text.matchAll(/^```ts\n(.*?)^```$/gms)].map((m) => m[1] as string);
+  });
+}
+
+test('the programs of the README and of docs compile strictly and run', () => {
   const program = blocks.find((b) => b.info === 'ts')?.text ?? '';
   expect(program.trim().split('\n').length).toBeLessThanOrEqual(10);
   const folder = mkdtempSync(join(ROOT, 'node_modules/.tinwright-readme-'));
@@ -119,14 +138,26 @@ test('the program of the README compiles strictly and runs', () => {
       ts.sys,
       join(ROOT, 'tests'),
     );
-    const checked = ts.createProgram([file], { ...options, typeRoots: [join(ROOT, 'node_modules/@types')] });
+    const others = documentPrograms().map((text, i) => {
+      const other = join(folder, `page-${i + 1}.ts`);
+      writeFileSync(other, text);
+      return other;
+    });
+    expect(others.length).toBeGreaterThan(3);
+    const typeRoots = [join(ROOT, 'node_modules/@types')];
+    const checked = ts.createProgram([file, ...others], { ...options, typeRoots });
     expect(
       ts.getPreEmitDiagnostics(checked).map((d) => ts.flattenDiagnosticMessageText(d.messageText, '\n')),
     ).toEqual([]);
-    const code = ts.transpileModule(program, {
-      compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
-    }).outputText;
+    const code = transpiled(program);
     writeFileSync(join(folder, 'program.mjs'), code);
+    const all = others.map((other) => other.replace(/\.ts$/, '.mjs'));
+    for (const [i, other] of others.entries())
+      writeFileSync(all[i] as string, transpiled(readFileSync(other, 'utf8')));
+    const every = all.map((each) => `await import(${JSON.stringify(pathToFileURL(each).href)});`).join('\n');
+    expect(
+      execFileSync(process.execPath, ['--input-type=module', '-e', every], { encoding: 'utf8' }),
+    ).toMatch(/parts\/tray\.dxf/);
     // a 12 x 8 tray, 1 1/2 high, of 24 gauge: some 15 x 11 in
     const printed = execFileSync(process.execPath, [join(folder, 'program.mjs')], { encoding: 'utf8' });
     const [, x, y] = /tray \[ ([\d.]+), ([\d.]+) \]/.exec(printed) ?? [];

@@ -1,6 +1,6 @@
 import type { Finding, JobPlan } from '@tinwright/core';
 import type { Blank, ShearEffort } from '@tinwright/cutting';
-import type { KnownCut } from '@tinwright/files/internal';
+import type { KnownCut } from '@tinwright/files';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';

@@ -1,6 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import type { NestLayout } from '@tinwright/cutting';
 import { searchNest } from '@tinwright/cutting';
-import { benchOf, type NestLayout, type NestProblem } from '@tinwright/cutting/internal';
+import { benchOf, type NestProblem } from '@tinwright/cutting/internal';
 
 /** A search of one seed, as it is sent to a thread. */
 export interface Lane {

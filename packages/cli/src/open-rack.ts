@@ -1,5 +1,4 @@
-import type { JobPlan } from '@tinwright/core';
-import type { RackRows } from '@tinwright/core/internal';
+import type { JobPlan, RackRows } from '@tinwright/core';
 import type { Blank, Rack } from '@tinwright/cutting';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';

@@ -20,6 +20,8 @@ export { type SlotSpec, slot } from './fold/slot.js';
 export type {
   Asked,
   Bend,
+  CornerRequest,
+  Cutout,
   Draft,
   Edge,
   EdgeFold,
@@ -32,6 +34,7 @@ export type {
   Seat,
   Sheet,
   Site,
+  Slot,
   Step,
 } from './fold/tree.js';
 export {
@@ -49,6 +52,7 @@ export {
   site,
   wired,
 } from './fold/verbs.js';
+export type { FastenerPlace } from './joining/fastener.js';
 export {
   type AnyFastenerKind,
   type FastenerAsk,

@@ -3,7 +3,7 @@
 export type { Assembly } from './assembly/assemble.js';
 export type { Fastener, FastenerEnd } from './assembly/fastener.js';
 export type { FitRow } from './assembly/fit.js';
-export type { AssemblyPart, JointEnd, JointSpec, Placed, Seated } from './assembly/types.js';
+export type { AssemblyPart, JointEnd, JointPlaces, JointSpec, Placed, Seated } from './assembly/types.js';
 export { din6935 } from './bending/din-6935.js';
 export { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './bending/handbook.js';
 export { kFactor } from './bending/k-factor.js';
@@ -14,6 +14,8 @@ export { type BendInput, type BendRule, type BendTerms, outsideSetback } from '.
 export type { StripBend } from './bending/test-strip.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS } from './checks/index.js';
+export type { CutoutInput } from './cutouts/params.js';
+export type { EdgeInput } from './edges/params.js';
 export type { CoreFinding, CoreFindings, Spot } from './errors/core-findings.js';
 export {
   type Change,
@@ -65,7 +67,8 @@ export {
 export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain-blank.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
-export type { Part, PartPanel } from './fold/part.js';
+export type { Hinge } from './fold/hinge.js';
+export type { Part, PartPanel, RootHole, Zone } from './fold/part.js';
 export type { Pose, Vec3 } from './fold/space.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
@@ -79,9 +82,10 @@ export type {
   ParamsInput,
   PartHead,
   PartInput,
+  SignedSize,
   StockInput,
 } from './job/input.js';
-export { type JobBuilder, job } from './job/job-builder.js';
+export { type JobBuilder, type JointOf, job } from './job/job-builder.js';
 export { makePart, type PartSheet } from './job/make-part.js';
 export type { MeasuredSize } from './job/measured.js';
 export {
@@ -96,9 +100,15 @@ export { type Job, type JobContext, type JobPart, type JobReader, jobReader, rea
 export { type Refit, type RefitAsk, type RefitChange, refit } from './job/refit.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';
 export type { OwnTables } from './job/tables.js';
+export type { BlindRivetAsk } from './joining/blind-rivet.js';
 export { FASTENER_KINDS } from './joining/kinds.js';
+export type { PlugWeldAsk } from './joining/plug-weld.js';
+export type { ScrewAsk } from './joining/screw.js';
+export type { SpotWeldAsk } from './joining/spot-weld.js';
+export type { Frame } from './plane/frame.js';
 export { type Arc, type Box, isArc, type Loop, type Segment, segments, type Vertex } from './plane/loop.js';
 export type { Point } from './plane/point.js';
+export type { Grain, MetalRow, OffcutRow, Price, RackRows, SheetRow, Trim } from './schema/rack-rows.js';
 export type { Follow, HemWritten, Length, LengthText, Size, Written } from './schema/value.js';
 export { GAUGE_SYSTEMS, type GaugeSystem, type GaugeSystemName, gaugeThickness } from './stock/gauges.js';
 export { linearTolerance, type ToleranceClass } from './stock/iso-2768.js';

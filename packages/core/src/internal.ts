@@ -32,7 +32,7 @@ export { COMMON } from './families/common.js';
 export { cover, drawer, shelf } from './families/index.js';
 export { measuredBox } from './fold/extent.js';
 export { form } from './fold/form.js';
-export { bendAxis, bentPose, type Hinge, type Turn } from './fold/hinge.js';
+export { bendAxis, bentPose, type Turn } from './fold/hinge.js';
 export { type Prism, panelPrisms, prismBetween, type Vectors } from './fold/prism.js';
 export { prismDistanceUpTo } from './fold/prism-distance.js';
 export { overlapDepth } from './fold/prism-overlap.js';
@@ -50,7 +50,6 @@ export {
   unit3,
 } from './fold/space.js';
 export { type Standing, stand } from './fold/stand.js';
-export type { Cutout } from './fold/tree.js';
 export { unfold } from './fold/unfold.js';
 export { cutout } from './fold/verbs.js';
 export { planPart } from './job/plan.js';
@@ -65,7 +64,7 @@ export {
   WELD_EDGE_TABLE,
 } from './joining/spot-weld-tables.js';
 export { convexHull, convexPieces, polygonArea } from './plane/convex.js';
-export { type Frame, place } from './plane/frame.js';
+export { place } from './plane/frame.js';
 export { contains, distanceToLoop, distanceToSegment } from './plane/inside.js';
 export {
   arcOf,
@@ -86,15 +85,8 @@ export { flattened, keyholeLoop, placeLoop, roundedRectangle, roundOf, slotLoop 
 export { LONGEST } from './schema/kit.js';
 export { problemsOf } from './schema/problems.js';
 export {
-  type Grain,
-  type MetalRow,
-  type OffcutRow,
-  type Price,
-  type RackRows,
   rackShape,
-  type SheetRow,
   sheetRowsSchema,
-  type Trim,
 } from './schema/rack-rows.js';
 export { declaredAt, wordsOf } from './schema/value.js';
 export { gaugeMeanings } from './stock/gauges.js';

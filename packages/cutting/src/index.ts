@@ -14,9 +14,12 @@ export { leastEdges } from './kerf/least-edges.js';
 export { offsetLoop } from './kerf/offset-loop.js';
 export type { PieceOrder } from './kerf/order.js';
 export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';
+export type { Bench } from './nest/fill.js';
 export { findNest } from './nest/find-nest.js';
+export type { NestLayout } from './nest/problem.js';
 export type { Nest, NestedSheet, NestMissing, NestPiece } from './nest/result.js';
 export { type NestSearch, searchNest } from './nest/search-nest.js';
+export type { Spend } from './nest/strip.js';
 export { type NestFlaw, verifyNest } from './nest/verify-nest.js';
 export { NO_LIMITS, type ShearLimits } from './shear/plan/limits.js';
 export { planShear, SHEAR_EFFORT, type ShearEffort } from './shear/plan/plan-shear.js';
@@ -33,6 +36,7 @@ export type {
 export { type ShearFlaw, verifyShearPlan } from './shear/plan/verify-shear-plan.js';
 export type { Progress, Stage } from './shear/search/pack.js';
 export type { Blank } from './stock/blank.js';
+export type { Planned } from './stock/blank-of.js';
 export { blankOf } from './stock/blank-of.js';
 export { readRack } from './stock/read-rack.js';
 export {

@@ -1,5 +1,6 @@
 // What a program that embeds @tinwright/files needs. Names, no `export *`.
 
+export type { KnownCut } from './cut-list/cut-list.js';
 export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';
@@ -24,6 +25,7 @@ export { type CutNest, cutNest, nestFiles } from './nest/nest-files.js';
 export type { NestFlat } from './nest/sheet-drawing.js';
 export type { OutFile } from './out-file.js';
 export { pictureFiles, viewFiles } from './picture-files.js';
+export type { Legend } from './sheets/assembly-picture.js';
 export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { flatDrawing } from './sheets/flat.js';
 export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';

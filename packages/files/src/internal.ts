@@ -6,7 +6,6 @@ export {
   type CutWork,
   cutTotals,
   cutWork,
-  type KnownCut,
   type ListedPart,
   listedPart,
 } from './cut-list/cut-list.js';

@@ -8,5 +8,6 @@ export interface Writer<Thing> {
   readonly mediaType: string;
   /** The format has no units: whoever draws says them in a note. */
   readonly unitless?: true;
+  /** The file, as text or bytes. */
   readonly write: (thing: Thing) => string | Uint8Array;
 }

@@ -1,14 +1,16 @@
 // What a program that embeds @tinwright/paper needs. Names, no `export *`.
 
 export { type HtmlInfo, pagesHtml } from './html/write.js';
+export type { BlankEdge, MarkingRow, RowKind } from './marking/row.js';
 export { type Making, makingOf } from './packet/making.js';
 export { type PacketOptions, packetPages, SECTIONS, type Section } from './packet/packet-pages.js';
 export { type PacketFiles, type PacketForm, packetFiles } from './packet-files.js';
 export type { Anchor, Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';
 export { PAPERS, type Paper, SCALES } from './page/paper.js';
-export type { SpareFont } from './page/typeface.js';
+export type { Run, SpareFont, Typeface } from './page/typeface.js';
 export { type DocumentInfo, pagesPdf } from './pdf/write.js';
 export type { BrakeMarks, PlanOptions } from './plan/options.js';
+export type { SightLine } from './plan/pattern-ask.js';
 export { type Plan, partPlan } from './plan/plan-pages.js';
 export { type DrawnFiles, type DrawnPart, planFiles, type SpareFile, templateFiles } from './plan-files.js';
 export { type ShearFilesOptions, shearFiles } from './shear-files.js';

@@ -2,9 +2,8 @@
 
 export { type Fraction, formatFraction } from './fraction.js';
 export { markingProgram } from './marking/program.js';
-export type { BlankEdge, MarkingRow, RowKind } from './marking/row.js';
 export { verifyMarking } from './marking/verify-marking.js';
 export { cautionsFor } from './packet/cautions.js';
-export { type Run, type Typeface, typeface } from './page/typeface.js';
+export { typeface } from './page/typeface.js';
 export { DIMS_NAMES } from './plan/dims.js';
 export { type ShearPrint, shearPages, shearPassages } from './shear/shear-pages.js';

@@ -47,6 +47,7 @@ export type {
   Work,
 } from './operations/operation.js';
 export { type StepState, stateAt } from './replay/state-at.js';
+export type { Along } from './replay/tool-solids.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type {
   BendStep,
@@ -65,6 +66,8 @@ export {
   planSequence,
   planSequenceAsync,
 } from './sequence/answer/plan-sequence.js';
+export type { Action } from './sequence/part/operations.js';
+export type { Way } from './sequence/stations/station.js';
 export { type Estimate, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
 export type { MeasuredStrip, MeasuredStrips, Reading } from './strip/measured.js';
 export { readMeasured } from './strip/read-measured.js';

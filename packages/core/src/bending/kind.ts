@@ -20,6 +20,7 @@ export interface RuleKind<
   readonly summary: string;
   /** Constants the job gives beside `rule:`. */
   readonly constants: Shape;
+  /** The rule itself, from its constants, the metal and the strips that were bent of it. */
   readonly make: (
     constants: z.output<z.ZodMiniObject<Shape>>,
     stock: RuleStock,

@@ -59,6 +59,7 @@ export interface AnyFamily {
    * @throws JobError for parameters that are none, and for a part that cannot be
    */
   readonly part: (params: unknown, sheet: Sheet) => Part;
+  /** Finished sizes that follow from parameters that were read, mm. */
   readonly derived: (params: unknown, sheet: Sheet) => readonly DerivedSize[];
 }
 

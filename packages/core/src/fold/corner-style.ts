@@ -40,5 +40,6 @@ export interface CornerStyle {
   /** Ends of the bends: run to the root of the notch, or straight across. */
   readonly root: 'apex' | 'straight';
   readonly relief: Relief | null;
+  /** What it cuts from one of the two flanges. */
   readonly cuts: (arm: CornerArm) => readonly ArmCut[];
 }

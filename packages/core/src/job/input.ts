@@ -121,7 +121,8 @@ export interface MaterialInput {
   readonly coating?: 'none' | 'zinc';
 }
 
-type SignedSize = Size | `-${LengthText}`;
+/** A length that may be negative. */
+export type SignedSize = Size | `-${LengthText}`;
 
 /** A joint of a job: two sites, `part.site`, and how they are fastened. */
 export interface JointInput {

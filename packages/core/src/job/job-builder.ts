@@ -8,7 +8,7 @@ import { type Job, type JobContext, jobReader } from './read.js';
 type Piece<N extends string> = N | `${N}-${number}`;
 
 /** A joint whose ends are sites of the parts there are. */
-type JointOf<N extends string> = JointInput & {
+export type JointOf<N extends string> = JointInput & {
   readonly from: `${Piece<N>}.${string}`;
   readonly to: `${Piece<N>}.${string}`;
 };

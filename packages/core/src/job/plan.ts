@@ -57,6 +57,7 @@ export interface PlanJobOptions {
 
 /** An `AbortSignal`, as far as it is asked. */
 export interface StopSignal {
+  /** Throws the reason once the signal is aborted, nothing before. */
   throwIfAborted(): void;
 }
 

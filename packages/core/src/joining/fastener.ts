@@ -46,10 +46,14 @@ export interface FastenerAsk {
 export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk, N extends string = string> {
   /** Name in a job file. */
   readonly name: N;
+  /** Schemas of values a joint may give beside count and pitch. */
   readonly options: (kit: ParamKit) => {
     readonly [K in Exclude<keyof Ask, keyof FastenerAsk>]-?: Gives<Ask[K]>;
   };
-  /** @param layers sheets that lie on each other where it goes: more than the stack where a hem or tab lies there too */
+  /**
+   * What it needs of its place in a stack.
+   * @param layers sheets that lie on each other where it goes: more than the stack where a hem or tab lies there too
+   */
   readonly needs: (stack: readonly StackSheet[], ask: Ask, layers: number) => FastenerNeeds;
   /** What to know about such a stack before fastening it. */
   readonly remarks: (stack: readonly StackSheet[], ask: Ask, place: FastenerPlace) => readonly Remark[];

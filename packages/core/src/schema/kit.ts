@@ -43,6 +43,7 @@ export interface ParamKit {
   readonly named: <T>(schema: Gives<T>) => Gives<Readonly<Record<string, T>>>;
   /** A schema that is built when it first reads something. */
   readonly later: <T>(schema: () => Gives<T>) => Gives<T>;
+  /** One word of a list. */
   readonly oneOf: <T extends string>(words: readonly T[]) => Gives<T>;
   /** A value that may be left out: null then. */
   readonly maybe: <T>(schema: Gives<T>) => Gives<T | null>;
@@ -50,6 +51,7 @@ export interface ParamKit {
   readonly or: <T>(schema: Gives<T>, value: T) => Gives<T>;
   /** A value that may be left out: this is read in its place then, and shown in the published schema. */
   readonly instead: <T>(schema: Gives<T>, written: unknown) => Gives<T>;
+  /** Values of one kind, `least` to `most` of them. */
   readonly list: <T>(schema: Gives<T>, least: number, most: number) => Gives<readonly T[]>;
   /** A whole number. */
   readonly count: (least: number, most: number) => Gives<number>;

@@ -2,7 +2,12 @@ import { withMethods } from '../units/with-methods.js';
 
 /** Least inside radius as a function of thickness, with its source. */
 export interface RadiusRule {
-  /** @param thickness mm @param angle bent through, degrees; 90 by default @returns least inside radius, mm */
+  /**
+   * The least radius of one bend.
+   * @param thickness mm
+   * @param angle bent through, degrees; 90 by default
+   * @returns least inside radius, mm
+   */
   readonly at: (thickness: number, angle?: number) => number;
   readonly source: string;
 }

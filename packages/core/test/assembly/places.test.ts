@@ -1,6 +1,6 @@
+import { type FormedPanel, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
 import { compose3, length3, place3, sub3 } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import { type FormedPanel, JobError, type JobPlan, planJob, readJob } from '../../src/index.js';
 
 const BIN = {
   name: 'bin',

@@ -1,6 +1,6 @@
+import { JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
 import { loopBox } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
-import { JobError, type PartPlan, planJob, readJob } from '../../src/index.js';
 
 const BOX = { name: 'bin', family: 'open-box', length: 320, width: 220, height: 80 };
 const END = {

@@ -1,6 +1,6 @@
+import { planJob, readJob } from '@tinwright/core';
 import { place3 } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { planJob, readJob } from '../../src/index.js';
 
 const HALF = {
   family: 'hinged-box',

@@ -1,8 +1,8 @@
-import type { Remark } from '@tinwright/core';
+import type { BlindRivetAsk, Remark } from '@tinwright/core';
 import type { FastenerKind } from '@tinwright/core/family';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import { type BlindRivetAsk, blindRivet, rivetNeeds } from '../../src/joining/blind-rivet.js';
+import { blindRivet, rivetNeeds } from '../../src/joining/blind-rivet.js';
 import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 

@@ -1,6 +1,7 @@
+import type { PlugWeldAsk } from '@tinwright/core';
 import type { FastenerKind } from '@tinwright/core/family';
 import { expect, test } from 'vitest';
-import { type PlugWeldAsk, plugWeld, plugWeldNeeds } from '../../src/joining/plug-weld.js';
+import { plugWeld, plugWeldNeeds } from '../../src/joining/plug-weld.js';
 import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 

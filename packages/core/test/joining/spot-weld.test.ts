@@ -1,7 +1,8 @@
+import type { SpotWeldAsk } from '@tinwright/core';
 import { MATERIALS } from '@tinwright/core';
 import type { FastenerKind } from '@tinwright/core/family';
 import { describe, expect, test } from 'vitest';
-import { spotWeldNeeds as needsOf, type SpotWeldAsk, spotWeld } from '../../src/joining/spot-weld.js';
+import { spotWeldNeeds as needsOf, spotWeld } from '../../src/joining/spot-weld.js';
 import { said, saidNeeds } from './said.js';
 import { stackOf } from './stack.js';
 

@@ -1,5 +1,5 @@
-import type { Point } from '@tinwright/core';
-import { type Frame, place } from '@tinwright/core/internal';
+import type { Frame, Point } from '@tinwright/core';
+import { place } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { compose, STAY } from '../../src/plane/frame.js';

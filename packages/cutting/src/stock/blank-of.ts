@@ -1,8 +1,8 @@
-import type { Grain } from '@tinwright/core/internal';
+import type { Grain } from '@tinwright/core';
 import type { Blank } from './blank.js';
 
 /** What a blank needs to know of a planned part. Lengths mm */
-interface Planned {
+export interface Planned {
   readonly name: string;
   readonly quantity: number;
   readonly grain: Grain;

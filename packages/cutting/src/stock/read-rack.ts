@@ -1,17 +1,7 @@
+import type { MetalRow, OffcutRow, Price, RackRows, SheetRow, Trim } from '@tinwright/core';
 import { JobError, MATERIALS, type Path, type Point, type Problem, type Unit } from '@tinwright/core';
 import { paramKit } from '@tinwright/core/family';
-import {
-  type MetalRow,
-  type OffcutRow,
-  type Price,
-  plainNumber,
-  problemsOf,
-  quoted,
-  type RackRows,
-  type SheetRow,
-  sayIn,
-  type Trim,
-} from '@tinwright/core/internal';
+import { plainNumber, problemsOf, quoted, sayIn } from '@tinwright/core/internal';
 import { crossingEdges, extentOf, ringArea } from './polygon.js';
 import { rackSchema } from './rack-schema.js';
 import { NO_TRIM, type Rack, type StockSheet } from './sheet.js';

@@ -1,5 +1,4 @@
-import type { Point } from '@tinwright/core';
-import type { Grain, Trim } from '@tinwright/core/internal';
+import type { Grain, Point, Trim } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 
 export type { Grain, Trim };

@@ -1,12 +1,4 @@
-import {
-  BASIC_LAYERS,
-  type MarkStyle,
-  partDxf,
-  partSvg,
-  readLayers,
-  TABLE_STYLE,
-  type TableStyle,
-} from '@tinwright/files';
+import { BASIC_LAYERS, type MarkStyle, partDxf, partSvg, readLayers, TABLE_STYLE, type TableStyle } from '@tinwright/files';
 import { expect, test } from 'vitest';
 import { type DxfFile, layerOf, numbers, outlines, readDxf, value } from '../dxf-reader.js';
 import { samples } from '../samples.js';

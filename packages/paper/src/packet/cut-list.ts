@@ -1,5 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
-import type { KnownCut } from '@tinwright/files/internal';
+import type { KnownCut } from '@tinwright/files';
 import { tellFindings } from '@tinwright/words';
 import type { Flowing } from '../page/flow.js';
 import type { Paper } from '../page/paper.js';

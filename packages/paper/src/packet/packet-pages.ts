@@ -1,6 +1,6 @@
 import type { JobPlan, ToleranceClass } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
-import type { KnownCut } from '@tinwright/files/internal';
+import type { KnownCut } from '@tinwright/files';
 import { LANGUAGES, type Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';

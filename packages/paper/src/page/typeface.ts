@@ -8,6 +8,7 @@ export const SIZE_PER_CAPITAL: number = 1000 / regular.capHeight;
 
 /** A font for characters the standard fonts lack. */
 export interface SpareFont {
+  /** True where it has the character. */
   readonly has: (codePoint: number) => boolean;
   /** Length of a text at font size 1. */
   readonly width: (text: string) => number;

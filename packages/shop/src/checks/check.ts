@@ -10,6 +10,7 @@ export type Subject = Pick<
 /** A rule of good making: looks at one part as a shop would make it. */
 export interface ShopCheck {
   readonly code: string;
+  /** What it has to say of the part. */
   readonly remarks: (subject: Subject, shop: Shop) => readonly Remark[];
   /** Values of the job that would pass, found by trying them, each by itself; asked for apart, since it takes time. @param unit sizes found are steps of it */
   readonly changes: (subject: Subject, shop: Shop, unit: Unit) => readonly Change[];

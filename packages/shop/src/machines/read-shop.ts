@@ -1,6 +1,7 @@
+import type { SheetRow } from '@tinwright/core';
 import { JobError, type Problem } from '@tinwright/core';
 import { paramKit } from '@tinwright/core/family';
-import { problemsOf, type SheetRow } from '@tinwright/core/internal';
+import { problemsOf } from '@tinwright/core/internal';
 import { assumedIn } from './assumed.js';
 import { brakeProblems } from './brake-problems.js';
 import { capacityProblems } from './capacity-problems.js';

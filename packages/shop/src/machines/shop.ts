@@ -1,5 +1,4 @@
-import type { Point, Unit } from '@tinwright/core';
-import type { SheetRow } from '@tinwright/core/internal';
+import type { Point, SheetRow, Unit } from '@tinwright/core';
 import type { Capacity } from './capacity.js';
 import type { StripRow } from './strip-row.js';
 

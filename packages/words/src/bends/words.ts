@@ -82,7 +82,9 @@ export interface BendPrint {
   readonly size: (mm: number) => string;
   /** Finer than a rule shows it. */
   readonly fine: (mm: number) => string;
+  /** An angle with its unit. */
   readonly angle: (degrees: number) => string;
+  /** A bend by its name. */
   readonly bend: (id: string) => string;
 }
 
