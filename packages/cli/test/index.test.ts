@@ -22,6 +22,7 @@ test('there are verbs to test', () => {
     'shear',
     'nest',
     'sizes',
+    'worker',
     'shop',
     'strip',
     'starter',
