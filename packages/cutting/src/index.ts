@@ -34,7 +34,7 @@ export type {
   SheetPlan,
 } from './shear/plan/shear-plan.js';
 export { type ShearFlaw, verifyShearPlan } from './shear/plan/verify-shear-plan.js';
-export type { Progress, Stage } from './shear/search/pack.js';
+export type { PackGoal, Progress } from './shear/search/pack.js';
 export type { Blank } from './stock/blank.js';
 export type { Planned } from './stock/blank-of.js';
 export { blankOf } from './stock/blank-of.js';

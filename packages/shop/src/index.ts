@@ -44,7 +44,6 @@ export type {
   Operations,
   ReasonName,
   ToolName,
-  Work,
 } from './operations/operation.js';
 export { type StepState, stateAt } from './replay/state-at.js';
 export type { Along } from './replay/tool-solids.js';

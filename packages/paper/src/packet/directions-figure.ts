@@ -68,15 +68,15 @@ function marks(
   const [px, py] = [x + wide / 2, y - 6];
   const shoulders = Array.from({ length: 25 }, (_, i): Point => {
     const turn = (2 * Math.PI * i) / 24;
-    return [px + 3 * HEAD * Math.cos(turn), py - 0.5 + HEAD * Math.sin(turn)];
+    return [px + 3 * HEAD * Math.cos(turn), py - 1.2 + 0.8 * HEAD * Math.sin(turn)];
   });
   return [
     letter(face, w.face, [px, y + high / 2 - height / 2], { height, align: 'middle', bold: true }),
     { kind: 'ring', pen: 'narrow', centre: [x, y], radius: 1.5 },
-    letter(face, w.datum, [x - 3, y - 1.2 - height], { height, align: 'start' }),
+    letter(face, w.datum, [x - 3, y - 2.6 - height], { height, align: 'start' }),
     { kind: 'fill', tone: 'grey', points: shoulders },
     { kind: 'stroke', pen: 'narrow', closed: true, points: shoulders },
-    { kind: 'ring', pen: 'wide', centre: [px, py], radius: HEAD },
+    { kind: 'ring', pen: 'wide', centre: [px, py], radius: 0.8 * HEAD },
     letter(face, w.you, [px + 3 * HEAD + 2, py - height / 2], { height }),
   ];
 }

@@ -4,7 +4,7 @@ import { type PlanWords, parameterWords, type SizeSide } from '@tinwright/words/
 
 /** A finished size to inspect. mm */
 export interface FinishedSize {
-  readonly name: string;
+  /** What it is, in the words of its family. */
   readonly what: string;
   /** As the part will be, whatever it was laid out for. */
   readonly value: number;
@@ -29,8 +29,7 @@ export function finishedSizes(
             ? 'flat'
             : 'outside';
     return {
-      name,
-      what: parameterWords(family, name, plans.language),
+      what: parameterWords(family, name, plans.language) || name,
       value: max[AXES[axis]] - min[AXES[axis]],
       side,
     };

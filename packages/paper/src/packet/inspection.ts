@@ -29,7 +29,6 @@ export function inspectionFlows(kit: PacketKit, classes: Classes): readonly Flow
 }
 
 interface Row {
-  readonly name: string;
   readonly what: string;
   readonly value: number;
   readonly of: ToleranceClass;
@@ -40,30 +39,27 @@ function partTable({ words, plans, dims, setting }: PacketKit, part: PartPlan, c
   const columns = Math.min(MOST, part.quantity);
   const bent = part.flat.bends.length > 0;
   const [x, y] = part.flat.blank.max;
-  const finished: readonly Row[] = finishedSizes(part, plans).map(({ name, what, value, side }) => ({
-    name,
-    what: [...(what === '' ? [] : [what]), ...(w.sides[side] === '' ? [] : [w.sides[side]])].join('; '),
+  const finished: readonly Row[] = finishedSizes(part, plans).map(({ what, value, side }) => ({
+    what: w.sides[side] === '' ? what : `${what}; ${w.sides[side]}`,
     value,
     of: bent ? classes.bent : classes.cut,
   }));
   const cut: readonly Row[] = bent
     ? [
-        { name: '', what: w.blankX, value: x, of: classes.cut },
-        { name: '', what: w.blankY, value: y, of: classes.cut },
+        { what: w.blankX, value: x, of: classes.cut },
+        { what: w.blankY, value: y, of: classes.cut },
       ]
     : [];
   const blank = Array.from({ length: columns }, () => '');
   const angles = [...new Set(part.flat.bends.filter((b) => b.hem === null).map((b) => b.angle))];
   const rows = [
     ...[...cut, ...finished].map((r) => [
-      r.name,
       r.what,
       { text: dims.text(r.value), value: r.value },
       limitText(r.value, r.of, dims),
       ...blank,
     ]),
     ...angles.map((angle) => [
-      '',
       w.angle(
         part.flat.bends
           .flatMap((b, i) => (b.hem === null && b.angle === angle ? [bendNumber(i)] : []))
@@ -100,7 +96,6 @@ function inspectionTable(
     {
       heading,
       columns: [
-        { title: w.columns.size },
         { title: w.columns.what, grows: true },
         { title: `${w.columns.nominal}, ${unit}`, align: 'end' },
         { title: w.columns.limit, align: 'end' },
@@ -130,7 +125,6 @@ function objectTable({ plan, words, dims, setting }: PacketKit, classes: Classes
   const rows = ([0, 1, 2] as const).map((k) => {
     const value = extent(k);
     return [
-      '',
       w.overall[(['x', 'y', 'z'] as const)[k]],
       { text: dims.text(value), value },
       limitText(value, classes.bent, dims),

@@ -57,9 +57,9 @@ export function stepWords(
       return w.check(
         o.part,
         bent,
-        (part === undefined ? [] : finishedSizes(part, plans)).map(({ name, value, side }) => {
+        (part === undefined ? [] : finishedSizes(part, plans)).map(({ what, value, side }) => {
           const how = words.inspection.sides[side];
-          return `${name} ${text(value)}${how === '' ? '' : ` ${how}`}`;
+          return `${what} ${text(value)}${how === '' ? '' : ` ${how}`}`;
         }),
         unit,
       );

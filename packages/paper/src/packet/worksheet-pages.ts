@@ -8,7 +8,7 @@ import { withFoot } from './numbered.js';
 import { anchored, chapter, textSheets } from './text-sheets.js';
 import { answerFlows, type Blank, blankedPages, blanksFor, worksheetFlows } from './worksheet.js';
 
-interface Sheet {
+interface PaperSheet {
   readonly part: PartPlan;
   readonly blanks: readonly Blank[];
   readonly pages: readonly Page[];
@@ -19,7 +19,7 @@ export function worksheetPages(kit: PacketKit, paper: Paper, options: PlanOption
   const { plan, sets, words } = kit;
   const sheets = plan.parts.map((part) => sheetOf(kit, part, options));
   const w = words.worksheet;
-  const own = ({ part, blanks, pages }: Sheet, n: number): readonly Page[] =>
+  const own = ({ part, blanks, pages }: PaperSheet, n: number): readonly Page[] =>
     [
       ...pages,
       ...textSheets(kit, paper, w.title(part.name), worksheetFlows(part, blanks, w.set(n, sets), kit), ''),
@@ -43,7 +43,7 @@ export function worksheetPages(kit: PacketKit, paper: Paper, options: PlanOption
   ];
 }
 
-function sheetOf(kit: PacketKit, part: PartPlan, options: PlanOptions): Sheet {
+function sheetOf(kit: PacketKit, part: PartPlan, options: PlanOptions): PaperSheet {
   const { pages } = partPlan(kit.plan.job.name, part, { ...options, marking: 'none' });
   // sizes go from the pattern and its details; the finished ones stay on the picture of the bent part
   const formed = kit.plans.formedAlt(part.name);

@@ -1,7 +1,7 @@
 import type { Box } from '@tinwright/core';
 import { type Flowing, flow } from './flow.js';
 import type { Block, Page } from './page.js';
-import { columnsIn, frameLine, roomOf, type Sheet } from './sheet.js';
+import { columnsIn, frameLine, type PaperSheet, roomOf } from './sheet.js';
 import type { Setting } from './table.js';
 import { type Title, titleBlock, titleHeight } from './title-block.js';
 
@@ -12,13 +12,13 @@ export interface SheetsAsk {
   readonly title: Title;
   /** A sheet with something on it already, and what it leaves free; null to start on an empty one. */
   readonly first: {
-    readonly sheet: Sheet;
+    readonly sheet: PaperSheet;
     readonly blocks: readonly Block[];
     readonly left: Box | null;
     readonly scale: string;
   } | null;
   /** Sheets after that, as many as it takes. */
-  readonly rest: Sheet;
+  readonly rest: PaperSheet;
   readonly passages: readonly Flowing[];
   readonly setting: Setting;
   readonly sheet: (n: number, of: number) => string;
@@ -68,7 +68,7 @@ interface Place {
 /** Columns in order: those left on the first sheet where it is taken, then those of the others. */
 function columnPlaces(
   first: { readonly left: Box | null } | null,
-  rest: Sheet,
+  rest: PaperSheet,
   titleHeightAt: (width: number) => number,
 ): (index: number) => Place {
   const own = first === null || first.left === null ? [] : columnsIn(first.left, COLUMN, BETWEEN);

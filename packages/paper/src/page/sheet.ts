@@ -7,20 +7,20 @@ const MARGIN = 10; // mm of margin elsewhere
 const INNER = 3; // mm between the frame and what stands in it
 
 /** A sheet one way up: its size, its frame and the room inside over a title block. mm */
-export interface Sheet {
+export interface PaperSheet {
   readonly width: number;
   readonly height: number;
   readonly frame: Box;
 }
 
 /** A sheet of paper upright or on its side. */
-export function sheetOf({ width, height }: Paper, way: 'portrait' | 'landscape'): Sheet {
+export function sheetOf({ width, height }: Paper, way: 'portrait' | 'landscape'): PaperSheet {
   const [w, h] = way === 'portrait' ? [width, height] : [height, width];
   return { width: w, height: h, frame: { min: [FILING, MARGIN], max: [w - MARGIN, h - MARGIN] } };
 }
 
 /** Room inside a frame, over a title block of this height. */
-export function roomOf({ frame }: Sheet, titleHeight: number): Box {
+export function roomOf({ frame }: PaperSheet, titleHeight: number): Box {
   return {
     min: [frame.min[0] + INNER, frame.min[1] + titleHeight + INNER],
     max: [frame.max[0] - INNER, frame.max[1] - INNER],

@@ -2,7 +2,7 @@ import { type FlatPattern, type Loop, type Point, segments } from '@tinwright/co
 import { arcOf, roundOf } from '@tinwright/core/internal';
 
 /** A straight side of the outline or of a hole that is none. */
-export interface Side {
+export interface StraightSide {
   readonly from: Point;
   readonly to: Point;
 }
@@ -21,7 +21,7 @@ export interface RoundHole {
 
 /** What of a pattern is measured. Flat coordinates, mm. */
 export interface Features {
-  readonly sides: readonly Side[];
+  readonly sides: readonly StraightSide[];
   readonly rounds: readonly Round[];
   readonly holes: readonly RoundHole[];
   /** Openings that are no round holes. */
@@ -61,7 +61,7 @@ export const isRectangle = ({ outline }: FlatPattern): boolean =>
   segments(outline).every((s) => s.bulge === 0 && (runsAcross(s, 0) || runsAcross(s, 1)));
 
 /** True for a side along this axis' lines of equal value: upright for x, level for y. */
-export const runsAcross = ({ from, to }: Side, axis: 0 | 1): boolean =>
+export const runsAcross = ({ from, to }: StraightSide, axis: 0 | 1): boolean =>
   Math.abs(from[axis] - to[axis]) < SAME;
 
 /** Things in groups by a key, in the order the keys come up. */

@@ -1,12 +1,12 @@
 import { type Box, JobError, type Point } from '@tinwright/core';
 import { PAPERS, type Paper, SCALES } from '../page/paper.js';
-import { roomOf, type Sheet, sheetOf } from '../page/sheet.js';
+import { type PaperSheet, roomOf, sheetOf } from '../page/sheet.js';
 import type { PatternAsk } from './pattern-ask.js';
 import { type PatternFigure, patternFigure } from './pattern-figure.js';
 
 /** The sheet a pattern is drawn on, where it stands, and what is left beside or below it. mm of the page */
 export interface FirstSheet {
-  readonly sheet: Sheet;
+  readonly sheet: PaperSheet;
   readonly scale: string;
   readonly figure: PatternFigure;
   /** From the figure's own frame to the page. */

@@ -1,7 +1,7 @@
 import { isArc, type Point, segments } from '@tinwright/core';
 import { arcOf } from '@tinwright/core/internal';
 import { centres } from './centres.js';
-import { bendNumber, runsAcross, type Side } from './features.js';
+import { bendNumber, runsAcross, type StraightSide } from './features.js';
 import { gathered, joined, unique } from './gather.js';
 import { type MarkedThing, type Marking, type MarkingAsk, SAME } from './marked.js';
 
@@ -38,13 +38,13 @@ function arcsOf({ features }: MarkingAsk): readonly Marking[] {
 }
 
 /** Straight sides of the outline and of cut-outs. */
-const cutSides = ({ sides, cutouts }: MarkingAsk['features']): readonly Side[] =>
+const cutSides = ({ sides, cutouts }: MarkingAsk['features']): readonly StraightSide[] =>
   cutouts.length === 0 ? sides : [...sides, ...cutouts.flatMap(segments).filter((s) => !isArc(s))];
 
 /** Lines that run across from a datum edge at one offset: edges to cut, bends, sight lines. */
 function linesFrom({ flat, features, sights }: MarkingAsk, edge: 'left' | 'bottom'): readonly Marking[] {
   const [axis, other] = edge === 'left' ? ([0, 1] as const) : ([1, 0] as const);
-  const span = ({ from, to }: Side): readonly [number, number] => [
+  const span = ({ from, to }: StraightSide): readonly [number, number] => [
     Math.min(from[other], to[other]),
     Math.max(from[other], to[other]),
   ];
@@ -55,7 +55,7 @@ function linesFrom({ flat, features, sights }: MarkingAsk, edge: 'left' | 'botto
     (list): Marking => ({
       kind: 'line',
       edge,
-      offset: (list[0] as Side).from[axis],
+      offset: (list[0] as StraightSide).from[axis],
       reach: joined(list.map(span), SAME),
       thing: { kind: 'cut' },
     }),
@@ -89,14 +89,16 @@ function linesFrom({ flat, features, sights }: MarkingAsk, edge: 'left' | 'botto
 }
 
 const offsetOf = (m: Marking): number => ('offset' in m ? m.offset : 0);
-const sideOf = ([from, to]: readonly [Point, Point]): Side => ({ from, to });
+const sideOf = ([from, to]: readonly [Point, Point]): StraightSide => ({ from, to });
 
 /** True for a side that is an edge of the blank already. */
-const onBlank = ({ from }: Side, axis: 0 | 1, far: number) => from[axis] < SAME || from[axis] > far - SAME;
+const onBlank = ({ from }: StraightSide, axis: 0 | 1, far: number) =>
+  from[axis] < SAME || from[axis] > far - SAME;
 
 function slants({ flat, features, sights }: MarkingAsk): readonly Marking[] {
-  const slanted = (s: Side) => !runsAcross(s, 0) && !runsAcross(s, 1);
-  const ordered = (s: Side): Side => (apart(s.from[0], s.to[0]) <= 0 ? s : { from: s.to, to: s.from });
+  const slanted = (s: StraightSide) => !runsAcross(s, 0) && !runsAcross(s, 1);
+  const ordered = (s: StraightSide): StraightSide =>
+    apart(s.from[0], s.to[0]) <= 0 ? s : { from: s.to, to: s.from };
   const rows = [
     ...flat.bends.map((b, i) => ({
       ...ordered(sideOf(b.line)),

@@ -1,7 +1,7 @@
 import type { Box, FlatPattern, Point } from '@tinwright/core';
 import { flattened } from '@tinwright/core/internal';
 import type { Dims } from './dims.js';
-import { type Features, runsAcross, type Side } from './features.js';
+import { type Features, runsAcross, type StraightSide } from './features.js';
 import { buried } from './sight.js';
 
 /**
@@ -42,9 +42,9 @@ function turningPoints(
   const other = axis === 0 ? 1 : 0;
   const onRound = (p: Point) =>
     rounds.some((r) => Math.abs(Math.hypot(p[0] - r.centre[0], p[1] - r.centre[1]) - r.radius) < SAME);
-  const needed = (s: Side, p: Point) => !runsAcross(s, other) || !onRound(p);
+  const needed = (s: StraightSide, p: Point) => !runsAcross(s, other) || !onRound(p);
   const bent = bends
-    .map((b): Side => ({ from: b.line[0], to: b.line[1] }))
+    .map((b): StraightSide => ({ from: b.line[0], to: b.line[1] }))
     .filter((b) => !runsAcross(b, other));
   const ends = [...sides, ...bent].flatMap((s) => [s.from, s.to].filter((p) => needed(s, p)));
   return [...ends, blank.min, blank.max];

@@ -66,11 +66,13 @@ export function finishedTable(
   return tableFlow(
     {
       heading: heading(dims.unit),
-      columns: [{ title: c.name }, { title: c.size, align: 'end' }, { title: c.what, grows: true }],
+      columns: [
+        { title: c.what, grows: true },
+        { title: c.size, align: 'end' },
+      ],
       rows: part.asked.map(({ name, value }) => [
-        name,
+        parameterWords(family, name, words.language) || name,
         { text: dims.text(value), value },
-        parameterWords(family, name, words.language),
       ]),
     },
     setting,

@@ -32,8 +32,8 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
       ...groupsOf(stage.joints.filter(fastened)).flatMap((g) => fastening(g, assembly, isFirst(g, joints))),
     ]),
     ...placingOrder(groupsOf(joints.filter((j) => !fastened(j))), assembly).map((g) => placing(g, assembly)),
-    { kind: 'finish', part: '', tools: ['file', 'gloves'], reasons: ['hands-and-cloth'] },
-    { kind: 'inspect', part: '', tools: ['rule', 'caliper', 'square'], reasons: ['measured-is-known'] },
+    { kind: 'finish', part: null, tools: ['file', 'gloves'], reasons: ['hands-and-cloth'] },
+    { kind: 'inspect', part: null, tools: ['rule', 'caliper', 'square'], reasons: ['measured-is-known'] },
   ];
   const orders = parts
     .filter((p) => p.flat.bends.length > 0)
@@ -49,7 +49,7 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
 
 const trial: Operation = {
   kind: 'trial-bend',
-  part: '',
+  part: null,
   tools: ['rule', 'caliper', 'brake', 'protractor', 'square'],
   reasons: ['metal-differs'],
 };
@@ -85,7 +85,7 @@ const isFirst = (group: readonly Seated[], joints: readonly Seated[]): boolean =
 function placing(group: readonly Seated[], assembly: Assembly | null): Operation {
   const joints = group.map((s) => jointWork(s, assembly));
   const [first] = group as [Seated];
-  const base = { kind: 'place', part: '', joints } as const;
+  const base = { kind: 'place', part: null, joints } as const;
   return fastened(first)
     ? { ...base, fastener: kindOf(first), tools: ['clamps', 'square', 'gloves'], reasons: ['seat-square'] }
     : { ...base, fastener: null, tools: ['gloves'], reasons: [] };
@@ -102,13 +102,13 @@ function fastening(
   const tools = SETTERS[fastener] ?? [];
   const of = (kind: 'fasten-first' | 'fasten-rest', reasons: Operation['reasons']): Operation => ({
     kind,
-    part: '',
+    part: null,
     fastener,
     joints,
     tools: kind === 'fasten-first' ? [...tools, 'square'] : tools,
     reasons,
   });
-  const trying: Operation = { kind: 'trial-joint', part: '', fastener, tools, reasons: ['metal-differs'] };
+  const trying: Operation = { kind: 'trial-joint', part: null, fastener, tools, reasons: ['metal-differs'] };
   return [
     ...(isNew ? [trying] : []),
     placing(group, assembly),

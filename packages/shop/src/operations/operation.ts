@@ -81,9 +81,8 @@ export interface JointWork {
   readonly clearance: number;
 }
 
-/** What is done in an operation. Lengths mm. */
-export type Work =
-  | { readonly kind: 'trial-bend' }
+/** What is done to a part. Lengths mm. */
+type OnPart =
   | { readonly kind: 'shear'; readonly quantity: number; readonly size: Point }
   | { readonly kind: 'deburr' }
   | { readonly kind: 'mark' }
@@ -103,7 +102,11 @@ export type Work =
       readonly own: string | null;
       readonly between: readonly [string, string] | null;
       readonly planned: number;
-    }
+    };
+
+/** What is done to the object, or before there is a part. */
+type OnObject =
+  | { readonly kind: 'trial-bend' }
   | { readonly kind: 'trial-joint'; readonly fastener: string }
   | { readonly kind: 'place'; readonly fastener: string | null; readonly joints: readonly JointWork[] }
   | { readonly kind: 'fasten-first'; readonly fastener: string; readonly joints: readonly JointWork[] }
@@ -111,10 +114,8 @@ export type Work =
   | { readonly kind: 'finish' }
   | { readonly kind: 'inspect' };
 
-/** An operation of a job: what is done to which part, with what, and why. */
-export type Operation = Work & {
-  /** Name of the part; '' for the object. */
-  readonly part: string;
+/** An operation of a job: what is done to which part, by its name, or to the object; with what, and why. */
+export type Operation = ((OnPart & { readonly part: string }) | (OnObject & { readonly part: null })) & {
   readonly tools: readonly ToolName[];
   readonly reasons: readonly ReasonName[];
 };

@@ -12,7 +12,7 @@ export interface Measure {
 }
 
 /** Parts that are made together, after those before them are put together. */
-export interface Stage {
+export interface MakingStage {
   readonly parts: readonly PartPlan[];
   /** By the name of the part. */
   readonly measures: Readonly<Record<string, readonly Measure[]>>;
@@ -23,7 +23,7 @@ export interface Stage {
  * In which order the parts of a job are made: what drops in between walls waits until those stand and are measured, and
  * so does what bridges two pieces that are in place already.
  */
-export function stagesOf(parts: readonly PartPlan[], assembly: Assembly | null): readonly Stage[] {
+export function stagesOf(parts: readonly PartPlan[], assembly: Assembly | null): readonly MakingStage[] {
   const seated = assembly?.seated ?? [];
   const waits = waitsOf(seated.filter((s) => s.from.piece !== s.to.piece));
   const level = (name: string, seen: readonly string[] = []): number => {
@@ -34,7 +34,7 @@ export function stagesOf(parts: readonly PartPlan[], assembly: Assembly | null):
   const levels = new Map(parts.map((p) => [p.name, level(p.name)]));
   const at = (name: string) => levels.get(name) ?? 0;
   const count = 1 + Math.max(0, ...levels.values());
-  return Array.from({ length: count }, (_, stage): Stage => {
+  return Array.from({ length: count }, (_, stage): MakingStage => {
     const own = parts.filter((p) => at(p.name) === stage);
     return {
       parts: own,

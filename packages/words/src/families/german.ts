@@ -13,7 +13,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
       sizes: {
         length: 'zwischen den Außenseiten der gekanteten Endlaschen',
         width: 'über die Außenseiten der Seiten',
-        height: 'der Seiten, über den Umschlag',
+        height: 'Höhe der Seiten, über den Umschlag',
         hem: 'Umschlag am Rand beider Seiten, nach innen; weglassen für keinen',
         endTabs: 'Laschen an beiden Enden; weglassen für offene Enden',
         'endTabs.length': 'Außenlänge der Laschen',
@@ -30,7 +30,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
         width: 'über die geraden Seiten',
         shoulderHeight: 'von der Unterkante bis zum Beginn der Schrägen',
         height: 'von der Unterkante bis zur Oberkante',
-        crownWidth: 'der geraden Oberkante',
+        crownWidth: 'Breite der geraden Oberkante',
         cornerNip: 'Schenkel des 45°-Schnitts an den unteren Ecken',
       },
     },
@@ -40,12 +40,12 @@ export const GERMAN_FAMILIES: FamilyWords = {
         width: 'über die Außenseiten der Seitenlaschen',
         shoulderHeight: 'von der Unterkante bis zum Beginn der Schrägen; so hoch sind die Seitenlaschen',
         height: 'von der Unterkante bis zur Oberkante',
-        crownWidth: 'der geraden Oberkante',
+        crownWidth: 'Breite der geraden Oberkante',
         tabs: 'Laschen am Fuß und an den Seiten',
         'tabs.length': 'Außenlänge der Laschen',
         'tabs.gap': 'zwischen benachbarten Laschen frei',
         bar: 'Loch für eine runde Stange; weglassen für keines',
-        'bar.diameter': 'des Lochs',
+        'bar.diameter': 'Durchmesser des Lochs',
         'bar.below': 'von der Oberkante bis zur Lochmitte',
       },
     },
@@ -54,7 +54,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
       sizes: {
         span: 'über die Außenseiten der gekanteten Laschen',
         width: 'über die Außenseiten der Seiten',
-        sideDepth: 'der Seiten, über den Umschlag',
+        sideDepth: 'Tiefe der Seiten, über den Umschlag',
         hem: 'Umschlag an der Kante beider Seiten, nach innen; weglassen für keinen',
         tabs: 'Laschen an beiden Enden, nach unten gekantet',
         'tabs.length': 'Außenlänge der Laschen',
@@ -68,7 +68,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
       sizes: {
         length: 'über West- und Ostwand, oder zwischen ihnen, wo Innenmaße gegeben sind',
         width: 'über Süd- und Nordwand, oder zwischen ihnen',
-        height: 'aller Wände, über das am Rand Gekantete',
+        height: 'Höhe aller Wände, über das am Rand Gekantete',
         heights: 'Wände, die abweichen: north, south, east, west',
         'heights.north': 'Höhe der Nordwand',
         'heights.south': 'Höhe der Südwand',
@@ -95,7 +95,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
       sizes: {
         length: 'über West- und Ostwand, oder zwischen ihnen, wo Innenmaße gegeben sind',
         width: 'über Süd- und Nordwand, oder zwischen ihnen',
-        height: 'der Wände, über die Borde',
+        height: 'Höhe der Wände, über die Borde',
         dimensions: 'außen oder innen: wie Länge, Breite und Höhe gemeint sind',
         rim: 'was am Rand jeder Wand nach innen gekantet ist',
         'rim.return': 'Breite des Bords, von der Außenseite der Wand',
@@ -132,7 +132,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
       sizes: {
         width: 'über die Außenseiten der Seiten',
         depth: 'über die Außenseiten von Front und Rückwand',
-        height: 'der Seiten und der Rückwand',
+        height: 'Höhe der Seiten und der Rückwand',
         front: 'Höhe der Front; so hoch wie die Seiten, wenn weggelassen',
         runners:
           'Borde am Rand der Seiten, nach außen gekantet, auf denen die Schublade läuft; weglassen für keine',
@@ -141,7 +141,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
         'pull.type': 'nichts, Lippe oder Löcher',
         'pull.depth': 'wie weit die Lippe vor der Front steht',
         'pull.drop': 'wie weit sie nach unten reicht, von ihrer Oberseite',
-        'pull.diameter': 'jedes der beiden Löcher',
+        'pull.diameter': 'Durchmesser jedes der beiden Löcher',
         'pull.spacing': 'zwischen ihren Mitten',
         'pull.below': 'vom Rand der Front bis zu ihren Mitten',
         hem: 'Umschlag am Rand der Rückwand und der Front ohne Lippe, nach innen; weglassen für keinen',
@@ -155,21 +155,21 @@ export const GERMAN_FAMILIES: FamilyWords = {
     cover: {
       title: 'Haube mit Lüftung',
       sizes: {
-        length: 'der Grundplatte, auf die sie geht, außen',
-        width: 'der Grundplatte, auf die sie geht, außen',
+        length: 'Länge der Grundplatte, auf die sie geht, außen',
+        width: 'Breite der Grundplatte, auf die sie geht, außen',
         height: 'von der Oberseite der Platte bis zur Kante der Seiten',
         overlap:
           'Höhe der Wände der Grundplatte, über die die Seiten reichen; die halbe Höhe, wenn weggelassen',
         clearance: 'Spiel zwischen Seiten und Grundplatte',
         vents: 'Felder runder Löcher, die Luft durchlassen; weglassen für keine',
         'vents.on': 'wo sie sind: top, north, south, east, west',
-        'vents.diameter': 'jedes Lochs',
+        'vents.diameter': 'Durchmesser jedes Lochs',
         'vents.pitch': 'von Mitte zu Mitte, in der Reihe und von Reihe zu Reihe',
         'vents.columns': 'Löcher in einer Reihe',
         'vents.rows': 'Reihen',
         tabs: 'Schraublaschen, an den Kanten der West- und Ostseite nach außen; weglassen für keine',
         'tabs.length': 'wie weit sie vor den Seiten stehen',
-        'tabs.diameter': 'der Schraublöcher',
+        'tabs.diameter': 'Durchmesser der Schraublöcher',
         'tabs.count': 'Löcher in jeder Lasche',
         'tabs.edge':
           'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
@@ -189,7 +189,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
         ends: 'Laschen an beiden Enden, nach unten gekantet; weglassen für keine',
         'ends.length': 'Außenlänge der Laschen',
         'ends.holes': 'eine Reihe Löcher in jeder Lasche; weglassen für keine',
-        'ends.holes.diameter': 'jedes Lochs',
+        'ends.holes.diameter': 'Durchmesser jedes Lochs',
         'ends.holes.count': 'in jeder Lasche',
         'ends.holes.edge':
           'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
@@ -201,17 +201,17 @@ export const GERMAN_FAMILIES: FamilyWords = {
       sizes: {
         length: 'über West- und Ostwand, oder zwischen ihnen, wo Innenmaße gegeben sind',
         width: 'über Süd- und Nordwand, oder zwischen ihnen',
-        height: 'dieser Hälfte, über das am Rand Gekantete',
+        height: 'Höhe dieser Hälfte, über das am Rand Gekantete',
         dimensions: 'außen oder innen: wie Länge, Breite und Höhe gemeint sind',
         hem: 'Umschlag an jedem Rand, nach innen; weglassen für keinen',
         hinge: 'eine Lochreihe in der Nordwand für das Blatt eines Scharniers; weglassen für keine',
-        'hinge.diameter': 'jedes Lochs',
+        'hinge.diameter': 'Durchmesser jedes Lochs',
         'hinge.count': 'Löcher entlang der Wand',
         'hinge.edge':
           'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
         'hinge.below': 'vom Rand bis zu ihren Mitten',
         hasp: 'eine Lochreihe in der Südwand für Überfalle oder Krampe; weglassen für keine',
-        'hasp.diameter': 'jedes Lochs',
+        'hasp.diameter': 'Durchmesser jedes Lochs',
         'hasp.count': 'Löcher entlang der Wand',
         'hasp.edge':
           'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
@@ -231,7 +231,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
       sizes: {
         length: 'von der Außenseite der Rückwand bis zur Lippe',
         width: 'über die Außenseiten der Seiten, an der Rückwand',
-        height: 'der Rückwand und der Seiten',
+        height: 'Höhe der Rückwand und der Seiten',
         flare: 'wie weit jede Seite über die Länge nach außen steht',
         slope: 'wie weit hinter der Lippe die Seiten ihre Höhe erreichen; die halbe Länge, wenn weggelassen',
         lip: 'Vorderkante des Bodens: glatt, Umschlag (nach unten) oder Draht (nach unten gerollt)',
@@ -246,8 +246,8 @@ export const GERMAN_FAMILIES: FamilyWords = {
     lid: {
       title: 'Deckel mit Zarge',
       sizes: {
-        length: 'dessen, was er deckt, außen; der Öffnung, in die er fällt, innen',
-        width: 'dessen, was er deckt, außen; der Öffnung, in die er fällt, innen',
+        length: 'Länge dessen, was er deckt, außen; der Öffnung, in die er fällt, innen',
+        width: 'Breite dessen, was er deckt, außen; der Öffnung, in die er fällt, innen',
         depth: 'von der Oberseite der Platte bis zur Kante der Zarge',
         fit: 'darüber (Zarge außen um den Kasten) oder darin (Zarge in der Öffnung, Platte auf dem Rand)',
         clearance: 'Spiel zwischen Zarge und Kasten auf jeder Seite',
@@ -262,7 +262,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
       title: 'Trennwand für einen Kasten',
       sizes: {
         length: 'über die Außenseiten der Laschen, oder von Ende zu Ende',
-        height: 'der Platte',
+        height: 'Höhe der Platte',
         tabs: 'Laschen an beiden Enden; weglassen für keine',
         'tabs.length': 'Außenlänge der Laschen',
         slots: 'Schlitze für kreuzende Trennwände; weglassen für keine',
@@ -277,8 +277,8 @@ export const GERMAN_FAMILIES: FamilyWords = {
       title: 'Wanne mit schrägen Wänden',
       sizes: {
         bottom: 'des Bodens, zwischen den Linien, in denen sich die Außenseiten von Wänden und Boden treffen',
-        'bottom.length': 'des Bodens, entlang x',
-        'bottom.width': 'des Bodens, entlang y',
+        'bottom.length': 'Länge des Bodens, entlang x',
+        'bottom.width': 'Breite des Bodens, entlang y',
         depth: 'von der Unterseite des Bodens bis zur Oberkante des fertigen Randes',
         flare: 'wie weit jede Wand über die Tiefe nach außen steht; 0 für senkrechte Wände',
         edge: 'Rand: glatt, Umschlag (nach innen) oder Draht (nach außen gerollt)',
@@ -296,13 +296,13 @@ export const GERMAN_FAMILIES: FamilyWords = {
       title: 'Winkel mit Löchern',
       sizes: {
         profile: 'angle (eine Kantung), z (zwei, die zweite zurück) oder u (zwei in derselben Richtung)',
-        width: 'entlang der Kantungen',
+        width: 'Breite entlang der Kantungen',
         base: 'äußerer Schenkel, der flach liegt, vom freien Ende bis zur ersten Kantung',
         web: 'äußerer Schenkel zwischen den Kantungen eines Z oder U',
         leg: 'äußerer Schenkel am Ende des Winkels',
         angle: 'jede Kantung, von flach an gemessen',
         holes: 'Löcher in einer Reihe quer über Grund und letzten Schenkel; weglassen für keine',
-        'holes.diameter': 'jedes Lochs',
+        'holes.diameter': 'Durchmesser jedes Lochs',
         'holes.count': 'in jedem Schenkel',
         'holes.inset': 'vom freien Ende eines Schenkels bis zur Mitte seiner Löcher',
         'holes.edge':
@@ -312,7 +312,7 @@ export const GERMAN_FAMILIES: FamilyWords = {
     'bent-strip': {
       title: 'Streifen mit parallelen Kantungen',
       sizes: {
-        width: 'entlang der Kantungen',
+        width: 'Breite entlang der Kantungen',
         legs: 'Außenschenkel der Reihe nach, einer mehr als Kantungen; über 90° bis zur äußeren Tangente',
         angles: 'aus der Ebene gebogen, positiv nach oben, -180 bis 180',
         insideRadii: 'einer für alle Kantungen oder je einer; der des Blechs, wenn weggelassen',

@@ -451,7 +451,7 @@ export const ENGLISH_PACKET: PacketWords = {
   },
   inspection: {
     heading: (part, quantity) => (quantity === 1 ? part : `${part}, ${quantity} pieces`),
-    columns: { size: 'dimension', what: 'measured', nominal: 'nominal', limit: 'tolerance' },
+    columns: { what: 'dimension', nominal: 'nominal', limit: 'tolerance' },
     measured: (n, of) => (of === 1 ? 'found' : `found ${n}`),
     sides: { inside: 'inside', outside: 'outside', mould: 'to where the outside faces would meet', flat: '' },
     blankX: 'blank, along the near edge',

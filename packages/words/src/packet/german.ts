@@ -449,7 +449,7 @@ export const GERMAN_PACKET: PacketWords = {
   },
   inspection: {
     heading: (part, quantity) => (quantity === 1 ? part : `${part}, ${quantity} Stück`),
-    columns: { size: 'Maß', what: 'gemessen', nominal: 'soll', limit: 'Toleranz' },
+    columns: { what: 'Maß', nominal: 'soll', limit: 'Toleranz' },
     measured: (n, of) => (of === 1 ? 'ist' : `ist ${n}`),
     sides: {
       inside: 'innen',

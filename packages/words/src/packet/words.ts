@@ -193,7 +193,7 @@ export interface PacketWords {
   };
   readonly inspection: {
     readonly heading: (part: string, quantity: number) => string;
-    readonly columns: Readonly<Record<'size' | 'what' | 'nominal' | 'limit', string>>;
+    readonly columns: Readonly<Record<'what' | 'nominal' | 'limit', string>>;
     readonly measured: (n: number, of: number) => string;
     /** Between which faces a size is measured. */
     readonly sides: Readonly<Record<SizeSide, string>>;

@@ -99,7 +99,7 @@ export const ENGLISH: PlanWords = frozen({
   },
   finished: {
     heading: (unit) => `Finished sizes, ${inWords(unit)}`,
-    columns: { name: 'size', size: '', what: 'measured' },
+    columns: { size: 'size', what: 'measured' },
   },
   rounded: {
     heading: 'Rounded sizes, inches',

@@ -106,7 +106,7 @@ export const GERMAN: PlanWords = {
   },
   finished: {
     heading: (unit) => `Fertigmaße, ${inWords(unit)}`,
-    columns: { name: 'Maß', size: '', what: 'gemessen' },
+    columns: { size: 'Maß', what: 'gemessen' },
   },
   rounded: {
     heading: 'Gerundete Maße, Zoll',

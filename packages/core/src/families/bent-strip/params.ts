@@ -7,7 +7,7 @@ const MOST = 60;
 
 /** A strip with parallel bends. Legs outside, to the outer tangent over 90°; mm, degrees. */
 export const values = {
-  width: v.size('along the bends', { min: 1 }),
+  width: v.size('width along the bends', { min: 1 }),
   legs: v.list(
     'outside legs in order, one more than there are bends; over 90° to the outer tangent',
     v.size(''),

@@ -9,14 +9,14 @@ export const values = {
     v.word('angle (one bend), z (two, the second back) or u (two the same way)', ['angle', 'z', 'u']),
     'angle',
   ),
-  width: v.size('along the bends'),
+  width: v.size('width along the bends'),
   base: v.size('outside leg that lies flat, from its free end to the first bend'),
   web: v.or(v.size('outside leg between the bends of a z or a u'), 40),
   leg: v.size('outside leg that ends the bracket'),
   angle: v.or(v.angle('every bend, bent through from flat', 1, 135), 90),
   holes: v.maybe(
     v.group('holes in a row across the base and the last leg; leave out for none', {
-      diameter: v.size('of each hole', { max: 100 }),
+      diameter: v.size('diameter of each hole', { max: 100 }),
       count: v.or(v.count('in each leg', 1, 40), 1),
       inset: v.size('from the free end of a leg to the middle of its holes'),
       edge: v.maybe(

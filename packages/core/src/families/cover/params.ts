@@ -12,8 +12,8 @@ const FACES = ['top', ...SIDES] as const;
 
 /** A cover over a base. mm */
 export const values = {
-  length: v.size('of the base it goes on, outside'),
-  width: v.size('of the base it goes on, outside'),
+  length: v.size('length of the base it goes on, outside'),
+  width: v.size('width of the base it goes on, outside'),
   height: v.size('from the top of the plate to the edge of the sides'),
   overlap: v.maybe(
     v.size('height of the walls of the base, which the sides reach down over; half the height when left out'),
@@ -22,7 +22,7 @@ export const values = {
   vents: v.maybe(
     v.group('fields of round holes that let air through; leave out for none', {
       on: v.or(v.list('where they are: top, north, south, east, west', v.word('', FACES), [1, 5]), ['top']),
-      diameter: v.size('of each hole', { max: 100 }),
+      diameter: v.size('diameter of each hole', { max: 100 }),
       pitch: v.size('from middle to middle, along a row and from row to row'),
       columns: v.count('holes in a row', 1, 12),
       rows: v.count('rows', 1, 12),
@@ -31,7 +31,7 @@ export const values = {
   tabs: v.maybe(
     v.group('screw tabs turned outwards at the edges of the west and east side; leave out for none', {
       length: v.size('how far they stand out of the sides'),
-      diameter: v.size('of the screw holes', { max: 100 }),
+      diameter: v.size('diameter of the screw holes', { max: 100 }),
       count: v.or(v.count('holes in each tab', 1, 20), 2),
       edge: v.maybe(
         v.size('from the sides to the middle of the first and the last; evenly spread when left out'),

@@ -12,7 +12,7 @@ const MOST_SLOTS = 50;
 /** A flat divider, with tabs at its ends if wanted. Outside sizes, mm. */
 export const values = {
   length: v.size('over the outside faces of the tabs, or from end to end'),
-  height: v.size('of the plate'),
+  height: v.size('height of the plate'),
   tabs: v.maybe(
     v.group('tabs at both ends; leave out for none', { length: v.size('outside length of the tabs') }),
   ),

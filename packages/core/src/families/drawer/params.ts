@@ -9,7 +9,7 @@ import type { Side, Walls } from '../walls.js';
 export const values = {
   width: v.size('over the outside faces of the sides'),
   depth: v.size('over the outside faces of front and back'),
-  height: v.size('of the sides and the back'),
+  height: v.size('height of the sides and the back'),
   front: v.maybe(v.size('height of the front; as high as the sides when left out')),
   runners: v.maybe(
     v.group(
@@ -30,7 +30,7 @@ export const values = {
           drop: v.size('how far it reaches down, from its top'),
         },
         holes: {
-          diameter: v.size('of each of the two holes', { max: 100 }),
+          diameter: v.size('diameter of each of the two holes', { max: 100 }),
           spacing: v.size('between their middles'),
           below: v.size('from the rim of the front to their middles'),
         },

@@ -10,8 +10,8 @@ import { CORNER_GAP, type Complaint, need } from '../limits.js';
 /** A pan with walls that lean out. Outside sizes, mm. */
 export const values = {
   bottom: v.group('of the bottom, between the lines where the outside faces of walls and bottom meet', {
-    length: v.size('of the bottom, along x'),
-    width: v.size('of the bottom, along y'),
+    length: v.size('length of the bottom, along x'),
+    width: v.size('width of the bottom, along y'),
   }),
   depth: v.size('from under the bottom to the top of the finished rim'),
   flare: v.size('how far each wall leans out over the depth; 0 for upright walls', { min: 0 }),

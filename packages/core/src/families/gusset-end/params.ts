@@ -12,7 +12,7 @@ export const values = {
   width: v.size('over the straight sides'),
   shoulderHeight: v.size('from the lower edge to where the slopes start'),
   height: v.size('from the lower edge to the crown'),
-  crownWidth: v.size('of the flat top'),
+  crownWidth: v.size('width of the flat top'),
   cornerNip: v.or(
     v.sizeOr('leg of the 45° cut at the lower corners: auto clears the inside radius, 0 for none', 'auto', {
       min: 0,

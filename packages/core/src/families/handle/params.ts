@@ -7,7 +7,7 @@ import { CORNER_GAP } from '../limits.js';
 export const values = {
   span: v.size('over the outside faces of the folded tabs'),
   width: v.size('over the outside faces of the sides'),
-  sideDepth: v.size('of the sides, over the hem'),
+  sideDepth: v.size('depth of the sides, over the hem'),
   hem: v.hem('hem along the edge of both sides, folded in; leave out for none'),
   tabs: v.group('tabs at both ends, folded down', {
     length: v.size('outside length of the tabs'),

@@ -16,7 +16,7 @@ const LEAST_REST = 1; // mm left of a panel between what is cut from its ends
 export const values = {
   length: v.size('between the outside faces of the folded end tabs'),
   width: v.size('over the outside faces of the sides'),
-  height: v.size('of the sides, over the hem'),
+  height: v.size('height of the sides, over the hem'),
   hem: v.hem('hem along the rim of both sides, folded in; leave out for none'),
   endTabs: v.maybe(
     v.group('tabs at both ends; leave out for open ends', {

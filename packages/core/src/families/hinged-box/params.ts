@@ -7,7 +7,7 @@ import { CORNER_GAP, type Complaint, hemHeight, need, setback } from '../limits.
 import type { Side, Walls } from '../walls.js';
 
 const HOLES = {
-  diameter: v.size('of each hole', { max: 100 }),
+  diameter: v.size('diameter of each hole', { max: 100 }),
   count: v.or(v.count('holes along the wall', 1, 60), 2),
   edge: v.maybe(
     v.size('from the sides to the middle of the first and the last; evenly spread when left out'),
@@ -19,7 +19,7 @@ const HOLES = {
 export const values = {
   length: v.size('over the west and east walls, or between them where inside sizes are given'),
   width: v.size('over the south and north walls, or between them'),
-  height: v.size('of this half, over what is folded at its rim'),
+  height: v.size('height of this half, over what is folded at its rim'),
   dimensions: v.or(
     v.word('outside or inside: how length, width and height are meant', ['outside', 'inside']),
     'outside',

@@ -8,8 +8,8 @@ const USUAL_PLAY = 0.3;
 const USUAL_LEDGE = 10;
 /** A lid with a skirt. mm */
 export const values = {
-  length: v.size('of what it covers, outside; of the opening it drops into, inside'),
-  width: v.size('of what it covers, outside; of the opening it drops into, inside'),
+  length: v.size('length of what it covers, outside; of the opening it drops into, inside'),
+  width: v.size('width of what it covers, outside; of the opening it drops into, inside'),
   depth: v.size('from the top of the plate to the edge of the skirt'),
   fit: v.or(
     v.word('over (the skirt outside of the box) or inside (the skirt in the opening, the plate on its rim)', [

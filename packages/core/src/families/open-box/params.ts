@@ -12,7 +12,7 @@ import { SIDES, type Side } from '../walls.js';
 export const values = {
   length: v.size('over the west and east walls, or between them where inside sizes are given'),
   width: v.size('over the south and north walls, or between them'),
-  height: v.size('of all walls, over what is folded at the rim'),
+  height: v.size('height of all walls, over what is folded at the rim'),
   heights: v.maybe(
     v.group('walls that differ: north, south, east, west', {
       north: v.maybe(v.size('height of the north wall')),

@@ -10,7 +10,7 @@ import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
 export const values = {
   length: v.size('from the outside of the back to the lip'),
   width: v.size('over the outside faces of the sides, at the back'),
-  height: v.size('of the back and the sides'),
+  height: v.size('height of the back and the sides'),
   flare: v.or(v.size('how far each side stands out over the length', { min: 0 }), 0),
   slope: v.maybe(
     v.size('how far behind the lip the sides reach their height; half the length when left out', { min: 0 }),

@@ -20,7 +20,7 @@ export const values = {
       length: v.size('outside length of the tabs'),
       holes: v.maybe(
         v.group('a row of holes in each tab; leave out for none', {
-          diameter: v.size('of each hole', { max: 100 }),
+          diameter: v.size('diameter of each hole', { max: 100 }),
           count: v.or(v.count('in each tab', 1, 20), 2),
           edge: v.maybe(
             v.size('from the sides to the middle of the first and the last; evenly spread when left out'),

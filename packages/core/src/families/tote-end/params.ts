@@ -8,14 +8,14 @@ export const values = {
   width: v.size('over the outside faces of the side tabs'),
   shoulderHeight: v.size('from the lower edge to where the slopes start; the side tabs are as high'),
   height: v.size('from the lower edge to the crown'),
-  crownWidth: v.size('of the flat top'),
+  crownWidth: v.size('width of the flat top'),
   tabs: v.group('tabs along the foot and the sides', {
     length: v.size('outside length of the tabs'),
     gap: v.or(v.size('kept between neighbouring tabs', { min: 0, max: 20 }), CORNER_GAP),
   }),
   bar: v.maybe(
     v.group('hole for a round bar; leave out for none', {
-      diameter: v.size('of the hole', { max: 100 }),
+      diameter: v.size('diameter of the hole', { max: 100 }),
       below: v.size('from the crown to the middle of the hole'),
     }),
   ),

@@ -9,7 +9,7 @@ import type { Walls } from '../walls.js';
 export const values = {
   length: v.size('over the west and east walls, or between them where inside sizes are given'),
   width: v.size('over the south and north walls, or between them'),
-  height: v.size('of the walls, over the returns'),
+  height: v.size('height of the walls, over the returns'),
   dimensions: v.or(
     v.word('outside or inside: how length, width and height are meant', ['outside', 'inside']),
     'outside',

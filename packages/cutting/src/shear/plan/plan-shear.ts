@@ -4,7 +4,7 @@ import type { Rack, StockSheet } from '../../stock/sheet.js';
 import { lowerBound } from '../bound/lower-bound.js';
 import { byPatterns } from '../search/by-patterns.js';
 import { worthKeeping } from '../search/offcut.js';
-import { type Filled, type Progress, pack, type Stage } from '../search/pack.js';
+import { type Filled, type PackGoal, type Progress, pack } from '../search/pack.js';
 import { type CutUp, cutUp } from './cut-up.js';
 import type { ShearLimits } from './limits.js';
 import { type Named, problemOf } from './problem-of.js';
@@ -16,7 +16,7 @@ import { tooLong } from './too-long.js';
 export interface ShearEffort {
   readonly seed: number;
   /** Steps at most for fewer sheets, for a larger offcut, for less setting and cutting. */
-  readonly steps: Readonly<Record<Stage, number>>;
+  readonly steps: Readonly<Record<PackGoal, number>>;
   /** Asked every few steps where the search stands; true goes on to the next stage. */
   readonly enough: (at: Progress) => boolean;
 }

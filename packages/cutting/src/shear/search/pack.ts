@@ -14,11 +14,11 @@ export interface Filled {
 }
 
 /** What is sought at the moment: fewer or cheaper sheets, a larger single offcut, less setting and cutting. */
-export type Stage = 'sheets' | 'offcut' | 'neat';
+export type PackGoal = 'sheets' | 'offcut' | 'neat';
 
 /** Where the search stands. */
 export interface Progress {
-  readonly stage: Stage;
+  readonly stage: PackGoal;
   readonly steps: number;
   readonly cost: number;
   /** Items no place was found for. */
@@ -29,7 +29,7 @@ export interface Progress {
 export interface Effort {
   readonly seed: number;
   /** Steps at most in each stage. */
-  readonly steps: Readonly<Record<Stage, number>>;
+  readonly steps: Readonly<Record<PackGoal, number>>;
   /** No plan is cheaper than this; looking for cheaper sheets ends when it is met. */
   readonly bound: number;
   readonly least: Least;
@@ -74,7 +74,7 @@ class Search {
     this.held = this.packing.hold();
   }
 
-  private at(stage: Stage, steps: number): Progress {
+  private at(stage: PackGoal, steps: number): Progress {
     return { stage, steps: this.steps + steps, cost: this.held.cost, left: this.held.out };
   }
 
@@ -140,7 +140,7 @@ class Search {
     );
   }
 
-  private improve(stage: Stage, objective: (packing: Packing) => number): void {
+  private improve(stage: PackGoal, objective: (packing: Packing) => number): void {
     const { effort, random } = this;
     if (effort.steps[stage] <= 0 || this.held.slots.length === 0) return;
     const packing = this.reset();

@@ -2,7 +2,7 @@ import type { Part, PartPanel, Point } from '@tinwright/core';
 import type { EdgeFold } from '@tinwright/core/family';
 
 /** A bend as one of its two panels sees it, in that panel's frame. mm, degrees */
-export interface Side {
+export interface OutlineSide {
   /** Panel that looks, and the one beyond the bend. */
   readonly panel: string;
   readonly beyond: string;
@@ -20,8 +20,8 @@ export interface Side {
 }
 
 /** The bends round a panel: its own first, then those of what hangs on it. */
-export function sidesOf({ panels }: Pick<Part, 'panels'>, id: string): readonly Side[] {
-  return panels.flatMap((p): readonly Side[] => {
+export function sidesOf({ panels }: Pick<Part, 'panels'>, id: string): readonly OutlineSide[] {
+  return panels.flatMap((p): readonly OutlineSide[] => {
     if (p.hang === null) return [];
     const { bend, hinge, zone } = p.hang;
     const common = { bend: p.id, angle: bend.angle, insideRadius: bend.insideRadius, hem: bend.hem };
@@ -42,12 +42,16 @@ export function sidesOf({ panels }: Pick<Part, 'panels'>, id: string): readonly 
 }
 
 /** How far a panel's own flat metal reaches back from the mould line of one of its bends, mm. */
-export function reachFrom({ shape }: Pick<PartPanel, 'shape'>, { origin, out }: Side): number {
+export function reachFrom({ shape }: Pick<PartPanel, 'shape'>, { origin, out }: OutlineSide): number {
   return Math.max(...shape.map(({ from }) => back(from, origin, out)));
 }
 
 /** The same, up to the mould lines of its other bends: the outside leg. mm */
-export function legFrom({ outline, shape }: PartPanel, side: Side, others: readonly Side[]): number {
+export function legFrom(
+  { outline, shape }: PartPanel,
+  side: OutlineSide,
+  others: readonly OutlineSide[],
+): number {
   const flat = reachFrom({ shape }, side);
   const opposite = others.filter((o) => o !== side && isOpposite(o, side));
   // authored corners lie on mould lines
@@ -59,15 +63,15 @@ export function legFrom({ outline, shape }: PartPanel, side: Side, others: reado
 const back = (p: Point, o: Point, out: Point): number => -((p[0] - o[0]) * out[0] + (p[1] - o[1]) * out[1]);
 
 /** True for two bends on opposite, parallel edges of a panel. */
-export const isOpposite = (a: Side, b: Side): boolean =>
+export const isOpposite = (a: OutlineSide, b: OutlineSide): boolean =>
   a.out[0] * b.out[0] + a.out[1] * b.out[1] < -1 + 1e-9;
 
 /** Between the mould lines of two opposite bends, mm. */
-export const between = (a: Side, b: Side): number =>
+export const between = (a: OutlineSide, b: OutlineSide): number =>
   (a.origin[0] - b.origin[0]) * a.out[0] + (a.origin[1] - b.origin[1]) * a.out[1];
 
 /** Stretch along the line that two opposite bends share, mm. */
-export function shared(a: Side, b: Side): number {
+export function shared(a: OutlineSide, b: OutlineSide): number {
   const mirrored = [-b.span[1], -b.span[0]] as const;
   return Math.min(a.span[1], mirrored[1]) - Math.max(a.span[0], mirrored[0]);
 }
@@ -77,8 +81,8 @@ export const panelNamed = ({ panels }: Pick<Part, 'panels'>, id: string): PartPa
   panels.find((p) => p.id === id) as PartPanel;
 
 /** Outside height of what stands beyond a bend of a panel. */
-export function heightOf(part: Pick<Part, 'panels'>, side: Side): number {
+export function heightOf(part: Pick<Part, 'panels'>, side: OutlineSide): number {
   const beyond = sidesOf(part, side.beyond);
-  const back = beyond.find((s) => s.bend === side.bend) as Side;
+  const back = beyond.find((s) => s.bend === side.bend) as OutlineSide;
   return legFrom(panelNamed(part, side.beyond), back, beyond);
 }
