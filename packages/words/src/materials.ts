@@ -32,6 +32,8 @@ const MATERIALS: Readonly<Record<Language, Readonly<Record<MaterialName, string>
   },
 });
 
-/** What a sheet material is called; by its own name where the language has none for it. */
-export const materialName = (name: string, language: Language): string =>
-  (MATERIALS[language] as Readonly<Partial<Record<string, string>>>)[name] ?? name;
+/** What a sheet material is called; by its own title, or its name, where the language has none for it. */
+export const materialName = (
+  { name, title = name }: { readonly name: string; readonly title?: string },
+  language: Language,
+): string => (MATERIALS[language] as Readonly<Partial<Record<string, string>>>)[name] ?? title;

@@ -52,7 +52,7 @@ async function run(
 
 function partText(host: Host, p: PartPlan, units: Unit): string {
   const { rule, thickness } = p.sheet;
-  const head = `${paint(host, 'bold', p.name)}: ${materialName(p.material.name, 'en')}, ${givenText(thickness, units)}; ${rule.title} (${rule.source})\n`;
+  const head = `${paint(host, 'bold', p.name)}: ${materialName(p.material, 'en')}, ${givenText(thickness, units)}; ${rule.title} (${rule.source})\n`;
   const dimensions = explainBlank(p.flat).map((d) => dimensionText(d, units));
   return `${head}${dimensions.join('')}${bendText(p, units)}\n`;
 }

@@ -34,7 +34,7 @@ export const thicknessText = (mm: number, { unit }: Dims): string =>
 
 /** Material and thickness of a part's sheet. */
 export const stockText = ({ material, sheet }: PartPlan, { dims, language }: PacketKit): string =>
-  `${materialName(material.name, language)}, ${thicknessText(sheet.thickness, dims).replace(' ', '\u00A0')}`;
+  `${materialName(material, language)}, ${thicknessText(sheet.thickness, dims).replace(' ', '\u00A0')}`;
 
 /** `436.5 × 335.1`. */
 export const blankText = ({ flat }: PartPlan, { dims }: PacketKit): string =>

@@ -28,7 +28,7 @@ export function planTitle(
     job: words.job(job),
     date,
     stock: words.stock(
-      materialName(part.material.name, words.language),
+      materialName(part.material, words.language),
       sheet,
       dims.text(x),
       dims.text(y),

@@ -241,7 +241,7 @@ describe.each(['en', 'de'] as const)('large print in fractions, %s', (language) 
     const said = saidOn(sectionOf(large, 'plans'));
     const { plans } = LANGUAGES[language];
     const stock = plans.stock(
-      materialName(box.parts[0]?.material.name ?? '', language),
+      materialName({ name: box.parts[0]?.material.name ?? '' }, language),
       '0.0394 in',
       text(x),
       text(y),

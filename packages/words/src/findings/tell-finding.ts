@@ -85,7 +85,7 @@ function tongueOf(unit: Unit, language: Language, { decimal, spot }: FindingGram
     most: (mm) => point(say.most(mm)),
     least: (mm) => point(say.least(mm)),
     number: (value, digits) => point(plainNumber(value, digits)),
-    material: (name) => materialName(name, language),
+    material: (name) => materialName({ name }, language),
     worded: (wording) => inWords(wording, say),
     spot,
   };
