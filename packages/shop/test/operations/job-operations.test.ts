@@ -54,7 +54,8 @@ const carrier = (by: unknown = 'spot-weld'): JobPlan =>
 
 const NONE: ReadonlyMap<string, Sequence> = new Map();
 const listOf = (plan: JobPlan, sequences = NONE) => jobOperations(plan, sequences).list;
-const said = (list: readonly Operation[]) => list.map((o) => (o.part === null ? o.kind : `${o.kind} ${o.part}`));
+const said = (list: readonly Operation[]) =>
+  list.map((o) => (o.part === null ? o.kind : `${o.kind} ${o.part}`));
 const once = (list: readonly string[]) => list.filter((s, i) => s !== list[i - 1]);
 
 describe('the carrier', () => {
