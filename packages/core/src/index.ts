@@ -57,6 +57,7 @@ export {
   handle,
   hemmedChannel,
   hingedBox,
+  hopper,
   lid,
   openBox,
   scoop,

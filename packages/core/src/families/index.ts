@@ -10,6 +10,7 @@ import { gussetEnd } from './gusset-end/build.js';
 import { handle } from './handle/build.js';
 import { hemmedChannel } from './hemmed-channel/build.js';
 import { hingedBox } from './hinged-box/build.js';
+import { hopper } from './hopper/build.js';
 import { lid } from './lid/build.js';
 import { openBox } from './open-box/build.js';
 import { scoop } from './scoop/build.js';
@@ -32,6 +33,7 @@ export const FAMILIES = frozen([
   cover,
   divider,
   flaredPan,
+  hopper,
   scoop,
   bracket,
   shelf,
@@ -53,6 +55,7 @@ export {
   handle,
   hemmedChannel,
   hingedBox,
+  hopper,
   lid,
   openBox,
   scoop,

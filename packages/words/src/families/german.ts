@@ -292,6 +292,28 @@ export const GERMAN_FAMILIES: FamilyWords = {
         gap: 'zwischen Nachbarn an den Ecken frei',
       },
     },
+    hopper: {
+      title: 'Trichter',
+      sizes: {
+        bottom: 'des Bodens, zwischen den Linien, in denen sich die Außenseiten von Wänden und Boden treffen',
+        'bottom.length': 'des Bodens, entlang x',
+        'bottom.width': 'des Bodens, entlang y',
+        depth: 'von der Unterseite des Bodens bis zur Oberkante des fertigen Randes',
+        flare: 'wie weit jede Wand über die Tiefe nach außen steht; 0 für senkrechte Wände',
+        edge: 'Rand: glatt, Umschlag (nach innen) oder Draht (nach außen gerollt)',
+        'edge.type': 'glatt, Umschlag oder Draht',
+        'edge.length': 'fertige Breite des Umschlags',
+        'edge.diameter': 'Durchmesser des Drahts',
+        'edge.allowance': 'Blech, das die Rolle braucht; 2,5 Drahtdurchmesser, wenn weggelassen',
+        corner: 'auf Gehrung oder gefaltet (Laschen der Nord- und Südwand innen an den anderen)',
+        tabs: 'Ecklaschen gefalteter Ecken',
+        'tabs.length': 'Außenlänge der Ecklaschen',
+        throat: 'rechteckige Öffnung in der Mitte des Bodens',
+        'throat.length': 'der Öffnung, entlang x',
+        'throat.width': 'der Öffnung, entlang y',
+        gap: 'zwischen Nachbarn an den Ecken frei',
+      },
+    },
     bracket: {
       title: 'Winkel mit Löchern',
       sizes: {

@@ -23,7 +23,8 @@ type Side = 'north' | 'south' | 'east' | 'west';
 const SIDES: readonly Side[] = ['north', 'south', 'east', 'west'];
 const ENDS = ['west', 'east'] as const;
 
-function build(p: FlaredPanParams, sheet: Sheet): readonly Step[] {
+/** The verbs of a pan with walls that lean out. */
+export function panSteps(p: FlaredPanParams, sheet: Sheet): readonly Step[] {
   const { length, width } = p.bottom;
   const wall = panWall(p, sheet);
   const folded = p.corner === 'folded';
@@ -116,7 +117,7 @@ export const flaredPan: NamedFamily<'flared-pan', typeof values> = defineFamily(
   name: 'flared-pan',
   values,
   check,
-  build,
+  build: panSteps,
   derived,
   describe,
 });
