@@ -81,6 +81,7 @@ export interface LeafTools {
   readonly fingers: Tool;
 }
 
+const BEAM = 400; // mm a beam is taken to be deep: what stands up further back is behind the machine; judgement
 const LEAF = 40; // mm the leaf is taken to be deep under its face; judgement
 
 /** A leaf brake round a sheet, its fingers' tips `setBack` behind the hinge. @param over what lies under the jaw, mm */
@@ -104,7 +105,9 @@ export function leafTools(
   return {
     bed: draw('bed', box(-brake.bed, -FAR, 0, 0), [EVERYWHERE]),
     leaf: draw('leaf', box(0, -LEAF, brake.leaf.width, 0), [EVERYWHERE]),
-    beam: draw('beam', box(-setBack - brake.beam - FAR, top, -setBack - brake.beam, top + FAR), [EVERYWHERE]),
+    beam: draw('beam', box(-setBack - brake.beam - BEAM, top, -setBack - brake.beam, top + FAR), [
+      EVERYWHERE,
+    ]),
     fingers: draw('fingers', finger, fingers),
   };
 }

@@ -15,7 +15,7 @@ import {
 import { STAY, shift } from './rigid.js';
 import { ruleFlaws } from './rules.js';
 import { atMoment, type Done, type Shopped, type Standing, type State, standingFor } from './standing.js';
-import { forwardOf, lineUp, panelOf, type Span, toolSpans, type WrittenStep } from './step.js';
+import { forwardOf, type LineUp, lineUp, panelOf, type Span, toolSpans, type WrittenStep } from './step.js';
 import { strokeFlaws } from './stroke.js';
 import { comes } from './ways.js';
 
@@ -97,7 +97,7 @@ function onBrake({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Sta
         () => ({ ...leafMoment(tools, stroke, 0), free: STAY, held: STAY }),
         (p) => line.free.has(p),
       )
-    : strokeFlaws(standing, by, (turn) => leafMoment(tools, stroke, turn));
+    : strokeFlaws(standing, by, (turn) => leafMoment(tools, stroke, turn), curved(step, line));
   if (flaws.length > 0) return flaws;
   const { putIn, takeOff } = step;
   return [
@@ -105,6 +105,12 @@ function onBrake({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Sta
     ...(takeOff === null || comes(takeOff, trapped('after')) ? [] : [`does not come off ${takeOff}`]),
   ];
 }
+
+/** The first of a fold is not flat while it turns: all between nose and hinge is bent, and comes off the bed so. */
+const curved = ({ action }: WrittenStep, { free, hinges }: LineUp) => {
+  const own = new Set(hinges.flatMap((h) => h.sides).filter((p) => free.has(p)));
+  return (panel: number, tool: string) => action === 'fold' && tool === 'bed' && own.has(panel);
+};
 
 function onPress({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Standing): readonly string[] {
   const { press } = shop;
@@ -123,6 +129,8 @@ function onPress({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Sta
 const SQUARE = Math.PI / 2; // past it the sheet lies on the bar and is laid over
 
 function byHand({ shop }: Shopped, draw: Draw, step: WrittenStep, all: Standing): readonly string[] {
+  // laid flat on the bench with a mallet, or between the jaws
+  if (step.action === 'close') return [];
   const standing = { ...all, set: Math.min(all.set, SQUARE) };
   const { line, stroke } = standing;
   const { vise, handSeamer } = shop;

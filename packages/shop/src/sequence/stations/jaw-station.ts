@@ -5,6 +5,7 @@ import type { HandSeamer, Vise } from '../../machines/shop.js';
 import { contactAngle } from '../../sweep/contact.js';
 import { type Convex, meet } from '../../sweep/polygon.js';
 import { benchTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
+import type { TreeBend } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
 import { type Held, type LineFrame, lineLength } from '../part/line.js';
 import type { LineBook, PartAtLine, Solid } from '../part/line-stands.js';
@@ -89,6 +90,7 @@ interface JawLine {
 }
 
 const EDGE = 0.5; // mm the free sheet may reach back over the line
+const MOMENTS = 24; // of a stroke looked at
 const LOW = 4; // mm; judgement
 const MOST = 95; // degrees: past square the sheet lies on the bar; judgement
 
@@ -117,6 +119,7 @@ function jawLine(
     Math.min(...frame.spans.map((s) => s[0])),
     Math.max(...frame.spans.map((s) => s[1])),
   ];
+  const back = operation.action === 'bend' ? backOf(work, operation, turn) : -EDGE;
   /** A solid that by itself leaves the bars no room on the line. */
   const bars = ({ corners }: Solid, [a, b]: Interval, { moves, flat }: Pick<Standing, 'moves' | 'flat'>) => {
     const room = flat ? 0 : gripper.tools.clamps;
@@ -133,7 +136,7 @@ function jawLine(
       at,
       [],
       (solid, moves, flat) => {
-        const { takes } = jawClause(solid, moves, flat, gripper.tools, turn);
+        const { takes } = jawClause(solid, moves, flat, { ...gripper.tools, back }, turn);
         const alone = takes !== null && bars(solid, takes, { moves, flat });
         return { takes, stops: alone || reaches(solid, moves) ? 'jaws' : null };
       },
@@ -147,15 +150,31 @@ function jawLine(
   return { limits, mount: (done) => kept()(done), prospect: (done) => sure()(done) };
 }
 
+/**
+ * How far back flat sheet on the free side may reach, mm from where the outer faces meet in the end: it slides out as it
+ * turns, so that what lies level there at the end has dug into the edge before.
+ */
+function backOf({ tree }: Work, { panels }: Operation, turn: number): number {
+  const { bend } = tree.panels[panels[0] as number] as { readonly bend: TreeBend };
+  const { insideRadius, allowance } = bend;
+  const slid = (at: number) =>
+    2 * Math.tan(at / 2) * (insideRadius + tree.thickness) - (allowance * at) / turn;
+  const rooms = Array.from({ length: MOMENTS }, (_, i) => {
+    const at = (turn * (i + 1)) / MOMENTS;
+    return slid(turn) - slid(at) - EDGE / Math.sin(at);
+  });
+  return Math.max(-EDGE, ...rooms);
+}
+
 /** One convex solid against jaws as wide as anything: it takes the place where it is from them. */
 function jawClause(
   { corners, section, y }: Solid,
   moves: boolean,
   flat: boolean,
-  { jaws, depth }: JawTools,
+  { jaws, depth, back }: JawTools & { readonly back: number },
   turn: number,
 ): Clause<'jaws'> {
-  if (flat) return { stops: null, takes: behind(corners, moves ? -EDGE : -depth) };
+  if (flat) return { stops: null, takes: behind(corners, moves ? back : -depth) };
   const hits = jaws.some((j) => (moves ? contactAngle(section, j, turn) <= turn : meet(section, j)));
   return { stops: null, takes: hits ? y : null };
 }
