@@ -3,6 +3,7 @@ import { JobError } from '@tinwright/core';
 import type { Host } from './console.js';
 import { EXIT, type ExitCode, placedProblems, printProblems } from './failure.js';
 import { LONGEST_TEXT, type ReadText, readText, TextError, type TextKind } from './read-text.js';
+import { withDrawings } from './with-drawings.js';
 
 /** What was computed from a file, or the exit status after its problems were printed. */
 export type Opened<T> = { readonly answer: T } | { readonly exit: ExitCode };
@@ -22,7 +23,8 @@ export async function withText<T>(
   try {
     const bytes = await bytesOf(host, file, kind);
     text = readText(bytes, kind);
-    return { answer: await compute(text.data, bytes) };
+    const data = kind === 'job' ? await withDrawings(text.data, file) : text.data;
+    return { answer: await compute(data, bytes) };
   } catch (error) {
     if (!(error instanceof JobError) && !(error instanceof TextError)) throw error;
     printProblems(host, placedProblems(error, file, text), json);

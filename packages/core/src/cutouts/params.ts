@@ -52,6 +52,13 @@ export const shapes = {
     width: v.size('of each slot, the height of the card'),
     slot: v.or(v.size('across each slot'), 2),
   },
+  outline: {
+    ...place,
+    cut: v.maybe(v.name('a .svg or .dxf file of closed outlines, beside the job')),
+    unit: v.maybe(v.word('mm or in, where the file does not say', ['mm', 'in'])),
+    loops: v.maybe(v.outlines('outlines by their corners [x, y], mm, where no file is given')),
+    length: v.maybe(v.size('of all outlines together along x; as drawn when left out')),
+  },
   vent: {
     ...place,
     length: v.size('of the field, along its slots'),
@@ -64,7 +71,7 @@ export const shapes = {
 /** Openings cut through panels, each said once. */
 export const cutoutValue = v.choice(
   'openings cut through its panels',
-  'round, slot, rectangle, keyhole, finger (hole to carry it by), label (two slots for a card) or vent (field of slots)',
+  'round, slot, rectangle, keyhole, finger (hole to carry it by), label (two slots for a card), outline (of a drawing) or vent (field of slots)',
   shapes,
 );
 

@@ -1,6 +1,7 @@
 import { fail } from '../errors/problem.js';
 import type { Loop } from '../plane/loop.js';
 import { keyholeLoop, placeLoop, roundedRectangle, slotLoop } from '../plane/shapes.js';
+import { outlineLoops } from './outline-loops.js';
 import type { CutoutParams } from './params.js';
 
 const MOST_SLOTS = 500; // of one field
@@ -28,6 +29,10 @@ export function shapeLoops(c: CutoutParams): readonly Loop[] {
     case 'label':
       if (c.slot > c.width) return small('slot', 'each slot is longer than it is wide');
       return [-1, 1].map((side) => upright(slotLoop(c.width, c.slot), (side * (c.length + c.slot)) / 2));
+    case 'outline':
+      if (c.loops === null)
+        return fail('value-missing', ['loops'], 'no outline', 'Give cut: with a .svg or .dxf file, or loops');
+      return outlineLoops(c.loops, c.length);
     case 'vent':
       return ventLoops(c);
   }

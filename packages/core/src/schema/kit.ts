@@ -37,6 +37,8 @@ export interface ParamKit {
   readonly angle: (least: number, most: number) => Gives<number>;
   /** A hem: `{type, length, gap?}`; null for `{type: none}`, whatever stands beside it as length and gap. */
   readonly hem: () => Gives<HemSpec | null>;
+  /** Closed outlines: lists of corners, each x, y and, for an arc to the next one, its bulge. */
+  readonly outlines: () => Gives<readonly (readonly (readonly number[])[])[]>;
   /** A name, on one line. */
   readonly text: () => Gives<string>;
   /** Values under names that nobody knows before. */
@@ -85,6 +87,7 @@ export function paramKit(unit: Unit, materials: readonly string[] = MATERIAL_NAM
     },
     angle: (least, most) => numberBetween(least, most, ' deg'),
     hem: () => hemSchema(size),
+    outlines: outlinesSchema,
     text: nameSchema,
     named: <T>(schema: Gives<T>) =>
       z.record(z.string(), schema) as unknown as Gives<Readonly<Record<string, T>>>,
@@ -106,6 +109,21 @@ export function paramKit(unit: Unit, materials: readonly string[] = MATERIAL_NAM
     byName: (key, options) => z.discriminatedUnion(key, options as [Group, ...Group[]]),
     either: (a, b, what) => z.union([a, b], { error: () => what }),
   };
+}
+
+const MOST_OUTLINES = 2000;
+const MOST_CORNERS = 200_000; // of all together
+
+function outlinesSchema(): Gives<readonly (readonly (readonly number[])[])[]> {
+  const error = (issue: { input: unknown }) =>
+    `${(issue.input as readonly unknown[][]).reduce((n, o) => n + o.length, 0)} corners given, up to ${MOST_CORNERS} allowed`;
+  return z
+    .array(z.array(z.array(z.number()).check(z.minLength(2), z.maxLength(3))).check(z.minLength(2)))
+    .check(
+      z.minLength(1),
+      z.maxLength(MOST_OUTLINES),
+      z.refine((all) => all.reduce((n, o) => n + o.length, 0) <= MOST_CORNERS, { error }),
+    );
 }
 
 const LONGEST_NAME = 80;

@@ -106,6 +106,13 @@ function name(words: string): Value<string, string> {
   return { ...plain, words, read: (k) => k.text(), write: same };
 }
 
+/** Closed outlines by their corners. */
+function outlines(
+  words: string,
+): Value<readonly (readonly (readonly number[])[])[], readonly (readonly (readonly number[])[])[]> {
+  return { ...plain, words, read: (k) => k.outlines(), write: same };
+}
+
 /** Values of one kind under names that nobody knows before; `*` stands for each name. */
 function named<T, W>(
   words: string,
@@ -224,6 +231,7 @@ const kinds = {
   word,
   name,
   named,
+  outlines,
   group,
   list,
   choice,

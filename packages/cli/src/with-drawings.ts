@@ -1,0 +1,46 @@
+import { readFile } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
+import { JobError, type Path } from '@tinwright/core';
+import { quoted } from '@tinwright/core/internal';
+
+/**
+ * The job with the outlines of the drawings its cut-outs name, read from files beside it.
+ * @throws JobError with the place of a drawing that cannot be read or cut
+ */
+export async function withDrawings(data: unknown, job: string): Promise<unknown> {
+  const { parts } = (data ?? {}) as { readonly parts?: unknown };
+  if (!Array.isArray(parts)) return data;
+  const read = await Promise.all(parts.map((part, i) => withOutlines(part, ['parts', i], dirname(job))));
+  return { ...(data as object), parts: read };
+}
+
+async function withOutlines(part: unknown, path: Path, folder: string): Promise<unknown> {
+  const { cutouts } = (part ?? {}) as { readonly cutouts?: unknown };
+  if (!Array.isArray(cutouts) || !cutouts.some(named)) return part;
+  const read = cutouts.map((c, i) => (named(c) ? outlined(c, [...path, 'cutouts', i, 'cut'], folder) : c));
+  return { ...(part as object), cutouts: await Promise.all(read) };
+}
+
+interface Drawn {
+  readonly cut: string;
+  readonly unit?: unknown;
+}
+
+const named = (c: unknown): c is Drawn => typeof (c as { cut?: unknown } | null)?.cut === 'string';
+
+async function outlined(cutout: Drawn, path: Path, folder: string): Promise<object> {
+  const { drawingOutlines } = await import('@tinwright/files');
+  let text: string;
+  try {
+    text = await readFile(resolve(folder, cutout.cut), 'utf8');
+  } catch {
+    const message = `${quoted(cutout.cut)} cannot be read`;
+    throw new JobError([{ code: 'drawing-missing', path, message, fix: 'Put the file beside the job' }]);
+  }
+  try {
+    return { ...cutout, loops: await drawingOutlines(cutout.cut, text, cutout.unit) };
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    throw new JobError(error.refusals.map((r) => ({ ...r, path })));
+  }
+}

@@ -1,0 +1,103 @@
+import { fail } from '../errors/problem.js';
+import { contains } from '../plane/inside.js';
+import {
+  type Box,
+  boxOf,
+  type Loop,
+  loopArea,
+  loopBox,
+  reach,
+  type Segment,
+  segmentLength,
+  segments,
+  tidy,
+} from '../plane/loop.js';
+import { meetings } from '../plane/meet.js';
+import { nearPairs } from '../plane/near-pairs.js';
+import { distance, type Point, SAME } from '../plane/point.js';
+
+/** A corner of an outline of one's own: x, y and, for an arc to the next corner, its bulge. mm */
+export type OutlinePoint = readonly number[];
+
+/**
+ * Closed outlines of one's own about the middle of the box round them, counter-clockwise, scaled to `length` along x
+ * where it is given. About n log n in the number of segments.
+ * @throws JobError for outlines without area, that cross themselves or each other, or lie in one another
+ */
+export function outlineLoops(
+  given: readonly (readonly OutlinePoint[])[],
+  length: number | null,
+): readonly Loop[] {
+  const loops = given.map((points, i) => asLoop(points, i));
+  const box = boxOf(loops.flatMap((l) => [loopBox(l).min, loopBox(l).max]));
+  const size = box.max[0] - box.min[0];
+  const scale = length === null ? 1 : length / size;
+  const [x, y] = [(box.min[0] + box.max[0]) / 2, (box.min[1] + box.max[1]) / 2];
+  const placed = loops.map((loop) =>
+    loop.map(({ at, bulge }) => ({ at: [(at[0] - x) * scale, (at[1] - y) * scale] as Point, bulge })),
+  );
+  crossings(placed);
+  islands(placed);
+  return placed;
+}
+
+function asLoop(points: readonly OutlinePoint[], i: number): Loop {
+  const corners = points.map(([x = 0, y = 0, bulge = 0]) => ({ at: [x, y] as Point, bulge }));
+  const loop = tidy(corners);
+  const area = loop.length < 2 ? 0 : loopArea(loop);
+  if (!(Math.abs(area) > SAME))
+    return fail('outline-flat', ['loops', i], 'an outline without area', 'Draw a closed outline');
+  if (area > 0) return loop;
+  const n = loop.length;
+  return loop.map((_, k) => ({
+    at: (loop[n - 1 - k] as Loop[number]).at,
+    bulge: -(loop[(2 * n - 2 - k) % n] as Loop[number]).bulge,
+  }));
+}
+
+/** Where a segment stands among all. */
+interface Cut {
+  readonly segment: Segment;
+  readonly box: Box;
+  readonly loop: number;
+}
+
+function crossings(loops: readonly Loop[]): void {
+  const cuts = loops.flatMap((loop, i) =>
+    segments(loop).map((segment): Cut => ({ segment, box: boxOf(reach(segment)), loop: i })),
+  );
+  const pairs = nearPairs(
+    cuts.map((c) => c.box),
+    SAME,
+  );
+  for (const [i, j] of pairs) {
+    const [a, b] = [cuts[i] as Cut, cuts[j] as Cut];
+    const shared = [a.segment.from, a.segment.to].filter(
+      (p) => a.loop === b.loop && (distance(p, b.segment.from) < SAME || distance(p, b.segment.to) < SAME),
+    );
+    if (shared.length > 0 && Math.min(segmentLength(a.segment), segmentLength(b.segment)) < 10 * SAME)
+      continue;
+    const at = meetings(a.segment, b.segment).find((p) => shared.every((q) => distance(p, q) > 1e-5));
+    if (at !== undefined)
+      fail(
+        'outline-crosses',
+        ['loops', b.loop],
+        (say) => `lines cross ${say.size(at[0])}, ${say.size(at[1])} from the middle of the drawing`,
+        'Draw outlines that do not cross themselves or each other',
+      );
+  }
+}
+
+function islands(loops: readonly Loop[]): void {
+  const start = (l: Loop) => (l[0] as Loop[number]).at;
+  for (const [i, j] of nearPairs(loops.map(loopBox), 0)) {
+    const [a, b] = [loops[i] as Loop, loops[j] as Loop];
+    if (!contains(a, start(b)) && !contains(b, start(a))) continue;
+    fail(
+      'outline-island',
+      ['loops', j],
+      `outline ${j + 1} lies in or round outline ${i + 1}: what is between them would fall out`,
+      'Join them by bridges, or leave one of them out',
+    );
+  }
+}

@@ -1,0 +1,66 @@
+import type { Point } from '@tinwright/core';
+import { fail } from '@tinwright/core/internal';
+
+/** A line or arc of a drawing; `bulge` as in loops. mm */
+export interface Stroke {
+  readonly from: Point;
+  readonly to: Point;
+  readonly bulge: number;
+}
+
+/** A closed outline, a corner a point: x, y and the bulge of the segment that starts there. */
+export type Outline = readonly (readonly [number, number, number])[];
+
+const JOIN = 0.01; // mm between ends that are one
+
+/**
+ * Strokes joined end to end into closed outlines, in linear time: ends are looked up on a grid.
+ * @throws JobError `outline-open` for a chain that does not close, with its ends
+ */
+export function chained(strokes: readonly Stroke[]): readonly Outline[] {
+  const ends = new Map<string, number[]>();
+  const cell = (v: number) => Math.round(v / JOIN);
+  const key = (x: number, y: number) => `${x} ${y}`;
+  strokes.forEach((s, i) => {
+    for (const p of [s.from, s.to]) {
+      const k = key(cell(p[0]), cell(p[1]));
+      const there = ends.get(k);
+      if (there === undefined) ends.set(k, [i]);
+      else there.push(i);
+    }
+  });
+  const used = new Set<number>();
+  const at = (p: Point): number | undefined => {
+    for (const dx of [0, -1, 1])
+      for (const dy of [0, -1, 1])
+        for (const i of ends.get(key(cell(p[0]) + dx, cell(p[1]) + dy)) ?? []) if (!used.has(i)) return i;
+    return undefined;
+  };
+  const outlines: Outline[] = [];
+  strokes.forEach((first, i) => {
+    if (used.has(i)) return;
+    used.add(i);
+    const chain: [number, number, number][] = [[...first.from, first.bulge]];
+    let end = first.to;
+    for (let next = at(end); next !== undefined; next = at(end)) {
+      used.add(next);
+      const s = strokes[next] as Stroke;
+      const forward = near(s.from, end);
+      chain.push([...end, forward ? s.bulge : -s.bulge]);
+      end = forward ? s.to : s.from;
+    }
+    if (!near(end, first.from))
+      fail(
+        'outline-open',
+        [],
+        (say) =>
+          `a chain of lines is open: it starts at ${place(first.from, say.size)} and ends at ${place(end, say.size)}`,
+        'Close it in the drawing',
+      );
+    outlines.push(chain);
+  });
+  return outlines;
+}
+
+const place = ([x, y]: Point, size: (mm: number) => string) => `${size(x)}, ${size(y)}`;
+const near = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]) <= 2 * JOIN;

@@ -1,0 +1,78 @@
+import type { Point } from '@tinwright/core';
+import { bulgeAround, fail } from '@tinwright/core/internal';
+import { DxfParser } from 'dxf-parser';
+import { chained, type Outline, type Stroke } from './chains.js';
+
+/** Millimetres in the units a DXF names by number: inches, feet, mm, cm, m. */
+const UNITS: Readonly<Record<number, number>> = { 1: 25.4, 2: 304.8, 4: 1, 5: 10, 6: 1000 };
+
+interface Entity {
+  readonly type: string;
+  readonly vertices?: readonly { readonly x: number; readonly y: number; readonly bulge?: number }[];
+  readonly shape?: boolean;
+  readonly center?: { readonly x: number; readonly y: number };
+  readonly radius?: number;
+  readonly startAngle?: number;
+  readonly endAngle?: number;
+}
+
+/**
+ * The closed outlines of a DXF: lines, arcs, circles and polylines, joined end to end. mm
+ * @param perUnit millimetres in a unit of the drawing; null for what the drawing itself says
+ * @throws JobError for a drawing that cannot be read, says no unit, or holds what is no closed outline
+ */
+export function dxfOutlines(text: string, perUnit: number | null): readonly Outline[] {
+  const drawing = parsed(text);
+  const mm = perUnit ?? UNITS[Number(drawing.header.$INSUNITS ?? 0)];
+  if (mm === undefined)
+    return fail('drawing-unit', [], 'the drawing says no unit', 'Give unit: mm or in beside it');
+  const at = (p: { x: number; y: number }): Point => [p.x * mm, p.y * mm];
+  const strokes = drawing.entities.flatMap((e): readonly Stroke[] => {
+    const { vertices = [], center, radius } = e;
+    switch (e.type) {
+      case 'LINE':
+      case 'LWPOLYLINE':
+      case 'POLYLINE': {
+        const closed = e.type !== 'LINE' && e.shape === true;
+        return vertices.slice(0, closed ? undefined : -1).map((v, i) => {
+          const next = vertices[(i + 1) % vertices.length] as typeof v;
+          return { from: at(v), to: at(next), bulge: v.bulge ?? 0 };
+        });
+      }
+      case 'CIRCLE':
+      case 'ARC': {
+        if (center === undefined || radius === undefined) return [];
+        const on = (a: number): Point =>
+          at({ x: center.x + radius * Math.cos(a), y: center.y + radius * Math.sin(a) });
+        if (e.type === 'CIRCLE')
+          return [
+            { from: on(0), to: on(Math.PI), bulge: 1 },
+            { from: on(Math.PI), to: on(0), bulge: 1 },
+          ];
+        const [from, to] = [on(e.startAngle ?? 0), on(e.endAngle ?? 0)];
+        return [{ from, to, bulge: bulgeAround(at(center), from, to, 'ccw') }];
+      }
+      case 'TEXT':
+      case 'MTEXT':
+      case 'POINT':
+        return [];
+      default:
+        return fail(
+          'drawing-entity',
+          [],
+          `the drawing holds ${e.type}, which is no line, arc, circle or polyline`,
+          'Draw it with those',
+        );
+    }
+  });
+  return chained(strokes.filter((s) => s.from[0] !== s.to[0] || s.from[1] !== s.to[1]));
+}
+
+function parsed(text: string): { header: Record<string, unknown>; entities: readonly Entity[] } {
+  try {
+    const found = new DxfParser().parseSync(text);
+    return { header: found?.header ?? {}, entities: (found?.entities ?? []) as unknown as readonly Entity[] };
+  } catch {
+    return fail('drawing-unread', [], 'the drawing cannot be read as DXF', 'Write it as ASCII DXF');
+  }
+}

@@ -1,0 +1,139 @@
+/// <reference path="./svg-parser.d.ts" />
+import type { Point } from '@tinwright/core';
+import { fail } from '@tinwright/core/internal';
+import { type ElementNode, parse, type RootNode } from 'svg-parser';
+import svgpath from 'svgpath';
+import { chained, type Outline, type Stroke } from './chains.js';
+
+const MM: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72, pc: 25.4 / 6 };
+type Path = ReturnType<typeof svgpath>;
+
+const SAG = 0.01; // mm a chord may lie off a curve
+
+/**
+ * The closed outlines of an SVG: paths and basic shapes with their transforms, y upwards; curves as chords within
+ * 0.01 mm. mm
+ * @param perUnit millimetres in a unit of the drawing; null for what its width and viewBox say
+ * @throws JobError for a drawing that cannot be read, says no unit, or holds what is no closed outline
+ */
+export function svgOutlines(text: string, perUnit: number | null): readonly Outline[] {
+  const svg = rootOf(text);
+  const mm = perUnit ?? unitOf(svg);
+  if (mm === null)
+    return fail(
+      'drawing-unit',
+      [],
+      'the drawing says no unit',
+      'Give unit: mm or in beside it, or its width in mm with a viewBox',
+    );
+  return pathsOf(svg, '').flatMap((path) => chained(strokesOf(path, mm)));
+}
+
+function rootOf(text: string): ElementNode {
+  try {
+    const root: RootNode = parse(text);
+    const svg = root.children.find((c) => c.type === 'element' && c.tagName === 'svg');
+    if (svg !== undefined && svg.type === 'element') return svg;
+  } catch {
+    // told below
+  }
+  return fail('drawing-unread', [], 'the drawing cannot be read as SVG', 'Save it as plain SVG');
+}
+
+function unitOf({ properties = {} }: ElementNode): number | null {
+  const [, size, unit] = /^\s*([\d.]+)\s*(mm|cm|in|pt|pc)\s*$/.exec(String(properties.width ?? '')) ?? [];
+  if (size === undefined || unit === undefined) return null;
+  const box = String(properties.viewBox ?? '')
+    .split(/[\s,]+/)
+    .map(Number);
+  const wide = box.length === 4 && (box[2] as number) > 0 ? (box[2] as number) : Number(size);
+  return (Number(size) * (MM[unit] as number)) / wide;
+}
+
+/** Path data with the transforms round it applied. */
+function pathsOf(node: ElementNode, around: string): readonly Path[] {
+  const { tagName = '', properties = {} } = node;
+  if (['defs', 'clipPath', 'mask', 'symbol', 'text', 'title', 'desc', 'metadata', 'style'].includes(tagName))
+    return [];
+  const transform = `${around} ${properties.transform ?? ''}`.trim();
+  const d = dataOf(tagName, properties);
+  const own = d === null ? [] : [svgpath(d).transform(transform)];
+  const inner = node.children.flatMap((c) =>
+    typeof c === 'object' && c.type === 'element' ? pathsOf(c, transform) : [],
+  );
+  return [...own, ...inner];
+}
+
+function dataOf(tag: string, p: NonNullable<ElementNode['properties']>): string | null {
+  const n = (name: string) => Number(p[name] ?? 0);
+  switch (tag) {
+    case 'path':
+      return String(p.d ?? '');
+    case 'rect':
+      return `M${n('x')} ${n('y')}h${n('width')}v${n('height')}h${-n('width')}z`;
+    case 'circle':
+    case 'ellipse': {
+      const [rx, ry] = tag === 'circle' ? [n('r'), n('r')] : [n('rx'), n('ry')];
+      return `M${n('cx') - rx} ${n('cy')}a${rx} ${ry} 0 1 0 ${2 * rx} 0a${rx} ${ry} 0 1 0 ${-2 * rx} 0z`;
+    }
+    case 'polygon':
+      return `M${p.points}z`;
+    case 'polyline':
+      return `M${p.points}`;
+    case 'line':
+      return `M${n('x1')} ${n('y1')}L${n('x2')} ${n('y2')}`;
+    default:
+      return null;
+  }
+}
+
+/** Chords of a path, in mm, y up. */
+function strokesOf(drawn: Path, mm: number): readonly Stroke[] {
+  const path = drawn.abs().unshort().unarc();
+  const strokes: Stroke[] = [];
+  let [at, start]: [Point, Point] = [
+    [0, 0],
+    [0, 0],
+  ];
+  const on = ([x, y]: Point): Point => [x * mm, -y * mm];
+  const line = (to: Point) => {
+    if (to[0] !== at[0] || to[1] !== at[1]) strokes.push({ from: on(at), to: on(to), bulge: 0 });
+    at = to;
+  };
+  path.iterate(([op, ...v]) => {
+    const p = v as number[];
+    const end: Point = [p.at(-2) ?? 0, p.at(-1) ?? 0];
+    if (op === 'M') [at, start] = [end, end];
+    else if (op === 'Z' || op === 'z') line(start);
+    else if (op === 'H') line([p[0] as number, at[1]]);
+    else if (op === 'V') line([at[0], p[0] as number]);
+    else if (op === 'L') line(end);
+    else for (const to of chords(at, p, mm)) line(to);
+  });
+  return strokes;
+}
+
+/** Points along a Bézier curve, the last its end. */
+function chords(from: Point, v: readonly number[], mm: number): readonly Point[] {
+  const controls: Point[] = [from];
+  for (let i = 0; i + 1 < v.length; i += 2) controls.push([v[i] as number, v[i + 1] as number]);
+  const bend = controls.slice(2).reduce((most, p, i) => {
+    const [a, b] = [controls[i] as Point, controls[i + 1] as Point];
+    return Math.max(most, Math.hypot(p[0] - 2 * b[0] + a[0], p[1] - 2 * b[1] + a[1]));
+  }, 0);
+  const degree = controls.length - 1;
+  // chords of n equal steps lie within degree (degree − 1) / 8 n² of the second differences
+  const n = Math.max(1, Math.ceil(Math.sqrt((degree * (degree - 1) * bend * mm) / (8 * SAG))));
+  return Array.from({ length: n }, (_, i) =>
+    i === n - 1 ? (controls.at(-1) as Point) : pointAt(controls, (i + 1) / n),
+  );
+}
+
+function pointAt(controls: readonly Point[], t: number): Point {
+  if (controls.length === 1) return controls[0] as Point;
+  const next = controls.slice(1).map((p, i): Point => {
+    const q = controls[i] as Point;
+    return [q[0] + (p[0] - q[0]) * t, q[1] + (p[1] - q[1]) * t];
+  });
+  return pointAt(next, t);
+}

@@ -1,0 +1,202 @@
+import { JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { describe, expect, test } from 'vitest';
+import { drawingOutlines } from '../src/index.js';
+
+const svg = (inner: string, size = 'width="40mm" height="20mm" viewBox="0 0 400 200"') =>
+  `<svg xmlns="http://www.w3.org/2000/svg" ${size}>${inner}</svg>`;
+
+/** A DXF of these entities, in millimetres unless another unit is given. */
+const dxf = (entities: string, units = 4) =>
+  `0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n${units}\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n${entities}0\nENDSEC\n0\nEOF\n`;
+const line = (x1: number, y1: number, x2: number, y2: number) =>
+  `0\nLINE\n8\n0\n10\n${x1}\n20\n${y1}\n11\n${x2}\n21\n${y2}\n`;
+
+function cut(loops: unknown, more: object = {}): PartPlan {
+  const cutouts = [{ type: 'outline', panel: 'leg-1', loops, ...more }];
+  const part = { name: 'plate', family: 'bent-strip', width: 200, legs: [300, 60], angles: [90], cutouts };
+  const job = { units: 'mm', stock: { material: 'mild-steel', thickness: 1 }, parts: [part] };
+  return planJob(readJob(job as unknown)).parts[0] as PartPlan;
+}
+
+async function refusal(work: () => unknown): Promise<string> {
+  try {
+    await work();
+    return '';
+  } catch (error) {
+    if (error instanceof JobError) return error.message;
+    throw error;
+  }
+}
+
+const missing = (loops: unknown, more?: object) =>
+  300 * 200 - cut(loops, more).flat.panels.length * 0 - cut(loops, more).flat.area;
+
+describe('a drawing as an opening', () => {
+  test('an SVG in its own size: basic shapes and curves, their area missing from the flat', async () => {
+    const plain =
+      cut([
+        [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+          [0, 1],
+        ],
+      ]).flat.area + 1;
+    const square = await drawingOutlines(
+      'a.svg',
+      svg('<g transform="translate(50 50)"><rect width="100" height="50"/></g>'),
+    );
+    expect(plain - cut(square).flat.area).toBeCloseTo(10 * 5, 6);
+    const round = await drawingOutlines('a.svg', svg('<circle cx="100" cy="100" r="80"/>'));
+    expect(plain - cut(round).flat.area).toBeCloseTo(Math.PI * 64, 0);
+    const curve = await drawingOutlines('a.svg', svg('<path d="M0 0 Q100 200 200 0 z"/>'));
+    expect(plain - cut(curve).flat.area).toBeCloseTo((2 / 3) * 20 * 10, 0); // a parabola: two thirds of its box
+  });
+
+  test('a DXF of loose lines and arcs, joined end to end in whatever order; arcs stay arcs', async () => {
+    const arc = '0\nARC\n8\n0\n10\n10\n20\n0\n40\n5\n50\n270\n51\n90\n';
+    const slot = dxf(line(0, -5, 10, -5) + line(10, 5, 0, 5) + arc + line(0, 5, 0, -5));
+    const [outline, ...others] = await drawingOutlines('slot.dxf', slot);
+    expect(others).toEqual([]);
+    expect(outline?.some(([, , bulge]) => Math.abs(Math.abs(bulge) - 1) < 1e-9)).toBe(true);
+    const plain =
+      cut([
+        [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+          [0, 1],
+        ],
+      ]).flat.area + 1;
+    expect(plain - cut([outline]).flat.area).toBeCloseTo(100 + (Math.PI * 25) / 2, 6);
+  });
+
+  test('scaled to a length, and in inches where the drawing or the job says so', async () => {
+    const square = [
+      [
+        [0, 0],
+        [10, 0],
+        [10, 10],
+        [0, 10],
+      ],
+    ];
+    expect(missing(square) - missing(square, { length: 20 })).toBeCloseTo(100 - 400, 6);
+    const box = line(0, 0, 1, 0) + line(1, 0, 1, 1) + line(1, 1, 0, 1) + line(0, 1, 0, 0);
+    const [inches] = await drawingOutlines('a.dxf', dxf(box, 1));
+    const [asked] = await drawingOutlines('a.dxf', dxf(box, 0), 'in');
+    expect(inches?.[1]?.[0]).toBeCloseTo(25.4, 9);
+    expect(asked).toEqual(inches);
+  });
+
+  test('100,000 segments are read and cut in time that grows with their number', async () => {
+    const wave = (n: number) => {
+      const r = (a: number) => 80 + Math.sin(40 * a);
+      const at = (i: number) => {
+        const a = (2 * Math.PI * (i % n)) / n;
+        return `${(r(a) * Math.cos(a)).toFixed(5)} ${(r(a) * Math.sin(a)).toFixed(5)}`;
+      };
+      return svg(
+        `<path d="M${Array.from({ length: n }, (_, i) => at(i)).join('L')}z"/>`,
+        'width="200mm" viewBox="0 0 200 200"',
+      );
+    };
+    const outline = await drawingOutlines('wave.svg', wave(100_000));
+    expect(outline[0]).toHaveLength(100_000);
+    expect(cut(outline).flat.holes[0]?.length).toBeGreaterThan(50_000);
+  });
+
+  test.each<[string, () => unknown, RegExp]>([
+    [
+      'an open chain',
+      () => drawingOutlines('a.dxf', dxf(line(0, 0, 10, 0) + line(10, 0, 10, 10))),
+      /a chain of lines is open: it starts at 0 mm, 0 mm and ends at 10 mm, 10 mm\. Close it/,
+    ],
+    [
+      'no unit',
+      () => drawingOutlines('a.dxf', dxf(line(0, 0, 1, 0), 0)),
+      /says no unit\. Give unit: mm or in/,
+    ],
+    [
+      'no unit in an SVG',
+      () => drawingOutlines('a.svg', svg('<rect width="9" height="9"/>', 'width="40"')),
+      /says no unit/,
+    ],
+    ['nothing in it', () => drawingOutlines('a.svg', svg('')), /holds no outline/],
+    [
+      'another kind of file',
+      () => drawingOutlines('a.png', ''),
+      /"a\.png" given\. Give a \.svg or \.dxf file/,
+    ],
+    [
+      'lines that cross',
+      () =>
+        cut([
+          [
+            [0, 0],
+            [10, 10],
+            [10, 0],
+            [0, 10],
+          ],
+        ]),
+      /cutouts\[0\]\.loops\[0\]: (lines cross|an outline without area)/,
+    ],
+    [
+      'outlines that cross',
+      () =>
+        cut([
+          [
+            [0, 0],
+            [10, 0],
+            [10, 10],
+            [0, 10],
+          ],
+          [
+            [5, 5],
+            [15, 5],
+            [15, 15],
+            [5, 15],
+          ],
+        ]),
+      /loops\[1\]: lines cross/,
+    ],
+    [
+      'one in another',
+      () =>
+        cut([
+          [
+            [0, 0],
+            [10, 0],
+            [10, 10],
+            [0, 10],
+          ],
+          [
+            [4, 4],
+            [6, 4],
+            [6, 6],
+            [4, 6],
+          ],
+        ]),
+      /outline 2 lies in or round outline 1: what is between them would fall out/,
+    ],
+    [
+      'no outline at all',
+      () => cut(undefined),
+      /no outline\. Give cut: with a \.svg or \.dxf file, or loops/,
+    ],
+    [
+      'larger than its panel',
+      () =>
+        cut([
+          [
+            [0, 0],
+            [400, 0],
+            [400, 10],
+            [0, 10],
+          ],
+        ]),
+      /larger than panel "leg-1"/,
+    ],
+  ])('%s is refused with what would work', async (_, work, said) => {
+    expect(await refusal(work)).toMatch(said);
+  });
+});
