@@ -40,6 +40,7 @@ export type {
 export {
   asked,
   corners,
+  cutout,
   type FlangeSpec,
   flange,
   hem,

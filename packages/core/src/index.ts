@@ -80,6 +80,7 @@ export type {
   JobInput,
   JobSource,
   JointInput,
+  MaterialInput,
   ParamsInput,
   PartHead,
   PartInput,
@@ -114,5 +115,5 @@ export type { Follow, HemWritten, Length, LengthText, Size, Written } from './sc
 export { GAUGE_SYSTEMS, type GaugeSystem, type GaugeSystemName, gaugeThickness } from './stock/gauges.js';
 export { linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
 export { type RadiusRule, radiusRule } from './stock/least-radius.js';
-export { MATERIAL_NAMES, MATERIALS, type Material } from './stock/materials.js';
+export { MATERIAL_NAMES, MATERIALS, type Material, type MaterialName } from './stock/materials.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';

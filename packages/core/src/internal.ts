@@ -51,7 +51,6 @@ export {
 } from './fold/space.js';
 export { type Standing, stand } from './fold/stand.js';
 export { unfold } from './fold/unfold.js';
-export { cutout } from './fold/verbs.js';
 export { planPart } from './job/plan.js';
 export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';
 export { type SheetMetal, sheetOf } from './job/sheet.js';
@@ -91,7 +90,6 @@ export {
 export { declaredAt, wordsOf } from './schema/value.js';
 export { gaugeMeanings } from './stock/gauges.js';
 export { ISO_2768_BANDS, ISO_2768_LINEAR } from './stock/iso-2768.js';
-export type { MaterialName } from './stock/materials.js';
 export { degrees, radians } from './units/angle.js';
 export { breath } from './units/breath.js';
 export { formatApart, plainNumber } from './units/format.js';

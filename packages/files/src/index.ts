@@ -19,6 +19,7 @@ export {
   type OwnLayerName,
   type PictureLayerName,
 } from './layers.js';
+export { fromMakerModel } from './maker/from-maker-model.js';
 export { toMakerModel } from './maker/to-maker-model.js';
 export { manifestOf, type PartFiles } from './manifest.js';
 export { type CutNest, cutNest, nestFiles } from './nest/nest-files.js';

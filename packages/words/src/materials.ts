@@ -1,4 +1,4 @@
-import type { MaterialName } from '@tinwright/core/internal';
+import type { MaterialName } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 import type { Language } from './language.js';
 

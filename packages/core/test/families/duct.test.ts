@@ -1,5 +1,5 @@
+import { planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { planJob, readJob } from '../../src/index.js';
 
 const DUCT = { name: 'duct', family: 'duct', length: 300, width: 200, height: 120, seam: 15 };
 

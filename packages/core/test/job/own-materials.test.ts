@@ -1,5 +1,5 @@
+import { JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
-import { JobError, type PartPlan, planJob, readJob } from '../../src/index.js';
 
 const STRIP = { name: 'strip', family: 'bent-strip', width: 100, legs: [50, 50], angles: [90] };
 const BRONZE = {

@@ -1,6 +1,13 @@
 import type { Loop, Point } from '@tinwright/core';
 import { contains, distanceToLoop, loopArea } from '@tinwright/core/internal';
-import { type CutStyle, cutSheet, findNest, type NestedSheet, QUARTER_TURNS, type SheetCuts } from '@tinwright/cutting';
+import {
+  type CutStyle,
+  cutSheet,
+  findNest,
+  type NestedSheet,
+  QUARTER_TURNS,
+  type SheetCuts,
+} from '@tinwright/cutting';
 import { expect, test } from 'vitest';
 import { loop, PARTS, part, rack, rectangle, sheet } from '../nest/parts.js';
 

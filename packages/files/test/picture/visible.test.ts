@@ -1,6 +1,14 @@
 // What a picture shows, held against looking: from points along every line a ray goes to the viewer, past all facets.
 import type { Point, Vec3 } from '@tinwright/core';
-import { type Facet, ISOMETRIC, join, partSurface, type Surface, type View, visibleLines } from '@tinwright/files/internal';
+import {
+  type Facet,
+  ISOMETRIC,
+  join,
+  partSurface,
+  type Surface,
+  type View,
+  visibleLines,
+} from '@tinwright/files/internal';
 import { describe, expect, test } from 'vitest';
 import type { SurfaceLine } from '../../src/picture/surface.js';
 import { marksByPanel } from '../../src/sheets/picture.js';

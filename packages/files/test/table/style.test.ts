@@ -1,4 +1,12 @@
-import { BASIC_LAYERS, type MarkStyle, partDxf, partSvg, readLayers, TABLE_STYLE, type TableStyle } from '@tinwright/files';
+import {
+  BASIC_LAYERS,
+  type MarkStyle,
+  partDxf,
+  partSvg,
+  readLayers,
+  TABLE_STYLE,
+  type TableStyle,
+} from '@tinwright/files';
 import { expect, test } from 'vitest';
 import { type DxfFile, layerOf, numbers, outlines, readDxf, value } from '../dxf-reader.js';
 import { samples } from '../samples.js';

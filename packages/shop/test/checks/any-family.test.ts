@@ -1,6 +1,14 @@
 // Random parts of every family and of the small test families, in shops of several kinds: every finding is whole, and a
 // size or a word it says would pass does pass.
-import { type AnyFamily, FAMILIES, JobError, type PartPlan, planJob, readJob, type Unit } from '@tinwright/core';
+import {
+  type AnyFamily,
+  FAMILIES,
+  JobError,
+  type PartPlan,
+  planJob,
+  readJob,
+  type Unit,
+} from '@tinwright/core';
 import { declaredAt, withValue as putAt, sayIn, sizesIn } from '@tinwright/core/internal';
 import { DEFAULT_SHOP, SHOP_CHECKS, type Shop } from '@tinwright/shop';
 import { shopFindings } from '@tinwright/shop/internal';

@@ -1,6 +1,17 @@
 // Small families whose sizes are the numbers the rules look at, and short ways to ask for findings.
 import type { AnyFamily, PartPlan, Unit } from '@tinwright/core';
-import { asked, defineFamily, flange, hole, type Outline, panel, polygon, rectangle, slot, value } from '@tinwright/core/family';
+import {
+  asked,
+  defineFamily,
+  flange,
+  hole,
+  type Outline,
+  panel,
+  polygon,
+  rectangle,
+  slot,
+  value,
+} from '@tinwright/core/family';
 import { DEFAULT_SHOP, SHOP_CHECKS, type Shop } from '@tinwright/shop';
 import { shopFindings } from '@tinwright/shop/internal';
 import type { ToldFinding } from '@tinwright/words';

@@ -1,6 +1,12 @@
 import { MATERIALS } from '@tinwright/core';
 import { planSequence, type StripRow, springbackOf } from '@tinwright/shop';
-import { radiusRatio, SPRINGBACK_RATIOS, SPRINGBACK_TABLE, setAngle, springbackFactor } from '@tinwright/shop/internal';
+import {
+  radiusRatio,
+  SPRINGBACK_RATIOS,
+  SPRINGBACK_TABLE,
+  setAngle,
+  springbackFactor,
+} from '@tinwright/shop/internal';
 import { describe, expect, test } from 'vitest';
 import { planned, shopWith } from '../shops.js';
 

@@ -1,7 +1,18 @@
 // Parts whose answer is known from the geometry of the machine.
 
 import type { PartPlan } from '@tinwright/core';
-import { asked, corners, defineFamily, flange, type Outline, panel, polygon, rectangle, square, value } from '@tinwright/core/family';
+import {
+  asked,
+  corners,
+  defineFamily,
+  flange,
+  type Outline,
+  panel,
+  polygon,
+  rectangle,
+  square,
+  value,
+} from '@tinwright/core/family';
 import { planSequence, type Sequence, type Shop, verifySequence } from '@tinwright/shop';
 import { describe, expect, test, vi } from 'vitest';
 import { planned, shopWith } from '../shops.js';

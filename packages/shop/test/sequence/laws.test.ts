@@ -1,6 +1,13 @@
 // What has to hold between the plans of parts, or shops, that are alike.
 
-import { DEFAULT_SHOP, planSequence, type Sequence, type Shop, type Vise, verifySequence } from '@tinwright/shop';
+import {
+  DEFAULT_SHOP,
+  planSequence,
+  type Sequence,
+  type Shop,
+  type Vise,
+  verifySequence,
+} from '@tinwright/shop';
 import fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
 import { planned, shopWith } from '../shops.js';

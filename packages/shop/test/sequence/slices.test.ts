@@ -1,6 +1,7 @@
 // A bend order looked for in slices: others have their turn, and it can be ended.
+
+import { DEFAULT_SHOP, planSequence, planSequenceAsync } from '@tinwright/shop';
 import { expect, test } from 'vitest';
-import { DEFAULT_SHOP, planSequence, planSequenceAsync } from '../../src/index.js';
 import { planned } from '../shops.js';
 
 const legs = Array.from({ length: 8 }, () => 60);

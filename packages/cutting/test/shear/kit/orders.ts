@@ -1,4 +1,12 @@
-import { type Blank, type Grain, NO_LIMITS, NO_TRIM, type Rack, type ShearLimits, type StockSheet } from '@tinwright/cutting';
+import {
+  type Blank,
+  type Grain,
+  NO_LIMITS,
+  NO_TRIM,
+  type Rack,
+  type ShearLimits,
+  type StockSheet,
+} from '@tinwright/cutting';
 import fc from 'fast-check';
 
 export const METAL = { material: 'galvanised-steel', thickness: 1 } as const;
