@@ -10,6 +10,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { ready, root } from './ready.mjs';
 
 const COUNT = 1000;
+const LONG = 300_000; // rows
 const folder = resolve(process.argv[2] ?? '');
 const at = (name) => join(folder, name);
 const bin = join(root, 'packages', 'cli', 'bin', 'tinwright.js');
@@ -35,12 +36,24 @@ const started = [];
 function tinwright(...argv) {
   const child = spawn(process.execPath, [bin, ...argv], { cwd: folder });
   started.push(child);
-  const run = { child, said: '', ended: new Promise((done) => child.on('close', done)) };
+  const run = { child, said: '', memory: 0 };
+  const looking = setInterval(() => {
+    run.memory = Math.max(run.memory, peakOf(child.pid));
+  }, 100);
+  run.ended = new Promise((done) => child.on('close', done)).finally(() => clearInterval(looking));
   for (const stream of [child.stdout, child.stderr])
     stream.on('data', (chunk) => {
       run.said += chunk;
     });
   return run;
+}
+/** MB at most that a process has held so far; 0 where the system does not say, or it ended. */
+function peakOf(pid) {
+  try {
+    return Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'latin1'))?.[1] ?? 0) / 1024;
+  } catch {
+    return 0;
+  }
 }
 const sizes = (out, ...more) => tinwright('sizes', 'tray.yaml', '--table', 't.csv', '--out', out, ...more);
 const worker = (...more) => tinwright('worker', '--queue', url, '--jobs', '1', ...more);
@@ -105,6 +118,14 @@ try {
       assert.equal(await run.ended, 1, run.said);
     assert.equal(await tinwright('sizes', 'merge', 'shard-1', 'shard-2', 'shard-3').ended, 0);
   });
+  // a long table is read as it comes: one row in three thousand is made, all are read
+  const many = Array.from({ length: LONG }, (_, i) => `m${i},${150 + (i % 4000) / 8}\n`);
+  writeFileSync(at('long.csv'), `name,length\n${many.join('')}`);
+  const share = ['--shard', '1/3000', '--jobs', '1'];
+  const long = tinwright('sizes', 'tray.yaml', '--table', 'long.csv', '--out', 'long', ...share);
+  assert.equal(await timed(`${LONG} rows`, () => long.ended), 0, long.said);
+  assert.ok(long.memory < 250, `${long.memory} MB`);
+
   const merged = contents(at('shard-1')).filter((f) => !/^.sizes-\d-of-3\.csv /.test(f));
   assert.deepEqual(merged, whole);
 

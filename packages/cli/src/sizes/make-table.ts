@@ -14,7 +14,7 @@ import { csvName, knownSizes, openJournal, type Shard } from './journal.js';
 import type { Common, Made } from './make-size.js';
 import { readRows } from './read-rows.js';
 import { listedRows, readTable } from './read-table.js';
-import { type Row, TableError } from './row.js';
+import { MOST_ROWS, type Row, TableError } from './row.js';
 import { runSizes } from './run-sizes.js';
 
 /** A table of sizes and how to make it. */
@@ -34,7 +34,6 @@ export interface TableAsk {
   readonly shard: Shard | null;
 }
 
-const MOST_ROWS = 2_000_000; // what is remembered of them stays within 200 MB
 const MOST_TOLD = 100;
 const FEW = 24; // rows that are not worth starting workers for
 

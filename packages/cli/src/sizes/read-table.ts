@@ -2,10 +2,10 @@ import { createReadStream } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
 import { readText, TextError } from '../read-text.js';
-import { combinations } from './ranges.js';
+import { combinations, countOf } from './ranges.js';
 import { readCsv } from './read-csv.js';
 import type { RawRow } from './read-rows.js';
-import { type CellPlace, TableError } from './row.js';
+import { type CellPlace, MOST_ROWS, TableError } from './row.js';
 
 type Group = Readonly<Record<string, unknown>>;
 type Locate = (path: readonly (string | number)[]) => CellPlace;
@@ -58,6 +58,8 @@ export async function* listedRows(data: unknown, locate: Locate): AsyncGenerator
 function* rowsOf(entry: unknown, place: CellPlace, placeOf: (key: string) => CellPlace): Generator<RawRow> {
   if (typeof entry !== 'object' || entry === null || Array.isArray(entry))
     throw new TableError(place, 'a row is a group of names and values');
+  const count = countOf(entry as Group);
+  if (count > MOST_ROWS) throw new TableError(place, `${count} rows in one, up to ${MOST_ROWS} allowed`);
   for (const row of combinations(entry as Group)) {
     const cells = Object.entries(row).map(([name, value]) => ({ ...placeOf(name), name, value }));
     yield { ...place, cells };

@@ -22,6 +22,9 @@ export interface Row extends CellPlace {
   readonly refused?: string;
 }
 
+/** Rows of a table at most: what is remembered of them stays within 200 MB. */
+export const MOST_ROWS = 2_000_000;
+
 /** What is wrong with a table as a whole. */
 export class TableError extends Error {
   override readonly name = 'TableError';

@@ -214,6 +214,14 @@ test('rows within the job: lists and ranges are combined; other verbs pass over 
   expect((await tinwright('check', at('tray.yaml'))).exit).toBe(0);
 });
 
+test('ranges whose combinations are too many are refused before any is made', async () => {
+  const range = '{ from: 1, to: 2000, step: 1 }';
+  const { at } = await place('', 'none.csv', `${TRAY}sizes:\n  - { length: ${range}, width: ${range} }\n`);
+  const { exit, err } = await tinwright('sizes', at('tray.yaml'), '--out', at('out'));
+  expect(exit).toBe(2);
+  expect(err).toContain('4000000 rows in one, up to 2000000 allowed');
+});
+
 describe('options that cannot be', () => {
   test.each([
     [['--jobs', '0'], '--jobs: 0 given, a whole number from 1 to 64 allowed'],
