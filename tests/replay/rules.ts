@@ -142,11 +142,12 @@ function stopFlaws({ body }: Shopped, step: WrittenStep, line: LineUp, state: St
     ([p, q]) => Math.abs(p[0] - rear) < 0.05 && Math.abs(q[0] - rear) < 0.05 && Math.abs(p[1] - q[1]) > 10,
   );
   if (step.touches.by === 'edge') return flatAt ? [] : [`no edge of ${step.touches.panel} lies at the stop`];
-  const metal = body.hinges.flatMap((h, i) =>
-    h.sides.includes(panel) && !line.hinges.includes(h)
-      ? bentMetal(body, h, poses.hinges[i] as (typeof poses.hinges)[number], bent(h)).flatMap((m) => m.points)
-      : [],
-  );
+  // the metal of the bend that leads to it; what stands off beside it is passed by a stop
+  const metal = body.hinges.flatMap((h, i) => {
+    const pose = poses.hinges[i] as (typeof poses.hinges)[number];
+    const leads = h.sides[pose.from === -1 ? 1 : 0] === panel && !line.hinges.includes(h);
+    return leads ? bentMetal(body, h, pose, bent(h)).flatMap((m) => m.points) : [];
+  });
   // a stop stands as high as the sheet lies
   const faces = [
     ...corners.flatMap(([x, y]) => [0, body.thickness].map((z) => at(by, [x, y, z]))),

@@ -63,16 +63,36 @@ function edgesOf({ work }: Problem, frame: LineFrame, lump: Lump, stage: StageOf
     // a wall stands on an edge along the line only if it runs along it
     return Math.abs(x[0]) < NEAR ? [{ bend, panel, at: origin[0] }] : [];
   });
+  const flats = work.tree.panels.flatMap(({ bend, parent }, i): readonly Extent[] => {
+    if (bend === null || parent !== lump.panel || stage(i) !== 'flat') return [];
+    const mould = compose3(pose, mouldFrame(bend));
+    const ends = bend.ends.map((x) => place3(mould, [x, 0, 0])[1]);
+    return [{ x: mould.origin[0], off: bend.setback, y: [Math.min(...ends), Math.max(...ends)] }];
+  });
   return shape.flatMap((p, i): readonly Edge[] => {
     const q = shape[(i + 1) % shape.length] as Vec3;
     if (Math.abs(p[0] - q[0]) > NEAR || Math.abs(p[1] - q[1]) <= LEAST_EDGE) return [];
     const wall = walls.find((w) => Math.abs(Math.abs(w.at - p[0]) - w.bend.setback) < 0.01);
-    if (wall === undefined) return [{ at: p[0], panel: lump.panel, by: 'edge' }];
+    if (wall === undefined) return isFree(p, q, flats) ? [{ at: p[0], panel: lump.panel, by: 'edge' }] : [];
     // bent square or further, the metal reaches as far as the outer tangent
     const out = wall.bend.insideRadius + work.tree.thickness;
     if (Math.abs(wall.bend.angle) < 90 - NEAR) return [];
     return [{ at: p[0] + Math.sign(wall.at - p[0]) * out, panel: wall.panel, by: 'outside' }];
   });
+}
+
+/** Flat sheet that goes on over a line: where that lies, how far off the edge, and from where to where along it. */
+interface Extent {
+  readonly x: number;
+  readonly off: number;
+  readonly y: readonly [number, number];
+}
+
+/** True when enough of an edge is left beside what still goes on flat there for a stop to touch. */
+function isFree(p: Vec3, q: Vec3, flats: readonly Extent[]): boolean {
+  const [from, to] = [Math.min(p[1], q[1]), Math.max(p[1], q[1])];
+  const on = flats.find((f) => Math.abs(f.x - p[0]) < f.off + 0.01 && f.y[1] > from && f.y[0] < to);
+  return on === undefined || Math.max(on.y[0] - from, to - on.y[1]) > LEAST_EDGE;
 }
 
 /** Bends at a panel that are made already, with their mould lines in its frame: its own, and those of what hangs on it. */
