@@ -106,7 +106,7 @@ export const BENDS_GERMAN: BendWords = {
   },
   byHand: 'Keine Maschine der Werkstatt biegt es dort: von Hand.',
   check: (square) => `Mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`,
-  bare: (size) => `Bis zu ${size} an einem Ende liegt kein Segment: von Hand nachrichten.`,
+  bare: (size) => `An einem Ende liegt auf bis zu ${size} kein Segment: von Hand nachrichten.`,
   labels: {
     machine: 'Maschine',
     held: 'gehalten',
