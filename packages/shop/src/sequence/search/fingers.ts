@@ -27,8 +27,6 @@ function fits(pieces: readonly number[], { least, most }: Stretch, inner: number
   return pieces.length > 0 && sum <= most + 1e-9 && sum + (pieces.length - 1) * inner >= least - 1e-9;
 }
 
-const MOST_PIECES = 20; // all choices are tried: 2^20
-
 /**
  * Pieces from the rack for every stretch, or `none`: the fewest changed against those that are on, then the least left
  * bare, then the fewest pieces, then the widest. Longer stretches choose first.
@@ -41,7 +39,7 @@ export function chooseTools(
   inner: number,
 ): ToolSet | 'none' {
   const on = (current ?? [rack]).flat();
-  const left = rack.toSorted((a, b) => b - a).slice(0, MOST_PIECES);
+  const left = rack.toSorted((a, b) => b - a);
   const order = stretches.map((_, i) => i).toSorted((a, b) => wanted(stretches[b]) - wanted(stretches[a]));
   const chosen: (readonly number[])[] = [];
   for (const i of order) {
@@ -55,28 +53,79 @@ export function chooseTools(
 
 const wanted = (s: Stretch | undefined) => s?.least ?? 0;
 
+/** Pieces taken so far, the last one first: `kept` of them are on. */
+interface Taken {
+  readonly sum: number;
+  readonly count: number;
+  readonly kept: number;
+  readonly piece: number;
+  readonly rest: Taken | null;
+}
+
+/**
+ * The best choice for one stretch, from the whole rack: of all choices with the same width and number of pieces the one
+ * with most pieces that are on (subset sums by dynamic programming: Bellman 1957), piece by piece, the widest first.
+ */
 function best(
   rack: readonly number[],
   on: readonly number[],
   stretch: Stretch,
   inner: number,
 ): readonly number[] | null {
-  let found: { readonly pieces: readonly number[]; readonly changed: number; readonly bare: number } | null =
-    null;
   // an open stretch takes no more than it needs
   const target = Number.isFinite(stretch.most) ? stretch.most : stretch.least;
-  for (const pieces of choices(rack, stretch.most)) {
-    if (!fits(pieces, stretch, inner)) continue;
-    const bare = Math.abs(target - pieces.reduce((s, p) => s + p, 0));
-    const changed = difference(on, pieces);
-    const better =
-      found === null ||
-      changed < found.changed ||
-      (changed === found.changed &&
-        (bare < found.bare - 1e-9 || (bare < found.bare + 1e-9 && fewer(pieces, found.pieces))));
-    if (better) found = { pieces, changed, bare };
+  const bare = ({ sum }: Taken) => Math.abs(target - sum);
+  const changed = ({ count, kept }: Taken) => count - 2 * kept;
+  const ends = sumsOf(rack, on, stretch.most).filter(
+    ({ sum, count }) => sum <= stretch.most + 1e-9 && sum + (count - 1) * inner >= stretch.least - 1e-9,
+  );
+  const [found] = ends.toSorted(
+    (a, b) =>
+      changed(a) - changed(b) ||
+      (Math.abs(bare(a) - bare(b)) < 1e-9 ? 0 : bare(a) - bare(b)) ||
+      a.count - b.count ||
+      byWidth(piecesOf(a), piecesOf(b)),
+  );
+  return found === undefined ? null : piecesOf(found);
+}
+
+/** Every width and number of pieces there is up to a width. */
+function sumsOf(rack: readonly number[], on: readonly number[], most: number): readonly Taken[] {
+  const left = [...on];
+  const sums = new Map<string, Taken>();
+  for (const piece of rack) {
+    const i = left.indexOf(piece);
+    if (i >= 0) left.splice(i, 1);
+    const more = [null, ...sums.values()].map(
+      (rest): Taken => ({
+        sum: (rest?.sum ?? 0) + piece,
+        count: (rest?.count ?? 0) + 1,
+        kept: (rest?.kept ?? 0) + (i >= 0 ? 1 : 0),
+        piece,
+        rest,
+      }),
+    );
+    for (const taken of more) {
+      if (taken.sum > most + 1e-9) continue;
+      const key = `${Math.round(taken.sum * 1e4)} ${taken.count}`;
+      const known = sums.get(key);
+      // what came first has the wider pieces
+      if (known === undefined || taken.kept > known.kept) sums.set(key, taken);
+    }
   }
-  return found?.pieces ?? null;
+  return [...sums.values()];
+}
+
+function piecesOf(taken: Taken): readonly number[] {
+  const pieces: number[] = [];
+  for (let t: Taken | null = taken; t !== null; t = t.rest) pieces.push(t.piece);
+  return pieces.toReversed();
+}
+
+/** The one with the wider pieces first. */
+function byWidth(a: readonly number[], b: readonly number[]): number {
+  const i = a.findIndex((v, k) => v !== b[k]);
+  return i < 0 ? 0 : (b[i] as number) - (a[i] as number);
 }
 
 /** Pieces taken off and put on to come from one choice to another. */
@@ -89,27 +138,4 @@ export function difference(from: readonly number[], to: readonly number[]): numb
     else left.splice(i, 1);
   }
   return added + left.length;
-}
-
-/** Fewer pieces first, then the one with the wider pieces. */
-function fewer(a: readonly number[], b: readonly number[]): boolean {
-  if (a.length !== b.length) return a.length < b.length;
-  const i = a.findIndex((v, k) => v !== b[k]);
-  return i >= 0 && (a[i] as number) > (b[i] as number);
-}
-
-/** Every choice of pieces no wider than `most` in all, equal widths taken once, widest first. */
-function* choices(rack: readonly number[], most: number): Generator<readonly number[]> {
-  const widths = [...new Set(rack)];
-  const counts = widths.map((w) => rack.filter((r) => r === w).length);
-  function* from(i: number, room: number, pieces: readonly number[]): Generator<readonly number[]> {
-    if (pieces.length > 0) yield pieces;
-    for (let k = i; k < widths.length; k++) {
-      const width = widths[k] as number;
-      const used = pieces.filter((p) => p === width).length;
-      if (width <= room + 1e-9 && used < (counts[k] as number))
-        yield* from(k, room - width, [...pieces, width]);
-    }
-  }
-  yield* from(0, most, []);
 }
