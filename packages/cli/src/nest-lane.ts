@@ -1,7 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import type { NestLayout } from '@tinwright/cutting';
-import { searchNest } from '@tinwright/cutting';
-import { benchOf, type NestProblem } from '@tinwright/cutting/internal';
+import type { NestLayout } from '@tinwright/cutting/internal';
+import { benchOf, type NestProblem, searchNest } from '@tinwright/cutting/internal';
 
 /** A search of one seed, as it is sent to a thread. */
 export interface Lane {

@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads';
-import type { NestLayout } from '@tinwright/cutting';
+import type { NestLayout } from '@tinwright/cutting/internal';
 import { type Lane, type LaneNews, runLane } from './nest-lane.js';
 
 /**

@@ -1,6 +1,6 @@
 import { JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { drawingOutlines } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import { drawingOutlines } from '../src/index.js';
 
 const svg = (inner: string, size = 'width="40mm" height="20mm" viewBox="0 0 400 200"') =>
   `<svg xmlns="http://www.w3.org/2000/svg" ${size}>${inner}</svg>`;

@@ -1,6 +1,6 @@
 import type { JobPlan } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { pagesHtml } from './html/write.js';
 import type { Making } from './packet/making.js';
 import { type PacketOptions, packetPages } from './packet/packet-pages.js';

@@ -1,6 +1,6 @@
 import { JobError, type JobPlan, type PartPlan, PROGRAM, type Problem } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import type { MarkingRow } from './marking/row.js';
 import { brakeMarks } from './packet/brake-marks.js';
 import type { Making } from './packet/making.js';

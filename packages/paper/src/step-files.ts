@@ -1,7 +1,7 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
 import type { Sequence, Shop, ShopPlan } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { type StepOptions, stepDrawings } from './steps/step-drawings.js';
 import { pageSvg } from './svg/page.js';
 

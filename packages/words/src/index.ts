@@ -4,6 +4,4 @@ export { plainPrint, stepLine, type ToldBend, tellBend, tellStep } from './bends
 export type { BendPrint, SettingName, ToldSetting } from './bends/words.js';
 export { type ToldFinding, tellFinding, tellFindings } from './findings/tell-finding.js';
 export type { Language } from './language.js';
-export type { PaperWords } from './languages.js';
-export { LANGUAGES } from './languages.js';
 export { mendWords, reasonWords } from './reasons/tell-reason.js';

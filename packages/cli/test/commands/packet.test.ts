@@ -1,7 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { SECTIONS } from '@tinwright/paper';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { type ReadDocument, readPdf } from '../../../../tests/kit/read-pdf.js';
 import { LANGUAGE_TAGS, packet, SECTION_NAMES } from '../../src/commands/packet.js';

@@ -1,5 +1,5 @@
+import { planJob, readJob } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { planJob, readJob } from '../../src/index.js';
 
 const plan = (family: string, part: object) =>
   planJob(

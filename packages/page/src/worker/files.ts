@@ -10,7 +10,7 @@ import {
 } from '@tinwright/files';
 import { makingOf, packetFiles, pageSvg, partPlan, planFiles } from '@tinwright/paper';
 import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { strToU8, zipSync } from 'fflate';
 import type { Asks, FileView } from '../protocol.js';
 

@@ -3,7 +3,8 @@ import { form, sayIn } from '@tinwright/core/internal';
 import { pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequenceAsync } from '@tinwright/shop';
 import { type Turn, turned, turns } from '@tinwright/shop/internal';
-import { LANGUAGES, mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
+import { mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import type { OrderView, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 

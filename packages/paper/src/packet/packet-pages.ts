@@ -1,8 +1,9 @@
 import type { JobPlan, ToleranceClass } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 import type { KnownCut } from '@tinwright/files';
-import { LANGUAGES, type Language } from '@tinwright/words';
+import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
+import { LANGUAGES } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';

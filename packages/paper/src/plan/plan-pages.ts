@@ -1,5 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { markingProgram } from '../marking/program.js';
 import { programTable } from '../marking/program-table.js';
 import type { MarkingRow } from '../marking/row.js';

@@ -1,7 +1,8 @@
 import type { ShearPlan } from '@tinwright/cutting';
 import type { CutWork } from '@tinwright/files/internal';
-import { LANGUAGES, type Language } from '@tinwright/words';
+import type { Language } from '@tinwright/words';
 import type { ShearWords } from '@tinwright/words/internal';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { heightOf, hung } from '../packet/drawing-figure.js';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';

@@ -1,7 +1,7 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Sequence, Shop } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words';
 import type { DimsName, StepWords } from '@tinwright/words/internal';
+import { LANGUAGES } from '@tinwright/words/internal';
 import type { Page } from '../page/page.js';
 import { type Typeface, typeface } from '../page/typeface.js';
 import { dimsOf } from '../plan/dims.js';

@@ -1,5 +1,5 @@
 import { MM_PER_INCH, type PartPlan } from '@tinwright/core';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { letter, lines } from '../page/letter.js';
 import type { Item, Page } from '../page/page.js';
 import { typeface } from '../page/typeface.js';

@@ -1,8 +1,8 @@
 import { planJob, readJob } from '@tinwright/core';
 import { cautionsFor } from '@tinwright/paper/internal';
 import { DEFAULT_SHOP } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words';
 import type { CautionName } from '@tinwright/words/internal';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 

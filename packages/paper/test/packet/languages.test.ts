@@ -1,7 +1,6 @@
 import { FAMILIES } from '@tinwright/core';
 import { DEFAULT_SHOP } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words';
-import { familyTitle, parameterWords } from '@tinwright/words/internal';
+import { familyTitle, LANGUAGES, parameterWords } from '@tinwright/words/internal';
 import { expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { isPlain } from '../../src/page/typeface.js';

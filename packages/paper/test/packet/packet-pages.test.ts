@@ -1,8 +1,7 @@
 import { JobError } from '@tinwright/core';
 import { makingOf, packetPages, SECTIONS } from '@tinwright/paper';
 import { DEFAULT_SHOP } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words';
-import { materialName } from '@tinwright/words/internal';
+import { LANGUAGES, materialName } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { planned } from '../../../files/test/samples.js';

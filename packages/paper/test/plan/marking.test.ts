@@ -1,5 +1,5 @@
 import { typeface } from '@tinwright/paper/internal';
-import { LANGUAGES } from '@tinwright/words';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { dimsOf } from '../../src/plan/dims.js';
 import { featuresOf } from '../../src/plan/features.js';
