@@ -55,7 +55,25 @@ function expectOutput(actual: string, printed: string): void {
 }
 
 test('every kind of code block is known here, so none is left unrun', () => {
-  expect(blocks.map((b) => b.info)).toEqual(['sh', 'console', 'yaml out/shelf.yaml', 'console', 'sh', 'ts']);
+  expect(blocks.map((b) => b.info)).toEqual([
+    'sh',
+    'console',
+    'yaml out/shelf.yaml',
+    'console',
+    'yaml',
+    'sh',
+    'ts',
+  ]);
+});
+
+test('a job that is shown but not saved is made, without an error', () => {
+  const shown = blocks.filter((b) => b.info === 'yaml');
+  expect(shown).toHaveLength(1);
+  for (const { text } of shown) {
+    const { parts, findings } = planJob(readJob(parse(text) as unknown));
+    expect(parts.length).toBeGreaterThan(1);
+    expect(findings.filter((f) => f.severity === 'error')).toEqual([]);
+  }
 });
 
 test('the commands are scripts of the workspace', () => {
