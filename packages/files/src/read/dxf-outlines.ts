@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
 import { bulgeAround, fail } from '@tinwright/core/internal';
-import { DxfParser } from 'dxf-parser';
+import * as dxf from 'dxf-parser';
 import { chained, type Outline, type Stroke } from './chains.js';
 
 /** Millimetres in the units a DXF names by number: inches, feet, mm, cm, m. */
@@ -68,9 +68,17 @@ export function dxfOutlines(text: string, perUnit: number | null): readonly Outl
   return chained(strokes.filter((s) => s.from[0] !== s.to[0] || s.from[1] !== s.to[1]));
 }
 
+/** Its reader: loaders wrap what is no module in different ways. */
+function parser(): dxf.DxfParser {
+  type Loaded = { readonly DxfParser?: typeof dxf.DxfParser; readonly default?: Loaded };
+  const { DxfParser, default: inner } = dxf as unknown as Loaded;
+  const Parser = DxfParser ?? inner?.DxfParser ?? (inner as unknown as typeof dxf.DxfParser);
+  return new Parser();
+}
+
 function parsed(text: string): { header: Record<string, unknown>; entities: readonly Entity[] } {
   try {
-    const found = new DxfParser().parseSync(text);
+    const found = parser().parseSync(text);
     return { header: found?.header ?? {}, entities: (found?.entities ?? []) as unknown as readonly Entity[] };
   } catch {
     return fail('drawing-unread', [], 'the drawing cannot be read as DXF', 'Write it as ASCII DXF');
