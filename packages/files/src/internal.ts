@@ -3,7 +3,6 @@
 export { cutListFiles } from './cut-list/csv.js';
 export {
   type CutTotals,
-  type CutWork,
   cutTotals,
   cutWork,
   type ListedPart,

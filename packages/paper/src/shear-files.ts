@@ -1,7 +1,7 @@
 import { PROGRAM, type Unit } from '@tinwright/core';
 import type { ShearPlan } from '@tinwright/cutting';
-import type { OutFile } from '@tinwright/files';
-import { type CutWork, cutListFiles, shearJson } from '@tinwright/files/internal';
+import type { CutWork, OutFile } from '@tinwright/files';
+import { cutListFiles, shearJson } from '@tinwright/files/internal';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
 import { heightOf } from './packet/drawing-figure.js';

@@ -1,5 +1,5 @@
 import type { ShearPlan } from '@tinwright/cutting';
-import type { CutWork } from '@tinwright/files/internal';
+import type { CutWork } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
 import type { ShearWords } from '@tinwright/words/internal';
 import { LANGUAGES } from '@tinwright/words/internal';

@@ -1,6 +1,7 @@
 import { MM_PER_INCH } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
-import { type CutWork, cutTotals } from '@tinwright/files/internal';
+import type { CutWork } from '@tinwright/files';
+import { cutTotals } from '@tinwright/files/internal';
 import type { ShearWords } from '@tinwright/words/internal';
 import { massText } from '../packet/kit.js';
 import type { Flowing } from '../page/flow.js';
