@@ -1,6 +1,16 @@
 // A part family of one's own: a marker for a garden row, a head to write on and a stake bent back from it.
 // Try:  tinwright families row-marker --with examples/row-marker.mjs
-import { asked, defineFamily, flange, hem, hole, need, panel, rectangle, value } from '@tinwright/core/family';
+import {
+  asked,
+  defineFamily,
+  flange,
+  hem,
+  hole,
+  need,
+  panel,
+  rectangle,
+  value,
+} from '@tinwright/core/family';
 
 export default defineFamily({
   name: 'row-marker',

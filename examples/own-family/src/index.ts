@@ -1,5 +1,17 @@
 // A shelf for seed packets: a back plate, a floor hung on it and a lip hung on the floor.
-import { asked, defineFamily, derivedSize, flange, hem, hole, need, panel, rectangle, site, value } from '@tinwright/core/family';
+import {
+  asked,
+  defineFamily,
+  derivedSize,
+  flange,
+  hem,
+  hole,
+  need,
+  panel,
+  rectangle,
+  site,
+  value,
+} from '@tinwright/core/family';
 
 export default defineFamily({
   name: 'seed-shelf',
