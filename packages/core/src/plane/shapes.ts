@@ -12,7 +12,9 @@ export function slotLoop(length: number, width: number): Loop {
 
 /** A rectangle about the origin, `length` along x, `width` along y, its corners rounded by `radius`. mm */
 export function roundedRectangle(length: number, width: number, radius: number): Loop {
-  const [x, y, r] = [length / 2, width / 2, radius];
+  const [x, y] = [length / 2, width / 2];
+  // a side with less than a thousandth left between its rounds is a half circle
+  const r = Math.min(x, y) - radius < 5e-4 ? Math.min(x, y) : radius;
   if (r <= 0) return [corner(-x, -y), corner(x, -y), corner(x, y), corner(-x, y)];
   const quarter = Math.tan(Math.PI / 8);
   const bent = (a: number, b: number): Vertex => ({ at: [a, b], bulge: quarter });
