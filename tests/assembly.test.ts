@@ -1,5 +1,14 @@
 // Random carriers, put together again from their written files by a routine of its own on manifold-3d.
-import { type CoreFinding, JobError, type JobPlan, planJob, type Refit, readJob, refit, sizesOf } from '@tinwright/core';
+import {
+  type CoreFinding,
+  JobError,
+  type JobPlan,
+  planJob,
+  type Refit,
+  readJob,
+  refit,
+  sizesOf,
+} from '@tinwright/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { carriers, type Job } from './kit/carriers.js';

@@ -1,7 +1,32 @@
 // What is one's own is passed in, and nobody else gets it: material, bend rule, checks, writer, layers and their colours.
-import { type Check, cite, job, jobReader, MATERIALS, type Material, makePart, openBox, planJob, planJobAsync, RULE_KINDS, radiusRule, readJob, remarkOf } from '@tinwright/core';
+import {
+  type Check,
+  cite,
+  job,
+  jobReader,
+  MATERIALS,
+  type Material,
+  makePart,
+  openBox,
+  planJob,
+  planJobAsync,
+  RULE_KINDS,
+  radiusRule,
+  readJob,
+  remarkOf,
+} from '@tinwright/core';
 import { ruleKind } from '@tinwright/core/family';
-import { DRAWING_WRITERS, type Drawing, jobFiles, partDxf, partSvg, streamJobFiles, TABLE_STYLE, toMakerModel, type Writer } from '@tinwright/files';
+import {
+  DRAWING_WRITERS,
+  type Drawing,
+  jobFiles,
+  partDxf,
+  partSvg,
+  streamJobFiles,
+  TABLE_STYLE,
+  toMakerModel,
+  type Writer,
+} from '@tinwright/files';
 import { DEFAULT_SHOP, planShop, type ShopCheck } from '@tinwright/shop';
 import { tellFindings } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';

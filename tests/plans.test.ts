@@ -2,7 +2,15 @@
 // the PDF every size is the manifest's.
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type AnyFamily, FAMILIES, JobError, type JobPlan, type PartPlan, planJob, readJob } from '@tinwright/core';
+import {
+  type AnyFamily,
+  FAMILIES,
+  JobError,
+  type JobPlan,
+  type PartPlan,
+  planJob,
+  readJob,
+} from '@tinwright/core';
 import { jobFiles, type OutFile } from '@tinwright/files';
 import { PAPERS, partPlan, partTemplate, planFiles, templateFiles } from '@tinwright/paper';
 import { DIMS_NAMES } from '@tinwright/paper/internal';

@@ -1,5 +1,13 @@
 // The written files, folded again by an independent routine on manifold-3d, come out as the manifest says.
-import { FAMILIES, type FlatPattern, JobError, type PartPlan, type Point, planJob, readJob } from '@tinwright/core';
+import {
+  FAMILIES,
+  type FlatPattern,
+  JobError,
+  type PartPlan,
+  type Point,
+  planJob,
+  readJob,
+} from '@tinwright/core';
 import { loopArea } from '@tinwright/core/internal';
 import { jobFiles } from '@tinwright/files';
 import { bendings, paramsOf, sheets } from '@tinwright/testing';

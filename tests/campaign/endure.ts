@@ -1,6 +1,14 @@
 // What every job has to go through: read, planned, verified, looked at, told, written, and the files read back with
 // nothing from the writers. A job may be refused by name; anything else that is thrown is a failure.
-import { JobError, type JobPlan, jobReader, type PartPlan, planJob, verifyFlat, verifyForm } from '@tinwright/core';
+import {
+  JobError,
+  type JobPlan,
+  jobReader,
+  type PartPlan,
+  planJob,
+  verifyFlat,
+  verifyForm,
+} from '@tinwright/core';
 import { type DxfForm, jobFiles, type OutFile, partDxf, TABLE_STYLE } from '@tinwright/files';
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { jobFindings } from '@tinwright/shop/internal';

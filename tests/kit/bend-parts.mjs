@@ -2,7 +2,17 @@
 // walls of two or three bends. 4 to 60 steps.
 
 import { FAMILIES, planJob, readJob } from '@tinwright/core';
-import { corners, defineFamily, flange, hem, panel as panelOf, polygon, rectangle, square, value } from '@tinwright/core/family';
+import {
+  corners,
+  defineFamily,
+  flange,
+  hem,
+  panel as panelOf,
+  polygon,
+  rectangle,
+  square,
+  value,
+} from '@tinwright/core/family';
 
 /** Numbers in [0, 1) from a seed. */
 export function randomFrom(seed) {

@@ -29,7 +29,7 @@ export function plannedCarrier(by: unknown = 'spot-weld', head: object = {}): Jo
         family: 'handle',
         span: { of: 'body.insideLength', less: 2.2 },
         width: 40,
-        sideDepth: 14,
+        sideDepth: 20,
         hem: { type: 'closed', length: 8 },
         tabs: { length: 28 },
       },

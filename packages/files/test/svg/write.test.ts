@@ -32,14 +32,17 @@ describe.each(PARTS)('$name', ({ name, flat }) => {
     expect(svg.children.map((c) => c.name).filter((n) => n !== 'g')).toEqual(['title']);
   });
 
-  test('the outline is one closed path with the area and length of the pattern', () => {
+  test('outline and openings are closed paths with the area and length of the pattern', () => {
     const cut = layer(svg, 'CUT');
     const paths = cut.filter((e) => e.name === 'path').map((e) => pathPoints(e.attributes.d ?? ''));
-    expect(paths.map((p) => p.closed)).toEqual([true]);
-    const points = paths[0]?.points ?? [];
+    expect(paths).toHaveLength(1 + flat.holes.filter((h) => h.length > 2).length);
+    expect(paths.every((p) => p.closed)).toBe(true);
+    const areas = paths.map((p) => Math.abs(polygonArea(p.points))).toSorted((a, b) => b - a);
     const radii = cut.filter((e) => e.name === 'circle').map((e) => Number(e.attributes.r));
-    const area = Math.abs(polygonArea(points)) - radii.reduce((s, r) => s + Math.PI * r * r, 0);
-    const length = polygonLength(points) + radii.reduce((s, r) => s + 2 * Math.PI * r, 0);
+    const area =
+      areas.reduce((s, a, i) => (i === 0 ? a : s - a), 0) - radii.reduce((s, r) => s + Math.PI * r * r, 0);
+    const length =
+      paths.reduce((s, p) => s + polygonLength(p.points), 0) + radii.reduce((s, r) => s + 2 * Math.PI * r, 0);
     expect(Math.abs(area - flat.area)).toBeLessThan(1e-3);
     expect(Math.abs(length - flat.cutLength)).toBeLessThan(1e-3);
   });

@@ -39,6 +39,8 @@ test('every kind of machine and of operation is among the cases', () => {
     'brake bend',
     'brake close',
     'brake fold',
+    'hand close',
+    'hand fold',
     'hand roll',
     'press bend',
     'vise bend',

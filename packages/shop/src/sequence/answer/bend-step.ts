@@ -89,7 +89,7 @@ function sightSetting(
   if (station !== 'brake' || operation.action === 'close' || setBack === null)
     return { sight: null, sightOffset: null, noseOffset: null, stopDistance: null };
   const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
-  const offset = operation.action === 'fold' ? 0 : sightOffset(bend.setback, setBack);
+  const offset = operation.action === 'fold' ? 0 : sightOffset(bend, setBack);
   return {
     sight: bends.map((b) => sightLine(b, held, offset)),
     sightOffset: offset,
