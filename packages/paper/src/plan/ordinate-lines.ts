@@ -30,7 +30,8 @@ export function ordinateLines(
         along: (value - min[axis]) * scale,
         start: (from[other] - min[other]) * scale,
       });
-      return own.length === 0 ? [] : band(own, own.map(on), axis, side, far, face, height);
+      const length = (max[axis] - min[axis]) * scale;
+      return own.length === 0 ? [] : band(own, own.map(on), { axis, side, far, length }, face, height);
     }),
   );
 }
@@ -41,18 +42,23 @@ interface Spot {
   readonly start: number;
 }
 
+/** Where texts stand in a row: beside one side of the pattern, `far` from its datum and as long as it is. mm of the page */
+interface Row extends Pick<Ordinate, 'axis' | 'side'> {
+  readonly far: number;
+  readonly length: number;
+}
+
 function band(
   own: readonly Ordinate[],
   spots: readonly Spot[],
-  axis: 0 | 1,
-  side: 'low' | 'high',
-  far: number,
+  { axis, side, far, length }: Row,
   face: Typeface,
   height: number,
 ): readonly Item[] {
   const out = side === 'low' ? -1 : 1;
   const wanted = spots.map((s) => s.along);
-  const places = spread(wanted, PITCH * height, 0);
+  // past the end of its side a row would run into the next side's
+  const places = spread(wanted, PITCH * height, 0, length);
   const moves = places.map((p, i) => Math.abs(p - (wanted[i] as number)));
   const slant = Math.min(MOST, Math.max(1, STEEP * Math.max(...moves)));
   const at = (along: number, off: number): Point => (axis === 0 ? [along, off] : [off, along]);

@@ -1,5 +1,5 @@
 import type { Box, FlatPattern, Point } from '@tinwright/core';
-import { boxOfItems } from '../page/box.js';
+import { boxesMeet, boxOfItems, lineMeetsBox, wordsBox } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import type { Item, Ring } from '../page/page.js';
 import { type Detail, detailsOf } from './details.js';
@@ -8,7 +8,7 @@ import { type Label, placed } from './labels.js';
 import { ordinateLines } from './ordinate-lines.js';
 import type { PatternAsk } from './pattern-ask.js';
 import { patternLines } from './pattern-lines.js';
-import { roomIn } from './room.js';
+import { linesOf, roomIn } from './room.js';
 
 /** Least distance between parallel lines on a drawing, mm (ISO 128-2, from memory). */
 const LEAST_APART = 0.7;
@@ -25,11 +25,13 @@ export function patternFigure(ask: PatternAsk, scale: number, area: Point): Patt
   if (flat.blank.max.some((v, k) => v * scale > (area[k] as number))) return null;
   const details = detailsOf(flat, ask.features, scale);
   const circles = details.map((d) => circleRound(d, scale));
-  const base = [
-    ...patternLines(ask, scale),
-    ...ordinateLines(ask.ordinates, flat.blank, scale, face, height),
-    ...circles,
-  ];
+  const [across, upright] = ([0, 1] as const).map((axis) => {
+    const own = ask.ordinates.filter((o) => o.axis === axis);
+    return ordinateLines(own, flat.blank, scale, face, height);
+  }) as [readonly Item[], readonly Item[]];
+  // rows longer than their sides may run into each other past a corner
+  if (covers(across, upright) || covers(upright, across)) return null;
+  const base = [...patternLines(ask, scale), ...across, ...upright, ...circles];
   const box = boxOfItems(base) as Box;
   const spare = ([0, 1] as const).map((k) => area[k] - (box.max[k] - box.min[k])) as [number, number];
   if (Math.min(...spare) < 0) return null;
@@ -50,6 +52,15 @@ export function patternFigure(ask: PatternAsk, scale: number, area: Point): Patt
     items.push(...(found ?? []));
   }
   return { alt: ask.words.patternAlt(ask.name), items, box: boxOfItems(items) as Box, details };
+}
+
+/** True when a text of some things lies on a text or a line of others. */
+function covers(some: readonly Item[], others: readonly Item[]): boolean {
+  const texts = some.flatMap((item) => (item.kind === 'words' ? [wordsBox(item)] : []));
+  return others.some((item) => {
+    if (item.kind === 'words') return texts.some((t) => boxesMeet(t, wordsBox(item)));
+    return linesOf(item).some(([a, b]) => texts.some((t) => lineMeetsBox(a, b, t)));
+  });
 }
 
 /** A pattern's drawing, and the places of it that are to be drawn again larger. */

@@ -1,9 +1,15 @@
 /**
  * Places as near to those wanted as they can be with `pitch` between neighbours, in the same order: the least sum of
- * squares, found by pooling those that crowd each other. The first does not go below `least`.
+ * squares, found by pooling those that crowd each other. The first does not go below `least`, nor the last above `most`
+ * as long as all find room between them.
  * @param wanted in rising order
  */
-export function spread(wanted: readonly number[], pitch: number, least: number): readonly number[] {
+export function spread(
+  wanted: readonly number[],
+  pitch: number,
+  least: number,
+  most: number = Infinity,
+): readonly number[] {
   // with the pitch taken off, the places only have to rise
   const pools: { sum: number; count: number }[] = [];
   wanted.forEach((w, i) => {
@@ -15,5 +21,6 @@ export function spread(wanted: readonly number[], pitch: number, least: number):
     }
   });
   const level = pools.flatMap(({ sum, count }) => Array.from({ length: count }, () => sum / count));
-  return level.map((l, i) => Math.max(l, least) + i * pitch);
+  const highest = most - (wanted.length - 1) * pitch;
+  return level.map((l, i) => Math.max(Math.min(l, highest), least) + i * pitch);
 }
