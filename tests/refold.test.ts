@@ -91,6 +91,6 @@ for (const family of FAMILIES)
         }
         await refold(data, 'r2000');
       }),
-      { numRuns: 25 },
+      { numRuns: Number(process.env.TINWRIGHT_RUNS ?? 12) },
     );
   });

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { afterEach, expect, vi } from 'vitest';
 
-/** One seed for all property tests; a failure prints it. Another is tried with TINWRIGHT_SEED. */
+/** One seed for all property tests; a failure prints it. Others and more runs are tried with TINWRIGHT_SEED and _RUNS. */
 const seed = Number(process.env.TINWRIGHT_SEED ?? 20261125);
-fc.configureGlobal({ seed, numRuns: Number(process.env.TINWRIGHT_RUNS ?? 100) });
+fc.configureGlobal({ seed, numRuns: Number(process.env.TINWRIGHT_RUNS ?? 50) });
 
 // stray output fails a test
 const spies = (['log', 'warn', 'error', 'info'] as const).map((name) =>

@@ -1,4 +1,14 @@
-import { type BendRule, din6935, HANDBOOK_GROUPS, type HandbookGroup, handbook, kFactor, linear, nominal, outsideSetback } from '@tinwright/core';
+import {
+  type BendRule,
+  din6935,
+  HANDBOOK_GROUPS,
+  type HandbookGroup,
+  handbook,
+  kFactor,
+  linear,
+  nominal,
+  outsideSetback,
+} from '@tinwright/core';
 import { allowanceAtK } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';

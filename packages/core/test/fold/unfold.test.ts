@@ -1,6 +1,22 @@
 import { kFactor, nominal, verifyFlat, verifyForm } from '@tinwright/core';
 import type { Sheet, Step } from '@tinwright/core/family';
-import { corners, flange, fold, hem, hole, mark, mitre, panel, polygon, rectangle, reliefHole, reliefSlot, slant, square, vNotch } from '@tinwright/core/family';
+import {
+  corners,
+  flange,
+  fold,
+  hem,
+  hole,
+  mark,
+  mitre,
+  panel,
+  polygon,
+  rectangle,
+  reliefHole,
+  reliefSlot,
+  slant,
+  square,
+  vNotch,
+} from '@tinwright/core/family';
 import { form, loopArea, unfold } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 

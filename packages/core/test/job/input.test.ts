@@ -2,7 +2,21 @@
 // type check where there is none.
 
 import * as door from '@tinwright/core';
-import { bentStrip, FAMILIES, gussetEnd, hemmedChannel, JobError, type JobInput, job, jobReader, makePart, openBox, type PartInput, planJob, readJob } from '@tinwright/core';
+import {
+  bentStrip,
+  FAMILIES,
+  gussetEnd,
+  hemmedChannel,
+  JobError,
+  type JobInput,
+  job,
+  jobReader,
+  makePart,
+  openBox,
+  type PartInput,
+  planJob,
+  readJob,
+} from '@tinwright/core';
 import { defineFamily, panel, rectangle, value } from '@tinwright/core/family';
 import { expect, test } from 'vitest';
 

@@ -1,7 +1,16 @@
 import type { Point } from '@tinwright/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { capacity, type Field, fieldOf, type KeepOff, pointsOn, type Run, runOf, share } from '../../src/joining/layout.js';
+import {
+  capacity,
+  type Field,
+  fieldOf,
+  type KeepOff,
+  pointsOn,
+  type Run,
+  runOf,
+  share,
+} from '../../src/joining/layout.js';
 
 const rectangle = (w: number, h: number): readonly Point[] => [
   [0, 0],

@@ -1,6 +1,13 @@
 import type { Point } from '@tinwright/core';
 import { type Loop, segments } from '@tinwright/core';
-import { circleLoop, contains, corner, distanceToLoop, distanceToSegment, loopLength } from '@tinwright/core/internal';
+import {
+  circleLoop,
+  contains,
+  corner,
+  distanceToLoop,
+  distanceToSegment,
+  loopLength,
+} from '@tinwright/core/internal';
 import { type PathD, PointInPolygonResult, pointInPolygonD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';

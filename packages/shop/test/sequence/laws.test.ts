@@ -45,7 +45,7 @@ function planOf(params: object, shop: Shop): Sequence | null {
 }
 
 const seconds = (s: Sequence | null) => (s === null || s.status === 'infeasible' ? Infinity : s.seconds);
-const runs = { numRuns: Math.min(10, Number(process.env.TINWRIGHT_RUNS ?? 10)) };
+const runs = { numRuns: Math.min(10, Number(process.env.TINWRIGHT_RUNS ?? 4)) };
 
 test('more room under the beam never takes longer', () => {
   fc.assert(
