@@ -1,4 +1,4 @@
-// `npm run docs`: the site of the programming interface in out/docs, from the doors of the packages and the pages in docs/.
+// `npm run docs`: the site of the programming interface in out/docs, from the doors of the packages and the pages in examples/ideas.
 // What is exported without words, and what a signature names that no door has, ends it with 1.
 import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -31,6 +31,8 @@ const SPELLED_OUT = {
     'src/errors/source.ts:SOURCE_KINDS',
     'src/schema/kit.ts:Group',
     'src/cutouts/params.ts:cutoutValue',
+    'src/edges/params.ts:edgeValue',
+    'src/stock/materials.ts:ROWS',
     // what families declare is on their own pages
     ...readdirSync(join(root, 'packages/core/src/families'), { withFileTypes: true })
       .filter((e) => e.isDirectory())
@@ -39,9 +41,6 @@ const SPELLED_OUT = {
     'src/families/walls.ts:Side',
   ],
 };
-
-/** Flaws that stand: types of signatures that no door has yet. May only shrink. */
-const STANDING = 30;
 
 let flaws = 0;
 const counted = (app) => {
@@ -92,8 +91,8 @@ const site = await Application.bootstrap({
   name: 'Tinwright',
   entryPointStrategy: 'merge',
   entryPoints: Object.keys(DOORS).map((name) => join(work, `${name}.json`)),
-  projectDocuments: [...documents(join(root, 'docs')), ...documents(join(work, 'families'))],
-  readme: join(root, 'docs', 'start', 'start.md'),
+  projectDocuments: [...documents(join(root, 'examples/ideas')), ...documents(join(work, 'families'))],
+  readme: join(root, 'examples/ideas', 'start', 'start.md'),
   out: join(root, 'out', 'docs'),
   validation: { invalidLink: true, notExported: false },
   logLevel: 'Warn',
@@ -103,5 +102,5 @@ if (project === undefined) process.exit(1);
 site.validate(project);
 await site.generateDocs(project, join(root, 'out', 'docs'));
 counted(site);
-process.stdout.write(`out/docs, ${flaws} flaws of ${STANDING} at most\n`);
-process.exit(flaws <= STANDING ? 0 : 1);
+process.stdout.write(`out/docs, ${flaws} flaws\n`);
+process.exit(flaws === 0 ? 0 : 1);

@@ -132,7 +132,7 @@ const transpiled = (program: string) =>
 
 /** Programs on the pages of the documentation. */
 function documentPrograms(): readonly string[] {
-  const folders = [join(ROOT, 'docs'), join(ROOT, 'docs/start')];
+  const folders = [join(ROOT, 'examples/ideas'), join(ROOT, 'examples/ideas/start')];
   const pages = folders.flatMap((f) =>
     readdirSync(f)
       .filter((p) => p.endsWith('.md'))

@@ -1,6 +1,7 @@
 // What a program that embeds @tinwright/files needs. Names, no `export *`.
 
-export type { CutWork, KnownCut } from './cut-list/cut-list.js';
+export type { CutWork, KnownCut, ListedPart } from './cut-list/cut-list.js';
+export type { FastenerRow } from './cut-list/fastener-rows.js';
 export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';

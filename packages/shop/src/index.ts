@@ -40,6 +40,8 @@ export type {
   BendWork,
   HoleWork,
   JointWork,
+  OnObject,
+  OnPart,
   Operation,
   Operations,
   ReasonName,

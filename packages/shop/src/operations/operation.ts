@@ -82,7 +82,7 @@ export interface JointWork {
 }
 
 /** What is done to a part. Lengths mm. */
-type OnPart =
+export type OnPart =
   | { readonly kind: 'shear'; readonly quantity: number; readonly size: Point }
   | { readonly kind: 'deburr' }
   | { readonly kind: 'mark' }
@@ -105,7 +105,7 @@ type OnPart =
     };
 
 /** What is done to the object, or before there is a part. */
-type OnObject =
+export type OnObject =
   | { readonly kind: 'trial-bend' }
   | { readonly kind: 'trial-joint'; readonly fastener: string }
   | { readonly kind: 'place'; readonly fastener: string | null; readonly joints: readonly JointWork[] }
