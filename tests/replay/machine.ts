@@ -20,7 +20,7 @@ export interface Moment {
 }
 
 /** A bend on a machine: the sheet's inside radius, its flat metal and angle once bent. mm, radians */
-export interface Stroke {
+export interface BendStroke {
   readonly thickness: number;
   readonly radius: number;
   readonly zone: number;
@@ -63,12 +63,12 @@ export const lifted = (tool: Tool, by: Move): Tool => ({
 });
 
 /** How far the free side slides out while it turns: outer faces meet at the hinge whatever the angle. */
-function slideOut({ thickness, radius, zone, angle }: Stroke, turn: number): number {
+function slideOut({ thickness, radius, zone, angle }: BendStroke, turn: number): number {
   return 2 * Math.tan(turn / 2) * (radius + thickness) - zone * Math.min(1, turn / angle);
 }
 
 /** The free side turned about the hinge. */
-export const turnedOver = (stroke: Stroke, turn: number): Move => {
+export const turnedOver = (stroke: BendStroke, turn: number): Move => {
   const m = raise(turn);
   const by = slideOut(stroke, turn);
   return m.map((v, i) => (i % 4 === 3 ? (m[i - 3] as number) * by : v));
@@ -112,7 +112,7 @@ export function leafTools(
   };
 }
 
-export function leafMoment(tools: LeafTools, stroke: Stroke, turn: number): Moment {
+export function leafMoment(tools: LeafTools, stroke: BendStroke, turn: number): Moment {
   return {
     tools: [tools.bed, lifted(tools.leaf, raise(turn)), tools.beam, tools.fingers],
     held: STAY,
@@ -167,7 +167,7 @@ const counterClockwise = (ring: Ring): Ring => {
 };
 
 /** The point of the punch stays at the origin, on the inside of the bend; the die's shoulders follow the outside. */
-export function pressMoment(tools: PressTools, stroke: Stroke, turn: number): Moment {
+export function pressMoment(tools: PressTools, stroke: BendStroke, turn: number): Moment {
   const { thickness: T, radius: R, zone, angle } = stroke;
   const h = turn / 2;
   const wound = (zone * Math.min(1, turn / angle)) / 2;

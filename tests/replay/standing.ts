@@ -2,7 +2,7 @@
 import type { Shop } from '@tinwright/shop';
 import type { ManifoldToplevel } from 'manifold-3d';
 import { type Bent, type Body, bentMetal, FLAT, type Hinge, type Poses, posesFrom } from './body.js';
-import type { Moment, Stroke } from './machine.js';
+import type { BendStroke, Moment } from './machine.js';
 import { chain, type Move } from './rigid.js';
 import { moved, type Solid } from './solid.js';
 import type { LineUp, WrittenStep } from './step.js';
@@ -43,7 +43,7 @@ export interface Shopped {
 export interface Standing {
   readonly body: Body;
   readonly line: LineUp;
-  readonly stroke: Stroke;
+  readonly stroke: BendStroke;
   readonly sides: { readonly held: readonly Own[]; readonly free: readonly Own[] };
   /** Radians it is set to. */
   readonly set: number;

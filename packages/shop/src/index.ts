@@ -52,13 +52,13 @@ export type { Along } from './replay/tool-solids.js';
 export { type SequenceFlaw, verifySequence } from './replay/verify-sequence.js';
 export type {
   BendStep,
+  BendStroke,
   Handling,
   Mend,
   PatternSide,
   PressSetting,
   Reason,
   Sequence,
-  Stroke,
   ToolGroup,
   Touches,
 } from './sequence/answer/plan.js';

@@ -7,8 +7,8 @@ import type { Edge, Panel } from './tree.js';
 /** A flange at a corner of the panel it hangs on. mm */
 export interface Arm {
   readonly flange: Panel;
-  /** Name of the host's edge it hangs on; '' for a tab at the end of a flange. */
-  readonly edge: string;
+  /** Name of the host's edge it hangs on; null for a tab at the end of a flange. */
+  readonly edge: string | null;
   /** The end of the flange's x axis that lies at the corner. */
   readonly end: 'low' | 'high';
   /** Length of the edge it hangs on: x of the high end. */
@@ -58,7 +58,7 @@ function tabBeside(lookup: Lookup, { flange, end }: Arm): Arm | null {
   const tab = lookup.on(flange.id, (outline[index] as Edge).name);
   if (tab === null) return null;
   const { length } = hingeAt(outline, index);
-  return { flange: tab, edge: '', end, length, start: flange.bend?.terms.setback ?? 0 };
+  return { flange: tab, edge: null, end, length, start: flange.bend?.terms.setback ?? 0 };
 }
 
 /** The host's corner `i` once the bent edges beside it are moved in to their tangent lines. */

@@ -99,7 +99,7 @@ function apart(
 ): readonly [HalfSpace | null, HalfSpace | null] {
   if (style.meet === 'none') return [null, null];
   const [ma, mb] = [meeting(scene, a), meeting(scene, b)];
-  const tab = a.edge === '' ? a : b.edge === '' ? b : null;
+  const tab = a.edge === null ? a : b.edge === null ? b : null;
   if (style.meet === 'mitre' || tab === null) return bisect(ma, mb, style.gap) ?? [null, null];
   if (!sharesPlane(ma, mb)) return [null, null];
   const above = beyondFar(scene, tab === a ? b.flange : a.flange, style.gap);

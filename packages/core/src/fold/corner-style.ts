@@ -1,7 +1,7 @@
 /** A flange at a corner, as a corner style sees it. mm; t along the bend from the mould corner, d away from it. */
 export interface CornerArm {
-  /** Name of the edge of the host panel the flange hangs on; '' for a tab at the end of a flange. */
-  readonly edge: string;
+  /** Name of the edge of the host panel the flange hangs on; null for a tab at the end of a flange. */
+  readonly edge: string | null;
   /** t of the host's corner once both bends are set back. */
   readonly start: number;
   /** d of the flange's own tangent line. */

@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
-import type { BendStep, Stroke } from '../sequence/answer/plan.js';
+import type { BendStep, BendStroke } from '../sequence/answer/plan.js';
 
 /** What is used for an operation; words for it are the writer's. */
 export type ToolName =
@@ -62,7 +62,7 @@ export interface HoleWork {
 }
 
 /** One stroke of bending in its place. */
-export interface BendWork extends Stroke {
+export interface BendWork extends BendStroke {
   /** Bent through when it is done, degrees; null where a hem is folded as far as it goes. */
   readonly angle: number | null;
   /** How a machine does it; null where no order was found for one. */

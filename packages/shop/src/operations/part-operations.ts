@@ -1,6 +1,6 @@
 import { type Assembly, type PartPlan, type Point, segments } from '@tinwright/core';
 import { roundOf } from '@tinwright/core/internal';
-import type { BendStep, Sequence, Stroke } from '../sequence/answer/plan.js';
+import type { BendStep, BendStroke, Sequence } from '../sequence/answer/plan.js';
 import type { BendWork, HoleWork, Operation, ReasonName, ToolName } from './operation.js';
 import { usualOrder } from './usual-order.js';
 
@@ -73,7 +73,7 @@ export function partOperations(
   ];
 }
 
-const strokeOnly = ({ action, bends, direction, insideRadius, hem }: BendStep): Stroke => ({
+const strokeOnly = ({ action, bends, direction, insideRadius, hem }: BendStep): BendStroke => ({
   action,
   bends,
   direction,

@@ -1,12 +1,12 @@
 import { plainNumber } from '@tinwright/core/internal';
-import type { BendStep, BendWork, PressSetting, Stroke, ToolGroup } from '@tinwright/shop';
+import type { BendStep, BendStroke, BendWork, PressSetting, ToolGroup } from '@tinwright/shop';
 import type { BendPrint, BendWords, SettingName, ToldSetting } from './words.js';
 
 const TINY = 0.05; // mm that no rule shows
 
 /** What is set for a stroke, in the order it is told. */
 export function settingsOf(
-  work: Pick<BendWork, keyof Stroke | 'step'>,
+  work: Pick<BendWork, keyof BendStroke | 'step'>,
   words: BendWords,
   print: BendPrint,
 ): readonly ToldSetting[] {

@@ -1,6 +1,6 @@
 import type { Say } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
-import type { BendStep, BendWork, PatternSide, Stroke } from '@tinwright/shop';
+import type { BendStep, BendStroke, BendWork, PatternSide } from '@tinwright/shop';
 import type { Language } from '../language.js';
 import { BENDS_ENGLISH } from './english.js';
 import { BENDS_GERMAN } from './german.js';
@@ -19,7 +19,7 @@ export interface ToldBend {
 
 /** A stroke of bending in a language; without a step only what every machine has in common. */
 export function tellBend(
-  work: Pick<BendWork, keyof Stroke | 'angle' | 'step'>,
+  work: Pick<BendWork, keyof BendStroke | 'angle' | 'step'>,
   language: Language,
   print: BendPrint,
 ): ToldBend {

@@ -1,4 +1,4 @@
-import type { BendStep, Handling, PatternSide, Stroke } from '@tinwright/shop';
+import type { BendStep, BendStroke, Handling, PatternSide } from '@tinwright/shop';
 
 /** What is set for a bend, in the order it is told. */
 export type SettingName =
@@ -39,10 +39,10 @@ export interface HandFacts {
 /** How a bend is told in a language; sizes come in as they are printed, with their unit. */
 export interface BendWords {
   /** @param angle null where a hem is folded as far as it goes */
-  readonly action: (stroke: Stroke, names: readonly string[], angle: string | null) => string;
+  readonly action: (stroke: BendStroke, names: readonly string[], angle: string | null) => string;
   /** What hands do, by what does the bend; `none` where no order was found for a machine. */
   readonly how: Readonly<
-    Record<Stroke['action'], Readonly<Record<Doer | 'none', ((f: HandFacts) => string) | null>>>
+    Record<BendStroke['action'], Readonly<Record<Doer | 'none', ((f: HandFacts) => string) | null>>>
   >;
   /** How the part comes under the jaw, and off it once bent. */
   readonly putIn: Readonly<Record<NonNullable<BendStep['putIn']>, string | null>>;
@@ -72,7 +72,7 @@ export interface BendWords {
       gap: string | null,
     ) => string;
     readonly force: (force: string) => string;
-    readonly hem: (kind: Stroke['hem'], gap: string) => string;
+    readonly hem: (kind: BendStroke['hem'], gap: string) => string;
   };
 }
 

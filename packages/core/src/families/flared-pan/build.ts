@@ -104,7 +104,7 @@ function cornerTabs(p: FlaredPanParams, wall: PanWall, sheet: Sheet): readonly S
 function foldedCorner(p: FlaredPanParams, wall: PanWall, sheet: Sheet): CornerStyle {
   const room = tabRoom(p, wall, sheet);
   const along = { t: Math.sin(room.beside), d: -Math.cos(room.beside), c: room.off };
-  const cuts: CornerStyle['cuts'] = ({ edge }) => (edge === '' ? [along] : []);
+  const cuts: CornerStyle['cuts'] = ({ edge }) => (edge === null ? [along] : []);
   return { name: 'folded', gap: p.gap, meet: 'none', root: 'straight', relief: null, cuts };
 }
 

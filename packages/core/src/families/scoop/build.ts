@@ -81,7 +81,7 @@ function tabs(p: ScoopParams, side: ScoopSide): readonly Step[] {
 function cornerStyle(p: ScoopParams, side: ScoopSide, sheet: Sheet): CornerStyle {
   const { low, off, beside } = tabRoom(p, side, sheet);
   const cuts: CornerStyle['cuts'] = ({ edge, start }) =>
-    edge === ''
+    edge === null
       ? [
           { t: Math.sin(beside), d: -Math.cos(beside), c: off },
           { t: 1, d: 0, c: Math.max(start, low) },

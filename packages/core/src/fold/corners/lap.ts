@@ -11,6 +11,8 @@ export function lap(over: readonly string[], gap: number, relief: Relief | null 
     meet: 'none',
     root: 'straight',
     relief,
-    cuts: ({ edge, thickness }) => [{ t: 1, d: 0, c: over.includes(edge) ? 0 : thickness + gap }],
+    cuts: ({ edge, thickness }) => [
+      { t: 1, d: 0, c: edge !== null && over.includes(edge) ? 0 : thickness + gap },
+    ],
   };
 }

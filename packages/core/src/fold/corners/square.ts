@@ -13,7 +13,7 @@ export function square(gap: number, relief: Relief | null = null): CornerStyle {
     root: 'straight',
     relief,
     cuts: ({ start, edge, thickness }) => [
-      { t: 1, d: 0, c: edge === '' ? Math.max(start, roomOfTab(start, thickness, gap)) : start },
+      { t: 1, d: 0, c: edge === null ? Math.max(start, roomOfTab(start, thickness, gap)) : start },
     ],
   };
 }

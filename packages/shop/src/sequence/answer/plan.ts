@@ -3,7 +3,7 @@ import type { Action } from '../part/operations.js';
 import type { Obstacle, Station, Way } from '../stations/station.js';
 
 /** What is bent in one stroke, whatever does it. Lengths mm. */
-export interface Stroke {
+export interface BendStroke {
   readonly action: Action;
   /** Ids of its bends. */
   readonly bends: readonly string[];
@@ -33,7 +33,7 @@ export interface Handling {
 }
 
 /** One stroke of a bend order as a machine does it. Lengths mm, angles degrees. */
-export interface BendStep extends Stroke {
+export interface BendStep extends BendStroke {
   readonly machine: Station['name'];
   /** What the shop calls it; null for work by hand. */
   readonly machineName: string | null;

@@ -1,9 +1,9 @@
 import type { FlatBend } from '@tinwright/core';
 import type { Action } from '../part/operations.js';
-import type { BendStep, Handling, PatternSide, Stroke } from './plan.js';
+import type { BendStep, BendStroke, Handling, PatternSide } from './plan.js';
 
 /** What is bent, of bends that are alike. */
-export function strokeOf(action: Action, bends: readonly FlatBend[]): Stroke {
+export function strokeOf(action: Action, bends: readonly FlatBend[]): BendStroke {
   const [{ direction, insideRadius, hem }] = bends as readonly [FlatBend];
   return { action, bends: bends.map((b) => b.id), direction, insideRadius, hem };
 }
