@@ -3,13 +3,14 @@
 // The routine steps through a bend in 48, so a round of outside radius r that turns its quarter between two steps is
 // seen short by up to r (1 − cos(sweep / 96)) at either end: 0.027 mm on a wired edge of 14 mm, past its own 0.02 mm.
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readFileSync, realpathSync } from 'node:fs';
 import { join } from 'node:path';
 
 const STEPS = 48;
 const TOLERANCE = 0.02; // mm, the routine's own
 
-const [routine, ...folders] = process.argv.slice(2);
+const [given, ...folders] = process.argv.slice(2);
+const routine = realpathSync(given); // it runs only under its own name
 
 const shortfall = ({ bends, thickness }) =>
   2 *

@@ -21,7 +21,7 @@ export function clearPoint({ panels, holes }: FlatPattern): Point {
     const q = corners[(i + 1) % corners.length] as Point;
     return [p, [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2]];
   });
-  const others = [0.3, 0.5, 0.7, 0.9].flatMap((t) =>
+  const others = [0.3, 0.5, 0.7, 0.9, 0.95, 0.98, 0.99].flatMap((t) =>
     towards.map((p): Point => [x + (p[0] - x) * t, y + (p[1] - y) * t]),
   );
   return others.reduce<Point>((best, p) => (clearance(p) > clearance(best) + SAME ? p : best), [x, y]);

@@ -15,14 +15,23 @@ const NOTHING: Seen = { least: null, most: null, fallback: undefined, optional: 
 
 /** A kit that reads nothing and notes what it is told: ranges, defaults, lists. */
 function notingKit(): ParamKit {
-  const note = (seen: Partial<Seen>) => ({ ...NOTHING, ...seen });
-  const kit = {
+  const note = (seen: Partial<Seen>): Seen => ({ ...NOTHING, ...seen });
+  // what the kit can read, all of it
+  const kit: { readonly [K in Exclude<keyof ParamKit, 'unit' | 'materials'>]: (...told: never[]) => Seen } & {
+    readonly unit: 'mm';
+    readonly materials: readonly never[];
+  } = {
     unit: 'mm',
+    materials: [],
     size: ({ min, max }: SizeRange = {}) => note({ least: min ?? null, most: max ?? null }),
     sizeOf: () => note({}),
     angle: (least: number, most: number) => note({ least, most }),
     count: (least: number, most: number) => note({ least, most }),
     hem: () => note({}),
+    outlines: () => note({}),
+    text: () => note({}),
+    named: () => note({}),
+    later: (inner: () => Seen) => inner(),
     oneOf: () => note({}),
     maybe: (inner: Seen) => ({ ...inner, optional: true }),
     or: (inner: Seen, fallback: unknown) => ({ ...inner, fallback: fallback ?? undefined, optional: true }),
@@ -35,10 +44,14 @@ function notingKit(): ParamKit {
   return kit as unknown as ParamKit;
 }
 
+/** Lists of groups, openings and finished edges, are written in the job's text: they have no field. */
+const LIST_OF_GROUPS = '[]';
+
 /** Fields of a family's values, in the order they are declared. */
 export function fieldsOf(values: Values): readonly Field[] {
   const kit = notingKit();
-  return Object.entries(values).map(([name, value]): Field => {
+  const asked = Object.entries(values).filter(([, { inner }]) => !(LIST_OF_GROUPS in inner));
+  return asked.map(([name, value]): Field => {
     const { words, unit, options, inner } = value as Value;
     return {
       ...(value.read(kit) as unknown as Seen),
