@@ -21,7 +21,7 @@ const RULES = [
 /** The same job in the other unit: numbers converted, texts given the unit they were in. */
 function converted(value, from, key = '') {
   if (typeof value === 'number') {
-    if (/^(angle|quantity|count|gauge|k$|per)/.test(key)) return value;
+    if (/^(angle|quantity|count|columns|rows|gauge|k$|per)/.test(key)) return value;
     return from === 'mm' ? value / 25.4 : value * 25.4;
   }
   if (typeof value === 'string' && /^[\d ./-]+$/.test(value)) return `${value} ${from}`;
