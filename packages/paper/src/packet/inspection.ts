@@ -1,5 +1,5 @@
 import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
-import { place3, plainNumber, stand } from '@tinwright/core/internal';
+import { measuredBox, plainNumber, stand } from '@tinwright/core/internal';
 import type { PacketWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type Cell, notesFlow, type Setting, tableFlow } from '../page/table.js';
@@ -113,15 +113,9 @@ function objectTable({ plan, words, dims, setting }: PacketKit, classes: Classes
   const { assembly } = plan;
   if (assembly === null) return [];
   const w = words.inspection;
-  const corners = assembly.placed.flatMap(({ part, pose }) =>
-    stand(part.formed, pose).panels.flatMap((p) =>
-      p.shape.flatMap(([x, y]) => [0, part.formed.thickness].map((z) => place3(p.pose, [x, y, z]))),
-    ),
-  );
-  const extent = (k: 0 | 1 | 2) => {
-    const along = corners.map((c) => c[k]);
-    return Math.max(...along) - Math.min(...along);
-  };
+  const boxes = assembly.placed.map(({ part, pose }) => measuredBox(stand(part.formed, pose), 'all'));
+  const extent = (k: 0 | 1 | 2) =>
+    Math.max(...boxes.map((box) => box.max[k])) - Math.min(...boxes.map((box) => box.min[k]));
   const rows = ([0, 1, 2] as const).map((k) => {
     const value = extent(k);
     return [

@@ -421,7 +421,9 @@ export const ENGLISH_PACKET: PacketWords = {
     },
     inspect: {
       title: 'Inspect',
-      lines: ['Fill in the last columns of the inspection sheet and sign it. Shake it: nothing rattles.'],
+      lines: [
+        'Fill in the last columns of the inspection sheet and sign it. Press on every joint by hand: nothing moves.',
+      ],
     },
   },
   joints: {

@@ -419,7 +419,9 @@ export const GERMAN_PACKET: PacketWords = {
     },
     inspect: {
       title: 'Prüfen',
-      lines: ['Die letzten Spalten des Prüfblatts ausfüllen und unterschreiben. Schütteln: nichts klappert.'],
+      lines: [
+        'Die letzten Spalten des Prüfblatts ausfüllen und unterschreiben. Auf jede Verbindung von Hand drücken: nichts bewegt sich.',
+      ],
     },
   },
   joints: {
