@@ -20,6 +20,17 @@ function listed(words: string, entry: Value): Value {
   };
 }
 
+/** Keys of a part that belong to the job, not to its family. */
+export const PART_KEYS: readonly string[] = [
+  'name',
+  'family',
+  'quantity',
+  'note',
+  'grain',
+  'stock',
+  'bending',
+];
+
 /** What every part may say beside its family's parameters. */
 export const COMMON: Values = {
   edges: listed('edges of its panels finished by a fold', edgeValue as Value),

@@ -7,7 +7,7 @@ import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import { type Given, shapeOf, type Values, type Written, wordsOf } from '../schema/value.js';
 import { withMethods } from '../units/with-methods.js';
-import { COMMON, commonSteps } from './common.js';
+import { COMMON, commonSteps, PART_KEYS } from './common.js';
 import type { DerivedSize } from './derived.js';
 import type { Complaint } from './limits.js';
 import { refused, withGiven } from './refused.js';
@@ -84,7 +84,7 @@ export function defineFamily<const N extends string, V extends Values>(
   const values: V = { ...family.values, ...COMMON };
   if (!NAME.test(name))
     throw new RangeError(`family name "${name}" given, lower-case words joined by hyphens allowed`);
-  const taken = Object.keys(family.values).find((key) => key in COMMON);
+  const taken = Object.keys(family.values).find((key) => key in COMMON || PART_KEYS.includes(key));
   if (taken !== undefined) throw new RangeError(`parameter "${taken}" given, which every part has already`);
   const fill = filling(values);
   const methods = {

@@ -3,6 +3,7 @@ import type { JointSpec } from '../assembly/types.js';
 import type { StripBend } from '../bending/test-strip.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
+import { PART_KEYS } from '../families/common.js';
 import type { AnyFamily } from '../families/family.js';
 import { type BuiltInFamily, FAMILIES } from '../families/index.js';
 import type { Sheet } from '../fold/tree.js';
@@ -22,7 +23,6 @@ import {
   type JobSchemas,
   jobSchemas,
   MOST_PARTS,
-  PART_KEYS,
   type PartData,
 } from './schema.js';
 import { jobRack, sheetOf } from './sheet.js';
@@ -82,9 +82,12 @@ export type JobReader = (data: unknown, context?: JobContext) => Job;
  * A reader of jobs for one set of families. It keeps the schemas it builds: whoever reads more than one job keeps it.
  * @param families those a part may name; the built-in ones by default
  * @param own materials and bend rules of one's own that a job may name too
- * @throws RangeError for a row of one's own with the name of another
+ * @throws RangeError for a row or a family of one's own with the name of another
  */
 export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTables = {}): JobReader {
+  const twice = families.find((f) => families.some((g) => g.name === f.name && g !== f));
+  if (twice !== undefined)
+    throw new RangeError(`there is a family "${twice.name}" already, another name allowed`);
   const tables = tablesWith(own);
   const metals = tables.materials.map((m) => m.name);
   const kept = new Map<Unit, JobSchemas>();

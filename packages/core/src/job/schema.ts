@@ -64,17 +64,6 @@ export interface JobData {
   readonly measured: Readonly<Record<string, number>>;
 }
 
-/** Keys of a part that belong to the job, not to its family. */
-export const PART_KEYS: readonly string[] = [
-  'name',
-  'family',
-  'quantity',
-  'note',
-  'grain',
-  'stock',
-  'bending',
-];
-
 /** Schemas a job and its parts share, made once a job. */
 interface Shared {
   readonly stock: Gives<unknown>;
