@@ -11,7 +11,7 @@ import type { CutoutParams } from './params.js';
 import { placeOn } from './place-on.js';
 import { shapeLoops } from './shape-loops.js';
 
-const MOST = 2000; // openings of one entry
+const MOST = 2000; // openings of one part
 
 /** Cut an opening, or a row or grid of them, where the job says. @param by the parameter that asks for it */
 export function cut(asked: CutoutParams, by: Path): Step {
@@ -24,8 +24,10 @@ export function cut(asked: CutoutParams, by: Path): Step {
       const stand: Frame = { origin, x: [Math.cos(a), Math.sin(a)], y: [-Math.sin(a), Math.cos(a)] };
       const loops = shapeLoops(asked);
       const places = placesOf(asked);
-      const count = loops.length * places.length;
-      if (count > MOST) return fail('cutout-many', [], `${count} openings asked for, ${MOST} allowed`);
+      const there = draft.panels.reduce((n, p) => n + p.holes.length + p.cutouts.length, 0);
+      const count = there + loops.length * places.length;
+      if (count > MOST)
+        return fail('cutout-many', [], `${count} openings of the part asked for, ${MOST} allowed`);
       const frames = places.map((p) => compose(stand, { origin: p, x: [1, 0], y: [0, 1] }));
       const all = frames.flatMap((f) => loops.map((loop) => cutout(panel, { loop: placeLoop(f, loop), by })));
       return all.reduce((d, step) => step(d), draft);

@@ -193,7 +193,7 @@ describe('an opening that cannot be is named with its place and what would work:
         columns: { count: 200, pitch: 1.5 },
         rows: { count: 100, pitch: 1.5 },
       },
-      /20000 openings asked for, 2000 allowed/,
+      /20000 openings of the part asked for, 2000 allowed/,
     ],
   ])('%s', (_, cutout, said) => {
     expect(refusal(cutout)).toMatch(said);
