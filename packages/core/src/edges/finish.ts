@@ -10,6 +10,8 @@ import { flange, hem, type On, wired } from '../fold/verbs.js';
 import { cornersOf, insetAt, type Neighbour, takenBy, takenByFinish } from './inset.js';
 import type { EdgeParams } from './params.js';
 
+const LEAST_FOLD = 5; // mm of edge that a hand can still fold; common practice, no source
+
 /** Finish an edge as the job asks. @param all that it asks for, this one at index `i` */
 export function finish(all: readonly EdgeParams[], i: number): Step {
   const edge = all[i] as EdgeParams;
@@ -18,6 +20,14 @@ export function finish(all: readonly EdgeParams[], i: number): Step {
     within(by, () => {
       const { panel, index } = placeOf(draft, edge);
       const inset = insetsOf(draft, panel, index, all, i);
+      const left = hingeAt(panel.outline, index).length - inset[0] - inset[1];
+      if (left < LEAST_FOLD)
+        return fail(
+          'edge-short',
+          ['edge'],
+          (say) =>
+            `${say.size(Math.max(0, left))} of edge ${quoted(edge.edge)} is left to fold, ${say.size(LEAST_FOLD)} at least`,
+        );
       const id = `${edge.type}-${edge.panel}-${edge.edge}`;
       const done = fold(id, edge, inset, by)(draft);
       const out = outOf(draft, panel, index);

@@ -134,3 +134,8 @@ describe('an edge that cannot be finished so is named with what would work:', ()
     expect(refusal(BOX, ...edges)).toMatch(said);
   });
 });
+
+test('an edge too short for a hand to fold is refused', () => {
+  const nip = { panel: 'plate', edge: 'nip-west', type: 'wired', diameter: 3 };
+  expect(refusal({ ...END, cornerNip: 2 }, nip)).toMatch(/of edge "nip-west" is left to fold, 5 mm at least/);
+});
