@@ -1,4 +1,4 @@
-// Writes random jobs as folders of files, for auditors outside: node write-random.mjs FOLDER COUNT SEED.
+// Writes random jobs as folders of files, for auditors outside: node .ci/write-random.mjs FOLDER COUNT SEED.
 // Every family in turn, with finished edges and openings, every rule that compensates, mm and inches, both DXF forms. Prints what it wrote.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';

@@ -62,6 +62,7 @@ export {
   type SpotWeldTable,
   WELD_EDGE_TABLE,
 } from './joining/spot-weld-tables.js';
+export { closest, nearestOn } from './plane/closest.js';
 export { convexHull, convexPieces, polygonArea } from './plane/convex.js';
 export { place } from './plane/frame.js';
 export { contains, distanceToLoop, distanceToSegment } from './plane/inside.js';
@@ -79,6 +80,7 @@ export {
 } from './plane/loop.js';
 export { meetings } from './plane/meet.js';
 export { nearPairs } from './plane/near-pairs.js';
+export { distance } from './plane/point.js';
 export { segmentDistance } from './plane/segment-distance.js';
 export { flattened, keyholeLoop, placeLoop, roundedRectangle, roundOf, slotLoop } from './plane/shapes.js';
 export { LONGEST } from './schema/kit.js';

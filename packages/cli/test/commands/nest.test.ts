@@ -88,6 +88,8 @@ test.each([
   [['--spacing', '-3'], /--spacing/],
   [['--turns', 'sideways'], /--turns: sideways given; quarter, half, none, free/],
   [['--lanes', '0'], /--lanes: 0 given, a whole number from 1 to 64/],
+  [['--least-edge', 'kerf', '--kerf', '0'], /--least-edge: kerf given, and nobody says how wide the cut is/],
+  [['--least-edge', '99'], /--least-edge: 99 given, 0 to 10 mm allowed/],
 ])('%j is refused and nothing is written', async (options, words) => {
   const { exit, err, files } = await nest(1, RACK, ...options);
   expect(exit).toBe(2);
@@ -100,16 +102,6 @@ test('without a rack nothing can be nested', async () => {
   const { exit, err } = await tinwright('nest', job);
   expect(exit).toBe(2);
   expect(err).toContain('--rack FILE is missing');
-});
-
-test.each([
-  [['--least-edge', 'kerf', '--kerf', '0'], /--least-edge: kerf given, and nobody says how wide the cut is/],
-  [['--least-edge', '99'], /--least-edge: 99 given, 0 to 10 mm allowed/],
-])('%j is refused', async (options, words) => {
-  const { exit, err, files } = await nest(1, RACK, ...options);
-  expect(exit).toBe(2);
-  expect(err).toMatch(words);
-  expect(files).toEqual([]);
 });
 
 test('edges under the kerf: gone from the sheet unless they are asked for, and then named', async () => {

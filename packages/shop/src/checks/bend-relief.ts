@@ -1,10 +1,9 @@
 import type { FlatBend, Point, Segment } from '@tinwright/core';
 import { cite, segments } from '@tinwright/core';
-import { place } from '@tinwright/core/internal';
+import { distance, nearestOn, place } from '@tinwright/core/internal';
 import { wordsFor } from './change.js';
 import type { ShopCheck, Subject } from './check.js';
 import { remark } from './check-findings.js';
-import { distance, nearestOn } from './geometry/closest.js';
 import { boxesApart, faceToFace } from './geometry/facing.js';
 import { panelOf, tangentsOf } from './geometry/panels.js';
 import { limitCheck } from './limit-check.js';

@@ -1,9 +1,8 @@
 import type { FormedPanel } from '@tinwright/core';
 import { cite, type Point } from '@tinwright/core';
-import { dot3, panelPrisms, prismDistanceUpTo } from '@tinwright/core/internal';
+import { distance, dot3, panelPrisms, prismDistanceUpTo } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck, Subject } from './check.js';
-import { distance } from './geometry/closest.js';
 import { panelOf } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
 

@@ -1,6 +1,6 @@
 import { cite, type FlatBend } from '@tinwright/core';
+import { closest } from '@tinwright/core/internal';
 import type { ShopCheck } from './check.js';
-import { closest } from './geometry/closest.js';
 import { middleOf, tangentsOf } from './geometry/panels.js';
 import { isHem } from './hem-short.js';
 import { limitCheck } from './limit-check.js';

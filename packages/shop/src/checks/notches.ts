@@ -1,7 +1,7 @@
 import { cite, type Segment } from '@tinwright/core';
+import { distance, nearestOn } from '@tinwright/core/internal';
 import { endsOf } from './bend-relief.js';
 import type { ShopCheck, Subject } from './check.js';
-import { distance, nearestOn } from './geometry/closest.js';
 import { type Facing, facing } from './geometry/facing.js';
 import { slotSides } from './geometry/slots.js';
 import { limitCheck, type Place } from './limit-check.js';

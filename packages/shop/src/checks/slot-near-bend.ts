@@ -1,6 +1,6 @@
 import { cite, type Point, type Segment } from '@tinwright/core';
+import { closest } from '@tinwright/core/internal';
 import type { ShopCheck } from './check.js';
-import { closest } from './geometry/closest.js';
 import { tangentsOf } from './geometry/panels.js';
 import { slotSides } from './geometry/slots.js';
 import { limitCheck, type Place } from './limit-check.js';

@@ -1,6 +1,6 @@
 import { cite } from '@tinwright/core';
+import { distance, nearestOn } from '@tinwright/core/internal';
 import type { ShopCheck } from './check.js';
-import { distance, nearestOn } from './geometry/closest.js';
 import { tangentsOf } from './geometry/panels.js';
 import { limitCheck, type Place } from './limit-check.js';
 

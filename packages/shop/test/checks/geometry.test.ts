@@ -1,10 +1,9 @@
 // Distances and facing edges on the flat, against dense samples of the same lines and arcs and against known shapes.
 
 import type { Loop, Point, Segment } from '@tinwright/core';
-import { arcOf } from '@tinwright/core/internal';
+import { arcOf, closest, nearestOn } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { closest, nearestOn } from '../../src/checks/geometry/closest.js';
 import { facing } from '../../src/checks/geometry/facing.js';
 
 const coordinate = fc.integer({ min: -400, max: 400 }).map((n) => n / 10);

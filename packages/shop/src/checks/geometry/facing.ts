@@ -1,6 +1,5 @@
-import { type Loop, type Point, type Segment, segments } from '@tinwright/core';
-import { arcOf } from '@tinwright/core/internal';
-import { closest, distance, isStraight } from './closest.js';
+import { isArc, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { arcOf, closest, distance } from '@tinwright/core/internal';
 
 /** Two lines or arcs that face each other. mm */
 export interface Face {
@@ -84,7 +83,7 @@ export function faceToFace(a: Segment, b: Segment): Face | null {
 
 /** Parallel lines are as near all along: the middle of where they lie beside each other. */
 function besideEachOther(a: Segment, b: Segment) {
-  if (!isStraight(a) || !isStraight(b)) return null;
+  if (isArc(a) || isArc(b)) return null;
   const along = unit([a.to[0] - a.from[0], a.to[1] - a.from[1]]);
   const other = unit([b.to[0] - b.from[0], b.to[1] - b.from[1]]);
   const across: Point = [-along[1], along[0]];
@@ -109,7 +108,7 @@ function overlap(a: Segment, b: Segment, along: Point): readonly [number, number
 
 /** Away from the metal, at a point of a counter-clockwise outline. */
 function outward(s: Segment, p: Point): Point {
-  if (isStraight(s)) return unit([s.to[1] - s.from[1], s.from[0] - s.to[0]]);
+  if (!isArc(s)) return unit([s.to[1] - s.from[1], s.from[0] - s.to[0]]);
   const { centre, sweep } = arcOf(s);
   const ray = unit([p[0] - centre[0], p[1] - centre[1]]);
   return sweep > 0 ? ray : [-ray[0], -ray[1]];

@@ -7,9 +7,17 @@ import {
   type Segment,
   segments,
 } from '@tinwright/core';
-import { convexHull, flattened, loopBox, place, placeLoop, segmentDistance } from '@tinwright/core/internal';
+import {
+  convexHull,
+  distance,
+  flattened,
+  loopBox,
+  nearestOn,
+  place,
+  placeLoop,
+  segmentDistance,
+} from '@tinwright/core/internal';
 import type { Subject } from '../check.js';
-import { distance, nearestOn } from './closest.js';
 
 /** A hole or a cut-out on the flat. mm */
 export interface CutHole {

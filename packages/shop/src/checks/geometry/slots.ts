@@ -1,7 +1,6 @@
 import type { Point, Segment } from '@tinwright/core';
-import { place } from '@tinwright/core/internal';
+import { distance, place } from '@tinwright/core/internal';
 import type { Subject } from '../check.js';
-import { distance } from './closest.js';
 import { panelOf } from './panels.js';
 
 const SLOT = 'slot'; // what the core calls the sides of a slot cut in from an edge

@@ -1,5 +1,5 @@
-import type { Point, Segment } from '@tinwright/core';
-import { arcOf } from '@tinwright/core/internal';
+import { arcOf, isArc, type Segment } from './loop.js';
+import { distance, mix, type Point } from './point.js';
 
 /** The shortest way between two things in the plane. mm */
 export interface Between {
@@ -8,7 +8,6 @@ export interface Between {
   readonly to: Point;
 }
 
-const STRAIGHT = 1e-9; // of a bulge: less is a line to any tool
 const FULL = 2 * Math.PI;
 
 /** The shortest way between two lines or arcs that do not cross: exact. */
@@ -16,7 +15,7 @@ export function closest(a: Segment, b: Segment): Between {
   const ways = [
     ...ends(a).map((p) => ({ from: p, to: nearestOn(b, p) })),
     ...ends(b).map((p) => ({ from: nearestOn(a, p), to: p })),
-    ...(isStraight(a) && isStraight(b) ? [] : alongNormal(a, b)),
+    ...(!isArc(a) && !isArc(b) ? [] : alongNormal(a, b)),
   ];
   return ways
     .map(({ from, to }): Between => ({ from, to, distance: distance(from, to) }))
@@ -25,25 +24,25 @@ export function closest(a: Segment, b: Segment): Between {
 
 /** The point of a line or arc nearest to `p`. */
 export function nearestOn(s: Segment, p: Point): Point {
-  if (!isStraight(s)) {
+  if (isArc(s)) {
     const { centre, radius } = arcOf(s);
     const away = distance(p, centre);
-    const onCircle = away === 0 ? s.from : towards(centre, p, radius / away);
+    const onCircle = away === 0 ? s.from : mix(centre, p, radius / away);
     if (away > 0 && onArc(s, onCircle)) return onCircle;
     return distance(p, s.from) <= distance(p, s.to) ? s.from : s.to;
   }
-  return towards(s.from, s.to, Math.max(0, Math.min(1, share(s, p))));
+  return mix(s.from, s.to, Math.max(0, Math.min(1, share(s, p))));
 }
 
 /** Ways square to both, away from ends: along the line through a centre. */
 function alongNormal(a: Segment, b: Segment): readonly Pick<Between, 'from' | 'to'>[] {
-  if (isStraight(a)) return alongNormal(b, a).map(({ from, to }) => ({ from: to, to: from }));
+  if (!isArc(a)) return alongNormal(b, a).map(({ from, to }) => ({ from: to, to: from }));
   const { centre } = arcOf(a);
-  const other = isStraight(b) ? towards(b.from, b.to, share(b, centre)) : arcOf(b).centre;
+  const other = !isArc(b) ? mix(b.from, b.to, share(b, centre)) : arcOf(b).centre;
   const apart = distance(centre, other);
   if (apart === 0) return []; // round one centre: as near everywhere, also at an end
   const on = (s: Segment): readonly Point[] => {
-    if (isStraight(s)) return share(s, centre) > 0 && share(s, centre) < 1 ? [other] : [];
+    if (!isArc(s)) return share(s, centre) > 0 && share(s, centre) < 1 ? [other] : [];
     const c = arcOf(s);
     const way: Point = [(other[0] - centre[0]) / apart, (other[1] - centre[1]) / apart];
     return [-c.radius, c.radius]
@@ -54,13 +53,6 @@ function alongNormal(a: Segment, b: Segment): readonly Pick<Between, 'from' | 't
 }
 
 const ends = ({ from, to }: Segment): readonly Point[] => [from, to];
-export const isStraight = ({ bulge }: Segment): boolean => Math.abs(bulge) <= STRAIGHT;
-export const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
-
-const towards = (a: Point, b: Point, t: number): Point => [
-  a[0] + (b[0] - a[0]) * t,
-  a[1] + (b[1] - a[1]) * t,
-];
 
 /** Where a point lies along a straight segment: 0 at its start, 1 at its end. */
 function share({ from, to }: Segment, p: Point): number {

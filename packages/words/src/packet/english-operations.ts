@@ -1,0 +1,232 @@
+import { hasHole } from './has-hole.js';
+import type { JointFacts, PacketWords } from './words.js';
+
+const many = (count: number, one: string, more: string = `${one}s`) => `${count} ${count === 1 ? one : more}`;
+const pairs = (joints: readonly JointFacts[]) =>
+  joints
+    .map((j) =>
+      j.from === j.to ? `${j.from}, its own edges (${j.joint})` : `${j.to} on ${j.from} (${j.joint})`,
+    )
+    .join(', ');
+const names = (joints: readonly JointFacts[]) => joints.map((j) => j.joint).join(', ');
+
+const FASTENERS: Readonly<Record<string, string>> = {
+  'spot-weld': 'spot weld',
+  'plug-weld': 'plug weld',
+  'blind-rivet': 'rivet',
+  screw: 'screw',
+};
+const fastenerName = (kind: string) => FASTENERS[kind] ?? kind.replaceAll('-', ' ');
+
+const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
+  'spot-weld': [
+    'Clean two strips of the same sheet bare of oil, paint and scale. Weld them with one spot and peel them apart in the vise.',
+    'The weld is good when it tears a button of metal out of one strip. If it parts at the face between the sheets, the setting is too weak: change time or current by the manual of the welder and try again.',
+  ],
+  'plug-weld': [
+    'Clean two strips of the same sheet, drill the hole in the upper one, clamp and weld through it; then try to peel them apart in the vise. Mend the setting until the weld holds and does not burn through.',
+  ],
+  'blind-rivet': [
+    'Drill two strips of the same sheet, deburr the holes on both sides, and set one rivet. The head lies flat, the strips lie tight on each other, and the rivet does not turn.',
+  ],
+  screw: [
+    'Drill two strips of the same sheet and drive one screw. It draws the strips tight and does not strip the thread.',
+  ],
+};
+
+/** Operations of a packet in English. */
+export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
+  shop: (name, assumed) =>
+    assumed
+      ? `No shop was given. The machines are assumed: ${name}. Numbers for fingers, stop and angle are those of the assumed brake; find your own where yours differs.`
+      : `For the machines of ${name}.`,
+  found: (parts) => `Bend order found for these machines: ${parts}.`,
+  usual: (parts) =>
+    `The trade's usual order of bends is given for ${parts} (hems, then inner before outer, then short before long; common practice, no source). No machine was tried: fold the part in paper first, and look that nothing is in the way.`,
+  impossible: (part, reasons) =>
+    `On these machines no order of bends was found for ${part}: ${reasons}. The order given for it is the trade's usual one: ask somebody with a deeper brake, or bend it over a bar in the vise.`,
+  tools: 'Lay out',
+  toolNames: {
+    gloves: 'gloves',
+    eyes: 'eye protection',
+    rule: 'steel rule',
+    square: 'try square',
+    scriber: 'scriber',
+    pencil: 'pencil',
+    'centre-punch': 'centre punch',
+    hammer: 'hammer',
+    shear: 'shear',
+    snips: 'snips or notcher',
+    file: 'file or deburring tool',
+    drill: 'drill with bits, and a block of wood',
+    brake: 'brake',
+    press: 'press brake',
+    vise: 'vise with folding bars',
+    mallet: 'mallet',
+    protractor: 'protractor or a template of the angle',
+    caliper: 'caliper',
+    clamps: 'clamps',
+    'spot-welder': 'spot welder',
+    welder: 'welder',
+    'rivet-gun': 'rivet gun and rivets',
+    screwdriver: 'screwdriver and screws',
+  },
+  reasons: {
+    'metal-differs': 'no two sheets and no two machines are alike; scrap is cheaper than a part',
+    'all-from-edges': 'everything is measured from two edges, so these have to be straight and square',
+    'burrs-lift': 'burrs cut hands, and keep the sheet from lying flat on rule, bed and stop',
+    'each-from-datum': 'measured from the last line, small errors add up',
+    'scratch-cracks': 'a scratch on the outside of a bend can start a crack',
+    'flat-while-it-can': 'when the walls stand, snips no longer get there',
+    'walls-block-drill':
+      'when the walls stand, the drill may no longer get there, and a flat sheet lies firmly on its block',
+    'match-drill': 'holes drilled through both parts fit; holes marked twice seldom do',
+    'hems-before-walls': 'a hem can only be pressed flat while the sheet beside it is flat',
+    'inner-before-outer': 'what hangs on a wall is bent before the wall stands in the way',
+    'short-before-long': 'short walls fit between the fingers of the brake, long ones then pass beside them',
+    'found-order': 'in this order every bend still fits into the machine',
+    'correct-while-open': 'now it can still be put right',
+    'bends-vary':
+      'bends come out a little different on every machine; the next part is made for what is there',
+    'seat-square': 'what is clamped askew stays askew',
+    'first-can-be-undone': 'one fastener can still be undone; two hold whatever is wrong',
+    'middle-outwards':
+      'heat and force push the sheet ahead of them; from the middle outwards it has somewhere to go',
+    'holds-by-others': 'it is held by what stands round it',
+    'hands-and-cloth': 'it will be carried with bare hands',
+    'measured-is-known': 'what is not measured is not known',
+  },
+  why: (text) => `Why: ${text}.`,
+  with: (tools) => `With: ${tools}`,
+  glossary:
+    'Sight line: what lies under the edge of the fingers, which the sheet is bent round. Rear stop: from that edge back to the edge of the sheet that lies against it. Set-back: how far that edge stands behind the edge of the leaf. Directions are those of the picture: the sheet as it lies before you to be marked. Parts are named after them too: west is left, east right, north far, south near.',
+  directions: {
+    heading: 'Directions',
+    alt: 'The sheet as it lies before you, marked face up: near edge towards you, far edge away from you, left and right edge; the datum corner is near left',
+    face: 'marked face up',
+    datum: 'datum corner',
+    you: 'you',
+    note: 'They belong to the sheet and go with it when it is turned: "right edge towards you" is this right edge.',
+  },
+  heading: 'In this order',
+  picture: (part, step, of) => `Picture: ${part}, step ${step} of ${of}.`,
+  pictures: (part) => `Pictures of bending ${part}`,
+  trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
+    title: 'Bend a trial strip',
+    lines: [
+      `Shear a strip of the same sheet (${thickness}), exactly ${length} ${unit} long and about ${width} ${unit} wide. Scribe its middle, bend it there to 90° with inside radius ${radius} ${unit}, and measure both legs over the outside. Both legs together, less the length of the strip, are the deduction.`,
+      `${deduction === null ? 'The plans list the deductions they expect.' : `The plans expect ${deduction} ${unit}.`} When yours is off by more than a fifth of the thickness, the packet should be printed again with your K = ((2 × (R + T) – deduction) × 0.637 – R) ÷ T, where R is the inside radius and T the thickness. Else go on.`,
+    ],
+  }),
+  shear: (part, quantity, x, y, diagonal, unit) => ({
+    title: `${part}: shear ${many(quantity, 'blank')}`,
+    lines: [
+      `${x} × ${y} ${unit}. Shear one long edge straight first, then the others square to it; square when both diagonals are ${diagonal}.`,
+    ],
+  }),
+  deburr: (part) => ({
+    title: `${part}: deburr`,
+    lines: ['Take the burr off all four edges, both faces, and wipe the sheet clean.'],
+  }),
+  mark: (part, bent, noted) => ({
+    title: `${part}: mark out`,
+    lines: [
+      `Take the plan of ${part}. Lay the sheet as the pattern is drawn: datum corner near left. The face you mark is the marked face; write the name of the part on it.`,
+      bent
+        ? 'Go through the marking-out table from row 1 on: offsets from the left edge, then from the near edge, then slanted lines point to point, then centres. Set each from the edge, never from the last line.'
+        : 'Go through the marking-out table from row 1 on: offsets from the edges, slanted lines point to point, then centres. Set each from the edge, never from the last line.',
+      'Centre-punch holes lightly; a fastener without a hole gets a pencil cross.',
+      ...(noted ? [`There is something to know about ${part} first: it stands behind the cautions.`] : []),
+    ],
+  }),
+  cutOut: (part, openings) => ({
+    title: `${part}: cut out`,
+    lines: [
+      'Cut notches and slanted edges along the wide lines of the plan, on the waste side; drill relief holes first where the plan has some. Cut up to the corner of a notch from both sides, never past it. File the cuts.',
+      ...(openings === 0
+        ? []
+        : [
+            `${openings === 1 ? 'One opening' : `${openings} openings`}: drill inside the line, at every rounded end or corner first, then saw, nibble or file up to it. The sheet stays clamped on both sides of the cut.`,
+          ]),
+    ],
+  }),
+  drill: (part, holes, unit) => ({
+    title: `${part}: drill`,
+    lines: [
+      ...holes.map(({ count, diameter, purpose, firstOnly }) =>
+        firstOnly
+          ? `Ø${diameter} ${unit} for ${purpose}s: of the ${count} marked, drill only the one nearest the middle of each row. The others are drilled through the other part once both are clamped together.`
+          : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` for ${purpose}s`}.`,
+      ),
+      'Centre-punch, clamp the sheet on a block of wood, drill small first, then to size. A large hole is better punched, sawn or cut with a hole saw. Deburr both faces.',
+    ],
+  }),
+  check: (part, bent, sizes, unit) => ({
+    title: `${part}: measure it`,
+    lines: [
+      sizes.length === 0
+        ? 'Measure it and fill in the inspection sheet.'
+        : `In ${unit}: ${sizes.join(', ')}. Fill in the inspection sheet.${bent ? ' Correct the angles by hand first: most errors are angles.' : ''}`,
+    ],
+  }),
+  measure: (part, { size, own, between, planned }, unit) => ({
+    title: `Before ${part} is cut: measure what it fits into`,
+    lines: [
+      between === null
+        ? `Measure between the walls where ${part} will stand, at both ends and in the middle: ${planned} ${unit} is planned${size === null ? '' : ` (${size})`}.`
+        : `Measure the clear distance between ${between[0]} and ${between[1]} where ${part} will sit: ${planned} ${unit} is planned.`,
+      `Take the least. Where it is not as planned, make ${part} smaller or larger by the difference: in its marking-out table the lines of the far half move by as much. With the program: ${
+        size === null
+          ? `change ${own ?? `the size of ${part}`} in the job`
+          : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')
+      } and print its plan again.`,
+    ],
+  }),
+  trialJoint: (fastener) => ({
+    title: `Try one ${fastenerName(fastener)} on scrap`,
+    lines: TRIAL_JOINTS[fastener] ?? ['Join two strips of the same sheet and try to part them.'],
+  }),
+  place: (joints, fastener, unit) => ({
+    title: fastener !== null ? `Set in place and clamp: ${names(joints)}` : `Set in place: ${names(joints)}`,
+    lines:
+      fastener !== null
+        ? [
+            `Put ${pairs(joints)} as the joints plan shows; marks lie on marks.${hasHole(fastener) ? '' : ' Marks that would be hidden between the sheets are first copied to the outside of one of them.'} Beside them at least ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} stays free.`,
+            'Clamp with little force. Check with the square that it stands upright, that both ends are alike, and that both diagonals across the open side are the same. Shift until they are, then clamp tight.',
+          ]
+        : [`Put ${pairs(joints)}. It is held without fasteners.`],
+  }),
+  first: (fastener, joints) => ({
+    title: `First ${fastenerName(fastener)}: ${names(joints)}`,
+    lines: [
+      `Set one ${fastenerName(fastener)} in each joint, the one nearest the middle of the row.${
+        hasHole(fastener)
+          ? ' Where the hole is not there yet, drill it through the other part and deburr it.'
+          : ''
+      }`,
+      'Then look for the last time: square, both ends upright, edges flush, nothing twisted. If not, undo it and clamp again.',
+    ],
+  }),
+  rest: (fastener, joints) => ({
+    title: `The other ${fastenerName(fastener)}s: ${names(joints)}`,
+    lines: [
+      `${joints.map((j) => `${j.joint} ${j.count} in all`).join(', ')}. From the middle outwards, left and right by turns.${
+        hasHole(fastener)
+          ? ' Drill the missing holes through the holes of the other part, deburr them, and set each fastener before the next hole is drilled.'
+          : ''
+      }`,
+    ],
+  }),
+  finish: {
+    title: 'Finish',
+    lines: [
+      'Run a hand in a cotton glove over every edge and corner; where it catches, file. Round corners that stand out. Wash off oil and chips.',
+    ],
+  },
+  inspect: {
+    title: 'Inspect',
+    lines: [
+      'Fill in the last columns of the inspection sheet and sign it. Press on every joint by hand: nothing moves.',
+    ],
+  },
+};

@@ -1,0 +1,234 @@
+import { hasHole } from './has-hole.js';
+import type { JointFacts, PacketWords } from './words.js';
+
+const pairs = (joints: readonly JointFacts[]) =>
+  joints
+    .map((j) =>
+      j.from === j.to ? `${j.from}, die eigenen Ränder (${j.joint})` : `${j.to} an ${j.from} (${j.joint})`,
+    )
+    .join(', ');
+const names = (joints: readonly JointFacts[]) => joints.map((j) => j.joint).join(', ');
+
+/** Name, its plural, and the word before the first and the other ones. */
+const FASTENERS: Readonly<Record<string, { one: string; more: string; first: string; a: string }>> = {
+  'spot-weld': { one: 'Schweißpunkt', more: 'Schweißpunkte', first: 'Erster', a: 'einen' },
+  'plug-weld': { one: 'Lochschweißung', more: 'Lochschweißungen', first: 'Erste', a: 'eine' },
+  'blind-rivet': { one: 'Niet', more: 'Niete', first: 'Erster', a: 'einen' },
+  screw: { one: 'Schraube', more: 'Schrauben', first: 'Erste', a: 'eine' },
+};
+const fastenerOf = (kind: string) =>
+  FASTENERS[kind] ?? { one: kind, more: kind, first: 'Erste Verbindung:', a: 'eine' };
+
+const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
+  'spot-weld': [
+    'Zwei Streifen vom selben Blech blank machen: kein Öl, keine Farbe, kein Zunder. Mit einem Punkt schweißen und im Schraubstock auseinanderschälen.',
+    'Der Punkt ist gut, wenn er einen Butzen aus einem Streifen reißt. Löst er sich zwischen den Blechen, ist die Einstellung zu schwach: Zeit oder Strom nach der Anleitung des Geräts ändern und noch einmal versuchen.',
+  ],
+  'plug-weld': [
+    'Zwei Streifen vom selben Blech reinigen, das obere lochen, klemmen und durch das Loch schweißen; dann im Schraubstock zu schälen versuchen. Einstellung ändern, bis es hält und nicht durchbrennt.',
+  ],
+  'blind-rivet': [
+    'Zwei Streifen vom selben Blech bohren, die Löcher beidseitig entgraten und einen Niet setzen. Der Kopf liegt flach, die Streifen liegen dicht, der Niet dreht sich nicht.',
+  ],
+  screw: [
+    'Zwei Streifen vom selben Blech bohren und eine Schraube eindrehen. Sie zieht die Streifen dicht und überdreht nicht.',
+  ],
+};
+
+/** Operations of a packet in German. */
+export const GERMAN_OPERATIONS: PacketWords['operations'] = {
+  shop: (name, assumed) =>
+    assumed
+      ? `Es wurde keine Werkstatt angegeben. Die Maschinen sind angenommen: ${name}. Zahlen für Segmente, Anschlag und Winkel sind die der angenommenen Abkantbank; wo die eigene anders ist, eigene suchen.`
+      : `Für die Maschinen von ${name}.`,
+  found: (parts) => `Biegefolge für diese Maschinen gefunden: ${parts}.`,
+  usual: (parts) =>
+    `Für ${parts} steht die übliche Biegefolge (Umschläge, dann innen vor außen, dann kurz vor lang; übliche Praxis, ohne Quelle). Keine Maschine wurde geprüft: das Teil erst aus Papier falten und sehen, ob nichts im Weg ist.`,
+  impossible: (part, reasons) =>
+    `Auf diesen Maschinen wurde für ${part} keine Biegefolge gefunden (auf Englisch: ${reasons}). Angegeben ist die übliche: jemanden mit einer tieferen Abkantbank fragen, oder im Schraubstock über eine Schiene biegen.`,
+  tools: 'Bereitlegen',
+  toolNames: {
+    gloves: 'Handschuhe',
+    eyes: 'Schutzbrille',
+    rule: 'Stahlmaßstab',
+    square: 'Anschlagwinkel',
+    scriber: 'Reißnadel',
+    pencil: 'Bleistift',
+    'centre-punch': 'Körner',
+    hammer: 'Hammer',
+    shear: 'Tafelschere',
+    snips: 'Handschere oder Ausklinker',
+    file: 'Feile oder Entgrater',
+    drill: 'Bohrmaschine mit Bohrern, Holzklotz',
+    brake: 'Abkantbank',
+    press: 'Abkantpresse',
+    vise: 'Schraubstock mit Biegeschienen',
+    mallet: 'Holz- oder Gummihammer',
+    protractor: 'Winkelmesser oder Winkellehre',
+    caliper: 'Messschieber',
+    clamps: 'Zwingen',
+    'spot-welder': 'Punktschweißgerät',
+    welder: 'Schweißgerät',
+    'rivet-gun': 'Nietzange und Niete',
+    screwdriver: 'Schraubendreher und Schrauben',
+  },
+  reasons: {
+    'metal-differs': 'kein Blech und keine Maschine gleicht der anderen; Abfall ist billiger als ein Teil',
+    'all-from-edges': 'alles wird von zwei Kanten gemessen, also müssen sie gerade und rechtwinklig sein',
+    'burrs-lift': 'Grate schneiden, und mit ihnen liegt das Blech nicht flach an Maßstab, Tisch und Anschlag',
+    'each-from-datum': 'von der letzten Linie gemessen, sammeln sich kleine Fehler',
+    'scratch-cracks': 'ein Kratzer außen am Bug kann reißen',
+    'flat-while-it-can': 'stehen die Wände, kommt die Schere nicht mehr hin',
+    'walls-block-drill':
+      'stehen die Wände, kommt der Bohrer vielleicht nicht mehr hin, und flaches Blech liegt fest auf',
+    'match-drill': 'durch beide Teile gebohrte Löcher passen; zweimal angerissene selten',
+    'hems-before-walls': 'ein Umschlag lässt sich nur zudrücken, solange das Blech daneben flach ist',
+    'inner-before-outer': 'was an einer Wand hängt, wird gebogen, bevor die Wand im Weg steht',
+    'short-before-long': 'kurze Wände passen zwischen die Segmente, lange gehen dann daran vorbei',
+    'found-order': 'in dieser Folge passt jede Kantung noch in die Maschine',
+    'correct-while-open': 'jetzt lässt es sich noch richten',
+    'bends-vary':
+      'Kantungen fallen auf jeder Maschine etwas anders aus; das nächste Teil wird nach dem gemacht, was da ist',
+    'seat-square': 'was schief geklemmt ist, bleibt schief',
+    'first-can-be-undone': 'ein Punkt lässt sich noch lösen; zwei halten, was falsch ist',
+    'middle-outwards':
+      'Wärme und Druck schieben das Blech vor sich her; von der Mitte aus kann es ausweichen',
+    'holds-by-others': 'es wird von dem gehalten, was darum steht',
+    'hands-and-cloth': 'es wird mit bloßen Händen getragen',
+    'measured-is-known': 'was nicht gemessen ist, weiß man nicht',
+  },
+  why: (text) => `Warum: ${text}.`,
+  with: (tools) => `Mit: ${tools}`,
+  glossary:
+    'Anlegelinie: was unter der Kante der Segmente liegt, um die gebogen wird. Anschlag: von dieser Kante bis zur Blechkante, die hinten anliegt. Rückstand: wie weit diese Kante hinter der Kante der Biegewange steht. Richtungen sind die des Bildes: das Blech, wie es zum Anreißen vor einem liegt. Auch Flächen heißen danach: West (west) ist links, Ost (east) rechts, Nord (north) fern, Süd (south) nah.',
+  directions: {
+    heading: 'Richtungen',
+    alt: 'Das Blech, wie es vor einem liegt, Anrissseite oben: nahe Kante zum Körper, ferne Kante vom Körper weg, linke und rechte Kante; die Bezugsecke ist nah links',
+    face: 'Anrissseite oben',
+    datum: 'Bezugsecke',
+    you: 'Standplatz',
+    note: 'Sie gehören zum Blech und drehen sich mit ihm: „rechte Kante zum Körper“ meint diese rechte Kante.',
+  },
+  heading: 'In dieser Reihenfolge',
+  picture: (part, step, of) => `Bild: ${part}, Schritt ${step} von ${of}.`,
+  pictures: (part) => `Bilder zum Biegen von ${part}`,
+  trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
+    title: 'Probestreifen biegen',
+    lines: [
+      `Einen Streifen vom selben Blech (${thickness}) schneiden, genau ${length} ${unit} lang und etwa ${width} ${unit} breit. Die Mitte anreißen, dort auf 90° biegen, Innenradius ${radius} ${unit}, und beide Schenkel außen messen. Beide zusammen, weniger die Länge des Streifens, sind der Abzug.`,
+      `${deduction === null ? 'Die Pläne nennen die erwarteten Abzüge.' : `Die Pläne erwarten ${deduction} ${unit}.`} Weicht er um mehr als ein Fünftel der Dicke ab, die Mappe neu drucken, mit K = ((2 × (R + T) – Abzug) × 0.637 – R) ÷ T; R ist der Innenradius, T die Dicke. Sonst weiter.`,
+    ],
+  }),
+  shear: (part, quantity, x, y, diagonal, unit) => ({
+    title: `${part}: ${quantity === 1 ? '1 Zuschnitt' : `${quantity} Zuschnitte`} schneiden`,
+    lines: [
+      `${x} × ${y} ${unit}. Erst eine lange Kante gerade schneiden, dann die anderen rechtwinklig dazu; rechtwinklig, wenn beide Diagonalen ${diagonal} sind.`,
+    ],
+  }),
+  deburr: (part) => ({
+    title: `${part}: entgraten`,
+    lines: ['Alle vier Kanten auf beiden Seiten entgraten und das Blech sauber wischen.'],
+  }),
+  mark: (part, bent, noted) => ({
+    title: `${part}: anreißen`,
+    lines: [
+      `Den Plan von ${part} nehmen. Das Blech hinlegen, wie die Abwicklung gezeichnet ist: Bezugsecke nah links. Die Seite, auf der angerissen wird, ist die Anrissseite; den Namen des Teils darauf schreiben.`,
+      bent
+        ? 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von der linken Kante, dann von der nahen, dann schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.'
+        : 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von den Kanten, schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.',
+      'Löcher leicht körnen; was ohne Loch verbunden wird, bekommt ein Bleistiftkreuz.',
+      ...(noted ? [`Vorher ist über ${part} etwas zu wissen: es steht hinter der Seite Vorsicht.`] : []),
+    ],
+  }),
+  cutOut: (part, openings) => ({
+    title: `${part}: ausschneiden`,
+    lines: [
+      'Ausklinkungen und schräge Kanten an den breiten Linien des Plans schneiden, auf der Abfallseite; Freibohrungen zuerst bohren, wo der Plan welche hat. Bis zur Ecke einer Ausklinkung von beiden Seiten schneiden, nie darüber. Schnitte feilen.',
+      ...(openings === 0
+        ? []
+        : [
+            `${openings === 1 ? 'Ein Ausschnitt' : `${openings} Ausschnitte`}: innerhalb der Linie bohren, zuerst an jedem runden Ende und jeder Ecke, dann bis an die Linie sägen, knabbern oder feilen. Das Blech bleibt beiderseits des Schnitts gespannt.`,
+          ]),
+    ],
+  }),
+  drill: (part, holes, unit) => ({
+    title: `${part}: bohren`,
+    lines: [
+      ...holes.map(({ count, diameter, purpose, firstOnly }) =>
+        firstOnly
+          ? `Ø${diameter} ${unit} (${purpose}): von den ${count} angerissenen nur das mittlere jeder Reihe bohren. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
+          : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` (${purpose})`}.`,
+      ),
+      'Körnen, das Blech auf einem Holzklotz festspannen, erst klein, dann fertig bohren. Ein großes Loch besser lochen, sägen oder mit der Lochsäge schneiden. Beide Seiten entgraten.',
+    ],
+  }),
+  check: (part, bent, sizes, unit) => ({
+    title: `${part}: messen`,
+    lines: [
+      sizes.length === 0
+        ? 'Messen und das Prüfblatt ausfüllen.'
+        : `In ${unit}: ${sizes.join(', ')}. Das Prüfblatt ausfüllen.${bent ? ' Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.' : ''}`,
+    ],
+  }),
+  measure: (part, { size, own, between, planned }, unit) => ({
+    title: `Bevor ${part} geschnitten wird: messen, wo es hineinpasst`,
+    lines: [
+      between === null
+        ? `Zwischen den Wänden messen, wo ${part} stehen wird, an beiden Enden und in der Mitte: geplant sind ${planned} ${unit}${size === null ? '' : ` (${size})`}.`
+        : `Den lichten Abstand zwischen ${between[0]} und ${between[1]} messen, wo ${part} sitzen wird: geplant sind ${planned} ${unit}.`,
+      `Das kleinste Maß gilt. Wo es nicht wie geplant ist, ${part} um den Unterschied kleiner oder größer machen: in der Anreißtabelle wandern die Linien der fernen Hälfte um so viel. Mit dem Programm: ${
+        size === null
+          ? `${own ?? `das Maß von ${part}`} im Auftrag ändern`
+          : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')
+      } und den Plan neu drucken.`,
+    ],
+  }),
+  trialJoint: (fastener) => ({
+    title: `Probe an Abfall: ${fastenerOf(fastener).one}`,
+    lines: TRIAL_JOINTS[fastener] ?? ['Zwei Streifen vom selben Blech verbinden und zu trennen versuchen.'],
+  }),
+  place: (joints, fastener, unit) => ({
+    title: fastener !== null ? `Einsetzen und klemmen: ${names(joints)}` : `Einsetzen: ${names(joints)}`,
+    lines:
+      fastener !== null
+        ? [
+            `${pairs(joints)}, wie der Verbindungsplan zeigt; Anriss liegt auf Anriss.${hasHole(fastener) ? '' : ' Was zwischen den Blechen verschwindet, vorher auf die Außenseite eines der beiden übertragen.'} Daneben bleiben mindestens ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} frei.`,
+            'Leicht klemmen. Mit dem Winkel prüfen, dass es senkrecht steht, beide Enden gleich sind und beide Diagonalen über die offene Seite gleich lang. Rücken, bis es stimmt, dann fest klemmen.',
+          ]
+        : [`${pairs(joints)}. Es hält ohne Verbindungsmittel.`],
+  }),
+  first: (fastener, joints) => {
+    const { one, first, a } = fastenerOf(fastener);
+    return {
+      title: `${first} ${one}: ${names(joints)}`,
+      lines: [
+        `In jeder Verbindung ${a} ${one} setzen, der Mitte der Reihe am nächsten.${
+          hasHole(fastener) ? ' Wo das Loch noch fehlt, durch das andere Teil bohren und entgraten.' : ''
+        }`,
+        'Dann zum letzten Mal schauen: rechtwinklig, beide Enden senkrecht, Kanten bündig, nichts verdreht. Sonst lösen und neu klemmen.',
+      ],
+    };
+  },
+  rest: (fastener, joints) => ({
+    title: `Die anderen ${fastenerOf(fastener).more}: ${names(joints)}`,
+    lines: [
+      `${joints.map((j) => `${j.joint} insgesamt ${j.count}`).join(', ')}. Von der Mitte nach außen, links und rechts im Wechsel.${
+        hasHole(fastener)
+          ? ' Fehlende Löcher durch die des anderen Teils bohren, entgraten, und jedes Mal setzen, bevor das nächste gebohrt wird.'
+          : ''
+      }`,
+    ],
+  }),
+  finish: {
+    title: 'Fertig machen',
+    lines: [
+      'Mit einem Baumwollhandschuh über jede Kante und Ecke fahren; wo er hängen bleibt, feilen. Vorstehende Ecken runden. Öl und Späne abwaschen.',
+    ],
+  },
+  inspect: {
+    title: 'Prüfen',
+    lines: [
+      'Die letzten Spalten des Prüfblatts ausfüllen und unterschreiben. Auf jede Verbindung von Hand drücken: nichts bewegt sich.',
+    ],
+  },
+};
