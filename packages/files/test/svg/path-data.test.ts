@@ -14,13 +14,13 @@ const SHAPES = [
   {
     name: 'a bar with its end rounded out',
     area: BAR + (Math.PI * 25) / 2,
-    flags: ['0 0'],
+    flags: ['0 0', '0 0'], // a half turn in two
     loop: loop([0, 0], [20, 0, 1], [20, 10], [0, 10]),
   },
   {
     name: 'a bar with its end rounded in',
     area: BAR - (Math.PI * 25) / 2,
-    flags: ['0 1'],
+    flags: ['0 1', '0 1'],
     loop: loop([0, 0], [20, 0, -1], [20, 10], [0, 10]),
   },
   {
