@@ -19,7 +19,8 @@ export const spanOf = ({ length, width }: Pick<Walls, 'length' | 'width'>, side:
   side === 'north' || side === 'south' ? length : width;
 
 /** Inside and outside of each wall, the floor, the underside, and the rim with nothing to fasten to. */
-export function wallSites(walls: Walls, { thickness }: Sheet, panel = 'base'): readonly Step[] {
+export function wallSites(walls: Walls, { thickness }: Sheet): readonly Step[] {
+  const panel = 'base';
   const { length, width, height } = walls;
   const middle = { panel, at: [length / 2, width / 2], up: [0, 1] } as const;
   return [
