@@ -152,6 +152,7 @@ async function units(page) {
   await until(async () => (await of()) === before, 'and back in mm, the same');
   await page.getByLabel('Language').selectOption('de');
   await page.getByRole('heading', { name: 'Maße' }).waitFor();
+  await page.locator('.family', { hasText: 'Kanal' }).first().waitFor(); // families speak German too
   await accessible(page, 'German');
   await page.getByLabel('Sprache').selectOption('en');
 }

@@ -50,6 +50,7 @@ export {
   type On,
   panel,
   type SeatSpec,
+  scribe,
   site,
   wired,
 } from './fold/verbs.js';

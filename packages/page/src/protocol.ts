@@ -193,7 +193,7 @@ export interface Answers {
 
 /** What each question takes. */
 export interface Asks {
-  readonly catalogue: object;
+  readonly catalogue: { readonly language: 'en' | 'de' };
   readonly quick: { readonly data: unknown; readonly part: string };
   readonly job: { readonly data: unknown; readonly language: 'en' | 'de' };
   readonly mend: { readonly data: unknown; readonly path: Path };

@@ -31,15 +31,16 @@ export interface JobErrorData {
 /** One or more problems, in the order of the job. Thrown by everything that reads or builds. */
 export class JobError extends Error {
   override readonly name = 'JobError';
-  readonly problems: readonly Problem[];
+  declare readonly problems: readonly Problem[];
   /** The problems before they were said in a unit: what builds a part does not know that of the job. */
-  readonly refusals: readonly Refusal[];
+  declare readonly refusals: readonly Refusal[];
 
   constructor(refusals: readonly Refusal[], unit: Unit = 'mm') {
     const problems = refusals.map((r) => worded(r, unit));
     super(problems.map(problemText).join('\n'));
-    this.problems = problems;
-    this.refusals = refusals;
+    // not enumerable: the message has them in words, and what prints an error prints its other values once more
+    for (const [key, value] of Object.entries({ name: this.name, problems, refusals }))
+      Object.defineProperty(this, key, { value, enumerable: false });
   }
 
   /** As data, to be sent to another thread or kept; `fromJSON` makes the error again. */

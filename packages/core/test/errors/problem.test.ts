@@ -1,3 +1,4 @@
+import { inspect } from 'node:util';
 import { JobError, type Problem, pathText, problemText } from '@tinwright/core';
 import { fail } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
@@ -99,4 +100,12 @@ test('within: another error comes through untouched', () => {
       throw fault;
     });
   expect(thrown(work)).toBe(fault);
+});
+
+test('a runtime that prints the error prints each problem once', () => {
+  const printed = inspect(
+    new JobError([{ code: 'leg-short', path: ['parts', 0], message: '5 mm given', fix: '' }]),
+  );
+  expect(printed.match(/5 mm given/g)).toHaveLength(1);
+  expect(printed).not.toContain('leg-short');
 });

@@ -200,9 +200,12 @@ export function pageState(engine: Engine, content: PageContent): State {
       if (mine === staged && at.value === to) stage.value = solid;
     }, failed);
   };
-  void engine.ask('catalogue', {}).then((found) => {
-    catalogue.value = found;
-  }, failed);
+  const askCatalogue = (asked: 'en' | 'de'): void => {
+    void engine.ask('catalogue', { language: asked }).then((found) => {
+      if (asked === language.value) catalogue.value = found;
+    }, failed);
+  };
+  askCatalogue(content.language);
   changed();
   return {
     engine,
@@ -239,6 +242,7 @@ export function pageState(engine: Engine, content: PageContent): State {
     speak: (to) => {
       language.value = to;
       order.value = null;
+      askCatalogue(to);
       changed();
     },
   };

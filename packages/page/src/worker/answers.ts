@@ -1,4 +1,5 @@
 import { FAMILIES, MATERIALS, refit, type StopSignal } from '@tinwright/core';
+import { materialName } from '@tinwright/words/internal';
 import type { Answers, Asks, Message } from '../protocol.js';
 import { familyView } from './fields.js';
 import { FORMATS, filesFor, printed } from './files.js';
@@ -14,9 +15,9 @@ type Answering = {
 export function answering(): (message: Pick<Message, 'kind' | 'ask'>, signal: StopSignal) => unknown {
   const plans = planner();
   const answers: Answering = {
-    catalogue: () => ({
-      families: FAMILIES.map(familyView),
-      materials: MATERIALS.map(({ name, title }) => ({ name, title })),
+    catalogue: ({ language }) => ({
+      families: FAMILIES.map((f) => familyView(f, language)),
+      materials: MATERIALS.map((m) => ({ name: m.name, title: materialName(m, language) })),
       formats: FORMATS,
     }),
     quick: ({ data, part }) => plans.quick(data, part),

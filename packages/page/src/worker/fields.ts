@@ -1,5 +1,7 @@
 import type { AnyFamily } from '@tinwright/core';
 import type { ParamKit, SizeRange, Value, Values } from '@tinwright/core/family';
+import type { Language } from '@tinwright/words';
+import { familyTitle, parameterWords } from '@tinwright/words/internal';
 import type { FamilyView, Field } from '../protocol.js';
 
 /** What a declaration says of a value, found by letting it describe itself. */
@@ -47,24 +49,27 @@ function notingKit(): ParamKit {
 /** Lists of groups, openings and finished edges, are written in the job's text: they have no field. */
 const LIST_OF_GROUPS = '[]';
 
-/** Fields of a family's values, in the order they are declared. */
-export function fieldsOf(values: Values): readonly Field[] {
+/** Fields of values, in the order they are declared; `told` has the words of each, by its path, or ''. */
+function fieldsOf(values: Values, told: (path: string) => string, before = ''): readonly Field[] {
   const kit = notingKit();
   const asked = Object.entries(values).filter(([, { inner }]) => !(LIST_OF_GROUPS in inner));
   return asked.map(([name, value]): Field => {
     const { words, unit, options, inner } = value as Value;
+    const path = before === '' ? name : `${before}.${name}`;
     return {
       ...(value.read(kit) as unknown as Seen),
       name,
-      words,
+      words: told(path) || words,
       unit,
       options,
-      inner: fieldsOf(inner),
+      inner: fieldsOf(inner, told, path),
     };
   });
 }
 
 /** A family as one chooses it. */
-export function familyView({ name, values, describe }: AnyFamily): FamilyView {
-  return { name, title: describe.title, example: describe.example, fields: fieldsOf(values) };
+export function familyView(family: AnyFamily, language: Language): FamilyView {
+  const { name, values, describe } = family;
+  const fields = fieldsOf(values, (path) => parameterWords(family, path, language));
+  return { name, title: familyTitle(family, language), example: describe.example, fields };
 }

@@ -2,11 +2,12 @@ import { type JobPlan, type PartPlan, planJob, readJob } from '@tinwright/core';
 import {
   assemblySolid,
   DRAWING_WRITERS,
+  type Drawing,
   flatDrawing,
   jobFiles,
-  partDxf,
   SOLID_WRITERS,
   TABLE_STYLE,
+  type Writer,
 } from '@tinwright/files';
 import { makingOf, packetFiles, pageSvg, partPlan, planFiles } from '@tinwright/paper';
 import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
@@ -24,7 +25,7 @@ export const FORMATS: readonly { readonly format: string; readonly words: string
 export async function filesFor(plan: JobPlan, ask: Asks['files']): Promise<readonly FileView[]> {
   const part = plan.parts.find((p) => p.name === ask.part);
   const writer = DRAWING_WRITERS.find((w) => w.format === ask.what);
-  if (writer !== undefined) return part === undefined ? [] : [drawn(part, writer.format)];
+  if (writer !== undefined) return part === undefined ? [] : [drawn(part, writer)];
   switch (ask.what) {
     case 'plan':
       return (await plans(plan, ask)).filter((f) => f.path === `plans/${ask.part}.pdf`);
@@ -51,14 +52,10 @@ export function printed(data: unknown, language: 'en' | 'de'): readonly string[]
   );
 }
 
-function drawn(part: PartPlan, format: string): FileView {
-  const writer = DRAWING_WRITERS.find((w) => w.format === format);
-  const form = format === 'r12' ? 'r12' : 'r2000';
-  const content =
-    writer?.extension === 'dxf'
-      ? partDxf(part, { ...TABLE_STYLE, form })
-      : (writer?.write(flatDrawing(part.flat, part.name, [part.name])) ?? '');
-  return { path: `${part.name}.${writer?.extension ?? 'txt'}`, content };
+/** The bytes the command writes: a writer without units is drawn for with them in the note. */
+function drawn(part: PartPlan, { extension, unitless, write }: Writer<Drawing>): FileView {
+  const note = unitless === true ? [part.name, TABLE_STYLE.unit] : [part.name];
+  return { path: `${part.name}.${extension}`, content: write(flatDrawing(part.flat, part.name, note)) };
 }
 
 function solids({ assembly, job }: JobPlan, what: string): readonly FileView[] {
