@@ -14,8 +14,19 @@ export async function runBundled(entry) {
     bundle: true,
     platform: 'node',
     format: 'esm',
-    packages: 'external',
     logLevel: 'warning',
+    plugins: [
+      {
+        name: 'packages',
+        // what a source of a package asks for may stand beside that package only
+        setup: ({ onResolve }) =>
+          onResolve({ filter: /^[^./]/ }, ({ path, importer, kind }) =>
+            kind === 'entry-point' || (importer.includes('/packages/') && !/^(@tinwright|node:)/.test(path))
+              ? undefined
+              : { path, external: true },
+          ),
+      },
+    ],
   });
   try {
     await import(pathToFileURL(bundle).href);

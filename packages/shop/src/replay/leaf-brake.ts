@@ -13,10 +13,16 @@ export function leafBrake(brake: Brake): Machine {
     const closing = step.action === 'close';
     // while a hem is closed its fold lies at the nose, or as far behind it as the hem is wide
     const leg = closing && step.heldSide === 'child' ? legOf(flat, bend) : 0;
-    const place = placed(step, bend, flat.thickness, closing ? s + leg : bend.terms.setback);
+    const place = placed(step, bend, flat.thickness, closing ? s + leg : hinge(step, bend, s));
     const turn = closing ? 0 : radians(step.angle) * share;
     return { place, tools: tools(step, bends, brake, { thickness: flat.thickness, s, turn }, place) };
   };
+}
+
+/** How far the hinge lies in front of the held tangent line: where the outer faces meet, for a fold a set-back off its line. */
+function hinge({ action, angle }: BendStep, { terms }: FlatBend, setBack: number): number {
+  if (action === 'fold') return setBack;
+  return angle > 90 ? terms.setback * Math.tan(radians(angle) / 2) : terms.setback;
 }
 
 function tools(

@@ -2,6 +2,7 @@ import type { FlatBend, Point } from '@tinwright/core';
 import { type BendStep, planSequence } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
 import { sightOffset } from '../../src/sequence/answer/sight-line.js';
+import { outerMeet } from '../../src/sequence/part/hinge-reach.js';
 import { planned, shopWith } from '../shops.js';
 
 /** Distance of a point from a line. */
@@ -10,17 +11,20 @@ const off = ([p, q]: readonly [Point, Point], [x, y]: Point) =>
 
 describe('where the nose stands', () => {
   test('with a set-back of T it is one inside radius from the tangent line (FAA-H-8083-31)', () => {
-    // set-back of the bend R + T at 90 degrees
-    expect(sightOffset({ angle: 90, setback: 3 + 1 }, 1)).toBe(3);
+    // R + T to the hinge at 90 degrees
+    const reach = { held: outerMeet({ angle: 90, setback: 3 + 1 }), free: 0 };
+    expect(sightOffset({ reach }, 1)).toBe(3);
   });
 
   test('with a set-back of R + T it is the tangent line', () => {
-    expect(sightOffset({ angle: 90, setback: 3 + 1 }, 3 + 1)).toBe(0);
+    const reach = { held: outerMeet({ angle: 90, setback: 3 + 1 }), free: 0 };
+    expect(sightOffset({ reach }, 3 + 1)).toBe(0);
   });
 
   test('past 90 degrees the legs still meet at the hinge: a set-back that gives the radius is the tangent line', () => {
     // the corner of a hexagon round a circle of radius 2 lies 2 tan 60° from its tangent points
-    expect(sightOffset({ angle: -120, setback: 2 }, 2 * Math.sqrt(3))).toBeCloseTo(0, 9);
+    const reach = { held: outerMeet({ angle: -120, setback: 2 }), free: 0 };
+    expect(sightOffset({ reach }, 2 * Math.sqrt(3))).toBeCloseTo(0, 9);
   });
 
   // 70 x 100, walls 30 up on two opposite sides: blank 30 - 2 + arc each

@@ -1,7 +1,6 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
-import type { TreeBend, TreePanel } from '../part/fold-tree.js';
 import { lineFrame, lineLength } from '../part/line.js';
 import type { Move, Problem } from '../search/states.js';
 import type { BendStep, PressSetting } from './plan.js';
@@ -47,7 +46,7 @@ export function bendStep(
     heading,
     towards: towardsOf(heading),
     handling: handlingOf(before, position),
-    angle: action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle),
+    angle: action === 'fold' ? work.tree.fold.angle : Math.abs(operation.angle),
     setAngle: machine === 'brake' && action !== 'close' ? position.stop : null,
     setBack: machine === 'brake' ? position.setBack : null,
     tools: tooled
@@ -88,8 +87,7 @@ function sightSetting(
 ): Pick<BendStep, 'sight' | 'sightOffset' | 'noseOffset' | 'stopDistance'> {
   if (station !== 'brake' || operation.action === 'close' || setBack === null)
     return { sight: null, sightOffset: null, noseOffset: null, stopDistance: null };
-  const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
-  const offset = operation.action === 'fold' ? 0 : sightOffset(bend, setBack);
+  const offset = sightOffset(lineFrame(work, operation, held), setBack);
   return {
     sight: bends.map((b) => sightLine(b, held, offset)),
     sightOffset: offset,

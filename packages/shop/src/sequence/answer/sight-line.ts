@@ -1,23 +1,15 @@
 import type { FlatBend, Line, Point } from '@tinwright/core';
-import { radians } from '@tinwright/core/internal';
-import type { TreeBend } from '../part/fold-tree.js';
-import type { Held } from '../part/line.js';
+import type { Held, LineFrame } from '../part/line.js';
 
 /**
- * From the tangent line on the held side to the edge of the nose, towards the bend, mm. The outsides of both legs lie on
- * the bed and the leaf, so they meet at the hinge: tan(A/2) (R + T) in front of the tangent line, over 90° too, where
- * legs are measured to the outer tangent. The nose stands a set-back behind it. With a set-back of T at 90°, where the
- * nose gives the radius, that is one inside radius (FAA-H-8083-31: sight line one radius from the bend tangent line that
- * goes under the nose); with a set-back of tan(A/2) (R + T), where the room before a sharp nose does, it is nothing.
- * @param bend its outside setback, mm, and angle, degrees  @param setBack of the fingers, mm
+ * From the tangent line on the held side to the edge of the nose, towards the bend, mm: the hinge lies so far in front of
+ * that line, the nose stands a set-back behind the hinge. With a set-back of T at 90°, where the nose gives the radius,
+ * that is one inside radius (FAA-H-8083-31: sight line one radius from the bend tangent line that goes under the nose);
+ * with a set-back of tan(A/2) (R + T), where the room before a sharp nose does, it is nothing.
+ * @param setBack of the fingers, mm
  */
-export function sightOffset(
-  { angle, setback }: Pick<TreeBend, 'angle' | 'setback'>,
-  setBack: number,
-): number {
-  const through = Math.abs(angle);
-  return (through > 90 ? Math.tan(radians(through) / 2) : 1) * setback - setBack;
-}
+export const sightOffset = ({ reach }: Pick<LineFrame, 'reach'>, setBack: number): number =>
+  reach.held - setBack;
 
 /**
  * The line set under the edge of the nose on a leaf brake: so far from the tangent line on the held side, towards the

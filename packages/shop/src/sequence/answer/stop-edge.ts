@@ -30,13 +30,12 @@ export function rearEdge(
   const { operation, held } = mounting;
   const frame = lineFrame(work, operation, held);
   const stage = stageOf(work, done);
-  const bend = work.tree.panels[operation.panels[0] as number]?.bend as TreeBend;
   const edges = lumpsOf(work.tree).flatMap((lump) => {
     if (lump.kind === 'bend' || frame.moves[lump.panel] === true) return [];
     if (!bendsTo(work, frame, lump).every((p) => stage(p) === 'flat')) return [];
     return edgesOf(problem, frame, lump, stage);
   });
-  const tangent = -bend.setback; // from the mould line
+  const tangent = -frame.reach.held; // from the hinge
   const inReach = edges.filter(
     ({ at }) => at < tangent && tangent - at >= nearest - NEAR && tangent - at <= furthest + NEAR,
   );

@@ -39,12 +39,18 @@ export interface FoldTree {
   /** Inside radius of the sheet: hems are folded with the set-back that gives it. */
   readonly insideRadius: number;
   readonly panels: readonly TreePanel[];
-  /** Degrees a hem is folded to before it is closed. */
-  readonly foldAngle: number;
+  /** How a hem is folded before it is closed. */
+  readonly fold: Fold;
 }
 
-/** @param foldAngle degrees a hem is folded to before it is closed */
-export function foldTree(part: Part, foldAngle: number): FoldTree {
+/** A fold that is not closed: degrees it is folded through, and the set-back it is folded with where a leaf does it, mm. */
+export interface Fold {
+  readonly angle: number;
+  readonly setBack: number | null;
+}
+
+/** @param fold how a hem is folded before it is closed */
+export function foldTree(part: Part, fold: Fold): FoldTree {
   const index = new Map(part.panels.map((p, i) => [p.id, i]));
   const panels = part.panels.map((panel): TreePanel => {
     const { hang } = panel;
@@ -56,7 +62,7 @@ export function foldTree(part: Part, foldAngle: number): FoldTree {
       bend: hang === null ? null : treeBend(hang),
     };
   });
-  return { thickness: part.sheet.thickness, insideRadius: part.sheet.insideRadius, panels, foldAngle };
+  return { thickness: part.sheet.thickness, insideRadius: part.sheet.insideRadius, panels, fold };
 }
 
 function treeBend({ bend, hinge, zone }: NonNullable<PartPanel['hang']>): TreeBend {
@@ -69,14 +75,27 @@ function treeBend({ bend, hinge, zone }: NonNullable<PartPanel['hang']>): TreeBe
   return { angle, insideRadius, allowance: terms.allowance, setback: terms.setback, hem, ends, hinge };
 }
 
-/** The bend as a turn at a stage: a fold not yet closed keeps the length of its bent material. */
-export function turnAt({ thickness, foldAngle }: FoldTree, bend: TreeBend, stage: Stage): Turn | null {
-  const { angle, setback, allowance } = bend;
+/** The bend as a turn at a stage. */
+export function turnAt(tree: FoldTree, bend: TreeBend, stage: Stage): Turn | null {
+  const { angle, setback, insideRadius } = bend;
   if (stage === 'flat') return null;
-  if (stage === 'done') return { angle, insideRadius: bend.insideRadius, setback };
-  const through = Math.min(foldAngle, Math.abs(angle));
-  const radius = Math.max(0, allowance / radians(through) - thickness / 2);
-  return { angle: Math.sign(angle) * through, insideRadius: radius, setback };
+  return stage === 'done' ? { angle, insideRadius, setback } : foldedTurn(tree, bend).turn;
+}
+
+/**
+ * A hem folded, not closed: all its metal wound up, or as much as the room before the nose takes, R = s / tan(A/2) − T,
+ * and what is left of it lies flat beyond. mm
+ */
+export function foldedTurn(
+  { thickness, fold }: FoldTree,
+  { angle, setback, allowance }: TreeBend,
+): { readonly turn: Turn; readonly left: number } {
+  const through = Math.min(fold.angle, Math.abs(angle));
+  const whole = allowance / radians(through) - thickness / 2;
+  const room = fold.setBack === null ? whole : fold.setBack / Math.tan(radians(through) / 2) - thickness;
+  const insideRadius = Math.max(0, Math.min(whole, room));
+  const left = Math.max(0, allowance - radians(through) * (insideRadius + thickness / 2));
+  return { turn: { angle: Math.sign(angle) * through, insideRadius, setback }, left };
 }
 
 /** Pose of a panel in its parent's frame, its bend at a stage. */
@@ -84,7 +103,11 @@ export function poseInParent(tree: FoldTree, index: number, stage: Stage): Pose 
   const { bend } = tree.panels[index] as TreePanel;
   if (bend === null) return HOME;
   const turn = turnAt(tree, bend, stage);
-  if (turn !== null) return bentPose(HOME, bend.hinge, turn, tree.thickness);
+  if (turn !== null) {
+    const bent = bentPose(HOME, bend.hinge, turn, tree.thickness);
+    const left = stage === 'folded' ? foldedTurn(tree, bend).left : 0;
+    return left === 0 ? bent : compose3(bent, { ...HOME, origin: [0, left, 0] });
+  }
   // on the flat the panel lies a deduction nearer than its mould line
   return compose3(mouldFrame(bend), { ...HOME, origin: [0, bend.allowance - 2 * bend.setback, 0] });
 }

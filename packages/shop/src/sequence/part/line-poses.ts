@@ -1,8 +1,8 @@
 import type { Pose } from '@tinwright/core';
 import { compose3 } from '@tinwright/core/internal';
-import { inverse, mouldFrame, poseInParent, type Stage, type TreeBend, type TreePanel } from './fold-tree.js';
+import { inverse, poseInParent, type Stage, type TreeBend, type TreePanel } from './fold-tree.js';
 import { lazy } from './lazy.js';
-import type { LineFrame } from './line.js';
+import { acrossFrame, type LineFrame } from './line.js';
 import { type Mask, NONE, union } from './mask.js';
 import type { Work } from './operations.js';
 import { stageOf } from './stage.js';
@@ -26,7 +26,7 @@ interface Link {
 
 /**
  * Poses from the line outwards, each from the one before it: a state that is like the last one is computed only from where
- * it differs. The free side stands as if its mould line lay on the held one's, since it turns rigidly about it.
+ * it differs. The free side stands as far out as it is in the end, since it turns rigidly about the hinge.
  */
 export function linePoses(work: Work, frame: LineFrame): LinePoses {
   const { tree } = work;
@@ -70,8 +70,8 @@ function linked(work: Work, frame: LineFrame): ReadonlyMap<number, Link> {
   frame.children.forEach((child, i) => {
     const parent = links.get(frame.parents[i] as number) as Link;
     const { bend } = tree.panels[child] as TreePanel & { bend: TreeBend };
-    const mould = mouldFrame(bend);
-    const at = lastOf(parent.steps, (done) => compose3(parent.at(done), mould));
+    const across = acrossFrame(frame, bend);
+    const at = lastOf(parent.steps, (done) => compose3(parent.at(done), across));
     walk(child, { at, steps: parent.steps, bends: [] });
   });
   return links;

@@ -1,5 +1,5 @@
 import type { Pose } from '@tinwright/core';
-import { compose3, place3, polygonArea } from '@tinwright/core/internal';
+import { compose3, HOME, place3, polygonArea } from '@tinwright/core/internal';
 import {
   bendsBetween,
   type FoldTree,
@@ -10,6 +10,7 @@ import {
   type TreeBend,
   type TreePanel,
 } from './fold-tree.js';
+import { type HingeReach, hingeReach } from './hinge-reach.js';
 import { homeOf, type Lump } from './lumps.js';
 import type { Operation, Work } from './operations.js';
 
@@ -18,7 +19,8 @@ export type Held = 'parent' | 'child';
 
 /**
  * A line under the tool: poses bring a panel's frame into the machine's, x from the held side to the free one, z up,
- * y along the line. The mould line lies at the origin, the sheet between z = 0 and T with the side it bends to on top.
+ * y along the line. The hinge of a leaf lies at the origin, where the outer faces of both sides meet once it is bent; the
+ * sheet between z = 0 and T with the side it bends to on top.
  */
 export interface LineFrame {
   readonly held: Held;
@@ -27,6 +29,8 @@ export interface LineFrame {
   readonly children: readonly number[];
   /** Panels that move with the free side, by index. */
   readonly moves: readonly boolean[];
+  /** Tangent lines of both sides behind and in front of the hinge, mm. */
+  readonly reach: HingeReach;
   /** From the first parent's frame to the machine. */
   readonly pose: Pose;
   /** True when the side that turns has more sheet than the one that is held. */
@@ -42,7 +46,12 @@ export function lineFrame(work: Work, operation: Operation, held: Held): LineFra
   const parents = children.map((c) => (tree.panels[c] as TreePanel).parent);
   const [bend] = bends as [TreeBend];
   const turned = new Set(children.flatMap((c) => subtree(tree, c)));
-  const pose = machinePose(bend, held, operation.angle > 0 ? 'up' : 'down', tree.thickness);
+  const reach = hingeReach(tree, bend, operation.action);
+  const mould = machinePose(bend, held, operation.angle > 0 ? 'up' : 'down', tree.thickness);
+  // the side the line hangs on lies with its tangent line where the hinge asks for it
+  const [x, y, z] = mould.origin;
+  const off = held === 'parent' ? bend.setback - reach.held : reach.free - bend.setback;
+  const pose: Pose = { ...mould, origin: [x + off, y, z] };
   const spans = bends.map((b, i): readonly [number, number] => {
     const at = compose3(
       pose,
@@ -53,7 +62,7 @@ export function lineFrame(work: Work, operation: Operation, held: Held): LineFra
   });
   const moves = tree.panels.map((_, i) => turned.has(i) === (held === 'parent'));
   const area = (side: boolean) => tree.panels.reduce((s, p, i) => s + (moves[i] === side ? areaOf(p) : 0), 0);
-  return { held, parents, children, moves, swings: area(true) > 1.01 * area(false), pose, spans };
+  return { held, reach, parents, children, moves, swings: area(true) > 1.01 * area(false), pose, spans };
 }
 
 /** Length of a line from end to end, mm. */
@@ -82,8 +91,8 @@ function machinePose({ hinge }: TreeBend, held: Held, turn: 'up' | 'down', thick
 }
 
 /**
- * Pose of a lump's home panel in the machine before the stroke, bends at their stages. The free side stands as if its
- * mould line lay on the held one's: it turns rigidly about it.
+ * Pose of a lump's home panel in the machine before the stroke, bends at their stages. The free side stands as far out as
+ * it is in the end: it turns rigidly about the hinge.
  */
 export function poseInMachine(
   { tree }: Work,
@@ -100,8 +109,13 @@ export function poseInMachine(
   const parent = poseFrom(tree, first, frame.parents[branch] as number, stage);
   return compose3(
     frame.pose,
-    compose3(parent, compose3(mouldFrame(bend), poseFrom(tree, child, home, stage))),
+    compose3(parent, compose3(acrossFrame(frame, bend), poseFrom(tree, child, home, stage))),
   );
+}
+
+/** The side that hangs by a line in the frame of the other one, as both lie before the stroke. */
+export function acrossFrame({ reach }: Pick<LineFrame, 'reach'>, bend: TreeBend): Pose {
+  return compose3(mouldFrame(bend), { ...HOME, origin: [0, reach.held + reach.free - 2 * bend.setback, 0] });
 }
 
 function subtreeHolds(tree: FoldTree, root: number, panel: number): boolean {

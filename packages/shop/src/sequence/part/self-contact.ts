@@ -40,7 +40,7 @@ function meetingAt(
   { lumps }: PartAtLine,
 ): (done: Mask) => SelfContact | null {
   if (operation.action === 'close' || operation.action === 'roll') return () => null;
-  const turn = radians(operation.action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle));
+  const turn = radians(operation.action === 'fold' ? work.tree.fold.angle : Math.abs(operation.angle));
   const still = lumps.filter((l) => !l.moves);
   const rows = lumps
     .filter((l) => l.moves)

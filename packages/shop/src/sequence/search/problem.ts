@@ -30,13 +30,16 @@ export interface PartToBend {
   readonly blank: Point;
 }
 
+const HEM_FOLD = 135; // degrees a hem is folded to without a leaf; judgement
+
 /** The search problem of a part in a shop. */
 export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
   const longest = Math.max(...blank);
   const { thickness, insideRadius } = part.sheet;
   const springback = springbackOf(shop.strips, material.name, thickness);
-  const foldAngle = shop.brake === null ? 135 : foldSetting(shop.brake, thickness, insideRadius).most;
-  const work = workOf(foldTree(part, foldAngle));
+  const leaf = shop.brake === null ? null : foldSetting(shop.brake, thickness, insideRadius);
+  const fold = { angle: leaf?.most ?? HEM_FOLD, setBack: leaf?.setBack ?? null };
+  const work = workOf(foldTree(part, fold));
   const lines = lineBook(work);
   const input: PlacingInput = {
     costs: shop.costs,

@@ -30,12 +30,12 @@ export function leafWork(
   brake: Brake,
   springback: SheetSpringback,
 ): LeafWork {
-  const { thickness, foldAngle } = tree;
+  const { thickness, fold } = tree;
   const { bend } = tree.panels[panels[0] as number] as TreePanel & { bend: TreeBend };
   const insideRadius = setRadius(tree, bend);
   if (action !== 'bend') {
     const setting = foldSetting(brake, thickness, insideRadius);
-    const through = Math.min(setting.most, foldAngle);
+    const through = Math.min(setting.most, fold.angle);
     return { ...setting, insideRadius, set: through, free: through };
   }
   const wanted = Math.abs(angle);

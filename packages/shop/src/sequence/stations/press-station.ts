@@ -16,6 +16,7 @@ import { benchOf, type Clause, type Standing } from './bench.js';
 import type { Blank } from './leaf-work.js';
 import { mountBook } from './mount-book.js';
 import { comesOff, hooks, risen } from './press-access.js';
+import { AT_LINE, seenFromTip, tipOf } from './press-tip.js';
 import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
@@ -79,7 +80,10 @@ function pressLine(given: Given): PressLine {
   const tools = pressTools(press, punch, die, tree.thickness, margin);
   const closing = operation.action === 'close';
   const half = radians(setFor(given) / 2);
-  const inset = closing ? 0 : insetOf(given);
+  const tip =
+    operation.action === 'close'
+      ? AT_LINE
+      : tipOf(tree, frame, bendOf(given), operation.action, throughOf(given));
   const bench = lazy(() =>
     benchOf<PressTool>(
       work,
@@ -89,7 +93,8 @@ function pressLine(given: Given): PressLine {
         closing
           ? closingClause(section, y, flat, tools, tree.thickness, margin)
           : pressClause(
-              seenFromTip(section, moves, inset, tree.thickness),
+              seenFromTip(section, moves, { ...tip, over: 0 }, tree.thickness),
+              seenFromTip(section, moves, tip, tree.thickness),
               y,
               { moves, flat },
               tools,
@@ -102,7 +107,11 @@ function pressLine(given: Given): PressLine {
   const bare = lazy(() => pressTools(press, punch, die, tree.thickness, 0));
   const posed = (s: Stand, rise: number) =>
     s.solids.map(({ section, y }) => ({
-      section: risen(seenFromTip(section, s.moves, inset, tree.thickness), s.moves, rise),
+      section: risen(
+        seenFromTip(section, s.moves, rise === 0 ? { ...tip, over: 0 } : tip, tree.thickness),
+        s.moves,
+        rise,
+      ),
       y,
     }));
   const hooked = (s: Stand) => [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, bare())));
@@ -143,7 +152,7 @@ function pressLine(given: Given): PressLine {
 }
 
 const throughOf = ({ operation, work }: Given): number =>
-  operation.action === 'fold' ? work.tree.foldAngle : Math.abs(operation.angle);
+  operation.action === 'fold' ? work.tree.fold.angle : Math.abs(operation.angle);
 
 const bendOf = ({ operation, work }: Given): TreeBend =>
   (work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend }).bend;
@@ -157,46 +166,26 @@ function setFor(given: Given): number {
 }
 
 /**
- * How far the point of the punch lies inside of the mould line, mm: up to square at the inside corner; past it the corner
- * is round, and the point lies over the middle of the bent material.
+ * Both sides rise by half the angle while the tools stand still.
+ * @param seen on the die before the stroke  @param bent as high as it lies in the end, before it rises
  */
-function insetOf(given: Given): number {
-  const through = throughOf(given);
-  const { setback, allowance } = bendOf(given);
-  return through <= 90
-    ? given.work.tree.thickness * Math.tan(radians(through) / 2)
-    : Math.max(0, setback - allowance / 2);
-}
-
-/** Section of a solid as seen from the punch's point; the held side mirrored, so that both sides rise the same way. */
-function seenFromTip(
-  section: readonly Point[],
-  moves: boolean,
-  inset: number,
-  thickness: number,
-): readonly Point[] {
-  const seen = section.map(([x, z]): Point => [moves ? x - inset : -x - inset, z - thickness]);
-  // mirrored it runs the other way round
-  return moves ? seen : seen.toReversed();
-}
-
-/** Both sides rise by half the angle while the tools stand still. */
 function pressClause(
   seen: readonly Point[],
+  bent: readonly Point[],
   y: Interval,
   { moves, flat }: { readonly moves: boolean; readonly flat: boolean },
   tools: PressTools,
   half: number,
   margin: number,
 ): Clause<PressTool> {
-  const ram = contactAngle(seen, tools.ram, half) <= half;
+  const ram = contactAngle(bent, tools.ram, half) <= half;
   const die = flat ? Math.min(...seen.map((p) => p[0])) < -OVER : tools.die.some((d) => meet(seen, d));
   if (die && tools.sectioned && !ram) return { stops: null, takes: extent(y, margin), by: 'die' };
   if (flat) return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
   // what does not stand over the sheet meets the punch no sooner than the sheet
   if (Math.max(...seen.map((p) => p[1])) <= FLUSH)
     return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
-  const punch = (moves ? tools.punch : tools.punchBehind).some((p) => contactAngle(seen, p, half) <= half);
+  const punch = (moves ? tools.punch : tools.punchBehind).some((p) => contactAngle(bent, p, half) <= half);
   return {
     stops: die ? 'die' : ram ? 'ram' : null,
     takes: punch ? extent(y, margin) : null,
