@@ -2,7 +2,7 @@ import { type AnyFamily, type JobPlan, planJob, readJob } from '@tinwright/core'
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
-import { shopAsked } from './open-shop.js';
+import { contextOf, shopAsked } from './open-shop.js';
 import { withText } from './open-text.js';
 
 /**
@@ -20,7 +20,7 @@ export async function openJob(
   if ('exit' in asked) return asked;
   const { shop } = asked;
   const opened = await withText(host, file, 'job', json, async (data) => {
-    const plan = planJob(readJob(data, families, { strips: shop?.strips ?? [] }));
+    const plan = planJob(readJob(data, families, await contextOf(shop)));
     await refuseStock(plan);
     return plan;
   });

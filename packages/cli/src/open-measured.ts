@@ -4,7 +4,7 @@ import type { Host } from './console.js';
 import { type ExitCode, refuse } from './failure.js';
 import { readMeasured } from './measured.js';
 import { openJob } from './open-job.js';
-import { shopAsked } from './open-shop.js';
+import { contextOf, shopAsked } from './open-shop.js';
 import { withText } from './open-text.js';
 
 /** What a drawing command is asked about a job. */
@@ -28,8 +28,9 @@ export async function openMeasured(
   const asked = await shopAsked(host, file, json);
   if ('exit' in asked) return asked;
   const { shop } = asked;
+  const context = await contextOf(shop);
   const opened = await withText(host, job, 'job', json, (data) =>
-    refit(data, { measured, made: [], strips: shop?.strips ?? [] }, families),
+    refit(data, { measured, ...context, made: [] }, families),
   );
   return 'exit' in opened ? opened : { plan: opened.answer.after, shop };
 }

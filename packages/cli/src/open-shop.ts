@@ -1,4 +1,4 @@
-import type { JobPlan } from '@tinwright/core';
+import type { JobContext, JobPlan } from '@tinwright/core';
 import type { Shop, ShopPlan } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
@@ -29,6 +29,11 @@ export async function shopAsked(
   json: boolean,
 ): Promise<{ readonly shop: Shop | null } | { readonly exit: ExitCode }> {
   return file === undefined ? { shop: null } : openShop(host, file, json);
+}
+
+/** What a shop brings to the reading of jobs. */
+export async function contextOf(shop: Shop | null): Promise<JobContext> {
+  return shop === null ? {} : (await import('@tinwright/shop')).jobContext(shop);
 }
 
 /** The job as a shop makes it; null without a shop. */

@@ -9,11 +9,12 @@ type Group = Readonly<Record<string, unknown>>;
 
 /** A shop for people: every value with what it is, and which of them are assumed. */
 export function shopText(host: Host, shop: Shop): string {
-  const { name, note, profile, units, assumed, strips, sheets, costs, ...machines } = shop;
+  const { name, note, profile, cutBy, units, assumed, strips, sheets, costs, ...machines } = shop;
   const head = [
     paint(host, 'bold', name === '' ? 'shop without a name' : name),
     ...(note === '' ? [] : [note]),
     `profile ${profile}: where sources disagree, the ${profile === 'strict' ? 'stricter' : 'usual'} one is taken`,
+    ...(cutBy === null ? [] : [`outlines are cut by ${cutBy} where a job does not say`]),
   ].join('\n');
   const blocks = Object.entries(machines).flatMap(([key, machine]) =>
     isGroup(machine) ? [block(host, key, machine, shop)] : [],

@@ -65,6 +65,7 @@ export {
   toteEnd,
   tray,
 } from './families/index.js';
+export type { CutBy, CutTool } from './fold/cut-back.js';
 export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain-blank.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';
 export type { Box3, Formed, FormedBend, FormedPanel } from './fold/formed.js';
@@ -73,6 +74,7 @@ export type { Part, PartPanel, RootHole, Zone } from './fold/part.js';
 export type { Pose, Vec3 } from './fold/space.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
+export type { UsualCut } from './job/cut-by.js';
 export type {
   BendingInput,
   FasteningInput,

@@ -64,8 +64,10 @@ export {
 } from './joining/spot-weld-tables.js';
 export { closest, nearestOn } from './plane/closest.js';
 export { convexHull, convexPieces, polygonArea } from './plane/convex.js';
+export { crossesItself } from './plane/crosses-itself.js';
 export { place } from './plane/frame.js';
 export { contains, distanceToLoop, distanceToSegment } from './plane/inside.js';
+export { leastEdges } from './plane/least-edges.js';
 export {
   arcOf,
   boxOf,

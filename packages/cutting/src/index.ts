@@ -10,7 +10,6 @@ export type {
 export type { Contour, CutStyle } from './kerf/contour.js';
 export type { CutRemark } from './kerf/cut-findings.js';
 export { cutSheet, type SheetCuts } from './kerf/cut-sheet.js';
-export { leastEdges } from './kerf/least-edges.js';
 export { offsetLoop } from './kerf/offset-loop.js';
 export type { PieceOrder } from './kerf/order.js';
 export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';

@@ -5,6 +5,7 @@ export type { CheckFindings, ExpectedSize } from './checks/check-findings.js';
 export { SHOP_CHECKS } from './checks/index.js';
 export { JOINT_CHECKS, type JointCheck, type JointSubject } from './checks/joining.js';
 export type { Batch, BatchStep } from './job/batch.js';
+export { jobContext } from './job/job-context.js';
 export type { ShopFinding, ShopFindings } from './job/order-findings.js';
 export { type PlanShopOptions, planShop, planShopAsync, type ShopPlan } from './job/plan-shop.js';
 export type { SetUpChange } from './job/set-up.js';

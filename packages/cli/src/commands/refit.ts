@@ -3,7 +3,7 @@ import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';
 import { MEASURED_OPTION, readMeasured } from '../measured.js';
-import { shopAsked } from '../open-shop.js';
+import { contextOf, shopAsked } from '../open-shop.js';
 import { withText } from '../open-text.js';
 import { refitFiles } from '../refit-files.js';
 import { sizeText } from '../size-text.js';
@@ -48,9 +48,9 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (typeof measured === 'string') return refuse(host, json, 'usage', 'refit', measured);
   const asked = await shopAsked(host, shop, json);
   if ('exit' in asked) return asked.exit;
-  const strips = asked.shop?.strips ?? [];
+  const context = await contextOf(asked.shop);
   const opened = await withText(host, job, 'job', json, (data) =>
-    refitJob(data, { measured, made, strips }, families),
+    refitJob(data, { measured, ...context, made }, families),
   );
   if ('exit' in opened) return opened.exit;
   const { after, changes, changed } = opened.answer;

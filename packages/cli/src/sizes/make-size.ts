@@ -2,9 +2,9 @@ import { homedir } from 'node:os';
 import { join } from 'node:path';
 import {
   type AnyFamily,
+  type Job,
   JobError,
   type JobPlan,
-  type JobReader,
   jobReader,
   type Path,
   type Problem,
@@ -16,7 +16,7 @@ import { jobFiles, type OutFile } from '@tinwright/files';
 import type { Shop } from '@tinwright/shop';
 import { tellFinding } from '@tinwright/words';
 import { WriteError } from '../failure.js';
-import { plannedIn } from '../open-shop.js';
+import { contextOf, plannedIn } from '../open-shop.js';
 import { SWIFT_DISK } from '../write/disk.js';
 import { writeFresh } from '../write/write-fresh.js';
 import { updateSet } from '../write/write-set.js';
@@ -61,6 +61,7 @@ export function sizePlanner(
   families: readonly AnyFamily[],
 ): (row: Row) => Promise<PlannedSize> {
   const read = jobReader(families);
+  const context = contextOf(common.shop);
   return async (row) => {
     const none = {
       number: row.number,
@@ -73,8 +74,13 @@ export function sizePlanner(
     };
     if (row.refused !== undefined)
       return refusedRow(none, [{ line: row.line, column: row.column, text: row.refused }]);
+    const brought = await context;
     try {
-      return await planned(row, planOf(row, common, read), common);
+      return await planned(
+        row,
+        planOf(row, common, (own) => read(own, brought)),
+        common,
+      );
     } catch (error) {
       if (!(error instanceof JobError)) throw error;
       return refusedRow(
@@ -85,9 +91,9 @@ export function sizePlanner(
   };
 }
 
-function planOf(row: Row, { data, shop }: Common, read: JobReader): JobPlan {
+function planOf(row: Row, { data }: Common, read: (own: unknown) => Job): JobPlan {
   const own = row.cells.reduce((d, { path, value }) => writtenOver(d, path, value), data);
-  return planJob(read(own, { strips: shop?.strips ?? [] }));
+  return planJob(read(own));
 }
 
 async function planned(

@@ -1,4 +1,5 @@
 import type { Remark } from '../errors/finding.js';
+import type { CutBy } from '../fold/cut-back.js';
 import type { FlatPattern } from '../fold/flat.js';
 import type { Sheet } from '../fold/tree.js';
 import type { Material } from '../stock/materials.js';
@@ -9,6 +10,8 @@ export interface Subject {
   readonly sheet: Sheet;
   readonly material: Material;
   readonly flat: FlatPattern;
+  /** What its outline is cut with; nobody says if left out. */
+  readonly cutBy?: CutBy | null;
 }
 
 /** A rule of good making: looks at one part. */

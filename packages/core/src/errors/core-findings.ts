@@ -11,6 +11,8 @@ export interface Spot {
 export interface CoreFindings {
   readonly 'radius-small': { readonly material: string; readonly thickness: number };
   readonly 'no-compensation': object;
+  /** How many edges are shorter than the table cuts sharp. */
+  readonly 'edge-short': { readonly count: number };
   readonly 'measured-far': { readonly size: string; readonly measured: number; readonly computed: number };
   /** The first of a part, and how many more of it. */
   readonly 'piece-loose': { readonly piece: string; readonly more: number };

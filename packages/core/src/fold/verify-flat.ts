@@ -33,10 +33,16 @@ const NEAR = 1e-6; // mm
  * as large as the outline; each deduction two setbacks less the allowance. Empty when all holds.
  */
 export function verifyFlat(flat: FlatPattern): readonly Flaw[] {
+  const flaws = verifyCut(flat);
+  return flaws.length > 0 ? flaws : sums(flat);
+}
+
+/** The same, but for what panels and bend zones are together: of a pattern that is cut back at its corners. */
+export function verifyCut(flat: FlatPattern): readonly Flaw[] {
   const cuts = cutsOf(flat.outline);
   const shape = [...numbers(flat), ...simple(cuts)];
   if (shape.length > 0) return shape; // the rest would only repeat it
-  return [...turns(flat), ...holes(flat), ...flat.bends.flatMap((b) => bend(flat, cuts, b)), ...sums(flat)];
+  return [...turns(flat), ...holes(flat), ...flat.bends.flatMap((b) => bend(flat, cuts, b))];
 }
 
 const text = (p: Point) => `(${p[0].toFixed(3)}, ${p[1].toFixed(3)})`;

@@ -156,6 +156,8 @@ export interface JobHead {
   readonly stock?: StockInput & RackInput;
   /** The bend rule of every part that names none of its own; k-factor, by the metal, if left out. */
   readonly bending?: BendingInput;
+  /** What outlines are cut with; a table leaves no edge under its kerf, or under a least of its own. */
+  readonly cutBy?: 'hand' | 'table' | { readonly table: { readonly leastEdge: Size } };
   /** Sizes measured on parts that are made, by `part.size`. */
   readonly measured?: { readonly [size: `${string}.${string}`]: Size };
 }

@@ -6,12 +6,13 @@ import type { Check } from '../checks/check.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
 import { JobError, type Path, type Problem, type Refusal, worded } from '../errors/problem.js';
+import { cutBack } from '../fold/cut-back.js';
 import type { FlatPattern } from '../fold/flat.js';
 import { form } from '../fold/form.js';
 import type { Formed } from '../fold/formed.js';
 import type { Part } from '../fold/part.js';
 import { unfold } from '../fold/unfold.js';
-import { type Flaw, verifyFlat } from '../fold/verify-flat.js';
+import { type Flaw, verifyCut, verifyFlat } from '../fold/verify-flat.js';
 import { verifyForm } from '../fold/verify-form.js';
 import { breath } from '../units/breath.js';
 import { withAdvice } from './advice.js';
@@ -174,16 +175,23 @@ function finished(
   stands: PartPlan['stands'],
   verify: (flat: FlatPattern, formed: Formed) => readonly Flaw[],
 ): PartPlan {
-  const { sheet, material } = jobPart;
-  const flat = unfold(part);
+  const { sheet, material, cutBy } = jobPart;
+  const whole = unfold(part);
   const formed = part === stands.part ? stands.formed : form(part);
-  const flaws = verify(flat, formed);
+  const flaws = verify(whole, formed);
   // panels in each other's way are often many for one reason: the first is told
   const many = [CLASH, CROSSES].map((code) => flaws.find((f) => f.code === code));
   const told = flaws.filter((f) => many.includes(f) || (f.code !== CLASH && f.code !== CROSSES));
   if (told.length > 0) throw new JobError(told.map((f) => flawProblem(f, jobPart.params)));
+  const flat = cutBy?.by === 'table' ? soundlyCutBack(whole, cutBy.leastEdge) : whole;
   const mass = (flat.area * sheet.thickness * material.density) / 1e9;
   return { ...jobPart, part, flat, formed, stands, mass };
+}
+
+/** A pattern cut back for a table, where it is sound then: what was formed of it is verified before and holds more metal. */
+function soundlyCutBack(whole: FlatPattern, leastEdge: number): FlatPattern {
+  const cut = cutBack(whole, leastEdge);
+  return cut === whole || verifyCut(cut).length > 0 ? whole : cut;
 }
 
 const CLASH = 'form-clash';

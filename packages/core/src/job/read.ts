@@ -6,12 +6,14 @@ import { quoted } from '../errors/quote.js';
 import { PART_KEYS } from '../families/common.js';
 import type { AnyFamily } from '../families/family.js';
 import { type BuiltInFamily, FAMILIES } from '../families/index.js';
+import type { CutBy } from '../fold/cut-back.js';
 import type { Sheet } from '../fold/tree.js';
 import { paramKit } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import type { Grain, RackRows } from '../schema/rack-rows.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
+import { cutByOf, type UsualCut } from './cut-by.js';
 import type { JobSource } from './input.js';
 import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart, unreadSize } from './measured.js';
@@ -38,6 +40,8 @@ export interface JobPart {
   readonly note: string;
   /** How the rolling lines shall run on its flat. */
   readonly grain: Grain;
+  /** What its outline is cut with; null where nobody says. */
+  readonly cutBy: CutBy | null;
   readonly material: Material;
   readonly sheet: Sheet;
   /** Where it stands in the job, for problems found later. */
@@ -73,7 +77,11 @@ export interface JobContext {
   readonly made?: ReadonlyMap<string, JobPart>;
   /** Rows of the shop that `rule: test-strip` looks in. */
   readonly strips?: readonly StripBend[];
+  /** How the workshop cuts where a job does not say. */
+  readonly usualCut?: UsualCut;
 }
+
+const UNKNOWN_CUT: UsualCut = { by: null, kerf: null };
 
 /** Reads jobs from plain data, as a YAML or JSON parser gives it. @throws JobError as `readJob` does */
 export type JobReader = (data: unknown, context?: JobContext) => Job;
@@ -101,7 +109,8 @@ export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTab
     if ((data as { materials?: unknown } | null)?.materials !== undefined)
       return readWithOwn(data, context, { families, own, unit });
     const schemas = schemasFor(unit);
-    return read(data, { made: new Map(), strips: [], ...context, families, schemas, tables });
+    const plain = { made: new Map(), strips: [], usualCut: UNKNOWN_CUT };
+    return read(data, { ...plain, ...context, families, schemas, tables });
   };
 }
 
@@ -227,7 +236,8 @@ function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
   }
 }
 
-function jobPart(part: PartData, job: JobData, i: number, { families, strips, tables }: Given): JobPart {
+function jobPart(part: PartData, job: JobData, i: number, given: Given): JobPart {
+  const { families, strips, tables } = given;
   const path: Path = ['parts', i];
   const family = families.find((f) => f.name === part.family) as AnyFamily;
   const { stock, stockPath } = part.stock
@@ -247,7 +257,8 @@ function jobPart(part: PartData, job: JobData, i: number, { families, strips, ta
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
   const { name, quantity, note, grain } = part;
   const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
-  const read = { name, family, params, quantity, note, grain, material, sheet, path, bendingPath };
+  const cutBy = cutByOf(job.cutBy, given.usualCut);
+  const read = { name, family, params, quantity, note, grain, cutBy, material, sheet, path, bendingPath };
   return { ...read, asMade: params, measured: [], made: false };
 }
 

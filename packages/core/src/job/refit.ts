@@ -1,5 +1,4 @@
 import { sizesIn } from '../advice/values.js';
-import type { StripBend } from '../bending/test-strip.js';
 import { suggestion } from '../errors/nearest.js';
 import { JobError } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
@@ -7,17 +6,15 @@ import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { FlatMark } from '../fold/flat.js';
 import { type JobPlan, type PartPlan, planJob } from './plan.js';
-import { type JobPart, jobReader } from './read.js';
+import { type JobContext, type JobPart, jobReader } from './read.js';
 import { sizesOf } from './sizes.js';
 
 /** What was found on the bench. */
-export interface RefitAsk {
+export interface RefitAsk extends Pick<JobContext, 'strips' | 'usualCut'> {
   /** Sizes measured on finished parts, by `part.size`: a length in the job's unit or with its own. */
   readonly measured: Readonly<Record<string, unknown>>;
   /** Parts that are made already and stay as they are, beside those that were measured. */
   readonly made: readonly string[];
-  /** Rows of the shop that `rule: test-strip` looks in. */
-  readonly strips?: readonly StripBend[];
 }
 
 /** A size of a part that is another now. mm */
@@ -47,15 +44,15 @@ const SAME = 1e-6; // mm
  * @throws JobError when the job cannot be read, or what was measured cannot be
  */
 export function refit(data: unknown, ask: RefitAsk, families: readonly AnyFamily[] = FAMILIES): Refit {
-  const { strips = [] } = ask;
+  const { measured, made: named, ...context } = ask;
   const read = jobReader(families);
-  const job = read(data, { strips });
+  const job = read(data, context);
   const before = planJob(job);
-  const made = new Map(madeParts(job.parts, ask.made).map((p) => [p.name, p]));
+  const made = new Map(madeParts(job.parts, named).map((p) => [p.name, p]));
   const was = (data as { measured?: object }).measured ?? {};
-  const fresh = { ...(data as object), measured: { ...was, ...ask.measured } };
+  const fresh = { ...(data as object), measured: { ...was, ...measured } };
   const after = planJob(
-    { ...read(fresh, { made, strips }), drawn: null },
+    { ...read(fresh, { ...context, made }), drawn: null },
     { cut: before.assembly?.fasteners ?? [] },
   );
   const pairs = after.parts.map((a, i) => [before.parts[i] as PartPlan, a] as const);

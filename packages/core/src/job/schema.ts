@@ -9,6 +9,7 @@ import { shapeOf } from '../schema/value.js';
 import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
 import type { Unit } from '../units/length.js';
 import { wholeNumber } from '../units/range.js';
+import { type CutByData, cutBySchema } from './cut-by.js';
 import { type JointData, jointSchema } from './joints.js';
 import { lineSchema, nameSchema } from './name.js';
 import { ownMaterialsSchema } from './own-materials.js';
@@ -59,6 +60,7 @@ export interface JobData {
   readonly note: string;
   readonly stock?: JobStockData | undefined;
   readonly bending?: BendingData | undefined;
+  readonly cutBy?: CutByData | undefined;
   readonly parts: readonly PartData[];
   readonly joints: readonly JointData[];
   readonly measured: Readonly<Record<string, number>>;
@@ -86,6 +88,7 @@ const envelope = (kit: ParamKit, { bending }: Shared, parts: Gives<unknown>) =>
     materials: z.optional(kit.later(() => ownMaterialsSchema(kit))), // read before the rest, which names them
     stock: z.optional(strictGroup({ ...stockShape(kit), ...rackShape(kit, 'loose') })),
     bending: z.optional(bending),
+    cutBy: z.optional(cutBySchema(kit)),
     parts: kit.list(parts, 1, MOST_PARTS),
     joints: kit.or(kit.list(jointSchema(kit), 0, MOST_JOINTS) as Gives<unknown>, []),
     sizes: z.optional(z.array(z.unknown())), // rows that others lay over the job, each a job of its own

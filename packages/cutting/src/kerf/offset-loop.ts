@@ -1,6 +1,5 @@
 import type { Loop } from '@tinwright/core';
-import { loopArea } from '@tinwright/core/internal';
-import { crossesItself } from './crosses-itself.js';
+import { crossesItself, loopArea } from '@tinwright/core/internal';
 import { shifted } from './shifted.js';
 import { trimmed } from './trimmed.js';
 import { untangled } from './untangled.js';

@@ -1,6 +1,5 @@
 import type { FlatPattern, Loop, Point } from '@tinwright/core';
-import { arcOf } from '@tinwright/core/internal';
-import { leastEdges } from '@tinwright/cutting';
+import { arcOf, leastEdges } from '@tinwright/core/internal';
 import type { TableStyle } from './style.js';
 
 /** A pattern as a table cuts it, and where holes are only punched. */

@@ -12,6 +12,7 @@ export const DEFAULT_SHOP: Shop = frozen({
   note: 'measure your own machines; every figure here is a guess within the usual range',
   units: 'mm',
   profile: 'strict',
+  cutBy: null,
   brake: {
     name: 'finger brake',
     length: 1000,

@@ -11,6 +11,7 @@ import { rangeProblems } from './range-problems.js';
 import { shopSchema } from './schema.js';
 import type { Shop } from './shop.js';
 import { stripProblems } from './strip-problems.js';
+import { tableProblems } from './table-problems.js';
 
 /**
  * Read a shop from plain data, as a YAML or JSON parser gives it. What the file leaves out and a machine cannot be
@@ -29,6 +30,7 @@ export function readShop(data: unknown): Shop {
   const problems: readonly Problem[] = [
     ...(shop.brake === null ? [] : brakeProblems(shop.brake, units)),
     ...(shop.press === null ? [] : pressProblems(shop.press, units)),
+    ...tableProblems(shop),
     ...rangeProblems(shop),
     ...capacityProblems(shop),
     ...twinProblems(['strips'], shop.strips),

@@ -132,6 +132,7 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
     name: text(k),
     note: text(k),
     profile: k.or(k.oneOf(['strict', 'usual']), 'strict'),
+    cutBy: k.maybe(k.oneOf(['hand', 'table'])),
     brake: k.maybe(brake(k) as Gives<unknown>),
     press: k.maybe(press(k) as Gives<unknown>),
     vise: k.maybe(

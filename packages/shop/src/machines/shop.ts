@@ -1,4 +1,4 @@
-import type { Point, SheetRow, Unit } from '@tinwright/core';
+import type { CutTool, Point, SheetRow, Unit } from '@tinwright/core';
 import type { Capacity } from './capacity.js';
 import type { StripRow } from './strip-row.js';
 
@@ -213,6 +213,8 @@ export interface Shop {
   readonly note: string;
   readonly units: Unit;
   readonly profile: Profile;
+  /** What outlines are cut with where a job does not say; null for no usual way. */
+  readonly cutBy: CutTool | null;
   readonly brake: Brake | null;
   readonly press: Press | null;
   readonly vise: Vise | null;

@@ -20,6 +20,7 @@ export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = frozen({
   name: word('of the shop'),
   note: word('printed with it'),
   profile: word('where sources disagree: strict or usual'),
+  cutBy: word('what outlines are cut with where a job does not say: hand or table'),
   brake: word('a leaf brake with fingers'),
   'brake.name': word('what it is called'),
   'brake.length': length('longest bend'),

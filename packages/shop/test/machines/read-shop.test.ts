@@ -14,7 +14,7 @@ const SEAMER = {
   capacity: [{ material: 'mild-steel', thickness: 1 }],
 };
 const { rearStop: ___, ...brake } = DEFAULT_SHOP.brake as Brake; // a file leaves out what a machine has not
-const DATA = { ...rest, brake, press: EXAMPLE_PRESS, handSeamer: SEAMER };
+const DATA = { ...rest, brake, press: EXAMPLE_PRESS, handSeamer: SEAMER, cutBy: 'table' };
 
 const inInches = (value: unknown, key = ''): unknown => {
   if (typeof value === 'number')
@@ -32,7 +32,12 @@ const even = (value: unknown): unknown =>
 
 describe('a shop read', () => {
   test('what a file gives is what is there, nothing assumed', () => {
-    expect(readShop(DATA)).toEqual({ ...DEFAULT_SHOP, press: EXAMPLE_PRESS, handSeamer: SEAMER });
+    expect(readShop(DATA)).toEqual({
+      ...DEFAULT_SHOP,
+      press: EXAMPLE_PRESS,
+      handSeamer: SEAMER,
+      cutBy: 'table',
+    });
   });
 
   test('in inches it is the same shop', () => {

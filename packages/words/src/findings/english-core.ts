@@ -17,6 +17,13 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
       `laid out at nominal sizes: finished sizes come out larger, by up to ${t.size(value)} a bend`,
     aim: () => 'use another bending rule where sizes matter',
   },
+  'edge-short': {
+    message: ({ value, limit, count }, t) =>
+      count === 1
+        ? `an edge of ${t.size(value)} is shorter than the ${t.size(limit)} a table cuts sharp`
+        : `${count} edges are shorter than the ${t.size(limit)} a table cuts sharp, the shortest ${t.size(value)}`,
+    aim: () => 'file them square where it matters, or make gaps, slots and steps there larger',
+  },
   'measured-far': {
     message: ({ size, measured, computed, value }, t) =>
       `${size} measured at ${t.size(measured)}, computed ${t.size(computed)}: ${t.size(value)} apart`,

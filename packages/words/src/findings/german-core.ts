@@ -17,6 +17,13 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
       `mit Nennmaßen angerissen: fertige Maße werden größer, je Kantung um bis zu ${t.size(value)}`,
     aim: () => 'wo es auf Maße ankommt, eine andere Biegeregel nehmen',
   },
+  'edge-short': {
+    message: ({ value, limit, count }, t) =>
+      count === 1
+        ? `eine Kante von ${t.size(value)} ist kürzer als die ${t.size(limit)}, die ein Tisch scharf schneidet`
+        : `${count} Kanten sind kürzer als die ${t.size(limit)}, die ein Tisch scharf schneidet, die kürzeste ${t.size(value)}`,
+    aim: () => 'nachfeilen, wo es darauf ankommt, oder Spalte, Schlitze und Absätze dort größer machen',
+  },
   'measured-far': {
     message: ({ size, measured, computed, value }, t) =>
       `${size} mit ${t.size(measured)} gemessen, berechnet ${t.size(computed)}: ${t.size(value)} auseinander`,

@@ -1,5 +1,5 @@
-import { isArc, type Loop, type Segment, segments } from '@tinwright/core';
-import { boxOf, meetings, reach } from '@tinwright/core/internal';
+import { boxOf, isArc, type Loop, reach, type Segment, segments } from './loop.js';
+import { meetings } from './meet.js';
 
 /** Does a loop touch or cross itself anywhere but at its corners? */
 export function crossesItself(loop: Loop): boolean {

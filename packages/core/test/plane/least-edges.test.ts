@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Loop, planJob, readJob, segments } from '@tinwright/core';
-import { contains, distanceToLoop, loopArea, segmentLength } from '@tinwright/core/internal';
-import { leastEdges } from '@tinwright/cutting';
+import { contains, distanceToLoop, leastEdges, loopArea, segmentLength } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { loop } from '../nest/parts.js';
 
 const LEAST = 1.3;
+const loop = (...corners: readonly (readonly [number, number])[]): Loop =>
+  corners.map((at) => ({ at, bulge: 0 }));
 const shortest = (l: Loop) => Math.min(...segments(l).map(segmentLength));
 const shorts = (l: Loop) => segments(l).filter((s) => segmentLength(s) < LEAST - 1e-9).length;
 

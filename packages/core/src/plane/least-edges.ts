@@ -1,6 +1,6 @@
-import type { Loop, Point, Vertex } from '@tinwright/core';
-import { loopArea } from '@tinwright/core/internal';
 import { crossesItself } from './crosses-itself.js';
+import { type Loop, loopArea, type Vertex } from './loop.js';
+import type { Point } from './point.js';
 
 /** Rounds of mending an outline, for every corner it has. */
 const ROUNDS = 3;
