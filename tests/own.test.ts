@@ -11,9 +11,9 @@ import {
   planJob,
   planJobAsync,
   RULE_KINDS,
-  radiusRule,
   readJob,
   remarkOf,
+  timesThickness,
 } from '@tinwright/core';
 import { ruleKind } from '@tinwright/core/family';
 import {
@@ -38,7 +38,7 @@ const TERNE: Material = {
   title: 'lead-free terne plate',
   k: 0.4,
   kSource: 'measured in the garden workshop',
-  leastRadius: { at: (t) => 0.5 * t, source: 'the mill' },
+  leastRadius: timesThickness(0.5, 'the mill'),
 };
 const HALF = ruleKind({
   name: 'half-way',
@@ -83,10 +83,6 @@ describe('material and bend rule', () => {
 
   test('a name that is taken is refused', () => {
     expect(() => jobReader(undefined, { materials: [STEEL] })).toThrow(RangeError);
-  });
-
-  test('a radius rule of one’s own answers as it was given', () => {
-    expect(radiusRule('the mill', (t) => 3 * t).at(2)).toBe(6);
   });
 });
 

@@ -11,7 +11,7 @@ export { RULE_KINDS } from './bending/kinds.js';
 export { linear } from './bending/linear.js';
 export { nominal } from './bending/nominal.js';
 export { type BendInput, type BendRule, type BendTerms, outsideSetback } from './bending/rule.js';
-export type { StripBend } from './bending/test-strip.js';
+export type { StripBend } from './bending/strip-bend.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS } from './checks/index.js';
 export type { CutoutInput } from './cutouts/params.js';
@@ -102,6 +102,8 @@ export {
 } from './job/plan.js';
 export { type Job, type JobContext, type JobPart, type JobReader, jobReader, readJob } from './job/read.js';
 export { type Refit, type RefitAsk, type RefitChange, refit } from './job/refit.js';
+export type { OwnCode } from './job/revive.js';
+export { revivePlan } from './job/revive-plan.js';
 export { type KnownSize, sizesOf } from './job/sizes.js';
 export type { OwnTables } from './job/tables.js';
 export type { BlindRivetAsk } from './joining/blind-rivet.js';
@@ -116,6 +118,11 @@ export type { Grain, MetalRow, OffcutRow, Price, RackRows, SheetRow, Trim } from
 export type { Follow, HemWritten, Length, LengthText, Size, Written } from './schema/value.js';
 export { GAUGE_SYSTEMS, type GaugeSystem, type GaugeSystemName, gaugeThickness } from './stock/gauges.js';
 export { linearTolerance, type ToleranceClass } from './stock/iso-2768.js';
-export { type RadiusRule, radiusRule } from './stock/least-radius.js';
+export {
+  leastRadiusOf,
+  type RadiusRow,
+  type RadiusRule,
+  timesThickness,
+} from './stock/least-radius.js';
 export { MATERIAL_NAMES, MATERIALS, type Material, type MaterialName } from './stock/materials.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';

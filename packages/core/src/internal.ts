@@ -52,6 +52,7 @@ export {
 export { type Standing, stand } from './fold/stand.js';
 export { unfold } from './fold/unfold.js';
 export { planPart } from './job/plan.js';
+export { revivePart } from './job/revive.js';
 export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';
 export { type SheetMetal, sheetOf } from './job/sheet.js';
 export { rivetLength } from './joining/rivet-length.js';

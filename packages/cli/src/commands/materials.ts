@@ -1,4 +1,4 @@
-import { MATERIALS } from '@tinwright/core';
+import { leastRadiusOf, MATERIALS } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
 import { table } from '../console.js';
 import { EXIT } from '../failure.js';
@@ -18,7 +18,7 @@ export const materials: AnyCommand = command<Options>({
   run: async ({ json }, host) => {
     const rows = MATERIALS.map((m) => ({
       ...m,
-      leastRadiusAt1mm: m.leastRadius.at(1),
+      leastRadiusAt1mm: leastRadiusOf(m.leastRadius, 1),
       leastRadiusSource: m.leastRadius.source,
     }));
     if (json)

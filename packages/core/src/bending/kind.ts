@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import type { BendRule } from './rule.js';
-import type { StripBend } from './test-strip.js';
+import type { StripBend } from './strip-bend.js';
 
 /** What a rule may take from the stock, and from the strips of it that were bent. */
 export interface RuleStock {

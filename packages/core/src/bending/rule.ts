@@ -1,4 +1,5 @@
 import { radians } from '../units/angle.js';
+import type { StripBend } from './strip-bend.js';
 import { workingLine, workingNumber } from './working.js';
 
 /** One bend. mm and degrees; `angle` is bent through from flat, 0 < angle ≤ 270, without sign. */
@@ -22,6 +23,13 @@ export interface BendTerms {
   readonly source: string;
 }
 
+/** What a rule was made from: its kind, what the job says beside it, and the strips there were. */
+export interface RuleMade {
+  readonly kind: string;
+  readonly constants: Readonly<Record<string, unknown>>;
+  readonly strips: readonly StripBend[];
+}
+
 /** A bend rule: asked for a bend, it gives its terms. The kernel never knows which rule it is. */
 export interface BendRule {
   /** Name in a job file. */
@@ -31,6 +39,8 @@ export interface BendRule {
   readonly source: string;
   /** False when formed sizes are not expected to equal the sizes asked for. */
   readonly compensates: boolean;
+  /** How a job asked for it, so that it can be made again where only its data came. */
+  readonly made?: RuleMade;
   /** How far its allowance may be off, mm; null or left out where it does not know. */
   readonly doubt?: (bend: BendInput) => number | null;
   /** @throws JobError where the rule must not be used */

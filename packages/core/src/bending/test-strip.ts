@@ -4,20 +4,8 @@ import { plainNumber } from '../units/format.js';
 import { foldedFlat } from './folded-flat.js';
 import { kFactor } from './k-factor.js';
 import type { BendInput, BendRule } from './rule.js';
+import type { StripBend } from './strip-bend.js';
 import { workingNumber as n } from './working.js';
-
-/** What bent test strips of one metal, thickness and inside radius gave. mm */
-export interface StripBend {
-  readonly name: string;
-  readonly material: string;
-  readonly thickness: number;
-  readonly insideRadius: number;
-  /** Neutral axis, in thicknesses from the inside, and its uncertainty (one standard error). */
-  readonly k: number;
-  readonly kError: number;
-  /** How many strips were measured. */
-  readonly strips: number;
-}
 
 /** `mild-steel T 1 R 1.5`: sizes that are one to a hundredth of a millimetre are the same. */
 const metal = (material: string, { thickness, insideRadius }: Bent) =>

@@ -1,11 +1,12 @@
 import { remark } from '../errors/core-findings.js';
 import { cite } from '../errors/source.js';
 import type { FlatBend } from '../fold/flat.js';
+import { leastRadiusOf } from '../stock/least-radius.js';
 import type { Check } from './check.js';
 
 /** Inside radius under the least the alloy's table gives for this thickness. Hems are folded flat on purpose. */
 export const leastRadius: Check = ({ sheet, material, flat }) => {
-  const least = ({ angle }: FlatBend) => material.leastRadius.at(sheet.thickness, angle);
+  const least = ({ angle }: FlatBend) => leastRadiusOf(material.leastRadius, sheet.thickness, angle);
   const tight = flat.bends.filter((b) => b.hem === null && b.insideRadius < least(b) - 1e-9);
   const worst = tight.toSorted((a, b) => a.insideRadius - least(a) - (b.insideRadius - least(b)))[0];
   if (worst === undefined) return [];

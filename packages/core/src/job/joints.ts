@@ -36,10 +36,13 @@ const end = z.string().check(
   }),
 );
 
-/** Schema of one joint. */
-export function jointSchema(kit: ParamKit): Gives<unknown> {
-  const words = [...FASTENER_KINDS.map((k) => k.name), 'none'];
-  const kinds = Object.fromEntries(FASTENER_KINDS.map((k) => [k.name, z.optional(askSchema(kit, k))]));
+/** Schema of one joint, fastened by one of these kinds. */
+export function jointSchema(
+  kit: ParamKit,
+  fasteners: readonly AnyFastenerKind[] = FASTENER_KINDS,
+): Gives<unknown> {
+  const words = [...fasteners.map((k) => k.name), 'none'];
+  const kinds = Object.fromEntries(fasteners.map((k) => [k.name, z.optional(askSchema(kit, k))]));
   const one = z.pipe(
     strictGroup(kinds),
     z.transform((given, context) => {
@@ -103,14 +106,18 @@ function askSchema(kit: ParamKit, kind: AnyFastenerKind): Gives<unknown> {
 }
 
 /** Joints of a job: names told apart, kinds looked up, defaults filled in. */
-export function jointsOf(list: readonly JointData[], kit: ParamKit): readonly JointSpec[] {
+export function jointsOf(
+  list: readonly JointData[],
+  kit: ParamKit,
+  fasteners: readonly AnyFastenerKind[],
+): readonly JointSpec[] {
   return list.map((j, i): JointSpec => {
     const [from, to] = [splitName(j.from), splitName(j.to)] as const;
     return {
       name: j.name,
       from: { piece: from?.[0] ?? '', site: from?.[1] ?? '' },
       to: { piece: to?.[0] ?? '', site: to?.[1] ?? '' },
-      by: byOf(j.by, kit),
+      by: byOf(j.by, kit, fasteners),
       shift: j.shift,
       clearance: j.clearance,
       places: placesOf(j),
@@ -125,13 +132,13 @@ function placesOf({ at, every, count, edge }: JointData): JointSpec['places'] {
   return { at: typeof at === 'number' ? [at] : at, every, count, edge };
 }
 
-function byOf(by: JointData['by'], kit: ParamKit): JointSpec['by'] {
+function byOf(by: JointData['by'], kit: ParamKit, fasteners: readonly AnyFastenerKind[]): JointSpec['by'] {
   if (by === 'none') return null;
   const [name, given] =
     typeof by === 'string'
       ? [by, {}]
       : (Object.entries(by).find(([, v]) => v !== undefined) as [string, object]);
-  const kind = FASTENER_KINDS.find((k) => k.name === name) as AnyFastenerKind;
+  const kind = fasteners.find((k) => k.name === name) as AnyFastenerKind;
   // a bare word takes every default of its kind
   const ask = typeof by === 'string' ? askSchema(kit, kind).parse({}) : given;
   return { kind, ask: ask as FastenerAsk };

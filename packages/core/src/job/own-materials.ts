@@ -3,7 +3,7 @@ import { JobError, type Path, type Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
-import { type RadiusRule, radiusRule } from '../stock/least-radius.js';
+import type { RadiusRule } from '../stock/least-radius.js';
 import { MATERIAL_NAMES, MATERIALS, type Material } from '../stock/materials.js';
 import { numberAbove } from '../units/range.js';
 import { nameSchema } from './name.js';
@@ -90,7 +90,7 @@ function materialOf(m: MaterialData): Material {
     kSource: m.k === null ? left(base.kSource) : 'given in the job',
     leastRadius:
       m.leastRadius === null
-        ? radiusRule(left(base.leastRadius.source), (t, angle) => base.leastRadius.at(t, angle))
+        ? { ...base.leastRadius, source: left(base.leastRadius.source) }
         : byRows(m.leastRadius),
     zinc: m.coating === null ? base.zinc : m.coating === 'zinc',
     source: left(base.source),
@@ -98,11 +98,9 @@ function materialOf(m: MaterialData): Material {
 }
 
 /** By thickness: the next thicker row holds; past the last one its ratio to the thickness goes on. */
-function byRows(rows: NonNullable<MaterialData['leastRadius']>): RadiusRule {
-  const sorted = rows.toSorted((a, b) => a.thickness - b.thickness);
+function byRows(given: NonNullable<MaterialData['leastRadius']>): RadiusRule {
+  const sorted = given.toSorted((a, b) => a.thickness - b.thickness);
   const last = sorted.at(-1) as (typeof sorted)[number];
-  return radiusRule('given in the job', (t) => {
-    const row = sorted.find((r) => t <= r.thickness + 1e-9);
-    return row?.radius ?? (last.radius / last.thickness) * t;
-  });
+  const rows = sorted.map(({ thickness, radius }) => ({ upTo: thickness, radius }));
+  return { source: 'given in the job', rows, beyond: last.radius / last.thickness };
 }

@@ -18,6 +18,7 @@ import { breath } from '../units/breath.js';
 import { withAdvice } from './advice.js';
 import { measuredFindings } from './measured-findings.js';
 import type { Job, JobPart } from './read.js';
+import { reviveJob } from './revive.js';
 
 /** A part with both of its views. mm, kg */
 export interface PartPlan extends JobPart {
@@ -88,7 +89,8 @@ export async function planJobAsync(job: Job, options: PlanJobOptions = {}): Prom
   }
 }
 
-function* planSteps(job: Job, options: PlanJobOptions): Generator<undefined, JobPlan> {
+function* planSteps(given: Job, options: PlanJobOptions): Generator<undefined, JobPlan> {
+  const job = reviveJob(given);
   const { cut = drawnFasteners(job), checks = [] } = options;
   const parts = yield* planAll(job, options);
   const assembly = job.joints.length === 0 ? null : assemble(parts.map(standing), job.joints, cut);

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import type { JointSpec } from '../assembly/types.js';
-import type { StripBend } from '../bending/test-strip.js';
+import type { StripBend } from '../bending/strip-bend.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import { PART_KEYS } from '../families/common.js';
@@ -100,7 +100,7 @@ export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTab
   const metals = tables.materials.map((m) => m.name);
   const kept = new Map<Unit, JobSchemas>();
   const schemasFor = (unit: Unit): JobSchemas => {
-    const schemas = kept.get(unit) ?? jobSchemas(paramKit(unit, metals), families, tables.rules);
+    const schemas = kept.get(unit) ?? jobSchemas(paramKit(unit, metals), families, tables);
     kept.set(unit, schemas);
     return schemas;
   };
@@ -162,7 +162,15 @@ function read(data: unknown, given: Given): Job {
   const drawn =
     Object.keys(measured).length === 0 ? null : read({ ...(data as object), measured: {} }, given);
   const rack = head.stock === undefined ? null : jobRack(head.stock, given.tables);
-  return { units: kit.unit, name, note, parts, joints: jointsOf(joints, kit), rack, drawn };
+  return {
+    units: kit.unit,
+    name,
+    note,
+    parts,
+    joints: jointsOf(joints, kit, given.tables.fasteners),
+    rack,
+    drawn,
+  };
 }
 
 /** What parts are read with. */

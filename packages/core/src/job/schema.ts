@@ -13,6 +13,7 @@ import { type CutByData, cutBySchema } from './cut-by.js';
 import { type JointData, jointSchema } from './joints.js';
 import { lineSchema, nameSchema } from './name.js';
 import { ownMaterialsSchema } from './own-materials.js';
+import { type Tables, tablesWith } from './tables.js';
 
 /** Thinnest and thickest sheet that is read, mm: foil and plate are other trades. */
 export const THICKNESS = { min: 0.1, max: 6 } as const;
@@ -70,17 +71,22 @@ export interface JobData {
 interface Shared {
   readonly stock: Gives<unknown>;
   readonly bending: Gives<unknown>;
+  readonly joint: Gives<unknown>;
   /** What every part may say. */
   readonly common: { readonly [name: string]: Gives<unknown> };
 }
 
-const sharedOf = (kit: ParamKit, rules?: readonly RuleKind[]): Shared => ({
+/** Rules and fasteners that jobs may name. */
+type Kinds = Pick<Tables, 'rules' | 'fasteners'>;
+
+const sharedOf = (kit: ParamKit, { rules, fasteners }: Kinds): Shared => ({
   stock: stockSchema(kit),
   bending: bendingSchema(kit, rules),
+  joint: jointSchema(kit, fasteners),
   common: shapeOf(COMMON, kit),
 });
 
-const envelope = (kit: ParamKit, { bending }: Shared, parts: Gives<unknown>) =>
+const envelope = (kit: ParamKit, { bending, joint }: Shared, parts: Gives<unknown>) =>
   strictGroup({
     units: z.enum(['mm', 'in']),
     name: kit.or(lineSchema, ''),
@@ -90,7 +96,7 @@ const envelope = (kit: ParamKit, { bending }: Shared, parts: Gives<unknown>) =>
     bending: z.optional(bending),
     cutBy: z.optional(cutBySchema(kit)),
     parts: kit.list(parts, 1, MOST_PARTS),
-    joints: kit.or(kit.list(jointSchema(kit), 0, MOST_JOINTS) as Gives<unknown>, []),
+    joints: kit.or(kit.list(joint, 0, MOST_JOINTS) as Gives<unknown>, []),
     sizes: z.optional(z.array(z.unknown())), // rows that others lay over the job, each a job of its own
     measured: kit.or(z.catchall(z.object({}), kit.size()) as Gives<unknown>, {}),
   });
@@ -104,12 +110,8 @@ export interface JobSchemas {
 }
 
 /** Schemas to read jobs of these families with; those of a family are built when a part first names it. */
-export function jobSchemas(
-  kit: ParamKit,
-  families: readonly AnyFamily[],
-  rules?: readonly RuleKind[],
-): JobSchemas {
-  const shared = sharedOf(kit, rules);
+export function jobSchemas(kit: ParamKit, families: readonly AnyFamily[], kinds: Kinds): JobSchemas {
+  const shared = sharedOf(kit, kinds);
   const built = new Map<unknown, Gives<unknown>>();
   const any = () =>
     kit.byName(
@@ -146,7 +148,7 @@ function familySchema(kit: ParamKit, family: AnyFamily, { stock, bending, common
 
 /** Schema of a whole job file, for publishing. */
 export function jobSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<unknown> {
-  const shared = sharedOf(kit);
+  const shared = sharedOf(kit, tablesWith());
   const parts = families.map((f) => familySchema(kit, f, shared));
   return envelope(kit, shared, kit.byName('family', parts));
 }

@@ -1,5 +1,5 @@
 import type { RuleKind } from '../bending/kind.js';
-import type { StripBend } from '../bending/test-strip.js';
+import type { StripBend } from '../bending/strip-bend.js';
 import { fail, within } from '../errors/problem.js';
 import type { Sheet } from '../fold/tree.js';
 import type { MetalRow, RackRows } from '../schema/rack-rows.js';
@@ -30,10 +30,10 @@ export function sheetOf(
   const material = materials.find((m) => m.name === stock.material) as Material;
   const thickness = thicknessOf(stock, material);
   const kind = rules.find((k) => k.name === bending.rule) as RuleKind;
-  const rule = kind.make(bending, material, strips);
-  const { terms, ...said } = rule;
+  const { terms, doubt = () => null, ...said } = kind.make(bending, material, strips);
+  const made = { kind: kind.name, constants: bending, strips };
   const sheet = { thickness, insideRadius: bending.insideRadius ?? thickness };
-  return { material, sheet: { ...sheet, rule: withMethods(said, { terms }) } };
+  return { material, sheet: { ...sheet, rule: withMethods({ ...said, made }, { terms, doubt }) } };
 }
 
 /** Sheets and offcuts of a job, of its own metal where a row names none; null where it names no sheets or offcuts. */

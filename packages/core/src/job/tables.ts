@@ -1,6 +1,7 @@
 import type { RuleKind } from '../bending/kind.js';
 import { RULE_KINDS } from '../bending/kinds.js';
-import { radiusRule } from '../stock/least-radius.js';
+import type { AnyFastenerKind } from '../joining/fastener.js';
+import { FASTENER_KINDS } from '../joining/kinds.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
 
 /** Rows of one's own that a job may name beside the built-in ones. */
@@ -8,25 +9,23 @@ export interface OwnTables {
   readonly materials?: readonly Material[];
   /** Kinds of bend rules, made with `ruleKind`. */
   readonly rules?: readonly RuleKind[];
+  /** Kinds of fasteners, made with `fastenerKind`. */
+  readonly fasteners?: readonly AnyFastenerKind[];
 }
 
-/** Every material and bend rule a job may name. */
+/** Every material, bend rule and fastener a job may name. */
 export type Tables = Required<OwnTables>;
 
 /**
  * The built-in tables with rows of one's own.
  * @throws RangeError when a name is there twice
  */
-export function tablesWith({ materials = [], rules = [] }: OwnTables = {}): Tables {
-  const own = materials.map((m): Material => ({ ...m, ...radiiOf(m) }));
-  return { materials: once([...MATERIALS, ...own]), rules: once<RuleKind>([...RULE_KINDS, ...rules]) };
-}
-
-/** What a material says of radii, so that plans with it cross to a worker. */
-function radiiOf({ leastRadius: least, strictRadius: strict }: Material): Partial<Material> {
-  const leastRadius = radiusRule(least.source, (t, angle) => least.at(t, angle));
-  if (strict === undefined) return { leastRadius };
-  return { leastRadius, strictRadius: radiusRule(strict.source, (t, angle) => strict.at(t, angle)) };
+export function tablesWith({ materials = [], rules = [], fasteners = [] }: OwnTables = {}): Tables {
+  return {
+    materials: once<Material>([...MATERIALS, ...materials]),
+    rules: once<RuleKind>([...RULE_KINDS, ...rules]),
+    fasteners: once<AnyFastenerKind>([...FASTENER_KINDS, ...fasteners]),
+  };
 }
 
 function once<Row extends { readonly name: string }>(rows: readonly Row[]): readonly Row[] {

@@ -1,26 +1,41 @@
-import { withMethods } from '../units/with-methods.js';
+import { frozen } from '../units/frozen.js';
 
-/** Least inside radius as a function of thickness, with its source. */
+/** Least inside radius of a sheet up to a thickness: a radius in mm, or a multiple of the thickness. */
+export type RadiusRow =
+  | { readonly upTo: number; readonly radius: number }
+  | { readonly upTo: number; readonly times: number };
+
+/** Least inside radius by thickness, with its source: plain data, `leastRadiusOf` reads it. */
 export interface RadiusRule {
-  /**
-   * The least radius of one bend.
-   * @param thickness mm
-   * @param angle bent through, degrees; 90 by default
-   * @returns least inside radius, mm
-   */
-  readonly at: (thickness: number, angle?: number) => number;
   readonly source: string;
+  /** By thickness, thinnest first, mm. */
+  readonly rows: readonly RadiusRow[];
+  /** Thicker than the last row: this many thicknesses. */
+  readonly beyond: number;
+  /** What a bend through more than 120° takes: the same row, or the next thicker one. */
+  readonly over120?: 'same' | 'next';
 }
 
-/** A rule from a function of thickness and angle. */
-export function radiusRule(source: string, at: RadiusRule['at']): RadiusRule {
-  return withMethods({ source }, { at });
+/**
+ * The least inside radius of one bend, mm.
+ * @param thickness mm
+ * @param angle bent through, degrees
+ */
+export function leastRadiusOf({ rows, beyond, over120 }: RadiusRule, thickness: number, angle = 90): number {
+  const i = rows.findIndex(({ upTo }) => thickness <= upTo + 1e-9);
+  const steps = over120 === 'next' && angle > 120 ? 1 : 0;
+  const row = rows[(i < 0 ? rows.length : i) + steps];
+  if (row === undefined) return beyond * (thickness + steps); // past the table a step is 1 mm
+  return 'radius' in row ? row.radius : row.times * thickness;
 }
 
 /** A fixed multiple of the thickness. */
 export function timesThickness(factor: number, source: string): RadiusRule {
-  return radiusRule(source, (t) => factor * t);
+  return frozen({ source, rows: [], beyond: factor });
 }
+
+/** Gauges near a nominal step belong to it. */
+const NEAR = 1.02;
 
 type SteelRow = readonly [upTo: number, rm390: number, rm490: number, rm640: number];
 
@@ -44,12 +59,9 @@ export const DIN_6935_RADII: readonly SteelRow[] = [
 export function din6935Radius(tensile: 390 | 490 | 640): RadiusRule {
   const column = ({ 390: 1, 490: 2, 640: 3 } as const)[tensile];
   const source = 'DIN 6935 (1975-10), conservative: thin mild steel is often bent at R ≤ T and hemmed flat';
-  return radiusRule(source, (t, angle = 90) => {
-    const i = DIN_6935_RADII.findIndex(([upTo]) => t <= upTo + 1e-9);
-    const [row, steps] = [i < 0 ? DIN_6935_RADII.length : i, angle > 120 ? 1 : 0];
-    const last = DIN_6935_RADII.at(-1) as SteelRow;
-    return DIN_6935_RADII[row + steps]?.[column] ?? (last[column] / last[0]) * (t + steps);
-  });
+  const last = DIN_6935_RADII.at(-1) as SteelRow;
+  const rows = DIN_6935_RADII.map((row) => ({ upTo: row[0], radius: row[column] }));
+  return frozen({ source, rows, beyond: last[column] / last[0], over120: 'next' });
 }
 
 /** Rows of least inside radius by thickness, inches as printed: the next thicker row holds, the last one's ratio beyond. */
@@ -86,12 +98,9 @@ export const AIRCRAFT_RADII: Readonly<Record<string, { readonly rows: InchRows; 
 /** Least radius of aircraft sheet; for profiles that take the stricter of two sources. */
 export function aircraftRadius(row: keyof typeof AIRCRAFT_RADII & string): RadiusRule {
   const { rows, source } = AIRCRAFT_RADII[row] as (typeof AIRCRAFT_RADII)[string];
-  return radiusRule(source, (t) => {
-    const inch = t / 25.4;
-    const found = rows.find(([upTo]) => inch <= upTo * 1.02); // gauges near a nominal step belong to it
-    const [thickness, radius] = rows.at(-1) as InchRows[number];
-    return 25.4 * (found?.[1] ?? (radius / thickness) * inch);
-  });
+  const [thickness, radius] = rows.at(-1) as InchRows[number];
+  const inMm = rows.map(([upTo, r]) => ({ upTo: NEAR * 25.4 * upTo, radius: 25.4 * r }));
+  return frozen({ source, rows: inMm, beyond: radius / thickness });
 }
 
 /** Inside radius in thicknesses for 90° cold bends, at 1/64, 1/32, 1/16, 1/8, 3/16 and 1/4 in. */
@@ -111,8 +120,6 @@ export function aluminiumRadius(temper: keyof typeof ALUMINIUM_RADII & string): 
     temper === '6061-T6'
       ? 'bjg-design.com shbend table, 90° cold bends'
       : `Aluminum Design Manual 2005 table 3-1 p. VII-78, row ${temper}, 90° cold bends`;
-  return radiusRule(source, (t) => {
-    const i = STEPS_MM.findIndex((s) => t <= s * 1.02); // gauges near a nominal step belong to it
-    return (row[i === -1 ? row.length - 1 : i] as number) * t;
-  });
+  const rows = row.map((times, i) => ({ upTo: NEAR * (STEPS_MM[i] as number), times }));
+  return frozen({ source, rows, beyond: row.at(-1) as number });
 }

@@ -1,6 +1,6 @@
-import { MATERIALS } from '@tinwright/core';
+import { leastRadiusOf, MATERIALS, type RadiusRule, timesThickness } from '@tinwright/core';
 import { expect, test } from 'vitest';
-import { aluminiumRadius, din6935Radius, timesThickness } from '../../src/stock/least-radius.js';
+import { aluminiumRadius, din6935Radius } from '../../src/stock/least-radius.js';
 
 // DIN 6935 (1975-10), steel, mm, up to 120° across the rolling direction; read in scribd.com 74375167.
 // Thickness over, up to; then tensile strength up to 390, 490, 640 N/mm².
@@ -20,9 +20,9 @@ test.each(STEEL)(
   'DIN 6935, steel over %d to %d mm: least radius %d, %d, %d mm by strength',
   (over, upTo, soft, middle, strong) => {
     for (const thickness of [over + 0.01, (over + upTo) / 2, upTo]) {
-      expect(din6935Radius(390).at(thickness)).toBe(soft);
-      expect(din6935Radius(490).at(thickness)).toBe(middle);
-      expect(din6935Radius(640).at(thickness)).toBe(strong);
+      expect(leastRadiusOf(din6935Radius(390), thickness)).toBe(soft);
+      expect(leastRadiusOf(din6935Radius(490), thickness)).toBe(middle);
+      expect(leastRadiusOf(din6935Radius(640), thickness)).toBe(strong);
     }
   },
 );
@@ -37,14 +37,16 @@ test.each(STEEL.slice(0, -1))(
         [490, next[3]],
         [640, next[4]],
       ] as const) {
-        expect(din6935Radius(tensile).at(thickness, 121)).toBe(radius);
-        expect(din6935Radius(tensile).at(thickness, 120)).toBe(din6935Radius(tensile).at(thickness));
+        expect(leastRadiusOf(din6935Radius(tensile), thickness, 121)).toBe(radius);
+        expect(leastRadiusOf(din6935Radius(tensile), thickness, 120)).toBe(
+          leastRadiusOf(din6935Radius(tensile), thickness),
+        );
       }
   },
 );
 
 test('DIN 6935, steel of 8 mm bent over 120°: the last ratio for a sheet 1 mm thicker', () => {
-  expect(din6935Radius(390).at(8, 135)).toBeCloseTo(13.5, 12);
+  expect(leastRadiusOf(din6935Radius(390), 8, 135)).toBeCloseTo(13.5, 12);
 });
 
 // aircraft-type minimums, inches, bjg-design.com shbend table, read; 5052-H34 by AC 43.13-1B table 4-6, from memory
@@ -58,20 +60,18 @@ test.each([
   ['aluminium-5052-h32', 0.128, 0.256],
 ])('%s of %d in: the stricter source asks for %d in, more than the usual one', (name, thickness, radius) => {
   const material = MATERIALS.find((m) => m.name === name);
-  expect((material?.strictRadius?.at(thickness * 25.4) ?? 0) / 25.4).toBeCloseTo(radius, 9);
-  expect(radius * 25.4).toBeGreaterThan(
-    material?.leastRadius.at(thickness * 25.4) ?? Number.POSITIVE_INFINITY,
-  );
+  expect(leastRadiusOf(material?.strictRadius as RadiusRule, thickness * 25.4) / 25.4).toBeCloseTo(radius, 9);
+  expect(radius * 25.4).toBeGreaterThan(leastRadiusOf(material?.leastRadius as RadiusRule, thickness * 25.4));
 });
 
 test('DIN 6935, steel over 8 mm: the last row goes on in proportion, 12 mm at 8 is 15 mm at 10', () => {
-  expect(din6935Radius(390).at(10)).toBeCloseTo(15, 12);
-  expect(din6935Radius(640).at(10)).toBeCloseTo(20, 12);
+  expect(leastRadiusOf(din6935Radius(390), 10)).toBeCloseTo(15, 12);
+  expect(leastRadiusOf(din6935Radius(640), 10)).toBeCloseTo(20, 12);
 });
 
 test('DIN 6935, steel: thicker sheet never asks for less', () => {
   for (const tensile of [390, 490, 640] as const) {
-    const radii = Array.from({ length: 120 }, (_, i) => din6935Radius(tensile).at((i + 1) / 10));
+    const radii = Array.from({ length: 120 }, (_, i) => leastRadiusOf(din6935Radius(tensile), (i + 1) / 10));
     expect(radii).toEqual(radii.toSorted((a, b) => a - b));
   }
 });
@@ -89,7 +89,7 @@ const STEPS = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 4].map((i) => i * 25.4
 test.each(ALUMINIUM)('aluminium %s: least radius %j thicknesses, 1/64 to 1/4 in', (temper, factors) => {
   factors.forEach((factor, i) => {
     const thickness = STEPS[i] as number;
-    expect(aluminiumRadius(temper).at(thickness)).toBeCloseTo(factor * thickness, 12);
+    expect(leastRadiusOf(aluminiumRadius(temper), thickness)).toBeCloseTo(factor * thickness, 12);
   });
 });
 
@@ -98,7 +98,10 @@ test.each(ALUMINIUM)(
   (temper, factors) => {
     for (let i = 1; i < STEPS.length; i++) {
       const between = ((STEPS[i - 1] as number) + (STEPS[i] as number)) / 2;
-      expect(aluminiumRadius(temper).at(between)).toBeCloseTo((factors[i] as number) * between, 12);
+      expect(leastRadiusOf(aluminiumRadius(temper), between)).toBeCloseTo(
+        (factors[i] as number) * between,
+        12,
+      );
     }
   },
 );
@@ -106,19 +109,19 @@ test.each(ALUMINIUM)(
 test.each(ALUMINIUM)(
   'aluminium %s thinner or thicker than the table: the first and the last row',
   (temper, factors) => {
-    expect(aluminiumRadius(temper).at(0.2)).toBeCloseTo(factors[0] * 0.2, 12);
-    expect(aluminiumRadius(temper).at(10)).toBeCloseTo(factors[5] * 10, 12);
+    expect(leastRadiusOf(aluminiumRadius(temper), 0.2)).toBeCloseTo(factors[0] * 0.2, 12);
+    expect(leastRadiusOf(aluminiumRadius(temper), 10)).toBeCloseTo(factors[5] * 10, 12);
   },
 );
 
 test('aluminium 5052-H32 of 0.8 and 1.6 mm: taken as 1/32 and 1/16 in, which they are nearest to', () => {
-  expect(aluminiumRadius('5052-H32').at(0.8)).toBe(0);
-  expect(aluminiumRadius('5052-H32').at(1.6)).toBeCloseTo(1.6, 12);
+  expect(leastRadiusOf(aluminiumRadius('5052-H32'), 0.8)).toBe(0);
+  expect(leastRadiusOf(aluminiumRadius('5052-H32'), 1.6)).toBeCloseTo(1.6, 12);
 });
 
 test('a multiple of the thickness: half of 0.8 mm is 0.4 mm, with its source', () => {
   const rule = timesThickness(0.5, 'common practice, no source');
-  expect(rule.at(0.8)).toBeCloseTo(0.4, 12);
+  expect(leastRadiusOf(rule, 0.8)).toBeCloseTo(0.4, 12);
   expect(rule.source).toBe('common practice, no source');
 });
 
@@ -137,7 +140,8 @@ test.each([
   ['brass', 1.5875],
   ['tinplate', 0.79375],
 ])('%s of 1/16 in: least inside radius %d mm', (name, radius) => {
-  expect(MATERIALS.find((m) => m.name === name)?.leastRadius.at(1.5875)).toBeCloseTo(radius, 9);
+  const material = MATERIALS.find((m) => m.name === name);
+  expect(leastRadiusOf(material?.leastRadius as RadiusRule, 1.5875)).toBeCloseTo(radius, 9);
 });
 
 test('a radius taken from memory: its source says so', () => {

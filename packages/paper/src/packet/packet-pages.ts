@@ -1,4 +1,4 @@
-import type { JobPlan, ToleranceClass } from '@tinwright/core';
+import { type JobPlan, revivePlan, type ToleranceClass } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 import type { KnownCut } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
@@ -63,7 +63,7 @@ export interface PacketOptions {
  * numbered, with a list of contents that leads to them.
  * @throws JobError where a plan does not fit its paper, or a section is asked for that the job has nothing for
  */
-export function packetPages(plan: JobPlan, making: Making, options: PacketOptions): readonly Page[] {
+export function packetPages(given: JobPlan, making: Making, options: PacketOptions): readonly Page[] {
   const {
     language = 'en',
     lettering = 2.5,
@@ -73,11 +73,12 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
     date = '',
     cut = null,
   } = options;
+  const plan = revivePlan(given);
   const { packet: words, plans, steps } = LANGUAGES[language];
   const setting = { face, height: lettering };
   const kit: PacketKit = { plan, sets, dims: dimsOf(options.dims), language, words, plans, steps, setting };
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
-  const given = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
+  const asked = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
   const sheets = (name: string, title: string, passages: readonly Flowing[], level: 0 | 1 = 0) =>
     anchored(textSheets(kit, paper, title, passages, date), name, title, level);
   const { job, parts } = plan;
@@ -90,7 +91,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
         words.sections.plans,
         parts.map((p) => [
           words.plan(p.name),
-          partPlan(job.name, p, { ...given, ...(date && { date }) }, brakeMarks(p, making)).pages,
+          partPlan(job.name, p, { ...asked, ...(date && { date }) }, brakeMarks(p, making)).pages,
         ]),
       ),
     operations: () => operationPages(kit, making, paper, options.dims, sheets),
@@ -108,7 +109,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
         parts.map((p) => [
           words.template(p.name),
           partTemplate(job.name, p, {
-            ...given,
+            ...asked,
             medium: { kind: 'sheets', width: paper.width, height: paper.height },
           }).pages,
         ]),
@@ -117,7 +118,7 @@ export function packetPages(plan: JobPlan, making: Making, options: PacketOption
   const wanted = wantedSections(plan, options);
   const body = [
     ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => make[s]()),
-    ...(options.worksheet ? worksheetPages(kit, paper, given) : []),
+    ...(options.worksheet ? worksheetPages(kit, paper, asked) : []),
   ];
   return numbered(
     (contents) =>

@@ -1,4 +1,4 @@
-import { cite, type FlatBend, type Point, type Source } from '@tinwright/core';
+import { cite, type FlatBend, leastRadiusOf, type Point, type Source } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
 import { plainCheck, type ShopCheck, type Subject } from './check.js';
 import { remark } from './check-findings.js';
@@ -16,7 +16,7 @@ type Axis = 'x' | 'y';
  */
 export const grain: ShopCheck = plainCheck('grain', (subject, shop) => {
   const { flat, material, sheet } = subject;
-  const least = material.leastRadius.at(sheet.thickness);
+  const least = leastRadiusOf(material.leastRadius, sheet.thickness);
   const limit = isLowCarbon(material)
     ? least
     : isHard(material)
@@ -49,7 +49,8 @@ const sourceOf = ({ material }: Subject): readonly Source[] => [
 
 /** Hems of low-carbon steel are folded flat either way; one too tight for its metal is told as that. */
 const matters = ({ hem, insideRadius }: FlatBend, { material, sheet }: Subject): boolean =>
-  hem === null || (!isLowCarbon(material) && insideRadius >= material.leastRadius.at(sheet.thickness));
+  hem === null ||
+  (!isLowCarbon(material) && insideRadius >= leastRadiusOf(material.leastRadius, sheet.thickness));
 
 /** Axes of the blank that can lie along the long side of a sheet of the rack; both where there is none to tell. */
 function laysOn([x, y]: Point, { sheets }: Shop): readonly Axis[] {

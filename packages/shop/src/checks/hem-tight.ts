@@ -1,4 +1,4 @@
-import { cite } from '@tinwright/core';
+import { cite, leastRadiusOf } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { isLowCarbon } from './hard.js';
@@ -17,7 +17,7 @@ export const hemTight: ShopCheck = limitCheck({
       : flat.bends.filter(isHem).map((bend) => ({
           at: middleOf(bend),
           value: bend.insideRadius,
-          limit: material.leastRadius.at(sheet.thickness),
+          limit: leastRadiusOf(material.leastRadius, sheet.thickness),
           names: [bend.id],
         })),
   values: (_, { material, sheet }) => ({ material: material.name, thickness: sheet.thickness }),

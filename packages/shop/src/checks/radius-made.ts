@@ -1,4 +1,4 @@
-import { cite, type FlatBend } from '@tinwright/core';
+import { cite, type FlatBend, leastRadiusOf } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
@@ -38,7 +38,7 @@ export const radiusMade: ShopCheck = limitCheck<'radius-made', Made>({
           const longer = perRadius(bend.angle) * (way.made - bend.insideRadius);
           return { ...way, longer, value: Math.abs(longer) };
         });
-        const least = material.leastRadius.at(sheet.thickness);
+        const least = leastRadiusOf(material.leastRadius, sheet.thickness);
         const [best] = ways.toSorted((a, b) => a.value - b.value);
         if (best === undefined) return [];
         return [

@@ -1,4 +1,4 @@
-import { cite } from '@tinwright/core';
+import { cite, leastRadiusOf } from '@tinwright/core';
 import { plainCheck, type ShopCheck } from './check.js';
 import { remark } from './check-findings.js';
 import { bySources } from './profiles.js';
@@ -12,12 +12,12 @@ export const radiusStrict: ShopCheck = plainCheck(
   ({ sheet, material, flat }, { profile }) => {
     const { leastRadius: usual, strictRadius: strict } = material;
     if (profile !== 'strict' || strict === undefined) return [];
-    const limit = strict.at(sheet.thickness);
+    const limit = leastRadiusOf(strict, sheet.thickness);
     const between = flat.bends.filter(
       ({ hem, insideRadius, angle }) =>
         hem === null &&
         insideRadius < limit - 1e-9 &&
-        insideRadius >= usual.at(sheet.thickness, angle) - 1e-9,
+        insideRadius >= leastRadiusOf(usual, sheet.thickness, angle) - 1e-9,
     );
     const [worst] = between.toSorted((a, b) => a.insideRadius - b.insideRadius);
     if (worst === undefined) return [];
@@ -30,7 +30,7 @@ export const radiusStrict: ShopCheck = plainCheck(
         values: { material: material.name, thickness: sheet.thickness },
         source: bySources(profile, {
           strict: cite(strict.source),
-          usual: cite(usual.source, { size: usual.at(sheet.thickness, worst.angle) }),
+          usual: cite(usual.source, { size: leastRadiusOf(usual, sheet.thickness, worst.angle) }),
         }),
       }),
     ];

@@ -1,4 +1,4 @@
-import type { Finding, JobPlan, StopSignal } from '@tinwright/core';
+import { type Finding, type JobPlan, revivePlan, type StopSignal } from '@tinwright/core';
 import { sortFindings } from '@tinwright/core/internal';
 import type { ShopCheck } from '../checks/check.js';
 import { jobFindings, withChanges } from '../checks/index.js';
@@ -47,10 +47,11 @@ export function planShopAsync(plan: JobPlan, shop: Shop, options: PlanShopOption
 }
 
 function* shopSteps(
-  plan: JobPlan,
+  given: JobPlan,
   shop: Shop,
   { checks = [], signal, onProgress }: PlanShopOptions,
 ): Generator<undefined, ShopPlan> {
+  const plan = revivePlan(given);
   const sequences: Sequence[] = [];
   for (const [i, part] of plan.parts.entries()) {
     sequences.push(yield* sequenceSteps(part, shop, signal === undefined ? {} : { signal }));

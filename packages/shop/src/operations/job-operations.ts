@@ -1,4 +1,4 @@
-import type { Assembly, JobPlan, Seated } from '@tinwright/core';
+import { type Assembly, type JobPlan, revivePlan, type Seated } from '@tinwright/core';
 import type { Sequence } from '../sequence/answer/plan.js';
 import type { JointWork, Operation, Operations, ToolName } from './operation.js';
 import { partOperations } from './part-operations.js';
@@ -10,7 +10,7 @@ import { stagesOf } from './stages.js';
  * @param sequences bend orders found for a shop, by the name of the part; the trade's usual order where there is none
  */
 export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequence>): Operations {
-  const { parts, assembly } = plan;
+  const { parts, assembly } = revivePlan(plan);
   const bent = parts.some((p) => p.flat.bends.length > 0);
   const stages = stagesOf(parts, assembly);
   const joints = stages.flatMap((s) => s.joints);

@@ -1,5 +1,5 @@
 import type { PartPlan, StopSignal } from '@tinwright/core';
-import { breath } from '@tinwright/core/internal';
+import { breath, revivePart } from '@tinwright/core/internal';
 import type { Shop } from '../../machines/shop.js';
 import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
@@ -72,11 +72,12 @@ export async function inSlices<T>(steps: Generator<undefined, T>): Promise<T> {
 
 /** The search, a little at a time. */
 export function* sequenceSteps(
-  plan: PartPlan,
+  part: PartPlan,
   shop: Shop,
   { signal, onProgress }: PlanSequenceOptions,
 ): Generator<undefined, Sequence> {
   signal?.throwIfAborted();
+  const plan = revivePart(part);
   const given = partToBend(plan);
   const problem = problemOf(given, shop);
   const search = planSearch(problem);
