@@ -10,7 +10,13 @@ export { kFactor } from './bending/k-factor.js';
 export { RULE_KINDS } from './bending/kinds.js';
 export { linear } from './bending/linear.js';
 export { nominal } from './bending/nominal.js';
-export { type BendInput, type BendRule, type BendTerms, outsideSetback } from './bending/rule.js';
+export {
+  type BendInput,
+  type BendRule,
+  type BendTerms,
+  outsideSetback,
+  type RuleMade,
+} from './bending/rule.js';
 export type { StripBend } from './bending/strip-bend.js';
 export type { Check, Subject } from './checks/check.js';
 export { CHECKS } from './checks/index.js';
