@@ -1,11 +1,15 @@
 import type { Nest, NestAsk } from '@tinwright/cutting';
-import { type Host, many } from './console.js';
+import type { ConsoleWords } from '@tinwright/words/internal';
+import type { Host } from './console.js';
 import type { NestNumbers } from './nest-options.js';
 
 /** Search a nest with several seeds on threads, and keep the best; an interrupt ends the search with the best so far. */
 export async function nestOn(
   ask: NestAsk,
-  n: Pick<NestNumbers, 'lanes' | 'seed' | 'moves' | 'seconds'> & { readonly threads: number },
+  n: Pick<NestNumbers, 'lanes' | 'seed' | 'moves' | 'seconds'> & {
+    readonly threads: number;
+    readonly words: ConsoleWords;
+  },
   host: Host,
 ): Promise<Nest> {
   const [{ benchOf, bestLayout, metalsOf, nestFrom }, { runLanes }] = await Promise.all([
@@ -16,7 +20,7 @@ export async function nestOn(
   let said = performance.now();
   const end = () => {
     Atomics.store(new Int32Array(stop), 0, 1);
-    host.err('nest: ending with the best so far.\n');
+    host.err(`nest: ${n.words.ending}\n`);
   };
   process.once('SIGINT', end);
   try {
@@ -34,7 +38,7 @@ export async function nestOn(
       const found = await runLanes(lanes, n.threads, ({ seed, beds }) => {
         if (performance.now() - said < QUIET) return;
         said = performance.now();
-        host.err(`nest: ${many(beds, 'sheet')} so far (seed ${seed})\n`);
+        host.err(`nest: ${n.words.soFar(beds, seed)}\n`);
       });
       layouts.push(bestLayout(benchOf(problem), found));
     }

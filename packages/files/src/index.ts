@@ -1,7 +1,14 @@
 // What a program that embeds @tinwright/files needs. Names, no `export *`.
 
-export type { CutWork, KnownCut, ListedPart } from './cut-list/cut-list.js';
+export {
+  type CutTotals,
+  type CutWork,
+  cutTotals,
+  type KnownCut,
+  type ListedPart,
+} from './cut-list/cut-list.js';
 export type { FastenerRow } from './cut-list/fastener-rows.js';
+export { type CutAsk, knownCut } from './cut-list/known-cut.js';
 export type { Drawing, DrawingLayer, Shape } from './drawing.js';
 export { toDxfR12 } from './dxf/r12.js';
 export { toDxf } from './dxf/r2000.js';

@@ -10,6 +10,8 @@ export {
 } from './cut-list/cut-list.js';
 export { cutListEntry } from './cut-list/entry.js';
 export { type FastenerRow, fastenerRows } from './cut-list/fastener-rows.js';
+export { shearAbility } from './cut-list/shear-ability.js';
+export { shopRack, stockOf } from './cut-list/stock-of.js';
 export { dxfOf } from './dxf/write.js';
 export { letterOf } from './letter-of.js';
 export { allFindings, manifestText } from './manifest.js';

@@ -1,11 +1,12 @@
 // What only sister packages use: no promise to anybody else.
 
 export { sideWords } from './bends/tell-bend.js';
+export type { ConsoleWords } from './console/words.js';
 export type { DimsName } from './dims-name.js';
 export { familyTitle, parameterWords } from './families/tell-family.js';
 export { findingEntry, sourceWords, spotWords } from './findings/tell-finding.js';
 export type { PaperWords } from './languages.js';
-export { LANGUAGES } from './languages.js';
+export { CONSOLE_WORDS, LANGUAGES } from './languages.js';
 export { materialName } from './materials.js';
 export type {
   CautionName,

@@ -1,4 +1,7 @@
 import { frozen } from '@tinwright/core/internal';
+import { CONSOLE_ENGLISH } from './console/english.js';
+import { CONSOLE_GERMAN } from './console/german.js';
+import type { ConsoleWords } from './console/words.js';
 import type { Language } from './language.js';
 import { ENGLISH_PACKET } from './packet/english.js';
 import { GERMAN_PACKET } from './packet/german.js';
@@ -25,4 +28,10 @@ export interface PaperWords {
 export const LANGUAGES: Readonly<Record<Language, PaperWords>> = frozen({
   en: { plans: ENGLISH, packet: ENGLISH_PACKET, steps: STEPS_ENGLISH, shear: SHEAR_ENGLISH },
   de: { plans: GERMAN, packet: GERMAN_PACKET, steps: STEPS_GERMAN, shear: SHEAR_GERMAN },
+});
+
+/** What a terminal says of planned sheets, by language. */
+export const CONSOLE_WORDS: Readonly<Record<Language, ConsoleWords>> = frozen({
+  en: CONSOLE_ENGLISH,
+  de: CONSOLE_GERMAN,
 });

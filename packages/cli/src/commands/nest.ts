@@ -1,17 +1,18 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { type AnyFamily, cite, type Finding, type Unit } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
 import type { CutStyle, Nest, NestAsk, NestPart } from '@tinwright/cutting';
 import type { CutNest, NestFlat, TableStyle } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
-import { type Host, many, paint, table } from '../console.js';
+import { CONSOLE_WORDS } from '@tinwright/words/internal';
+import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';
 import { NEST_OPTIONS, type NestNumbers, type NestOptions, nestNumbers } from '../nest-options.js';
 import { nestOn } from '../nest-search.js';
 import { stockKnown } from '../open-rack.js';
 import { type JobBlanks, openBlanks } from '../shear-blanks.js';
+import { spoken } from '../spoken.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../table-options.js';
 import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, SHOP_OPTION } from './command.js';
 
@@ -35,7 +36,12 @@ export const nest: AnyCommand = command<Options>({
     ...NEST_OPTIONS,
     dxf: DXF_OPTION,
     ...TABLE_OPTIONS,
-    lang: { type: 'string', choices: ['en', 'de'], default: 'en', describe: 'language of the findings' },
+    lang: {
+      type: 'string',
+      choices: ['en', 'de'],
+      default: 'en',
+      describe: 'language of findings and answers',
+    },
     json: JSON_OPTION,
   },
   examples: [
@@ -71,7 +77,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     edge: numbers.edge ?? kerf,
     turns: numbers.turns,
   };
-  const found = await nestOn(ask, { ...numbers, threads: numbers.threads ?? availableParallelism() }, host);
+  const threads = numbers.threads ?? availableParallelism();
+  const found = await nestOn(ask, { ...numbers, threads, words: CONSOLE_WORDS[options.lang] }, host);
   const process = table?.process ?? 'plasma';
   const cut = { ...cutStyle(numbers, options.lead, kerf, process), order: options.order };
   const limited = await tableFindings(jobs);
@@ -156,7 +163,7 @@ async function write({ out, json, lang }: Options, host: Host, f: Found): Promis
   const failed = await writing(host, json, () => writeSet(out, nestFiles(cut, f.flats, f.style, entries)));
   if (failed !== EXIT.done) return failed;
   if (json) host.out(`${JSON.stringify({ ...answerOf(f.found, out), findings: entries }, null, 2)}\n`);
-  else tell(host, out, f.found, findingLines(host, findings, f.units, lang));
+  else tell(host, { out, lang, units: f.units }, f.found, findingLines(host, findings, f.units, lang));
   return worst(findings) === 'error' ? EXIT.findings : EXIT.done;
 }
 
@@ -188,14 +195,21 @@ const answerOf = ({ sheets, missing }: Nest, out: string) => ({
   missing,
 });
 
-function tell(host: Host, out: string, { sheets }: Nest, lines: readonly string[]): void {
+interface Telling {
+  readonly out: string;
+  readonly lang: Language;
+  readonly units: Unit;
+}
+
+function tell(host: Host, { out, lang, units }: Telling, { sheets }: Nest, lines: readonly string[]): void {
+  const { words, percent, size } = spoken(lang, units);
   const rows = sheets.map((s) => [
     paint(host, 'bold', s.name),
-    many(s.pieces.length, 'part'),
-    `${plainNumber(s.density * 100, 1)} % of the sheet`,
-    `up to ${plainNumber(s.usedTo, 1)} of ${plainNumber(s.stock.x, 1)} mm`,
+    words.parts(s.pieces.length),
+    words.ofSheet(percent(s.density)),
+    words.upTo(size(s.usedTo), size(s.stock.x)),
   ]);
   if (rows.length > 0) host.out(table(rows));
   for (const line of lines) host.out(`${line}\n`);
-  host.out(`${many(sheets.length, 'sheet')} in ${join(out, 'nests')}.\n`);
+  host.out(`${words.sheetsIn(sheets.length, join(out, 'nests'))}\n`);
 }

@@ -1,17 +1,15 @@
 import { join } from 'node:path';
 import { type AnyFamily, type Finding, JobError, problemText } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
 import type { Blank, Progress, Rack, ShearEffort, ShearPlan, Short } from '@tinwright/cutting';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
-import { type Host, many, paint, table } from '../console.js';
+import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines } from '../findings.js';
-import { type OpenRack, shopRack, stockKnown } from '../open-rack.js';
+import { type OpenRack, stockKnown } from '../open-rack.js';
 import { type JobBlanks, openBlanks } from '../shear-blanks.js';
-import { shearReach } from '../shear-reach.js';
-import { sizeText } from '../size-text.js';
 import { spareFile } from '../spare-file.js';
+import { spoken } from '../spoken.js';
 import { type AnyCommand, command, JSON_OPTION, SHOP_OPTION } from './command.js';
 import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
 
@@ -59,7 +57,7 @@ export const shear: AnyCommand = command<Options>({
     },
     paper: PAPER_OPTION,
     dims: DIMS_OPTION,
-    lang: { type: 'string', choices: ['en', 'de'], default: 'en', describe: 'language of the pages' },
+    lang: { type: 'string', choices: ['en', 'de'], default: 'en', describe: 'language of pages and answers' },
     json: JSON_OPTION,
   },
   examples: [
@@ -79,7 +77,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if ('exit' in jobs) return jobs.exit;
   const opened = await stockFor(jobs, options, host);
   if ('exit' in opened) return opened.exit;
-  const { limits, reach } = await shearReach(jobs.shop);
+  const { shearAbility } = await import('@tinwright/files/internal');
+  const { limits, reach } = shearAbility(jobs.shop);
   const { planShear, verifyShearPlan } = await import('@tinwright/cutting');
   const { stockProblems } = await import('@tinwright/cutting/internal');
   const units = jobs.plans[0]?.job.units ?? 'mm';
@@ -156,7 +155,10 @@ async function stockFor(
 }
 
 async function usualRack({ blanks }: JobBlanks): Promise<Rack> {
-  const { DEFAULT_SHOP } = await import('@tinwright/shop');
+  const [{ DEFAULT_SHOP }, { shopRack }] = await Promise.all([
+    import('@tinwright/shop'),
+    import('@tinwright/files/internal'),
+  ]);
   return shopRack(DEFAULT_SHOP, blanks);
 }
 
@@ -226,20 +228,16 @@ function tell(
     host.out(`${JSON.stringify({ out, ...answer }, null, 2)}\n`);
     return;
   }
-  const percent = (v: number) => `${plainNumber(v * 100, 1)} %`;
+  const { words, percent, size } = spoken(lang, units);
   const rows = sheets.map(({ stock, parts, offcuts: [largest] }, i) => [
-    paint(host, 'bold', `sheet ${i + 1}`),
+    paint(host, 'bold', words.sheet(i + 1)),
     stock.name,
-    many(parts.length, 'blank'),
-    `${percent(area(parts) / (stock.x * stock.y))} used`,
-    largest === undefined
-      ? 'no offcut'
-      : `offcut ${sizeText(largest.w, units)} x ${sizeText(largest.h, units)} ${units}`,
+    words.blanks(parts.length),
+    words.used(percent(area(parts) / (stock.x * stock.y))),
+    largest === undefined ? words.noOffcut : words.offcut(size(largest.w, largest.h)),
   ]);
   if (rows.length > 0) host.out(table(rows));
-  host.out(
-    `${many(answer.cuts, 'cut')} with ${many(answer.settings, 'setting')} of the stop. Open ${join(out, 'shear.pdf')}.\n`,
-  );
+  host.out(`${words.cuts(answer.cuts, answer.settings)} ${words.open(join(out, 'shear.pdf'))}\n`);
   for (const line of findingLines(host, findings, units, lang)) host.out(`${line}\n`);
 }
 

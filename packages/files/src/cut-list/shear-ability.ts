@@ -1,17 +1,14 @@
 import { MATERIALS } from '@tinwright/core';
-import type { ShearLimits } from '@tinwright/cutting';
-import type { ShearReach } from '@tinwright/cutting/internal';
+import type { ShearAbility } from '@tinwright/cutting/internal';
 import type { Shop } from '@tinwright/shop';
+import { thicknessLimit } from '@tinwright/shop/internal';
 
 /** What the shear of a shop can do; everything where there is no shop, or it has no shear. */
-export async function shearReach(
-  shop: Shop | null,
-): Promise<{ readonly limits: ShearLimits; readonly reach: ShearReach }> {
+export function shearAbility(shop: Shop | null): ShearAbility {
   const far = Number.POSITIVE_INFINITY;
   const machine = shop?.shear ?? null;
   if (machine === null)
     return { limits: { length: far, stop: far }, reach: { length: far, thickest: () => far } };
-  const { thicknessLimit } = await import('@tinwright/shop/internal');
   const thickest = (name: string) => {
     const material = MATERIALS.find((m) => m.name === name);
     return material === undefined ? far : thicknessLimit(machine.capacity, material).thickness;

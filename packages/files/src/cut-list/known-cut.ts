@@ -1,0 +1,52 @@
+import type { Finding, JobPlan } from '@tinwright/core';
+import { type Blank, blankOf, type Rack, type ShearEffort, verifyShearPlan } from '@tinwright/cutting';
+import { leftOutFinding, shearBlanks } from '@tinwright/cutting/internal';
+import { DEFAULT_SHOP, type Shop } from '@tinwright/shop';
+import { cutWork, type KnownCut, listedPart } from './cut-list.js';
+import { shearAbility } from './shear-ability.js';
+import { stockOf } from './stock-of.js';
+
+/** Whose blanks are cut, and from what. */
+export interface CutAsk {
+  readonly plan: JobPlan;
+  readonly shop: Shop | null;
+  /** What there is to cut from; what the job, else the shop says without it. */
+  readonly rack?: Rack | null;
+  /** Sets of the object to make, 1 if left out. */
+  readonly sets?: number;
+  /** How hard to look; enough for a sheet or two if left out. */
+  readonly effort?: ShearEffort;
+}
+
+const EFFORT: ShearEffort = {
+  seed: 1,
+  steps: { sheets: 30_000, offcut: 8_000, neat: 500 },
+  enough: () => false,
+};
+
+/**
+ * How the blanks of a job are sheared, verified, with mass, price, fasteners and minutes; what cannot be cut is a
+ * finding. Null where nobody says what stock there is, or where no rack is given and the shop has a table and no shear.
+ * @throws JobError for sheets of the job that cannot be
+ */
+export function knownCut({ plan, shop, rack = null, sets = 1, effort = EFFORT }: CutAsk): KnownCut | null {
+  if (rack === null && shop !== null && shop.shear === null && shop.table !== null) return null;
+  const blanks = plan.parts.map((p): Blank => ({ ...blankOf(p), quantity: p.quantity * sets }));
+  const stock = rack ?? stockOf([plan], blanks, shop);
+  if (stock === null) return null;
+  const ability = shearAbility(shop);
+  const { plans, left } = shearBlanks(blanks, stock, ability, effort);
+  const cut = blanks.filter((b) => !left.some((l) => l.blank === b && l.why !== 'stock-short'));
+  for (const one of plans) {
+    const own = cut.filter((b) => b.material === one.material && b.thickness === one.thickness);
+    const [flaw] = verifyShearPlan(one, own, ability.limits);
+    if (flaw !== undefined) throw new Error(`a shear plan with ${flaw.code}: ${flaw.what}`);
+  }
+  const findings = left.map(({ blank, count, why }): Finding => {
+    const mass = plan.parts.find((p) => p.name === blank.part)?.mass ?? 0;
+    const pieces = { ...blank, count, why, mass, area: blank.x * blank.y };
+    return leftOutFinding(pieces, stock.sheets, 'warning');
+  });
+  const parts = plan.parts.map((p) => listedPart(p, p.name));
+  return { work: cutWork([plan], { plans, parts }, (shop ?? DEFAULT_SHOP).rates, sets), findings };
+}

@@ -1,0 +1,23 @@
+import { frozen } from '@tinwright/core/internal';
+import type { ConsoleWords } from './words.js';
+
+const many = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
+
+/** Planned sheets in English. */
+export const CONSOLE_ENGLISH: ConsoleWords = frozen({
+  decimal: '.',
+  sheet: (n: number) => `sheet ${n}`,
+  blanks: (n: number) => many(n, 'blank'),
+  parts: (n: number) => many(n, 'part'),
+  used: (share: string) => `${share} used`,
+  ofSheet: (share: string) => `${share} of the sheet`,
+  upTo: (to: string, of: string) => `up to ${to} of ${of}`,
+  offcut: (size: string) => `offcut ${size}`,
+  noOffcut: 'no offcut',
+  cuts: (cuts: number, settings: number) =>
+    `${many(cuts, 'cut')} with ${many(settings, 'setting')} of the stop.`,
+  open: (file: string) => `Open ${file}.`,
+  sheetsIn: (n: number, folder: string) => `${many(n, 'sheet')} in ${folder}.`,
+  soFar: (sheets: number, seed: number) => `${many(sheets, 'sheet')} so far (seed ${seed})`,
+  ending: 'ending with the best so far.',
+});

@@ -1,0 +1,23 @@
+import { frozen } from '@tinwright/core/internal';
+import type { ConsoleWords } from './words.js';
+
+const many = (n: number, one: string, more: string) => `${n} ${n === 1 ? one : more}`;
+
+/** Planned sheets in German. */
+export const CONSOLE_GERMAN: ConsoleWords = frozen({
+  decimal: ',',
+  sheet: (n: number) => `Tafel ${n}`,
+  blanks: (n: number) => many(n, 'Zuschnitt', 'Zuschnitte'),
+  parts: (n: number) => many(n, 'Teil', 'Teile'),
+  used: (share: string) => `${share} genutzt`,
+  ofSheet: (share: string) => `${share} der Tafel`,
+  upTo: (to: string, of: string) => `bis ${to} von ${of}`,
+  offcut: (size: string) => `Reststück ${size}`,
+  noOffcut: 'kein Reststück',
+  cuts: (cuts: number, settings: number) =>
+    `${many(cuts, 'Schnitt', 'Schnitte')}, Anschlag ${settings}-mal eingestellt.`,
+  open: (file: string) => `Öffne ${file}.`,
+  sheetsIn: (n: number, folder: string) => `${many(n, 'Tafel', 'Tafeln')} in ${folder}.`,
+  soFar: (sheets: number, seed: number) => `bisher ${many(sheets, 'Tafel', 'Tafeln')} (Startzahl ${seed})`,
+  ending: 'hört auf, das Beste bis hier bleibt.',
+});
