@@ -2,51 +2,37 @@
 // saved stay in the folder for eyes and for the auditors of files.
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { box, saved, tinwright, total, type, withJobPage } from './page-driver.mjs';
+import { gzipSync } from 'node:zlib';
+import { classroom, embedded } from './page-class.mjs';
+import {
+  accessible,
+  box,
+  expect,
+  saved,
+  shot,
+  tinwright,
+  total,
+  type,
+  until,
+  withJobPage,
+} from './page-driver.mjs';
+import { hostile, random } from './page-hostile.mjs';
+import { byKeys, linked, places, printed } from './page-looks.mjs';
 import { ready, root } from './ready.mjs';
 
 ready();
 process.chdir(root);
-const [folder, edits = '300'] = process.argv.slice(2);
+const [folder, edits = '1000'] = process.argv.slice(2);
+const SEED = Number(process.env.TINWRIGHT_SEED ?? new Date().toISOString().slice(0, 10).replaceAll('-', ''));
 mkdirSync(folder, { recursive: true });
 const JOB = 'examples/harvest-carrier.yaml';
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-function expect(truth, title, seen = '') {
-  if (!truth) throw new Error(`not true: ${title} ${seen}`);
-  process.stdout.write(`  ${title}\n`);
-}
-
-/** Wait until something holds. */
-async function until(what, title) {
-  for (let i = 0; i < 600; i++) {
-    if (await what()) return expect(true, title);
-    await new Promise((done) => setTimeout(done, 200));
-  }
-  return expect(false, title);
-}
-
-const shot = (page, name) => page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
-
-/** What axe-core has against the page as it stands. */
-async function accessible(page, title) {
-  // the page's policy lets nothing in from a tag; the browser itself may
-  await page.evaluate(AXE);
-  const found = await page.evaluate(async () => {
-    const { violations } = await globalThis.axe.run(document);
-    return violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).slice(0, 3)}`);
-  });
-  expect(found.length === 0, `nothing against it for accessibility: ${title}`, found.join('\n'));
-}
 
 const blank = (page) => total(page, 'Blank body');
 
 async function sizes(page) {
   const before = await blank(page);
-  await shot(page, '1-opened');
+  await shot(page, folder, '1-opened');
   await type(page, 'body', 'length', '420');
   await until(
     async () => (await blank(page)) === '456.46 × 335.1 mm',
@@ -67,7 +53,7 @@ async function sizes(page) {
   await page.keyboard.press('Control+z');
   await type(page, 'body', 'height', '9');
   await page.locator('fieldset.part button.take').first().waitFor();
-  await shot(page, '2-refused');
+  await shot(page, folder, '2-refused');
   await page.locator('fieldset.part button.take').first().click();
   await until(
     async () => (await page.locator('[role=alert]').count()) === 0,
@@ -89,7 +75,7 @@ async function folds(page) {
   await slider.fill('4.5');
   await page.locator('.paper svg').waitFor();
   await page.waitForTimeout(500);
-  await shot(page, '3-folding');
+  await shot(page, folder, '3-folding');
   await page.getByRole('button', { name: 'One bend on' }).click();
   await until(
     async () => /^5 of 8/.test(await page.locator('strong', { hasText: 'bends made' }).textContent()),
@@ -130,12 +116,18 @@ async function refit(page) {
   await page.locator('table.changes').waitFor();
   const changed = await page.locator('table.changes tr.changed').count();
   expect(changed > 0, `what a measure changes is listed: ${changed} sizes`);
-  await shot(page, '4-refit');
+  const marks = page.locator('fieldset.part mark');
+  expect(
+    (await marks.allTextContents()).some((t) => t.includes('to cut anew')) && (await marks.count()) > 1,
+    'and marked, at the fields and at the parts to cut anew',
+  );
+  await shot(page, folder, '4-refit');
   await page.getByRole('button', { name: 'Take it over' }).click();
   await page.getByText('Job as text').click();
   const text = await page.getByLabel('Job as text').inputValue();
   expect(text.includes('body.insideWidth: 197.6'), 'taken over it stands in the text of the job');
   expect(text.includes('# end-1 and end-2'), 'comments stay');
+  await until(async () => (await page.locator('table.changes tr.measured').count()) === 1, 'and in the list');
   await page.getByLabel('Job as text').fill(text.replace('length: 400', 'length: 410'));
   await until(
     async () => (await box(page, 'body', 'length').inputValue()) === '410',
@@ -157,82 +149,98 @@ async function units(page) {
   await page.getByLabel('Sprache').selectOption('en');
 }
 
-async function hostile(page, file) {
-  await page.getByRole('button', { name: 'Link to this job' }).click();
-  await until(async () => page.url().includes('#job='), 'a link carries the job');
-  const area = page.getByLabel('Job as text');
-  const good = await area.inputValue();
-  for (const bad of [
-    good.replace('name: body', 'name: "<img src=x onerror=alert(1)>"'),
-    good.replace('height: 55', 'height: 1e9'),
-    '[[[[[[[[[[',
-    'a: &a [x]\nb: [*a, *a]\nparts: {__proto__: {polluted: 1}}',
-    '',
-  ]) {
-    await area.fill(bad);
-    await page.locator('[role=alert]').first().waitFor();
-    expect(
-      (await page.locator('img').count()) === 0,
-      `refused and said so: ${JSON.stringify(bad.slice(0, 30))}`,
-    );
-  }
-  await area.fill(good);
-  await until(async () => (await page.locator('[role=alert]').count()) === 0, 'and it goes on afterwards');
-  await page.goto(`${pathToFileURL(file).href}#job=${'A'.repeat(1_900_000)}`);
-  await page.getByText('carries no job that can be read').waitFor();
-  expect(true, 'a fragment of nearly 2 MB, all that Chromium lets in, is not read');
+/** Someone who never saw it makes the example 20 mm longer, sees it fold, and has the cut files on disk. */
+async function firstTime(page) {
+  const start = Date.now();
+  await box(page, 'body', 'length').click({ clickCount: 3 });
+  await page.keyboard.type('420');
+  await until(async () => (await blank(page)) === '456.46 × 335.1 mm', 'click 1: 20 mm longer');
+  const watch = page.getByRole('button', { name: 'Watch it fold' });
+  await watch.click();
+  expect(await watch.isHidden(), 'click 2: it folds');
+  await page.getByText('3 of 8 bends made').waitFor();
+  await shot(page, folder, '6-first-time');
+  await page.getByText('8 of 8 bends made').waitFor();
+  const zip = join(folder, 'longer.zip');
+  await saved(page, 'all', zip);
+  const seconds = ((Date.now() - start) / 1000).toFixed(1);
+  execFileSync('/usr/bin/python3', ['-m', 'zipfile', '-e', zip, join(folder, 'longer')]);
+  const job = JSON.parse(readFileSync(join(folder, 'longer/job.json'), 'utf8'));
+  expect(
+    JSON.stringify(job).includes('456.4') && readFileSync(join(folder, 'longer/parts/body.dxf')).length > 0,
+    `click 3: the cut files are on disk, ${seconds} s after the first click`,
+  );
 }
 
-/** Random sizes, some of them impossible; the page keeps up and does not grow. */
-async function random(page, count) {
-  const session = await page.context().newCDPSession(page);
-  const used = async () => {
-    await session.send('HeapProfiler.collectGarbage');
-    return page.evaluate(() => performance.memory.usedJSHeapSize);
-  };
-  const edit = (n) =>
-    page.evaluate(async (steps) => {
-      const setter = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set;
-      let seed = 7;
-      const next = () => {
-        seed = (seed * 16807) % 2147483647;
-        return seed / 2147483647;
-      };
-      for (let i = 0; i < steps; i++) {
-        const boxes = document.querySelectorAll('fieldset.part input[type="text"]');
-        const input = boxes[Math.floor(next() * boxes.length)];
-        setter.call(input, String(Math.round(next() * 4000) / 10));
-        input.dispatchEvent(new Event('input', { bubbles: true }));
-        await new Promise((done) => setTimeout(done, 15));
-        if (i % 5 === 4) document.querySelector('header button').click(); // undo
-      }
-    }, n);
-  await edit(Math.ceil(count / 3));
-  await page.waitForTimeout(3000);
-  const before = await used();
-  await edit(count);
-  await page.waitForTimeout(3000);
-  const grown = (await used()) / before;
-  expect(grown < 1.6, `${count} random changes: memory ${grown.toFixed(2)} times what it was`);
+/** Parts come, of another family, and go with the joints they had. */
+async function parts(page) {
+  const names = async () => (await page.locator('fieldset.part legend button').allTextContents()).join();
+  await page.getByLabel('Add a part').selectOption('gusset-end');
+  await until(async () => (await names()) === 'body,end,handle,end-2', 'a part is added');
+  const list = page.locator('fieldset.group', { has: page.getByRole('button', { name: 'Add one: on' }) });
+  expect((await list.count()) === 1, 'a list of single values has a field');
+  await until(
+    async () => (await total(page, 'Blank end-2')).includes('×'),
+    'of the family chosen, and it is the one shown',
+  );
+  await page.getByRole('button', { name: 'Remove handle' }).click();
+  await until(async () => (await total(page, 'Fasteners')) === '18', 'a part removed takes its joints along');
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await until(async () => (await names()) === 'body,end,handle', 'and undo brings it again');
+}
+
+/** One file, small, that asks nobody for anything and keeps nothing. */
+async function file(page, path) {
+  const html = readFileSync(path);
+  const packed = gzipSync(html).length;
+  expect(packed <= 700_000, `one file of ${Math.round(packed / 1000)} kB gzipped`);
+  const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html.toString())?.[1] ?? '';
+  expect(
+    policy.startsWith("default-src 'none'; script-src 'sha256-") && !policy.includes('unsafe'),
+    'under a policy that allows its own script and style alone',
+  );
+  const kept = await page.evaluate(async () => [
+    Object.keys(globalThis.localStorage).length,
+    Object.keys(globalThis.sessionStorage).length,
+    (await globalThis.indexedDB.databases()).length,
+    globalThis.document.cookie.length,
+  ]);
+  expect(
+    kept.every((n) => n === 0),
+    'nothing is stored',
+  );
 }
 
 process.stdout.write('page\n');
-await withJobPage({ folder, job: JOB }, async (page, { file, first }) => {
+await withJobPage({ folder, job: JOB }, async (page, { file: path, first }) => {
   process.stdout.write(`  first picture ${first} ms after opening\n`);
   await page.getByRole('slider').waitFor();
   await accessible(page, 'light');
   await files(page);
+  await file(page, path);
+  await linked(page);
+  await places(page);
   await sizes(page);
+  await parts(page);
   await folds(page);
+  await printed(page, folder);
   await refit(page);
   await units(page);
-  await hostile(page, file);
 });
-if (edits !== '0') await withJobPage({ folder, job: JOB }, (page) => random(page, Number(edits)));
+await withJobPage({ folder, job: JOB }, async (page, { file: path }) => {
+  await page.getByRole('slider').waitFor();
+  await firstTime(page);
+  await page.keyboard.press('Control+z');
+  await byKeys(page);
+  await hostile(page, path);
+});
+if (edits !== '0') await withJobPage({ folder, job: JOB }, (page) => random(page, Number(edits), SEED));
 await withJobPage(
   {
     folder,
     job: JOB,
+    args: ['--lang', 'de'],
     viewport: { width: 320, height: 640 },
     colorScheme: 'dark',
     reducedMotion: 'reduce',
@@ -242,16 +250,16 @@ await withJobPage(
     await page.getByRole('slider').waitFor();
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(wide <= 320, 'a phone 320 px wide scrolls one way only', String(wide));
-    await accessible(page, 'dark, on a phone');
-    await shot(page, '5-phone');
+    await accessible(page, 'dark, German, on a phone');
+    await page.getByLabel('Sprache').selectOption('en');
+    await page.getByRole('slider').waitFor();
+    await accessible(page, 'dark, English, on a phone');
+    await page.evaluate(() => globalThis.scrollTo(0, 900));
+    const totals = await page.locator('.totals').boundingBox();
+    expect(totals.y >= 0 && totals.y < 100, 'its numbers stay in sight');
+    await shot(page, folder, '5-phone');
   },
 );
-await withJobPage(
-  { folder, job: JOB, args: ['--lock', 'stock', '--lock', 'parts.body.length', '--worksheet'] },
-  async (page) => {
-    expect(await box(page, 'body', 'length').isDisabled(), 'a class cannot change what is locked');
-    expect(await box(page, 'body', 'width').isEnabled(), 'and can change what is not');
-    expect((await blank(page)).includes('……'), 'the numbers to find are left out');
-  },
-);
+await classroom(folder, JOB);
+await embedded(join(folder, 'site'), JOB);
 writeFileSync(join(folder, 'done'), '');

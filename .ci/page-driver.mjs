@@ -1,11 +1,13 @@
 // Opens a job's page in Chromium and works it as a person would; shared by its check and its benchmark.
 import { execFileSync } from 'node:child_process';
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { withPage } from './chromium.mjs';
 import { root } from './ready.mjs';
 
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const MAIN = join(root, 'packages/cli/bin/tinwright.js');
 
 /** Run the command. */
@@ -35,7 +37,7 @@ export async function withJobPage({ folder, job, args = [], hash = '', ...option
       page.setDefaultTimeout(120_000);
       const start = Date.now();
       await page.goto(pathToFileURL(file).href + hash);
-      await page.waitForSelector('svg.drawing .cut path');
+      await page.waitForSelector('.flat .cut path');
       const result = await what(page, { file, first: Date.now() - start });
       if (faults.length > 0) throw new Error(`the page says: ${faults.slice(0, 5).join('; ')}`);
       return result;
@@ -77,7 +79,7 @@ export const latencies = (page, count) =>
   page.evaluate(async (n) => {
     const input = document.querySelectorAll('fieldset.part input[type="text"]')[1];
     const setter = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set;
-    const drawn = () => document.querySelector('svg.drawing #CUT path').getAttribute('d');
+    const drawn = () => document.querySelector('.flat #CUT path').getAttribute('d');
     const times = [];
     for (let i = 0; i < n; i++) {
       const before = drawn();
@@ -90,3 +92,33 @@ export const latencies = (page, count) =>
     }
     return times;
   }, count);
+
+/** Say what was found true. @throws Error when it is not */
+export function expect(truth, title, seen = '') {
+  if (!truth) throw new Error(`not true: ${title} ${seen}`);
+  process.stdout.write(`  ${title}\n`);
+}
+
+/** Wait until something holds. */
+export async function until(what, title) {
+  for (let i = 0; i < 600; i++) {
+    if (await what()) return expect(true, title);
+    await new Promise((done) => setTimeout(done, 200));
+  }
+  return expect(false, title);
+}
+
+/** A picture of the whole page as it stands. */
+export const shot = (page, folder, name) =>
+  page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
+
+/** What axe-core has against the page as it stands. */
+export async function accessible(page, title) {
+  // the page's policy lets nothing in from a tag; the browser itself may
+  await page.evaluate(AXE);
+  const found = await page.evaluate(async () => {
+    const { violations } = await globalThis.axe.run(document);
+    return violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).slice(0, 3)}`);
+  });
+  expect(found.length === 0, `nothing against it for accessibility: ${title}`, found.join('\n'));
+}

@@ -176,6 +176,11 @@ test('the programs of the README and of docs compile strictly and run', () => {
       return other;
     });
     expect(others.length).toBeGreaterThan(3);
+    // run in a browser by .ci/page-check.mjs
+    const page = readFileSync(join(ROOT, 'packages/page/README.md'), 'utf8');
+    const embedding = /^```ts browser\n(.*?)^```$/ms.exec(page)?.[1] ?? '';
+    expect(embedding).toContain('definePageElement');
+    writeFileSync(join(folder, 'embedding.ts'), embedding);
     expect(compiled(folder)).toBe('');
     const code = transpiled(program);
     writeFileSync(join(folder, 'program.mjs'), code);

@@ -4,8 +4,9 @@ import { pageFile } from './page-file.js';
 
 /**
  * Let other sites place the page in theirs: defines `<tinwright-page>`, which shows the job that stands in it as text
- * (in a `<script type="application/yaml">`), in a frame of its own that reaches nothing of the site. `lang` is the
- * language it starts in.
+ * (in a `<script type="application/yaml">`), in a frame of its own that reaches nothing of the site. Its attributes:
+ * `lang`, the language it starts in, `de` or English; `locked`, places of values that stay, with spaces between;
+ * `worksheet`, where numbers are left to be found.
  * @param template the package's `page.html`
  */
 export function definePageElement(template: string, name = 'tinwright-page'): void {
@@ -16,8 +17,8 @@ export function definePageElement(template: string, name = 'tinwright-page'): vo
         const content: PageContent = {
           text: this.querySelector('script')?.textContent ?? '',
           language: this.lang === 'de' ? 'de' : 'en',
-          locked: [],
-          worksheet: false,
+          locked: (this.getAttribute('locked') ?? '').split(/\s+/).filter((l) => l !== ''),
+          worksheet: this.hasAttribute('worksheet'),
         };
         const frame = document.createElement('iframe');
         frame.title = this.title || 'Tinwright';

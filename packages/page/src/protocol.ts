@@ -9,6 +9,8 @@ export interface Field {
   readonly words: string;
   readonly unit: 'mm' | 'deg' | '';
   readonly options: readonly string[];
+  /** What an option is called where its own word is not for people. */
+  readonly titles?: Readonly<Record<string, string>>;
   readonly least: number | null;
   readonly most: number | null;
   /** What stands for it when it is left out, as a job writes it; undefined when it may not be left out. */
@@ -60,6 +62,14 @@ export interface BlankView {
   readonly terms: readonly TermView[];
 }
 
+/** A panel's size from bend line to bend line, or to its edge: what an outside size leaves after half of each deduction. mm */
+export interface SpanView {
+  readonly marked: number;
+  readonly outside: number;
+  readonly taken: number;
+  readonly bends: readonly string[];
+}
+
 /** The flat pattern. mm, y up */
 export interface FlatView {
   /** The cut file's drawing as SVG. */
@@ -70,6 +80,7 @@ export interface FlatView {
   readonly panels: readonly {
     readonly id: string;
     readonly shape: readonly (readonly [number, number])[];
+    readonly spans: readonly SpanView[];
   }[];
 }
 
@@ -167,6 +178,13 @@ export interface ChangeView {
   readonly measured: boolean;
 }
 
+/** A page to print, as SVG, and the part it is of. */
+export interface PrintView {
+  readonly part: string;
+  readonly paper: 'A4' | 'letter';
+  readonly svg: string;
+}
+
 /** A file to save. */
 export interface FileView {
   readonly path: string;
@@ -178,6 +196,8 @@ export interface Answers {
   readonly catalogue: Catalogue;
   readonly quick: Quick | null;
   readonly job: JobView | { readonly problems: readonly ProblemView[] };
+  /** Those of the job, with the values that would mend them: takes longer. */
+  readonly findings: readonly FindingView[];
   /** A value with which the job can be, as the job writes it; null where none was found. */
   readonly mend: { readonly path: Path; readonly value: number } | null;
   readonly order: OrderView | null;
@@ -186,7 +206,7 @@ export interface Answers {
     | { readonly changes: readonly ChangeView[]; readonly again: readonly string[] }
     | { readonly problems: readonly ProblemView[] };
   readonly files: readonly FileView[];
-  readonly prints: readonly string[];
+  readonly prints: readonly PrintView[];
   /** A part's picture, or the object's where it is null, as SVG: for browsers that draw nothing in space. */
   readonly picture: string | null;
 }
@@ -196,6 +216,7 @@ export interface Asks {
   readonly catalogue: { readonly language: 'en' | 'de' };
   readonly quick: { readonly data: unknown; readonly part: string };
   readonly job: { readonly data: unknown; readonly language: 'en' | 'de' };
+  readonly findings: { readonly data: unknown; readonly language: 'en' | 'de' };
   readonly mend: { readonly data: unknown; readonly path: Path };
   readonly order: { readonly data: unknown; readonly part: string; readonly language: 'en' | 'de' };
   readonly stage: {
@@ -205,6 +226,7 @@ export interface Asks {
     /** Steps done; a fraction for one under way. */
     readonly at: number;
   };
+  /** Sizes measured, beside those that the job holds already: changes are those from the job without any. */
   readonly refit: { readonly data: unknown; readonly measured: Readonly<Record<string, unknown>> };
   readonly files: {
     readonly data: unknown;
@@ -214,7 +236,12 @@ export interface Asks {
     readonly part: string;
     readonly language: 'en' | 'de';
   };
-  readonly prints: { readonly data: unknown; readonly language: 'en' | 'de' };
+  readonly prints: {
+    readonly data: unknown;
+    readonly language: 'en' | 'de';
+    /** True where sizes are left out, for a class to find. */
+    readonly worksheet: boolean;
+  };
   readonly picture: { readonly data: unknown; readonly part: string | null };
 }
 

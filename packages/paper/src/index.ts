@@ -7,7 +7,7 @@ export { type PacketOptions, packetPages, SECTIONS, type Section } from './packe
 export { type PacketFiles, type PacketForm, packetFiles } from './packet-files.js';
 export type { Anchor, Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';
 export { PAPERS, type Paper, SCALES } from './page/paper.js';
-export type { Run, SpareFont, Typeface } from './page/typeface.js';
+export { type Run, type SpareFont, type Typeface, typeface } from './page/typeface.js';
 export { type DocumentInfo, pagesPdf } from './pdf/write.js';
 export type { BrakeMarks, PlanOptions } from './plan/options.js';
 export type { SightLine } from './plan/pattern-ask.js';

@@ -13,7 +13,6 @@ import { Views } from './views.js';
 /** The whole page. */
 export function App({ state }: { state: State }): JSX.Element {
   const words = state.words.value;
-  const free = state.content.locked.length === 0;
   return (
     <div lang={words.language}>
       <div class="screen">
@@ -25,17 +24,17 @@ export function App({ state }: { state: State }): JSX.Element {
           <div class="column sizes">
             <h2>{words.sizes}</h2>
             <Sizes state={state} />
-            {free ? <Text state={state} /> : null}
+            <Text state={state} />
           </div>
           <div class="column views">
             <Views state={state} />
           </div>
           <div class="column rest">
-            <Section id="findings" title={words.findings}>
-              <Findings state={state} />
-            </Section>
             <Section id="save" title={words.save}>
               <Save state={state} />
+            </Section>
+            <Section id="findings" title={words.findings}>
+              <Findings state={state} />
             </Section>
             <Section id="refit" title={words.refit}>
               <Refit state={state} />
@@ -44,9 +43,10 @@ export function App({ state }: { state: State }): JSX.Element {
         </main>
       </div>
       <div class="print">
-        {state.prints.value.map((svg) => (
+        {state.prints.value.length === 0 ? <p>{words.printing}</p> : null}
+        {state.prints.value.map(({ svg, paper }) => (
           // our own writer's text: names in it are escaped
-          <div key={svg} class="sheet" dangerouslySetInnerHTML={{ __html: bare(svg) }} />
+          <div key={svg} class={`sheet ${paper}`} dangerouslySetInnerHTML={{ __html: bare(svg) }} />
         ))}
       </div>
     </div>

@@ -5,7 +5,7 @@ import type { State } from './state.js';
 
 const STEP_TIME = 1400; // ms a bend while it plays
 
-/** From flat to finished in the found order, each bend with the section of its machine. */
+/** From flat to finished in the found order: a slider, steps, and playing it. */
 export function Fold({ state }: { state: State }): JSX.Element {
   const words = state.words.value;
   const order = state.order.value;
@@ -34,7 +34,6 @@ export function Fold({ state }: { state: State }): JSX.Element {
     setPlaying(false);
     state.fold(Math.min(count, Math.max(0, to)));
   };
-  const shown = Math.min(count - 1, Math.max(0, Math.ceil(at) - 1));
   return (
     <>
       <input
@@ -46,6 +45,12 @@ export function Fold({ state }: { state: State }): JSX.Element {
         aria-label={words.fold}
         aria-valuetext={words.step(Math.floor(at), count)}
         onInput={(e) => go(Number(e.currentTarget.value))}
+        onKeyDown={(e) => {
+          const way = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[e.key];
+          if (way === undefined) return;
+          e.preventDefault();
+          go(way > 0 ? Math.floor(at) + 1 : Math.ceil(at) - 1);
+        }}
       />
       <p class="row">
         <button type="button" onClick={() => go(0)}>
@@ -61,6 +66,21 @@ export function Fold({ state }: { state: State }): JSX.Element {
           {playing ? words.pause : words.play}
         </button>
       </p>
+    </>
+  );
+}
+
+/** The bend that the slider stands in, told, with the section of its machine. */
+export function Step({ state }: { state: State }): JSX.Element | null {
+  const words = state.words.value;
+  const order = state.order.value;
+  const count = order?.steps.length ?? 0;
+  if (order === null || count === 0 || order.status === 'infeasible' || state.problems.value.length > 0)
+    return null;
+  const at = state.at.value ?? count;
+  const shown = Math.min(count - 1, Math.max(0, Math.ceil(at) - 1));
+  return (
+    <>
       <p aria-live="polite">
         <strong>{words.step(Math.floor(at), count)}</strong>
         {at === 0 ? '' : `: ${order.words[shown] ?? ''}`}

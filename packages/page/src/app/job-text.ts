@@ -1,4 +1,4 @@
-import { type Document, isCollection, parseDocument } from 'yaml';
+import { type Document, isCollection, isMap, isScalar, isSeq, parseDocument } from 'yaml';
 import type { Path } from '../protocol.js';
 
 /** Longest text of a job that is read here, characters. */
@@ -63,15 +63,27 @@ export function withAdded(text: string, path: Path, value: unknown): string {
   return edited(text, (document) => document.addIn(path, document.createNode(value)));
 }
 
-/** Line a value stands on, from 1; null where the text has none. */
-export function lineOf(text: string, path: Path): number | null {
-  const document = parseDocument(text);
-  for (let i = path.length; i > 0; i--) {
-    const node = document.getIn(path.slice(0, i), true) as { range?: readonly number[] } | undefined;
-    const start = node?.range?.[0];
-    if (start !== undefined) return text.slice(0, start).split('\n').length;
-  }
-  return null;
+/** The text without a part and the joints it has; sizes that follow it stay and are told of. */
+export function withoutPart(text: string, index: number): string {
+  return edited(text, (document) => {
+    const name = document.getIn(['parts', index, 'name']);
+    const joints = document.get('joints');
+    document.deleteIn(['parts', index]);
+    if (!isSeq(joints)) return;
+    const { items } = joints;
+    // a piece is called by its part's name, with a number where there are several: `end-2.rim`
+    const ofPart = (joint: unknown) =>
+      isMap(joint) &&
+      joint.items.some(({ value }) => {
+        const said = isScalar(value) ? String(value.value) : '';
+        return (
+          said.startsWith(`${name}.`) ||
+          (said.startsWith(`${name}-`) && /^-\d+\./.test(said.slice(`${name}`.length)))
+        );
+      });
+    joints.items = items.filter((joint) => !ofPart(joint));
+    if (joints.items.length === 0) document.delete('joints');
+  });
 }
 
 function edited(text: string, change: (document: Document.Parsed) => void): string {

@@ -14,3 +14,24 @@ export function isLocked({ locked }: PageContent, data: unknown, path: Path): bo
   const place = placeName(data, path);
   return locked.some((l) => place === l || place.startsWith(`${l}.`));
 }
+
+/**
+ * The first lock that a job would break by saying something else there than the page was made with; null where it keeps
+ * them all. A text that cannot be read breaks none: nothing is made from it.
+ */
+export function lockBroken({ locked }: PageContent, made: unknown, wanted: unknown): string | null {
+  if (wanted === null) return null;
+  // numbers mean another length in the other unit
+  return ['units', ...locked].find((l) => said(made, l) !== said(wanted, l)) ?? null;
+}
+
+/** What stands at a place, parts by their names. */
+function said(data: unknown, place: string): string | undefined {
+  const at = place.split('.').reduce<unknown>((inside, step) => {
+    if (typeof inside !== 'object' || inside === null) return undefined;
+    return Array.isArray(inside)
+      ? inside.find((e: { name?: unknown } | null) => e?.name === step)
+      : Object.getOwnPropertyDescriptor(inside, step)?.value;
+  }, data);
+  return JSON.stringify(at);
+}

@@ -10,9 +10,8 @@ const read = (id: string): string => document.getElementById(id)?.textContent ??
 
 const content = JSON.parse(read('content')) as PageContent;
 const shared = textOf(location.hash);
-const free = content.locked.length === 0;
-const text = shared === null || shared === 'bad' || !free ? content.text : shared;
-const state = pageState(engine(read('worker')), { ...content, text });
+const state = pageState(engine(read('worker')), content);
+if (shared !== null && shared !== 'bad') state.write(shared);
 const place = document.getElementById('page');
 if (place !== null) render(<App state={state} />, place);
 if (shared === 'bad') state.said.value = state.words.value.badLink;
@@ -20,5 +19,5 @@ addEventListener('keydown', (e) => keyed(e, state));
 addEventListener('hashchange', () => {
   const linked = textOf(location.hash);
   if (linked === 'bad') state.said.value = state.words.value.badLink;
-  else if (linked !== null && free) state.write(linked);
+  else if (linked !== null) state.write(linked);
 });

@@ -1,9 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
 import type { Answers } from '../protocol.js';
-import { typed } from './field.js';
+import { typed } from './control.js';
 import type { State } from './state.js';
-import { sizeText } from './units.js';
+import { lengths, sentence } from './told.js';
 
 /** Type what the rule shows on a finished part: what else changes is listed, and can be taken over. */
 export function Refit({ state }: { state: State }): JSX.Element | null {
@@ -11,16 +11,17 @@ export function Refit({ state }: { state: State }): JSX.Element | null {
   const id = useId();
   const [size, setSize] = useState('');
   const [value, setValue] = useState('');
-  const [answer, setAnswer] = useState<Answers['refit'] | null>(null);
   const job = state.job.value;
   const data = state.data.value;
   const measured = typed(value);
+  const answer = state.fitted.value;
   useEffect(() => {
     let wanted = true;
-    if (size === '' || measured === undefined) setAnswer(null);
+    const typedNow = size === '' || measured === undefined ? {} : { [size]: measured };
+    if (Object.keys({ ...takenOver(data), ...typedNow }).length === 0) state.fitted.value = null;
     else
-      void state.engine.ask('refit', { data, measured: { [size]: measured } }).then((found) => {
-        if (wanted) setAnswer(found);
+      void state.engine.ask('refit', { data, measured: typedNow }).then((found) => {
+        if (wanted) state.fitted.value = found;
       });
     return () => {
       wanted = false;
@@ -55,12 +56,12 @@ export function Refit({ state }: { state: State }): JSX.Element | null {
           inputMode="decimal"
           autocomplete="off"
           value={value}
-          placeholder={now === undefined ? '' : sizeText(now.value, job.units)}
+          placeholder={now === undefined ? '' : lengths(state)(now.value)}
           onInput={(e) => setValue(e.currentTarget.value)}
         />
       </div>
       <Changes state={state} answer={answer} />
-      {answer !== null && 'changes' in answer ? (
+      {size !== '' && measured !== undefined && answer !== null && 'changes' in answer ? (
         <button
           type="button"
           onClick={() => {
@@ -76,14 +77,17 @@ export function Refit({ state }: { state: State }): JSX.Element | null {
   );
 }
 
+/** Sizes measured that the job holds already. */
+const takenOver = (data: unknown): object => (data as { readonly measured?: object } | null)?.measured ?? {};
+
 function Changes({ state, answer }: { state: State; answer: Answers['refit'] | null }): JSX.Element | null {
   const words = state.words.value;
-  const units = state.job.value?.units ?? 'mm';
+  const said = lengths(state);
   if (answer === null) return null;
   if ('problems' in answer)
     return (
       <p class="wrong" role="alert">
-        {answer.problems.map((p) => `${p.message}. ${p.fix}`).join(' ')}
+        {answer.problems.map((p) => `${sentence(p.message)}. ${sentence(p.fix)}`).join(' ')}
       </p>
     );
   if (answer.changes.length === 0) return <p>{words.nothingChanges}</p>;
@@ -103,9 +107,9 @@ function Changes({ state, answer }: { state: State; answer: Answers['refit'] | n
             <tr key={`${c.part} ${c.dimension}`} class={c.measured ? 'measured' : 'changed'}>
               <td>{c.part}</td>
               <td>{c.dimension}</td>
-              <td>{sizeText(c.before, units)}</td>
+              <td>{said(c.before)}</td>
               <td>
-                <mark>{sizeText(c.after, units)}</mark>
+                <mark>{said(c.after)}</mark>
               </td>
             </tr>
           ))}

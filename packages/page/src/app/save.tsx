@@ -9,6 +9,7 @@ export function Save({ state }: { state: State }): JSX.Element {
   const words = state.words.value;
   const [writing, setWriting] = useState('');
   const { formats = [] } = state.catalogue.value ?? {};
+  const { worksheet } = state.content;
   const whole = state.job.value?.object ?? null;
   const bad = state.problems.value.length > 0 || state.textProblem.value !== null;
   const save = async (what: string) => {
@@ -40,17 +41,17 @@ export function Save({ state }: { state: State }): JSX.Element {
   );
   return (
     <>
+      {worksheet ? null : <p class="row">{button('all', words.everything)}</p>}
       <p class="row">
         {formats
           .filter((f) => f.format !== 'glb')
           .map((f) => button(f.format, `${f.words} ${state.chosen.value}`))}
-        {button('plan', `${words.plan} ${state.chosen.value}`)}
+        {worksheet ? null : button('plan', `${words.plan} ${state.chosen.value}`)}
       </p>
       <p class="row">
         {whole === null ? null : button('glb', `glTF ${words.object}`)}
-        {button('packet', words.packet)}
+        {worksheet ? button('worksheet', words.worksheetFile) : button('packet', words.packet)}
         {button('job', words.jobFile)}
-        {button('all', words.everything)}
       </p>
       <p role="status">{writing === '' ? '' : words.saving}</p>
       <p>

@@ -23,6 +23,7 @@ import type { SolidView } from '../protocol.js';
 /** A piece to show and where it stands. */
 export interface Piece {
   readonly name: string;
+  readonly part: string;
   readonly solid: SolidView;
   readonly matrix: readonly number[] | null;
 }
@@ -37,7 +38,8 @@ export interface Paint {
 /** A view in space on a canvas. Nothing moves by itself: it is drawn when something changed. */
 export interface SpaceView {
   readonly show: (pieces: readonly Piece[], keep: 'frame' | 'view') => void;
-  readonly light: (id: string | null) => void;
+  /** Light a panel or bend of every piece of a part. */
+  readonly light: (id: string | null, part: string) => void;
   readonly paint: (paint: Paint) => void;
   /** Turn by so many degrees round the upright axis and over it. */
   readonly turn: (round: number, over: number) => void;
@@ -70,7 +72,7 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
   let look = { ...START };
   let zoomed = 1;
   let radius = 1;
-  let lit: string | null = null;
+  let lit: { readonly id: string | null; readonly part: string } = { id: null, part: '' };
   const centre = new Vector3();
   let waiting = 0;
 
@@ -100,7 +102,8 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
   };
   const relight = (): void => {
     object.traverse((o) => {
-      if (o instanceof Mesh) o.material = o.name === lit ? bright : sheet;
+      if (o instanceof Mesh)
+        o.material = o.name === lit.id && o.parent?.userData.part === lit.part ? bright : sheet;
     });
     soon();
   };
@@ -116,8 +119,8 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
       }
       relight();
     },
-    light: (id) => {
-      lit = id;
+    light: (id, part) => {
+      lit = { id, part };
       relight();
     },
     paint: (paint) => {
@@ -155,11 +158,12 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
 }
 
 function groupOf(
-  { name, solid, matrix }: Piece,
+  { name, part, solid, matrix }: Piece,
   { sheet, line }: { readonly sheet: MeshLambertMaterial; readonly line: LineBasicMaterial },
 ): Group {
   const group = new Group();
   group.name = name;
+  group.userData.part = part;
   for (const { id, positions, normals, edges } of solid.chunks) {
     const faces = new BufferGeometry();
     faces.setAttribute('position', new BufferAttribute(positions, 3));

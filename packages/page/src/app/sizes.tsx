@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
 import type { FamilyView, Field } from '../protocol.js';
-import { Mend, Single, Value } from './field.js';
-import { withAdded } from './job-text.js';
-import { isLocked } from './locks.js';
+import { Single, Value } from './field.js';
+import { withAdded, withoutPart } from './job-text.js';
+import { Mend } from './mend.js';
 import type { State } from './state.js';
+import { sentence } from './told.js';
 
 const plain: Omit<Field, 'name'> = {
   words: '',
@@ -31,7 +32,7 @@ export function Sizes({ state }: { state: State }): JSX.Element {
   if (data === null) return <Elsewhere state={state} />;
   if (catalogue === null) return <p aria-busy="true">…</p>;
   const materials = catalogue.materials.map((m) => m.name);
-  const open = state.content.locked.length === 0;
+  const titles = Object.fromEntries(catalogue.materials.map((m) => [m.name, m.title]));
   return (
     <form onSubmit={(e) => e.preventDefault()}>
       <Elsewhere state={state} />
@@ -40,7 +41,7 @@ export function Sizes({ state }: { state: State }): JSX.Element {
         <Single
           state={state}
           path={['stock', 'material']}
-          field={{ ...plain, name: 'material', options: materials }}
+          field={{ ...plain, name: 'material', options: materials, titles }}
           label={words.material}
         />
         <Single
@@ -65,9 +66,7 @@ export function Sizes({ state }: { state: State }): JSX.Element {
           family={catalogue.families.find((f) => f.name === part?.family)}
         />
       ))}
-      {open ? (
-        <AddPart state={state} families={catalogue.families} names={parts.map((p) => String(p?.name))} />
-      ) : null}
+      <AddPart state={state} families={catalogue.families} names={parts.map((p) => String(p?.name))} />
     </form>
   );
 }
@@ -86,8 +85,11 @@ function Part({
   const words = state.words.value;
   const name = String(part?.name ?? index + 1);
   const chosen = state.chosen.value === name;
-  const removable =
-    !isLocked(state.content, state.data.value, ['parts', index]) && state.content.locked.length === 0;
+  const removable = !state.content.locked.some(
+    (l) => l === `parts.${name}` || l.startsWith(`parts.${name}.`),
+  );
+  const { fitted } = state;
+  const anew = fitted.value !== null && 'again' in fitted.value && fitted.value.again.includes(name);
   return (
     <fieldset class={chosen ? 'part chosen' : 'part'}>
       <legend>
@@ -95,6 +97,7 @@ function Part({
           {name}
         </button>
         <span class="family"> {family?.title ?? String(part?.family)}</span>
+        {anew ? <mark> {words.anew}</mark> : null}
       </legend>
       <div onFocusCapture={() => (chosen ? undefined : state.choose(name))}>
         <Single
@@ -108,7 +111,7 @@ function Part({
         ))}
       </div>
       {removable ? (
-        <button type="button" class="quiet" onClick={() => state.change(['parts', index], undefined)}>
+        <button type="button" class="quiet" onClick={() => state.write(withoutPart(state.text.value, index))}>
           {words.removePart(name)}
         </button>
       ) : null}
@@ -176,7 +179,7 @@ function Elsewhere({ state }: { state: State }): JSX.Element | null {
           return (
             <li key={`${at} ${p.message}`}>
               {p.part === '' ? '' : `${p.part}: `}
-              {p.path.slice(p.part === '' ? 0 : 2).join('.')} {p.message}. {p.fix}{' '}
+              {p.path.slice(p.part === '' ? 0 : 2).join('.')} {p.message}. {sentence(p.fix)}{' '}
               <Mend state={state} at={at} />
             </li>
           );

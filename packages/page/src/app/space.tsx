@@ -11,18 +11,28 @@ interface Props {
   readonly frame: string;
   /** Part whose picture stands in where the browser draws nothing in space; null for the object. */
   readonly instead: string | null;
-  readonly onPoint: (under: { readonly piece: string; readonly id: string } | null) => void;
+  readonly onPoint: (under: Under | null) => void;
+  /** Pressed without turning. */
+  readonly onPress?: (under: Under) => void;
+}
+
+/** A panel or bend of a piece. */
+interface Under {
+  readonly piece: string;
+  readonly id: string;
 }
 
 const TURN = 0.4; // degrees a pixel
+const STILL = 4; // pixels a press may move
 
 /** A view in space that can be turned by mouse, finger or keys. */
-export function Space({ state, label, pieces, frame, instead, onPoint }: Props): JSX.Element {
+export function Space({ state, label, pieces, frame, instead, onPoint, onPress }: Props): JSX.Element {
   const words = state.words.value;
   const canvas = useRef<HTMLCanvasElement>(null);
   const view = useRef<SpaceView | null>(null);
   const framed = useRef('');
   const down = useRef(new Map<number, readonly [number, number]>());
+  const pressed = useRef<readonly [number, number]>([0, 0]);
   const [works, setWorks] = useState(true);
   useEffect(() => {
     const here = canvas.current;
@@ -56,7 +66,8 @@ export function Space({ state, label, pieces, frame, instead, onPoint }: Props):
     framed.current = frame;
   }, [pieces, frame]);
   const lit = state.lit.value;
-  useEffect(() => view.current?.light(lit), [lit, pieces]);
+  const part = state.chosen.value;
+  useEffect(() => view.current?.light(lit, part), [lit, part, pieces]);
   if (!works) return <Picture state={state} label={label} part={instead} />;
   return (
     <canvas
@@ -69,6 +80,14 @@ export function Space({ state, label, pieces, frame, instead, onPoint }: Props):
       onWheel={(e) => {
         e.preventDefault();
         view.current?.zoom(e.deltaY < 0 ? 1.1 : 1 / 1.1);
+      }}
+      onClick={(e) => {
+        const [x, y] = pressed.current;
+        const under = underPointer(e, view.current);
+        if (under !== null && Math.hypot(e.clientX - x, e.clientY - y) < STILL) onPress?.(under);
+      }}
+      onPointerDownCapture={(e) => {
+        pressed.current = [e.clientX, e.clientY];
       }}
       {...fingers(down.current, view, onPoint)}
     />
@@ -162,8 +181,15 @@ function fingers(
 }
 
 function point(e: Pointed, view: SpaceView | null, onPoint: Props['onPoint']): void {
+  onPoint(underPointer(e, view));
+}
+
+function underPointer(
+  e: MouseEvent & { readonly currentTarget: HTMLCanvasElement },
+  view: SpaceView | null,
+): Under | null {
   const { left, top, width, height } = e.currentTarget.getBoundingClientRect();
-  onPoint(view?.under((2 * (e.clientX - left)) / width - 1, 1 - (2 * (e.clientY - top)) / height) ?? null);
+  return view?.under((2 * (e.clientX - left)) / width - 1, 1 - (2 * (e.clientY - top)) / height) ?? null;
 }
 
 /** An SVG without its declaration, to stand in a page. */

@@ -7,6 +7,7 @@ import type {
   OrderView,
   PartView,
   Path,
+  PrintView,
   ProblemView,
   Quick,
   SolidView,
@@ -16,6 +17,7 @@ import { PAGE_GERMAN } from '../words/german.js';
 import type { PageWords } from '../words/words.js';
 import type { Engine } from './engine.js';
 import { readText, withChange } from './job-text.js';
+import { lockBroken } from './locks.js';
 
 /** What the page holds; everything it shows follows from it. */
 export interface State {
@@ -38,7 +40,10 @@ export interface State {
   /** Bends made of the order; null for the finished part. */
   readonly at: Signal<number | null>;
   readonly stage: Signal<SolidView | null>;
-  readonly prints: Signal<readonly string[]>;
+  /** Pages to print of the job as it now is; empty until they are written. */
+  readonly prints: Signal<readonly PrintView[]>;
+  /** What the sizes typed at the bench change. */
+  readonly fitted: Signal<Answers['refit'] | null>;
   readonly language: Signal<'en' | 'de'>;
   readonly words: ReadonlySignal<PageWords>;
   readonly said: Signal<string>;
@@ -82,9 +87,11 @@ export function pageState(engine: Engine, content: PageContent): State {
   const order = signal<OrderView | null>(null);
   const at = signal<number | null>(null);
   const stage = signal<SolidView | null>(null);
-  const prints = signal<readonly string[]>([]);
+  const prints = signal<readonly PrintView[]>([]);
+  const fitted = signal<Answers['refit'] | null>(null);
   const language = signal(content.language);
   const said = signal('');
+  const made = readText(content.text).data;
   let asking = false;
   let touched: Path | null = null;
   let later: ReturnType<typeof setTimeout> | undefined;
@@ -138,10 +145,15 @@ export function pageState(engine: Engine, content: PageContent): State {
   };
   const askOrder = async (): Promise<void> => {
     const [now, part, lang] = [data.value, chosen.value, language.value];
+    const findings = await engine.askLong('findings', { data: now, language: lang });
+    if (findings === null || now !== data.value || lang !== language.value) return;
+    if (job.value !== null) job.value = { ...job.value, findings };
     const found = await engine.askLong('order', { data: now, part, language: lang });
-    if (found !== null && now === data.value && part === chosen.value) order.value = found;
-    const pages = await engine.askLong('prints', { data: now, language: lang });
-    if (pages !== null && now === data.value) prints.value = pages;
+    if (found !== null && now === data.value && part === chosen.value && lang === language.value)
+      order.value = found;
+    const { worksheet } = content;
+    const pages = await engine.askLong('prints', { data: now, language: lang, worksheet });
+    if (pages !== null && now === data.value && lang === language.value) prints.value = pages;
   };
   const changed = (): void => {
     mends.value = new Map();
@@ -163,6 +175,7 @@ export function pageState(engine: Engine, content: PageContent): State {
       order.value = null;
       at.value = null;
       stage.value = null;
+      prints.value = [];
       said.value = '';
     });
     changed();
@@ -170,6 +183,11 @@ export function pageState(engine: Engine, content: PageContent): State {
   const write = (next: string, about: string | null = null): void => {
     const { texts, now, about: last } = history.value;
     if (next === texts[now]) return;
+    const broken = content.locked.length === 0 ? null : lockBroken(content, made, readText(next).data);
+    if (broken !== null) {
+      said.value = PAGE[language.value].lockedPlace(broken);
+      return;
+    }
     // typing on in one field is one change
     const upTo = about !== null && about === last && now > 0 ? now : now + 1;
     const kept = texts.slice(Math.max(0, upTo + 1 - MOST_UNDO), upTo);
@@ -187,18 +205,27 @@ export function pageState(engine: Engine, content: PageContent): State {
     });
     settle();
   };
-  let staged = 0;
+  let staging = false;
+  /** Stages one after the other; those passed over while one is made are never asked for. */
+  const stageOn = async (): Promise<void> => {
+    staging = true;
+    let shown: number | null = null;
+    while (at.value !== null && at.value !== shown && order.value !== null) {
+      shown = at.value;
+      const { steps } = order.value;
+      const solid = await engine.ask('stage', { data: data.value, part: chosen.value, steps, at: shown });
+      if (at.value !== null && order.value?.steps === steps) stage.value = solid;
+    }
+  };
   const fold = (to: number | null): void => {
     at.value = to;
-    const steps = order.value?.steps;
-    if (to === null || steps === undefined) {
-      stage.value = null;
-      return;
-    }
-    const mine = ++staged;
-    void engine.ask('stage', { data: data.value, part: chosen.value, steps, at: to }).then((solid) => {
-      if (mine === staged && at.value === to) stage.value = solid;
-    }, failed);
+    if (to === null) stage.value = null;
+    else if (!staging)
+      void stageOn()
+        .catch(failed)
+        .finally(() => {
+          staging = false;
+        });
   };
   const askCatalogue = (asked: 'en' | 'de'): void => {
     void engine.ask('catalogue', { language: asked }).then((found) => {
@@ -225,6 +252,7 @@ export function pageState(engine: Engine, content: PageContent): State {
     at,
     stage,
     prints,
+    fitted,
     language,
     words: computed(() => PAGE[language.value]),
     said,
@@ -243,6 +271,7 @@ export function pageState(engine: Engine, content: PageContent): State {
       language.value = to;
       order.value = null;
       askCatalogue(to);
+      prints.value = [];
       changed();
     },
   };

@@ -1,7 +1,7 @@
 import { useComputed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { Flat } from './flat.js';
-import { Fold } from './fold.js';
+import { Fold, Step } from './fold.js';
 import { Space } from './space.js';
 import type { State } from './state.js';
 
@@ -10,13 +10,15 @@ export function Views({ state }: { state: State }): JSX.Element {
   const words = state.words.value;
   const alone = useComputed(() => {
     const solid = state.stage.value ?? (state.quick.value ?? state.part.value)?.solid;
-    return solid === undefined ? [] : [{ name: state.chosen.value, solid, matrix: null }];
+    return solid === undefined
+      ? []
+      : [{ name: state.chosen.value, part: state.chosen.value, solid, matrix: null }];
   });
   const whole = useComputed(() => {
     const { object, parts = [] } = state.job.value ?? {};
     return (object ?? []).flatMap(({ piece, part, matrix }) => {
       const solid = parts.find((p) => p.name === part)?.solid;
-      return solid === undefined ? [] : [{ name: piece, solid, matrix }];
+      return solid === undefined ? [] : [{ name: piece, part, solid, matrix }];
     });
   });
   const { object, parts = [] } = state.job.value ?? {};
@@ -32,6 +34,7 @@ export function Views({ state }: { state: State }): JSX.Element {
         <h2 id="formed">
           {words.formed}: {state.chosen.value}
         </h2>
+        <Fold state={state} />
         <Space
           state={state}
           label={words.formed}
@@ -42,8 +45,7 @@ export function Views({ state }: { state: State }): JSX.Element {
             state.lit.value = under?.id ?? null;
           }}
         />
-        <h3>{words.fold}</h3>
-        <Fold state={state} />
+        <Step state={state} />
       </section>
       {object === null || object === undefined ? null : (
         <section aria-labelledby="object">
@@ -56,8 +58,13 @@ export function Views({ state }: { state: State }): JSX.Element {
             instead={null}
             onPoint={(under) => {
               const part = object.find((o) => o.piece === under?.piece)?.part;
-              if (under === null || part === undefined || parts.length === 0) return;
-              if (part === state.chosen.value) state.lit.value = under.id;
+              state.lit.value = part === state.chosen.value ? (under?.id ?? null) : null;
+            }}
+            onPress={(under) => {
+              const part = object.find((o) => o.piece === under.piece)?.part;
+              if (part === undefined) return;
+              if (part !== state.chosen.value) state.choose(part);
+              state.lit.value = under.id;
             }}
           />
           <p class="row">

@@ -35,12 +35,17 @@ export interface PageWords {
   readonly range: (least: string, most: string) => string;
   readonly upTo: (most: string) => string;
   readonly from: (least: string) => string;
-  readonly leftOut: (value: string) => string;
   readonly follows: (of: string) => string;
   readonly ownSize: string;
   readonly take: (value: string) => string;
   readonly looking: string;
   readonly locked: string;
+  readonly lockedPlace: (place: string) => string;
+  /** Marked-out size, outside size, what is taken off, and the bends it is half the deduction of. */
+  readonly span: (marked: string, outside: string, taken: string, bends: readonly string[]) => string;
+  readonly anew: string;
+  readonly printing: string;
+  readonly worksheetFile: string;
   readonly bend: (id: string, angle: string, up: 'up' | 'down') => string;
   readonly bendTerms: (radius: string, allowance: string, deduction: string) => string;
   readonly leg: string;

@@ -2,10 +2,11 @@ import { FAMILIES, MATERIALS, refit, type StopSignal } from '@tinwright/core';
 import { materialName } from '@tinwright/words/internal';
 import type { Answers, Asks, Message } from '../protocol.js';
 import { familyView } from './fields.js';
-import { FORMATS, filesFor, printed } from './files.js';
+import { FORMATS, filesFor } from './files.js';
 import { orderView, stageView } from './order.js';
 import { attempt, orProblems, type Planner, planner } from './plans.js';
-import { jobView, pictureOf } from './views.js';
+import { printed } from './prints.js';
+import { jobView, mendedFindings, pictureOf } from './views.js';
 
 type Answering = {
   readonly [K in keyof Asks]: (ask: Asks[K], signal: StopSignal) => Answers[K] | Promise<Answers[K]>;
@@ -22,13 +23,18 @@ export function answering(): (message: Pick<Message, 'kind' | 'ask'>, signal: St
     }),
     quick: ({ data, part }) => plans.quick(data, part),
     job: ({ data, language }) => orProblems(() => jobView(plans.plan(data), language)),
+    findings: ({ data, language }) => {
+      const plan = attempt(() => plans.plan(data));
+      return plan === null ? [] : mendedFindings(plan, language);
+    },
     mend: ({ data, path }) => plans.mend(data, path),
     order: ({ data, part, language }, signal) =>
       withPart(plans, data, part, (p, units) => orderView(p, units, language, signal)),
     stage: ({ data, part, steps, at }) => withPart(plans, data, part, (p) => stageView(p, steps, at)),
     refit: ({ data, measured }) =>
       orProblems(() => {
-        const { changes, changed } = refit(data, { measured, made: [] });
+        const { measured: before, ...drawn } = (data ?? {}) as { readonly measured?: object };
+        const { changes, changed } = refit(drawn, { measured: { ...before, ...measured }, made: [] });
         return { changes, again: changed.map((p) => p.name) };
       }),
     files: (ask) => {
@@ -39,7 +45,10 @@ export function answering(): (message: Pick<Message, 'kind' | 'ask'>, signal: St
       const plan = attempt(() => plans.plan(data));
       return plan === null ? null : pictureOf(plan, part);
     },
-    prints: ({ data, language }) => attempt(() => printed(data, language)) ?? [],
+    prints: ({ data, ...asked }) => {
+      const plan = attempt(() => plans.plan(data));
+      return plan === null ? [] : (attempt(() => printed(plan, asked)) ?? []);
+    },
   };
   return ({ kind, ask }, signal) =>
     (answers[kind] as (ask: unknown, signal: StopSignal) => unknown)(ask, signal);

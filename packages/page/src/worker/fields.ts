@@ -46,13 +46,16 @@ function notingKit(): ParamKit {
   return kit as unknown as ParamKit;
 }
 
+const ENTRY = '[]';
+
 /** Lists of groups, openings and finished edges, are written in the job's text: they have no field. */
-const LIST_OF_GROUPS = '[]';
+const hasField = ({ inner }: Value): boolean =>
+  Object.keys((inner[ENTRY] as Value | undefined)?.inner ?? {}).length === 0;
 
 /** Fields of values, in the order they are declared; `told` has the words of each, by its path, or ''. */
 function fieldsOf(values: Values, told: (path: string) => string, before = ''): readonly Field[] {
   const kit = notingKit();
-  const asked = Object.entries(values).filter(([, { inner }]) => !(LIST_OF_GROUPS in inner));
+  const asked = Object.entries(values).filter(([, value]) => hasField(value as Value));
   return asked.map(([name, value]): Field => {
     const { words, unit, options, inner } = value as Value;
     const path = before === '' ? name : `${before}.${name}`;

@@ -1,4 +1,4 @@
-import { type JobPlan, type PartPlan, planJob, readJob } from '@tinwright/core';
+import type { JobPlan, PartPlan } from '@tinwright/core';
 import {
   assemblySolid,
   DRAWING_WRITERS,
@@ -9,11 +9,12 @@ import {
   TABLE_STYLE,
   type Writer,
 } from '@tinwright/files';
-import { makingOf, packetFiles, pageSvg, partPlan, planFiles } from '@tinwright/paper';
+import { makingOf, packetFiles, planFiles } from '@tinwright/paper';
 import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
 import { LANGUAGES } from '@tinwright/words/internal';
 import { strToU8, zipSync } from 'fflate';
 import type { Asks, FileView } from '../protocol.js';
+import { paperFor, worksheetFile } from './prints.js';
 
 /** Formats one may choose, with what people call them. */
 export const FORMATS: readonly { readonly format: string; readonly words: string }[] = [
@@ -31,6 +32,8 @@ export async function filesFor(plan: JobPlan, ask: Asks['files']): Promise<reado
       return (await plans(plan, ask)).filter((f) => f.path === `plans/${ask.part}.pdf`);
     case 'packet':
       return packet(plan, ask);
+    case 'worksheet':
+      return [await worksheetFile(plan, ask.language)];
     case 'job':
       return [{ path: `${fileName(plan)}.yaml`, content: ask.text }];
     case 'all':
@@ -38,18 +41,6 @@ export async function filesFor(plan: JobPlan, ask: Asks['files']): Promise<reado
     default:
       return solids(plan, ask.what);
   }
-}
-
-/** Pages to print: the plans of every part. */
-export function printed(data: unknown, language: 'en' | 'de'): readonly string[] {
-  const plan = planJob(readJob(data));
-  const { plans: words } = LANGUAGES[language];
-  const { units } = plan.job;
-  return plan.parts.flatMap((p) =>
-    partPlan(plan.job.name, p, { ...paperFor(units), words }).pages.map((page) =>
-      pageSvg(page, words.language),
-    ),
-  );
 }
 
 /** The bytes the command writes: a writer without units is drawn for with them in the note. */
@@ -92,8 +83,6 @@ async function everything(plan: JobPlan, ask: Asks['files']): Promise<Uint8Array
     mtime: '1980-01-01T12:00:00',
   });
 }
-
-const paperFor = (units: 'mm' | 'in') => ({ paper: units === 'in' ? 'letter' : 'A4', dims: units });
 
 const fileName = ({ job }: JobPlan): string =>
   job.name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'job';

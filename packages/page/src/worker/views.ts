@@ -1,10 +1,18 @@
-import { explainBlank, type FlatPattern, type JobPlan, type PartPlan, type Pose } from '@tinwright/core';
+import {
+  explainBlank,
+  type Finding,
+  type FlatPattern,
+  type JobPlan,
+  type PartPlan,
+  type Pose,
+} from '@tinwright/core';
 import { assemblyPicture, flatDrawing, partPicture, toSvg } from '@tinwright/files';
 import { DEFAULT_SHOP } from '@tinwright/shop';
-import { jobFindings } from '@tinwright/shop/internal';
+import { jobFindings, withChanges } from '@tinwright/shop/internal';
 import { type Language, tellFindings } from '@tinwright/words';
 import type { BlankView, FindingView, FlatView, JobView, PartView, Quick } from '../protocol.js';
 import { solidView } from './solid.js';
+import { spansOf } from './spans.js';
 
 /** Both views of a part, nothing else: what a change shows at once. */
 export function quickView({ name, flat, formed }: Pick<PartPlan, 'name' | 'flat' | 'formed'>): Quick {
@@ -27,7 +35,7 @@ export function jobView(plan: JobPlan, language: Language): JobView {
             part: part.name,
             matrix: matrixOf(pose),
           })),
-    findings: findingViews(plan, language),
+    findings: findingViews(plan, language, jobFindings(plan, DEFAULT_SHOP)),
     totals: {
       mass: each((p) => p.mass),
       area: each((p) => p.flat.area),
@@ -37,9 +45,16 @@ export function jobView(plan: JobPlan, language: Language): JobView {
   };
 }
 
+/** The findings of a job with the values that would mend them, found by trying. */
+export const mendedFindings = (plan: JobPlan, language: Language): readonly FindingView[] =>
+  findingViews(plan, language, withChanges(jobFindings(plan, DEFAULT_SHOP), plan, DEFAULT_SHOP));
+
 /** What core and the machines of the usual shop have to say, told. */
-function findingViews(plan: JobPlan, language: Language): readonly FindingView[] {
-  const findings = jobFindings(plan, DEFAULT_SHOP);
+function findingViews(
+  plan: JobPlan,
+  language: Language,
+  findings: readonly Finding[],
+): readonly FindingView[] {
   return tellFindings(findings, plan.job.units, language).map(
     ({ severity, part, at, message, fix, source, changes }, i) => ({
       severity,
@@ -102,7 +117,7 @@ function flatView(name: string, flat: FlatPattern): FlatView {
       allowance: b.terms.allowance,
       deduction: b.terms.deduction,
     })),
-    panels: flat.panels.map(({ id, shape }) => ({ id, shape })),
+    panels: flat.panels.map((p) => ({ id: p.id, shape: p.shape, spans: spansOf(flat, p) })),
   };
 }
 
