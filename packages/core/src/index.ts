@@ -9,7 +9,7 @@ export { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './bending/handboo
 export { kFactor } from './bending/k-factor.js';
 export { RULE_KINDS } from './bending/kinds.js';
 export { linear } from './bending/linear.js';
-export { nominal } from './bending/nominal.js';
+export { nominal, nominalFor } from './bending/nominal.js';
 export {
   type BendInput,
   type BendRule,

@@ -25,7 +25,8 @@ export interface SiteFrame {
 export function siteFrame(formed: Formed, { seat }: Site, pose: Pose): SiteFrame {
   const panel = formed.panels.find((p) => p.id === seat.panel) as FormedPanel;
   const stand = compose3(pose, panel.pose);
-  const { height, normal } = looking(seat, formed.thickness);
+  const lift = seat.lift === 'top' ? formed.box.max[2] - formed.thickness : seat.lift;
+  const { height, normal } = looking({ looks: seat.looks, lift }, formed.thickness);
   return {
     origin: place3(stand, [seat.at[0], seat.at[1], height]),
     normal: unit3(turn3(stand, normal)),
@@ -35,7 +36,7 @@ export function siteFrame(formed: Formed, { seat }: Site, pose: Pose): SiteFrame
 
 /** Height over the unmarked face, and outward direction, in the panel's frame. */
 function looking(
-  { looks, lift }: Seat,
+  { looks, lift }: { readonly looks: Seat['looks']; readonly lift: number },
   thickness: number,
 ): { readonly height: number; readonly normal: Vec3 } {
   if (looks === 'marked') return { height: thickness + lift, normal: [0, 0, 1] };

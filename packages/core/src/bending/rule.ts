@@ -43,8 +43,10 @@ export interface BendRule {
   readonly made?: RuleMade;
   /** How far its allowance may be off, mm; null or left out where it does not know. */
   readonly doubt?: (bend: BendInput) => number | null;
-  /** @throws JobError where the rule must not be used */
+  /** What a bend is laid out with. @throws JobError where the rule must not be used */
   readonly terms: (bend: BendInput) => BendTerms;
+  /** What the metal does, where the rule lays out with something else: formed sizes follow from it. */
+  readonly forms?: (bend: BendInput) => BendTerms;
 }
 
 /**

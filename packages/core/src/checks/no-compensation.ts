@@ -1,23 +1,24 @@
-import { allowanceAtK, outsideSetback } from '../bending/rule.js';
+import { type BendTerms, outsideSetback } from '../bending/rule.js';
 import { remark } from '../errors/core-findings.js';
 import { cite } from '../errors/source.js';
 import type { Check } from './check.js';
 
-/** A rule that takes nothing off for bends: says what to expect at most over the whole blank. */
-export const noCompensation: Check = ({ sheet, material, flat }) => {
-  if (sheet.rule.compensates || flat.bends.length === 0) return [];
-  const growth = Math.max(
-    ...flat.bends.map(({ insideRadius, angle }) => {
-      const bend = { thickness: sheet.thickness, insideRadius, angle };
-      return 2 * outsideSetback(bend) - allowanceAtK(bend, material.k);
-    }),
-  );
+/** A rule that takes nothing off for bends: says how much a bend adds at most, by what the metal does. */
+export const noCompensation: Check = ({ sheet, flat }) => {
+  const { rule, thickness } = sheet;
+  if (rule.compensates || flat.bends.length === 0) return [];
+  const grown = flat.bends.map(({ insideRadius, angle, terms }) => {
+    const bend = { thickness, insideRadius, angle };
+    const formed = (rule.forms ?? rule.terms)(bend);
+    return { formed, by: 2 * outsideSetback(bend) - formed.allowance - terms.deduction };
+  });
+  const most = grown.reduce((a, b) => (b.by > a.by ? b : a));
   return [
     remark('no-compensation', 'note', {
-      value: growth,
+      value: most.by,
       unit: 'mm',
       values: {},
-      source: [cite(material.kSource, { rule: `K (${material.name})` })],
+      source: [cite((most.formed as BendTerms).source, { rule: rule.title })],
     }),
   ];
 };

@@ -39,7 +39,7 @@ export function wallSites(walls: Walls, { thickness }: Sheet): readonly Step[] {
     ]),
     site('floor', [{ panel, face: 'marked' }], middle),
     site('underside', [{ panel, face: 'unmarked' }], middle),
-    site('rim', [], { ...middle, lift: height('north') - thickness }),
+    site('rim', [], { ...middle, lift: 'top' }),
   ];
 }
 

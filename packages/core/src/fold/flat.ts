@@ -22,7 +22,7 @@ export interface FlatBend {
   readonly line: Line;
   /** Tangent lines: on the parent, then on the flange; the corners of the bent material. */
   readonly tangents: readonly [Line, Line];
-  /** Width of the zone on the flat: the allowance. */
+  /** Width of the bent material on the flat: the allowance, of what the metal does where the rule lays out with another. */
   readonly zone: number;
 }
 

@@ -43,13 +43,13 @@ export function form(part: Part): Formed {
 function poseOf({ hang }: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: number): Pose {
   if (hang === null) return HOME;
   const { bend, hinge } = hang;
-  const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.terms.setback };
+  const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.metal.setback };
   return bentPose(poses.get(bend.parent) as Pose, hinge, turn, thickness);
 }
 
 function bendPiece(p: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: number): FormedBend {
   const { bend, hinge, zone } = p.hang as NonNullable<PartPanel['hang']>;
-  const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.terms.setback };
+  const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.metal.setback };
   return {
     id: p.id,
     parent: bend.parent,

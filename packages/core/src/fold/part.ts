@@ -11,7 +11,7 @@ export interface Zone {
   readonly childSide: readonly [number, number];
 }
 
-/** A panel with its corners resolved: `shape` is the flat region between tangent lines, trimmed. */
+/** A panel with its corners resolved: `shape` is what stays flat of it, between tangent lines, trimmed. */
 export interface PartPanel {
   readonly id: string;
   /** As authored, bend edges on mould lines. */
@@ -19,6 +19,8 @@ export interface PartPanel {
   readonly shape: Outline;
   /** Where it hangs; null for the first panel. */
   readonly hang: { readonly bend: Bend; readonly hinge: Hinge; readonly zone: Zone } | null;
+  /** How it is laid out and cut: up to the terms of the rule. The same unless the metal forms by others. */
+  readonly cut: { readonly shape: Outline; readonly zone: Zone | null };
   readonly holes: readonly Hole[];
   readonly cutouts: readonly Cutout[];
   readonly scribes: readonly (readonly [Point, Point])[];

@@ -8,7 +8,26 @@ import { clip, edgeIndex, type HalfPlane, inside } from './outline.js';
 import type { Part, PartPanel, RootHole, Zone } from './part.js';
 import { setBack } from './set-back.js';
 import { HOME, type Pose } from './space.js';
-import type { Bend, CornerRequest, Draft, Edge, Outline, Panel } from './tree.js';
+import type { Bend, CornerRequest, Draft, Edge, Outline, Panel, Site } from './tree.js';
+
+/**
+ * A site with its seat where it is on the formed panel: outside faces may meet elsewhere than they were laid out to, while
+ * the far edge stays where it was cut.
+ */
+function onMetal(lookup: Lookup, site: Site): Site {
+  const { bend, outline } = lookup.panel(site.seat.panel);
+  const off = bend === null ? 0 : bend.metal.setback - bend.setback;
+  if (off === 0) return site;
+  const [x, y] = site.seat.at;
+  const far = Math.max(...outline.map((e) => e.from[1]));
+  return { ...site, seat: { ...site.seat, at: [x, y + off * (1 - y / far)] } };
+}
+
+/** A panel as it is cut, and what stays flat of it when the metal bends. */
+interface Shapes {
+  readonly cut: Outline;
+  readonly flat: Outline;
+}
 
 interface Worked extends CornerWork {
   readonly request: CornerRequest;
@@ -27,10 +46,11 @@ export function settle(draft: Draft): Part {
     cornerWork(scene, lookup.panel(request.panel), request.style).map((w) => ({ ...w, request })),
   );
   const cuts = grouped(work.flatMap((w) => w.cuts));
-  const shapes = new Map<string, Outline>();
+  const shapes = new Map<string, Shapes>();
   for (const p of draft.panels) {
     const own = work.filter((w) => w.request.panel === p.id);
-    shapes.set(p.id, own.reduce(slotted, shapeOf(lookup, p, cuts.get(p.id) ?? [])));
+    const cut = own.reduce(slotted, shapeOf(lookup, p, cuts.get(p.id) ?? []));
+    shapes.set(p.id, { cut, flat: draft.sheet.rule.forms === undefined ? cut : flatOf(lookup, p, cut) });
   }
   const toRoot = work.flatMap((w) => w.toRoot);
   return {
@@ -38,7 +58,7 @@ export function settle(draft: Draft): Part {
     panels: draft.panels.map((p) => settlePanel(lookup, p, shapes, toRoot)),
     rootHoles: work.flatMap(rootHole),
     asked: draft.asked,
-    sites: draft.sites,
+    sites: draft.sites.map((s) => onMetal(lookup, s)),
   };
 }
 
@@ -70,12 +90,9 @@ const hingeOf = (parent: Outline, bend: Bend): Hinge => hingeAt(parent, edgeInde
 
 /** The authored outline less the corner cuts, bend edges moved in to their tangent lines. */
 function shapeOf(lookup: Lookup, panel: Panel, cuts: readonly HalfPlane[]): Outline {
-  const { id, outline, bend } = panel;
+  const { id, outline } = panel;
   const trimmed = cuts.reduce<Outline>((o, half) => clip(o, half, 'cut'), outline);
-  const shape = outline.reduce<Outline>((rest, edge, i) => {
-    const terms = edge.name === 'near' ? bend?.terms : lookup.on(id, edge.name)?.bend?.terms;
-    return terms === undefined ? rest : setBack(rest, edge.name, inside(outline, i, terms.setback));
-  }, trimmed);
+  const shape = withoutBends(lookup, panel, trimmed, ({ terms }) => terms.setback);
   if (shape.length === 0)
     return vanishes(`nothing is left of panel "${id}" between its bends and corner cuts`);
   const far = shape.findIndex((e) => e.name === 'far');
@@ -86,6 +103,25 @@ function shapeOf(lookup: Lookup, panel: Panel, cuts: readonly HalfPlane[]): Outl
       `the cuts at the ends of panel "${id}" leave nothing of its far edge`,
     );
   return shape;
+}
+
+/** What stays flat: less what the metal bends beyond the terms it was laid out with. */
+function flatOf(lookup: Lookup, panel: Panel, cut: Outline): Outline {
+  const shape = withoutBends(lookup, panel, cut, ({ metal }) => metal.setback);
+  return shape.length > 0 ? shape : vanishes(`panel "${panel.id}" is no wider than its bends`);
+}
+
+/** An outline with its bend edges moved in. */
+function withoutBends(
+  lookup: Lookup,
+  { id, outline, bend }: Panel,
+  from: Outline,
+  by: (bend: Bend) => number,
+): Outline {
+  return outline.reduce<Outline>((rest, edge, i) => {
+    const bent = edge.name === 'near' ? bend : lookup.on(id, edge.name)?.bend;
+    return bent == null ? rest : setBack(rest, edge.name, inside(outline, i, by(bent)));
+  }, from);
 }
 
 /** Length of an edge, mm; 0 where it is cut away. */
@@ -124,18 +160,22 @@ function rootHole({ root, request }: Worked): readonly RootHole[] {
 function settlePanel(
   lookup: Lookup,
   panel: Panel,
-  shapes: ReadonlyMap<string, Outline>,
+  shapes: ReadonlyMap<string, Shapes>,
   toRoot: readonly BendEnd[],
 ): PartPanel {
   const { id, outline, bend, holes, cutouts, scribes, marks } = panel;
-  const shape = shapes.get(id) as Outline;
-  if (bend === null) return { id, outline, shape, hang: null, holes, cutouts, scribes, marks };
+  const { cut, flat: shape } = shapes.get(id) as Shapes;
+  const kept = { id, outline, shape, holes, cutouts, scribes, marks };
+  if (bend === null) return { ...kept, hang: null, cut: { shape: cut, zone: null } };
   const hinge = hingeOf(lookup.panel(bend.parent).outline, bend);
   // a bend without width cannot slant
   const ends = (end: BendEnd['end']) =>
     bend.terms.allowance > 0 && toRoot.some((b) => b.panel === id && b.end === end);
-  const zone = zoneOf(id, shapes.get(bend.parent) as Outline, shape, hinge, bend, ends);
-  return { id, outline, shape, hang: { bend, hinge, zone }, holes, cutouts, scribes, marks };
+  const parent = shapes.get(bend.parent) as Shapes;
+  const zone = zoneOf(id, parent.flat, shape, hinge, bend, ends);
+  const whole = cut === shape && parent.cut === parent.flat;
+  const laid = whole ? zone : zoneOf(id, parent.cut, cut, hinge, bend, ends);
+  return { ...kept, hang: { bend, hinge, zone }, cut: { shape: cut, zone: laid } };
 }
 
 /**

@@ -27,6 +27,14 @@ export type Outline = readonly Edge[];
 /** A fold that finishes an edge. */
 export type EdgeFold = 'closed' | 'open' | 'teardrop' | 'wired';
 
+/** The metal of a bend where it lies on the pattern, mm: half to either side of the line. */
+export interface BentMetal {
+  /** Between its tangent lines: the allowance, of what the metal does where the rule lays out with something else. */
+  readonly width: number;
+  /** From the line that the panels beside it are authored to, back to a tangent line. */
+  readonly setback: number;
+}
+
 /** How a panel hangs on its parent. */
 export interface Bend {
   readonly parent: string;
@@ -35,7 +43,9 @@ export interface Bend {
   /** Bent through from flat, degrees; positive up, towards the marked face. */
   readonly angle: number;
   readonly insideRadius: number;
+  /** What it is laid out with. */
   readonly terms: BendTerms;
+  readonly metal: BentMetal;
   /** Setback of the formed bend, mm: the terms' own under every rule that compensates. */
   readonly setback: number;
   /** Set for the fold of a hem and the roll of a wired edge. */
@@ -98,8 +108,8 @@ export interface Seat {
   readonly looks: Face | Point;
   readonly at: Point;
   readonly up: Point;
-  /** Off the face, mm; over the unmarked face where the seat looks along the plane. */
-  readonly lift: number;
+  /** Off the face, mm, or up to the top of the formed part; over the unmarked face where the seat looks along the plane. */
+  readonly lift: number | 'top';
 }
 
 /** A flat region of the part, as authored. */

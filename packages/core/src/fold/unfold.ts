@@ -6,7 +6,7 @@ import { withoutShort } from '../plane/without-short.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
 import type { FlatBend, FlatPattern, Line } from './flat.js';
 import { flatFrame } from './hinge.js';
-import { openingsOf, type Part, type PartPanel } from './part.js';
+import { openingsOf, type Part, type PartPanel, type Zone } from './part.js';
 import type { Edge } from './tree.js';
 
 /** No edge of an outline is shorter, mm: no tool sees its ends apart, and readers take it for a fault. */
@@ -29,7 +29,7 @@ interface Laid {
 export function unfold(part: Part): FlatPattern {
   const rough = lay(part);
   const corners = part.panels.flatMap((p) =>
-    p.shape.map((e) => place(rough.frames.get(p.id) as Frame, e.from)),
+    p.cut.shape.map((e) => place(rough.frames.get(p.id) as Frame, e.from)),
   );
   const laid = toCorner(rough, boxOf(corners).min);
   const at = (id: string, p: Point) => place(laid.frames.get(id) as Frame, p);
@@ -59,7 +59,7 @@ export function unfold(part: Part): FlatPattern {
 function outlineOf(part: Part, laid: Laid): Loop {
   const [first] = part.panels as [PartPanel];
   const path: Vertex[] = [];
-  walk(laid, first, 0, first.shape.length, (at) => path.push({ at, bulge: 0 }));
+  walk(laid, first, 0, first.cut.shape.length, (at) => path.push({ at, bulge: 0 }));
   return withoutShort(tidy(laid.reliefs.reduce<Loop>(biteHole, path)), LEAST_EDGE);
 }
 
@@ -96,7 +96,8 @@ function toCorner({ frames, on, reliefs }: Laid, corner: Point): Laid {
 function walk(laid: Laid, panel: PartPanel, start: number, count: number, visit: (p: Point) => void): void {
   const frame = laid.frames.get(panel.id) as Frame;
   for (let k = 0; k < count; k++) {
-    const edge = panel.shape[(start + k) % panel.shape.length] as Edge;
+    const { shape } = panel.cut;
+    const edge = shape[(start + k) % shape.length] as Edge;
     const child = laid.on.get(`${panel.id}\n${edge.name}`);
     visit(place(frame, edge.from));
     if (child !== undefined) round(laid, frame, child, visit);
@@ -106,20 +107,32 @@ function walk(laid: Laid, panel: PartPanel, start: number, count: number, visit:
 /** Out along one end of the bend, round the flange, and back along the other end. */
 function round(laid: Laid, parent: Frame, child: Hung, visit: (p: Point) => void): void {
   const frame = laid.frames.get(child.id) as Frame;
-  const [[low, high], [tailLow, tailHigh]] = tangentEnds(child, parent, frame);
-  const near = child.shape.findIndex((e) => e.name === 'near');
+  const [[low, high], [tailLow, tailHigh]] = laidEnds(child, parent, frame);
+  const { shape } = child.cut;
+  const near = shape.findIndex((e) => e.name === 'near');
   visit(high);
   visit(tailHigh);
-  walk(laid, child, near + 1, child.shape.length - 1, visit);
-  visit(place(frame, (child.shape[near] as Edge).from));
+  walk(laid, child, near + 1, shape.length - 1, visit);
+  visit(place(frame, (shape[near] as Edge).from));
   visit(tailLow);
   visit(low);
 }
 
 /** Corners of the bent material, low and high end: on the parent's tangent line, then on the flange's. */
-function tangentEnds(child: Hung, parent: Frame, own: Frame): readonly [Line, Line] {
-  const { bend, hinge, zone } = child.hang;
-  const s = bend.terms.setback;
+const bentEnds = (child: Hung, parent: Frame, own: Frame) =>
+  endsOf(child, parent, own, { zone: child.hang.zone, setback: child.hang.bend.metal.setback });
+
+/** The same where the pattern is cut. */
+const laidEnds = (child: Hung, parent: Frame, own: Frame) =>
+  endsOf(child, parent, own, { zone: child.cut.zone as Zone, setback: child.hang.bend.terms.setback });
+
+function endsOf(
+  child: Hung,
+  parent: Frame,
+  own: Frame,
+  { zone, setback: s }: { readonly zone: Zone; readonly setback: number },
+): readonly [Line, Line] {
+  const { hinge } = child.hang;
   const edge = compose(parent, hinge.frame);
   const at = (frame: Frame, y: number, [low, high]: readonly [number, number]): Line => [
     place(frame, [low, y]),
@@ -130,12 +143,8 @@ function tangentEnds(child: Hung, parent: Frame, own: Frame): readonly [Line, Li
 
 function flatBend(laid: Laid, child: Hung): FlatBend {
   const { bend } = child.hang;
-  const tangents = tangentEnds(
-    child,
-    laid.frames.get(bend.parent) as Frame,
-    laid.frames.get(child.id) as Frame,
-  );
-  const [[a, b], [c, d]] = tangents;
+  const frames = [laid.frames.get(bend.parent) as Frame, laid.frames.get(child.id) as Frame] as const;
+  const [[a, b], [c, d]] = laidEnds(child, ...frames);
   const middle: Line = [mix(a, c, 0.5), mix(b, d, 0.5)];
   return {
     id: child.id,
@@ -146,7 +155,7 @@ function flatBend(laid: Laid, child: Hung): FlatBend {
     terms: bend.terms,
     hem: bend.hem,
     line: laid.reliefs.reduce(outOfHole, middle),
-    tangents,
-    zone: bend.terms.allowance,
+    tangents: bentEnds(child, ...frames),
+    zone: bend.metal.width,
   };
 }

@@ -219,12 +219,18 @@ function bendOf(draft: Draft, [parent, edge]: On, spec: FlangeSpec, finish: Edge
   const input = { thickness, insideRadius, angle: Math.abs(angle) };
   if (!(input.angle > 0 && input.angle <= 270))
     return fail('bend-angle-range', ['angle'], `${angle} deg given, -270 to 270 and not 0 allowed`);
+  const terms = finish?.terms ?? within(['bending'], () => rule.terms(input));
+  const formed = finish?.terms === undefined && rule.forms !== undefined;
+  const width = formed
+    ? within(['bending'], () => (rule.forms as typeof rule.terms)(input).allowance)
+    : terms.allowance;
   return {
     parent,
     edge,
     angle,
     insideRadius,
-    terms: finish?.terms ?? within(['bending'], () => rule.terms(input)),
+    terms,
+    metal: { width, setback: terms.setback + (width - terms.allowance) / 2 },
     setback: outsideSetback(input),
     hem: finish?.kind ?? null,
   };

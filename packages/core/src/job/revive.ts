@@ -49,12 +49,12 @@ export function revivedPart<P extends JobPart>(part: P, code: Code): P {
   const family = found('family', part.family.name, code.families, path);
   const { made, ...said } = part.sheet.rule;
   const { kind, constants, strips } = made ?? { kind: said.name, constants: {}, strips: [] };
-  const { terms, doubt = () => null } = found('bend rule', kind, code.rules, path).make(
-    constants,
-    material,
-    strips,
-  );
-  const rule = withMethods(part.sheet.rule, { terms, doubt });
+  const {
+    terms,
+    forms,
+    doubt = () => null,
+  } = found('bend rule', kind, code.rules, path).make(constants, material, strips);
+  const rule = withMethods(part.sheet.rule, { terms, doubt, ...(forms && { forms }) });
   return { ...part, family, sheet: { ...part.sheet, rule } };
 }
 

@@ -30,10 +30,13 @@ export function sheetOf(
   const material = materials.find((m) => m.name === stock.material) as Material;
   const thickness = thicknessOf(stock, material);
   const kind = rules.find((k) => k.name === bending.rule) as RuleKind;
-  const { terms, doubt = () => null, ...said } = kind.make(bending, material, strips);
+  const { terms, forms, doubt = () => null, ...said } = kind.make(bending, material, strips);
   const made = { kind: kind.name, constants: bending, strips };
   const sheet = { thickness, insideRadius: bending.insideRadius ?? thickness };
-  return { material, sheet: { ...sheet, rule: withMethods({ ...said, made }, { terms, doubt }) } };
+  return {
+    material,
+    sheet: { ...sheet, rule: withMethods({ ...said, made }, { terms, doubt, ...(forms && { forms }) }) },
+  };
 }
 
 /** Sheets and offcuts of a job, of its own metal where a row names none; null where it names no sheets or offcuts. */

@@ -5,6 +5,7 @@ import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import type { Sheet } from '../fold/tree.js';
 import { parseLength, type Unit } from '../units/length.js';
+import { grownSizes } from './formed-sizes.js';
 
 /** A size of a part that other parts may follow. mm */
 export interface KnownSize {
@@ -14,13 +15,20 @@ export interface KnownSize {
   readonly follows: string;
 }
 
-/** Everything of a part that can be followed or measured: derived sizes, then its own, but for those in lists. */
+/**
+ * Everything of a part that can be followed or measured, as it will be formed: derived sizes, then its own, but for those
+ * in lists.
+ */
 export function sizesOf(family: AnyFamily, params: unknown, sheet: Sheet): readonly KnownSize[] {
   const own = sizesIn(params).filter(({ path }) => path.every((step) => typeof step === 'string'));
-  return [
+  const grown = grownSizes(family, params, sheet);
+  const sizes = [
     ...family.derived(params, sheet),
     ...own.map(({ path, given: value }) => ({ name: path.join('.'), value, follows: path.join('.') })),
   ];
+  return grown.size === 0
+    ? sizes
+    : sizes.map((s) => ({ ...s, value: s.value + (grown.get(s.follows) ?? 0) }));
 }
 
 /** Sizes of the parts read so far, and the names of those that come later. */

@@ -1,5 +1,5 @@
 import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
+import { formedSizes, plainNumber } from '@tinwright/core/internal';
 import { type PlanWords, parameterWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type Setting, tableFlow } from '../page/table.js';
@@ -54,25 +54,31 @@ export function bendTable(
   );
 }
 
-/** Sizes asked of the part, in the words of its family. */
+const SAME = 5e-3; // mm
+
+/** Sizes asked of the part, in the words of its family, with what they are formed to where that is something else. */
 export function finishedTable(
-  { part, family }: PartPlan,
+  { part, family, formed }: PartPlan,
   dims: Dims,
   words: PlanWords,
   setting: Setting,
 ): Flowing | null {
   if (part.asked.length === 0) return null;
   const { heading, columns: c } = words.finished;
+  const sizes = formedSizes(part, formed);
+  const grows = sizes.some((s) => Math.abs(s.formed - s.asked) > SAME);
   return tableFlow(
     {
       heading: heading(dims.unit),
       columns: [
         { title: c.what, grows: true },
         { title: c.size, align: 'end' },
+        ...(grows ? [{ title: c.formed, align: 'end' } as const] : []),
       ],
-      rows: part.asked.map(({ name, value }) => [
-        parameterWords(family, name, words.language) || name,
-        { text: dims.text(value), value },
+      rows: sizes.map((s) => [
+        parameterWords(family, s.name, words.language) || s.name,
+        { text: dims.text(s.asked), value: s.asked },
+        ...(grows ? [dims.fine(s.formed)] : []),
       ]),
     },
     setting,

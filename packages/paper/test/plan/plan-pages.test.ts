@@ -77,6 +77,18 @@ test('the hand layout by rule nominal warns that it makes no allowance', () => {
   expect(texts).toContain('Heated zinc gives off fume');
 });
 
+test('the hand layout by rule nominal prints each size as asked and as formed', () => {
+  const part = handLayout();
+  const texts = said(part, { paper: 'letter', dims: 'in' });
+  expect(texts).toContain('as formed');
+  const { part: tree, formed } = part;
+  const width = tree.asked.find((a) => a.name === 'width');
+  expect(width?.axis).toBe('y');
+  const grown = formed.size[1] / 25.4;
+  expect(grown).toBeGreaterThan((width?.value ?? 0) / 25.4 + 0.02);
+  expect(texts).toContain(grown.toFixed(4).replace(/0+$/, ''));
+});
+
 test('lines that come to lie outside a bend are to be drawn with a pencil', () => {
   expect(said(strip()).join(' ')).toContain('pencil');
   expect(said(strip(), { ...A4, marking: 'all' })).toContain('marked, outside bend');

@@ -1,4 +1,4 @@
-import type { FlatBend, FlatPattern, Point } from '@tinwright/core';
+import { type FlatBend, type FlatPattern, outsideSetback, type Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { Brake } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
@@ -13,16 +13,26 @@ export function leafBrake(brake: Brake): Machine {
     const closing = step.action === 'close';
     // while a hem is closed its fold lies at the nose, or as far behind it as the hem is wide
     const leg = closing && step.heldSide === 'child' ? legOf(flat, bend) : 0;
-    const place = placed(step, bend, flat.thickness, closing ? s + leg : hinge(step, bend, s));
+    const place = placed(
+      step,
+      bend,
+      flat.thickness,
+      closing ? s + leg : hinge(step, bend, { thickness: flat.thickness, s }),
+    );
     const turn = closing ? 0 : radians(step.angle) * share;
     return { place, tools: tools(step, bends, brake, { thickness: flat.thickness, s, turn }, place) };
   };
 }
 
 /** How far the hinge lies in front of the held tangent line: where the outer faces meet, for a fold a set-back off its line. */
-function hinge({ action, angle }: BendStep, { terms }: FlatBend, setBack: number): number {
-  if (action === 'fold') return setBack;
-  return angle > 90 ? terms.setback * Math.tan(radians(angle) / 2) : terms.setback;
+function hinge(
+  { action, angle }: BendStep,
+  bend: FlatBend,
+  at: { readonly thickness: number; readonly s: number },
+): number {
+  if (action === 'fold') return at.s;
+  const outside = outsideSetback({ ...bend, thickness: at.thickness });
+  return angle > 90 ? outside * Math.tan(radians(angle) / 2) : outside;
 }
 
 function tools(
@@ -74,5 +84,5 @@ function legOf(flat: FlatPattern, bend: FlatBend): number {
   const [[a, b]] = [bend.tangents[1]];
   const l = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const far = shape.map((p) => Math.abs((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])) / l);
-  return Math.max(...far) + bend.terms.setback;
+  return Math.max(...far) + outsideSetback({ ...bend, thickness: flat.thickness });
 }

@@ -21,7 +21,7 @@ export function turns(part: Part, done: readonly BendStep[]): ReadonlyMap<string
       if (angle === full) return [[id, { angle, insideRadius: hang.bend.insideRadius }]];
       // all bent material is wound up over a part of the angle, or as much of it as the set-back has room for
       const { thickness } = part.sheet;
-      const wound = hang.bend.terms.allowance / radians(angle) - thickness / 2;
+      const wound = hang.bend.metal.width / radians(angle) - thickness / 2;
       const setBack = last?.setBack ?? null;
       const most = setBack === null ? wound : setBack / Math.tan(radians(angle) / 2) - thickness;
       return [[id, { angle, insideRadius: Math.max(0, Math.min(wound, most)) }]];

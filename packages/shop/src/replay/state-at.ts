@@ -1,4 +1,4 @@
-import type { FlatBend, FlatPattern, PartPlan, Pose } from '@tinwright/core';
+import { type FlatBend, type FlatPattern, outsideSetback, type PartPlan, type Pose } from '@tinwright/core';
 import { compose3, form, radians, type Standing, stand } from '@tinwright/core/internal';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { inverse } from '../sequence/part/fold-tree.js';
@@ -116,7 +116,7 @@ function legOf(flat: FlatPattern, bend: FlatBend): number {
   const [a, b] = bend.tangents[1];
   const l = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const far = shape.map((p) => Math.abs((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])) / l);
-  return Math.max(...far) + bend.terms.setback;
+  return Math.max(...far) + outsideSetback({ ...bend, thickness: flat.thickness });
 }
 
 /** What a machine does to a sheet that lies on it: under a punch both sides rise, in a vise the held side hangs. */

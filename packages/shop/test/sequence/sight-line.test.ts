@@ -1,4 +1,4 @@
-import { FAMILIES, type FlatBend, type Point } from '@tinwright/core';
+import { FAMILIES, type FlatBend, outsideSetback, type Point } from '@tinwright/core';
 import { DEFAULT_SHOP, planSequence } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
 import { planned } from '../shops.js';
@@ -22,7 +22,7 @@ test('tangent lines run with the parent on their right, in every family', () => 
   }
 });
 
-describe('rule nominal: bends of no width', () => {
+describe('rule nominal: lines that stand in the middle of the metal that bends', () => {
   const inch = 25.4;
   const plan = planned(
     {
@@ -39,7 +39,7 @@ describe('rule nominal: bends of no width', () => {
   );
   const { steps } = planSequence(plan, DEFAULT_SHOP);
 
-  test('the sight line lies on the metal that is held, a set-back behind the bend line', () => {
+  test('the sight line lies a set-back behind where the outside faces meet: half of what the metal grows past the line', () => {
     const set = steps.filter((s) => s.sight !== null && s.action === 'bend');
     expect(set).not.toHaveLength(0);
     for (const { bends, sight, held, setBack } of set)
@@ -47,7 +47,10 @@ describe('rule nominal: bends of no width', () => {
         const bend = plan.flat.bends.find((b) => b.id === id) as FlatBend;
         const inHeld = left(bend.line, middleOf(held)) > 0 ? 1 : -1;
         const [a] = (sight as readonly Line[])[i] as Line;
-        expect(left(bend.line, a) * inHeld, id).toBeCloseTo(setBack as number, 6);
+        const { thickness } = plan.flat;
+        const formed = { thickness, insideRadius: bend.insideRadius, angle: bend.angle };
+        const grows = outsideSetback(formed) - bend.zone / 2;
+        expect(left(bend.line, a) * inHeld, id).toBeCloseTo((setBack as number) - grows, 6);
       }
   });
 

@@ -12,18 +12,18 @@ const off = ([p, q]: readonly [Point, Point], [x, y]: Point) =>
 describe('where the nose stands', () => {
   test('with a set-back of T it is one inside radius from the tangent line (FAA-H-8083-31)', () => {
     // R + T to the hinge at 90 degrees
-    const reach = { held: outerMeet({ angle: 90, setback: 3 + 1 }), free: 0 };
+    const reach = { held: outerMeet({ angle: 90, outside: 3 + 1 }), free: 0 };
     expect(sightOffset({ reach }, 1)).toBe(3);
   });
 
   test('with a set-back of R + T it is the tangent line', () => {
-    const reach = { held: outerMeet({ angle: 90, setback: 3 + 1 }), free: 0 };
+    const reach = { held: outerMeet({ angle: 90, outside: 3 + 1 }), free: 0 };
     expect(sightOffset({ reach }, 3 + 1)).toBe(0);
   });
 
   test('past 90 degrees the legs still meet at the hinge: a set-back that gives the radius is the tangent line', () => {
     // the corner of a hexagon round a circle of radius 2 lies 2 tan 60° from its tangent points
-    const reach = { held: outerMeet({ angle: -120, setback: 2 }), free: 0 };
+    const reach = { held: outerMeet({ angle: -120, outside: 2 }), free: 0 };
     expect(sightOffset({ reach }, 2 * Math.sqrt(3))).toBeCloseTo(0, 9);
   });
 

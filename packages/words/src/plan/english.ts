@@ -99,7 +99,7 @@ export const ENGLISH: PlanWords = frozen({
   },
   finished: {
     heading: (unit) => `Finished sizes, ${inWords(unit)}`,
-    columns: { size: 'size', what: 'measured' },
+    columns: { size: 'size', what: 'measured', formed: 'as formed' },
   },
   rounded: {
     heading: 'Rounded sizes, inches',
@@ -119,7 +119,7 @@ export const ENGLISH: PlanWords = frozen({
     strip:
       'A bend line is the middle of its bent strip, which is as wide as the allowance. On a leaf brake the edge of a sharp nose stands at the clamped edge of the strip, that of a nose of the inside radius R by R over it (FAA-H-8083-31).',
     nominal:
-      'This pattern makes no allowance for bends: what is bent comes out larger than its nominal size, by up to about a thickness at each bend.',
+      'This pattern makes no allowance for bends: what is bent comes out larger than its nominal size. Sizes as formed follow from what the metal does, and whatever goes into or over this part follows them.',
   },
   template: {
     title: (part, job) => (job === '' ? `Template of ${part}` : `${job}: template of ${part}`),

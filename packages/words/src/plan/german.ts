@@ -106,7 +106,7 @@ export const GERMAN: PlanWords = {
   },
   finished: {
     heading: (unit) => `Fertigmaße, ${inWords(unit)}`,
-    columns: { size: 'Maß', what: 'gemessen' },
+    columns: { size: 'Maß', what: 'gemessen', formed: 'gebogen' },
   },
   rounded: {
     heading: 'Gerundete Maße, Zoll',
@@ -126,7 +126,7 @@ export const GERMAN: PlanWords = {
     strip:
       'Eine Biegelinie ist die Mitte ihres Biegestreifens, der so breit ist wie die Zugabe. Auf der Abkantbank steht die Kante einer scharfen Oberwange am geklemmten Rand des Streifens, die einer Oberwange vom Innenradius R um R darüber (FAA-H-8083-31).',
     nominal:
-      'Diese Abwicklung rechnet keine Zugabe für Kantungen: Gebogenes wird größer als sein Nennmaß, um bis etwa eine Blechdicke je Kantung.',
+      'Diese Abwicklung rechnet keine Zugabe für Kantungen: Gebogenes wird größer als sein Nennmaß. Die gebogenen Maße folgen aus dem, was das Blech tut, und was in dieses Teil oder darüber passt, folgt ihnen.',
   },
   template: {
     title: (part, job) => (job === '' ? `Schablone von ${part}` : `${job}: Schablone von ${part}`),

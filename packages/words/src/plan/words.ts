@@ -85,7 +85,7 @@ export interface PlanWords {
   };
   readonly finished: {
     readonly heading: (unit: string) => string;
-    readonly columns: Readonly<Record<'size' | 'what', string>>;
+    readonly columns: Readonly<Record<'size' | 'what' | 'formed', string>>;
   };
   readonly rounded: {
     readonly heading: string;

@@ -13,7 +13,7 @@ export const sightOffset = ({ reach }: Pick<LineFrame, 'reach'>, setBack: number
 
 /**
  * The line set under the edge of the nose on a leaf brake: so far from the tangent line on the held side, towards the
- * bend. A tangent line runs with its parent on the right, so a bend of no width has its sides too. Flat coordinates, mm.
+ * bend. A tangent line runs with its parent on the right, so a bend has its sides whatever its width. Flat coordinates, mm.
  */
 export function sightLine({ tangents }: Pick<FlatBend, 'tangents'>, held: Held, offset: number): Line {
   const [a, b] = tangents[held === 'parent' ? 0 : 1];

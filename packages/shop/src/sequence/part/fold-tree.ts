@@ -25,8 +25,12 @@ export interface TreeBend {
   /** Bent through, signed. */
   readonly angle: number;
   readonly insideRadius: number;
+  /** Width of the metal that bends, on the flat. */
   readonly allowance: number;
+  /** From the line the panels beside it are authored to, back to a tangent line. */
   readonly setback: number;
+  /** Outside setback of the formed bend. */
+  readonly outside: number;
   readonly hem: EdgeFold | null;
   /** Ends of the bent material along the hinge's x. */
   readonly ends: readonly [number, number];
@@ -66,13 +70,22 @@ export function foldTree(part: Part, fold: Fold): FoldTree {
 }
 
 function treeBend({ bend, hinge, zone }: NonNullable<PartPanel['hang']>): TreeBend {
-  const { angle, insideRadius, terms, hem } = bend;
+  const { angle, insideRadius, metal, setback, hem } = bend;
   // slanted ends count as far as their shorter side
   const ends = [
     Math.max(zone.parentSide[0], zone.childSide[0]),
     Math.min(zone.parentSide[1], zone.childSide[1]),
   ] as const;
-  return { angle, insideRadius, allowance: terms.allowance, setback: terms.setback, hem, ends, hinge };
+  return {
+    angle,
+    insideRadius,
+    allowance: metal.width,
+    setback: metal.setback,
+    outside: setback,
+    hem,
+    ends,
+    hinge,
+  };
 }
 
 /** The bend as a turn at a stage. */

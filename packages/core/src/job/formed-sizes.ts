@@ -1,0 +1,39 @@
+import { JobError } from '../errors/problem.js';
+import type { AnyFamily } from '../families/family.js';
+import { measuredBox } from '../fold/extent.js';
+import { form } from '../fold/form.js';
+import type { Formed } from '../fold/formed.js';
+import type { Part } from '../fold/part.js';
+import type { Sheet } from '../fold/tree.js';
+
+/** A size as it was asked for and as it will be formed. mm */
+export interface FormedSize {
+  readonly name: string;
+  readonly asked: number;
+  readonly formed: number;
+}
+
+const AXES = { x: 0, y: 1, z: 2 } as const;
+
+/** Every size that a part was asked for, measured on its formed body. */
+export function formedSizes({ asked }: Pick<Part, 'asked'>, formed: Formed): readonly FormedSize[] {
+  return asked.map(({ name, value, axis, over }) => {
+    const { min, max } = measuredBox(formed, over);
+    return { name, asked: value, formed: max[AXES[axis]] - min[AXES[axis]] };
+  });
+}
+
+/**
+ * How much larger than asked each size will be formed, mm: nothing under a rule that makes up for bends, and nothing
+ * known of a part that cannot be.
+ */
+export function grownSizes(family: AnyFamily, params: unknown, sheet: Sheet): ReadonlyMap<string, number> {
+  if (sheet.rule.compensates) return new Map();
+  try {
+    const part = family.part(params, sheet);
+    return new Map(formedSizes(part, form(part)).map(({ name, asked, formed }) => [name, formed - asked]));
+  } catch (error) {
+    if (error instanceof JobError) return new Map();
+    throw error;
+  }
+}
