@@ -2,6 +2,7 @@
 import {
   type Check,
   cite,
+  FAMILIES,
   job,
   jobReader,
   MATERIALS,
@@ -13,9 +14,10 @@ import {
   RULE_KINDS,
   readJob,
   remarkOf,
+  revivePlan,
   timesThickness,
 } from '@tinwright/core';
-import { ruleKind } from '@tinwright/core/family';
+import { type FastenerAsk, fastenerKind, ruleKind } from '@tinwright/core/family';
 import {
   DRAWING_WRITERS,
   type Drawing,
@@ -27,6 +29,7 @@ import {
   toMakerModel,
   type Writer,
 } from '@tinwright/files';
+import { makingOf, packetFiles } from '@tinwright/paper';
 import { DEFAULT_SHOP, planShop, type ShopCheck } from '@tinwright/shop';
 import { tellFindings } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
@@ -83,6 +86,76 @@ describe('material and bend rule', () => {
 
   test('a name that is taken is refused', () => {
     expect(() => jobReader(undefined, { materials: [STEEL] })).toThrow(RangeError);
+  });
+});
+
+/** A pin that is driven through both sheets and spread. */
+const PIN = fastenerKind<'drive-pin', FastenerAsk & { readonly diameter: number }>({
+  name: 'drive-pin',
+  facts: {
+    hole: 'through',
+    heat: 'none',
+    rivet: 'none',
+    tools: ['drill', 'hammer', 'eyes'],
+    words: { one: 'drive pin', more: 'drive pins', trial: ['Drive one pin into two strips and pull.'] },
+  },
+  options: (k) => ({ diameter: k.instead(k.size({ min: 2, max: 6 }), '4 mm') }),
+  needs: (stack, { diameter }) => ({
+    edge: 2 * diameter,
+    edgeSource: [cite('tried in the garden')],
+    pitch: 4 * diameter,
+    pitchSource: [cite('tried in the garden')],
+    usualPitch: 8 * diameter,
+    bend: diameter + 1,
+    bendSource: [cite('tried in the garden')],
+    holes: stack.map(() => diameter + 0.1),
+  }),
+  remarks: () => [],
+});
+
+describe('a fastener', () => {
+  const strip = { family: 'bent-strip', width: 60, legs: [40, 40], angles: [90] };
+  const by = { 'drive-pin': { count: 2, diameter: 3 } };
+  const data = {
+    units: 'mm',
+    stock: { material: 'mild-steel', thickness: 1 },
+    parts: [
+      { name: 'rail', ...strip },
+      { name: 'batten', ...strip },
+    ],
+    joints: [{ name: 'back', from: 'rail.leg-1-back', to: 'batten.leg-1-back', by }],
+  } as unknown;
+  const read = () => readJob(data, FAMILIES, { fasteners: [PIN] });
+
+  test('a job names it with its own values, and its holes are cut', () => {
+    const { assembly } = planJob(read());
+    expect(assembly?.fasteners.length).toBeGreaterThan(1);
+    expect(assembly?.fasteners.flatMap((f) => f.on.map((e) => e.hole))).toContain(3.1);
+    expect(assembly?.fasteners.every((f) => f.kind === 'drive-pin')).toBe(true);
+    expect(() => readJob(data)).toThrow(/drive-pin/);
+  });
+
+  test('operations lay out its tools, and a packet has its words and its source', async () => {
+    const plan = planJob(read());
+    const { operations } = makingOf(plan, DEFAULT_SHOP);
+    const first = operations.list.find((o) => o.kind === 'fasten-first');
+    expect(first?.tools).toEqual(['drill', 'hammer', 'eyes', 'square']);
+    const paper = { paper: 'A4', dims: 'mm' } as const;
+    const { files } = await packetFiles(plan, makingOf(plan, DEFAULT_SHOP), paper, ['html']);
+    const text = String(files[0]?.content);
+    for (const words of [
+      'Try one drive pin',
+      'The other drive pins',
+      'tried in the garden',
+      'Drill the missing',
+    ])
+      expect(text.replaceAll(/<[^>]*>|\s+/g, ' ').replaceAll(/ +/g, ' ')).toContain(words);
+  });
+
+  test('a plan with it crosses, and needs its code again where it is told', () => {
+    const crossed = structuredClone(planJob(read()));
+    expect(() => planShop(crossed, DEFAULT_SHOP)).toThrow(/fastener "drive-pin" came as data/);
+    expect(revivePlan(crossed, { fasteners: [PIN] }).assembly?.fasteners.length).toBeGreaterThan(1);
   });
 });
 

@@ -58,9 +58,13 @@ export type { FastenerPlace } from './joining/fastener.js';
 export {
   type AnyFastenerKind,
   type FastenerAsk,
+  type FastenerFacts,
   type FastenerKind,
   type FastenerNeeds,
+  type FastenerTool,
+  type FastenerWords,
   fastenerKind,
+  type KnownFastener,
   type NamedFastenerKind,
   type StackSheet,
 } from './joining/fastener.js';

@@ -98,6 +98,7 @@ export const blindRivet: NamedFastenerKind<'blind-rivet', BlindRivetAsk> = faste
   BlindRivetAsk
 >({
   name: 'blind-rivet',
+  facts: { hole: 'through', heat: 'none', rivet: 'blind', tools: ['drill', 'file', 'rivet-gun', 'eyes'] },
   options: (k) => ({
     diameter: k.instead(
       k.sizeOf(

@@ -2,6 +2,7 @@ import type { Remark } from '../errors/finding.js';
 import type { Source } from '../errors/source.js';
 import type { Gives, ParamKit } from '../schema/kit.js';
 import type { Material } from '../stock/materials.js';
+import { frozen } from '../units/frozen.js';
 import { withMethods } from '../units/with-methods.js';
 
 /** A sheet a fastener goes through. Thickness mm. */
@@ -42,10 +43,50 @@ export interface FastenerAsk {
   readonly pitch: number | null;
 }
 
+/** What fasteners are set with. */
+export type FastenerTool =
+  | 'drill'
+  | 'file'
+  | 'hammer'
+  | 'mallet'
+  | 'spot-welder'
+  | 'welder'
+  | 'rivet-gun'
+  | 'screwdriver'
+  | 'eyes'
+  | 'gloves';
+
+/** Words for a kind of one's own; the built-in ones have theirs in every language. */
+export interface FastenerWords {
+  /** In the middle of a sentence. */
+  readonly one: string;
+  readonly more: string;
+  /** How one is tried on scrap, and what a good one looks like: whole sentences. */
+  readonly trial: readonly string[];
+}
+
+/**
+ * What is known of a kind before any joint. Tools, cautions, checks and words follow from it, never from its name.
+ * Plain data: it goes where a plan goes.
+ */
+export interface FastenerFacts {
+  /** `through`: it stands in a hole in every sheet; `filled`: one in the outer sheet is welded shut; `none`. */
+  readonly hole: 'through' | 'filled' | 'none';
+  readonly heat: 'resistance' | 'arc' | 'none';
+  /** `blind`: drill and length are those of the tables by its `diameter`, and its mandrel snaps off. */
+  readonly rivet: 'blind' | 'none';
+  readonly tools: readonly FastenerTool[];
+  readonly words?: FastenerWords;
+}
+
+/** A kind as plans, operations and words know it: its name and what is known of it. */
+export type KnownFastener = Pick<FastenerKind, 'name' | 'facts'>;
+
 /** A way of fastening sheets. One file a kind, listed in `kinds.ts`. */
 export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk, N extends string = string> {
   /** Name in a job file. */
   readonly name: N;
+  readonly facts: FastenerFacts;
   /** Schemas of values a joint may give beside count and pitch. */
   readonly options: (kit: ParamKit) => {
     readonly [K in Exclude<keyof Ask, keyof FastenerAsk>]-?: Gives<Ask[K]>;
@@ -73,8 +114,8 @@ export interface NamedFastenerKind<N extends string, Ask extends FastenerAsk> ex
 export function fastenerKind<const N extends string, Ask extends FastenerAsk>(
   kind: FastenerKind<Ask, N>,
 ): NamedFastenerKind<N, Ask> {
-  const { name, ...methods } = kind;
-  return withMethods({ name }, methods) as unknown as NamedFastenerKind<N, Ask>;
+  const { name, facts, ...methods } = kind;
+  return withMethods({ name, facts: frozen(facts) }, methods) as unknown as NamedFastenerKind<N, Ask>;
 }
 
 /** Thickness of the whole stack, mm. */

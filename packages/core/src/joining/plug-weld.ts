@@ -43,6 +43,7 @@ function remarks(stack: readonly StackSheet[]): readonly Remark[] {
 /** Plug welds through a hole in the first sheet. */
 export const plugWeld: NamedFastenerKind<'plug-weld', PlugWeldAsk> = fastenerKind<'plug-weld', PlugWeldAsk>({
   name: 'plug-weld',
+  facts: { hole: 'filled', heat: 'arc', rivet: 'none', tools: ['welder', 'eyes', 'gloves'] },
   options: (k) => ({ diameter: k.instead(k.size({ min: 4, max: 16 }), '8 mm') }),
   needs: plugWeldNeeds,
   remarks,

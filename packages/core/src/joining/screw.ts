@@ -34,6 +34,7 @@ export function screwNeeds(stack: readonly StackSheet[], { diameter }: ScrewAsk)
 /** Sheet-metal screws. */
 export const screw: NamedFastenerKind<'screw', ScrewAsk> = fastenerKind<'screw', ScrewAsk>({
   name: 'screw',
+  facts: { hole: 'through', heat: 'none', rivet: 'none', tools: ['drill', 'screwdriver', 'eyes'] },
   options: (k) => ({ diameter: k.instead(k.size({ min: 2, max: 8 }), '4.2 mm') }),
   needs: screwNeeds,
   remarks: () => [],

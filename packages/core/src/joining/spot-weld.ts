@@ -162,6 +162,7 @@ function throatRemarks(throat: number, reach: number): readonly Remark[] {
 /** Resistance spot welds. */
 export const spotWeld: NamedFastenerKind<'spot-weld', SpotWeldAsk> = fastenerKind<'spot-weld', SpotWeldAsk>({
   name: 'spot-weld',
+  facts: { hole: 'none', heat: 'resistance', rivet: 'none', tools: ['spot-welder', 'eyes', 'gloves'] },
   options: (k) => ({ throat: k.maybe(k.size({ max: 3000 })) }),
   needs: spotWeldNeeds,
   remarks,

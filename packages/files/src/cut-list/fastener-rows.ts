@@ -28,10 +28,10 @@ function rowsOf({ seated, fasteners }: Assembly): readonly FastenerRow[] {
   return seated.flatMap(({ joint, from, to }): readonly FastenerRow[] => {
     const count = fasteners.filter((f) => f.joint === joint.name).length;
     if (joint.by === null || count === 0) return [];
-    const kind = joint.by.kind.name;
+    const { name: kind, facts } = joint.by.kind;
     const diameter = (joint.by.ask as { readonly diameter?: number }).diameter ?? null;
     const stack = from.part.formed.thickness + to.part.formed.thickness;
-    const length = kind === 'blind-rivet' && diameter !== null ? rivetLength(diameter, stack) : null;
+    const length = facts.rivet === 'blind' && diameter !== null ? rivetLength(diameter, stack) : null;
     return [{ kind, diameter, stack, length, count }];
   });
 }

@@ -87,7 +87,7 @@ function what(r: MarkingRow, { bends }: FlatPattern, dims: Dims, words: PlanWord
     const sight = /^sight line (.*)$/.exec(f)?.[1];
     if (sight !== undefined) return [words.marking.sight(bendNumber(bends.findIndex((b) => b.id === sight)))];
     if (f === 'relief' || f === 'hole') return [words.program.hole];
-    return [words.mark(r.strokes.length, words.fasteners[f] ?? f.replaceAll('-', ' '))];
+    return [words.mark(r.strokes.length, words.fastener(f))];
   });
   return [...named, ...others].join('; ');
 }

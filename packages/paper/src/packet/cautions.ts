@@ -12,11 +12,10 @@ export function cautionsFor(
   { shop, assumed }: Pick<Making, 'shop' | 'assumed'>,
 ): readonly CautionName[] {
   const bent = parts.some((p) => p.flat.bends.length > 0);
-  const kinds = new Set((assembly?.seated ?? []).map((s) => s.joint.by?.kind.name ?? ''));
-  const resistance = kinds.has('spot-weld');
-  const arc = kinds.has('plug-weld');
-  const drilled =
-    kinds.has('blind-rivet') || kinds.has('screw') || arc || parts.some((p) => p.flat.holes.length > 0);
+  const used = (assembly?.seated ?? []).flatMap((s) => s.joint.by?.kind.facts ?? []);
+  const resistance = used.some((f) => f.heat === 'resistance');
+  const arc = used.some((f) => f.heat === 'arc');
+  const drilled = used.some((f) => f.hole !== 'none') || parts.some((p) => p.flat.holes.length > 0);
   const zinc = parts.some((p) => p.material.zinc);
   const hot = resistance || arc;
   const applies: Readonly<Record<CautionName, boolean>> = {
@@ -37,7 +36,7 @@ export function cautionsFor(
     zinc: zinc && hot,
     chromium: hot && parts.some((p) => p.material.name.startsWith('stainless')),
     table: shop.table !== null && !assumed,
-    mandrels: kinds.has('blind-rivet'),
+    mandrels: used.some((f) => f.rivet === 'blind'),
     object: true,
     food: true,
     'food-zinc': zinc,

@@ -64,13 +64,13 @@ function jointTable(
       ],
       rows: seated.map(({ joint, from, to }) => {
         const own = fasteners.filter((f) => f.joint === joint.name);
-        const kind = joint.by?.kind.name;
+        const kind = joint.by?.kind;
         const holes = [...new Set(own.flatMap((f) => f.on.flatMap((e) => e.hole ?? [])).map(dims.fine))];
         const fit = plan.assembly?.fits.find((r) => r.joint === joint.name);
         return [
           joint.name,
           `${from.piece}, ${to.piece}`,
-          kind === undefined ? placed : (plans.fasteners[kind] ?? kind),
+          kind === undefined ? placed : plans.fastener(kind.name, kind.facts.words),
           own.length === 0 ? '' : String(own.length),
           pitchText(own, dims.text),
           holes.map((h) => `Ø${h}`).join(', '),
@@ -114,7 +114,8 @@ function rulesFlow(
     if (joint.by === null) continue;
     const stack = [...sheetOf(from.part.name), ...sheetOf(to.part.name)];
     const needs = joint.by.kind.needs(stack, joint.by.ask as never, stack.length);
-    const name = plans.fasteners[joint.by.kind.name] ?? joint.by.kind.name;
+    const { facts } = joint.by.kind;
+    const name = plans.fastener(joint.by.kind.name, facts.words);
     const diameter = (joint.by.ask as { readonly diameter?: number }).diameter;
     const rivet = diameter === undefined ? null : rivetSize(diameter);
     const row = [name, ...[needs.edge, needs.pitch, needs.bend].map(dims.fine)];
@@ -126,7 +127,7 @@ function rulesFlow(
       dims,
     );
     const held =
-      joint.by.kind.name === 'blind-rivet' && rivet !== null
+      facts.rivet === 'blind' && rivet !== null
         ? `${drill(rivet.name, rivet.drill)} ${grip(thick)}`
         : `${name}: ${grip(thick)}`;
     kinds.set(row.join('\n'), [row, [`${held} ${by(sources.join('; '))}`]]);

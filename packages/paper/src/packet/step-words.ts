@@ -22,7 +22,7 @@ export function stepWords(
   const { unit, text } = dims;
   const part = plan.parts.find((p) => p.name === o.part);
   const bent = (part?.flat.bends.length ?? 0) > 0;
-  const purpose = (kind: string | null) => (kind === null ? '' : (plans.fasteners[kind] ?? kind));
+  const purpose = (kind: string | null) => (kind === null ? '' : plans.fastener(kind));
   switch (o.kind) {
     case 'trial-bend':
       return trialWords(kit);

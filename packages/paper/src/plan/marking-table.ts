@@ -107,7 +107,7 @@ const reliefText = (diameter: number, dims: Dims): string =>
 
 function said(thing: MarkedThing, count: number, dims: Dims, words: PlanWords): string {
   const w = words.marking;
-  const purpose = (kind: string) => words.fasteners[kind] ?? kind.replaceAll('-', ' ');
+  const purpose = (kind: string) => words.fastener(kind);
   switch (thing.kind) {
     case 'cut':
       return w.cut;

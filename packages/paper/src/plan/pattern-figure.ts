@@ -119,7 +119,7 @@ function labelsOf({ flat, features, dims, words }: PatternAsk, scale: number): r
   });
   const marks = groupsOf(flat.marks, (m) => `${m.kind} ${m.hole}`).map(([, list]): Wanted => {
     const [{ kind, hole }] = list as [(typeof list)[number]];
-    const name = words.fasteners[kind] ?? kind.replaceAll('-', ' ');
+    const name = words.fastener(kind);
     const text =
       hole === null ? words.mark(list.length, name) : words.hole(list.length, dims.fine(hole), name);
     const short = hole === null ? text : words.hole(list.length, dims.fine(hole), '');

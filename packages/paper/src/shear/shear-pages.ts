@@ -49,7 +49,7 @@ export function shearPassages(
 ): readonly Flowing[] {
   const { dims, setting } = print;
   const words = shearWords(print.language);
-  const names = LANGUAGES[print.language].plans.fasteners;
+  const names = LANGUAGES[print.language].plans.fastener;
   const numbers = firstNumbers(work.plans);
   return [
     ...work.plans.flatMap((plan, p) => {

@@ -48,10 +48,10 @@ export function sumsTable(
   );
 }
 
-/** Fasteners by kind and length; nothing where there are none. @param names of kinds */
+/** Fasteners by kind and length; nothing where there are none. @param nameOf a kind, in words */
 export function fastenerTable(
   { fasteners }: CutWork,
-  names: Readonly<Record<string, string>>,
+  nameOf: (kind: string) => string,
   words: ShearWords,
   dims: Dims,
   setting: Setting,
@@ -71,7 +71,7 @@ export function fastenerTable(
           { title: c.count, align: 'end' },
         ],
         rows: fasteners.map((f) => [
-          names[f.kind] ?? f.kind,
+          nameOf(f.kind),
           size(f.diameter),
           size(f.length),
           size(f.stack),

@@ -27,7 +27,7 @@ const SAME = 0.06; // mm between a rivet's diameter and that of a nosepiece
 
 const spotWelds: JointCheck = (subject, { spotWelder }) => {
   const { joint, from, to } = subject.seated;
-  if (joint.by?.kind.name !== 'spot-weld') return [];
+  if (joint.by?.kind.facts.tools.includes('spot-welder') !== true) return [];
   if (spotWelder === null) return [remark('welder-missing', 'warning', MISSING)];
   const sheets = [from, to].map((p) => p.part.formed.thickness);
   return [...tooThick(sheets, spotWelder), ...tooFar(subject, spotWelder)];
@@ -109,10 +109,10 @@ function onFlat({ on }: Fastener, { piece, part }: Placed, { parts }: JobPlan): 
 }
 
 const blindRivets: JointCheck = ({ seated: { joint } }, { riveter }) => {
-  if (joint.by?.kind.name !== 'blind-rivet') return [];
+  if (joint.by?.kind.facts.tools.includes('rivet-gun') !== true) return [];
   if (riveter === null) return [remark('riveter-missing', 'warning', MISSING)];
-  const { diameter } = joint.by.ask as unknown as { diameter: number };
-  if (riveter.diameters.some((d) => Math.abs(d - diameter) <= SAME)) return [];
+  const { diameter } = joint.by.ask as { diameter?: number };
+  if (diameter === undefined || riveter.diameters.some((d) => Math.abs(d - diameter) <= SAME)) return [];
   return [
     remark('riveter-size', 'warning', {
       value: diameter,

@@ -1,6 +1,7 @@
 import { type Assembly, type JobPlan, revivePlan, type Seated } from '@tinwright/core';
+import type { KnownFastener } from '@tinwright/core/family';
 import type { Sequence } from '../sequence/answer/plan.js';
-import type { JointWork, Operation, Operations, ToolName } from './operation.js';
+import type { JointWork, Operation, Operations } from './operation.js';
 import { partOperations } from './part-operations.js';
 import { placingOrder } from './placing-order.js';
 import { stagesOf } from './stages.js';
@@ -54,16 +55,12 @@ const trial: Operation = {
   reasons: ['metal-differs'],
 };
 
-/** What a fastener is set with. */
-const SETTERS: Readonly<Record<string, readonly ToolName[]>> = {
-  'spot-weld': ['spot-welder', 'eyes', 'gloves'],
-  'plug-weld': ['welder', 'eyes', 'gloves'],
-  'blind-rivet': ['drill', 'file', 'rivet-gun', 'eyes'],
-  screw: ['drill', 'screwdriver', 'eyes'],
-};
-
 const fastened = ({ joint }: Seated): boolean => joint.by !== null;
 const kindOf = ({ joint }: Seated): string => joint.by?.kind.name ?? '';
+
+/** The fastener of a joint without its code, since an operation is data; null for a joint without one. */
+const knownOf = ({ joint: { by } }: Seated): KnownFastener | null =>
+  by === null ? null : { name: by.kind.name, facts: by.kind.facts };
 
 /** Joints between the same parts by the same fastener, which are done together. */
 function groupsOf(joints: readonly Seated[]): readonly (readonly Seated[])[] {
@@ -86,9 +83,10 @@ function placing(group: readonly Seated[], assembly: Assembly | null): Operation
   const joints = group.map((s) => jointWork(s, assembly));
   const [first] = group as [Seated];
   const base = { kind: 'place', part: null, joints } as const;
-  return fastened(first)
-    ? { ...base, fastener: kindOf(first), tools: ['clamps', 'square', 'gloves'], reasons: ['seat-square'] }
-    : { ...base, fastener: null, tools: ['gloves'], reasons: [] };
+  const fastener = knownOf(first);
+  return fastener !== null
+    ? { ...base, fastener, tools: ['clamps', 'square', 'gloves'], reasons: ['seat-square'] }
+    : { ...base, fastener, tools: ['gloves'], reasons: [] };
 }
 
 /** Pieces in place, one fastener, a look, the others; first a trial of a fastener that is new. */
@@ -97,9 +95,10 @@ function fastening(
   assembly: Assembly | null,
   isNew: boolean,
 ): readonly Operation[] {
-  const fastener = kindOf(group[0] as Seated);
+  const fastener = knownOf(group[0] as Seated);
+  if (fastener === null) return [];
   const joints = group.map((s) => jointWork(s, assembly));
-  const tools = SETTERS[fastener] ?? [];
+  const { tools } = fastener.facts;
   const of = (kind: 'fasten-first' | 'fasten-rest', reasons: Operation['reasons']): Operation => ({
     kind,
     part: null,

@@ -1,32 +1,24 @@
 import type { Point } from '@tinwright/core';
+import type { FastenerTool, KnownFastener } from '@tinwright/core/family';
 import { frozen } from '@tinwright/core/internal';
 import type { BendStep, BendStroke } from '../sequence/answer/plan.js';
 
 /** What is used for an operation; words for it are the writer's. */
 export type ToolName =
-  | 'gloves'
-  | 'eyes'
+  | FastenerTool
   | 'rule'
   | 'square'
   | 'scriber'
   | 'pencil'
   | 'centre-punch'
-  | 'hammer'
   | 'shear'
   | 'snips'
-  | 'file'
-  | 'drill'
   | 'brake'
   | 'press'
   | 'vise'
-  | 'mallet'
   | 'protractor'
   | 'caliper'
-  | 'clamps'
-  | 'spot-welder'
-  | 'welder'
-  | 'rivet-gun'
-  | 'screwdriver';
+  | 'clamps';
 
 /** Why something is done so, or then; words for it are the writer's. */
 export type ReasonName =
@@ -107,10 +99,10 @@ export type OnPart =
 /** What is done to the object, or before there is a part. */
 export type OnObject =
   | { readonly kind: 'trial-bend' }
-  | { readonly kind: 'trial-joint'; readonly fastener: string }
-  | { readonly kind: 'place'; readonly fastener: string | null; readonly joints: readonly JointWork[] }
-  | { readonly kind: 'fasten-first'; readonly fastener: string; readonly joints: readonly JointWork[] }
-  | { readonly kind: 'fasten-rest'; readonly fastener: string; readonly joints: readonly JointWork[] }
+  | { readonly kind: 'trial-joint'; readonly fastener: KnownFastener }
+  | { readonly kind: 'place'; readonly fastener: KnownFastener | null; readonly joints: readonly JointWork[] }
+  | { readonly kind: 'fasten-first'; readonly fastener: KnownFastener; readonly joints: readonly JointWork[] }
+  | { readonly kind: 'fasten-rest'; readonly fastener: KnownFastener; readonly joints: readonly JointWork[] }
   | { readonly kind: 'finish' }
   | { readonly kind: 'inspect' };
 

@@ -1,4 +1,4 @@
-import { hasHole } from './has-hole.js';
+import type { KnownFastener } from '@tinwright/core/family';
 import type { JointFacts, PacketWords } from './words.js';
 
 const many = (count: number, one: string, more: string = `${one}s`) => `${count} ${count === 1 ? one : more}`;
@@ -16,7 +16,13 @@ const FASTENERS: Readonly<Record<string, string>> = {
   'blind-rivet': 'rivet',
   screw: 'screw',
 };
-const fastenerName = (kind: string) => FASTENERS[kind] ?? kind.replaceAll('-', ' ');
+const fastenerName = ({ name, facts }: KnownFastener) =>
+  FASTENERS[name] ?? facts.words?.one ?? name.replaceAll('-', ' ');
+const fastenerNames = (kind: KnownFastener) =>
+  FASTENERS[kind.name] === undefined && kind.facts.words !== undefined
+    ? kind.facts.words.more
+    : `${fastenerName(kind)}s`;
+const inHole = ({ facts }: KnownFastener) => facts.hole === 'through';
 
 const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
   'spot-weld': [
@@ -184,14 +190,15 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   }),
   trialJoint: (fastener) => ({
     title: `Try one ${fastenerName(fastener)} on scrap`,
-    lines: TRIAL_JOINTS[fastener] ?? ['Join two strips of the same sheet and try to part them.'],
+    lines: TRIAL_JOINTS[fastener.name] ??
+      fastener.facts.words?.trial ?? ['Join two strips of the same sheet and try to part them.'],
   }),
   place: (joints, fastener, unit) => ({
     title: fastener !== null ? `Set in place and clamp: ${names(joints)}` : `Set in place: ${names(joints)}`,
     lines:
       fastener !== null
         ? [
-            `Put ${pairs(joints)} as the joints plan shows; marks lie on marks.${hasHole(fastener) ? '' : ' Marks that would be hidden between the sheets are first copied to the outside of one of them.'} Beside them at least ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} stays free.`,
+            `Put ${pairs(joints)} as the joints plan shows; marks lie on marks.${inHole(fastener) ? '' : ' Marks that would be hidden between the sheets are first copied to the outside of one of them.'} Beside them at least ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} stays free.`,
             'Clamp with little force. Check with the square that it stands upright, that both ends are alike, and that both diagonals across the open side are the same. Shift until they are, then clamp tight.',
           ]
         : [`Put ${pairs(joints)}. It is held without fasteners.`],
@@ -200,7 +207,7 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     title: `First ${fastenerName(fastener)}: ${names(joints)}`,
     lines: [
       `Set one ${fastenerName(fastener)} in each joint, the one nearest the middle of the row.${
-        hasHole(fastener)
+        inHole(fastener)
           ? ' Where the hole is not there yet, drill it through the other part and deburr it.'
           : ''
       }`,
@@ -208,10 +215,10 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     ],
   }),
   rest: (fastener, joints) => ({
-    title: `The other ${fastenerName(fastener)}s: ${names(joints)}`,
+    title: `The other ${fastenerNames(fastener)}: ${names(joints)}`,
     lines: [
       `${joints.map((j) => `${j.joint} ${j.count} in all`).join(', ')}. From the middle outwards, left and right by turns.${
-        hasHole(fastener)
+        inHole(fastener)
           ? ' Drill the missing holes through the holes of the other part, deburr them, and set each fastener before the next hole is drilled.'
           : ''
       }`,

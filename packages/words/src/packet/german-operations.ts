@@ -1,4 +1,4 @@
-import { hasHole } from './has-hole.js';
+import type { KnownFastener } from '@tinwright/core/family';
 import type { JointFacts, PacketWords } from './words.js';
 
 const pairs = (joints: readonly JointFacts[]) =>
@@ -16,8 +16,13 @@ const FASTENERS: Readonly<Record<string, { one: string; more: string; first: str
   'blind-rivet': { one: 'Niet', more: 'Niete', first: 'Erster', a: 'einen' },
   screw: { one: 'Schraube', more: 'Schrauben', first: 'Erste', a: 'eine' },
 };
-const fastenerOf = (kind: string) =>
-  FASTENERS[kind] ?? { one: kind, more: kind, first: 'Erste Verbindung:', a: 'eine' };
+const fastenerOf = ({ name, facts }: KnownFastener) =>
+  FASTENERS[name] ?? {
+    ...(facts.words ?? { one: name, more: name }),
+    first: 'Erste Verbindung:',
+    a: 'eine Verbindung:',
+  };
+const inHole = ({ facts }: KnownFastener) => facts.hole === 'through';
 
 const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
   'spot-weld': [
@@ -185,14 +190,15 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   }),
   trialJoint: (fastener) => ({
     title: `Probe an Abfall: ${fastenerOf(fastener).one}`,
-    lines: TRIAL_JOINTS[fastener] ?? ['Zwei Streifen vom selben Blech verbinden und zu trennen versuchen.'],
+    lines: TRIAL_JOINTS[fastener.name] ??
+      fastener.facts.words?.trial ?? ['Zwei Streifen vom selben Blech verbinden und zu trennen versuchen.'],
   }),
   place: (joints, fastener, unit) => ({
     title: fastener !== null ? `Einsetzen und klemmen: ${names(joints)}` : `Einsetzen: ${names(joints)}`,
     lines:
       fastener !== null
         ? [
-            `${pairs(joints)}, wie der Verbindungsplan zeigt; Anriss liegt auf Anriss.${hasHole(fastener) ? '' : ' Was zwischen den Blechen verschwindet, vorher auf die Außenseite eines der beiden übertragen.'} Daneben bleiben mindestens ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} frei.`,
+            `${pairs(joints)}, wie der Verbindungsplan zeigt; Anriss liegt auf Anriss.${inHole(fastener) ? '' : ' Was zwischen den Blechen verschwindet, vorher auf die Außenseite eines der beiden übertragen.'} Daneben bleiben mindestens ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} frei.`,
             'Leicht klemmen. Mit dem Winkel prüfen, dass es senkrecht steht, beide Enden gleich sind und beide Diagonalen über die offene Seite gleich lang. Rücken, bis es stimmt, dann fest klemmen.',
           ]
         : [`${pairs(joints)}. Es hält ohne Verbindungsmittel.`],
@@ -203,7 +209,7 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
       title: `${first} ${one}: ${names(joints)}`,
       lines: [
         `In jeder Verbindung ${a} ${one} setzen, der Mitte der Reihe am nächsten.${
-          hasHole(fastener) ? ' Wo das Loch noch fehlt, durch das andere Teil bohren und entgraten.' : ''
+          inHole(fastener) ? ' Wo das Loch noch fehlt, durch das andere Teil bohren und entgraten.' : ''
         }`,
         'Dann zum letzten Mal schauen: rechtwinklig, beide Enden senkrecht, Kanten bündig, nichts verdreht. Sonst lösen und neu klemmen.',
       ],
@@ -213,7 +219,7 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
     title: `Die anderen ${fastenerOf(fastener).more}: ${names(joints)}`,
     lines: [
       `${joints.map((j) => `${j.joint} insgesamt ${j.count}`).join(', ')}. Von der Mitte nach außen, links und rechts im Wechsel.${
-        hasHole(fastener)
+        inHole(fastener)
           ? ' Fehlende Löcher durch die des anderen Teils bohren, entgraten, und jedes Mal setzen, bevor das nächste gebohrt wird.'
           : ''
       }`,

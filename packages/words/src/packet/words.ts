@@ -1,3 +1,4 @@
+import type { KnownFastener } from '@tinwright/core/family';
 import type { ReasonName, ToolName } from '@tinwright/shop';
 
 /** Cautions there are; which of them apply is the job's business. */
@@ -168,11 +169,15 @@ export interface PacketWords {
       },
       unit: string,
     ) => OperationText;
-    readonly trialJoint: (fastener: string) => OperationText;
+    readonly trialJoint: (fastener: KnownFastener) => OperationText;
     /** @param fastener what will hold them; null for what only stands in place */
-    readonly place: (joints: readonly JointFacts[], fastener: string | null, unit: string) => OperationText;
-    readonly first: (fastener: string, joints: readonly JointFacts[]) => OperationText;
-    readonly rest: (fastener: string, joints: readonly JointFacts[]) => OperationText;
+    readonly place: (
+      joints: readonly JointFacts[],
+      fastener: KnownFastener | null,
+      unit: string,
+    ) => OperationText;
+    readonly first: (fastener: KnownFastener, joints: readonly JointFacts[]) => OperationText;
+    readonly rest: (fastener: KnownFastener, joints: readonly JointFacts[]) => OperationText;
     readonly finish: OperationText;
     readonly inspect: OperationText;
   };

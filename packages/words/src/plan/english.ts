@@ -1,4 +1,5 @@
 import { frozen } from '@tinwright/core/internal';
+import { fastenerName } from './fastener-name.js';
 import type { PlanWords } from './words.js';
 
 const spaced = (...texts: readonly string[]) => texts.filter((t) => t !== '').join(' ');
@@ -12,12 +13,12 @@ export const ENGLISH: PlanWords = frozen({
   up: 'up',
   down: 'down',
   hems: { closed: 'closed hem', open: 'open hem', teardrop: 'teardrop hem', wired: 'wired edge' },
-  fasteners: {
+  fastener: fastenerName({
     'spot-weld': 'spot weld',
     'plug-weld': 'plug weld',
     'blind-rivet': 'blind rivet',
     screw: 'screw',
-  },
+  }),
   hole: (count, diameter, purpose) => spaced(times(count), `Ø${diameter}`, purpose),
   mark: (count, kind) => spaced(times(count), kind),
   patternAlt: (part) => `Flat pattern of ${part} with its dimensions`,

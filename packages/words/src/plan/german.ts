@@ -1,3 +1,4 @@
+import { fastenerName } from './fastener-name.js';
 import type { PlanWords } from './words.js';
 
 const spaced = (...texts: readonly string[]) => texts.filter((t) => t !== '').join(' ');
@@ -16,12 +17,12 @@ export const GERMAN: PlanWords = {
     teardrop: 'Umschlag tropfenförmig',
     wired: 'Drahteinlage',
   },
-  fasteners: {
+  fastener: fastenerName({
     'spot-weld': 'Schweißpunkt',
     'plug-weld': 'Lochschweißung',
     'blind-rivet': 'Blindniet',
     screw: 'Schraube',
-  },
+  }),
   hole: (count, diameter, purpose) => spaced(times(count), `Ø${diameter}`, purpose),
   mark: (count, kind) => spaced(times(count), kind),
   patternAlt: (part) => `Abwicklung von ${part} mit Maßen`,

@@ -1,4 +1,5 @@
 import type { FlatBend, ToleranceClass } from '@tinwright/core';
+import type { FastenerWords } from '@tinwright/core/family';
 import type { DimsName } from '../dims-name.js';
 import type { Language } from '../language.js';
 
@@ -8,7 +9,8 @@ export interface PlanWords {
   readonly up: string;
   readonly down: string;
   readonly hems: Readonly<Record<NonNullable<FlatBend['hem']>, string>>;
-  readonly fasteners: Readonly<Record<string, string>>;
+  /** @param words those of a kind of one's own, where they are at hand */
+  readonly fastener: (kind: string, words?: FastenerWords) => string;
   readonly hole: (count: number, diameter: string, purpose: string) => string;
   readonly mark: (count: number, kind: string) => string;
   readonly patternAlt: (part: string) => string;
