@@ -5,6 +5,7 @@ import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
 import { distance } from '../plane/point.js';
 import { drilledLater } from './drilled-later.js';
+import { endsInWay } from './ends-in-way.js';
 import { type Fastened, fasten } from './fasten.js';
 import { type Fastener, type FastenerEnd, SAME_PLACE } from './fastener.js';
 import { type FitRow, fitsOf } from './fit.js';
@@ -34,7 +35,7 @@ export function assemble(
   cut: readonly Fastener[] = [],
 ): Assembly {
   const { placed, seated, loose, open } = placePieces(parts, spelledOut(parts, joints));
-  const sheets = standingSheets(placed);
+  const sheets = standingSheets(placed.filter(({ piece }) => isHeld(piece, seated)));
   const fastened = drilledLater(withRoom(fastenAll(seated, sheets, cut), placed), seated);
   const { rows, findings } = fitsOf(seated, placed, open);
   const fasteners = fastened.flatMap((f) => f.fasteners);
@@ -46,12 +47,17 @@ export function assemble(
     findings: [
       ...open.map((o) => o.finding),
       ...findings,
+      ...endsInWay(fasteners, seated, placed),
       ...fastenerFindings(fastened.map((f) => withoutTurn(f, fasteners))),
       ...looseFindings(parts, loose),
       ...unevenFindings(parts, fasteners),
     ],
   };
 }
+
+/** True for a piece that some fastener holds: what is only set in place is in no stack of sheets. */
+const isHeld = (piece: string, seated: readonly Seated[]): boolean =>
+  seated.some(({ joint, from, to }) => joint.by !== null && (from.piece === piece || to.piece === piece));
 
 /** Joint after joint: each keeps its distances to the fasteners of those before it. */
 function fastenAll(

@@ -50,6 +50,7 @@ export interface CoreFindings {
   readonly 'fastener-lost': { readonly made: string; readonly other: string };
   readonly 'fastener-apart': { readonly pieces: readonly [string, string] };
   readonly 'fit-tight': { readonly between: readonly [Spot, Spot] };
+  readonly 'fastener-in-way': { readonly piece: string; readonly kind: string; readonly count: number };
   readonly clash: {
     readonly between: readonly [Spot, Spot];
     /** By how much one of them has to give way. */

@@ -4,6 +4,7 @@ import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import {
   extremes,
   type FastenerAsk,
+  type FastenerEnds,
   type FastenerNeeds,
   type FastenerPlace,
   fastenerKind,
@@ -39,6 +40,19 @@ export function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): Fa
     bend: size.head / 2 + HEAD_CLEARANCE,
     bendSource: [cite(null, { rule: '½ D(head) + #', size: 1, basis: 'common-practice' })],
     holes: stack.map(() => cutHole(size)),
+  };
+}
+
+// Of the diameter, a protruding head and a set blind end; from memory, no source.
+const HEAD_HEIGHT = 0.25;
+const TAIL = { diameter: 1.5, height: 1 };
+
+/** The head, and the end that is drawn up on the blind side. */
+function rivetEnds(ask: BlindRivetAsk): FastenerEnds {
+  const { diameter, head } = sizeOf(ask);
+  return {
+    head: { diameter: head, height: HEAD_HEIGHT * diameter },
+    tail: { diameter: TAIL.diameter * diameter, height: TAIL.height * diameter },
   };
 }
 
@@ -109,5 +123,6 @@ export const blindRivet: NamedFastenerKind<'blind-rivet', BlindRivetAsk> = faste
     ),
   }),
   needs: rivetNeeds,
+  ends: rivetEnds,
   remarks,
 });

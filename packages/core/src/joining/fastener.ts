@@ -37,6 +37,12 @@ export interface FastenerPlace {
   readonly reach: () => number;
 }
 
+/** What a fastener that is set stands out by, as round bodies on the outer faces. mm */
+export interface FastenerEnds {
+  readonly head: { readonly diameter: number; readonly height: number };
+  readonly tail: { readonly diameter: number; readonly height: number };
+}
+
 /** Count and pitch a job may ask for; a kind may add its own values. */
 export interface FastenerAsk {
   readonly count: number | null;
@@ -96,6 +102,8 @@ export interface FastenerKind<Ask extends FastenerAsk = FastenerAsk, N extends s
    * @param layers sheets that lie on each other where it goes: more than the stack where a hem or tab lies there too
    */
   readonly needs: (stack: readonly StackSheet[], ask: Ask, layers: number) => FastenerNeeds;
+  /** What stands out on either side once it is set; left out where nothing does. */
+  readonly ends?: (ask: Ask) => FastenerEnds;
   /** What to know about such a stack before fastening it. */
   readonly remarks: (stack: readonly StackSheet[], ask: Ask, place: FastenerPlace) => readonly Remark[];
 }

@@ -116,6 +116,11 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
       `${t.size(value)} between ${t.spot(a)} and ${t.spot(b)}, ${t.size(limit)} asked for`,
     aim: ({ value, limit }, t) => `give it ${t.least(limit - value)} more, or ask for less clearance`,
   },
+  'fastener-in-way': {
+    message: ({ piece, count, value }, t) =>
+      `${count === 1 ? 'the head or tail of a fastener stands' : `heads or tails of ${count} fasteners stand`} in the way of ${piece}, whichever way round, by ${t.size(value)}`,
+    aim: ({ piece }) => `give ${piece} more room there, or set the fasteners elsewhere`,
+  },
   clash: {
     message: ({ between: [a, b], value }, t) =>
       `${t.spot(a)} and ${t.spot(b)} are in the same place, ${t.size(value)} deep`,

@@ -120,6 +120,11 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
       `${t.size(value)} zwischen ${t.spot(a)} und ${t.spot(b)}, verlangt sind ${t.size(limit)}`,
     aim: ({ value, limit }, t) => `${t.least(limit - value)} mehr geben oder weniger Spiel verlangen`,
   },
+  'fastener-in-way': {
+    message: ({ piece, count, value }, t) =>
+      `${count === 1 ? 'Kopf oder Ende eines Verbinders steht' : `Köpfe oder Enden von ${count} Verbindern stehen`} ${piece} im Weg, wie herum sie auch sitzen, um ${t.size(value)}`,
+    aim: ({ piece }) => `${piece} dort mehr Luft geben oder die Verbinder versetzen`,
+  },
   clash: {
     message: ({ between: [a, b], value }, t) =>
       `${t.spot(a)} und ${t.spot(b)} sind am selben Ort, ${t.size(value)} tief`,

@@ -1,0 +1,102 @@
+import { remark } from '../errors/core-findings.js';
+import type { Finding } from '../errors/finding.js';
+import { cite } from '../errors/source.js';
+import { type Lump, lumpsOf } from '../fold/lump.js';
+import { type Prism, prismBetween } from '../fold/prism.js';
+import { overlapDepth } from '../fold/prism-overlap.js';
+import { add3, compose3, cross3, dot3, place3, scale3, sub3, unit3, type Vec3 } from '../fold/space.js';
+import { stand } from '../fold/stand.js';
+import type { FastenerEnds } from '../joining/fastener.js';
+import type { Fastener, FastenerEnd } from './fastener.js';
+import type { Placed, Seated } from './types.js';
+
+const SIDES = 12; // of the prism round a head
+const CLASH = 0.01; // mm
+
+/**
+ * Heads and tails of fasteners that are in the way of a piece they do not hold: whichever way round they are set, one
+ * finding a joint and piece, with the deepest.
+ */
+export function endsInWay(
+  fasteners: readonly Fastener[],
+  seated: readonly Seated[],
+  placed: readonly Placed[],
+): readonly Finding[] {
+  const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
+  return seated.flatMap((s): readonly Finding[] => {
+    const { by, name } = s.joint;
+    const ends = by?.kind.ends?.(by.ask as never);
+    if (by == null || ends === undefined) return [];
+    const own = fasteners.filter((f) => f.joint === name);
+    const others = placed.filter((p) => p.piece !== s.from.piece && p.piece !== s.to.piece);
+    return others.flatMap((other): readonly Finding[] => {
+      const solids = (lumps.get(other.piece) as readonly Lump[]).flatMap((l) => l.prisms());
+      const depths = own.map((f) => blocked(f, ends, placed, solids));
+      const deepest = Math.max(0, ...depths);
+      if (deepest <= CLASH) return [];
+      return [
+        {
+          part: other.part.name,
+          ...remark('fastener-in-way', 'warning', {
+            value: deepest,
+            limit: 0,
+            unit: 'mm',
+            where: { joints: [name] },
+            values: { piece: other.piece, kind: by.kind.name, count: depths.filter((d) => d > CLASH).length },
+            source: [cite(null, { basis: 'computed' })],
+          }),
+        },
+      ];
+    });
+  });
+}
+
+/** How deep head and tail reach into other metal, set the way round that does less. mm */
+function blocked(
+  fastener: Fastener,
+  { head, tail }: FastenerEnds,
+  placed: readonly Placed[],
+  solids: readonly Prism[],
+): number {
+  const outer = fastener.on.map((end) => outside(fastener.at, end, placed));
+  const [a, b] = outer as [Outside, Outside];
+  const into = (at: Outside, size: FastenerEnds['head']) => {
+    const body = disc(at, size);
+    return solids.reduce((deep, s) => Math.max(deep, overlapDepth(body, s)), 0);
+  };
+  return Math.min(Math.max(into(a, head), into(b, tail)), Math.max(into(b, head), into(a, tail)));
+}
+
+/** The outer face of a sheet under a fastener's end, and the way off it. */
+interface Outside {
+  readonly at: Vec3;
+  readonly out: Vec3;
+}
+
+function outside(at: Vec3, { piece, panel }: FastenerEnd, placed: readonly Placed[]): Outside {
+  const { part, pose } = placed.find((p) => p.piece === piece) as Placed;
+  const { formed } = part;
+  const stands = compose3(
+    pose,
+    (formed.panels.find((p) => p.id === panel) as (typeof formed.panels)[number]).pose,
+  );
+  const height = dot3(sub3(at, stands.origin), stands.z);
+  // the fastener stands where the sheets meet: the face further from there is outside
+  const up = height < formed.thickness / 2;
+  const off = up ? formed.thickness - height : height;
+  const out = scale3(stands.z, up ? 1 : -1);
+  return { at: add3(at, scale3(out, off)), out };
+}
+
+/** A round body on a face, as a prism round it. */
+function disc({ at, out }: Outside, { diameter, height }: FastenerEnds['head']): Prism {
+  const side = Math.abs(out[0]) < 0.9 ? ([1, 0, 0] as const) : ([0, 1, 0] as const);
+  const x = unit3(cross3(side, out));
+  const frame = { origin: at, x, y: cross3(out, x), z: out };
+  const ring = (z: number) =>
+    Array.from({ length: SIDES }, (_, i) => {
+      const turn = (2 * Math.PI * i) / SIDES;
+      return place3(frame, [(diameter / 2) * Math.cos(turn), (diameter / 2) * Math.sin(turn), z]);
+    });
+  return prismBetween(ring(0), ring(height));
+}
