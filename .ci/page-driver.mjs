@@ -74,23 +74,44 @@ export async function saved(page, what, path) {
   return download.suggestedFilename();
 }
 
-/** Milliseconds from each change of a size to its pattern on the screen, within the page. */
+/**
+ * Milliseconds from each change of a size to its pattern, and to its findings, in the page: until they stand in the
+ * document, which the next frame paints.
+ */
 export const latencies = (page, count) =>
   page.evaluate(async (n) => {
     const input = document.querySelectorAll('fieldset.part input[type="text"]')[1];
     const setter = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set;
-    const drawn = () => document.querySelector('.flat #CUT path').getAttribute('d');
+    const shown = () => [
+      document.querySelector('.flat #CUT path').getAttribute('d'),
+      document.querySelector('.findings').textContent,
+    ];
     const times = [];
     for (let i = 0; i < n; i++) {
-      const before = drawn();
+      const before = shown();
       const start = performance.now();
+      const seen = new Promise((done) => {
+        const at = [null, null];
+        const watch = new MutationObserver(() => {
+          for (const [k, now] of shown().entries())
+            if (now !== before[k]) at[k] ??= performance.now() - start;
+          if (at.includes(null)) return;
+          watch.disconnect();
+          done(at);
+        });
+        watch.observe(document.body, {
+          subtree: true,
+          childList: true,
+          attributes: true,
+          characterData: true,
+        });
+      });
       setter.call(input, String(400 + (i % 2 === 0 ? 1 : 0) + (i % 7) / 10));
       input.dispatchEvent(new Event('input', { bubbles: true }));
-      while (drawn() === before) await new Promise((done) => setTimeout(done, 0));
-      times.push(performance.now() - start);
+      times.push(await seen);
       await new Promise((done) => setTimeout(done, 120));
     }
-    return times;
+    return { pattern: times.map((t) => t[0]), findings: times.map((t) => t[1]) };
   }, count);
 
 /** Say what was found true. @throws Error when it is not */
@@ -109,8 +130,10 @@ export async function until(what, title) {
 }
 
 /** A picture of the whole page as it stands. */
-export const shot = (page, folder, name) =>
-  page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
+export async function shot(page, folder, name) {
+  await page.evaluate(() => globalThis.scrollTo(0, 0)); // its head stays at the top
+  await page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
+}
 
 /** What axe-core has against the page as it stands. */
 export async function accessible(page, title) {

@@ -135,7 +135,12 @@ function Text({ state }: { state: State }): JSX.Element {
         spellcheck={false}
         rows={24}
         value={state.text.value}
-        onInput={(e) => state.write(e.currentTarget.value, 'text')}
+        onInput={(e) => {
+          const area = e.currentTarget;
+          state.write(area.value, 'text');
+          // what a lock forbids is not taken: the text stays as it was
+          if (area.value !== state.text.value) area.value = state.text.value;
+        }}
       />
     </details>
   );

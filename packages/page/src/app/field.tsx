@@ -79,7 +79,7 @@ export function Single({ state, path, field, label }: SingleProps): JSX.Element 
   const problems = state.problems.value.filter((p) => p.path.join('.') === key);
   const locked = isLocked(state.content, data, path);
   return (
-    <div class="field">
+    <div class={field.titles === undefined ? 'field' : 'field wide'}>
       <label for={id}>
         {label}
         {field.unit === '' ? null : <span class="unit"> {field.unit === 'deg' ? '°' : unitOf(data)}</span>}

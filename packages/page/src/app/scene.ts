@@ -14,6 +14,7 @@ import {
   OrthographicCamera,
   Raycaster,
   Scene,
+  Sphere,
   Vector2,
   Vector3,
   WebGLRenderer,
@@ -50,6 +51,7 @@ export interface SpaceView {
   readonly close: () => void;
 }
 
+const FILLED = 0.85; // of the sphere round everything: corners of it are rare
 const START = { round: -45, over: 35 }; // degrees, near the isometric view of the pictures
 
 /** Open a view in space. @throws where the browser draws none */
@@ -86,7 +88,7 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
     lamp.position.copy(towards).applyAxisAngle(new Vector3(0, 0, 1), 0.6);
     const { width, height } = canvas;
     const [w, h] = [Math.max(width, 1), Math.max(height, 1)];
-    const half = (radius * 0.8) / zoomed;
+    const half = (radius * FILLED) / zoomed;
     const [across, up] = w > h ? [(half * w) / h, half] : [half, (half * h) / w];
     Object.assign(camera, { left: -across, right: across, top: up, bottom: -up, near: 0.1, far: radius * 8 });
     camera.updateProjectionMatrix();
@@ -112,11 +114,14 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
       clear();
       for (const piece of pieces) object.add(groupOf(piece, { sheet, line }));
       object.updateMatrixWorld(true);
-      if (keep === 'frame') {
-        const box = new Box3().setFromObject(object);
-        box.getCenter(centre);
-        radius = Math.max(box.getSize(new Vector3()).length() / 2, 1);
-      }
+      const box = new Box3().setFromObject(object);
+      const around = box.getBoundingSphere(new Sphere());
+      const reach = around.center.distanceTo(centre) + around.radius;
+      // what folds or grows may come nearer to the rim, never over it
+      if (keep === 'frame' || reach < radius / 2) {
+        centre.copy(around.center);
+        radius = Math.max(around.radius, 1);
+      } else radius = Math.max(radius, reach);
       relight();
     },
     light: (id, part) => {

@@ -149,8 +149,8 @@ export function pageState(engine: Engine, content: PageContent): State {
     if (findings === null || now !== data.value || lang !== language.value) return;
     if (job.value !== null) job.value = { ...job.value, findings };
     const found = await engine.askLong('order', { data: now, part, language: lang });
-    if (found !== null && now === data.value && part === chosen.value && lang === language.value)
-      order.value = found;
+    if (now !== data.value || part !== chosen.value || lang !== language.value) return;
+    if (found !== null) order.value = found;
     const { worksheet } = content;
     const pages = await engine.askLong('prints', { data: now, language: lang, worksheet });
     if (pages !== null && now === data.value && lang === language.value) prints.value = pages;
