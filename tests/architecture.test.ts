@@ -30,11 +30,13 @@ const CORE = [
   'cutouts',
   'joining',
   'families',
+  'hardware',
   'assembly',
   'checks',
   'job',
   'internal.ts',
   'family.ts',
+  'hardware.ts',
   'index.ts',
 ];
 const SHOP = [
@@ -68,7 +70,7 @@ const CUTTING = [
 /** Packages that need Node; all others run in a browser. */
 const ON_NODE = ['queue', 'cli'];
 /** What a package may show beside its door: to authors of families, and to sister packages alone. */
-const DOORS = ['/internal', '/family'];
+const DOORS = ['/internal', '/family', '/hardware'];
 /** Layers of the packages that have them, lowest first. */
 const LAYERS: Readonly<Record<string, readonly string[]>> = { core: CORE, shop: SHOP, cutting: CUTTING };
 /** Verifiers may share records and the plane with what they verify, never its routines. */

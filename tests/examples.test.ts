@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type AnyFamily, FAMILIES, planJob, readJob } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { jobFiles, jobJsonSchema, shopJsonSchema } from '@tinwright/files';
 import { planSequence, readShop, verifySequence } from '@tinwright/shop';
 import { familyContract } from '@tinwright/testing';
@@ -39,7 +40,7 @@ test.each(jobs)('%s is valid by the schema; a misspelt key is not', (file) => {
 });
 
 test.each(jobs)('%s is made and folds back to its sizes from its files', async (file) => {
-  const plan = planJob(readJob(parse(read(file)), families));
+  const plan = planJob(readJob(parse(read(file)), families, { hardware }));
   expect(plan.findings).toEqual([]);
   const files = new Map(jobFiles(plan, { dxf: 'r2000' }).map((f) => [f.path, String(f.content)]));
   const manifest = JSON.parse(files.get('job.json') ?? '') as {

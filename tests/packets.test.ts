@@ -3,6 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type AnyFamily, FAMILIES, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { jobFiles } from '@tinwright/files';
 import { type Making, makingOf, type PacketOptions, packetFiles, packetPages } from '@tinwright/paper';
 import { DEFAULT_SHOP, jobOperations } from '@tinwright/shop';
@@ -19,7 +20,7 @@ const FOLDER = fileURLToPath(new URL('../examples/', import.meta.url));
 const EXAMPLES = readdirSync(FOLDER).filter((f) => /(?<!-shop)\.yaml$/.test(f));
 const families: readonly AnyFamily[] = [...FAMILIES, rowMarker];
 const example = (file: string): JobPlan =>
-  planJob(readJob(parse(readFileSync(`${FOLDER}${file}`, 'utf8')), families));
+  planJob(readJob(parse(readFileSync(`${FOLDER}${file}`, 'utf8')), families, { hardware }));
 
 /** The trade's order of bends for every part: the planner's has tests of its own and takes its time. */
 const unplanned = (plan: JobPlan): Making => ({

@@ -11,6 +11,7 @@ import {
   planJob,
   readJob,
 } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { jobFiles, type OutFile } from '@tinwright/files';
 import { PAPERS, partPlan, partTemplate, planFiles, templateFiles } from '@tinwright/paper';
 import { DIMS_NAMES } from '@tinwright/paper/internal';
@@ -27,7 +28,7 @@ const FOLDER = fileURLToPath(new URL('../examples/', import.meta.url));
 const EXAMPLES = readdirSync(FOLDER).filter((f) => /(?<!-shop)\.yaml$/.test(f));
 const families: readonly AnyFamily[] = [...FAMILIES, rowMarker];
 const example = (file: string): JobPlan =>
-  planJob(readJob(parse(readFileSync(`${FOLDER}${file}`, 'utf8')), families));
+  planJob(readJob(parse(readFileSync(`${FOLDER}${file}`, 'utf8')), families, { hardware }));
 
 const single = fc
   .constantFrom(...FAMILIES)

@@ -12,6 +12,7 @@ import {
   revivePlan,
 } from '@tinwright/core';
 import { asked, defineFamily, flange, panel, rectangle, value } from '@tinwright/core/family';
+import { hardware } from '@tinwright/core/hardware';
 import { jobFiles } from '@tinwright/files';
 import { makingOf, packetFiles } from '@tinwright/paper';
 import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
@@ -41,7 +42,7 @@ async function written(plan: JobPlan): Promise<readonly unknown[]> {
 }
 
 describe.each(EXAMPLES)('%s', (file) => {
-  const plan = planJob(readJob(job(file)));
+  const plan = planJob(readJob(job(file), FAMILIES, { hardware }));
 
   test('its plan holds no functions of its own and crosses with all its data', () => {
     expect(functionsIn(plan)).toEqual([]);
@@ -52,9 +53,12 @@ describe.each(EXAMPLES)('%s', (file) => {
   });
 
   test('a job that crossed is planned as it would have been', () => {
-    expect(planJob(structuredClone(plan.job)).parts.map((p) => p.flat)).toEqual(
-      plan.parts.map((p) => p.flat),
-    );
+    const crossed = structuredClone(plan.job);
+    const whole =
+      crossed.hardware === null
+        ? crossed
+        : { ...crossed, hardware: { ...crossed.hardware, tools: hardware } };
+    expect(planJob(whole).parts.map((p) => p.flat)).toEqual(plan.parts.map((p) => p.flat));
   });
 });
 

@@ -1,4 +1,5 @@
 import { type AnyFamily, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
@@ -20,7 +21,7 @@ export async function openJob(
   if ('exit' in asked) return asked;
   const { shop } = asked;
   const opened = await withText(host, file, 'job', json, async (data) => {
-    const plan = planJob(readJob(data, families, await contextOf(shop)));
+    const plan = planJob(readJob(data, families, { ...(await contextOf(shop)), hardware }));
     await refuseStock(plan);
     return plan;
   });

@@ -1,4 +1,5 @@
 import { type AnyFamily, type JobPlan, refit } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import { type ExitCode, refuse } from './failure.js';
@@ -30,7 +31,7 @@ export async function openMeasured(
   const { shop } = asked;
   const context = await contextOf(shop);
   const opened = await withText(host, job, 'job', json, (data) =>
-    refit(data, { measured, ...context, made: [] }, families),
+    refit(data, { measured, ...context, made: [] }, families, { hardware }),
   );
   return 'exit' in opened ? opened : { plan: opened.answer.after, shop };
 }

@@ -1,6 +1,7 @@
 // What a program that embeds @tinwright/core needs. Names, no `export *`.
 
 export type { Assembly } from './assembly/assemble.js';
+export type { Bought, Fitted, HardwareSpec, HardwareTools, JobHardware } from './assembly/bought.js';
 export type { Fastener, FastenerEnd } from './assembly/fastener.js';
 export type { FitRow } from './assembly/fit.js';
 export type { AssemblyPart, JointEnd, JointPlaces, JointSpec, Placed, Seated } from './assembly/types.js';

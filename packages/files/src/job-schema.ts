@@ -1,5 +1,6 @@
 import { type AnyFamily, FAMILIES } from '@tinwright/core';
 import { paramKit, type Value } from '@tinwright/core/family';
+import { hardware } from '@tinwright/core/hardware';
 import { COMMON, jobSchema, wordsOf } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 
@@ -12,7 +13,7 @@ const SIZE = 'a number in the units of the job, or text such as "15 1/2 in" or "
 
 /** JSON Schema (draft 2020-12) of job files, made from the schemas jobs are read with. For editors. */
 export function jobJsonSchema(families: readonly AnyFamily[] = FAMILIES): SchemaNode {
-  const schema: SchemaNode = z.toJSONSchema(jobSchema(paramKit('mm'), families), {
+  const schema: SchemaNode = z.toJSONSchema(jobSchema(paramKit('mm'), families, hardware), {
     io: 'input',
     reused: 'ref',
   });

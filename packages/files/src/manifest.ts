@@ -1,5 +1,6 @@
 import {
   type Assembly,
+  type Bought,
   type Finding,
   type FlatBend,
   type JobPlan,
@@ -114,13 +115,15 @@ function bendEntry(b: FlatBend): object {
 }
 
 /** Placements, fasteners and fits; matrices map a part's flat coordinates with its base panel at rest. */
-function assemblyEntry(plan: JobPlan, { placed, fasteners, fits }: Assembly, marks: WrittenMarks): object {
+function assemblyEntry(plan: JobPlan, assembly: Assembly, marks: WrittenMarks): object {
+  const { placed, bought, fasteners, fits } = assembly;
   return {
     placements: placed.map(({ piece, part, pose }) => ({
       name: piece,
       part: part.name,
       matrix: matrixOf(plan, part.name, pose),
     })),
+    ...(bought.length === 0 ? {} : { bought: bought.map(boughtEntry) }),
     fasteners: fasteners.map((f, i) => ({
       id: `${f.joint}-${i + 1}`,
       kind: f.kind,
@@ -135,6 +138,13 @@ function assemblyEntry(plan: JobPlan, { placed, fasteners, fits }: Assembly, mar
       gap,
     })),
   };
+}
+
+/** A bought part: which, its sizes, what it stands on, and where its frame stands: x right, y up, z off the face. */
+function boughtEntry({ piece, spec, holds, pose: { x, y, z, origin } }: Bought): object {
+  const { type, ...sizes } = spec.params;
+  const on = holds.map((h) => h.piece);
+  return { name: piece, type, of: spec.name, sizes, on, matrix: [...x, 0, ...y, 0, ...z, 0, ...origin, 1] };
 }
 
 /** Column-major; the formed part's frame starts at its base panel's own origin, the flat's at the outline's corner. */

@@ -23,6 +23,9 @@ export function partSolid({ name, formed }: SolidPart): Solid {
 }
 
 /** The assembled object, every piece by its name. */
-export function assemblySolid(name: string, { placed }: Assembly): Solid {
-  return { name, pieces: placed.map(({ piece, part, pose }) => ({ name: piece, part, pose })) };
+export function assemblySolid(name: string, { placed, bought }: Assembly): Solid {
+  return {
+    name,
+    pieces: [...placed, ...bought].map(({ piece, part, pose }) => ({ name: piece, part, pose })),
+  };
 }

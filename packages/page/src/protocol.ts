@@ -138,7 +138,13 @@ export interface JobView {
   readonly parts: readonly PartView[];
   /** Where pieces stand, column-major; null without joints. */
   readonly object:
-    | readonly { readonly piece: string; readonly part: string; readonly matrix: readonly number[] }[]
+    | readonly {
+        readonly piece: string;
+        readonly part: string;
+        readonly matrix: readonly number[];
+        /** Of a bought part; null for a piece of a part. */
+        readonly solid: SolidView | null;
+      }[]
     | null;
   readonly findings: readonly FindingView[];
   /** kg, mm², pieces and fasteners. */

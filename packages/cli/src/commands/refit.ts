@@ -1,4 +1,5 @@
 import { type AnyFamily, type RefitChange, refit as refitJob, type Unit } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';
@@ -50,7 +51,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if ('exit' in asked) return asked.exit;
   const context = await contextOf(asked.shop);
   const opened = await withText(host, job, 'job', json, (data) =>
-    refitJob(data, { measured, ...context, made }, families),
+    refitJob(data, { measured, ...context, made }, families, { hardware }),
   );
   if ('exit' in opened) return opened.exit;
   const { after, changes, changed } = opened.answer;

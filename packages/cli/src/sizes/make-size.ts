@@ -11,6 +11,7 @@ import {
   planJob,
   problemText,
 } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { plainNumber } from '@tinwright/core/internal';
 import { jobFiles, type OutFile } from '@tinwright/files';
 import type { Shop } from '@tinwright/shop';
@@ -60,7 +61,7 @@ export function sizePlanner(
   common: Common,
   families: readonly AnyFamily[],
 ): (row: Row) => Promise<PlannedSize> {
-  const read = jobReader(families);
+  const read = jobReader(families, { hardware });
   const context = contextOf(common.shop);
   return async (row) => {
     const none = {

@@ -4,6 +4,7 @@ import { cite } from '../errors/source.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
 import { distance } from '../plane/point.js';
+import type { Bought, Fitted, JobHardware } from './bought.js';
 import { drilledLater } from './drilled-later.js';
 import { endsInWay } from './ends-in-way.js';
 import { type Fastened, fasten } from './fasten.js';
@@ -18,6 +19,8 @@ import { type AssemblyPart, type JointSpec, type Placed, pieceNames, type Seated
 /** An object put together: where its pieces stand, how they are fastened, how they fit. */
 export interface Assembly {
   readonly placed: readonly Placed[];
+  /** Bought parts on them. */
+  readonly bought: readonly Bought[];
   readonly seated: readonly Seated[];
   readonly fasteners: readonly Fastener[];
   readonly fits: readonly FitRow[];
@@ -25,31 +28,39 @@ export interface Assembly {
 }
 
 /**
- * Put a job's parts together by its joints: place every piece, spread fasteners, measure the fit.
+ * Put a job's parts together by its joints: place every piece, stand bought parts on them, spread fasteners, measure the
+ * fit, open what is hinged.
  * @param cut fasteners as they were when the parts that are made were cut
  * @throws JobError for joints that cannot be
  */
 export function assemble(
   parts: readonly AssemblyPart[],
-  joints: readonly JointSpec[],
+  { joints, hardware }: { readonly joints: readonly JointSpec[]; readonly hardware?: JobHardware | null },
   cut: readonly Fastener[] = [],
 ): Assembly {
-  const { placed, seated, loose, open } = placePieces(parts, spelledOut(parts, joints));
-  const sheets = standingSheets(placed.filter(({ piece }) => isHeld(piece, seated)));
-  const fastened = drilledLater(withRoom(fastenAll(seated, sheets, cut), placed), seated);
-  const { rows, findings } = fitsOf(seated, placed, open);
+  const carries = new Set(
+    (hardware?.rows ?? []).flatMap(({ on, and }) => [on.piece, and?.piece ?? on.piece]),
+  );
+  const { placed, seated, loose, open } = placePieces(parts, spelledOut(parts, joints), carries);
+  const sheets = standingSheets(placed.filter(({ piece }) => carries.has(piece) || isHeld(piece, seated)));
+  const { bought, fastened: fitted } = hardware?.tools.fit(hardware.rows, placed, sheets) ?? NOTHING;
+  const wanted = [...fastenAll(seated, sheets, cut), ...fitted];
+  const fastened = drilledLater(withRoom(wanted, placed), seated);
+  const { rows: fits, findings } = fitsOf(seated, { placed, bought }, open);
   const fasteners = fastened.flatMap((f) => f.fasteners);
   return {
     placed,
+    bought,
     seated,
     fasteners,
-    fits: rows,
+    fits,
     findings: [
       ...open.map((o) => o.finding),
       ...findings,
       ...endsInWay(fasteners, seated, placed),
+      ...(hardware?.tools.swing(bought, placed, seated) ?? []),
       ...fastenerFindings(fastened.map((f) => withoutTurn(f, fasteners))),
-      ...looseFindings(parts, loose),
+      ...(joints.length === 0 ? [] : looseFindings(parts, loose)),
       ...unevenFindings(parts, fasteners),
     ],
   };
@@ -58,6 +69,8 @@ export function assemble(
 /** True for a piece that some fastener holds: what is only set in place is in no stack of sheets. */
 const isHeld = (piece: string, seated: readonly Seated[]): boolean =>
   seated.some(({ joint, from, to }) => joint.by !== null && (from.piece === piece || to.piece === piece));
+
+const NOTHING: Fitted = { bought: [], fastened: [] };
 
 /** Joint after joint: each keeps its distances to the fasteners of those before it. */
 function fastenAll(

@@ -15,7 +15,8 @@ const MEET = 0.1; // mm two holes may miss each other by; common practice, no so
  */
 export function drilledLater(fastened: readonly Fastened[], seated: readonly Seated[]): readonly Fastened[] {
   return fastened.map((joint, i) => {
-    const { from, to } = seated[i] as Seated;
+    const { from, to } = seated[i] ?? {};
+    if (from === undefined || to === undefined) return joint; // of a bought part
     if (from.piece !== to.piece || from.part.made) return joint;
     const { part } = from.part;
     const missed = joint.fasteners.map((f) => apart(part, f));

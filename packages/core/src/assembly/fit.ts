@@ -27,20 +27,22 @@ const TIGHT = 0.005;
 
 /**
  * Fit of every joint, and clashes between any two pieces.
+ * @param bought bodies that are looked at beside the pieces
  * @param open joints that do not close: what runs into each other there has to give way by the whole misfit
  */
 export function fitsOf(
   joints: readonly Seated[],
-  placed: readonly Placed[],
+  { placed, bought }: { readonly placed: readonly Placed[]; readonly bought: readonly Placed[] },
   open: readonly Miss[],
 ): { readonly rows: readonly FitRow[]; readonly findings: readonly Finding[] } {
-  const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
+  const bodies = [...bought, ...placed]; // told of the later one, a part of the job where there is one
+  const lumps = new Map(bodies.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
   const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
   const two = joints.filter((s) => s.from.piece !== s.to.piece); // within one piece nothing is fitted
   const rows = two.map((s) => fitRow(s, matingOf(s, two), of(s.from), of(s.to)));
   const tight = rows.flatMap((r, i) => tightFinding(r, two[i] as Seated));
-  const clashes = placed.flatMap((a, i) =>
-    placed.slice(i + 1).flatMap((b) => clashFindings(a, b, of(a), of(b), open)),
+  const clashes = bodies.flatMap((a, i) =>
+    bodies.slice(i + 1).flatMap((b) => clashFindings(a, b, of(a), of(b), open)),
   );
   const beside = neighbours(two).flatMap(([s, other]) => {
     const row = fitRow({ ...s, from: s.to, to: other.to, gap: 0 }, [], of(s.to), of(other.to));
@@ -59,7 +61,7 @@ function neighbours(joints: readonly Seated[]): readonly (readonly [Seated, Seat
   });
 }
 
-const spotOf = ({ piece }: Placed, { id, bend }: Lump): Spot => ({
+export const spotOf = ({ piece }: Placed, { id, bend }: Lump): Spot => ({
   piece,
   panel: id,
   what: bend === null ? 'panel' : 'bend',
@@ -152,7 +154,7 @@ interface Pair {
 }
 
 /** The two lumps that reach furthest into each other, the first of equals; null when none do. */
-function deepestPair(p: readonly Lump[], q: readonly Lump[]): Pair | null {
+export function deepestPair(p: readonly Lump[], q: readonly Lump[]): Pair | null {
   let worst: Pair | null = null;
   for (const u of p)
     for (const v of q) {

@@ -47,15 +47,22 @@ const TILT = 0.05; // degrees
  * joints that bring pieces are the earliest of the job that reach them all, whatever the order of the parts; every
  * other one joins pieces that stand already, and a misfit there is a finding. What no joint ties to the first object
  * is an object of its own, beside it.
+ * @param carries pieces that bought parts stand on: they stand too, joined or not
  * @throws JobError for unknown pieces and sites, and sites claimed twice
  */
-export function placePieces(parts: readonly AssemblyPart[], joints: readonly JointSpec[]): Placement {
+export function placePieces(
+  parts: readonly AssemblyPart[],
+  joints: readonly JointSpec[],
+  carries: ReadonlySet<string> = new Set(),
+): Placement {
   const problems = jointProblems(parts, joints);
   if (problems.length > 0) throw new JobError(problems);
   const pieces = parts.flatMap((part) => pieceNames(part).map((piece) => ({ piece, part })));
   const objects: Thing[] = [];
   const standing = (piece: string) => objects.flatMap((o) => o.placed.get(piece) ?? []);
-  for (const first of pieces.filter((p) => joints.some((j) => touches(j, p.piece)))) {
+  for (const first of pieces.filter(
+    ({ piece }) => carries.has(piece) || joints.some((j) => touches(j, piece)),
+  )) {
     if (standing(first.piece).length > 0) continue;
     const home = grow({ ...first, pose: HOME }, pieces, joints);
     const last = objects.at(-1);

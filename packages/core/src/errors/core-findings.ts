@@ -56,6 +56,7 @@ export interface CoreFindings {
     /** By how much one of them has to give way. */
     readonly by: number;
   };
+  readonly 'hinge-swing': { readonly hinge: string; readonly between: readonly [Spot, Spot] };
   readonly 'weld-zinc': { readonly weld: 'spot-weld' | 'plug-weld' };
   readonly 'weld-ratio': { readonly thin: number; readonly thick: number };
   readonly 'weld-thickness': { readonly least: number; readonly most: number };

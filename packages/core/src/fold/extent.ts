@@ -74,9 +74,9 @@ function see({ min, max }: Reach, axis: Axis, value: number): void {
   if (value > max[axis]) max[axis] = value;
 }
 
-function panelReach({ shape, pose }: FormedPanel, thickness: number, reach: Reach): void {
+function panelReach({ shape, pose, thickness: own }: FormedPanel, thickness: number, reach: Reach): void {
   for (const axis of AXES) {
-    const step = pose.z[axis] * thickness;
+    const step = pose.z[axis] * (own ?? thickness);
     for (const p of shape) {
       const at = pose.origin[axis] + pose.x[axis] * p[0] + pose.y[axis] * p[1];
       see(reach, axis, at);

@@ -14,6 +14,8 @@ export interface FormedPanel {
   readonly holes: readonly Hole[];
   /** Openings that are no round holes. */
   readonly cutouts: readonly Loop[];
+  /** Its own thickness: the solids of a bought part differ; that of the sheet where it is left out. */
+  readonly thickness?: number;
 }
 
 /**

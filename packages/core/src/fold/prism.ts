@@ -22,7 +22,7 @@ export interface Prism extends Box3 {
 export function panelPrisms(panel: FormedPanel, thickness: number): readonly Prism[] {
   return convexPieces(panel.shape).map((shape) => {
     const ring = (z: number) => shape.map(([x, y]: Point) => place3(panel.pose, [x, y, z]));
-    return prismBetween(ring(0), ring(thickness));
+    return prismBetween(ring(0), ring(panel.thickness ?? thickness));
   });
 }
 

@@ -4,6 +4,7 @@ import type { CutoutInput } from '../cutouts/params.js';
 import type { EdgeInput } from '../edges/params.js';
 import type { AnyFamily } from '../families/family.js';
 import type { BuiltInFamily } from '../families/index.js';
+import type { hardware } from '../hardware/params.js';
 import type { FASTENER_KINDS } from '../joining/kinds.js';
 import type { LengthText, Size, Written } from '../schema/value.js';
 import type { GaugeSystemName } from '../stock/gauges.js';
@@ -144,6 +145,26 @@ export interface JointInput {
   readonly edge?: string;
 }
 
+type HardwareKinds = typeof hardware;
+type HardwarePlace = { readonly [edge: string]: Size };
+
+/** A row of bought parts, their sizes typed in, one at each place. */
+export type HardwareInput = {
+  [T in keyof HardwareKinds]: {
+    readonly name: string;
+    readonly type: T;
+    /** The face it stands on, `part.site`, */
+    readonly on: `${string}.${string}`;
+    /** and that of the other part, for what joins two. */
+    readonly and?: `${string}.${string}`;
+    /** Off edges of the panel by their names; the middle of the panel if left out. */
+    readonly at?: HardwarePlace | readonly HardwarePlace[];
+    readonly turn?: number;
+    /** What goes through its holes; nothing of the list if left out. */
+    readonly by?: FasteningInput;
+  } & Written<HardwareKinds[T]>;
+}[keyof HardwareKinds];
+
 /** What a job says beside its parts and joints. */
 export interface JobHead {
   /** Unit of every length that does not carry its own. */
@@ -169,6 +190,8 @@ export interface JobHead {
 export interface JobInput<F extends AnyFamily = BuiltInFamily> extends JobHead {
   readonly parts: readonly PartInput<F>[];
   readonly joints?: readonly JointInput[];
+  /** Bought parts on them. */
+  readonly hardware?: readonly HardwareInput[];
   /** Rows that are laid over the job, each a job of its own. */
   readonly sizes?: readonly unknown[];
 }

@@ -30,17 +30,15 @@ export interface JointData {
 const MOST_FASTENERS = 500;
 const MOST_PLACES = 200;
 
-const end = z.string().check(
+/** An end: `part.site`. */
+export const endSchema: Gives<string> = z.string().check(
   z.refine((text) => splitName(text) !== null, {
     error: (issue) => `${quoted(String(issue.input))} given; write part.site, such as body.west or end-1.rim`,
   }),
 );
 
-/** Schema of one joint, fastened by one of these kinds. */
-export function jointSchema(
-  kit: ParamKit,
-  fasteners: readonly AnyFastenerKind[] = FASTENER_KINDS,
-): Gives<unknown> {
+/** Schema of how something is fastened by one of these kinds: a word, or a kind with its values. */
+export function bySchema(kit: ParamKit, fasteners: readonly AnyFastenerKind[]): Gives<unknown> {
   const words = [...fasteners.map((k) => k.name), 'none'];
   const kinds = Object.fromEntries(fasteners.map((k) => [k.name, z.optional(askSchema(kit, k))]));
   const one = z.pipe(
@@ -56,12 +54,20 @@ export function jointSchema(
       return z.NEVER;
     }),
   );
+  return kit.either(kit.oneOf(words), one as Gives<unknown>, `one of ${words.join(', ')}`);
+}
+
+/** Schema of one joint, fastened by one of these kinds. */
+export function jointSchema(
+  kit: ParamKit,
+  fasteners: readonly AnyFastenerKind[] = FASTENER_KINDS,
+): Gives<unknown> {
   const offset = kit.or(z.pipe(z.union([z.number(), z.string()]), signedLength(kit)) as Gives<number>, 0);
   return strictGroup({
     name: nameSchema,
-    from: end,
-    to: end,
-    by: kit.either(kit.oneOf(words), one as Gives<unknown>, `one of ${words.join(', ')}`),
+    from: endSchema,
+    to: endSchema,
+    by: bySchema(kit, fasteners),
     shift: kit.or(strictGroup({ across: offset, up: offset }) as unknown as Gives<JointData['shift']>, {
       across: 0,
       up: 0,
@@ -112,12 +118,11 @@ export function jointsOf(
   fasteners: readonly AnyFastenerKind[],
 ): readonly JointSpec[] {
   return list.map((j, i): JointSpec => {
-    const [from, to] = [splitName(j.from), splitName(j.to)] as const;
     return {
       name: j.name,
-      from: { piece: from?.[0] ?? '', site: from?.[1] ?? '' },
-      to: { piece: to?.[0] ?? '', site: to?.[1] ?? '' },
-      by: byOf(j.by, kit, fasteners),
+      from: endOf(j.from),
+      to: endOf(j.to),
+      by: fastening(j.by, kit, fasteners),
       shift: j.shift,
       clearance: j.clearance,
       places: placesOf(j),
@@ -126,13 +131,24 @@ export function jointsOf(
   });
 }
 
+/** An end as it was read. */
+export function endOf(text: string): JointSpec['from'] {
+  const [piece, site] = splitName(text) ?? ['', ''];
+  return { piece, site };
+}
+
 /** Places along a site; none where the joint says nothing of them. */
 function placesOf({ at, every, count, edge }: JointData): JointSpec['places'] {
   if (at === null && every === null && count === null && edge === null) return null;
   return { at: typeof at === 'number' ? [at] : at, every, count, edge };
 }
 
-function byOf(by: JointData['by'], kit: ParamKit, fasteners: readonly AnyFastenerKind[]): JointSpec['by'] {
+/** A kind of fastening with its values; null for none. */
+export function fastening(
+  by: JointData['by'],
+  kit: ParamKit,
+  fasteners: readonly AnyFastenerKind[],
+): JointSpec['by'] {
   if (by === 'none') return null;
   const [name, given] =
     typeof by === 'string'

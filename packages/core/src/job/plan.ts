@@ -5,7 +5,7 @@ import type { AssemblyPart } from '../assembly/types.js';
 import type { Check } from '../checks/check.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
-import { JobError, type Path, type Problem, type Refusal, worded } from '../errors/problem.js';
+import { fail, JobError, type Path, type Problem, type Refusal, worded } from '../errors/problem.js';
 import { cutBack } from '../fold/cut-back.js';
 import type { FlatPattern } from '../fold/flat.js';
 import { form } from '../fold/form.js';
@@ -91,9 +91,12 @@ export async function planJobAsync(job: Job, options: PlanJobOptions = {}): Prom
 
 function* planSteps(given: Job, options: PlanJobOptions): Generator<undefined, JobPlan> {
   const job = reviveJob(given);
+  if (job.hardware !== null && !('fit' in job.hardware.tools))
+    fail('code-missing', ['hardware'], 'bought parts came as data, without their code', 'Read the job again');
   const { cut = drawnFasteners(job), checks = [] } = options;
   const parts = yield* planAll(job, options);
-  const assembly = job.joints.length === 0 ? null : assemble(parts.map(standing), job.joints, cut);
+  const alone = job.joints.length === 0 && job.hardware === null;
+  const assembly = alone ? null : assemble(parts.map(standing), job, cut);
   const marked = assembly === null ? parts : parts.map((p) => withFasteners(p, assembly, options.verify));
   const findings = [
     ...marked.flatMap((p) => findingsOf(p, checks)),

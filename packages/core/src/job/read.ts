@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import type { JobHardware } from '../assembly/bought.js';
 import type { JointSpec } from '../assembly/types.js';
 import type { StripBend } from '../bending/strip-bend.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
@@ -63,6 +64,8 @@ export interface Job {
   readonly note: string;
   readonly parts: readonly JobPart[];
   readonly joints: readonly JointSpec[];
+  /** Bought parts that stand on its parts; null for none. */
+  readonly hardware: JobHardware | null;
   /** Sheets and offcuts it shall be cut from, with metal and thickness; null where it names none. */
   readonly rack: RackRows | null;
   /** The job as drawn, before anything was measured; null when nothing was. */
@@ -154,11 +157,13 @@ function read(data: unknown, given: Given): Job {
   problems.push(
     ...unreadSize(data),
     ...twins(list),
+    ...(given.tables.hardware?.twins(data) ?? []),
     ...jointTwins((data as { joints?: unknown } | null)?.joints),
   );
   const unique = [...new Map(problems.map((p) => [keyOf(p), p])).values()];
   if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
   const { name, note, measured, joints } = head;
+  const { fasteners, hardware: tools } = given.tables;
   const drawn =
     Object.keys(measured).length === 0 ? null : read({ ...(data as object), measured: {} }, given);
   const rack = head.stock === undefined ? null : jobRack(head.stock, given.tables);
@@ -167,7 +172,11 @@ function read(data: unknown, given: Given): Job {
     name,
     note,
     parts,
-    joints: jointsOf(joints, kit, given.tables.fasteners),
+    joints: jointsOf(joints, kit, fasteners),
+    hardware:
+      tools === null || head.hardware.length === 0
+        ? null
+        : { rows: tools.read(head.hardware, kit, fasteners), tools },
     rack,
     drawn,
   };

@@ -8,6 +8,7 @@ import type { FlatMark } from '../fold/flat.js';
 import { type JobPlan, type PartPlan, planJob } from './plan.js';
 import { type JobContext, type JobPart, jobReader } from './read.js';
 import { sizesOf } from './sizes.js';
+import type { OwnTables } from './tables.js';
 
 /** What was found on the bench. */
 export interface RefitAsk extends Pick<JobContext, 'strips' | 'usualCut'> {
@@ -43,9 +44,14 @@ const SAME = 1e-6; // mm
  * Fit a job to what was measured on parts that are made: everything still to be cut follows, what is made stays.
  * @throws JobError when the job cannot be read, or what was measured cannot be
  */
-export function refit(data: unknown, ask: RefitAsk, families: readonly AnyFamily[] = FAMILIES): Refit {
+export function refit(
+  data: unknown,
+  ask: RefitAsk,
+  families: readonly AnyFamily[] = FAMILIES,
+  own: OwnTables = {},
+): Refit {
   const { measured, made: named, ...context } = ask;
-  const read = jobReader(families);
+  const read = jobReader(families, own);
   const job = read(data, context);
   const before = planJob(job);
   const made = new Map(madeParts(job.parts, named).map((p) => [p.name, p]));

@@ -1,3 +1,4 @@
+import type { JobHardware } from '../assembly/bought.js';
 import type { JointSpec } from '../assembly/types.js';
 import { suggestion } from '../errors/nearest.js';
 import { fail } from '../errors/problem.js';
@@ -28,13 +29,22 @@ const lives = (value: object, method: string): boolean => method in value;
 
 /** A job that crossed to another thread as data, with the code of its families, rules and fasteners again; any other as it is. */
 export function reviveJob(job: Job, own: OwnCode = {}): Job {
-  if (job.parts.every(isAlive) && job.joints.every((j) => j.by === null || lives(j.by.kind, 'needs')))
+  const joined = [...job.joints, ...(job.hardware?.rows ?? [])];
+  const whole = job.hardware === null || lives(job.hardware.tools, 'fit');
+  if (whole && job.parts.every(isAlive) && joined.every((j) => j.by === null || lives(j.by.kind, 'needs')))
     return job;
   const code = codeWith(own);
   const parts = job.parts.map((p) => revivedPart(p, code));
   const joints = job.joints.map((j) => revivedJoint(j, code));
-  return { ...job, parts, joints, drawn: job.drawn === null ? null : reviveJob(job.drawn, own) };
+  const hardware = job.hardware === null ? null : revivedHardware(job.hardware, code);
+  return { ...job, parts, joints, hardware, drawn: job.drawn === null ? null : reviveJob(job.drawn, own) };
 }
+
+/** Bought parts with their code, where it is there: a plan that is made does without. */
+const revivedHardware = ({ rows, tools }: JobHardware, code: Code): JobHardware => ({
+  rows: rows.map((r) => revivedJoint(r, code)),
+  tools: code.hardware ?? tools,
+});
 
 const isAlive = ({ family, sheet }: JobPart) => lives(family, 'part') && lives(sheet.rule, 'terms');
 
@@ -59,7 +69,7 @@ export function revivedPart<P extends JobPart>(part: P, code: Code): P {
 }
 
 /** The same for a joint. @throws JobError `code-missing` for a fastener that is not there */
-export function revivedJoint(joint: JointSpec, code: Code): JointSpec {
+export function revivedJoint<J extends Pick<JointSpec, 'by' | 'path'>>(joint: J, code: Code): J {
   if (joint.by === null || lives(joint.by.kind, 'needs')) return joint;
   const kind = found('fastener', joint.by.kind.name, code.fasteners, joint.path);
   return { ...joint, by: { ...joint.by, kind } };

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import type { HardwareTools } from '../assembly/bought.js';
 import type { RuleKind } from '../bending/kind.js';
 import { RULE_KINDS } from '../bending/kinds.js';
 import { COMMON } from '../families/common.js';
@@ -22,7 +23,7 @@ export const GREATEST_RADIUS = 100;
 /** Most parts in a job, most pieces of a part. */
 export const MOST_PARTS = 500;
 export const MOST_PIECES = 10_000;
-/** Most joints in a job. */
+/** Most joints in a job, and most rows of bought parts. */
 export const MOST_JOINTS = 500;
 
 /** What stands in `stock:`, as read. */
@@ -64,6 +65,7 @@ export interface JobData {
   readonly cutBy?: CutByData | undefined;
   readonly parts: readonly PartData[];
   readonly joints: readonly JointData[];
+  readonly hardware: readonly unknown[];
   readonly measured: Readonly<Record<string, number>>;
 }
 
@@ -72,21 +74,24 @@ interface Shared {
   readonly stock: Gives<unknown>;
   readonly bending: Gives<unknown>;
   readonly joint: Gives<unknown>;
+  /** Of a row of bought parts. */
+  readonly bought: Gives<unknown>;
   /** What every part may say. */
   readonly common: { readonly [name: string]: Gives<unknown> };
 }
 
-/** Rules and fasteners that jobs may name. */
-type Kinds = Pick<Tables, 'rules' | 'fasteners'>;
+/** Rules, fasteners and bought parts that jobs may name. */
+type Kinds = Pick<Tables, 'rules' | 'fasteners' | 'hardware'>;
 
-const sharedOf = (kit: ParamKit, { rules, fasteners }: Kinds): Shared => ({
+const sharedOf = (kit: ParamKit, { rules, fasteners, hardware }: Kinds): Shared => ({
   stock: stockSchema(kit),
   bending: bendingSchema(kit, rules),
   joint: jointSchema(kit, fasteners),
+  bought: kit.later(() => hardware?.schema(kit, fasteners) ?? noHardware),
   common: shapeOf(COMMON, kit),
 });
 
-const envelope = (kit: ParamKit, { bending, joint }: Shared, parts: Gives<unknown>) =>
+const envelope = (kit: ParamKit, { bending, joint, bought }: Shared, parts: Gives<unknown>) =>
   strictGroup({
     units: z.enum(['mm', 'in']),
     name: kit.or(lineSchema, ''),
@@ -97,9 +102,17 @@ const envelope = (kit: ParamKit, { bending, joint }: Shared, parts: Gives<unknow
     cutBy: z.optional(cutBySchema(kit)),
     parts: kit.list(parts, 1, MOST_PARTS),
     joints: kit.or(kit.list(joint, 0, MOST_JOINTS) as Gives<unknown>, []),
+    hardware: kit.or(kit.list(bought, 0, MOST_JOINTS) as Gives<unknown>, []),
     sizes: z.optional(z.array(z.unknown())), // rows that others lay over the job, each a job of its own
     measured: kit.or(z.catchall(z.object({}), kit.size()) as Gives<unknown>, {}),
   });
+
+/** A program that was given no tools for bought parts takes none. */
+const noHardware: Gives<unknown> = z.unknown().check(
+  z.refine(() => false, {
+    error: () => 'this program takes no bought parts; give its reader hardware',
+  }),
+);
 
 /** Schemas of one unit, for a job without what its parts say and for parts of each family. */
 export interface JobSchemas {
@@ -147,8 +160,12 @@ function familySchema(kit: ParamKit, family: AnyFamily, { stock, bending, common
 }
 
 /** Schema of a whole job file, for publishing. */
-export function jobSchema(kit: ParamKit, families: readonly AnyFamily[]): Gives<unknown> {
-  const shared = sharedOf(kit, tablesWith());
+export function jobSchema(
+  kit: ParamKit,
+  families: readonly AnyFamily[],
+  hardware: HardwareTools | null = null,
+): Gives<unknown> {
+  const shared = sharedOf(kit, tablesWith({ hardware }));
   const parts = families.map((f) => familySchema(kit, f, shared));
   return envelope(kit, shared, kit.byName('family', parts));
 }

@@ -1,3 +1,4 @@
+import type { HardwareTools } from '../assembly/bought.js';
 import type { RuleKind } from '../bending/kind.js';
 import { RULE_KINDS } from '../bending/kinds.js';
 import type { AnyFastenerKind } from '../joining/fastener.js';
@@ -11,6 +12,8 @@ export interface OwnTables {
   readonly rules?: readonly RuleKind[];
   /** Kinds of fasteners, made with `fastenerKind`. */
   readonly fasteners?: readonly AnyFastenerKind[];
+  /** `hardware` of `@tinwright/core/hardware`, where jobs may have bought parts. */
+  readonly hardware?: HardwareTools | null;
 }
 
 /** Every material, bend rule and fastener a job may name. */
@@ -20,10 +23,16 @@ export type Tables = Required<OwnTables>;
  * The built-in tables with rows of one's own.
  * @throws RangeError when a name is there twice
  */
-export function tablesWith({ materials = [], rules = [], fasteners = [] }: OwnTables = {}): Tables {
+export function tablesWith({
+  materials = [],
+  rules = [],
+  fasteners = [],
+  hardware = null,
+}: OwnTables = {}): Tables {
   return {
     materials: once<Material>([...MATERIALS, ...materials]),
     rules: once<RuleKind>([...RULE_KINDS, ...rules]),
+    hardware,
     fasteners: once<AnyFastenerKind>([...FASTENER_KINDS, ...fasteners]),
   };
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type JobContext, type Loop, planJob, readJob, segments } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { contains, distanceToLoop, segmentLength } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
@@ -11,7 +12,7 @@ const JOBS = ['bench-bin', 'drip-pan', 'harvest-carrier', 'seed-box', 'tool-crat
 );
 const dataOf = (file: string): object => parse(readFileSync(EXAMPLES + file, 'utf8'));
 const planned = (file: string, more: object, context?: JobContext) =>
-  planJob(readJob({ ...dataOf(file), ...more } as unknown, undefined, context));
+  planJob(readJob({ ...dataOf(file), ...more } as unknown, undefined, { ...context, hardware }));
 const shorts = (loop: Loop, least: number) => segments(loop).filter((s) => segmentLength(s) < least - 1e-6);
 
 test('cutBy table: examples are formed as before, no edge is shorter than 1.5 but those a finding counts', () => {

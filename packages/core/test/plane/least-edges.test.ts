@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Loop, planJob, readJob, segments } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { contains, distanceToLoop, leastEdges, loopArea, segmentLength } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
@@ -46,7 +47,9 @@ test('every example: fewer short edges, metal only taken off and not far from wh
   expect(jobs.length).toBeGreaterThan(5);
   let [before, after] = [0, 0];
   for (const file of jobs)
-    for (const { flat } of planJob(readJob(parse(readFileSync(folder + file, 'utf8')))).parts) {
+    for (const { flat } of planJob(
+      readJob(parse(readFileSync(folder + file, 'utf8')) as unknown, undefined, { hardware }),
+    ).parts) {
       const mended = leastEdges(flat.outline, LEAST);
       before += shorts(flat.outline);
       after += shorts(mended);

@@ -90,7 +90,7 @@ function fastenersCsv({ fasteners, rates }: CutWork): string {
   return csv([
     FASTENERS,
     ...fasteners.map(({ kind, diameter, length, stack, count }): Row => {
-      const minutes = plainNumber((count * rates.fastener) / 60, 1);
+      const minutes = stack === null ? '' : plainNumber((count * rates.fastener) / 60, 1);
       return [kind, number(diameter), number(length), number(stack), count, minutes];
     }),
   ]);

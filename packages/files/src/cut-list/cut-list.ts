@@ -75,7 +75,7 @@ export function cutTotals({ plans, parts, fasteners, rates }: CutWork): CutTotal
   const kept = share(sum(sheets, (s) => sum(s.offcuts, ({ w, h }) => w * h)));
   const cutLength = sum(blanks, (b) => b.cutLength);
   const pierces = sum(blanks, (b) => b.pierces);
-  const joined = sum(fasteners, (f) => f.count);
+  const joined = sum(fasteners, (f) => (f.stack === null ? 0 : f.count)); // bought parts are fitted by those
   const strokes = sum(plans, (p) => p.steps.length);
   const settings = sum(plans, (p) => p.settings);
   return {

@@ -9,7 +9,7 @@ const ON = 1e-6; // mm
 
 /** Both faces, edges and holes of a panel. Where a bend joins it there is no edge. */
 export function panelSurface(formed: Standing, panel: FormedPanel): Surface {
-  const T = formed.thickness;
+  const T = panel.thickness ?? formed.thickness;
   const holes = openings(panel);
   const joints = formed.bends.flatMap((b) => jointOn(b, panel));
   const at = (p: Point, z: number) => place3(panel.pose, [p[0], p[1], z]);

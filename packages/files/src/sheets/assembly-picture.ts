@@ -20,18 +20,19 @@ export type Legend = 'with legend' | 'letters only';
 
 /** Isometric picture of the assembled object, hidden lines removed, every piece lettered. */
 export function assemblyPicture(title: string, assembly: Assembly, legend: Legend = 'with legend'): Drawing {
-  return lettered(title, assembly.placed, legend);
+  return lettered(title, [...assembly.placed, ...assembly.bought], legend);
 }
 
 /** The same taken apart along the joints. */
 export function explodedPicture(title: string, assembly: Assembly, legend: Legend = 'with legend'): Drawing {
   const size = Math.max(...assembly.placed.flatMap(({ part }) => part.formed.size));
   const moves = explode(assembly, EXPLODED * size);
-  const moved = assembly.placed.map((p) => {
-    const by = moves.get(p.piece) ?? ([0, 0, 0] as Vec3);
+  const moved = (p: Placed, host: Placed): Placed => {
+    const by = moves.get(host.piece) ?? ([0, 0, 0] as Vec3);
     return { ...p, pose: { ...p.pose, origin: add3(p.pose.origin, by) } };
-  });
-  return lettered(title, moved, legend);
+  };
+  const bought = assembly.bought.map((b) => moved(b, b.holds[0] ?? b));
+  return lettered(title, [...assembly.placed.map((p) => moved(p, p)), ...bought], legend);
 }
 
 function lettered(title: string, placed: readonly Placed[], asked: Legend): Drawing {

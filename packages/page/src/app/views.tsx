@@ -16,8 +16,8 @@ export function Views({ state }: { state: State }): JSX.Element {
   });
   const whole = useComputed(() => {
     const { object, parts = [] } = state.job.value ?? {};
-    return (object ?? []).flatMap(({ piece, part, matrix }) => {
-      const solid = parts.find((p) => p.name === part)?.solid;
+    return (object ?? []).flatMap(({ piece, part, matrix, solid: own }) => {
+      const solid = own ?? parts.find((p) => p.name === part)?.solid;
       return solid === undefined ? [] : [{ name: piece, part, solid, matrix }];
     });
   });

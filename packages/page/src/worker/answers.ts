@@ -1,4 +1,5 @@
 import { FAMILIES, MATERIALS, refit, type StopSignal } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { materialName } from '@tinwright/words/internal';
 import type { Answers, Asks, Message } from '../protocol.js';
 import { familyView } from './fields.js';
@@ -34,7 +35,12 @@ export function answering(): (message: Pick<Message, 'kind' | 'ask'>, signal: St
     refit: ({ data, measured }) =>
       orProblems(() => {
         const { measured: before, ...drawn } = (data ?? {}) as { readonly measured?: object };
-        const { changes, changed } = refit(drawn, { measured: { ...before, ...measured }, made: [] });
+        const { changes, changed } = refit(
+          drawn,
+          { measured: { ...before, ...measured }, made: [] },
+          FAMILIES,
+          { hardware },
+        );
         return { changes, again: changed.map((p) => p.name) };
       }),
     files: (ask) => {

@@ -1,4 +1,5 @@
 import {
+  FAMILIES,
   type Job,
   JobError,
   type JobPlan,
@@ -7,6 +8,7 @@ import {
   parseLength,
   planJob,
 } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import {
   form,
   LONGEST,
@@ -30,7 +32,7 @@ export interface Planner {
 }
 
 export function planner(): Planner {
-  const read = jobReader();
+  const read = jobReader(FAMILIES, { hardware });
   let last: { readonly data: unknown; readonly plan: JobPlan } | null = null;
   const plan = (data: unknown): JobPlan => {
     const text = JSON.stringify(data);

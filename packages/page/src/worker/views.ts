@@ -4,13 +4,14 @@ import {
   type FlatPattern,
   type JobPlan,
   type PartPlan,
+  type Placed,
   type Pose,
 } from '@tinwright/core';
 import { assemblyPicture, flatDrawing, partPicture, toSvg } from '@tinwright/files';
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { jobFindings, withChanges } from '@tinwright/shop/internal';
 import { type Language, tellFindings } from '@tinwright/words';
-import type { BlankView, FindingView, FlatView, JobView, PartView, Quick } from '../protocol.js';
+import type { BlankView, FindingView, FlatView, JobView, PartView, Quick, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 import { spansOf } from './spans.js';
 
@@ -30,11 +31,10 @@ export function jobView(plan: JobPlan, language: Language): JobView {
     object:
       assembly === null
         ? null
-        : assembly.placed.map(({ piece, part, pose }) => ({
-            piece,
-            part: part.name,
-            matrix: matrixOf(pose),
-          })),
+        : [
+            ...assembly.placed.map((p) => pieceView(p, null)),
+            ...assembly.bought.map((b) => pieceView(b, solidView(b.part.formed))),
+          ],
     findings: findingViews(plan, language, jobFindings(plan, DEFAULT_SHOP)),
     totals: {
       mass: each((p) => p.mass),
@@ -48,6 +48,13 @@ export function jobView(plan: JobPlan, language: Language): JobView {
 /** The findings of a job with the values that would mend them, found by trying. */
 export const mendedFindings = (plan: JobPlan, language: Language): readonly FindingView[] =>
   findingViews(plan, language, withChanges(jobFindings(plan, DEFAULT_SHOP), plan, DEFAULT_SHOP));
+
+const pieceView = ({ piece, part, pose }: Placed, solid: SolidView | null) => ({
+  piece,
+  part: part.name,
+  matrix: matrixOf(pose),
+  solid,
+});
 
 /** What core and the machines of the usual shop have to say, told. */
 function findingViews(

@@ -3,6 +3,7 @@ import { letterOf } from '@tinwright/files/internal';
 import { familyTitle, type Has } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
+import { boughtFlow } from './bought.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';
 import { blankText, massText, type PacketKit, stockText } from './kit.js';
 
@@ -20,6 +21,7 @@ export function coverFlows(kit: PacketKit, sections: readonly string[]): readonl
     ...(note === '' ? [] : [notesFlow(null, [note], setting)]),
     pictureFlow(kit),
     partsFlow(kit),
+    ...boughtFlow(kit),
     notesFlow(null, [...(sets > 1 ? [words.cover.sets(sets, has)] : []), words.cover.start(has)], setting),
   ];
 }

@@ -25,7 +25,7 @@ export function jointFlows(kit: PacketKit): readonly Flowing[] {
       },
     ]);
   const drawing = explodedPicture(job.name, assembly, 'letters only');
-  const legend = `${assembly.placed.map(({ piece }, i) => `${letterOf(i)}\u00A0${piece}`).join(', ')}.`;
+  const legend = `${[...assembly.placed, ...assembly.bought].map(({ piece }, i) => `${letterOf(i)}\u00A0${piece}`).join(', ')}.`;
   const alt = words.joints.pictureAlt(job.name);
   const picture: Flowing = (width) => {
     const figure = drawingFigure(drawing, alt, [width, TALLEST], setting);

@@ -73,6 +73,8 @@ export function stepWords(
         o.fastener,
         unit,
       );
+    case 'fit':
+      return w.fit({ ...o, what: kit.plans.fastener(o.type) });
     case 'fasten-first':
       return w.first(
         o.fastener,

@@ -32,7 +32,10 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
       ]),
       ...groupsOf(stage.joints.filter(fastened)).flatMap((g) => fastening(g, assembly, isFirst(g, joints))),
     ]),
-    ...placingOrder(groupsOf(joints.filter((j) => !fastened(j))), assembly).map((g) => placing(g, assembly)),
+    ...fitting(assembly),
+    ...placingOrder(groupsOf(joints.filter((j) => !fastened(j) && !isHinged(j, assembly))), assembly).map(
+      (g) => placing(g, assembly),
+    ),
     { kind: 'finish', part: null, tools: ['file', 'gloves'], reasons: ['hands-and-cloth'] },
     { kind: 'inspect', part: null, tools: ['rule', 'caliper', 'square'], reasons: ['measured-is-known'] },
   ];
@@ -114,6 +117,32 @@ function fastening(
     of('fasten-first', ['first-can-be-undone']),
     ...(joints.some((w) => w.fasteners > 1) ? [of('fasten-rest', ['middle-outwards'])] : []),
   ];
+}
+
+/** True for a joint between two pieces that bought parts join: it is made with them. */
+const isHinged = ({ from, to }: Seated, assembly: Assembly | null): boolean =>
+  (assembly?.bought ?? []).some((b) => [from, to].every((p) => b.holds.some((h) => h.piece === p.piece)));
+
+/** Bought parts, those on one piece before those that join two: what is empty still opens. */
+function fitting(assembly: Assembly | null): readonly Operation[] {
+  const rows = [...new Map((assembly?.bought ?? []).map((b) => [b.spec.name, b])).values()];
+  return rows
+    .toSorted((a, b) => a.holds.length - b.holds.length)
+    .map(({ spec: { name, params, by, at }, holds }): Operation => {
+      const fastener = by === null ? null : { name: by.kind.name, facts: by.kind.facts };
+      return {
+        kind: 'fit',
+        part: null,
+        name,
+        type: params.type,
+        count: at.length,
+        pieces: holds.map((h) => h.piece),
+        fastener,
+        opens: params.type === 'hinge' ? params.opens : null,
+        tools: fastener?.facts.tools ?? ['screwdriver', 'eyes'],
+        reasons: [],
+      };
+    });
 }
 
 function jointWork({ joint, from, to }: Seated, assembly: Assembly | null): JointWork {

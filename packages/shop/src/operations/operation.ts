@@ -103,6 +103,18 @@ export type OnObject =
   | { readonly kind: 'place'; readonly fastener: KnownFastener | null; readonly joints: readonly JointWork[] }
   | { readonly kind: 'fasten-first'; readonly fastener: KnownFastener; readonly joints: readonly JointWork[] }
   | { readonly kind: 'fasten-rest'; readonly fastener: KnownFastener; readonly joints: readonly JointWork[] }
+  | {
+      readonly kind: 'fit';
+      /** Bought parts of one row: what they are, and how many. */
+      readonly name: string;
+      readonly type: string;
+      readonly count: number;
+      readonly pieces: readonly string[];
+      /** What goes through their holes; null where the job does not say. */
+      readonly fastener: KnownFastener | null;
+      /** Degrees it opens by; null where nothing turns. */
+      readonly opens: number | null;
+    }
   | { readonly kind: 'finish' }
   | { readonly kind: 'inspect' };
 

@@ -1,6 +1,7 @@
 // The examples in the default shop, read as a maker would: no errors, and a warning only where one is due.
 import { readdirSync, readFileSync } from 'node:fs';
 import { FAMILIES, planJob, readJob } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { jobFindings, shopFindings } from '@tinwright/shop/internal';
 import { expect, test } from 'vitest';
@@ -11,7 +12,9 @@ const folder = new URL('../../../../examples/', import.meta.url);
 const names = readdirSync(folder).filter((f) => /(?<!-shop)\.yaml$/.test(f));
 
 const plan = (name: string) =>
-  planJob(readJob(parse(readFileSync(new URL(name, folder), 'utf8')), [...FAMILIES, marker as never]));
+  planJob(
+    readJob(parse(readFileSync(new URL(name, folder), 'utf8')), [...FAMILIES, marker as never], { hardware }),
+  );
 
 /** Warnings that are right, by job: part and code. */
 const WARNED: Readonly<Record<string, readonly string[]>> = {

@@ -126,6 +126,11 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
       `${t.spot(a)} and ${t.spot(b)} are in the same place, ${t.size(value)} deep`,
     aim: ({ between: [a, b], by }, t) => `make ${b.piece} or ${a.piece} smaller there by ${t.least(by)}`,
   },
+  'hinge-swing': {
+    message: ({ hinge, between: [a, b], value, limit }, t) =>
+      `opens to ${t.number(value, 1)}° on ${hinge}, ${t.number(limit, 1)}° asked for: ${t.spot(a)} then meets ${t.spot(b)}`,
+    aim: ({ value }, t) => `give opens: ${t.number(value, 1)} or less, or move what is in its way`,
+  },
   'weld-zinc': {
     message: ({ weld }) =>
       weld === 'spot-weld'

@@ -130,6 +130,11 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
       `${t.spot(a)} und ${t.spot(b)} sind am selben Ort, ${t.size(value)} tief`,
     aim: ({ between: [a, b], by }, t) => `${b.piece} oder ${a.piece} dort um ${t.least(by)} kleiner machen`,
   },
+  'hinge-swing': {
+    message: ({ hinge, between: [a, b], value, limit }, t) =>
+      `öffnet an ${hinge} bis ${t.number(value, 1)}°, verlangt sind ${t.number(limit, 1)}°: ${t.spot(a)} trifft dann auf ${t.spot(b)}`,
+    aim: ({ value }, t) => `opens: ${t.number(value, 1)} oder weniger angeben oder wegrücken, was im Weg ist`,
+  },
   'weld-zinc': {
     message: ({ weld }) =>
       weld === 'spot-weld'

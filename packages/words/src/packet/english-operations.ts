@@ -203,6 +203,18 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
           ]
         : [`Put ${pairs(joints)}. It is held without fasteners.`],
   }),
+  fit: ({ name, what, count, pieces, fastener, opens }) => ({
+    title: `Fit ${what}${count > 1 ? ` (${count})` : ''}: ${name}`,
+    lines: [
+      pieces.length > 1
+        ? `Put ${pieces.join(' and ')} together as the joints plan shows, shut, edges flush, and hold them so. Lay it over the holes of both.`
+        : `On ${pieces[0]}, over its holes.`,
+      fastener === null
+        ? 'Fasten it with what it comes with.'
+        : `Set one ${fastenerName(fastener)} in ${pieces.length > 1 ? 'each half' : 'it'}, ${opens === null ? 'look that it sits straight' : `open it ${opens}° by hand and shut it again`}, then set the others.`,
+      ...(opens === null ? [] : ['Keep fingers out of the line where both meet while it shuts.']),
+    ],
+  }),
   first: (fastener, joints) => ({
     title: `First ${fastenerName(fastener)}: ${names(joints)}`,
     lines: [

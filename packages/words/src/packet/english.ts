@@ -22,6 +22,19 @@ export const ENGLISH_PACKET: PacketWords = {
   template: (part) => `Template of ${part}`,
   contents: 'Contents',
   contentsPage: 'page',
+  bought: {
+    heading: 'Bought parts',
+    columns: {
+      letter: '',
+      part: 'name',
+      what: 'what it is',
+      count: 'pieces',
+      size: 'size',
+      on: 'goes on',
+      by: 'held by',
+    },
+    open: (degrees) => `opens ${degrees}°`,
+  },
   cover: {
     picture: 'What it will be',
     pictureAlt: (job, pieces) =>

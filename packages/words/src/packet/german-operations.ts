@@ -203,6 +203,18 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
           ]
         : [`${pairs(joints)}. Es hält ohne Verbindungsmittel.`],
   }),
+  fit: ({ name, what, count, pieces, fastener, opens }) => ({
+    title: `Anbringen: ${what}${count > 1 ? ` (${count})` : ''}, ${name}`,
+    lines: [
+      pieces.length > 1
+        ? `${pieces.join(' und ')} zusammensetzen, wie der Verbindungsplan zeigt, geschlossen, Kanten bündig, und so halten. Über die Löcher beider legen.`
+        : `Auf ${pieces[0]}, über die Löcher.`,
+      fastener === null
+        ? 'Befestigen, womit es geliefert wird.'
+        : `${pieces.length > 1 ? 'In jede Hälfte' : 'Zuerst'} ${fastenerOf(fastener).a} ${fastenerOf(fastener).one} setzen, ${opens === null ? 'nachsehen, ob es gerade sitzt' : `von Hand ${opens}° öffnen und wieder schließen`}, dann die anderen.`,
+      ...(opens === null ? [] : ['Beim Schließen keine Finger zwischen die Kanten.']),
+    ],
+  }),
   first: (fastener, joints) => {
     const { one, first, a } = fastenerOf(fastener);
     return {

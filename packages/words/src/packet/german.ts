@@ -22,6 +22,19 @@ export const GERMAN_PACKET: PacketWords = {
   template: (part) => `Schablone von ${part}`,
   contents: 'Inhalt',
   contentsPage: 'Seite',
+  bought: {
+    heading: 'Gekaufte Teile',
+    columns: {
+      letter: '',
+      part: 'Name',
+      what: 'was es ist',
+      count: 'Stück',
+      size: 'Größe',
+      on: 'kommt an',
+      by: 'gehalten mit',
+    },
+    open: (degrees) => `öffnet ${degrees}°`,
+  },
   cover: {
     picture: 'Was es wird',
     pictureAlt: (job, pieces) =>

@@ -56,6 +56,16 @@ export interface TrialFacts {
   readonly deduction: string | null;
 }
 
+/** Bought parts of one row, ready to print. */
+export interface FitFacts {
+  readonly name: string;
+  readonly what: string;
+  readonly count: number;
+  readonly pieces: readonly string[];
+  readonly fastener: KnownFastener | null;
+  readonly opens: number | null;
+}
+
 /** Pieces put together, ready to print. */
 export interface JointFacts {
   readonly joint: string;
@@ -176,10 +186,16 @@ export interface PacketWords {
       fastener: KnownFastener | null,
       unit: string,
     ) => OperationText;
+    readonly fit: (bought: FitFacts) => OperationText;
     readonly first: (fastener: KnownFastener, joints: readonly JointFacts[]) => OperationText;
     readonly rest: (fastener: KnownFastener, joints: readonly JointFacts[]) => OperationText;
     readonly finish: OperationText;
     readonly inspect: OperationText;
+  };
+  readonly bought: {
+    readonly heading: string;
+    readonly columns: Readonly<Record<'letter' | 'part' | 'what' | 'count' | 'size' | 'on' | 'by', string>>;
+    readonly open: (degrees: string) => string;
   };
   readonly joints: {
     readonly heading: string;

@@ -1,0 +1,63 @@
+import { within } from '../errors/problem.js';
+import { boxOfPieces } from '../fold/extent.js';
+import type { Formed, FormedPanel } from '../fold/formed.js';
+import { HOME, type Pose, sub3 } from '../fold/space.js';
+import { type Block, bodyOf } from '../hardware/body.js';
+import type { Bought, HardwareSpec } from './bought.js';
+import { faceAt, faceFrame, lineFrame } from './bought-frame.js';
+import type { StandingFace } from './overlap.js';
+import { type Placed, pieceNames } from './types.js';
+
+/** Bought parts of one row, and the faces they stand on. */
+export interface StandingRow {
+  readonly bought: readonly Bought[];
+  readonly faces: readonly StandingFace[];
+}
+
+/**
+ * Stand bought parts on pieces that stand already.
+ * @throws JobError for faces that are none, and lines longer than the edges that meet there
+ */
+export function standBought(spec: HardwareSpec, placed: readonly Placed[]): StandingRow {
+  return within(spec.path, () => {
+    const faces = ([spec.on, ...(spec.and === null ? [] : [spec.and])] as const).map((end, i) =>
+      faceAt(end, placed, [i === 0 ? 'on' : 'and']),
+    );
+    const [first] = faces as [StandingFace];
+    const sheet = first.placed.part.formed.thickness;
+    const body = bodyOf(spec.params, sheet);
+    const names = pieceNames({ name: spec.name, quantity: spec.at.length });
+    const formed = formedOf(body.blocks);
+    const { part } = first.placed;
+    const asPart = { ...part, name: spec.name, quantity: names.length, formed, made: false };
+    const bought = spec.at.map((at, i): Bought => {
+      const frame =
+        body.along > 0
+          ? lineFrame(faces, [body, spec.params.type], at, i)
+          : faceFrame(first, at, spec.turn, i);
+      return {
+        piece: names[i] as string,
+        part: { ...asPart, part: { ...part.part, panels: [], rootHoles: [], asked: [], sites: [] } },
+        pose: frame,
+        type: spec.params.type,
+        spec,
+        body,
+        holds: faces.map((f) => f.placed),
+      };
+    });
+    return { bought, faces };
+  });
+}
+
+/** The solids of a body as panels of their own thickness. */
+function formedOf(blocks: readonly Block[]): Formed {
+  const panels = blocks.map(({ id, shape, axis, low, high }): FormedPanel => {
+    const pose: Pose =
+      axis === 'z'
+        ? { ...HOME, origin: [0, 0, low] }
+        : { origin: [low, 0, 0], x: [0, 1, 0], y: [0, 0, 1], z: [1, 0, 0] };
+    return { id, pose, shape, edges: shape.map(() => ''), holes: [], cutouts: [], thickness: high - low };
+  });
+  const box = boxOfPieces(panels, [], 0);
+  return { thickness: 0, panels, bends: [], box, size: sub3(box.max, box.min), volume: 0, faceArea: 0 };
+}

@@ -1,0 +1,167 @@
+import { holeRow } from '../families/hole-row.js';
+import type { Point } from '../plane/point.js';
+import type { HardwareParams } from './params.js';
+
+/** A convex solid of a bought part: `shape` from `low` to `high` along an axis. Frame: x right, y up, z off the face. mm */
+export interface Block {
+  readonly id: string;
+  /** Corners in the plane across the axis, counter-clockwise seen against it: x and y, or y and z. */
+  readonly shape: readonly Point[];
+  readonly axis: 'x' | 'z';
+  readonly low: number;
+  readonly high: number;
+}
+
+/** A bought part on its face, or on two faces that meet in y = 0: the first below, the second above. mm */
+export interface Body {
+  readonly blocks: readonly Block[];
+  /** Holes in the sheet of the first (0) or the second (1) part. */
+  readonly holes: readonly { readonly on: 0 | 1; readonly at: Point; readonly diameter: number }[];
+  /** Of what its fasteners go through. */
+  readonly thickness: number;
+  /** Along the line where two parts meet; 0 where it stands on one. */
+  readonly along: number;
+  /** The pin stands so far off the faces; null where nothing turns. */
+  readonly pin: number | null;
+}
+
+const SIDES = 12; // of what is round
+
+/** The solids and holes of a bought part. @param sheet thickness of the panel it stands on */
+export function bodyOf(p: HardwareParams, sheet: number): Body {
+  const plain = { along: 0, pin: null };
+  switch (p.type) {
+    case 'hinge': {
+      const { length: l, leaf, knuckle, thickness: t, holes } = p;
+      const row = (knuckle / 2 + leaf) / 2;
+      return {
+        blocks: [
+          plate('leaf-1', [-l / 2, -leaf], [l / 2, 0], [0, t]),
+          plate('leaf-2', [-l / 2, 0], [l / 2, leaf], [0, t]),
+          { id: 'knuckle', shape: round([0, knuckle / 2], knuckle), axis: 'x', low: -l / 2, high: l / 2 },
+        ],
+        holes: pairOfRows(l, holes, [-row, row]),
+        thickness: t,
+        along: l,
+        pin: knuckle / 2,
+      };
+    }
+    case 'hasp': {
+      const { width: w, strap, staple, thickness: t, reach, holes } = p;
+      const tongue = w / 6;
+      return {
+        blocks: [
+          plate('staple-plate', [-w / 2, -staple], [w / 2, 0], [0, t]),
+          plate('staple', [-tongue / 2, -staple * 0.7], [tongue / 2, -staple * 0.3], [t, t + reach]),
+          plate('strap', [-w / 2, 0], [w / 2, strap], [0, t]),
+          plate('tongue', [-w / 4, -staple], [w / 4, strap / 2], [t, 2 * t]),
+        ],
+        holes: pairOfRows(w, holes, [-staple / 2, strap * 0.75]),
+        thickness: t,
+        along: w,
+        pin: null,
+      };
+    }
+    case 'handle': {
+      const { span, reach, grip: g, hole } = p;
+      const ends = [-span / 2, span / 2];
+      return {
+        ...plain,
+        blocks: [
+          ...ends.map((x, i) => plate(`leg-${i + 1}`, [x - g / 2, -g / 2], [x + g / 2, g / 2], [0, reach])),
+          plate('grip', [-(span + g) / 2, -g / 2], [(span + g) / 2, g / 2], [reach, reach + g]),
+        ],
+        holes: ends.map((x) => ({ on: 0, at: [x, 0], diameter: hole })),
+        thickness: 0,
+      };
+    }
+    case 'rivet-nut': {
+      const { hole, length, flange } = p;
+      return {
+        ...plain,
+        blocks: [
+          disc('flange', flange ?? 1.4 * hole, [0, 1]),
+          ...(length > sheet ? [disc('nut', hole, [-length, -sheet])] : []),
+        ],
+        holes: [{ on: 0, at: [0, 0], diameter: hole }],
+        thickness: 0,
+      };
+    }
+    case 'magnet':
+      return {
+        ...plain,
+        blocks: [disc('magnet', p.diameter, [0, p.height])],
+        holes: p.hole === null ? [] : [{ on: 0, at: [0, 0], diameter: p.hole }],
+        thickness: p.height,
+      };
+    case 'caster': {
+      const { length: l, width: w, height, wheel, holes } = p;
+      const [x, y] = [holes.along / 2, holes.across / 2];
+      const axle = height - wheel.diameter / 2;
+      const fork = wheel.width / 2 + 4;
+      return {
+        ...plain,
+        blocks: [
+          plate('plate', [-l / 2, -w / 2], [l / 2, w / 2], [0, PLATE]),
+          plate('fork', [-fork, -fork], [fork, fork], [PLATE, Math.max(axle, 2 * PLATE)]),
+          {
+            id: 'wheel',
+            shape: round([0, axle], wheel.diameter),
+            axis: 'x',
+            low: -wheel.width / 2,
+            high: wheel.width / 2,
+          },
+        ],
+        holes: [-x, x].flatMap((a) =>
+          [-y, y].map((b) => ({ on: 0 as const, at: [a, b] as const, diameter: holes.diameter })),
+        ),
+        thickness: PLATE,
+      };
+    }
+  }
+}
+
+const PLATE = 3; // mm of a caster's plate; common practice, no source
+
+const pairOfRows = (
+  length: number,
+  {
+    diameter,
+    count,
+    edge,
+  }: { readonly diameter: number; readonly count: number; readonly edge: number | null },
+  rows: readonly [number, number],
+) =>
+  rows.flatMap((y, on) =>
+    holeRow(length, count, edge).map((x) => ({
+      on: on as 0 | 1,
+      at: [x - length / 2, y] as const,
+      diameter,
+    })),
+  );
+
+function plate(id: string, [x, y]: Point, [u, v]: Point, [low, high]: Point): Block {
+  const shape: readonly Point[] = [
+    [x, y],
+    [u, y],
+    [u, v],
+    [x, v],
+  ];
+  return { id, shape, axis: 'z', low, high };
+}
+
+const disc = (id: string, diameter: number, [low, high]: Point): Block => ({
+  id,
+  shape: round([0, 0], diameter),
+  axis: 'z',
+  low,
+  high,
+});
+
+/** A circle as a polygon round it. */
+function round([x, y]: Point, diameter: number): readonly Point[] {
+  return Array.from({ length: SIDES }, (_, i): Point => {
+    const a = (2 * Math.PI * (i + 0.5)) / SIDES;
+    return [x + (diameter / 2) * Math.cos(a), y + (diameter / 2) * Math.sin(a)];
+  });
+}

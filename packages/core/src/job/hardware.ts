@@ -1,0 +1,84 @@
+import * as z from 'zod/mini';
+import type { HardwareSpec } from '../assembly/bought.js';
+import type { JointSpec } from '../assembly/types.js';
+import type { Problem } from '../errors/problem.js';
+import { quoted } from '../errors/quote.js';
+import { type HardwareParams, hardware } from '../hardware/params.js';
+import type { AnyFastenerKind } from '../joining/fastener.js';
+import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
+import { shapeOf } from '../schema/value.js';
+import { bySchema, endOf, endSchema, fastening } from './joints.js';
+import { nameSchema } from './name.js';
+
+const MOST_PLACES = 200;
+
+type Place = Readonly<Record<string, number>>;
+
+/** A row of bought parts as read from a job file, lengths in mm; the sizes of its kind stand beside these. */
+export interface HardwareData {
+  readonly name: string;
+  readonly type: HardwareParams['type'];
+  readonly on: string;
+  readonly and: string | null;
+  readonly at: Place | readonly Place[];
+  readonly turn: number;
+  readonly by: Parameters<typeof fastening>[0];
+}
+
+/** Schema of one row of bought parts. */
+export function hardwareSchema(kit: ParamKit, fasteners: readonly AnyFastenerKind[]): Gives<unknown> {
+  const place = kit.named(kit.size({ min: 0 }));
+  const places = kit.either(
+    place,
+    kit.list(place, 1, MOST_PLACES),
+    'distances from edges, or a list of them',
+  );
+  const head = {
+    name: nameSchema,
+    on: endSchema,
+    at: kit.or(places as Gives<HardwareData['at']>, {}),
+    turn: kit.or(kit.angle(-360, 360), 0),
+    by: kit.or(bySchema(kit, fasteners) as Gives<HardwareData['by']>, 'none'),
+    and: kit.maybe(endSchema),
+  };
+  const kinds = Object.entries(hardware);
+  return kit.byName(
+    'type',
+    kinds.map(([type, values]) => strictGroup({ ...head, type: z.enum([type]), ...shapeOf(values, kit) })),
+  );
+}
+
+/** Rows of bought parts as they were read, kinds of fastening looked up. */
+export function hardwareOf(
+  list: readonly unknown[],
+  kit: ParamKit,
+  fasteners: readonly AnyFastenerKind[],
+): readonly HardwareSpec[] {
+  return list.map((data, i): HardwareSpec => {
+    const { name, on, and, at, turn, by, ...params } = data as HardwareData;
+    return {
+      name,
+      params: params as unknown as HardwareParams,
+      on: endOf(on),
+      and: and === null ? null : endOf(and),
+      at: Array.isArray(at) ? at : [at as Place],
+      turn,
+      by: fastening(by, kit, fasteners) as JointSpec['by'],
+      path: ['hardware', i],
+    };
+  });
+}
+
+/** Bought parts with the name of another, of a part or a joint: fasteners and pieces go by it. */
+export function hardwareTwins(data: unknown): readonly Problem[] {
+  const names = (key: string) => {
+    const list = (data as Readonly<Record<string, unknown>> | null)?.[key];
+    return Array.isArray(list) ? list.map((r: { name?: unknown } | null) => r?.name) : [];
+  };
+  const [own, others] = [names('hardware'), [...names('parts'), ...names('joints')]];
+  return own.flatMap((name, i): readonly Problem[] => {
+    if (typeof name !== 'string' || !(others.includes(name) || own.indexOf(name) < i)) return [];
+    const message = `the name ${quoted(name)} is taken`;
+    return [{ code: 'name-twice', path: ['hardware', i, 'name'], message, fix: 'Give it a name of its own' }];
+  });
+}

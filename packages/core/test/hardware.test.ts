@@ -1,0 +1,138 @@
+import { FAMILIES, JobError, planJob, readJob } from '@tinwright/core';
+import { hardware as tools } from '@tinwright/core/hardware';
+import { expect, test } from 'vitest';
+
+const half = { family: 'hinged-box', length: 300, width: 200, height: 80, corner: 'open' } as const;
+const shut = { name: 'shut', from: 'body.rim', to: 'lid.rim', by: 'none' } as const;
+const hinge = {
+  name: 'hinge',
+  type: 'hinge',
+  on: 'body.north-out',
+  and: 'lid.north-out',
+  length: 60,
+  leaf: 25,
+  knuckle: 6,
+  holes: { diameter: 4.2, count: 2, edge: 10 },
+} as const;
+
+function box(hardware: readonly object[], more: object = {}) {
+  return {
+    units: 'mm',
+    stock: { material: 'mild-steel', thickness: 1 },
+    parts: [
+      { name: 'body', ...half },
+      { name: 'lid', ...half },
+    ],
+    joints: [shut],
+    hardware,
+    ...more,
+  };
+}
+
+const planned = (data: object) =>
+  planJob(readJob(data as { readonly [key: string]: unknown }, FAMILIES, { hardware: tools }));
+
+function problems(data: object) {
+  try {
+    planned(data);
+  } catch (error) {
+    if (error instanceof JobError) return error.problems;
+    throw error;
+  }
+  return [];
+}
+
+test('a hinge: its pin lies where the rims meet, each leaf has its holes in its part', () => {
+  const { assembly, parts, findings } = planned(
+    box([{ ...hinge, at: [{ west: 60 }, { east: 60 }], by: { 'blind-rivet': { diameter: 4 } } }]),
+  );
+  expect(findings.filter((f) => f.severity === 'error')).toEqual([]);
+  const pins = assembly?.bought.map((b) => b.pose.origin) ?? [];
+  expect(pins.map((p) => p.map((v) => Math.round(v * 1e6) / 1e6))).toEqual([
+    [60, 200, 80],
+    [240, 200, 80],
+  ]);
+  const holes = parts.map((p) => p.formed.panels.find((f) => f.id === 'north')?.holes ?? []);
+  expect(holes.map((h) => h.length)).toEqual([4, 4]);
+  // row in the middle between knuckle and edge of the leaf: (3 + 25) / 2 below the rim at 80
+  for (const h of holes.flat()) {
+    expect(h.at[1]).toBeCloseTo(80 - 14, 6);
+    expect(h.diameter).toBeCloseTo(4.15, 6);
+  }
+  expect(holes[0]?.map((h) => Math.round(h.at[0])).toSorted((a, b) => a - b)).toEqual([40, 80, 220, 260]);
+});
+
+test('a lid swings through its angle by bodies: free at 95 degrees, stopped by a handle on the back wall', () => {
+  const grip = { name: 'grip', type: 'handle', on: 'body.north-out', span: 90, hole: 5, reach: 40 };
+  expect(planned(box([hinge])).findings).toEqual([]);
+  const { findings } = planned(box([{ ...hinge, at: { west: 50 }, opens: 180 }, grip]));
+  const [found] = findings.filter((f) => f.code === 'hinge-swing');
+  expect(found?.limit).toBe(180);
+  // seen along the pin, 3 off the wall: the handle's outer corner is 35 below it and 50 - 3 off it, the lid's back 3 inside
+  const [below, off] = [35, 47];
+  const turn = Math.atan2(below, off) + Math.acos(-3 / Math.hypot(below, off));
+  expect(found?.value).toBeCloseTo((turn * 180) / Math.PI, 0);
+});
+
+test.each([
+  ['longer than the edge', [{ ...hinge, length: 320 }], ['hardware', 0, 'length'], 'Use 300 mm or less'],
+  ['past the end', [{ ...hinge, at: [{ west: 20 }] }], ['hardware', 0, 'at', 0], 'Move it 10 mm or more'],
+  ['without its second part', [{ ...hinge, and: undefined }], ['hardware', 0], 'Give and:'],
+  [
+    'on faces of two planes',
+    [{ ...hinge, and: 'lid.east-out' }],
+    ['hardware', 0, 'and'],
+    'beside each other',
+  ],
+  ['on a site that is none', [{ ...hinge, on: 'body.nort-out' }], ['hardware', 0, 'on'], '"north-out"'],
+  ['on a piece that is none', [{ ...hinge, on: 'bdy.north-out' }], ['hardware', 0, 'on'], '"body"'],
+  [
+    'from an edge that is none',
+    [{ ...hinge, at: { wets: 9 } }],
+    ['hardware', 0, 'at', 0, 'from', 'wets'],
+    '"west"',
+  ],
+  ['with the name of a part', [{ ...hinge, name: 'lid' }], ['hardware', 0, 'name'], 'name of its own'],
+  [
+    'with rivets wider than its holes',
+    [{ ...hinge, by: { 'blind-rivet': { diameter: 4.8 } } }],
+    ['hardware', 0, 'by'],
+    'larger holes',
+  ],
+  [
+    'with a hole over the edge',
+    [{ name: 'm', type: 'rivet-nut', on: 'body.base', at: { west: 3 }, hole: 9, length: 14 }],
+    ['hardware', 0, 'at', 0],
+    'Move it',
+  ],
+])('a bought part %s is named with what would work', (_, hardware, path, fix) => {
+  const [problem] = problems(box(hardware));
+  expect(problem?.path).toEqual(path);
+  expect(`${problem?.message} ${problem?.fix}`).toContain(fix);
+});
+
+test('what a rivet nut, a magnet and casters take part in: holes where they stand, clashes with other parts', () => {
+  const casters = {
+    name: 'wheel',
+    type: 'caster',
+    on: 'body.underside',
+    at: ['west', 'east'].flatMap((x) => ['south', 'north'].map((y) => ({ [x]: 40, [y]: 40 }))),
+    length: 50,
+    width: 40,
+    height: 60,
+    wheel: { diameter: 40, width: 15 },
+    holes: { diameter: 5.2, along: 36, across: 26 },
+  };
+  const { assembly, parts } = planned(box([casters], { joints: [shut] }));
+  expect(assembly?.bought.map((b) => b.piece)).toEqual(['wheel-1', 'wheel-2', 'wheel-3', 'wheel-4']);
+  expect(parts[0]?.formed.panels[0]?.holes).toHaveLength(16);
+  const lowest = Math.min(
+    ...(assembly?.bought ?? []).map((b) => b.pose.origin[2] - b.part.formed.box.max[2]),
+  );
+  expect(Math.abs(lowest + 60)).toBeLessThan(1); // twelve corners stand for the round of the wheel
+  const nut = { name: 'nut', type: 'rivet-nut', on: 'body.north-out', hole: 9, length: 14 };
+  const in_ = { name: 'm', type: 'magnet', on: 'body.north', diameter: 40, height: 5 };
+  const clash = planned(box([nut, in_])).findings.filter((f) => f.code === 'clash');
+  expect(clash).toHaveLength(1);
+  expect(planned(box([nut])).findings).toEqual([]);
+});
