@@ -62,7 +62,7 @@ export function Views({ state }: { state: State }): JSX.Element {
             }}
             onPress={(under) => {
               const part = object.find((o) => o.piece === under.piece)?.part;
-              if (part === undefined) return;
+              if (part === undefined || !parts.some((p) => p.name === part)) return; // a bought part has no pattern
               if (part !== state.chosen.value) state.choose(part);
               state.lit.value = under.id;
             }}
