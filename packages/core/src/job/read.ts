@@ -29,7 +29,14 @@ import {
   type PartData,
 } from './schema.js';
 import { jobRack, sheetOf } from './sheet.js';
-import { followedParts, type KnownSize, resolved, sizesOf } from './sizes.js';
+import {
+  type FollowedSize,
+  followedParts,
+  followedSizes,
+  type KnownSize,
+  resolved,
+  sizesOf,
+} from './sizes.js';
 import { type OwnTables, type Tables, tablesWith } from './tables.js';
 
 /** A part to make: its family, parameters and sheet. Lengths mm. */
@@ -51,6 +58,8 @@ export interface JobPart {
   readonly bendingPath: Path;
   /** Parameters it seems to have been made with, from what was measured on it; its own ones without a measure. */
   readonly asMade: unknown;
+  /** Its sizes that follow sizes of other parts. */
+  readonly follows: readonly FollowedSize[];
   /** Sizes measured on it, mm. */
   readonly measured: readonly MeasuredSize[];
   /** True when it is made already: its pattern and the places of its fasteners stay as they are. */
@@ -217,7 +226,10 @@ function readParts(
     const schema = schemas.part((plain as { family?: unknown } | null)?.family);
     const part = parse(schema, plain, path, problems) as PartData | null;
     if (part === null || head === null) return [];
-    return attempt(problems, () => keep(jobPart(part, head, i, given)));
+    return attempt(problems, () => {
+      const read = jobPart(part, head, i, given);
+      return keep({ ...read, follows: followedSizes(raw, read.params, known) });
+    });
   });
 }
 
@@ -276,7 +288,7 @@ function jobPart(part: PartData, job: JobData, i: number, given: Given): JobPart
   const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
   const cutBy = cutByOf(job.cutBy, given.usualCut);
   const read = { name, family, params, quantity, note, grain, cutBy, material, sheet, path, bendingPath };
-  return { ...read, asMade: params, measured: [], made: false };
+  return { ...read, asMade: params, follows: [], measured: [], made: false };
 }
 
 /** The part with what was measured on it. @throws JobError for sizes it does not have or cannot have */

@@ -1,4 +1,4 @@
-import { sizesIn } from '../advice/values.js';
+import { sizesIn, valueAt } from '../advice/values.js';
 import { suggestion } from '../errors/nearest.js';
 import { JobError, type Path, type Problem, sayIn } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
@@ -145,6 +145,38 @@ function sizeNamed(of: unknown, path: Path, self: string, book: SizeBook): numbe
     'part-unknown',
     `there is no part ${quoted(part)}`,
     suggestion(part, [...book.known.keys()]),
+  );
+}
+
+/** A size of a part that follows one of another part. mm */
+export interface FollowedSize {
+  /** The parameter that follows, by its path. */
+  readonly own: string;
+  /** What it follows, `body.seatWidth`, and how large that is planned to be. */
+  readonly of: string;
+  readonly value: number;
+  /** How much smaller it is than what it follows; below 0 where it is larger. */
+  readonly play: number;
+}
+
+/** Sizes of a part that follow others, as its data says and its parameters were read. */
+export function followedSizes(
+  data: unknown,
+  params: unknown,
+  known: SizeBook['known'],
+  path: Path = [],
+): readonly FollowedSize[] {
+  if (typeof data !== 'object' || data === null) return [];
+  if ('of' in data && path.length > 0) {
+    const [part, size] = splitName(data.of) ?? ['', ''];
+    const found = known.get(part)?.find((s) => s.name === size);
+    const own = valueAt(params, path);
+    return found === undefined || typeof own !== 'number'
+      ? []
+      : [{ own: path.join('.'), of: `${part}.${size}`, value: found.value, play: found.value - own }];
+  }
+  return Object.entries(data).flatMap(([k, v]) =>
+    followedSizes(v, params, known, [...path, Array.isArray(data) ? Number(k) : k]),
   );
 }
 

@@ -1,7 +1,7 @@
 import type { Finding, PartPlan } from '@tinwright/core';
 import type { BendWork, JointWork, Operation } from '@tinwright/shop';
 import { type SettingName, tellBend } from '@tinwright/words';
-import type { JointFacts, OperationText } from '@tinwright/words/internal';
+import { derivedWords, type JointFacts, type OperationText, parameterWords } from '@tinwright/words/internal';
 import { bendPrint } from '../bend-print.js';
 import { isTold } from './cautions.js';
 import { finishedSizes } from './finished-sizes.js';
@@ -64,7 +64,7 @@ export function stepWords(
         unit,
       );
     case 'measure':
-      return w.measure(o.part, { ...o, planned: text(o.planned) }, unit);
+      return w.measure(o.part, measureFacts(o, kit), unit);
     case 'trial-joint':
       return w.trialJoint(o.fastener);
     case 'place':
@@ -130,3 +130,20 @@ const jointFacts = (j: JointWork, { dims }: PacketKit): JointFacts => ({
   count: j.fasteners,
   clearance: dims.fine(j.clearance),
 });
+
+/** What is measured before a part is cut: where it follows a size of another part, that size in words. */
+function measureFacts(o: Operation & { readonly kind: 'measure' }, { plan, dims, plans }: PacketKit) {
+  const { size, play, planned } = o;
+  const at = size?.indexOf('.') ?? -1;
+  const host = plan.parts.find((p) => p.name === size?.slice(0, at));
+  const name = size?.slice(at + 1) ?? '';
+  const known = host?.family.derived(host.params, host.sheet).find((d) => d.name === name);
+  const what =
+    host === undefined
+      ? ''
+      : known === undefined
+        ? parameterWords(host.family, name, plans.language)
+        : derivedWords(known, plans.language);
+  const follows = play === null || host === undefined ? null : { part: host.name, what: what || name };
+  return { ...o, planned: dims.text(planned), follows, over: play !== null && play <= 0 };
+}

@@ -1,10 +1,10 @@
-import { type Assembly, type JobPlan, revivePlan, type Seated } from '@tinwright/core';
+import { type Assembly, type JobPlan, linearTolerance, revivePlan, type Seated } from '@tinwright/core';
 import type { KnownFastener } from '@tinwright/core/family';
 import type { Sequence } from '../sequence/answer/plan.js';
 import type { JointWork, Operation, Operations } from './operation.js';
 import { partOperations } from './part-operations.js';
 import { placingOrder } from './placing-order.js';
-import { stagesOf } from './stages.js';
+import { type Measure, stagesOf } from './stages.js';
 
 /**
  * Everything to do for a job from stock to finished object, in order, each with its tools and reasons.
@@ -25,7 +25,7 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
             ...m,
             part: p.name,
             tools: ['rule', 'caliper'],
-            reasons: ['bends-vary'],
+            reasons: isSmall(m) ? ['bends-vary', 'play-small'] : ['bends-vary'],
           }),
         ),
         ...partOperations(p, assembly, sequences.get(p.name) ?? null),
@@ -50,6 +50,10 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
     });
   return { list, orders: Object.fromEntries(orders) };
 }
+
+/** True where a part has less play than what it goes into may be off. ISO 2768-1 class m */
+const isSmall = ({ play, planned }: Measure): boolean =>
+  play !== null && play !== 0 && Math.abs(play) < (linearTolerance(planned, 'm') ?? 0);
 
 const trial: Operation = {
   kind: 'trial-bend',

@@ -36,6 +36,7 @@ export type ReasonName =
   | 'found-order'
   | 'correct-while-open'
   | 'bends-vary'
+  | 'play-small'
   | 'seat-square'
   | 'first-can-be-undone'
   | 'middle-outwards'
@@ -94,6 +95,8 @@ export type OnPart =
       readonly own: string | null;
       readonly between: readonly [string, string] | null;
       readonly planned: number;
+      /** How much smaller the size that follows is, below 0 where it is larger; null where nobody says. */
+      readonly play: number | null;
     };
 
 /** What is done to the object, or before there is a part. */

@@ -9,6 +9,8 @@ export interface Measure {
   readonly own: string | null;
   readonly between: readonly [string, string] | null;
   readonly planned: number;
+  /** How much smaller the size that follows is, below 0 where it is larger; null where nobody says. */
+  readonly play: number | null;
 }
 
 /** Parts that are made together, after those before them are put together. */
@@ -25,7 +27,13 @@ export interface MakingStage {
  */
 export function stagesOf(parts: readonly PartPlan[], assembly: Assembly | null): readonly MakingStage[] {
   const seated = assembly?.seated ?? [];
-  const waits = waitsOf(seated.filter((s) => s.from.piece !== s.to.piece));
+  const joined = waitsOf(seated.filter((s) => s.from.piece !== s.to.piece));
+  const met = joined.map((w) => ({ ...w, own: measureOf(w, parts).own }));
+  // what is measured where two parts meet needs no second measure for the size that follows it
+  const follows = parts
+    .flatMap(followsOf)
+    .filter((f) => !met.some((m) => m.part === f.part && (m.after === f.after || m.own === ownOf(f))));
+  const waits = [...joined, ...follows];
   const level = (name: string, seen: readonly string[] = []): number => {
     if (seen.includes(name)) return 0;
     const others = waits.filter((w) => w.part === name).map((w) => 1 + level(w.after, [...seen, name]));
@@ -41,7 +49,7 @@ export function stagesOf(parts: readonly PartPlan[], assembly: Assembly | null):
       measures: Object.fromEntries(
         own.map((p) => [
           p.name,
-          unique(waits.filter((w) => w.part === p.name).map((w) => measureOf(w, parts))),
+          unique(waits.filter((w) => w.part === p.name).map((w) => withPlay(measureOf(w, parts), p))),
         ]),
       ),
       joints: seated.filter((s) => Math.max(at(s.from.part.name), at(s.to.part.name)) === stage),
@@ -54,7 +62,21 @@ interface Wait {
   /** The part it waits for. */
   readonly after: string;
   readonly joints: readonly [Seated] | readonly [Seated, Seated];
+  readonly follows?: undefined;
 }
+
+/** A part that follows a size of another one. */
+interface Follows {
+  readonly part: string;
+  readonly after: string;
+  readonly follows: PartPlan['follows'][number];
+  readonly joints: readonly [];
+}
+
+const ownOf = ({ part, follows }: Follows): string => `${part}.${follows.own}`;
+
+const followsOf = ({ name, follows }: PartPlan): readonly Follows[] =>
+  follows.map((f) => ({ part: name, after: f.of.slice(0, f.of.indexOf('.')), follows: f, joints: [] }));
 
 function waitsOf(seated: readonly Seated[]): readonly Wait[] {
   return [...seated.flatMap(dropsIn), ...bridges(seated)];
@@ -108,7 +130,13 @@ function connected(pairs: readonly (readonly [string, string])[], from: string, 
 const NEAR = 1e-6; // mm
 const PLAY = 3; // mm that a part is smaller than what it fits into
 
-function measureOf({ part, joints: [s, other] }: Wait, parts: readonly PartPlan[]): Measure {
+function measureOf(wait: Wait | Follows, parts: readonly PartPlan[]): Measure {
+  if (wait.follows !== undefined) {
+    const { of, value, play } = wait.follows;
+    return { size: of, own: ownOf(wait), between: null, planned: value, play };
+  }
+  const { part, joints } = wait;
+  const [s, other] = joints;
   if (other === undefined) {
     const wide = s.from.part.name === part ? 1 : 0;
     const holder = wide === 0 ? s.from : s.to;
@@ -117,7 +145,7 @@ function measureOf({ part, joints: [s, other] }: Wait, parts: readonly PartPlan[
       sizeName(holder.part.name, planned, parts, NEAR),
       sizeName(part, planned, parts, PLAY),
     ];
-    return { size, own, between: null, planned };
+    return { size, own, between: null, planned, play: null };
   }
   const ends = [s, other].map((o) => {
     const own = o.from.part.name === part ? 1 : 0; // the piece that is not the part's
@@ -130,7 +158,19 @@ function measureOf({ part, joints: [s, other] }: Wait, parts: readonly PartPlan[
     0,
   );
   const planned = Math.abs(along);
-  return { size: null, own: sizeName(part, planned, parts, PLAY), between: [a.piece, b.piece], planned };
+  return {
+    size: null,
+    own: sizeName(part, planned, parts, PLAY),
+    between: [a.piece, b.piece],
+    planned,
+    play: null,
+  };
+}
+
+/** With how much smaller the size is than what the job says it follows. */
+function withPlay(measure: Measure, { name, follows }: PartPlan): Measure {
+  const said = follows.find((f) => `${name}.${f.own}` === measure.own);
+  return measure.play !== null || said === undefined ? measure : { ...measure, play: said.play };
 }
 
 /** Path of the size of a part that is this large, or less by up to `play`; the nearest. */

@@ -100,6 +100,7 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
       'heat and force push the sheet ahead of them; from the middle outwards it has somewhere to go',
     'holds-by-others': 'it is held by what stands round it',
     'hands-and-cloth': 'it will be carried with bare hands',
+    'play-small': 'it has less play than bends may be off (ISO 2768-1 m), so planned sizes will not do',
     'measured-is-known': 'what is not measured is not known',
   },
   why: (text) => `Why: ${text}.`,
@@ -175,13 +176,15 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
         : `In ${unit}: ${sizes.join(', ')}. Fill in the inspection sheet.${bent ? ' Correct the angles by hand first: most errors are angles.' : ''}`,
     ],
   }),
-  measure: (part, { size, own, between, planned }, unit) => ({
-    title: `Before ${part} is cut: measure what it fits into`,
+  measure: (part, { size, own, between, planned, follows, over }, unit) => ({
+    title: `Before ${part} is cut: measure what it fits`,
     lines: [
-      between === null
-        ? `Measure between the walls where ${part} will stand, at both ends and in the middle: ${planned} ${unit} is planned${size === null ? '' : ` (${size})`}.`
-        : `Measure the clear distance between ${between[0]} and ${between[1]} where ${part} will sit: ${planned} ${unit} is planned.`,
-      `Take the least. Where it is not as planned, make ${part} smaller or larger by the difference: in its marking-out table the lines of the far half move by as much. With the program: ${
+      follows !== null
+        ? `Measure ${follows.part}, ${follows.what}, at both ends and in the middle: ${planned} ${unit} is planned (${size}).`
+        : between === null
+          ? `Measure between the walls where ${part} will stand, at both ends and in the middle: ${planned} ${unit} is planned${size === null ? '' : ` (${size})`}.`
+          : `Measure the clear distance between ${between[0]} and ${between[1]} where ${part} will sit: ${planned} ${unit} is planned.`,
+      `Take the ${over ? 'largest' : 'least'}. Where it is not as planned, make ${part} smaller or larger by the difference: in its marking-out table the lines of the far half move by as much. With the program: ${
         size === null
           ? `change ${own ?? `the size of ${part}`} in the job`
           : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')

@@ -100,6 +100,8 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
       'Wärme und Druck schieben das Blech vor sich her; von der Mitte aus kann es ausweichen',
     'holds-by-others': 'es wird von dem gehalten, was darum steht',
     'hands-and-cloth': 'es wird mit bloßen Händen getragen',
+    'play-small':
+      'es hat weniger Spiel, als Kantungen abweichen dürfen (ISO 2768-1 m): Planmaße genügen nicht',
     'measured-is-known': 'was nicht gemessen ist, weiß man nicht',
   },
   why: (text) => `Warum: ${text}.`,
@@ -175,13 +177,15 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
         : `In ${unit}: ${sizes.join(', ')}. Das Prüfblatt ausfüllen.${bent ? ' Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.' : ''}`,
     ],
   }),
-  measure: (part, { size, own, between, planned }, unit) => ({
-    title: `Bevor ${part} geschnitten wird: messen, wo es hineinpasst`,
+  measure: (part, { size, own, between, planned, follows, over }, unit) => ({
+    title: `Bevor ${part} geschnitten wird: messen, wozu es passt`,
     lines: [
-      between === null
-        ? `Zwischen den Wänden messen, wo ${part} stehen wird, an beiden Enden und in der Mitte: geplant sind ${planned} ${unit}${size === null ? '' : ` (${size})`}.`
-        : `Den lichten Abstand zwischen ${between[0]} und ${between[1]} messen, wo ${part} sitzen wird: geplant sind ${planned} ${unit}.`,
-      `Das kleinste Maß gilt. Wo es nicht wie geplant ist, ${part} um den Unterschied kleiner oder größer machen: in der Anreißtabelle wandern die Linien der fernen Hälfte um so viel. Mit dem Programm: ${
+      follows !== null
+        ? `${follows.part} messen, ${follows.what}, an beiden Enden und in der Mitte: geplant sind ${planned} ${unit} (${size}).`
+        : between === null
+          ? `Zwischen den Wänden messen, wo ${part} stehen wird, an beiden Enden und in der Mitte: geplant sind ${planned} ${unit}${size === null ? '' : ` (${size})`}.`
+          : `Den lichten Abstand zwischen ${between[0]} und ${between[1]} messen, wo ${part} sitzen wird: geplant sind ${planned} ${unit}.`,
+      `Das ${over ? 'größte' : 'kleinste'} Maß gilt. Wo es nicht wie geplant ist, ${part} um den Unterschied kleiner oder größer machen: in der Anreißtabelle wandern die Linien der fernen Hälfte um so viel. Mit dem Programm: ${
         size === null
           ? `${own ?? `das Maß von ${part}`} im Auftrag ändern`
           : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')

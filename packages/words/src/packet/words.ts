@@ -176,6 +176,10 @@ export interface PacketWords {
         readonly own: string | null;
         readonly between: readonly [string, string] | null;
         readonly planned: string;
+        /** The size that it follows: of which part, in the words of its family; null where the parts only meet. */
+        readonly follows: { readonly part: string; readonly what: string } | null;
+        /** Where the part goes over what is measured, its largest size counts. */
+        readonly over: boolean;
       },
       unit: string,
     ) => OperationText;
