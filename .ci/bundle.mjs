@@ -23,10 +23,13 @@ await build({
     {
       name: 'apart',
       setup: ({ onResolve }) =>
-        onResolve({ filter: /^(pdfkit(\/output)?|fontkit|tinypool|@tinwright\/queue)$/ }, ({ path }) => ({
-          path,
-          external: true,
-        })),
+        onResolve(
+          { filter: /^(pdfkit(\/output)?|fontkit|highs|tinypool|@tinwright\/queue)$/ },
+          ({ path }) => ({
+            path,
+            external: true,
+          }),
+        ),
     },
   ],
   // some libraries still ask for built-in modules by require

@@ -3,7 +3,9 @@
 // --fast: 50 of them, one a class and size, drawn by a seed. --way=drawn|turned, --seconds=1, --seed=1
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { planShear, SHEAR_EFFORT } from '@tinwright/cutting';
 import { lowerBound, pack } from '@tinwright/cutting/internal';
+import { loadCoverSolver } from '../../packages/cli/dist/cover-solver.js';
 
 const flag = (name, otherwise) =>
   process.argv.find((a) => a.startsWith(`--${name}=`))?.split('=')[1] ?? otherwise;
@@ -100,7 +102,48 @@ function thousand() {
   };
 }
 
-export default function run() {
+const TRIM = { west: 0, east: 0, south: 0, north: 0 };
+const FULL = { name: 'full', material: 'mild-steel', thickness: 1, x: 2000, y: 1000 };
+const SHEET = { ...FULL, count: Number.POSITIVE_INFINITY, price: null, grain: null, trim: TRIM };
+
+/** Orders of several kinds in tens on 2 x 1 m: sheets by ruin and recreate alone, with a linear programme, and the bound. */
+async function orders() {
+  const cover = await loadCoverSolver();
+  const next = random(1);
+  const size = (from, to) => Math.round((from + next() * (to - from)) * 10) / 10;
+  const rack = {
+    kerf: 0,
+    leastOffcut: { x: 100, y: 100 },
+    sheets: [{ ...SHEET, origin: 'sheet', outline: null }],
+  };
+  const made = [8, 8, 12, 12, 20, 20].map((kinds) => {
+    const blanks = Array.from({ length: kinds }, (_, i) => {
+      const quantity = 20 + Math.floor(next() * 30);
+      return { ...FULL, part: `kind-${i}`, x: size(250, 700), y: size(180, 480), quantity, grain: null };
+    });
+    const steps = { ...SHEAR_EFFORT.steps, offcut: 0, neat: 0 };
+    const plan = (more) => {
+      const start = cpu();
+      const [p] = planShear(blanks, rack, { length: 3000, stop: 3000 }, { ...SHEAR_EFFORT, steps, ...more });
+      return { sheets: p.sheets.length, bound: p.bound, seconds: cpu() - start };
+    };
+    return {
+      kinds,
+      pieces: blanks.reduce((t, b) => t + b.quantity, 0),
+      alone: plan({}),
+      led: plan({ cover }),
+    };
+  });
+  const total = (of) => made.reduce((t, o) => t + of(o), 0);
+  return {
+    made,
+    alone: total((o) => o.alone.sheets),
+    led: total((o) => o.led.sheets),
+    bound: total((o) => o.led.bound),
+  };
+}
+
+export default async function run() {
   const fast = process.argv.includes('--fast');
   const [seconds, seed] = [Number(flag('seconds', '1')), Number(flag('seed', '1'))];
   const ways = flag('way', 'drawn,turned').split(',');
@@ -143,6 +186,6 @@ export default function run() {
     peerName: 'lower bounds by dual feasible functions',
     unit: 'sheets',
     n: instances.length * totals.length,
-    detail: JSON.stringify({ seconds, seed, totals, thousand: thousand() }),
+    detail: JSON.stringify({ seconds, seed, totals, thousand: thousand(), orders: await orders() }),
   };
 }

@@ -16,6 +16,7 @@ export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';
 export { findNest } from './nest/find-nest.js';
 export type { Nest, NestedSheet, NestMissing, NestPiece } from './nest/result.js';
 export { type NestFlaw, verifyNest } from './nest/verify-nest.js';
+export type { Cover, CoverAnswer, CoverColumn, CoverSolver } from './shear/lp/cover.js';
 export { NO_LIMITS, type ShearLimits } from './shear/plan/limits.js';
 export { planShear, SHEAR_EFFORT, type ShearEffort } from './shear/plan/plan-shear.js';
 export type {

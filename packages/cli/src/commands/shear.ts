@@ -85,7 +85,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const problems = stockProblems(jobs.blanks, opened.rack, reach, units);
   if (problems.length > 0) return refused(host, json, new JobError(problems));
   const { watched, end } = await watchedEffort(host, effort);
-  const plans = planShear(jobs.blanks, opened.rack, limits, watched);
+  const cover = await coverFor(jobs);
+  const plans = planShear(jobs.blanks, opened.rack, limits, { ...watched, ...cover });
   end();
   const flaws = plans.flatMap((plan) => {
     const own = jobs.blanks.filter((b) => b.material === plan.material && b.thickness === plan.thickness);
@@ -121,6 +122,15 @@ async function effortOf({ seed, steps, seconds }: Options): Promise<ShearEffort 
   const offcut = Math.min(most, SHEAR_EFFORT.steps.offcut);
   const neat = Math.min(most, SHEAR_EFFORT.steps.neat);
   return { seed: own, steps: { sheets: most, offcut, neat }, enough: within(time) };
+}
+
+/** Pieces from which on a linear programme is worth loading. */
+const MANY_PIECES = 60;
+
+async function coverFor({ blanks }: JobBlanks): Promise<Pick<ShearEffort, 'cover'>> {
+  if (blanks.reduce((sum, b) => sum + b.quantity, 0) < MANY_PIECES) return {};
+  const { loadCoverSolver } = await import('../cover-solver.js');
+  return { cover: await loadCoverSolver() };
 }
 
 /** The effort with a sign of how far it is; a metal after the other starts anew. */

@@ -2,6 +2,7 @@ import { frozen } from '@tinwright/core/internal';
 import { type Blank, pieceId, sameMetal } from '../../stock/blank.js';
 import type { Rack, StockSheet } from '../../stock/sheet.js';
 import { lowerBound } from '../bound/lower-bound.js';
+import type { CoverSolver } from '../lp/cover.js';
 import { byPatterns } from '../search/by-patterns.js';
 import { worthKeeping } from '../search/offcut.js';
 import { type Filled, type PackGoal, type Progress, pack } from '../search/pack.js';
@@ -19,6 +20,8 @@ export interface ShearEffort {
   readonly steps: Readonly<Record<PackGoal, number>>;
   /** Asked every few steps where the search stands; true goes on to the next stage. */
   readonly enough: (at: Progress) => boolean;
+  /** Plans orders of many pieces by a linear programme too, with a library of the caller's choice. */
+  readonly cover?: CoverSolver;
 }
 
 /** Steps that take about a second for a hundred blanks. */

@@ -1,3 +1,4 @@
+import type { CoverSolver } from '../lp/cover.js';
 import type { Problem } from '../problem.js';
 import { climb } from './climb.js';
 import { type Layout, layoutOf, withSpare } from './layout.js';
@@ -37,6 +38,8 @@ export interface Effort {
   readonly work: (sheets: readonly Filled[]) => number;
   /** Asked every few steps; true ends the stage. */
   readonly enough: (at: Progress) => boolean;
+  /** For orders of many pieces: whole patterns by a linear programme too. */
+  readonly cover?: CoverSolver;
 }
 
 /** A plan of sheets and what did not go on them. */

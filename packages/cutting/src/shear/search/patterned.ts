@@ -1,6 +1,7 @@
 import type { Bin, Problem } from '../problem.js';
 import { type Prized, rasterPoints } from '../value/points.js';
 import { splitOf, type ValueTable, valueTable } from '../value/unlimited.js';
+import { countsOf, type Drawn, dealt, grouped } from './drawn.js';
 import type { Layout } from './layout.js';
 import type { Filled } from './pack.js';
 
@@ -42,15 +43,16 @@ export function patterned({ items, bins }: Problem): Patterned | null {
     const table = open.length === 0 ? null : tableOf(open, bin);
     const drawn = table === null ? null : draw(table);
     if (drawn === null || used === bin.count) break;
-    const lasting = counts(drawn, open).map(([kind, n]) => ({
-      kind,
-      copies: Math.floor(kind.items.length / n),
-    }));
+    const lasting = [...countsOf(drawn)].map(([k, n]) => {
+      const kind = open[k] as Kind;
+      return { kind, copies: Math.floor(kind.items.length / n) };
+    });
     const least = lasting.reduce((a, b) => (b.copies < a.copies ? b : a));
     const copies = Math.min(bin.count - used, least.copies);
     if (copies === 0) short.add(least.kind);
     used += copies;
-    for (let c = 0; c < copies; c++) sheets.push({ bin: b, layout: dealt(drawn, open) });
+    const left = open.map((k) => k.items);
+    for (let c = 0; c < copies; c++) sheets.push({ bin: b, layout: dealt(drawn, left) as Layout });
   }
   return sheets.length === 0 ? null : { sheets, left: kinds.flatMap((k) => k.items) };
 }
@@ -101,11 +103,6 @@ function tableOf(kinds: readonly Kind[], bin: Bin): ValueTable | null {
 /** More kinds than this have too many sums of sizes. */
 const MOST_KINDS = 6;
 
-/** What a sheet is cut into, before pieces are dealt out: a way of a kind, or parts beside each other. */
-type Drawn =
-  | { readonly kind: number; readonly w: number; readonly h: number }
-  | { readonly way: 'row' | 'column'; readonly children: readonly Drawn[] };
-
 function draw(table: ValueTable): Drawn | null {
   const at = (i: number, j: number): Drawn | null => {
     const split = splitOf(table, i, j);
@@ -114,31 +111,10 @@ function draw(table: ValueTable): Drawn | null {
       const { kind, w, h } = table.items[split.item] as Way;
       return { kind, w, h };
     }
-    const parts = [at(...split.low), at(...split.high)].flatMap((d): readonly Drawn[] => {
-      if (d === null) return [];
-      return 'way' in d && d.way === split.kind ? d.children : [d];
-    });
-    return parts.length === 1 ? (parts[0] as Drawn) : { way: split.kind, children: parts };
+    return grouped(
+      split.kind,
+      [at(...split.low), at(...split.high)].flatMap((d) => d ?? []),
+    );
   };
   return at(table.xs.length - 1, table.ys.length - 1);
-}
-
-/** How many of each kind a pattern takes. */
-function counts(drawn: Drawn, kinds: readonly Kind[]): readonly (readonly [Kind, number])[] {
-  const found = new Map<Kind, number>();
-  const walk = (d: Drawn) => {
-    if ('way' in d) d.children.forEach(walk);
-    else found.set(kinds[d.kind] as Kind, (found.get(kinds[d.kind] as Kind) ?? 0) + 1);
-  };
-  walk(drawn);
-  return [...found];
-}
-
-/** The pattern with pieces of its kinds, taken from what is left of them. */
-function dealt(drawn: Drawn, kinds: readonly Kind[]): Layout {
-  const deal = (d: Drawn): Layout => {
-    if ('way' in d) return { kind: d.way, children: d.children.map(deal) };
-    return { item: (kinds[d.kind] as Kind).items.shift() as number, w: d.w, h: d.h };
-  };
-  return deal(drawn);
 }
