@@ -3,8 +3,16 @@ import { hardware } from '@tinwright/core/hardware';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
+import { inSize } from './in-size.js';
 import { contextOf, shopAsked } from './open-shop.js';
 import { withText } from './open-text.js';
+
+/** What of a job is wanted, and in which shop. */
+export interface JobAsk {
+  readonly shop?: string | undefined;
+  /** A row of its own sizes. */
+  readonly size?: string | undefined;
+}
 
 /**
  * Read and plan the job in a file or from standard input, with the test strips of a shop file where one is asked for;
@@ -15,13 +23,16 @@ export async function openJob(
   file: string,
   json: boolean,
   families: readonly AnyFamily[],
-  shopFile?: string,
+  { shop: shopFile, size }: JobAsk = {},
 ): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
   const asked = await shopAsked(host, shopFile, json);
   if ('exit' in asked) return asked;
   const { shop } = asked;
   const opened = await withText(host, file, 'job', json, async (data) => {
-    const plan = planJob(readJob(data, families, { ...(await contextOf(shop)), hardware }));
+    const context = await contextOf(shop);
+    const plan = await inSize(data, size, families, (own) =>
+      planJob(readJob(own, families, { ...context, hardware })),
+    );
     await refuseStock(plan);
     return plan;
   });

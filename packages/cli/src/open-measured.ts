@@ -3,6 +3,7 @@ import { hardware } from '@tinwright/core/hardware';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import { type ExitCode, refuse } from './failure.js';
+import { inSize } from './in-size.js';
 import { readMeasured } from './measured.js';
 import { openJob } from './open-job.js';
 import { contextOf, shopAsked } from './open-shop.js';
@@ -13,6 +14,7 @@ export interface MeasuredAsk {
   readonly verb: string;
   readonly job: string;
   readonly shop?: string | undefined;
+  readonly size?: string | undefined;
   readonly measured: readonly string[];
   readonly json: boolean;
 }
@@ -21,9 +23,9 @@ export interface MeasuredAsk {
 export async function openMeasured(
   host: Host,
   families: readonly AnyFamily[],
-  { verb, job, shop: file, measured: given, json }: MeasuredAsk,
+  { verb, job, shop: file, size, measured: given, json }: MeasuredAsk,
 ): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
-  if (given.length === 0) return openJob(host, job, json, families, file);
+  if (given.length === 0) return openJob(host, job, json, families, { shop: file, size });
   const measured = readMeasured(given);
   if (typeof measured === 'string') return { exit: refuse(host, json, 'usage', verb, measured) };
   const asked = await shopAsked(host, file, json);
@@ -31,7 +33,9 @@ export async function openMeasured(
   const { shop } = asked;
   const context = await contextOf(shop);
   const opened = await withText(host, job, 'job', json, (data) =>
-    refit(data, { measured, ...context, made: [] }, families, { hardware }),
+    inSize(data, size, families, (own) =>
+      refit(own, { measured, ...context, made: [] }, families, { hardware }),
+    ),
   );
   return 'exit' in opened ? opened : { plan: opened.answer.after, shop };
 }

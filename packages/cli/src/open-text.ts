@@ -1,8 +1,9 @@
 import { open } from 'node:fs/promises';
-import { JobError } from '@tinwright/core';
+import { JobError, type Path } from '@tinwright/core';
 import type { Host } from './console.js';
 import { EXIT, type ExitCode, placedProblems, printProblems } from './failure.js';
 import { LONGEST_TEXT, type ReadText, readText, TextError, type TextKind } from './read-text.js';
+import type { CellPlace } from './sizes/row.js';
 import { withDrawings } from './with-drawings.js';
 
 /** What was computed from a file, or the exit status after its problems were printed. */
@@ -11,20 +12,24 @@ export type Opened<T> = { readonly answer: T } | { readonly exit: ExitCode };
 /** Stands for `-`, standard input, which the argument parser would take for an option without a name. */
 export const STANDARD_INPUT = '(standard input)';
 
+/** Where a value stands in a text, from 1. */
+export type Locate = (path: Path) => CellPlace;
+
 /** Compute something from what a file or standard input says; problems are printed with their places. */
 export async function withText<T>(
   host: Host,
   file: string,
   kind: TextKind,
   json: boolean,
-  compute: (data: unknown, bytes: Uint8Array) => T | Promise<T>,
+  compute: (data: unknown, bytes: Uint8Array, locate: Locate) => T | Promise<T>,
 ): Promise<Opened<T>> {
   let text: ReadText | null = null;
   try {
     const bytes = await bytesOf(host, file, kind);
     text = readText(bytes, kind);
     const data = kind === 'job' ? await withDrawings(text.data, file) : text.data;
-    return { answer: await compute(data, bytes) };
+    const { locate } = text;
+    return { answer: await compute(data, bytes, (path) => locate({ path })) };
   } catch (error) {
     if (!(error instanceof JobError) && !(error instanceof TextError)) throw error;
     printProblems(host, placedProblems(error, file, text), json);

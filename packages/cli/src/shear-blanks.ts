@@ -30,7 +30,7 @@ export async function openBlanks(
   const plans: JobPlan[] = [];
   let shop: Shop | null = null;
   for (const file of files) {
-    const opened = await openJob(host, file, json, families, shopFile);
+    const opened = await openJob(host, file, json, families, { shop: shopFile });
     if ('exit' in opened) return opened;
     plans.push(opened.plan);
     shop = opened.shop;

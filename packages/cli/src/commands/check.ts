@@ -3,6 +3,7 @@ import { spotWords } from '@tinwright/words/internal';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';
+import { SIZE_OPTION } from '../in-size.js';
 import { openJob } from '../open-job.js';
 import { plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
@@ -11,6 +12,7 @@ import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './comma
 interface Options {
   readonly job: string;
   readonly shop?: string;
+  readonly size?: string;
   readonly json: boolean;
 }
 
@@ -19,6 +21,7 @@ export const check: AnyCommand = command<Options>({
   argument: JOB,
   summary: 'read a job, compute it, and say what to know before cutting',
   options: {
+    size: SIZE_OPTION,
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
@@ -30,11 +33,11 @@ export const check: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, shop, json }: Options,
+  { job, shop, size, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families, shop);
+  const opened = await openJob(host, job, json, families, { shop, size });
   if ('exit' in opened) return opened.exit;
   const { parts, assembly, job: read } = opened.plan;
   const inShop = await plannedIn(opened.plan, opened.shop);

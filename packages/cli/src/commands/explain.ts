@@ -4,6 +4,7 @@ import { materialName } from '@tinwright/words/internal';
 import { chosenParts } from '../chosen-parts.js';
 import { type Host, paint, table } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
+import { SIZE_OPTION } from '../in-size.js';
 import { openJob } from '../open-job.js';
 import { columnOf, givenText, workedText } from '../size-text.js';
 import { workingIn } from '../working-in.js';
@@ -13,6 +14,7 @@ interface Options {
   readonly job: string;
   readonly part: string | undefined;
   readonly shop?: string;
+  readonly size?: string;
   readonly json: boolean;
 }
 
@@ -22,6 +24,7 @@ export const explain: AnyCommand = command<Options>({
   summary: 'say why each blank is as large as it is',
   options: {
     part: { type: 'string', describe: 'only this part' },
+    size: SIZE_OPTION,
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
@@ -30,11 +33,11 @@ export const explain: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, part, shop, json }: Options,
+  { job, part, shop, size, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families, shop);
+  const opened = await openJob(host, job, json, families, { shop, size });
   if ('exit' in opened) return opened.exit;
   const chosen = chosenParts(opened.plan, part);
   if (typeof chosen === 'string') return refuse(host, json, 'part-unknown', 'explain', chosen);

@@ -7,6 +7,7 @@ import { type Host, paint, table } from '../console.js';
 import { cutKnown } from '../cut-known.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { findingEntries, findingLines, worst } from '../findings.js';
+import { SIZE_OPTION } from '../in-size.js';
 import { openJob } from '../open-job.js';
 import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
 import { sizeText } from '../size-text.js';
@@ -31,6 +32,7 @@ interface Options extends TableOptions {
   readonly strict: boolean;
   readonly rack?: string;
   readonly shop?: string;
+  readonly size?: string;
   readonly json: boolean;
 }
 
@@ -65,6 +67,7 @@ export const make: AnyCommand = command<Options>({
     },
     strict: { type: 'boolean', default: false, describe: 'write nothing while a finding is an error' },
     rack: RACK_OPTION,
+    size: SIZE_OPTION,
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },
@@ -77,8 +80,11 @@ export const make: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const { job, out, dxf, pictures, views, steps, strict, shop, json } = options;
-  const opened = await openJob(host, job, json, families, shop ?? (steps ? DEFAULT_NAME : undefined));
+  const { job, out, dxf, pictures, views, steps, strict, shop, size, json } = options;
+  const opened = await openJob(host, job, json, families, {
+    shop: shop ?? (steps ? DEFAULT_NAME : undefined),
+    size,
+  });
   if ('exit' in opened) return opened.exit;
   const { plan } = opened;
   const { smallestHole = 0, kerf = 0 } = opened.shop?.table ?? {};

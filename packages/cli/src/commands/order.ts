@@ -3,6 +3,7 @@ import { sayIn } from '@tinwright/core/internal';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
+import { SIZE_OPTION } from '../in-size.js';
 import { openJob } from '../open-job.js';
 import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
 import { batchText, sequenceText } from '../sequence-text.js';
@@ -12,6 +13,7 @@ interface Options {
   readonly job: string;
   readonly part?: string;
   readonly shop: string;
+  readonly size?: string;
   readonly json: boolean;
 }
 
@@ -21,6 +23,7 @@ export const order: AnyCommand = command<Options>({
   summary: 'find the order of bends, and what to set for each',
   options: {
     part: { type: 'string', describe: 'only this part' },
+    size: SIZE_OPTION,
     shop: { ...SHOP_OPTION, default: DEFAULT_NAME },
     json: JSON_OPTION,
   },
@@ -32,11 +35,11 @@ export const order: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, part, shop, json }: Options,
+  { job, part, shop, size, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families, shop);
+  const opened = await openJob(host, job, json, families, { shop, size });
   if ('exit' in opened) return opened.exit;
   const { plan } = opened;
   const chosen = chosenParts(plan, part);

@@ -7,6 +7,7 @@ import type { DimsName } from '@tinwright/words/internal';
 import { type Host, many } from '../console.js';
 import { cutKnown } from '../cut-known.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
+import { SIZE_OPTION } from '../in-size.js';
 import { MEASURED_OPTION } from '../measured.js';
 import { openMeasured } from '../open-measured.js';
 import { spareFile } from '../spare-file.js';
@@ -29,6 +30,7 @@ interface Options {
   readonly measured: readonly string[];
   readonly rack?: string;
   readonly shop?: string;
+  readonly size?: string;
   readonly sections: readonly Section[];
   readonly lang: Language;
   readonly 'large-print': boolean;
@@ -67,6 +69,7 @@ export const packet: AnyCommand = command<Options>({
     dims: DIMS_OPTION,
     measured: MEASURED_OPTION,
     rack: RACK_OPTION,
+    size: SIZE_OPTION,
     shop: SHOP_OPTION,
     sections: {
       type: 'strings',

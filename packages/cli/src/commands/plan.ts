@@ -3,6 +3,7 @@ import type { DimsName } from '@tinwright/words/internal';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
+import { SIZE_OPTION } from '../in-size.js';
 import { MEASURED_OPTION } from '../measured.js';
 import { openMeasured } from '../open-measured.js';
 import { spareFile } from '../spare-file.js';
@@ -21,6 +22,7 @@ interface Options {
   readonly out: string;
   readonly measured: readonly string[];
   readonly shop?: string;
+  readonly size?: string;
   readonly json: boolean;
 }
 
@@ -52,6 +54,7 @@ export const plan: AnyCommand = command<Options>({
     date: { type: 'string', describe: 'printed in the title block as it is' },
     out: { type: 'string', default: 'out', describe: 'folder to write plans into, PDF and SVG' },
     measured: MEASURED_OPTION,
+    size: SIZE_OPTION,
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },

@@ -88,9 +88,10 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (typeof asked === 'string') return refuse(host, json, 'usage', 'sizes', asked);
   const shop = await shopAsked(host, options.shop, json);
   if ('exit' in shop) return shop.exit;
-  const opened = await withText(host, job, 'job', json, (data) => data);
+  const opened = await withText(host, job, 'job', json, (data, _, locate) => ({ data, locate }));
   if ('exit' in opened) return opened.exit;
-  const { sizes: own, ...data } = (opened.answer ?? {}) as Record<string, unknown>;
+  const { data: read, locate } = opened.answer;
+  const { sizes: own, ...data } = (read ?? {}) as Record<string, unknown>;
   if (options.table === undefined && own === undefined)
     return refuse(host, json, 'usage', 'sizes', 'give --table FILE, or sizes: in the job');
   const common: Common = { data, dxf: options.dxf, pictures: options.pictures, shop: shop.shop };
@@ -104,6 +105,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
         modules: options.with ?? [],
         table: options.table ?? null,
         listed: own,
+        locate: (path) => locate(['sizes', ...path]),
         salt: await saltOf(common, options.with ?? []),
         strict: options.strict,
         ...asked,

@@ -4,6 +4,7 @@ import type { DimsName } from '@tinwright/words/internal';
 import { chosenParts } from '../chosen-parts.js';
 import type { Host } from '../console.js';
 import { type ExitCode, refuse } from '../failure.js';
+import { SIZE_OPTION } from '../in-size.js';
 import { MEASURED_OPTION } from '../measured.js';
 import { openMeasured } from '../open-measured.js';
 import { sizeText } from '../size-text.js';
@@ -20,6 +21,7 @@ interface Options {
   readonly out: string;
   readonly measured: readonly string[];
   readonly shop?: string;
+  readonly size?: string;
   readonly json: boolean;
 }
 
@@ -36,6 +38,7 @@ export const template: AnyCommand = command<Options>({
     dims: DIMS_OPTION,
     out: { type: 'string', default: 'out', describe: 'folder to write templates into, PDF' },
     measured: MEASURED_OPTION,
+    size: SIZE_OPTION,
     shop: SHOP_OPTION,
     json: JSON_OPTION,
   },

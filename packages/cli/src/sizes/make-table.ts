@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { type AnyFamily, PROGRAM } from '@tinwright/core';
 import { type Host, many } from '../console.js';
 import { EXIT, type ExitCode, WriteError, writing } from '../failure.js';
+import type { Locate } from '../open-text.js';
 import { type SizePool, sizePool } from '../sizes-pool.js';
 import { type QueueAsk, queuePool } from '../sizes-queue.js';
 import { DISK } from '../write/disk.js';
@@ -26,6 +27,8 @@ export interface TableAsk {
   /** The table's file; null for the rows that the job itself lists. */
   readonly table: string | null;
   readonly listed: unknown;
+  /** Where a value of those rows stands. */
+  readonly locate: Locate;
   readonly salt: string;
   readonly strict: boolean;
   readonly jobs: number;
@@ -71,8 +74,8 @@ export async function makeTable(ask: TableAsk, host: Host, json: boolean): Promi
   return tally.refused + tally.errors > 0 ? EXIT.findings : EXIT.done;
 }
 
-const rowsOf = ({ table, listed, common, families }: TableAsk): AsyncIterable<Row> =>
-  readRows(table === null ? listedRows(listed, () => ({ line: 1, column: 1 })) : readTable(table), {
+const rowsOf = ({ table, listed, locate, common, families }: TableAsk): AsyncIterable<Row> =>
+  readRows(table === null ? listedRows(listed, locate) : readTable(table), {
     data: common.data,
     families,
   });
