@@ -176,11 +176,11 @@ async function firstTime(page) {
 async function parts(page) {
   const names = async () => (await page.locator('fieldset.part legend button').allTextContents()).join();
   await page.getByLabel('Add a part').selectOption('gusset-end');
-  await until(async () => (await names()) === 'body,end,handle,end-2', 'a part is added');
+  await until(async () => (await names()) === 'body,end,handle,end-b', 'a part is added');
   const list = page.getByRole('button', { name: 'Add one: on', exact: true });
   expect((await list.count()) === 1, 'a list of single values has a field');
   await until(
-    async () => (await total(page, 'Blank end-2')).includes('×'),
+    async () => (await total(page, 'Blank end-b')).includes('×'),
     'of the family chosen, and it is the one shown',
   );
   await page.getByRole('button', { name: 'Remove handle' }).click();
@@ -210,6 +210,29 @@ async function file(page, path) {
     kept.every((n) => n === 0),
     'nothing is stored',
   );
+}
+
+/** A job with a part of every family, its example: all have their fields, and the page shows each. */
+async function everyFamily() {
+  const { FAMILIES } = await import('../packages/core/dist/index.js');
+  const parts = FAMILIES.map(({ name, describe }) => ({ name, family: name, ...describe.example }));
+  const every = join(folder, 'every.yaml');
+  const stock = { material: 'mild-steel', thickness: 1 };
+  writeFileSync(every, JSON.stringify({ name: 'every family', units: 'mm', stock, parts }));
+  await withJobPage({ folder, job: every }, async (page) => {
+    await page.waitForFunction(() => document.querySelector('main [aria-busy]') === null);
+    const bare = await page.locator('fieldset.part:not(:has(.about))').count();
+    const all = page.locator('fieldset.part');
+    expect(
+      (await all.count()) === FAMILIES.length && bare === 0,
+      `${FAMILIES.length} families have their fields`,
+    );
+    for (const { name } of FAMILIES) {
+      await all.getByRole('button', { name, exact: true }).click();
+      await page.locator('h2#flat', { hasText: name }).waitFor();
+    }
+    expect((await page.locator('[role=alert]').count()) === 0, 'and each is shown');
+  });
 }
 
 process.stdout.write('page\n');
@@ -257,9 +280,24 @@ await withJobPage(
     await page.evaluate(() => globalThis.scrollTo(0, 900));
     const totals = await page.locator('.totals').boundingBox();
     expect(totals.y >= 0 && totals.y < 100, 'its numbers stay in sight');
+    await page.getByRole('button', { name: 'Watch it fold' }).click();
+    const seen = await page.getByRole('slider').evaluate(async (slider) => {
+      const values = [];
+      for (let i = 0; i < 40; i++) {
+        values.push(Number(slider.value));
+        await new Promise((done) => setTimeout(done, 100));
+      }
+      return values;
+    });
+    expect(
+      seen.every(Number.isInteger) && new Set(seen).size > 2,
+      'who wants no motion sees it fold a bend at a time',
+      String(seen),
+    );
     await shot(page, folder, '5-phone');
   },
 );
+await everyFamily();
 await classroom(folder, JOB);
 await embedded(join(folder, 'site'), JOB);
 writeFileSync(join(folder, 'done'), '');

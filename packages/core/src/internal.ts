@@ -28,7 +28,7 @@ export { nearest, suggestion } from './errors/nearest.js';
 export { fail, inWords, sayIn } from './errors/problem.js';
 export { quoted, safeText } from './errors/quote.js';
 export { COMMON_PRACTICE, COMPUTED } from './errors/source.js';
-export { COMMON } from './families/common.js';
+export { COMMON, PART_KEYS } from './families/common.js';
 export { cover, drawer, shelf } from './families/index.js';
 export { measuredBox } from './fold/extent.js';
 export { form } from './fold/form.js';

@@ -4,6 +4,7 @@ import { type AnyFamily, FAMILIES } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
+import { strayLock } from '../locks.js';
 import { openJob } from '../open-job.js';
 import { bytesOf } from '../open-text.js';
 import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION } from './command.js';
@@ -69,6 +70,8 @@ async function run(
       'page',
       `part ${quoted(own.name)} is of a family of your own, ${quoted(own.family.name)}; a page knows the built-in ones`,
     );
+  const stray = strayLock(lock, opened.plan);
+  if (stray !== null) return refuse(host, json, 'usage', 'page', stray);
   const text = new TextDecoder().decode(await bytesOf(again, job, 'job'));
   const [{ pageFile }, { replaceFile }, template] = await Promise.all([
     import('@tinwright/page'),

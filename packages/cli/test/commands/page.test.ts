@@ -43,6 +43,15 @@ test('what a class finds locked, and the language, stand in the file', async () 
   expect(html).toContain('"language":"de","locked":["stock","parts.bracket.width"],"worksheet":true');
 });
 
+test('a lock that names nothing of the job is refused, with what is there', async () => {
+  const part = await made('--lock', 'parts.braket.width');
+  expect({ exit: part.exit, made: await below(part.folder) }).toEqual({ exit: 2, made: [] });
+  expect(part.err).toContain('Did you mean "bracket"?');
+  const size = await made('--lock', 'parts.bracket.widht');
+  expect(size.exit).toBe(2);
+  expect(size.err).toContain('Did you mean "width"?');
+});
+
 test('a job that cannot be makes no page', async () => {
   const folder = await emptyFolder();
   const out = join(folder, 'page.html');

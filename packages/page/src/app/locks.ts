@@ -30,7 +30,7 @@ function said(data: unknown, place: string): string | undefined {
   const at = place.split('.').reduce<unknown>((inside, step) => {
     if (typeof inside !== 'object' || inside === null) return undefined;
     return Array.isArray(inside)
-      ? inside.find((e: { name?: unknown } | null) => e?.name === step)
+      ? (inside.find((e: { name?: unknown } | null) => e?.name === step) ?? inside[Number(step)])
       : Object.getOwnPropertyDescriptor(inside, step)?.value;
   }, data);
   return JSON.stringify(at);

@@ -6,6 +6,7 @@ import { Mend } from './mend.js';
 import type { State } from './state.js';
 import { sentence } from './told.js';
 
+const LETTERS = 'bcdefghijklmnopqrstuvwxyz';
 const plain: Omit<Field, 'name'> = {
   words: '',
   unit: '',
@@ -132,9 +133,8 @@ function AddPart({
   const add = (family: FamilyView | undefined) => {
     if (family === undefined) return;
     const [stem = 'part'] = family.name.split('-').slice(-1);
-    const name = [stem, ...Array.from({ length: 99 }, (_, i) => `${stem}-${i + 2}`)].find(
-      (n) => !names.includes(n),
-    );
+    // a number behind a name is a piece of its part
+    const name = [stem, ...[...LETTERS].map((l) => `${stem}-${l}`)].find((n) => !names.includes(n));
     state.write(withAdded(state.text.value, ['parts'], { name, family: family.name, ...family.example }));
     state.chosen.value = name ?? stem;
   };
