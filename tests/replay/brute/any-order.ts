@@ -3,7 +3,7 @@
 import type { Body, Hinge } from '../body.js';
 import type { Done, Shopped, State } from '../standing.js';
 import { lineUp } from '../step.js';
-import { byHand } from './by-hand.js';
+import { byBars, byHand, byMallet } from './by-hand.js';
 import { onBrake } from './on-brake.js';
 import { onPress } from './on-press.js';
 import { type Asked, asked, type Made } from './way.js';
@@ -73,14 +73,13 @@ function wayOf(given: Asked, { action, hinges }: Try, state: State): Made | null
   // lines that other bends have parted are no longer one
   if (hinges.length > 1 && parted(given.body, hinges, state)) return null;
   const questions = first.sides.map((root) => ({ action, line: lineUp(given.body, hinges, root), state }));
-  const machines = action === 'close' ? [onBrake] : [onBrake, onPress, byHand];
+  const machines = action === 'close' ? [onBrake, byBars, byMallet] : [onBrake, onPress, byHand];
   for (const question of questions)
     for (const machine of machines) {
       const made = machine(given, question);
       if (made !== null) return made;
     }
-  // under a flat bar, or with a mallet
-  return action === 'close' && (given.shop.press !== null || given.shop.vise !== null) ? done : null;
+  return null;
 }
 
 /** A bend between two lines that is made already. */

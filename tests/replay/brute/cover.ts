@@ -16,7 +16,11 @@ export function cover(
 ): readonly Span[] | null {
   const open = freeOf(line, blocked);
   if (open.length === 0) return null;
-  if (blocked.length === 0) return [[-3000, 3000]];
+  if (blocked.length === 0) {
+    // the whole rack where it reaches
+    const all = pieces.reduce((a, b) => a + b, 0);
+    return all >= line[1] - line[0] - 2 * (gaps.end - SURE) ? [[-3000, 3000]] : null;
+  }
   const between = open.slice(1).map((s, i) => s[0] - (open[i] as Span)[1]);
   if (between.some((b) => b > gaps.inner - SURE)) return null;
   const [first, last] = [open[0] as Span, open.at(-1) as Span];

@@ -1,7 +1,15 @@
 // A leaf brake asked whether it makes a bend.
 import type { Brake } from '@tinwright/shop';
 import type { Hinge } from '../body.js';
-import { EVERYWHERE, type LeafTools, leafMoment, leafTools, type Moment } from '../machine.js';
+import {
+  box,
+  EVERYWHERE,
+  type LeafTools,
+  leafMoment,
+  leafTools,
+  type Moment,
+  type Tool,
+} from '../machine.js';
 import { type Move, STAY, shift } from '../rigid.js';
 import { atMoment, type Done, type Standing, standingFor } from '../standing.js';
 import type { Span } from '../step.js';
@@ -91,7 +99,8 @@ function standsFor(lying: Lying, span: Span): readonly Span[] | null {
   const flat = onTable(leafTools(given.bare, brake, over(lying), s, [EVERYWHERE]));
   const momentAt = (turn: number): Moment => {
     const m = leafMoment({ ...wide, bed: flat.bed, leaf: flat.leaf }, standing.stroke, turn);
-    return closing ? { ...m, held: STAY, free: STAY } : m;
+    const all = { ...m, tools: [...m.tools, uprights(lying)] };
+    return closing ? { ...all, held: STAY, free: STAY } : all;
   };
   const skip = closing ? (p: number) => line.free.has(p) : () => false;
   const still = closing ? { ...standing, set: 0 } : standing;
@@ -102,6 +111,16 @@ function standsFor(lying: Lying, span: Span): readonly Span[] | null {
     ? null
     : cover(span, blocked, { pieces: brake.fingers, gaps: brake.gaps });
 }
+
+/** What rises over the noses, with the margin to the front too: the nose itself is as near to the sheet as it is set. */
+function uprights({ given, brake, s, ...lying }: Lying): Tool {
+  const { foot, upright, noseAngle } = brake.finger;
+  const low =
+    over({ given, brake, s, ...lying }) + Math.min(upright * Math.tan(noseAngle * DEGREE), brake.clearHeight);
+  return given.draw('fingers', box(-s - foot, low + given.off, -s - upright, low + FAR), [EVERYWHERE]);
+}
+
+const FAR = 300; // mm
 
 const onTable = (tools: LeafTools): LeafTools => ({ ...tools, bed: sunk(tools.bed), leaf: sunk(tools.leaf) });
 

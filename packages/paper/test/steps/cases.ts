@@ -50,6 +50,17 @@ export const CASES: readonly Case[] = [
     DEFAULT_SHOP,
   ),
   inShop(
+    'a hem by hand',
+    planned({
+      family: 'open-box',
+      length: 160,
+      width: 120,
+      height: 40,
+      hems: { north: { type: 'closed', length: 10 } },
+    }),
+    { ...DEFAULT_SHOP, brake: null },
+  ),
+  inShop(
     'wired pan',
     planned({
       family: 'flared-pan',

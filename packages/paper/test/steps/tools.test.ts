@@ -39,6 +39,7 @@ test('every kind of machine and of operation is among the cases', () => {
     'brake bend',
     'brake close',
     'brake fold',
+    'hand bend',
     'hand close',
     'hand fold',
     'hand roll',

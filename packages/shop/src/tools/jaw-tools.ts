@@ -18,7 +18,7 @@ export interface JawTools {
 }
 
 const DEEP = 1000; // mm
-const FLUSH = 0.05; // mm; folds that lie on the bench with the sheet are not in its way
+const FLUSH = 0.05; // mm; what lies on the bench with the sheet, or against a bar beside it, is not in the way
 const LEGS = 4; // mm; judgement
 const CLAMPS = 40; // mm; judgement
 const HINGE = 40; // mm either side of the sheet that pliers take behind their jaws; judgement
@@ -43,7 +43,7 @@ export function viseTools({ jaws, depth, grip, bar, jaw, bench }: Vise, thicknes
 /** A bar of the vise clamped down on the sheet at the edge of the bench: common practice where jaws are too thick. */
 export function benchTools({ jaws, grip, bar }: Vise, thickness: number): JawTools {
   return {
-    jaws: [rectangle(-grip, thickness, -thickness, thickness + bar)],
+    jaws: [rectangle(-grip, thickness, -thickness - FLUSH, thickness + bar)],
     depth: DEEP,
     width: jaws,
     clamps: CLAMPS,
@@ -64,6 +64,6 @@ export function seamerTools({ width, depth, jaw }: HandSeamer, thickness: number
 
 /** The same over and under the sheet; over it, set back for the thickness that is bent up. */
 const pair = (from: number, thick: number, T: number, to = 0, off = 0): readonly Convex[] => [
-  rectangle(from, T + off, Math.min(to, -T), T + thick),
+  rectangle(from, T + off, Math.min(to, -T - FLUSH), T + thick),
   rectangle(from, -thick, to, -off),
 ];

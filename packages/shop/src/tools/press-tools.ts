@@ -15,8 +15,8 @@ export interface PressTools {
   readonly die: readonly Convex[];
   /** The die stands only under the punch. */
   readonly sectioned: boolean;
-  /** Flat bar that closes hems. */
-  readonly bar: Convex;
+  /** Flat bars that close hems, over the sheet and under it. */
+  readonly bars: readonly [Convex, Convex];
 }
 
 const DEEP = 400; // mm
@@ -39,7 +39,7 @@ export function pressTools(
     ram: grown(rectangle(-half, height, half, height + DEEP), margin),
     die: pieces(under).map((p) => widened(p, margin)),
     sectioned: die.sectioned,
-    bar: rectangle(-BAR, 0, BAR, DEEP),
+    bars: [rectangle(-BAR, 0, BAR, DEEP), rectangle(-BAR, -DEEP, BAR, -thickness - FLUSH)],
   };
 }
 

@@ -36,6 +36,19 @@ test('a step made over the edge of the bench says so: it is not one of the vise'
   ]);
 });
 
+test('without a brake a hem is folded over a bar and closed with a mallet on the bench, before walls stand at its ends', () => {
+  const hems = { north: { type: 'closed', length: 8 } };
+  const { status, steps } = planSequence(
+    planned({ family: 'open-box', length: 200, width: 120, height: 40, hems }),
+    hands,
+  );
+  expect(status).toBe('optimal');
+  expect(steps.slice(0, 2).map(({ action, clamp }) => ({ action, clamp }))).toEqual([
+    { action: 'fold', clamp: 'bench' },
+    { action: 'close', clamp: 'bench' },
+  ]);
+});
+
 describe('a hand seamer', () => {
   const tabs = planned({ family: 'open-box', length: 180, width: 120, height: 40, corner: 'tabbed' });
   const capacity = [{ material: 'mild-steel', thickness: 1 }];

@@ -9,11 +9,13 @@ import type { TreeBend } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
 import { type Held, type LineFrame, lineLength } from '../part/line.js';
 import type { LineBook, PartAtLine, Solid } from '../part/line-stands.js';
-import { keptBy, type Mask } from '../part/mask.js';
+import { keptBy } from '../part/mask.js';
 import type { Operation, Work } from '../part/operations.js';
 import { benchOf, type Clause, type Standing } from './bench.js';
+import type { JawLine } from './jaw-line.js';
+import { malletLine } from './mallet-line.js';
 import { OPEN } from './prospect.js';
-import type { Mounting, Obstacle, Prospect, Station } from './station.js';
+import type { Mounting, Obstacle, Station } from './station.js';
 import type { Interval } from './stretches.js';
 
 /** Something with two jaws that holds one side of a line while the other is bent by hand. */
@@ -82,13 +84,6 @@ function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Ma
   };
 }
 
-interface JawLine {
-  /** What no order changes. */
-  readonly limits: Obstacle | null;
-  readonly mount: (done: Mask) => Mounting;
-  readonly prospect: (done: Mask) => Prospect | null;
-}
-
 const EDGE = 0.5; // mm the free sheet may reach back over the line
 const MOMENTS = 24; // of a stroke looked at
 const LOW = 4; // mm; judgement
@@ -113,6 +108,8 @@ function jawLine(
     swings: false,
   });
   const limits = limitsOf(work, gripper, material, operation, frame);
+  if (limits === null && operation.action === 'close')
+    return malletLine(work, at, operation, gripper.tools.benches);
   if (limits !== null) return { limits, mount: () => mounting(limits), prospect: () => null };
   const turn = radians(Math.min(MOST, Math.abs(operation.angle)));
   const line: Interval = [
@@ -236,7 +233,7 @@ const hitsBench = (section: Convex, moves: boolean, bench: Convex, turn: number)
 
 function limitsOf(
   { tree }: Work,
-  { tools, capacity }: Gripper,
+  { id, tools, capacity }: Gripper,
   material: Material,
   { action, panels, angle }: Operation,
   frame: LineFrame,
@@ -244,8 +241,11 @@ function limitsOf(
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
   const through = Math.abs(angle);
   if (action === 'bend' && through > MOST) return { code: 'angle', panel: -1, value: through, limit: MOST };
+  // a fold is closed on the bench: the jaws take its wall no further than their depth
+  if (action === 'close' && id !== 'bench') return { code: 'jaws', panel: panels[0] as number };
   const length = lineLength(frame);
-  if (length > tools.width) return { code: 'jaws', panel: -1, value: length, limit: tools.width };
+  if (action !== 'close' && length > tools.width)
+    return { code: 'jaws', panel: -1, value: length, limit: tools.width };
   const { thickness } = thicknessLimit(capacity, material);
   const own = tree.thickness;
   return own > thickness * 1.001 ? { code: 'capacity', panel: -1, value: own, limit: thickness } : null;

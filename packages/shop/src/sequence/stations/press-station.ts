@@ -203,7 +203,7 @@ function closingClause(
 ): Clause<PressTool> {
   if (flat) return { stops: null, takes: null };
   const seen = section.map(([x, z]): Point => [x, z - thickness]);
-  return { stops: null, takes: meet(seen, tools.bar) ? extent(y, margin) : null };
+  return { stops: null, takes: tools.bars.some((b) => meet(seen, b)) ? extent(y, margin) : null };
 }
 
 const extent = ([from, to]: Interval, margin: number): Interval => [from - margin, to + margin];
