@@ -17,7 +17,11 @@ export function shopText(host: Host, shop: Shop): string {
     ...(cutBy === null ? [] : [`outlines are cut by ${cutBy} where a job does not say`]),
   ].join('\n');
   const blocks = Object.entries(machines).flatMap(([key, machine]) =>
-    isGroup(machine) ? [block(host, key, machine, shop)] : [],
+    isGroup(machine)
+      ? [block(host, key, machine, shop)]
+      : key === 'brakes'
+        ? shop.brakes.map((b) => block(host, 'brake', { ...b }, shop))
+        : [],
   );
   const missing = Object.entries(machines).flatMap(([key, machine]) => (machine === null ? [said(key)] : []));
   return [

@@ -14,6 +14,7 @@ export function sequenceEntry(sequence: Sequence, say: Say): object {
     operations: steps.map((step) => ({
       bends: step.bends,
       machine: step.machine,
+      machineName: step.machineName,
       note: stepLine(step, 'en', plainPrint(say)),
       action: step.action,
       clamp: step.clamp,

@@ -1,4 +1,5 @@
 import type { Finding, JobPlan } from '@tinwright/core';
+import { brakesOf } from '@tinwright/shop';
 import { tellFindings } from '@tinwright/words';
 import type { CautionName } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
@@ -25,7 +26,7 @@ export function cautionsFor(
     shear: true,
     'burr-rotating': drilled,
     eyes: true,
-    'leaf-brake': bent && (shop.brake !== null || shop.press === null),
+    'leaf-brake': bent && (brakesOf(shop).length > 0 || shop.press === null),
     'press-brake': bent && shop.press !== null,
     vise: bent,
     'resistance-weld': resistance,

@@ -1,5 +1,12 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
-import { type BendStep, type Sequence, type Shop, type StepState, stateAt } from '@tinwright/shop';
+import {
+  type BendStep,
+  brakeNamed,
+  type Sequence,
+  type Shop,
+  type StepState,
+  stateAt,
+} from '@tinwright/shop';
 import { cutOff } from './cut-off.js';
 import { type Cut, sectionAt } from './section.js';
 import { leafMachine } from './tools/leaf-machine.js';
@@ -69,8 +76,8 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
   const closed = 2 * (thickness + insideRadius);
   const highest = (axis: 0 | 1) =>
     Math.max(...cuts.before.flatMap((c) => c.outline.map((p) => (axis === 1 ? p[1] : -p[0]))));
-  if (step.machine === 'brake' && shop.brake !== null)
-    return leafMachine(shop.brake, step, { thickness, hem: closed });
+  const brake = step.machine === 'brake' ? brakeNamed(shop, step.machineName) : null;
+  if (brake !== null) return leafMachine(brake, step, { thickness, hem: closed });
   if (step.machine === 'press' && shop.press !== null)
     return pressMachine(shop.press, step, {
       thickness,

@@ -1,5 +1,6 @@
 import { cite, type FlatBend, leastRadiusOf } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
+import { brakesOf } from '../machines/brakes.js';
 import type { Shop } from '../machines/shop.js';
 import { airRadius } from '../metal/press-force.js';
 import { leafRadius, leafSetting } from '../tools/leaf-setting.js';
@@ -57,13 +58,16 @@ export const radiusMade: ShopCheck = limitCheck<'radius-made', Made>({
 function waysOf(
   { angle, insideRadius }: FlatBend,
   thickness: number,
-  { brake, press }: Shop,
+  shop: Shop,
 ): readonly { readonly made: number; readonly machine: string }[] {
-  const leaf = brake === null ? null : leafSetting(brake, thickness, insideRadius, { angle, set: angle });
+  const { press } = shop;
   return [
-    ...(brake === null || leaf === null || angle > leaf.most
-      ? []
-      : [{ made: leafRadius(leaf.setBack, thickness, angle), machine: brake.name }]),
+    ...brakesOf(shop).flatMap(({ brake }) => {
+      const leaf = leafSetting(brake, thickness, insideRadius, { angle, set: angle });
+      return angle > leaf.most
+        ? []
+        : [{ made: leafRadius(leaf.setBack, thickness, angle), machine: brake.name }];
+    }),
     ...(press === null ? [] : diesFor(press, { thickness, insideRadius }, angle + press.overbend)).map(
       (d) => ({
         made: airRadius(d.opening),

@@ -23,10 +23,15 @@ export const sheetThick: ShopCheck = limitCheck<'sheet-thick', Thick>({
 });
 
 /** What the brake's own list does not allow is left to the order of bends. */
-function bending({ sheet, material, flat }: Subject, { brake, press, profile }: Shop): readonly Thick[] {
+function bending(
+  { sheet, material, flat }: Subject,
+  { brake, brakes, press, profile }: Shop,
+): readonly Thick[] {
   const bends = flat.bends.filter((b) => b.hem !== 'wired');
   const [longest] = bends.toSorted((a, b) => lengthOf(b) - lengthOf(a));
-  if (brake === null || press !== null || profile === 'usual' || longest === undefined) return [];
+  // another brake may take what the fingers of the first do not
+  if (brake === null || brakes.length > 0 || press !== null || profile === 'usual' || longest === undefined)
+    return [];
   const limit = fingerThickness(brake, material);
   const listed = thicknessLimit(brake.capacity, material).thickness;
   if (fits(sheet.thickness, limit.value) || !fits(sheet.thickness, listed)) return [];

@@ -1,4 +1,5 @@
 import { cite, linearTolerance, type Source, type ToleranceClass } from '@tinwright/core';
+import { brakesOf } from '../machines/brakes.js';
 import type { Shop } from '../machines/shop.js';
 import { plainCheck, type ShopCheck, type Subject } from './check.js';
 import { type ExpectedSize, remark } from './check-findings.js';
@@ -23,8 +24,9 @@ export const tolerance: ShopCheck = plainCheck('tolerance', (subject, shop) => {
   ];
 });
 
-function bent({ formed, flat }: Subject, { brake, press }: Shop): readonly Expected[] {
-  if (flat.bends.length === 0 || (brake === null && press === null)) return [];
+function bent({ formed, flat }: Subject, shop: Shop): readonly Expected[] {
+  const { press } = shop;
+  if (flat.bends.length === 0 || (brakesOf(shop).length === 0 && press === null)) return [];
   const of: ToleranceClass = press === null ? 'c' : 'm';
   const angle = press === null ? 2 : 1;
   const size = Math.max(...formed.size);

@@ -1,10 +1,12 @@
+import { brakeNamed } from '../machines/brakes.js';
 import type { Costs, Shop } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { difference } from '../sequence/search/fingers.js';
 
 /** How a machine stands for an operation. */
 export interface SetUp {
-  readonly machine: BendStep['machine'];
+  /** Which one: the kind, and for a further leaf brake its name. */
+  readonly machine: string;
   /** Punch and die of a press brake, '' on other machines. */
   readonly tooling: string;
   /** Widths of the fingers or lengths of the tools that are on, widest first. mm */
@@ -18,14 +20,17 @@ export interface SetUp {
 export type SetUpChange = 'machine' | 'tools' | 'stop' | 'set-back';
 
 /** The set-up of an operation. */
-export function setUpOf({ machine, press, tools, setAngle, setBack }: BendStep, shop: Shop): SetUp {
+export function setUpOf(
+  { machine, machineName, press, tools, setAngle, setBack }: BendStep,
+  shop: Shop,
+): SetUp {
   const rack =
     machine === 'brake'
-      ? (shop.brake?.fingers ?? [])
+      ? (brakeNamed(shop, machineName)?.fingers ?? [])
       : (shop.press?.punches.find((p) => p.name === press?.punch)?.lengths ?? []);
   const pieces = tools?.flatMap((t) => t.pieces) ?? (machine === 'brake' || machine === 'press' ? rack : []);
   return {
-    machine,
+    machine: shop.brakes.some((b) => b.name === machineName) ? `${machine} ${machineName}` : machine,
     tooling: press === null ? '' : `${press.punch} / ${press.die}`,
     pieces: pieces.toSorted((a, b) => b - a),
     stop: setAngle,

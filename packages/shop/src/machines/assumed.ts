@@ -64,13 +64,19 @@ const isGroup = (value: unknown): value is Group =>
 /** Paths of the values a shop file leaves to be assumed, `brake.leaf.width`; machines it does not have are left out. */
 export function assumedIn(data: unknown): readonly string[] {
   const shop = isGroup(data) ? data : {};
-  return Object.entries(ASSUMED).flatMap(([machine, values]) =>
+  const own = Object.entries(ASSUMED).flatMap(([machine, values]) =>
     isGroup(shop[machine])
       ? missing(values as Group, shop[machine], machine)
       : WHOLE.includes(machine)
         ? [machine]
         : [],
   );
+  const { brakes } = shop;
+  // what one of them leaves out goes by the first one's name
+  const others = (Array.isArray(brakes) ? brakes.filter(isGroup) : []).flatMap((b) =>
+    missing(ASSUMED.brake as unknown as Group, b, 'brake'),
+  );
+  return [...new Set([...own, ...others])];
 }
 
 function missing(values: Group, given: Group, path: string): readonly string[] {

@@ -1,17 +1,21 @@
-import type { Problem, Unit } from '@tinwright/core';
+import type { Path, Problem, Unit } from '@tinwright/core';
 import { sayIn } from '@tinwright/core/internal';
 import { impossible } from './impossible.js';
 import type { Brake } from './shop.js';
 
 /** What no leaf brake can be. */
-export function brakeProblems({ length, fingers, finger, setBack }: Brake, units: Unit): readonly Problem[] {
+export function brakeProblems(
+  { length, fingers, finger, setBack }: Brake,
+  units: Unit,
+  path: Path = ['brake'],
+): readonly Problem[] {
   const { size, most } = sayIn(units);
   const widest = Math.max(...fingers); // one is told: with units mixed up it is all of them
   const wide =
     widest > length
       ? [
           impossible(
-            ['brake', 'fingers', fingers.indexOf(widest)],
+            [...path, 'fingers', fingers.indexOf(widest)],
             `${size(widest)} given, the brake bends up to ${most(length)}`,
             'Check the units: a length may carry its own, such as "24 in"',
           ),
@@ -21,7 +25,7 @@ export function brakeProblems({ length, fingers, finger, setBack }: Brake, units
     finger.upright >= finger.foot
       ? [
           impossible(
-            ['brake', 'finger', 'upright'],
+            [...path, 'finger', 'upright'],
             `${size(finger.upright)} given, behind the heel of a foot of ${most(finger.foot)}`,
             'Measure from the tip back to the front of the upright',
           ),
@@ -31,7 +35,7 @@ export function brakeProblems({ length, fingers, finger, setBack }: Brake, units
     setBack[0] > setBack[1]
       ? [
           impossible(
-            ['brake', 'setBack'],
+            [...path, 'setBack'],
             `${setBack[0]} to ${setBack[1]} thicknesses given`,
             'Give the least first',
           ),

@@ -36,6 +36,7 @@ export const DEFAULT_SHOP: Shop = frozen({
     overbend: 3,
     rearStop: null,
   },
+  brakes: [],
   press: null,
   vise: {
     name: 'bench vise with folding bars',

@@ -5,6 +5,7 @@ import { problemsOf } from '@tinwright/core/internal';
 import { assumedIn } from './assumed.js';
 import { brakeProblems } from './brake-problems.js';
 import { capacityProblems } from './capacity-problems.js';
+import { impossible } from './impossible.js';
 import { twinProblems } from './names.js';
 import { pressProblems } from './press-problems.js';
 import { rangeProblems } from './range-problems.js';
@@ -29,6 +30,8 @@ export function readShop(data: unknown): Shop {
   const shop: Shop = { ...file, stock, sheets: rows.map((s) => s.size), assumed: assumedIn(data) };
   const problems: readonly Problem[] = [
     ...(shop.brake === null ? [] : brakeProblems(shop.brake, units)),
+    ...shop.brakes.flatMap((b, i) => brakeProblems(b, units, ['brakes', i])),
+    ...brakeNames(shop),
     ...(shop.press === null ? [] : pressProblems(shop.press, units)),
     ...tableProblems(shop),
     ...rangeProblems(shop),
@@ -38,6 +41,17 @@ export function readShop(data: unknown): Shop {
   ];
   if (problems.length > 0) throw new JobError(problems);
   return shop;
+}
+
+/** Brakes are told apart by their names. */
+function brakeNames({ brake, brakes }: Shop): readonly Problem[] {
+  const first = brakes.findIndex((b) => brake !== null && b.name === brake.name);
+  const same = impossible(
+    ['brakes', first, 'name'],
+    'the name of the first brake',
+    'Give each a name of its own',
+  );
+  return [...twinProblems(['brakes'], brakes), ...(first < 0 ? [] : [same])];
 }
 
 const saysMore = ({ size: _, ...rest }: SheetRow): boolean => Object.values(rest).some((v) => v !== null);

@@ -6,6 +6,7 @@ import { ASSUMED } from './assumed.js';
 import { lineOf, nameOf } from './names.js';
 
 const MOST_SECONDS = 36_000;
+const MOST_BRAKES = 6;
 
 type Group = ReturnType<typeof strictGroup>;
 
@@ -134,6 +135,7 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
     profile: k.or(k.oneOf(['strict', 'usual']), 'strict'),
     cutBy: k.maybe(k.oneOf(['hand', 'table'])),
     brake: k.maybe(brake(k) as Gives<unknown>),
+    brakes: k.or(k.list(brake(k) as Gives<unknown>, 0, MOST_BRAKES), []),
     press: k.maybe(press(k) as Gives<unknown>),
     vise: k.maybe(
       strictGroup({

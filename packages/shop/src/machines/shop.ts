@@ -216,6 +216,8 @@ export interface Shop {
   /** What outlines are cut with where a job does not say; null for no usual way. */
   readonly cutBy: CutTool | null;
   readonly brake: Brake | null;
+  /** Further leaf brakes: a straight one beside one with fingers, or one with other fingers. Each has a name of its own. */
+  readonly brakes: readonly Brake[];
   readonly press: Press | null;
   readonly vise: Vise | null;
   readonly handSeamer: HandSeamer | null;

@@ -14,8 +14,7 @@ const length = (words: string): ShopWord => word(words, 'length');
 
 const CAPACITY = word('thickest sheet over the full length; other metals follow by strength');
 
-/** Every value of a shop file by its path; those of list entries under their list's name. */
-export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = frozen({
+const WORDS: Readonly<Record<string, ShopWord>> = {
   units: word('mm or in; a single length may carry its own: "24 in"'),
   name: word('of the shop'),
   note: word('printed with it'),
@@ -139,4 +138,16 @@ export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = frozen({
   'margin.least': length('in any case'),
   'margin.share': word('of the longest size of the part, on top'),
   strips: word('test strips; tinwright strip fit writes them'),
+};
+
+/** Every value of a shop file by its path; those of list entries under their list's name. */
+export const SHOP_WORDS: Readonly<Record<string, ShopWord>> = frozen({
+  ...WORDS,
+  brakes: word('further leaf brakes, each with a name of its own'),
+  // the same values as those of the first one
+  ...Object.fromEntries(
+    Object.entries(WORDS).flatMap(([path, value]) =>
+      path.startsWith('brake.') ? [[path.replace('brake.', 'brakes.'), value]] : [],
+    ),
+  ),
 });

@@ -1,5 +1,6 @@
 import type { FlatBend, FlatPattern } from '@tinwright/core';
 import { overlapDepth, plainNumber, radians } from '@tinwright/core/internal';
+import { brakeNamed, brakesOf } from '../machines/brakes.js';
 import type { Shop } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { folded, movingPanels } from './folding.js';
@@ -63,12 +64,13 @@ function outOfTurn(flat: FlatPattern, { bends, action }: BendStep, done: Stages)
 
 /** The machine of a step with its rack; null for work by hand. */
 function machineOf(
-  { machine, press }: BendStep,
+  { machine, machineName, press }: BendStep,
   shop: Shop,
 ): { readonly run: Machine; readonly rack: Rack } | null {
-  if (machine === 'brake' && shop.brake !== null) {
-    const { fingers, gaps, length } = shop.brake;
-    return { run: leafBrake(shop.brake), rack: { pieces: fingers, gaps, length } };
+  const brake = machine === 'brake' ? brakeNamed(shop, machineName) : null;
+  if (brake !== null) {
+    const { fingers, gaps, length } = brake;
+    return { run: leafBrake(brake), rack: { pieces: fingers, gaps, length } };
   }
   if (machine !== 'press' || shop.press === null) return null;
   const punch = shop.press.punches.find((p) => p.name === press?.punch);
@@ -77,8 +79,9 @@ function machineOf(
 }
 
 function inStep(flat: FlatPattern, step: BendStep, done: Stages, shop: Shop): readonly string[] {
-  if (step.machine !== 'hand' && shop[step.machine] === null)
-    return [`there is no ${step.machine} in the shop`];
+  const has =
+    step.machine === 'brake' ? brakesOf(shop).length > 0 : step.machine === 'hand' || shop[step.machine];
+  if (!has) return [`there is no ${step.machine} in the shop`];
   const machine = machineOf(step, shop);
   if (machine === null || step.action === 'roll') return [];
   const bends = step.bends.map((id) => flat.bends.find((b) => b.id === id) as FlatBend);

@@ -1,5 +1,6 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
-import type { Shop } from '../../machines/shop.js';
+import { brakeAt } from '../../machines/brakes.js';
+import type { Brake, Press, Shop } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
 import { lineFrame, lineLength } from '../part/line.js';
 import type { Move, Problem } from '../search/states.js';
@@ -32,12 +33,13 @@ export function bendStep(
   const { station: machine, faceUp, heading } = position;
   const tooled = machine === 'brake' || machine === 'press';
   const parent = nameOf(frame.parents[0] as number);
-  const reach = action === 'close' ? null : reachOf(machine, first, shop);
+  const brake = brakeAt(shop, position.tooling);
+  const reach = action === 'close' ? null : reachOf(machine, first, brake, shop.press);
   const rear = reach === null ? null : rearEdge(problem, move, reach);
   return {
     ...strokeOf(action, bends),
     machine,
-    machineName: machine === 'hand' ? null : (shop[machine]?.name ?? null),
+    machineName: machine === 'hand' ? null : ((brake ?? shop[machine])?.name ?? null),
     clamp: CLAMPS.find((c) => c === position.tooling) ?? null,
     held: held === 'parent' ? parent : (ids[0] as string),
     heldSide: held,
@@ -71,7 +73,8 @@ export function bendStep(
 function reachOf(
   machine: BendStep['machine'],
   { zone }: FlatBend,
-  { brake, press }: Shop,
+  brake: Brake | null,
+  press: Press | null,
 ): readonly [number, number] | null {
   if (machine === 'brake') return brake === null || brake.rearStop === null ? null : [0, brake.rearStop];
   if (machine !== 'press' || press === null) return null;

@@ -1,5 +1,6 @@
 import { radians } from '@tinwright/core/internal';
-import type { Shop } from '../../machines/shop.js';
+import { brakeAt } from '../../machines/brakes.js';
+import type { Brake, Shop } from '../../machines/shop.js';
 import { springbackOf } from '../../metal/springback.js';
 import { overlap, turned } from '../../sweep/polygon.js';
 import { leafTools } from '../../tools/leaf-tools.js';
@@ -105,7 +106,7 @@ function sidesOf(input: ReasonInput, operation: Operation, station: Station, don
         by:
           value !== null && limit !== null
             ? Math.abs(value - limit)
-            : intoTool(input, mounting, obstacle, done),
+            : intoTool(input, mounting, obstacle, { done, brake: brakeAt(input.shop, station.id) }),
       },
     ];
   });
@@ -135,14 +136,14 @@ function intoTool(
   { problem: { work }, shop, material, longest }: ReasonInput,
   { operation, held }: Mounting,
   { code, panel }: Obstacle,
-  done: Mask,
+  { done, brake }: { readonly done: Mask; readonly brake: Brake | null },
 ): number | null {
-  if (shop.brake === null || (code !== 'leaf' && code !== 'bed' && code !== 'beam')) return null;
+  if (brake === null || (code !== 'leaf' && code !== 'bed' && code !== 'beam')) return null;
   const frame = lineFrame(work, operation, held);
   const stage = stageOf(work, done);
   const springback = springbackOf(shop.strips, material, work.tree.thickness);
-  const { setBack, free } = leafWork(work.tree, operation, shop.brake, springback);
-  const tools = leafTools(shop.brake, work.tree.thickness, setBack, marginFor(shop.margin, longest));
+  const { setBack, free } = leafWork(work.tree, operation, brake, springback);
+  const tools = leafTools(brake, work.tree.thickness, setBack, marginFor(shop.margin, longest));
   const solids = lumpsOf(work.tree)
     .filter((l) => l.panel === panel)
     .flatMap((l) => {

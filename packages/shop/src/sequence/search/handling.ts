@@ -65,11 +65,11 @@ export type ToolBook = (current: ToolSet, mounting: Mounting, station: Station) 
 /** Tools that are on when they serve, else the whole rack, else the best choice from it; choices are kept. */
 export function toolBook(): ToolBook {
   const chosen = new Map<string, ToolSet | 'none'>();
-  return (current, { stretches }, { rack, gaps: { inner } }) => {
+  return (current, { stretches }, { id, rack, gaps: { inner } }) => {
     if (serves(current, stretches, rack, inner)) return current;
     if (serves(null, stretches, rack, inner)) return null;
     const size = (v: number) => v.toFixed(3);
-    const key = `${toolSetKey(current)} ${stretches.map((s) => `${size(s.least)} ${size(s.most)}`).join(' ')}`;
+    const key = `${id} ${toolSetKey(current)} ${stretches.map((s) => `${size(s.least)} ${size(s.most)}`).join(' ')}`;
     const known = chosen.get(key) ?? chooseTools(current, stretches, rack, inner);
     chosen.set(key, known);
     return known;
@@ -96,7 +96,9 @@ export function moveCost(
 export function changeCost(from: Position, to: Lie, costs: Costs, scale: number): number {
   const turning = turnCost(from.heading, to.heading, costs);
   const flipping = from.faceUp === to.faceUp ? 0 : costs.flip;
-  const walk = from.station === to.station ? 0 : costs.walk;
+  // another brake is another machine; another punch is not
+  const other = from.station !== to.station || (to.station === 'brake' && from.tooling !== to.tooling);
+  const walk = other ? costs.walk : 0;
   const tooling = walk === 0 && from.tooling !== to.tooling ? costs.tools + 2 * costs.tool : 0;
   const stop = differs(from.stop, to.stop) ? costs.stop : 0;
   const setBack = differs(from.setBack, to.setBack) ? costs.setBack : 0;

@@ -1,4 +1,5 @@
 import type { Material, Part, Point } from '@tinwright/core';
+import { brakeAt, brakesOf } from '../../machines/brakes.js';
 import type { Press, Shop } from '../../machines/shop.js';
 import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
 import { foldSetting } from '../../tools/leaf-setting.js';
@@ -37,7 +38,10 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
   const longest = Math.max(...blank);
   const { thickness, insideRadius } = part.sheet;
   const springback = springbackOf(shop.strips, material.name, thickness);
-  const leaf = shop.brake === null ? null : foldSetting(shop.brake, thickness, insideRadius);
+  // with several brakes, as far as each of them folds a hem
+  const [leaf] = brakesOf(shop)
+    .map(({ brake }) => foldSetting(brake, thickness, insideRadius))
+    .toSorted((a, b) => a.most - b.most);
   const fold = { angle: leaf?.most ?? HEM_FOLD, setBack: leaf?.setBack ?? null };
   const work = workOf(foldTree(part, fold));
   const lines = lineBook(work);
@@ -83,7 +87,7 @@ function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o
 
 function stationsOf(work: Work, lines: LineBook, shop: Shop, blank: Blank): readonly Station[] {
   return [
-    ...(shop.brake === null ? [] : [brakeStation(work, lines, shop.brake, blank)]),
+    ...brakesOf(shop).map(({ id, brake }) => brakeStation(work, lines, id, brake, blank)),
     ...(shop.press === null ? [] : pressStations(work, lines, shop, shop.press, blank)),
     ...(shop.vise === null
       ? []
@@ -118,12 +122,13 @@ function settingOf(
   shop: Shop,
   springback: SheetSpringback,
 ): Setting {
-  if (station.name !== 'brake' || shop.brake === null) return { stop: null, setBack: null };
+  const brake = brakeAt(shop, station.id);
+  if (brake === null) return { stop: null, setBack: null };
   if (operation.action === 'roll') return { stop: null, setBack: null };
-  const leaf = leafWork(tree, operation, shop.brake, springback);
+  const leaf = leafWork(tree, operation, brake, springback);
   // a hem is folded as far as the leaf goes: not half a degree further
   const stop = operation.action === 'fold' ? Math.floor(leaf.set * 2 + 1e-6) / 2 : to(leaf.set, 0.5);
   // a little more rather than less: with less the sheet would not pass the nose
-  const setBack = Math.min(Math.ceil(leaf.setBack * 20 - 1e-6) / 20, shop.brake.setBack[1] * tree.thickness);
+  const setBack = Math.min(Math.ceil(leaf.setBack * 20 - 1e-6) / 20, brake.setBack[1] * tree.thickness);
   return { stop: operation.action === 'close' ? null : stop, setBack };
 }

@@ -20,7 +20,7 @@ import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 
 /** A leaf brake at work on a part: what every mounting of every operation runs into, kept once computed. */
-export function brakeStation(work: Work, lineAt: LineBook, brake: Brake, blank: Blank): Station {
+export function brakeStation(work: Work, lineAt: LineBook, id: string, brake: Brake, blank: Blank): Station {
   const access = accessBooks(brake, work.tree.thickness);
   const lines = work.operations.flatMap((operation) =>
     (['parent', 'child'] as const).map((held) =>
@@ -31,7 +31,7 @@ export function brakeStation(work: Work, lineAt: LineBook, brake: Brake, blank: 
     lines[2 * index + (held === 'parent' ? 0 : 1)] as LeafLine;
   return {
     name: 'brake',
-    id: 'brake',
+    id,
     rack: brake.fingers,
     gaps: brake.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
