@@ -15,6 +15,7 @@ export { slant } from './fold/corners/slant.js';
 export { square } from './fold/corners/square.js';
 export { vNotch } from './fold/corners/v-notch.js';
 export { reaches } from './fold/least.js';
+export type { NameOf, NamesIn } from './fold/names.js';
 export { nip, polygon, rectangle } from './fold/outline.js';
 export { type SlotSpec, slot } from './fold/slot.js';
 export type {

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
-import { JobError } from '../errors/problem.js';
-import { fold } from '../fold/build.js';
+import { JobError, type Path } from '../errors/problem.js';
+import { drafted, fold } from '../fold/build.js';
+import { type NamesIn, namedIn } from '../fold/names.js';
 import type { Part } from '../fold/part.js';
 import type { Sheet, Step } from '../fold/tree.js';
 import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
@@ -34,7 +35,7 @@ export interface Family<V extends Values, N extends string = string> {
    */
   readonly check?: (params: Given<V>, sheet: Sheet) => readonly Complaint[];
   /** The verbs that build the part; no flat coordinates. Only called when `check` found nothing. */
-  readonly build: (params: Given<V>, sheet: Sheet) => readonly Step[];
+  readonly build: (params: Given<V>, sheet: Sheet) => readonly Step<NamesIn<Given<V>>>[];
   /** Finished sizes that follow from the parameters, for other parts to follow and for the rule to measure. */
   readonly derived?: (params: Given<V>, sheet: Sheet) => readonly DerivedSize[];
   readonly describe: Description<V>;
@@ -59,6 +60,8 @@ export interface AnyFamily {
    * @throws JobError for parameters that are none, and for a part that cannot be
    */
   readonly part: (params: unknown, sheet: Sheet) => Part;
+  /** Ways to the parameters that its verbs name with `by` and `asked`, for parameters in mm and degrees. */
+  readonly named: (params: unknown, sheet: Sheet) => readonly Path[];
   /** Finished sizes that follow from parameters that were read, mm. */
   readonly derived: (params: unknown, sheet: Sheet) => readonly DerivedSize[];
 }
@@ -101,6 +104,8 @@ export function defineFamily<const N extends string, V extends Values>(
         throw new JobError(error.refusals.map((r) => withGiven(r, filled)));
       }
     },
+    named: (params: unknown, sheet: Sheet) =>
+      namedIn(drafted(sheet, family.build(fill(params) as Given<V>, sheet))),
     // what arrives here went through the schemas, which give what the family declares
     derived: (params: unknown, sheet: Sheet) => family.derived?.(params as Given<V>, sheet) ?? [],
   } satisfies Partial<AnyFamily>;

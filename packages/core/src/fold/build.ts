@@ -12,14 +12,19 @@ import { thinWebs } from './web.js';
  *   wall, too little metal left beside a hole or a slot, no material on a panel, or an opening does not lie on its panel
  */
 export function fold(sheet: Sheet, ...steps: readonly Step[]): Part {
-  const empty: Draft = { sheet, panels: [], corners: [], asked: [], sites: [], refused: [] };
-  const draft = steps.reduce((d, step) => step(d), empty);
+  const draft = drafted(sheet, steps);
   const refused = [...draft.refused, ...shortLegs(draft), ...thinWebs(draft)];
   if (refused.length > 0) throw new JobError(firstOfEach(refused));
   const part = settle(draft);
   const misplaced = openingProblems(part);
   if (misplaced.length > 0) throw new JobError(firstOfEach(misplaced));
   return part;
+}
+
+/** Steps applied in order to an empty draft. */
+export function drafted(sheet: Sheet, steps: readonly Step[]): Draft {
+  const empty: Draft = { sheet, panels: [], corners: [], asked: [], sites: [], refused: [] };
+  return steps.reduce<Draft>((d, step) => step(d), empty);
 }
 
 /** A parameter that shapes several panels is told once, and what has none only where nothing else is wrong. */

@@ -165,5 +165,12 @@ export interface Draft {
   readonly refused: readonly Refusal[];
 }
 
-/** A verb applied to its arguments: takes a draft, gives the next one. */
-export type Step = (draft: Draft) => Draft;
+/**
+ * A verb applied to its arguments: takes a draft, gives the next one. `N` are the names of parameters it speaks of, so
+ * that a family that misspells one does not compile.
+ */
+export interface Step<N extends string = string> {
+  (draft: Draft): Draft;
+  /** Carries the type only. */
+  named?(name: N): void;
+}

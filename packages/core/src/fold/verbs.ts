@@ -8,6 +8,7 @@ import { roundOf } from '../plane/shapes.js';
 import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
 import { legOf, reaches } from './least.js';
+import type { NameOf } from './names.js';
 import { edgeIndex } from './outline.js';
 import type {
   Asked,
@@ -33,21 +34,36 @@ export type On = readonly [panel: string, edge: string];
  * Start a part with a flat panel; it stays put while the others fold. Its frame is the part's frame.
  * @param by the parameters it gets its extent along x and y from: they are named where it is too small
  */
-export function panel(id: string, outline: Outline, by: Panel['by'] = [[], []]): Step {
+export function panel<const X extends Path = [], const Y extends Path = []>(
+  id: string,
+  outline: Outline,
+  by?: readonly [x: X, y: Y],
+): Step<NameOf<X> | NameOf<Y>> {
+  const { by: ways }: Pick<Panel, 'by'> = { by: by ?? [[], []] };
   return (draft) =>
-    add(draft, { id, outline, bend: null, holes: [], slots: [], cutouts: [], scribes: [], marks: [], by });
+    add(draft, {
+      id,
+      outline,
+      bend: null,
+      holes: [],
+      slots: [],
+      cutouts: [],
+      scribes: [],
+      marks: [],
+      by: ways,
+    });
 }
 
 /** What everything that hangs on an edge may say of itself. */
-export interface Inset {
+export interface Inset<P extends Path = Path> {
   /** Shorter than the edge it hangs on, by so much at the start and the end of its x axis. mm */
   readonly inset?: readonly [number, number];
   /** The parameter its length comes from: it is named where the length cannot be. */
-  readonly by?: Path;
+  readonly by?: P;
 }
 
 /** Size and bend of a flange. mm, degrees. */
-export interface FlangeSpec extends Inset {
+export interface FlangeSpec<P extends Path = Path> extends Inset<P> {
   /** Outside leg: from the mould line (outer tangent above 90°) to the free edge or the next mould line. */
   readonly height: number;
   /** Bent through, positive up. Default 90. */
@@ -64,17 +80,18 @@ export interface FlangeSpec extends Inset {
  * Fold a flange on an edge, rectangular unless it spreads. Its edges: `near` (the bend), `far`, and the two ends, which are called
  * after the parent's edges beside them (`inner` where that is the parent's own bend).
  */
-export function flange(id: string, on: On, spec: FlangeSpec): Step {
+export function flange<const P extends Path = []>(id: string, on: On, spec: FlangeSpec<P>): Step<NameOf<P>> {
   return hang(id, on, spec, null);
 }
 
 /** Fold a hem on an edge, up (over the marked face) or down. `spec.length` is its finished width. */
-export function hem(
+export function hem<const P extends Path = []>(
   id: string,
   on: On,
-  { inset, by = [], ...spec }: HemSpec & Inset,
+  { inset, by: way, ...spec }: HemSpec & Inset<P>,
   side: 'up' | 'down' = 'up',
-): Step {
+): Step<NameOf<P>> {
+  const by: Path = way ?? [];
   return (draft) => {
     const { thickness } = draft.sheet;
     const refused = hemProblem(draft, on[0], spec, by);
@@ -208,8 +225,17 @@ export function site(name: string, faces: Site['faces'], seat: SeatSpec, width: 
   };
 }
 
-/** Say which finished size was asked for; `verifyForm` looks for it on the formed part. */
-export function asked(name: string, value: number, axis: Asked['axis'], over: Measured = 'all'): Step {
+/**
+ * Say which finished size was asked for; `verifyForm` looks for it on the formed part.
+ * @param name path of the parameter, `hem.length` or `legs[1]`, or a sum of some, `depth + 2 tabs.length`; of a derived
+ *   size its own, `asked(inside.name, inside.value, 'x')`
+ */
+export function asked<const N extends string>(
+  name: N,
+  value: number,
+  axis: Asked['axis'],
+  over: Measured = 'all',
+): Step<N extends `${string}${'[' | ' + ' | ' - '}${string}` ? never : N> {
   return (draft) => ({ ...draft, asked: [...draft.asked, { name, value, axis, over }] });
 }
 

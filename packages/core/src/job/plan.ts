@@ -5,11 +5,12 @@ import type { AssemblyPart } from '../assembly/types.js';
 import type { Check } from '../checks/check.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
-import { fail, JobError, type Path, type Problem, type Refusal, worded } from '../errors/problem.js';
+import { fail, JobError, type Problem, type Refusal, worded } from '../errors/problem.js';
 import { cutBack } from '../fold/cut-back.js';
 import type { FlatPattern } from '../fold/flat.js';
 import { form } from '../fold/form.js';
 import type { Formed } from '../fold/formed.js';
+import { wayOf } from '../fold/names.js';
 import type { Part } from '../fold/part.js';
 import { unfold } from '../fold/unfold.js';
 import { type Flaw, verifyCut, verifyFlat } from '../fold/verify-flat.js';
@@ -205,17 +206,13 @@ const CROSSES = 'flat-crosses';
 /** Panels in each other's way, a pattern that meets itself and sizes cut away at the corners are the sizes' doing; any other flaw is ours. */
 function flawProblem({ code, message, size }: Flaw, params: unknown): Refusal {
   if (size !== undefined) {
-    const path = pathOf(size);
+    const path = wayOf(size);
     return { code, path: typeof valueAt(params, path) === 'number' ? path : [], message, fix: '' };
   }
   if (code === CLASH || code === CROSSES) return { code, path: [], message, fix: '' };
   const fix = 'This is a fault of the program, not of the job: please report it with the job file';
   return { code, path: [], message, fix };
 }
-
-/** `hems.north.length` or `legs[1]` as a way through the parameters. */
-const pathOf = (name: string): Path =>
-  name.split(/[.[\]]+/).flatMap((step) => (step === '' ? [] : [/^\d+$/.test(step) ? Number(step) : step]));
 
 /** Problems of a bend rule belong where the rule was given, all others to the part. */
 function placed(problem: Problem, part: JobPart): Problem {

@@ -81,12 +81,12 @@ function count(words: string, least: number, most: number): Value<number, number
 }
 
 /** One word of a list. */
-function word<W extends string>(words: string, options: readonly W[]): Value<W, W> {
+function word<const W extends string>(words: string, options: readonly W[]): Value<W, W> {
   return { ...plain, words, options, read: (k) => k.oneOf(options), write: same };
 }
 
 /** A length, or a word that leaves it to the family. mm */
-function sizeOr<W extends string>(
+function sizeOr<const W extends string>(
   words: string,
   other: W,
   range: SizeRange = {},

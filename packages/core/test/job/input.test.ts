@@ -17,7 +17,8 @@ import {
   planJob,
   readJob,
 } from '@tinwright/core';
-import { defineFamily, panel, rectangle, value } from '@tinwright/core/family';
+import { asked, defineFamily, flange, panel, rectangle, value } from '@tinwright/core/family';
+import { familyDuties } from '@tinwright/testing';
 import { expect, test } from 'vitest';
 
 const STOCK = { material: 'mild-steel', thickness: 1 } as const;
@@ -55,6 +56,8 @@ test('keys and words that are none do not compile, and are refused when read', (
     () => readJob({ units: 'mm', stock: STOCK, parts: [{ ...tray, family: 'open-bux' }] }),
     // @ts-expect-error -- a length that does not start with a number
     () => readJob({ units: 'mm', stock: STOCK, parts: [{ ...tray, length: 'wide' }] }),
+    // @ts-expect-error -- a word that the parameter does not know
+    () => readJob({ units: 'mm', stock: STOCK, parts: [{ ...tray, corner: 'opne' }] }),
     // @ts-expect-error -- a parameter of another family
     () => readJob({ units: 'mm', stock: STOCK, parts: [{ ...tray, legs: [20, 20] }] }),
     // @ts-expect-error -- a rule without its constant
@@ -172,4 +175,47 @@ test('a part that cannot be names its parameter alone, and the size that works',
 test('every built-in family is in the door by its own name', () => {
   const exported = new Set<unknown>(Object.values(door));
   expect(FAMILIES.filter((f) => !exported.has(f)).map((f) => f.name)).toEqual([]);
+});
+
+test('a family whose verbs misspell a parameter does not compile, and fails its duty', () => {
+  const values = {
+    width: value.size('of it'),
+    rim: value.group('folded up', { height: value.size('over the plate'), at: value.size('from the edge') }),
+  };
+  const describe = { title: 'a', summary: 'b', example: { width: 60, rim: { height: 12, at: 5 } } };
+  const right = defineFamily({
+    name: 'right',
+    values,
+    build: ({ width, rim }) => [
+      panel('plate', rectangle(width, 40), [['width'], []]),
+      flange('rim', ['plate', 'north'], {
+        height: rim.height,
+        inset: [rim.at, rim.at],
+        by: ['rim', 'height'],
+      }),
+      asked('width', width, 'x'),
+      asked('rim.height', rim.height, 'z'),
+      asked('width - 2 rim.at', width - 2 * rim.at, 'x', { edges: [['rim', 'far']] }),
+    ],
+    describe,
+  });
+  expect(right.named(describe.example, makePart(right, describe.example, STOCK).sheet)).toContainEqual([
+    'rim',
+    'at',
+  ]);
+  const wrong = defineFamily({
+    name: 'wrong',
+    values,
+    build: ({ width, rim }) => [
+      // @ts-expect-error -- of `panel`
+      panel('plate', rectangle(width, 40), [['widht'], []]),
+      // @ts-expect-error -- of `flange`
+      flange('rim', ['plate', 'north'], { height: rim.height, by: ['rim', 'hieght'] }),
+      // @ts-expect-error -- of `asked`
+      asked('with', width, 'x'),
+    ],
+    describe,
+  });
+  const duty = familyDuties(wrong).find((d) => d.title.startsWith('every name that the verbs'));
+  expect(() => duty?.check()).toThrow(/there is no parameter with/);
 });

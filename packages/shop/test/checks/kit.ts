@@ -84,7 +84,7 @@ const cut = defineFamily({
       ],
       [],
     );
-    return [panel('base', outline), asked('length', 100, 'x')];
+    return [panel('base', outline)];
   },
   describe: words('plate with a notch and a prong', { notch: 6, deep: 10, prong: 20, long: 20 }),
 });
@@ -110,7 +110,6 @@ const lanced = defineFamily({
     return [
       panel('base', outline),
       flange('tongue', ['base', 'root'], { height: 30, inset: [beside, beside] }),
-      asked('length', 100, 'x'),
     ];
   },
   describe: words('plate with a tongue', { beside: 3 }),
@@ -124,7 +123,6 @@ const uneven = defineFamily({
     panel('base', rectangle(200, 50)),
     flange('wall', ['base', 'north'], { height: 80 }),
     flange('tab', ['base', 'south'], { height: 80, inset: [0, 200 - facing] }),
-    asked('length', 200, 'x'),
   ],
   describe: words('channel with a wall and a tab', { facing: 30 }),
 });

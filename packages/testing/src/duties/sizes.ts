@@ -1,8 +1,10 @@
-import type { AnyFamily } from '@tinwright/core';
-import { valueAt, withValue } from '@tinwright/core/internal';
+import { type AnyFamily, pathText } from '@tinwright/core';
+import { declaredAt, valueAt, withValue } from '@tinwright/core/internal';
+import fc from 'fast-check';
 import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
-import { planOne } from '../plan-one.js';
+import { paramsOf } from '../params-of.js';
+import { type Params, planOne, problemsOf } from '../plan-one.js';
 
 const MORE = 0.5; // mm
 
@@ -25,6 +27,14 @@ export function sizeDuties(family: AnyFamily): readonly Duty[] {
       },
     },
     {
+      title: 'every name that the verbs are given, by or asked, is a parameter or a derived size',
+      check: () => {
+        const random = fc.sample(paramsOf(family), { numRuns: 20, seed: 1 });
+        for (const given of [example, ...random])
+          for (const name of misnamed(family, given)) holds(false, `there is no parameter ${name}`);
+      },
+    },
+    {
       title: 'sites have names of their own and stand on panels there are',
       check: () => {
         const { sites, panels } = planOne(family, example).part;
@@ -36,4 +46,16 @@ export function sizeDuties(family: AnyFamily): readonly Duty[] {
       },
     },
   ];
+}
+
+/** Names the verbs are given that are no parameter and no derived size; none where the part cannot be. */
+function misnamed(family: AnyFamily, given: Params): readonly string[] {
+  if (problemsOf(family, given).length > 0) return [];
+  const { params, sheet } = planOne(family, given);
+  const derived = family.derived(params, sheet).map((s) => s.name);
+  return family
+    .named(params, sheet)
+    .filter((path) => declaredAt(family.values, path) === null)
+    .map(pathText)
+    .filter((name) => !derived.includes(name));
 }
