@@ -8,9 +8,9 @@ import { MATERIAL_NAMES, MATERIALS, type Material } from '../stock/materials.js'
 import { numberAbove } from '../units/range.js';
 import { nameSchema } from './name.js';
 
-const MOST = 50; // in one job
+const MOST = 50; // in one file
 
-/** A material as a job tells it. mm, kg/m³, N/mm², GPa */
+/** A material as a job or a shop file tells it. mm, kg/m³, N/mm², GPa */
 export interface MaterialData {
   readonly name: string;
   /** A material of the table that everything left out is taken from. */
@@ -25,7 +25,7 @@ export interface MaterialData {
   readonly coating: 'none' | 'zinc' | null;
 }
 
-/** Schema of the materials of one's own in a job. */
+/** Schema of materials of one's own. */
 export function ownMaterialsSchema(kit: ParamKit): Gives<readonly MaterialData[]> {
   const strength = numberAbove(0, 3000, ' N/mm²');
   const row = strictGroup({ thickness: kit.size({ max: 10 }), radius: kit.size({ min: 0, max: 200 }) });
@@ -45,13 +45,17 @@ export function ownMaterialsSchema(kit: ParamKit): Gives<readonly MaterialData[]
 }
 
 /**
- * The materials a job brings along. What it leaves out is that of the material it is like, and says so where it is used.
+ * The materials a job or a shop file brings along. What a row leaves out is that of the material it is like, and says so
+ * where it is used.
+ * @param others what is there beside the built-in ones
+ * @param told where they were given, as their sources say it
  * @throws JobError for rows that cannot be read, and names that are taken
  */
 export function ownMaterials(
   data: unknown,
   kit: ParamKit,
   others: readonly Material[] = [],
+  told: 'given in the job' | 'given in the shop file' = 'given in the job',
 ): readonly Material[] {
   const given = (data as { materials?: unknown } | null)?.materials;
   if (given === undefined) return [];
@@ -71,10 +75,10 @@ export function ownMaterials(
     return [at({ code: 'name-twice', path, message, fix: 'Give it a name of its own' })];
   });
   if (taken.length > 0) throw new JobError(taken);
-  return read.data.map(materialOf);
+  return read.data.map((m) => materialOf(m, told));
 }
 
-function materialOf(m: MaterialData): Material {
+function materialOf(m: MaterialData, told: string): Material {
   const base = MATERIALS.find((b) => b.name === m.like) as Material;
   const { strictRadius: _, ...known } = base;
   const left = (source: string) => `${source}; as ${base.name}, since ${m.name} leaves it out`;
@@ -87,20 +91,20 @@ function materialOf(m: MaterialData): Material {
     yield: m.yield ?? base.yield,
     modulus: m.modulus ?? base.modulus,
     k: m.k ?? base.k,
-    kSource: m.k === null ? left(base.kSource) : 'given in the job',
+    kSource: m.k === null ? left(base.kSource) : told,
     leastRadius:
       m.leastRadius === null
         ? { ...base.leastRadius, source: left(base.leastRadius.source) }
-        : byRows(m.leastRadius),
+        : byRows(m.leastRadius, told),
     zinc: m.coating === null ? base.zinc : m.coating === 'zinc',
     source: left(base.source),
   };
 }
 
 /** By thickness: the next thicker row holds; past the last one its ratio to the thickness goes on. */
-function byRows(given: NonNullable<MaterialData['leastRadius']>): RadiusRule {
+function byRows(given: NonNullable<MaterialData['leastRadius']>, told: string): RadiusRule {
   const sorted = given.toSorted((a, b) => a.thickness - b.thickness);
   const last = sorted.at(-1) as (typeof sorted)[number];
   const rows = sorted.map(({ thickness, radius }) => ({ upTo: thickness, radius }));
-  return { source: 'given in the job', rows, beyond: last.radius / last.thickness };
+  return { source: told, rows, beyond: last.radius / last.thickness };
 }

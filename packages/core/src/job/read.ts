@@ -89,6 +89,8 @@ export interface JobContext {
   readonly made?: ReadonlyMap<string, JobPart>;
   /** Rows of the shop that `rule: test-strip` looks in. */
   readonly strips?: readonly StripBend[];
+  /** Materials of the workshop's own, which jobs may name too. */
+  readonly shopMaterials?: readonly Material[];
   /** How the workshop cuts where a job does not say. */
   readonly usualCut?: UsualCut;
 }
@@ -111,6 +113,7 @@ export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTab
   const tables = tablesWith(own);
   const metals = tables.materials.map((m) => m.name);
   const kept = new Map<Unit, JobSchemas>();
+  const inShop = new Map<readonly Material[], JobReader>();
   const schemasFor = (unit: Unit): JobSchemas => {
     const schemas = kept.get(unit) ?? jobSchemas(paramKit(unit, metals), families, tables);
     kept.set(unit, schemas);
@@ -118,11 +121,19 @@ export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTab
   };
   return (data, context = {}) => {
     const unit = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
+    const { shopMaterials: materials = [], ...rest } = context;
+    if (materials.length > 0) {
+      const there = own.materials ?? [];
+      const reader =
+        inShop.get(materials) ?? jobReader(families, { ...own, materials: [...there, ...materials] });
+      inShop.set(materials, reader);
+      return reader(data, rest);
+    }
     if ((data as { materials?: unknown } | null)?.materials !== undefined)
-      return readWithOwn(data, context, { families, own, unit });
+      return readWithOwn(data, rest, { families, own, unit });
     const schemas = schemasFor(unit);
     const plain = { made: new Map(), strips: [], usualCut: UNKNOWN_CUT };
-    return read(data, { ...plain, ...context, families, schemas, tables });
+    return read(data, { ...plain, ...rest, families, schemas, tables });
   };
 }
 
@@ -192,7 +203,7 @@ function read(data: unknown, given: Given): Job {
 }
 
 /** What parts are read with. */
-interface Given extends Required<JobContext> {
+interface Given extends Required<Omit<JobContext, 'shopMaterials'>> {
   readonly families: readonly AnyFamily[];
   readonly schemas: JobSchemas;
   readonly tables: Tables;

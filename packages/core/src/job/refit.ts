@@ -11,7 +11,7 @@ import { sizesOf } from './sizes.js';
 import type { OwnTables } from './tables.js';
 
 /** What was found on the bench. */
-export interface RefitAsk extends Pick<JobContext, 'strips' | 'usualCut'> {
+export interface RefitAsk extends Pick<JobContext, 'strips' | 'usualCut' | 'shopMaterials'> {
   /** Sizes measured on finished parts, by `part.size`: a length in the job's unit or with its own. */
   readonly measured: Readonly<Record<string, unknown>>;
   /** Parts that are made already and stay as they are, beside those that were measured. */

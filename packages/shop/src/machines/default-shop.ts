@@ -74,6 +74,7 @@ export const DEFAULT_SHOP: Shop = frozen({
   costs: DEFAULT_COSTS,
   rates: USUAL_RATES,
   margin: USUAL_MARGIN,
+  materials: [],
   strips: [],
   assumed: [],
 });

@@ -1,7 +1,7 @@
 import type { SheetRow } from '@tinwright/core';
-import { JobError, type Problem } from '@tinwright/core';
+import { JobError, MATERIAL_NAMES, type Problem } from '@tinwright/core';
 import { paramKit } from '@tinwright/core/family';
-import { problemsOf } from '@tinwright/core/internal';
+import { ownMaterials, problemsOf } from '@tinwright/core/internal';
 import { assumedIn } from './assumed.js';
 import { brakeProblems } from './brake-problems.js';
 import { capacityProblems } from './capacity-problems.js';
@@ -21,13 +21,15 @@ import { tableProblems } from './table-problems.js';
  */
 export function readShop(data: unknown): Shop {
   const units = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
-  const read = shopSchema(paramKit(units)).safeParse(data);
+  const materials = ownMaterials(data, paramKit(units), [], 'given in the shop file');
+  const names = [...MATERIAL_NAMES, ...materials.map((m) => m.name)];
+  const read = shopSchema(paramKit(units, names)).safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  const { sheets: rows, ...file } = read.data as Omit<Shop, 'assumed' | 'sheets' | 'stock'> & {
+  const { sheets: rows, ...file } = read.data as Omit<Shop, 'assumed' | 'sheets' | 'stock' | 'materials'> & {
     readonly sheets: readonly SheetRow[];
   };
   const stock = rows.some(saysMore) ? rows : [];
-  const shop: Shop = { ...file, stock, sheets: rows.map((s) => s.size), assumed: assumedIn(data) };
+  const shop: Shop = { ...file, materials, stock, sheets: rows.map((s) => s.size), assumed: assumedIn(data) };
   const problems: readonly Problem[] = [
     ...(shop.brake === null ? [] : brakeProblems(shop.brake, units)),
     ...shop.brakes.flatMap((b, i) => brakeProblems(b, units, ['brakes', i])),

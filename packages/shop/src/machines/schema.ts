@@ -1,6 +1,6 @@
 import { MATERIAL_NAMES } from '@tinwright/core';
 import { type Gives, type ParamKit, strictGroup } from '@tinwright/core/family';
-import { numberAbove, numberBetween, sheetRowsSchema } from '@tinwright/core/internal';
+import { numberAbove, numberBetween, ownMaterialsSchema, sheetRowsSchema } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 import { ASSUMED } from './assumed.js';
 import { lineOf, nameOf } from './names.js';
@@ -210,6 +210,7 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
       }) as Gives<unknown>,
       ASSUMED.margin,
     ),
+    materials: k.maybe(ownMaterialsSchema(k) as Gives<unknown>),
     strips: k.or(k.list(strip(k) as Gives<unknown>, 0, 500), []),
   });
 }
@@ -217,7 +218,7 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
 function strip(k: ParamKit): Group {
   return strictGroup({
     name: nameOf(),
-    material: k.oneOf(MATERIAL_NAMES),
+    material: k.oneOf(k.materials),
     thickness: k.size({ max: 10 }),
     insideRadius: k.size({ min: 0, max: 100 }),
     k: numberAbove(0, 1),

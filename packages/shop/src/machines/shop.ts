@@ -1,4 +1,4 @@
-import type { CutTool, Point, SheetRow, Unit } from '@tinwright/core';
+import type { CutTool, Material, Point, SheetRow, Unit } from '@tinwright/core';
 import type { Capacity } from './capacity.js';
 import type { StripRow } from './strip-row.js';
 
@@ -233,6 +233,8 @@ export interface Shop {
   readonly rates: Rates;
   /** Kept off every tool: a length, and a share of the part's longest size. */
   readonly margin: Margin;
+  /** Materials of the shop's own, beside the built-in ones. */
+  readonly materials: readonly Material[];
   /** Bends measured on the shop's own metal. */
   readonly strips: readonly StripRow[];
   /** Values the file does not give, `brake.clearHeight`: they are usual ones, by judgement or from memory. */

@@ -4,11 +4,11 @@ import { placeLoop, roundedRectangle } from '../../plane/shapes.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { panSteps } from '../flared-pan/build.js';
 import { describe } from './describe.js';
-import { check, derived, type HopperParams, values } from './params.js';
+import { check, derived, type HopperParams, throatAt, values } from './params.js';
 
 function build(p: HopperParams, sheet: Sheet): readonly Step[] {
-  const { bottom, throat } = p;
-  const middle = { origin: [bottom.length / 2, bottom.width / 2], x: [1, 0], y: [0, 1] } as const;
+  const { throat } = p;
+  const middle = { origin: throatAt(p), x: [1, 0], y: [0, 1] } as const;
   return [
     ...panSteps(p, sheet),
     cutout('bottom', {

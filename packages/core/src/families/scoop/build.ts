@@ -90,7 +90,7 @@ function cornerStyle(p: ScoopParams, side: ScoopSide, sheet: Sheet): CornerStyle
   return { name: 'folded', gap: p.gap, meet: 'none', root: 'straight', relief: null, cuts };
 }
 
-/** Outside of back and sides, for handles; the bottom from both sides. */
+/** Outside of back and sides, for handles; the back's tabs and the sides they lie in, for a joint of the scoop with itself; the bottom from both sides. */
 function sites(p: ScoopParams, side: ScoopSide, sheet: Sheet): readonly Step[] {
   const middle = { panel: 'bottom', at: [p.length / 2, p.width / 2 + p.flare], up: [0, 1] } as const;
   const out = (id: string, long: number) =>
@@ -103,6 +103,16 @@ function sites(p: ScoopParams, side: ScoopSide, sheet: Sheet): readonly Step[] {
     out('back', p.width),
     out('north', side.length),
     out('south', side.length),
+    site(
+      'back-tabs',
+      ['south', 'north'].map((end) => ({ panel: `tab-${end}`, face: 'unmarked' })),
+      { panel: 'tab-south', at: [0, 0], up: [1, 0] },
+    ),
+    site(
+      'sides',
+      ['south', 'north'].map((panel) => ({ panel, face: 'marked' })),
+      { panel: 'south', at: [0, 0], up: [0, 1] },
+    ),
     site('floor', [{ panel: 'bottom', face: 'marked' }], middle),
     site('underside', [{ panel: 'bottom', face: 'unmarked' }], middle),
   ];
