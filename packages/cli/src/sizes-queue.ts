@@ -66,7 +66,7 @@ export async function queuePool(
   };
 }
 
-const FILE = /\.(dxf|svg|json|glb)$/;
+const FILE = /\.(dxf|svg|json|glb|csv)$/;
 
 /** True when an item says of exactly this row what a worker says, and brings only kinds of files that we write. */
 function isOf({ said, files }: Item, row: Row): boolean {
@@ -77,7 +77,7 @@ function isOf({ said, files }: Item, row: Row): boolean {
     made.name === row.name &&
     (made.status === 'refused' || (made.status === 'made' && row.refused === undefined)) &&
     [made.findings, made.errors, made.files].every(Number.isInteger) &&
-    [made.message, made.blanks, made.mass].every((t) => typeof t === 'string') &&
+    [made.message, made.blanks, made.mass, made.sheets, made.price].every((t) => typeof t === 'string') &&
     Array.isArray(made.problems) &&
     made.problems.every((p) => typeof p?.text === 'string' && Number.isInteger(p.line)) &&
     files.every((f) => FILE.test(f.path))

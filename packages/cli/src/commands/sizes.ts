@@ -12,7 +12,7 @@ import type { Shard } from '../sizes/journal.js';
 import type { Common } from '../sizes/make-size.js';
 import { TableError } from '../sizes/row.js';
 import type { QueueAsk } from '../sizes-queue.js';
-import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, RACK_OPTION, SHOP_OPTION } from './command.js';
 import { KEY_OPTION, QUEUE_OPTION, readJobs } from './queue-options.js';
 
 interface Options {
@@ -28,6 +28,8 @@ interface Options {
   readonly pictures: boolean;
   readonly strict: boolean;
   readonly shop?: string;
+  readonly rack?: string;
+  readonly 'cut-list': boolean;
   readonly with?: readonly string[];
   readonly json: boolean;
 }
@@ -62,6 +64,12 @@ export const sizes: AnyCommand = command<Options>({
     pictures: { type: 'boolean', default: false, describe: 'also pictures and 3D models' },
     strict: { type: 'boolean', default: false, describe: 'stop at the first row that cannot be made' },
     shop: SHOP_OPTION,
+    'cut-list': {
+      type: 'boolean',
+      default: false,
+      describe: 'a cut list for every size, and what all of them take',
+    },
+    rack: RACK_OPTION,
     json: JSON_OPTION,
   },
   examples: [
@@ -94,7 +102,10 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { sizes: own, ...data } = (read ?? {}) as Record<string, unknown>;
   if (options.table === undefined && own === undefined)
     return refuse(host, json, 'usage', 'sizes', 'give --table FILE, or sizes: in the job');
-  const common: Common = { data, dxf: options.dxf, pictures: options.pictures, shop: shop.shop };
+  const cut = await cutListOf(options, host);
+  if (cut !== null && 'exit' in cut) return cut.exit;
+  const { dxf, pictures } = options;
+  const common: Common = { data, dxf, pictures, shop: shop.shop, cutList: cut };
   const { makeTable } = await import('../sizes/make-table.js');
   try {
     return await makeTable(
@@ -118,6 +129,20 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     const { line, column } = error.place;
     return refuse(host, json, 'table', `${options.table ?? job}:${line}:${column}`, error.message);
   }
+}
+
+/** Whether cut lists are wanted, and from which rack; the file is read here, so that its faults are told once. */
+async function cutListOf(
+  { rack, 'cut-list': wanted, json }: Options,
+  host: Host,
+): Promise<Common['cutList'] | { readonly exit: ExitCode }> {
+  if (rack === undefined) return wanted ? { rack: null } : null;
+  const { readRack } = await import('@tinwright/cutting');
+  const opened = await withText(host, rack, 'rack', json, (data) => {
+    readRack(data);
+    return data;
+  });
+  return 'exit' in opened ? opened : { rack: opened.answer };
 }
 
 interface Asked {

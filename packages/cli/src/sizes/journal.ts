@@ -11,7 +11,18 @@ import type { Row } from './row.js';
 import { textTable } from './text-table.js';
 
 /** Columns of `sizes.csv`. */
-export const COLUMNS = ['name', 'status', 'hash', 'findings', 'message', 'blanks', 'mass', 'files'] as const;
+export const COLUMNS = [
+  'name',
+  'status',
+  'hash',
+  'findings',
+  'message',
+  'blanks',
+  'mass',
+  'files',
+  'sheets',
+  'price',
+] as const;
 
 /** A line of `sizes.csv` by its columns. */
 export type Line = Readonly<Record<(typeof COLUMNS)[number], string>>;
@@ -155,6 +166,8 @@ export const lineOf = (made: Made, hash: string): Line => ({
   blanks: made.blanks,
   mass: made.mass,
   files: String(made.files),
+  sheets: made.sheets,
+  price: made.price,
 });
 
 /** Tells by its content whether a size is the same as before: 16 hexadecimal digits. */

@@ -13,7 +13,9 @@ import {
 } from '@tinwright/core';
 import { hardware } from '@tinwright/core/hardware';
 import { plainNumber } from '@tinwright/core/internal';
-import { jobFiles, type OutFile } from '@tinwright/files';
+import { readRack, type ShearEffort } from '@tinwright/cutting';
+import { cutTotals, jobFiles, type KnownCut, knownCut, type OutFile } from '@tinwright/files';
+import { allFindings } from '@tinwright/files/internal';
 import type { Shop } from '@tinwright/shop';
 import { tellFinding } from '@tinwright/words';
 import { WriteError } from '../failure.js';
@@ -23,6 +25,8 @@ import { writeFresh } from '../write/write-fresh.js';
 import { updateSet } from '../write/write-set.js';
 import { type Row, writtenOver } from './row.js';
 
+const NOTHING = { blanks: '', mass: '', sheets: '', price: '', files: 0 } as const;
+
 /** What all sizes of a run have in common. Plain data but for the families, so that it crosses to a worker. */
 export interface Common {
   /** The job that rows are laid over. */
@@ -30,6 +34,8 @@ export interface Common {
   readonly dxf: 'r2000' | 'r12';
   readonly pictures: boolean;
   readonly shop: Shop | null;
+  /** Every size with its cut list, from a rack as its file says it, else from what job or shop say; null without. */
+  readonly cutList: { readonly rack: unknown } | null;
 }
 
 /** What became of a size. */
@@ -45,6 +51,9 @@ export interface Made {
   readonly blanks: string;
   /** kg of all pieces. */
   readonly mass: string;
+  /** Sheets its blanks are cut from, and their price; empty where no cut list was asked for, or no price is known. */
+  readonly sheets: string;
+  readonly price: string;
   readonly files: number;
   /** Why it was refused, with places in the table. */
   readonly problems: readonly { readonly line: number; readonly column: number; readonly text: string }[];
@@ -69,9 +78,7 @@ export function sizePlanner(
       name: row.name,
       findings: 0,
       errors: 0,
-      blanks: '',
-      mass: '',
-      files: 0,
+      ...NOTHING,
     };
     if (row.refused !== undefined)
       return refusedRow(none, [{ line: row.line, column: row.column, text: row.refused }]);
@@ -100,11 +107,13 @@ function planOf(row: Row, { data }: Common, read: (own: unknown) => Job): JobPla
 async function planned(
   { number, name }: Row,
   plan: JobPlan,
-  { dxf, pictures, shop }: Common,
+  { dxf, pictures, shop, cutList }: Common,
 ): Promise<PlannedSize> {
   const inShop = await plannedIn(plan, shop);
-  const findings = inShop?.findings ?? plan.findings;
-  const files = jobFiles(plan, { dxf, pictures, inShop });
+  const cut = cutList === null ? null : cutOf(plan, shop, cutList);
+  const findings = allFindings(plan, inShop, cut);
+  const files = jobFiles(plan, { dxf, pictures, inShop, cut });
+  const all = cut === null ? null : cutTotals(cut.work);
   const errors = findings.filter((f) => f.severity === 'error').length;
   const first = findings.find((f) => f.severity === 'error') ?? findings[0];
   const blanks = plan.parts.map(
@@ -120,10 +129,24 @@ async function planned(
     message: first === undefined ? '' : `${first.part}: ${tellFinding(first, plan.job.units, 'en').message}`,
     blanks: blanks.join('; '),
     mass: plainNumber(mass, 3),
+    sheets: all === null ? '' : String(all.sheets),
+    price: all === null || all.price === null ? '' : plainNumber(all.price, 2),
     files: files.length,
     problems: [],
   };
   return { made, files };
+}
+
+/** Few steps: a size is one of many. */
+const CUT_EFFORT: ShearEffort = {
+  seed: 1,
+  steps: { sheets: 2_000, offcut: 500, neat: 50 },
+  enough: () => false,
+};
+
+function cutOf(plan: JobPlan, shop: Shop | null, { rack }: NonNullable<Common['cutList']>): KnownCut | null {
+  const own = rack === null ? null : readRack(rack);
+  return knownCut({ plan, shop, rack: own, effort: CUT_EFFORT });
 }
 
 /** Writes the folder of a size, where it was made; it appears whole. */
@@ -140,7 +163,7 @@ export async function writeSize(out: string, { made, files }: PlannedSize): Prom
   } catch (error) {
     if (!(error instanceof WriteError)) throw error;
     const message = `${error.place}: ${error.message}`;
-    return { ...made, status: 'unwritable', message, findings: 0, errors: 0, blanks: '', mass: '', files: 0 };
+    return { ...made, status: 'unwritable', message, findings: 0, errors: 0, ...NOTHING };
   }
 }
 

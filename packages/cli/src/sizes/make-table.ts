@@ -10,6 +10,7 @@ import { locked, PATIENCE } from '../write/lock.js';
 import { listsIn } from '../write/own-lists.js';
 import { told } from '../write/reason.js';
 import { replaceFile } from '../write/write-file.js';
+import { type CutSums, cutSums, cutSumsText } from './cut-sums.js';
 import { indexPicture, MOST_PICTURES } from './index-picture.js';
 import { csvName, knownSizes, openJournal, type Shard } from './journal.js';
 import type { Common, Made } from './make-size.js';
@@ -68,7 +69,8 @@ export async function makeTable(ask: TableAsk, host: Host, json: boolean): Promi
     }
   });
   if (failed !== EXIT.done) return failed;
-  tell(ask, tally, end, host, json);
+  const cut = ask.common.cutList === null ? null : await cutSums(join(ask.out, csvName(ask.shard)));
+  tell(ask, { ...tally, cut }, end, host, json);
   if (end === 'stopped') host.end?.('SIGINT');
   if (tally.unwritable !== null || end === 'stopped') return EXIT.unwritable;
   return tally.refused + tally.errors > 0 ? EXIT.findings : EXIT.done;
@@ -196,10 +198,16 @@ function count(tally: Tally, made: readonly Made[], kept: number, ask: TableAsk,
   }
 }
 
-function tell({ out }: TableAsk, tally: Tally, end: RunEnd, host: Host, json: boolean): void {
-  const { made, kept, refused, errors, unwritable } = tally;
+interface Told extends Tally {
+  readonly cut: CutSums | null;
+}
+
+function tell({ out }: TableAsk, tally: Told, end: RunEnd, host: Host, json: boolean): void {
+  const { made, kept, refused, errors, unwritable, cut } = tally;
   if (json) {
-    host.out(`${JSON.stringify({ out, made, kept, refused, errors, complete: end === 'whole' }, null, 2)}\n`);
+    host.out(
+      `${JSON.stringify({ out, made, kept, refused, errors, complete: end === 'whole', ...(cut !== null && { cut }) }, null, 2)}\n`,
+    );
     return;
   }
   if (unwritable !== null) host.err(`${unwritable}.\n`);
@@ -207,4 +215,5 @@ function tell({ out }: TableAsk, tally: Tally, end: RunEnd, host: Host, json: bo
   const state = end === 'whole' ? '' : ' Stopped before the end; run it again to go on.';
   const wrong = errors === 0 ? '' : ` ${many(errors, 'finding')} of them an error: see sizes.csv.`;
   host.out(`${many(made + kept + refused, 'size')} in ${out}: ${counts}.${wrong}${state}\n`);
+  if (cut !== null) host.out(`${cutSumsText(cut)}\n`);
 }

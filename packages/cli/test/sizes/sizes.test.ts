@@ -47,7 +47,7 @@ describe('a table of sizes', () => {
       'small/parts/tray.svg',
     ]);
     const [head, small, large] = await csv();
-    expect(head).toBe('name,status,hash,findings,message,blanks,mass,files');
+    expect(head).toBe('name,status,hash,findings,message,blanks,mass,files,sheets,price');
     expect(small).toMatch(/^small,made,[0-9a-f]{16},0,,tray 296\.46 x 196\.46,/); // 200 + 2 × (50 less 1.77), 1.77 the deduction at K 0.42
     expect(large).toMatch(/^large,made,/);
     const { parts } = JSON.parse(await readFile(at('out/large/job.json'), 'utf8'));
