@@ -79,12 +79,24 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
   const kit: PacketKit = { plan, sets, dims: dimsOf(options.dims), language, words, plans, steps, setting };
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
   const asked = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
+  const set = (title: string, passages: readonly Flowing[]) => textSheets(kit, paper, title, passages, date);
   const sheets = (name: string, title: string, passages: readonly Flowing[], level: 0 | 1 = 0) =>
-    anchored(textSheets(kit, paper, title, passages, date), name, title, level);
+    anchored(set(title, passages), name, title, level);
+  const cuts = () => sheets('cuts', words.sections.cuts, cutFlows(kit, cut, paper));
+  /** The cut list on top of the operations, where that saves a sheet. */
+  const withCuts: typeof sheets = (name, title, passages) => {
+    const apart = sheets(name, title, passages);
+    const both = `${words.sections.cuts}, ${title}`;
+    const together = set(both, [...cutFlows(kit, cut, paper), ...passages]);
+    return together.length > apart.length
+      ? [...cuts(), ...apart]
+      : anchored(anchored(together, name, title, 0), 'cuts', words.sections.cuts, 0);
+  };
   const { job, parts } = plan;
+  const wanted = wantedSections(plan, options);
   const make: Readonly<Record<Section, () => readonly Page[]>> = {
     cautions: () => sheets('cautions', words.sections.cautions, cautionFlows(kit, making)),
-    cuts: () => sheets('cuts', words.sections.cuts, cutFlows(kit, cut, paper)),
+    cuts: () => (wanted.includes('operations') ? [] : cuts()),
     plans: () =>
       chapter(
         'plans',
@@ -94,7 +106,8 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
           partPlan(job.name, p, { ...asked, ...(date && { date }) }, brakeMarks(p, making)).pages,
         ]),
       ),
-    operations: () => operationPages(kit, making, paper, options.dims, sheets),
+    operations: () =>
+      operationPages(kit, making, paper, options.dims, wanted.includes('cuts') ? withCuts : sheets),
     joints: () => sheets('joints', words.sections.joints, jointFlows(kit)),
     inspection: () =>
       sheets(
@@ -115,7 +128,6 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
         ]),
       ),
   };
-  const wanted = wantedSections(plan, options);
   const body = [
     ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => make[s]()),
     ...(options.worksheet ? worksheetPages(kit, paper, asked) : []),

@@ -17,7 +17,7 @@ interface Grid {
 export function stepSheets(pictures: readonly Page[], paper: Paper, lettering: number): readonly Page[] {
   const [first] = pictures;
   if (first === undefined) return [];
-  const grid = gridFor(first, paper, lettering > 2.5 ? LARGE : 1);
+  const grid = gridFor(first, paper, wantedFor(lettering));
   const { columns, rows, width, height, scale } = grid;
   const each = columns * rows;
   return Array.from({ length: Math.ceil(pictures.length / each) }, (_, n): Page => {
@@ -36,6 +36,14 @@ export function stepSheets(pictures: readonly Page[], paper: Paper, lettering: n
     };
   });
 }
+
+/** Pictures that stand on one sheet. */
+export function perSheet(picture: Page, paper: Paper, lettering: number): number {
+  const { columns, rows } = gridFor(picture, paper, wantedFor(lettering));
+  return columns * rows;
+}
+
+const wantedFor = (lettering: number): number => (lettering > 2.5 ? LARGE : 1);
 
 /** The way up that holds more, as large as wanted or as one picture fits. */
 function gridFor({ width, height }: Page, paper: Paper, wanted: number): Grid {

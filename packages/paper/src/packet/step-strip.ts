@@ -19,7 +19,7 @@ export interface Picture {
 export function stepStrip(
   { title, lines: said }: OperationText,
   picture: Picture | null,
-  { reasons, tools }: Operation,
+  { reasons, tools }: Pick<Operation, 'reasons' | 'tools'>,
   number: number,
   width: number,
   { words, setting: { face, height } }: PacketKit,
@@ -38,8 +38,11 @@ export function stepStrip(
   add(title, { bold: true });
   for (const text of said) add(text);
   if (picture !== null) add(picture.text, { link: picture.link });
-  if (reasons.length > 0) add(w.why(reasons.map((r) => w.reasons[r]).join('; ')));
-  if (tools.length > 0) add(w.with(tools.map((t) => w.toolNames[t]).join(', ')));
+  const foot = [
+    ...(reasons.length > 0 ? [w.why(reasons.map((r) => w.reasons[r]).join('; '))] : []),
+    ...(tools.length > 0 ? [w.with(tools.map((t) => w.toolNames[t]).join(', '))] : []),
+  ];
+  if (foot.length > 0) add(foot.join(' '));
   const [x, top] = [width - BOX - 1, -0.4 * height];
   const box: Item = {
     kind: 'stroke',

@@ -95,6 +95,18 @@ export function stepWords(
 /** What its picture tells beside it, and what is held there is told with what hands do. */
 const ON_PICTURE: readonly SettingName[] = ['machine', 'held', 'setBack', 'fingers', 'tools', 'force'];
 
+/** How the part lies for a bend that is done as one before it. */
+export function placeOf(
+  { part, bend }: Operation & { readonly kind: 'bend' },
+  { plan, dims, language }: PacketKit,
+): readonly string[] {
+  const own = plan.parts.find((p) => p.name === part) as PartPlan;
+  const { settings } = tellBend(bend, language, bendPrint(own, dims));
+  return settings
+    .filter((s) => s.name === 'towards' || s.name === 'upright')
+    .map((s) => `${s.label[0]?.toUpperCase()}${s.label.slice(1)}: ${s.text}.`);
+}
+
 function bendText(part: PartPlan, work: BendWork, pictured: boolean, kit: PacketKit): OperationText {
   const { language, dims } = kit;
   const { action, how, settings, after } = tellBend(work, language, bendPrint(part, dims));

@@ -36,7 +36,8 @@ interface Waiting {
 const APART = 5; // mm between passages
 const TINY = 1e-9;
 const SHORT = 8; // rows; a passage of no more is not torn apart
-const FEW = 3; // rows that a longer one leaves behind at least
+const FEW = 3; // rows that a longer one leaves behind at least,
+const HIGH = 30; // mm, or as much of it
 const EMPTY = 3; // columns a row may find too low before it is given up
 
 /**
@@ -84,7 +85,8 @@ function fill(waiting: readonly Waiting[], column: number, box: Box): Filled {
     const part = partOf(passage, from, y - above - box.min[1]);
     const whole = part.next === passage.rows.length;
     // what can stand whole in a column of its own is not torn for a few rows, nor behind something that waits
-    const torn = passage.rows.length <= SHORT || part.next - from < FEW;
+    const little = part.next - from < FEW && part.strips.reduce((sum, s) => sum + s.height, 0) < HIGH;
+    const torn = passage.rows.length <= SHORT || little;
     const first = sets.length === 0 && left.length === 0;
     if (part.next > from && (first || whole || (left.length === 0 && !torn))) {
       y -= above;

@@ -1,6 +1,6 @@
 import { JobError } from '@tinwright/core';
 import { makingOf, packetPages, SECTIONS } from '@tinwright/paper';
-import { DEFAULT_SHOP } from '@tinwright/shop';
+import { DEFAULT_SHOP, type Sequence } from '@tinwright/shop';
 import { LANGUAGES, materialName } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
@@ -11,9 +11,18 @@ import { A4, assumed, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
 const carrier = plannedCarrier();
 const pages = pagesOf(carrier);
 
-test('cover first, then every section in its order, templates last', () => {
-  const names = pages.flatMap((p) => p.anchors?.filter((a) => a.level === 0).map((a) => a.name) ?? []);
-  expect(names).toEqual(['cover', ...SECTIONS]);
+test('cover first, then every section in its order, templates last; a short cut list stands on top of the operations', () => {
+  const of = (list: typeof pages) =>
+    list.map((p) => p.anchors?.filter((a) => a.level === 0).map((a) => a.name) ?? []);
+  const others = SECTIONS.filter((s) => s !== 'cuts');
+  const at = others.indexOf('operations');
+  expect(of(pages).flat()).toEqual(['cover', ...others.slice(0, at), 'cuts', ...others.slice(at)]);
+  expect(of(pages)).toContainEqual(['cuts', 'operations']);
+});
+
+test('what a carrier needs in the shop, without templates, are 20 sheets at most', () => {
+  const sections = SECTIONS.filter((s) => s !== 'templates');
+  expect(pagesOf(carrier, { sections }).length).toBeLessThanOrEqual(20);
 });
 
 test('the list of contents leads to every section and tells the page it starts on', () => {
@@ -145,19 +154,27 @@ test('the same job gives the same pages', () => {
   expect(pagesOf(plannedCarrier())).toEqual(pages);
 });
 
-test('every step of bending has its picture, which the operations name and lead to', () => {
-  const steps = assumed(carrier).sequences.get('body')?.steps.length ?? 0;
+test('every kind of step has one picture, which the operations name and lead to; the same on another line refers to it', () => {
+  const { steps } = assumed(carrier).sequences.get('body') as Sequence;
   const own = sectionOf(pages, 'operations');
   const said = saidOn(own);
-  expect(steps).toBeGreaterThan(4);
-  for (let n = 1; n <= steps; n++) {
-    expect(said).toContain(`Picture: body, step ${n} of ${steps}.`);
-    expect(own.flatMap((p) => p.blocks.flatMap((b) => b.alt ?? [])).join()).toContain(
-      `body, step ${n} of ${steps}: `,
-    );
-  }
+  const alts = own.flatMap((p) => p.blocks.flatMap((b) => b.alt ?? [])).join();
+  const pictured = steps.flatMap((_, i) =>
+    alts.includes(`body, step ${i + 1} of ${steps.length}: `) ? [i] : [],
+  );
+  // the other hem, folded and closed, and the tabs at the other end
+  expect(pictured).toEqual([0, 1, 4, 6, 7]);
+  for (const i of pictured) expect(said).toContain(`Picture: body, step ${i + 1} of ${steps.length}.`);
+  expect(said.replaceAll('\u00A0', ' ')).toContain('Twice: step 3 is the same for B4 hem-south.');
+  expect(said).toMatch(/hem-south up as far as [\d.]+° As operation \d+\. Towards you: near edge/);
   const links = wordsOf(own).flatMap((w) => (w.text.startsWith('Picture: body') ? [w.link] : []));
   expect(new Set(links)).toEqual(new Set(['steps-1']));
+});
+
+test('what is done to every part alike is told once', () => {
+  const said = saidOn(sectionOf(pages, 'operations'));
+  expect(said.match(/Take the burr off/g)).toHaveLength(1);
+  expect(said).toMatch(/end: deburr As operation \d+\./);
 });
 
 test('large print: no text is under 3 mm, pictures of steps and templates included', () => {

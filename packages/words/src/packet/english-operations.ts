@@ -118,6 +118,9 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   heading: 'In this order',
   picture: (part, step, of) => `Picture: ${part}, step ${step} of ${of}.`,
   pictures: (part) => `Pictures of bending ${part}`,
+  asBefore: (number) => `As operation ${number}.`,
+  twice: (steps) =>
+    `${steps.length === 1 ? 'Twice' : `${steps.length + 1} times`}: ${steps.map(([n, bends]) => `step ${n} is the same for ${bends}`).join(', ')}.`,
   trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
     title: 'Bend a trial strip',
     lines: [

@@ -119,6 +119,9 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   heading: 'In dieser Reihenfolge',
   picture: (part, step, of) => `Bild: ${part}, Schritt ${step} von ${of}.`,
   pictures: (part) => `Bilder zum Biegen von ${part}`,
+  asBefore: (number) => `Wie Arbeitsgang ${number}.`,
+  twice: (steps) =>
+    `${steps.length === 1 ? 'Zweimal' : `${steps.length + 1}-mal`}: ${steps.map(([n, bends]) => `Schritt ${n} ist derselbe für ${bends}`).join(', ')}.`,
   trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
     title: 'Probestreifen biegen',
     lines: [

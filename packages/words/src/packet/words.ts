@@ -145,6 +145,10 @@ export interface PacketWords {
     /** As the picture itself is titled. */
     readonly picture: (part: string, step: number, of: number) => string;
     readonly pictures: (part: string) => string;
+    /** Done as an operation before it, by its number. */
+    readonly asBefore: (number: number) => string;
+    /** Beside a picture: other steps of the part that are the same, and what they bend. */
+    readonly twice: (steps: readonly (readonly [step: number, bends: string])[]) => string;
     readonly trialBend: (facts: TrialFacts, unit: string) => OperationText;
     readonly shear: (
       part: string,
