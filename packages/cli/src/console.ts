@@ -1,4 +1,4 @@
-import type { Progress } from './progress.js';
+import type { ProgressBar } from './progress.js';
 
 /** Where a command prints, and what it may know of the place it runs in. Tests hand in their own. */
 export interface Host {
@@ -10,7 +10,7 @@ export interface Host {
   readonly debug?: boolean;
   readonly stdin: () => Promise<Uint8Array>;
   /** Shows how far a long piece of work is; without it nothing does. */
-  readonly progress?: (what: string, total: number) => Promise<Progress>;
+  readonly progress?: (what: string, total: number) => Promise<ProgressBar>;
   /** Ends the program as a signal does, so that a shell's loop ends too. */
   readonly end?: (signal: NodeJS.Signals) => void;
 }

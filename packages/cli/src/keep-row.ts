@@ -7,7 +7,7 @@ import { givenText } from './size-text.js';
 import { rowData, withRow } from './strip-row-text.js';
 
 /** A row to keep: `named` when its name was given, `replace` when it may take the place of one that is more certain. */
-export interface Asked {
+export interface AskedRow {
   readonly row: StripRow;
   readonly named: boolean;
   readonly replace: boolean;
@@ -33,7 +33,7 @@ const certainty = ({ k, kError, strips }: StripRow) =>
 export async function keepRow(
   host: Host,
   file: string,
-  asked: Asked,
+  asked: AskedRow,
   json: boolean,
 ): Promise<Kept | { readonly exit: ExitCode }> {
   const opened = await openShop(host, file, json);
@@ -60,7 +60,7 @@ interface Told {
 async function changedShop(
   { host, file, json }: Told,
   content: Uint8Array,
-  { row, named, replace }: Asked,
+  { row, named, replace }: AskedRow,
 ): Promise<(Kept & { readonly text: string }) | { readonly exit: ExitCode }> {
   const opened = await openShop(host, file, json);
   if ('exit' in opened) return opened;

@@ -1,5 +1,5 @@
 /** Shows how far a long piece of work is. */
-export interface Progress {
+export interface ProgressBar {
   readonly to: (done: number) => void;
   readonly end: () => void;
 }
@@ -7,7 +7,11 @@ export interface Progress {
 const EVERY = 10_000; // ms
 
 /** A bar on a terminal, a plain line every ten seconds elsewhere; on stderr. */
-export async function progressOn(stream: NodeJS.WriteStream, what: string, total: number): Promise<Progress> {
+export async function progressOn(
+  stream: NodeJS.WriteStream,
+  what: string,
+  total: number,
+): Promise<ProgressBar> {
   const start = Date.now();
   if (stream.isTTY === true) {
     const { default: bars } = await import('cli-progress');

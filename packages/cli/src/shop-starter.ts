@@ -1,7 +1,7 @@
 import { DEFAULT_SHOP, EXAMPLE_PRESS } from '@tinwright/shop';
 import { SHOP_WORDS } from '@tinwright/shop/internal';
 import { stringify } from 'yaml';
-import { commented, type Line } from './commented.js';
+import { type CommentedLine, commented } from './commented.js';
 
 const SCHEMA_FILE = 'tinwright-shop.schema.json';
 
@@ -23,12 +23,12 @@ export function shopStarter(): string {
 
 type Group = Readonly<Record<string, unknown>>;
 
-function linesOf(group: Group, path = '', indent = ''): readonly Line[] {
-  return Object.entries(group).flatMap(([key, value]): readonly Line[] => {
+function linesOf(group: Group, path = '', indent = ''): readonly CommentedLine[] {
+  return Object.entries(group).flatMap(([key, value]): readonly CommentedLine[] => {
     const at = path === '' ? key : `${path}.${key}`;
     if (value === null || (Array.isArray(value) && value.length === 0)) return [];
     if (!isNested(value)) return [[`${indent}${key}: ${inline(value)}`, meaning(at)]];
-    const head: Line = [`${indent}${key}:`, meaning(at)];
+    const head: CommentedLine = [`${indent}${key}:`, meaning(at)];
     const inner = `${indent}  `;
     if (!Array.isArray(value)) return [head, ...linesOf(value as Group, at, inner)];
     return [head, ...value.flatMap((entry: Group, i) => entryLines(entry, i === 0 ? at : `${at}[]`, inner))];
@@ -36,7 +36,7 @@ function linesOf(group: Group, path = '', indent = ''): readonly Line[] {
 }
 
 /** An entry of a list: on one line, or a value a line where some are lists. */
-function entryLines(entry: Group, path: string, indent: string): readonly Line[] {
+function entryLines(entry: Group, path: string, indent: string): readonly CommentedLine[] {
   if (!Object.values(entry).some(Array.isArray)) return [[`${indent}- ${inline(entry)}`, '']];
   const lines = linesOf(entry, path, `${indent}  `);
   return lines.map(([text, comment], i) => [i === 0 ? `${indent}- ${text.trimStart()}` : text, comment]);

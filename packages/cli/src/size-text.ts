@@ -22,7 +22,7 @@ export function workedText(mm: number, units: Unit): string {
 }
 
 /** Terms as they are printed, and whether one was rounded the other way for their sum's sake. */
-export interface Column {
+export interface TextColumn {
   readonly terms: readonly string[];
   readonly carried: boolean;
 }
@@ -31,7 +31,7 @@ export interface Column {
  * Worked-out lengths of a sum, printed so that they add up to the printed sum: what rounding adds to one is taken from
  * the next. Signs are left to the caller.
  */
-export function columnOf(lengths: readonly number[], units: Unit): Column {
+export function columnOf(lengths: readonly number[], units: Unit): TextColumn {
   const { per, digits } = stepsOf(units);
   const steps = (mm: number) => Math.round((mm / per) * 10 ** digits * (1 + 4 * Number.EPSILON));
   let [sum, printed] = [0, 0];

@@ -1,5 +1,5 @@
 import type { AnyFamily } from '@tinwright/core';
-import type { Item, Key, Needs } from '@tinwright/queue';
+import type { Key, Needs, RowResult } from '@tinwright/queue';
 import type { Host } from './console.js';
 import { WriteError } from './failure.js';
 import { loadQueue } from './load-queue.js';
@@ -69,7 +69,7 @@ export async function queuePool(
 const FILE = /\.(dxf|svg|json|glb|csv)$/;
 
 /** True when an item says of exactly this row what a worker says, and brings only kinds of files that we write. */
-function isOf({ said, files }: Item, row: Row): boolean {
+function isOf({ said, files }: RowResult, row: Row): boolean {
   const made = said as Made | null;
   if (typeof made !== 'object' || made === null) return false;
   return (

@@ -73,7 +73,7 @@ export {
   type Gives,
   type ParamKit,
   paramKit,
-  type Shape,
+  type SchemaShape,
   type SizeRange,
   strictGroup,
 } from './schema/kit.js';

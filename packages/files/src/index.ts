@@ -34,7 +34,7 @@ export { type CutNest, cutNest, nestFiles } from './nest/nest-files.js';
 export type { NestFlat } from './nest/sheet-drawing.js';
 export type { OutFile } from './out-file.js';
 export { pictureFiles, viewFiles } from './picture-files.js';
-export type { Outline } from './read/chains.js';
+export type { ReadOutline } from './read/chains.js';
 export { drawingOutlines } from './read/drawing-outlines.js';
 export type { Legend } from './sheets/assembly-picture.js';
 export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';

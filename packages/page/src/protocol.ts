@@ -1,7 +1,7 @@
 import type { BendStep } from '@tinwright/shop';
 
 /** Way to a value in a job. */
-export type Path = readonly (string | number)[];
+export type JobPath = readonly (string | number)[];
 
 /** A value of a family as a field shows it. Lengths mm. */
 export interface Field {
@@ -125,7 +125,7 @@ export interface FindingView {
   /** Panels and bends it speaks of. */
   readonly names: readonly string[];
   /** Values that would pass, in mm or words, by their path in the part. */
-  readonly changes: readonly { readonly path: Path; readonly value: number | string }[];
+  readonly changes: readonly { readonly path: JobPath; readonly value: number | string }[];
   readonly message: string;
   readonly fix: string;
   readonly source: string;
@@ -158,7 +158,7 @@ export interface JobView {
 
 /** Why a job cannot be. */
 export interface ProblemView {
-  readonly path: Path;
+  readonly path: JobPath;
   readonly part: string;
   readonly message: string;
   readonly fix: string;
@@ -205,7 +205,7 @@ export interface Answers {
   /** Those of the job, with the values that would mend them: takes longer. */
   readonly findings: readonly FindingView[];
   /** A value with which the job can be, as the job writes it; null where none was found. */
-  readonly mend: { readonly path: Path; readonly value: number } | null;
+  readonly mend: { readonly path: JobPath; readonly value: number } | null;
   readonly order: OrderView | null;
   readonly stage: SolidView | null;
   readonly refit:
@@ -223,7 +223,7 @@ export interface Asks {
   readonly quick: { readonly data: unknown; readonly part: string };
   readonly job: { readonly data: unknown; readonly language: 'en' | 'de' };
   readonly findings: { readonly data: unknown; readonly language: 'en' | 'de' };
-  readonly mend: { readonly data: unknown; readonly path: Path };
+  readonly mend: { readonly data: unknown; readonly path: JobPath };
   readonly order: { readonly data: unknown; readonly part: string; readonly language: 'en' | 'de' };
   readonly stage: {
     readonly data: unknown;

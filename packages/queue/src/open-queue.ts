@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Queue, QueueEvents } from 'bullmq';
 import { type Link, type LinkOptions, openLink } from './link.js';
 import { KEPT, lanesOf, parcelKey, QUEUE } from './names.js';
-import { type Item, unpack } from './parcel.js';
+import { type RowResult, unpack } from './parcel.js';
 import { QueueError } from './queue-error.js';
 import { isSealed, type Key } from './seal.js';
 import { sealTask, type Task } from './task.js';
@@ -17,7 +17,7 @@ export interface SizeQueue {
   /** Tasks that all workers take at once, as far as known; no less than two. */
   readonly lanes: () => number;
   /** What came of a task, an item a row. @throws QueueError */
-  readonly make: (task: Task) => Promise<readonly Item[]>;
+  readonly make: (task: Task) => Promise<readonly RowResult[]>;
   readonly close: () => Promise<void>;
 }
 
@@ -26,7 +26,7 @@ interface Waiting {
   readonly task: Task;
   readonly tries: number;
   readonly since: number;
-  readonly done: (items: readonly Item[]) => void;
+  readonly done: (items: readonly RowResult[]) => void;
   readonly failed: (error: Error) => void;
 }
 
@@ -114,7 +114,7 @@ export async function openQueue(url: string, { key, ...options }: QueueOptions):
     make: (task) =>
       Promise.race([
         link.lost,
-        new Promise<readonly Item[]>((done, failed) => {
+        new Promise<readonly RowResult[]>((done, failed) => {
           give({ task, tries: 1, since: Date.now(), done, failed }).catch(failed);
         }),
       ]),

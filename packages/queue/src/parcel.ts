@@ -5,7 +5,7 @@ export interface ParcelFile {
 }
 
 /** What came of a row: what is to be said of it, and its files. */
-export interface Item {
+export interface RowResult {
   readonly said: unknown;
   readonly files: readonly ParcelFile[];
 }
@@ -15,7 +15,7 @@ type Head = readonly { readonly said: unknown; readonly files: readonly (readonl
 const LENGTH = 4; // bytes that say how long the head is
 
 /** Items as bytes: the head as JSON, then the files one behind the other as they are. */
-export function pack(items: readonly Item[]): Uint8Array {
+export function pack(items: readonly RowResult[]): Uint8Array {
   const head: Head = items.map(({ said, files }) => ({
     said,
     files: files.map((f) => [f.path, f.content.length]),
@@ -27,7 +27,7 @@ export function pack(items: readonly Item[]): Uint8Array {
 }
 
 /** Items from their bytes; null when they are none, or a path leads out of the folder of its size. */
-export function unpack(bytes: Uint8Array): readonly Item[] | null {
+export function unpack(bytes: Uint8Array): readonly RowResult[] | null {
   const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   if (buffer.length < LENGTH) return null;
   let at = LENGTH + buffer.readUInt32LE();

@@ -1,6 +1,6 @@
 // What a program that embeds @tinwright/shop needs. Names, no `export *`.
 
-export type { ShopCheck, Subject as ShopSubject } from './checks/check.js';
+export type { ShopCheck, ShopSubject } from './checks/check.js';
 export type { CheckFindings, ExpectedSize } from './checks/check-findings.js';
 export { SHOP_CHECKS } from './checks/index.js';
 export { JOINT_CHECKS, type JointCheck, type JointSubject } from './checks/joining.js';
@@ -70,7 +70,7 @@ export {
   planSequenceAsync,
 } from './sequence/answer/plan-sequence.js';
 export type { Action } from './sequence/part/operations.js';
-export type { Way } from './sequence/stations/station.js';
+export type { RemovalWay } from './sequence/stations/station.js';
 export { type Estimate, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
 export type { MeasuredStrip, MeasuredStrips, Reading } from './strip/measured.js';
 export { readMeasured } from './strip/read-measured.js';

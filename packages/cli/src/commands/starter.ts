@@ -1,6 +1,6 @@
 import { type AnyFamily, FAMILIES, RULE_KINDS } from '@tinwright/core';
 import { quoted, suggestion } from '@tinwright/core/internal';
-import { commented, type Line } from '../commented.js';
+import { type CommentedLine, commented } from '../commented.js';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
 import { type AnyCommand, command } from './command.js';
@@ -89,11 +89,11 @@ function entries(
   path: string,
   indent: string,
   words: Readonly<Record<string, string>>,
-): readonly Line[] {
-  return Object.entries(values).flatMap(([key, value]): readonly Line[] => {
+): readonly CommentedLine[] {
+  return Object.entries(values).flatMap(([key, value]): readonly CommentedLine[] => {
     const at = path === '' ? key : `${path}.${key}`;
     const group = typeof value === 'object' && value !== null && !Array.isArray(value);
-    const own: Line = [
+    const own: CommentedLine = [
       `${indent}${key}:${group ? '' : ` ${Array.isArray(value) ? `[${value.join(', ')}]` : String(value)}`}`,
       words[at] ?? '',
     ];

@@ -25,17 +25,17 @@ export const COLUMNS = [
 ] as const;
 
 /** A line of `sizes.csv` by its columns. */
-export type Line = Readonly<Record<(typeof COLUMNS)[number], string>>;
+export type JournalLine = Readonly<Record<(typeof COLUMNS)[number], string>>;
 
 /** What was made before, by name. */
 export interface Known {
-  readonly get: (name: string) => Promise<Line | undefined>;
+  readonly get: (name: string) => Promise<JournalLine | undefined>;
   readonly close: () => Promise<void>;
 }
 
 /** Lines are written as sizes are made, in the order of the table; the file appears when all are there. */
 export interface Journal {
-  readonly write: (line: Line) => Promise<void>;
+  readonly write: (line: JournalLine) => Promise<void>;
   /** The whole table is through: its file appears. */
   readonly finish: () => Promise<void>;
   /** The run is cut short: what was made is remembered for the next one. */
@@ -93,10 +93,10 @@ export async function knownSizes(out: string, name: string): Promise<Known> {
 const FILES = 2;
 
 const named = (row: readonly string[]) =>
-  Object.fromEntries(COLUMNS.map((c, i) => [c, row[i] ?? ''])) as unknown as Line;
+  Object.fromEntries(COLUMNS.map((c, i) => [c, row[i] ?? ''])) as unknown as JournalLine;
 
 interface PlacedLine {
-  readonly line: Line;
+  readonly line: JournalLine;
   /** Bytes before it, and its own. */
   readonly at: number;
   readonly length: number;
@@ -126,7 +126,7 @@ interface Parsed {
 }
 
 /** Lines of a file of ours; a last one that was cut off is passed over. None where there is no file. */
-export async function* linesOf(path: string): AsyncGenerator<Line> {
+export async function* linesOf(path: string): AsyncGenerator<JournalLine> {
   for await (const { line } of placedLines(path)) yield line;
 }
 
@@ -146,7 +146,7 @@ export function openJournal(out: string, name: string): Journal {
 }
 
 /** Writes a line, and waits where the disk is slower. */
-async function flow(stream: WriteStream, line: Line): Promise<void> {
+async function flow(stream: WriteStream, line: JournalLine): Promise<void> {
   if (!stream.write(written(COLUMNS.map((c) => line[c])))) await once(stream, 'drain');
 }
 
@@ -157,7 +157,7 @@ const closed = (stream: WriteStream) =>
   });
 
 /** A result as a line. */
-export const lineOf = (made: Made, hash: string): Line => ({
+export const lineOf = (made: Made, hash: string): JournalLine => ({
   name: made.name,
   status: made.status,
   hash,

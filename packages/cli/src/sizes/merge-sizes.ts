@@ -7,7 +7,7 @@ import { DISK } from '../write/disk.js';
 import { told } from '../write/reason.js';
 import { replaceFile } from '../write/write-file.js';
 import { indexPicture, MOST_PICTURES } from './index-picture.js';
-import { type Line, linesOf, openJournal } from './journal.js';
+import { type JournalLine, linesOf, openJournal } from './journal.js';
 
 /** A shard that was made in a folder. */
 interface Found {
@@ -74,7 +74,7 @@ function missing(shards: readonly Found[]): string | null {
 /** Row 1 is of the first shard, row 2 of the second, and so on round. */
 async function* inOrder(
   shards: readonly Found[],
-): AsyncGenerator<{ readonly line: Line; readonly folder: string }> {
+): AsyncGenerator<{ readonly line: JournalLine; readonly folder: string }> {
   const readers = shards.map(({ folder, index, count }) => ({
     folder,
     lines: linesOf(join(folder, `sizes-${index}-of-${count}.csv`)),

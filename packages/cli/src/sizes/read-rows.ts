@@ -1,6 +1,6 @@
 import type { AnyFamily, Path } from '@tinwright/core';
 import { NAME, pathOfColumn } from './columns.js';
-import type { Cell, CellPlace, Row } from './row.js';
+import type { CellPlace, Row, SizeCell } from './row.js';
 import { textTable } from './text-table.js';
 
 /** A value under the name of its column; `head` is where that stands, if not beside the value. */
@@ -35,7 +35,7 @@ export async function* readRows(raw: AsyncIterable<RawRow>, base: Base): AsyncGe
   let number = 0;
   for await (const { line, column: at, cells } of raw) {
     number += 1;
-    const read: Cell[] = [];
+    const read: SizeCell[] = [];
     let name = `size-${number}`;
     for (const { name: column, value, head, ...place } of cells) {
       if (column !== NAME && !paths.has(column))

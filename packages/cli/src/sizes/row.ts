@@ -7,7 +7,7 @@ export interface CellPlace {
 }
 
 /** One value of a row: where it goes in the job, and where it stands. Plain data, so that it crosses to a worker. */
-export interface Cell extends CellPlace {
+export interface SizeCell extends CellPlace {
   readonly path: Path;
   readonly value: unknown;
 }
@@ -17,7 +17,7 @@ export interface Row extends CellPlace {
   /** Counted from 1, in the order of the table. */
   readonly number: number;
   readonly name: string;
-  readonly cells: readonly Cell[];
+  readonly cells: readonly SizeCell[];
   /** Why it cannot be made, found while it was read. */
   readonly refused?: string;
 }

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { SizePool } from '../sizes-pool.js';
-import { type Journal, type Known, type Line, lineOf, rowHash, type Shard } from './journal.js';
+import { type Journal, type JournalLine, type Known, lineOf, rowHash, type Shard } from './journal.js';
 import type { Made } from './make-size.js';
 import type { Row } from './row.js';
 
@@ -26,7 +26,7 @@ export interface SizesRun {
 type Batch = {
   readonly rows: readonly Row[];
   /** Lines of rows that stand as they would be made; null for the others. */
-  readonly kept: readonly (Line | null)[];
+  readonly kept: readonly (JournalLine | null)[];
   readonly made: Promise<readonly Made[]>;
 };
 
@@ -39,7 +39,7 @@ export async function runSizes(run: SizesRun): Promise<boolean> {
   const waiting: Batch[] = [];
   let rows: Row[] = [];
   const start = async () => {
-    const kept: (Line | null)[] = [];
+    const kept: (JournalLine | null)[] = [];
     for (const row of rows) kept.push(await keptLine(run, row));
     const due = rows.filter((_, i) => kept[i] === null);
     const made = due.length === 0 ? Promise.resolve([]) : run.pool.make(due);
@@ -78,7 +78,7 @@ async function settleFirst(run: SizesRun, waiting: Batch[]): Promise<void> {
 }
 
 /** The line of a size that stands as it would be made. */
-async function keptLine({ known, salt, out }: SizesRun, row: Row): Promise<Line | null> {
+async function keptLine({ known, salt, out }: SizesRun, row: Row): Promise<JournalLine | null> {
   if (row.refused !== undefined) return null;
   const line = await known.get(row.name);
   if (line === undefined || line.hash !== rowHash(salt, row)) return null;

@@ -16,7 +16,7 @@ import {
 } from 'node:fs/promises';
 
 /** What stands at a path: times in ms, `device` and `inode` say which it is, `owner` whose. */
-export interface Standing {
+export interface StandingFile {
   readonly kind: 'file' | 'folder' | 'link' | 'other';
   readonly mode: number;
   readonly time: number;
@@ -35,9 +35,9 @@ export interface Disk {
   /** The first bytes of a file. */
   readonly head: (path: string, length: number) => Promise<Uint8Array>;
   /** What stands there, a link as itself; null when there is nothing. */
-  readonly look: (path: string) => Promise<Standing | null>;
+  readonly look: (path: string) => Promise<StandingFile | null>;
   /** The same with links followed. */
-  readonly lookThrough: (path: string) => Promise<Standing | null>;
+  readonly lookThrough: (path: string) => Promise<StandingFile | null>;
   readonly names: (folder: string) => Promise<readonly string[]>;
   /** Makes folders on the way too; the outermost that was made. */
   readonly makeFolder: (path: string) => Promise<string | undefined>;
@@ -113,20 +113,20 @@ export const SWIFT_DISK: Disk = {
 
 type Stats = Awaited<ReturnType<typeof lstat>>;
 
-async function orNull(looked: Promise<Stats>): Promise<Standing | null> {
+async function orNull(looked: Promise<Stats>): Promise<StandingFile | null> {
   try {
     const found = await looked;
     const { mode, mtimeMs, size, dev, ino } = found;
     const numbers = { mode, time: mtimeMs, size, device: dev, inode: ino };
     const plain = Object.fromEntries(Object.entries(numbers).map(([k, v]) => [k, Number(v)]));
-    return { kind: kindOf(found), ...(plain as unknown as Omit<Standing, 'kind'>) };
+    return { kind: kindOf(found), ...(plain as unknown as Omit<StandingFile, 'kind'>) };
   } catch (error) {
     if (codeOf(error) === 'ENOENT') return null;
     throw error;
   }
 }
 
-function kindOf(found: Stats): Standing['kind'] {
+function kindOf(found: Stats): StandingFile['kind'] {
   if (found.isDirectory()) return 'folder';
   if (found.isSymbolicLink()) return 'link';
   return found.isFile() ? 'file' : 'other';

@@ -1,5 +1,5 @@
 import { dirname, extname } from 'node:path';
-import { codeOf, type Disk, type Standing } from './disk.js';
+import { codeOf, type Disk, type StandingFile } from './disk.js';
 
 /**
  * Move a file, link or folder with its time and rights, never over something: where the new place is taken, the free
@@ -27,13 +27,18 @@ function besides(path: string, n: number): string {
   return `${path.slice(0, path.length - end.length)} (kept ${n})${end}`;
 }
 
-const sameFile = (a: Standing, b: Standing) =>
+const sameFile = (a: StandingFile, b: StandingFile) =>
   a.kind === 'file' && b.kind === 'file' && a.inode === b.inode && a.device === b.device && a.inode !== 0;
 
 const NO_LINKS = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK', 'EACCES', 'EXDEV'];
 
 /** Moves to a place where nothing was; false when something is by now. */
-async function moveFree(disk: Disk, from: string, place: string, { kind, mode }: Standing): Promise<boolean> {
+async function moveFree(
+  disk: Disk,
+  from: string,
+  place: string,
+  { kind, mode }: StandingFile,
+): Promise<boolean> {
   if (kind === 'folder') return moveFolder(disk, from, place, mode);
   if (kind === 'file')
     try {

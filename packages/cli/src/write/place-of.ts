@@ -4,18 +4,18 @@ import { WriteError } from '../failure.js';
 import type { Disk } from './disk.js';
 
 /** Folders that are never replaced, nor any that holds them: the one the program runs in, and the user's own. */
-export interface Kept {
+export interface KeptFolders {
   readonly here: string;
   readonly home: string;
 }
 
-export const keptFolders = (): Kept => ({ here: process.cwd(), home: homedir() });
+export const keptFolders = (): KeptFolders => ({ here: process.cwd(), home: homedir() });
 
 /**
  * The folder that a set goes to, links followed: a link to a folder stays a link, its target is what gets replaced.
  * @throws WriteError where none can be put, before anything in it was looked at
  */
-export async function placeOf(disk: Disk, folder: string, { here, home }: Kept): Promise<string> {
+export async function placeOf(disk: Disk, folder: string, { here, home }: KeptFolders): Promise<string> {
   const found = await disk.lookThrough(folder);
   if (found === null && (await disk.look(folder)) !== null)
     throw new WriteError(folder, 'is a link that leads nowhere. Choose another folder with --out');

@@ -6,7 +6,7 @@ import { listsIn } from './own-lists.js';
 import { told } from './reason.js';
 
 /** Where a set stands, and beside it where the next one is filled and where the last one is put when they change. */
-export interface Places {
+export interface SettledPlaces {
   /** The folder as the user gave it. */
   readonly shown: string;
   readonly target: string;
@@ -14,7 +14,7 @@ export interface Places {
   readonly old: string;
 }
 
-export function placesOf(shown: string, target: string): Places {
+export function placesOf(shown: string, target: string): SettledPlaces {
   const sibling = (what: string) => join(dirname(target), `.${basename(target)}.tinwright-${what}`);
   return { shown, target, fresh: sibling('new'), old: sibling('old') };
 }
@@ -25,7 +25,7 @@ export function placesOf(shown: string, target: string): Places {
  * stood is joined with the set that comes back. May itself be cut off anywhere and begun again.
  * @throws WriteError that says where things lie
  */
-export async function settle(disk: Disk, places: Places): Promise<void> {
+export async function settle(disk: Disk, places: SettledPlaces): Promise<void> {
   const { shown, target, fresh, old } = places;
   if ((await disk.look(old)) === null) return disk.removeAll(fresh);
   const filled = (await disk.look(fresh)) !== null; // a set is put aside only while the next one is filled
@@ -47,7 +47,7 @@ export async function settle(disk: Disk, places: Places): Promise<void> {
  * what a list of it names that the new set has too, but for files that the new list goes on naming.
  * @throws WriteError: the new set stands, and where the rest lies
  */
-export async function handOver(disk: Disk, { shown, target, old }: Places): Promise<void> {
+export async function handOver(disk: Disk, { shown, target, old }: SettledPlaces): Promise<void> {
   const says = (why: string) =>
     `is written, but files of yours that lay in it are in ${old} still and cannot be moved back: ${why}. Run it again when that is mended`;
   await told(shown, says, async () => {
@@ -66,7 +66,7 @@ export async function handOver(disk: Disk, { shown, target, old }: Places): Prom
  * Put a filled set in the place of the one that stands; either stands whole afterwards.
  * @throws WriteError when neither does: where the old one lies
  */
-export async function swap(disk: Disk, { shown, target, fresh, old }: Places): Promise<void> {
+export async function swap(disk: Disk, { shown, target, fresh, old }: SettledPlaces): Promise<void> {
   const standing = await disk.look(target);
   if (standing !== null) {
     await disk.setMode(fresh, (standing.mode & 0o7777) | 0o700);
@@ -89,7 +89,7 @@ export async function swap(disk: Disk, { shown, target, fresh, old }: Places): P
 const TRIES = 5;
 
 /** A folder that somebody made just now goes to what was put aside: it is handed over with it. */
-async function renameOver(disk: Disk, { target, fresh, old }: Omit<Places, 'shown'>): Promise<void> {
+async function renameOver(disk: Disk, { target, fresh, old }: Omit<SettledPlaces, 'shown'>): Promise<void> {
   for (let tries = 1; ; tries++)
     try {
       await disk.rename(fresh, target);

@@ -1,6 +1,6 @@
 import { basename, dirname, join, resolve } from 'node:path';
 import { WriteError } from '../failure.js';
-import { codeOf, DISK, type Disk, type Standing } from './disk.js';
+import { codeOf, DISK, type Disk, type StandingFile } from './disk.js';
 import { locked, PATIENCE } from './lock.js';
 import { isOwnFile } from './own-file.js';
 import { told } from './reason.js';
@@ -54,7 +54,7 @@ export async function startFile(path: string, content: Content, disk: Disk = DIS
 /** A file that was looked at while no other run writes it. A link stays one: its target counts. */
 async function withFile(
   { path, patience, disk }: { readonly path: string; readonly patience: number; readonly disk: Disk },
-  work: (target: string, found: Standing | null) => Promise<void>,
+  work: (target: string, found: StandingFile | null) => Promise<void>,
 ): Promise<void> {
   await told(path, unwritten, async () => {
     const link = (await disk.look(path))?.kind === 'link';
@@ -76,7 +76,7 @@ const unwritten = (why: string) => `cannot be written: ${why}. Nothing was chang
 interface Place {
   readonly path: string;
   readonly target: string;
-  readonly found: Standing | null;
+  readonly found: StandingFile | null;
 }
 
 async function put(disk: Disk, { path, target, found }: Place, content: Content): Promise<void> {

@@ -4,15 +4,15 @@ import { WriteError } from '../failure.js';
 import { codeOf, DISK, type Disk } from './disk.js';
 import { locked, PATIENCE } from './lock.js';
 import { listsIn, type OwnLists, ownList } from './own-lists.js';
-import { type Kept, keptFolders, placeOf } from './place-of.js';
+import { type KeptFolders, keptFolders, placeOf } from './place-of.js';
 import { told } from './reason.js';
-import { handOver, type Places, placesOf, settle, swap } from './settle.js';
+import { handOver, placesOf, type SettledPlaces, settle, swap } from './settle.js';
 import { type StopHere, stoppable } from './stop.js';
 
 /** The disk, and the folders that are never replaced; tests hand in their own. */
 export interface Around {
   readonly disk: Disk;
-  readonly kept: Kept;
+  readonly kept: KeptFolders;
   /** Where somebody else hears them. */
   readonly signals?: 'not heard';
 }
@@ -76,7 +76,7 @@ function readOnlyAround(target: string, why: string, error: unknown): string {
 
 async function write(
   disk: Disk,
-  places: Places,
+  places: SettledPlaces,
   filesFor: (standing: OwnLists) => Promise<readonly OutFile[]>,
   stopHere: StopHere,
 ): Promise<void> {
@@ -109,7 +109,7 @@ async function write(
 /** @throws WriteError where something of the user's stands in the place of a new file */
 async function refuseTaken(
   disk: Disk,
-  { shown, target }: Places,
+  { shown, target }: SettledPlaces,
   files: readonly OutFile[],
   standing: OwnLists,
 ): Promise<void> {
@@ -156,7 +156,11 @@ async function fill(
 }
 
 /** Rights that the user gave to a folder of the set stay. */
-async function sameModes(disk: Disk, { target, fresh }: Places, files: readonly OutFile[]): Promise<void> {
+async function sameModes(
+  disk: Disk,
+  { target, fresh }: SettledPlaces,
+  files: readonly OutFile[],
+): Promise<void> {
   for (const f of foldersIn(files)) {
     const found = await disk.look(join(target, f));
     if (found?.kind === 'folder') await disk.setMode(join(fresh, f), (found.mode & 0o7777) | 0o700);

@@ -1,4 +1,4 @@
-import { middleOf, type Run } from '../joining/layout.js';
+import { type FastenerRun, middleOf } from '../joining/layout.js';
 import { distance, type Point } from '../plane/point.js';
 
 const STEPS = 16; // looked at in a pitch, before the place is halved in on
@@ -9,7 +9,7 @@ const FINE = 1e-6; // mm
  * @param others in the frame of the run
  * @param pitch mm, above 0
  */
-export function clearRun(run: Run, others: readonly Point[], pitch: number): Run | null {
+export function clearRun(run: FastenerRun, others: readonly Point[], pitch: number): FastenerRun | null {
   if (others.length === 0) return run;
   const clear = (s: number) => {
     const at = middleOf(run, s);

@@ -3,7 +3,7 @@ import type { Remark } from '../errors/finding.js';
 import { COMMON_PRACTICE } from '../errors/source.js';
 import { length3, sub3 } from '../fold/space.js';
 import type { FastenerAsk, FastenerNeeds } from '../joining/fastener.js';
-import { capacity, fieldOf, pointsOn, type Run, runOf, share } from '../joining/layout.js';
+import { capacity, type FastenerRun, fieldOf, pointsOn, runOf, share } from '../joining/layout.js';
 import { clearRun } from './clear-run.js';
 import { type Fastener, fastenerAt } from './fastener.js';
 import { keepOffs } from './keep-off.js';
@@ -38,7 +38,7 @@ export function spread(seated: Seated, overlaps: readonly Overlap[], by: SpreadB
     overlaps.forEach((o, i) => {
       const others = before.concat(done).filter((f) => goesThrough(f, o));
       const places = others.map((f) => seenOn(o.from, f.at));
-      const run = clearRun(runs[i] as Run, places, needs.pitch);
+      const run = clearRun(runs[i] as FastenerRun, places, needs.pitch);
       if (run === null) return;
       const whole = run === runs[i] || asked.count !== null;
       const most = whole ? Infinity : capacity(run, asked.pitch ?? needs.usualPitch);
@@ -67,7 +67,8 @@ export function spread(seated: Seated, overlaps: readonly Overlap[], by: SpreadB
 }
 
 /** Where fasteners may stand in an overlap. */
-const runIn = (o: Overlap, needs: FastenerNeeds): Run => runOf(o.shape, fieldOf(o.shape, keepOffs(o, needs)));
+const runIn = (o: Overlap, needs: FastenerNeeds): FastenerRun =>
+  runOf(o.shape, fieldOf(o.shape, keepOffs(o, needs)));
 
 /** True for a fastener through one of the two panels of an overlap. */
 const goesThrough = ({ on }: Fastener, { from, to }: Overlap) =>
@@ -98,7 +99,7 @@ export function turnRemarks(
 
 function tightRemarks(
   overlaps: readonly Overlap[],
-  runs: readonly Run[],
+  runs: readonly FastenerRun[],
   needs: FastenerNeeds,
 ): readonly Remark[] {
   const shares = runs.map((r) => r.field.share);

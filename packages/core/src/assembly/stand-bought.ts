@@ -2,7 +2,7 @@ import { within } from '../errors/problem.js';
 import { boxOfPieces } from '../fold/extent.js';
 import type { Formed, FormedPanel } from '../fold/formed.js';
 import { HOME, type Pose, sub3 } from '../fold/space.js';
-import { type Block, bodyOf } from '../hardware/body.js';
+import { bodyOf, type HardwareBlock } from '../hardware/body.js';
 import type { Bought, HardwareSpec } from './bought.js';
 import { faceAt, faceFrame, lineFrame } from './bought-frame.js';
 import type { StandingFace } from './overlap.js';
@@ -50,7 +50,7 @@ export function standBought(spec: HardwareSpec, placed: readonly Placed[]): Stan
 }
 
 /** The solids of a body as panels of their own thickness. */
-function formedOf(blocks: readonly Block[]): Formed {
+function formedOf(blocks: readonly HardwareBlock[]): Formed {
   const panels = blocks.map(({ id, shape, axis, low, high }): FormedPanel => {
     const pose: Pose =
       axis === 'z'

@@ -16,7 +16,7 @@ export interface PanelCut {
 }
 
 /** What the cuts of one part are computed from. */
-export interface Scene {
+export interface CornerScene {
   readonly lookup: Lookup;
   /** Pose of a panel with the setbacks of its real bends, whatever the rule. */
   readonly pose: (id: string) => Pose;
@@ -39,7 +39,7 @@ export interface CornerWork {
 }
 
 /** The work at all corners of a host: first what keeps the formed flanges apart, then what the style asks. */
-export function cornerWork(scene: Scene, host: Panel, style: CornerStyle): readonly CornerWork[] {
+export function cornerWork(scene: CornerScene, host: Panel, style: CornerStyle): readonly CornerWork[] {
   const n = host.outline.length;
   return host.outline.flatMap((next, i) => {
     const prev = host.outline[(i + n - 1) % n] as Edge;
@@ -58,7 +58,7 @@ export function cornerWork(scene: Scene, host: Panel, style: CornerStyle): reado
 
 /** Where a tab folds round the end of a flange it lies beside the other flange: those two meet. */
 function pairWork(
-  scene: Scene,
+  scene: CornerScene,
   style: CornerStyle,
   before: CornerSide,
   after: CornerSide,
@@ -92,7 +92,7 @@ function slanting(style: CornerStyle, arms: readonly Arm[]): readonly BendEnd[] 
 }
 
 function apart(
-  scene: Scene,
+  scene: CornerScene,
   style: CornerStyle,
   a: Arm,
   b: Arm,
@@ -107,7 +107,7 @@ function apart(
 }
 
 /** A flange folded back over its panel ends clear of the inside of a neighbour that stands up on the same side. */
-function overCuts(scene: Scene, own: Arm, other: Arm, gap: number): readonly PanelCut[] {
+function overCuts(scene: CornerScene, own: Arm, other: Arm, gap: number): readonly PanelCut[] {
   const [m, o] = [meeting(scene, own), meeting(scene, other)];
   const [folded, upright] = [own.flange.bend?.angle ?? 0, other.flange.bend?.angle ?? 0];
   if (!isFoldedBack(m) || isFoldedBack(o) || folded > 0 !== upright > 0) return [];
@@ -118,13 +118,13 @@ function overCuts(scene: Scene, own: Arm, other: Arm, gap: number): readonly Pan
 }
 
 /** Beyond the far edge of a flange, in its plane. */
-function beyondFar(scene: Scene, flange: Panel, gap: number): HalfSpace {
+function beyondFar(scene: CornerScene, flange: Panel, gap: number): HalfSpace {
   const pose = scene.pose(flange.id);
   const height = Math.max(...flange.outline.map((e) => e.from[1]));
   return { n: pose.y, c: dot3(pose.y, place3(pose, [0, height, 0])) + gap };
 }
 
-function meeting(scene: Scene, arm: Arm): Meeting {
+function meeting(scene: CornerScene, arm: Arm): Meeting {
   const angle = arm.flange.bend?.angle ?? 0;
   const outside = angle > 0 ? 0 : scene.thickness;
   return {
@@ -136,7 +136,7 @@ function meeting(scene: Scene, arm: Arm): Meeting {
 }
 
 /** Cut a flange and whatever hangs on its far edge with one half space. */
-function spaceCuts(scene: Scene, flange: Panel, half: HalfSpace): readonly PanelCut[] {
+function spaceCuts(scene: CornerScene, flange: Panel, half: HalfSpace): readonly PanelCut[] {
   return chain(scene, flange).map(({ id }) => ({
     panel: id,
     half: onPanel(half, scene.pose(id), scene.thickness),
@@ -144,7 +144,7 @@ function spaceCuts(scene: Scene, flange: Panel, half: HalfSpace): readonly Panel
 }
 
 /** What hangs on a flange: its panels, and the folds they hang by, which bulge past the panels they join. */
-function beyondCuts(scene: Scene, { flange }: Arm, half: HalfSpace): readonly PanelCut[] {
+function beyondCuts(scene: CornerScene, { flange }: Arm, half: HalfSpace): readonly PanelCut[] {
   const [, ...rest] = chain(scene, flange);
   return rest.flatMap((panel) => [
     { panel: panel.id, half: onPanel(half, scene.pose(panel.id), scene.thickness) },
@@ -153,7 +153,11 @@ function beyondCuts(scene: Scene, { flange }: Arm, half: HalfSpace): readonly Pa
 }
 
 /** Ends of a fold where its whole ring lies in a half space. */
-function foldCut({ lookup, pose, thickness }: Scene, panel: Panel, { n, c }: HalfSpace): readonly PanelCut[] {
+function foldCut(
+  { lookup, pose, thickness }: CornerScene,
+  panel: Panel,
+  { n, c }: HalfSpace,
+): readonly PanelCut[] {
   const { bend } = panel;
   if (bend === null) return [];
   const parent = lookup.panel(bend.parent).outline;
@@ -180,13 +184,13 @@ function ringReach(y: number, z: number, sweep: number, insideRadius: number, th
   return Math.min(...values);
 }
 
-function chain(scene: Scene, flange: Panel): readonly Panel[] {
+function chain(scene: CornerScene, flange: Panel): readonly Panel[] {
   const next = scene.lookup.on(flange.id, 'far');
   return next === null ? [flange] : [flange, ...chain(scene, next)];
 }
 
 /** The style's cuts of one flange. A straight end goes on through whatever hangs on its far edge. */
-function styleCuts(scene: Scene, style: CornerStyle, arm: Arm, meets: boolean): readonly PanelCut[] {
+function styleCuts(scene: CornerScene, style: CornerStyle, arm: Arm, meets: boolean): readonly PanelCut[] {
   const { bend } = arm.flange;
   if (bend === null) return [];
   const cuts = style.cuts({

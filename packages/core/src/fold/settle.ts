@@ -1,6 +1,6 @@
 import { fail } from '../errors/problem.js';
 import { distance, dot, type Point, SAME, sub } from '../plane/point.js';
-import { type BendEnd, type CornerWork, cornerWork, type PanelCut, type Scene } from './corner-cuts.js';
+import { type BendEnd, type CornerScene, type CornerWork, cornerWork, type PanelCut } from './corner-cuts.js';
 import { bentPose, type Hinge, hingeAt } from './hinge.js';
 import { LEAST_METAL, reaches } from './least.js';
 import { type Lookup, lookupOf } from './lookup.js';
@@ -41,7 +41,11 @@ interface Worked extends CornerWork {
 export function settle(draft: Draft): Part {
   const lookup = lookupOf(draft);
   const poses = mouldPoses(draft);
-  const scene: Scene = { lookup, pose: (id) => poses.get(id) as Pose, thickness: draft.sheet.thickness };
+  const scene: CornerScene = {
+    lookup,
+    pose: (id) => poses.get(id) as Pose,
+    thickness: draft.sheet.thickness,
+  };
   const work: readonly Worked[] = draft.corners.flatMap((request) =>
     cornerWork(scene, lookup.panel(request.panel), request.style).map((w) => ({ ...w, request })),
   );

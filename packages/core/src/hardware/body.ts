@@ -3,7 +3,7 @@ import type { Point } from '../plane/point.js';
 import type { HardwareParams } from './params.js';
 
 /** A convex solid of a bought part: `shape` from `low` to `high` along an axis. Frame: x right, y up, z off the face. mm */
-export interface Block {
+export interface HardwareBlock {
   readonly id: string;
   /** Corners in the plane across the axis, counter-clockwise seen against it: x and y, or y and z. */
   readonly shape: readonly Point[];
@@ -14,7 +14,7 @@ export interface Block {
 
 /** A bought part on its face, or on two faces that meet in y = 0: the first below, the second above. mm */
 export interface Body {
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly HardwareBlock[];
   /** Holes in the sheet of the first (0) or the second (1) part. */
   readonly holes: readonly { readonly on: 0 | 1; readonly at: Point; readonly diameter: number }[];
   /** Of what its fasteners go through. */
@@ -140,7 +140,7 @@ const pairOfRows = (
     })),
   );
 
-function plate(id: string, [x, y]: Point, [u, v]: Point, [low, high]: Point): Block {
+function plate(id: string, [x, y]: Point, [u, v]: Point, [low, high]: Point): HardwareBlock {
   const shape: readonly Point[] = [
     [x, y],
     [u, y],
@@ -150,7 +150,7 @@ function plate(id: string, [x, y]: Point, [u, v]: Point, [low, high]: Point): Bl
   return { id, shape, axis: 'z', low, high };
 }
 
-const disc = (id: string, diameter: number, [low, high]: Point): Block => ({
+const disc = (id: string, diameter: number, [low, high]: Point): HardwareBlock => ({
   id,
   shape: round([0, 0], diameter),
   axis: 'z',

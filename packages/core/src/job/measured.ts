@@ -5,7 +5,7 @@ import { quoted } from '../errors/quote.js';
 import { type KnownSize, splitName } from './sizes.js';
 
 /** Sizes measured on finished parts, by part. mm */
-export type Measured = ReadonlyMap<string, readonly MeasuredSize[]>;
+export type MeasuredByPart = ReadonlyMap<string, readonly MeasuredSize[]>;
 
 /** One measured size. mm */
 export interface MeasuredSize {
@@ -30,7 +30,10 @@ const nameProblem = (key: string): Problem => ({
 });
 
 /** Measured sizes by part. @throws JobError for names that are not `part.size`, or parts that are not there */
-export function measuredByPart(given: Readonly<Record<string, number>>, parts: readonly string[]): Measured {
+export function measuredByPart(
+  given: Readonly<Record<string, number>>,
+  parts: readonly string[],
+): MeasuredByPart {
   const problems: Problem[] = [];
   const byPart = new Map<string, MeasuredSize[]>();
   for (const [key, value] of Object.entries(given)) {

@@ -12,7 +12,7 @@ export interface KeepOff {
 }
 
 /** Where fasteners may go on one overlap. */
-export interface Field {
+export interface FastenerField {
   /** Convex, counter-clockwise. */
   readonly shape: readonly Point[];
   /** Part of each distance that could be kept: 1 when all are. */
@@ -20,8 +20,8 @@ export interface Field {
 }
 
 /** A run of fasteners on one overlap. */
-export interface Run {
-  readonly field: Field;
+export interface FastenerRun {
+  readonly field: FastenerField;
   /** Along which they stand. */
   readonly along: Point;
   readonly from: number;
@@ -32,7 +32,7 @@ export interface Run {
  * The field left of a convex overlap when every distance is kept; where that is nothing, all distances shrink in
  * step until something is left, and `share` says by how much.
  */
-export function fieldOf(overlap: readonly Point[], keeps: readonly KeepOff[]): Field {
+export function fieldOf(overlap: readonly Point[], keeps: readonly KeepOff[]): FastenerField {
   const cut = (share: number) => keeps.reduce((rest, k) => clipOff(rest, k, share), overlap);
   const whole = cut(1);
   if (whole.length > 0) return { shape: whole, share: 1 };
@@ -54,7 +54,7 @@ function clipOff(shape: readonly Point[], { from, to, keep }: KeepOff, share: nu
 }
 
 /** The run along the longest edge of an overlap, as far as the field reaches. */
-export function runOf(overlap: readonly Point[], field: Field): Run {
+export function runOf(overlap: readonly Point[], field: FastenerField): FastenerRun {
   const sides = overlap.map((p, i) => sub(overlap[(i + 1) % overlap.length] as Point, p));
   const longest = sides.reduce((a, b) => (b[0] ** 2 + b[1] ** 2 > a[0] ** 2 + a[1] ** 2 + 1e-6 ? b : a));
   const along = unit(longest);
@@ -63,7 +63,7 @@ export function runOf(overlap: readonly Point[], field: Field): Run {
 }
 
 /** `count` points evenly from end to end of a run, in the middle across; one stands in the middle. */
-export function pointsOn(run: Run, count: number): readonly Point[] {
+export function pointsOn(run: FastenerRun, count: number): readonly Point[] {
   const { from, to } = run;
   return Array.from({ length: count }, (_, i) =>
     middleOf(run, count === 1 ? (from + to) / 2 : from + ((to - from) * i) / (count - 1)),
@@ -71,7 +71,7 @@ export function pointsOn(run: Run, count: number): readonly Point[] {
 }
 
 /** The middle of a run's field, at distance `s` along it. */
-export function middleOf({ field, along }: Run, s: number): Point {
+export function middleOf({ field, along }: FastenerRun, s: number): Point {
   const across: Point = [-along[1], along[0]];
   const t = middleAt(field.shape, along, across, s);
   return [along[0] * s + across[0] * t, along[1] * s + across[1] * t];
@@ -92,7 +92,7 @@ function middleAt(shape: readonly Point[], along: Point, across: Point, s: numbe
 }
 
 /** How many fasteners a run holds at a pitch. */
-export const capacity = ({ from, to }: Run, pitch: number): number =>
+export const capacity = ({ from, to }: FastenerRun, pitch: number): number =>
   Math.max(1, Math.floor((to - from) / pitch + 1e-6) + 1);
 
 /**
@@ -100,7 +100,7 @@ export const capacity = ({ from, to }: Run, pitch: number): number =>
  * neither takes the usual pitch, but two where one would let the parts turn and two can stand at the least pitch.
  */
 export function share(
-  runs: readonly Run[],
+  runs: readonly FastenerRun[],
   ask: { readonly count: number | null; readonly pitch: number | null },
   needs: Pick<FastenerNeeds, 'usualPitch' | 'pitch'>,
 ): readonly number[] {
@@ -111,9 +111,10 @@ export function share(
   return alone && capacity(run, needs.pitch) > 1 ? [2] : counts;
 }
 
-function shareOut(runs: readonly Run[], count: number): readonly number[] {
+function shareOut(runs: readonly FastenerRun[], count: number): readonly number[] {
   // to a millionth of a millimetre, so that rounding does not choose between equals
-  const length = (i: number) => Math.round(((runs[i] as Run).to - (runs[i] as Run).from) * 1e6) / 1e6;
+  const length = (i: number) =>
+    Math.round(((runs[i] as FastenerRun).to - (runs[i] as FastenerRun).from) * 1e6) / 1e6;
   const order = runs.map((_, i) => i).toSorted((a, b) => length(b) - length(a) || a - b);
   // fewer than there are overlaps: the longest get them
   if (count < runs.length) return runs.map((_, i) => (order.indexOf(i) < count ? 1 : 0));

@@ -1,12 +1,12 @@
 import { frozen } from '../units/frozen.js';
 
 /** From and to, mm. */
-export type Span = readonly [number, number];
+export type GripSpan = readonly [number, number];
 
 /** A length of blind rivet and the stacks it holds, by diameter. mm */
 export interface GripRow {
   readonly length: number;
-  readonly spans: Readonly<Partial<Record<GripColumn, Span>>>;
+  readonly spans: Readonly<Partial<Record<GripColumn, GripSpan>>>;
   /** False for a row from memory. */
   readonly read: boolean;
 }
@@ -42,8 +42,8 @@ export const ISO_15981_GRIPS: readonly GripRow[] = frozen([
 ]);
 
 /** Stacks that some length of a diameter holds: spans with nothing between them. mm */
-export function gripsOf(column: GripColumn): readonly Span[] {
-  const joined: Span[] = [];
+export function gripsOf(column: GripColumn): readonly GripSpan[] {
+  const joined: GripSpan[] = [];
   for (const { spans } of ISO_15981_GRIPS) {
     const [span, last] = [spans[column], joined.at(-1)];
     if (span === undefined) continue;

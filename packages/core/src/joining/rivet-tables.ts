@@ -1,5 +1,5 @@
 import { frozen } from '../units/frozen.js';
-import { type GripColumn, gripsOf, type Span } from './rivet-grips.js';
+import { type GripColumn, type GripSpan, gripsOf } from './rivet-grips.js';
 
 /** A size of blind rivet. mm */
 export interface RivetSize {
@@ -7,12 +7,12 @@ export interface RivetSize {
   readonly diameter: number;
   readonly name: string;
   /** Least and greatest hole. */
-  readonly hole: Span;
+  readonly hole: GripSpan;
   /** Drill to take: its number or letter, or millimetres. */
   readonly drill: string;
   readonly head: number;
   /** Total thickness its lengths hold, from and to: ranges with nothing listed between them. */
-  readonly grips: readonly Span[];
+  readonly grips: readonly GripSpan[];
   readonly source: string;
 }
 
@@ -25,7 +25,13 @@ const HOLES = 'ISO 15977 family: holes dh1 from memory, heads by nutbolt.org DIN
 const ISO = `${HOLES}; grips by ISO 15981, columns inferred, the shortest and the longest from memory`;
 const AS = `${HOLES}; grips from memory, as the nearest size of ISO 15981`;
 
-type Row = readonly [diameter: number, hole: Span, head: number, grips: readonly Span[], source: string];
+type Row = readonly [
+  diameter: number,
+  hole: GripSpan,
+  head: number,
+  grips: readonly GripSpan[],
+  source: string,
+];
 
 // diameters, holes and grips in inches; heads are those of the nearest metric size, mm
 const INCH: readonly (readonly [...Row, name: string, drill: string])[] = [
@@ -48,11 +54,11 @@ const METRIC: readonly Row[] = [
   [6.4, [6.5, 6.6], 13, gripsOf('6.4'), ISO],
 ];
 
-function inInches(column: GripColumn): readonly Span[] {
+function inInches(column: GripColumn): readonly GripSpan[] {
   return gripsOf(column).map(([from, to]) => [from / IN, to / IN]);
 }
 
-const inMm = ([a, b]: Span): Span => [a * IN, b * IN];
+const inMm = ([a, b]: GripSpan): GripSpan => [a * IN, b * IN];
 
 /** Blind rivets, thinnest first. */
 export const RIVET_SIZES: readonly RivetSize[] = frozen(

@@ -58,7 +58,7 @@ export interface ParamKit {
   /** A whole number. */
   readonly count: (least: number, most: number) => Gives<number>;
   /** Named values; unknown names are refused. */
-  readonly group: <P>(shape: Shape<P>) => Gives<P>;
+  readonly group: <P>(shape: SchemaShape<P>) => Gives<P>;
   /** One of several groups, told apart by the literal text under `key`. */
   readonly byName: (key: string, options: readonly Gives<unknown>[]) => Gives<unknown>;
   /** The first schema that accepts the value; `what` says what both take, for an error. */
@@ -66,7 +66,7 @@ export interface ParamKit {
 }
 
 /** A schema for every parameter of `P`. */
-export type Shape<P> = { readonly [K in keyof P]-?: Gives<P[K]> };
+export type SchemaShape<P> = { readonly [K in keyof P]-?: Gives<P[K]> };
 
 /** The building blocks for parameters written in `unit`, and for the materials there are: the built-in ones by default. */
 export function paramKit(unit: Unit, materials: readonly string[] = MATERIAL_NAMES): ParamKit {
@@ -105,7 +105,7 @@ export function paramKit(unit: Unit, materials: readonly string[] = MATERIAL_NAM
         .check(z.refine(({ length }) => length >= least && length <= most, { error }))
         .register(z.globalRegistry, { minItems: least, maxItems: most });
     },
-    group: <P>(shape: Shape<P>) => strictGroup(shape) as unknown as Gives<P>,
+    group: <P>(shape: SchemaShape<P>) => strictGroup(shape) as unknown as Gives<P>,
     byName: (key, options) => z.discriminatedUnion(key, options as [Group, ...Group[]]),
     either: (a, b, what) => z.union([a, b], { error: () => what }),
   };

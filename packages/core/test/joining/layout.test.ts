@@ -3,11 +3,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   capacity,
-  type Field,
+  type FastenerField,
+  type FastenerRun,
   fieldOf,
   type KeepOff,
   pointsOn,
-  type Run,
   runOf,
   share,
 } from '../../src/joining/layout.js';
@@ -27,7 +27,7 @@ function sides(shape: readonly Point[], keep: (i: number) => number): readonly K
   });
 }
 
-const box = ({ shape }: Field) => {
+const box = ({ shape }: FastenerField) => {
   const [xs, ys] = [shape.map((p) => p[0]), shape.map((p) => p[1])];
   return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
 };
@@ -93,7 +93,7 @@ describe('where fasteners may go', () => {
   });
 });
 
-const run = (w: number, h: number, keep = 0): Run => {
+const run = (w: number, h: number, keep = 0): FastenerRun => {
   const shape = rectangle(w, h);
   return runOf(
     shape,
@@ -173,7 +173,7 @@ describe('a run', () => {
 });
 
 describe('how many on each run', () => {
-  const lengths = (...list: readonly number[]): readonly Run[] =>
+  const lengths = (...list: readonly number[]): readonly FastenerRun[] =>
     list.map((length) => ({
       field: { shape: rectangle(length, 5), share: 1 },
       along: [1, 0],

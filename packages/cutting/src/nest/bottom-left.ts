@@ -1,5 +1,5 @@
-import type { Floor, Spot } from './floor.js';
-import type { Shape } from './kit.js';
+import type { Floor, NestSpot } from './floor.js';
+import type { NestShape } from './kit.js';
 import type { PairDepth } from './pair-depth.js';
 
 /** Levels at which a piece is tried on a bed. */
@@ -14,9 +14,9 @@ export function bottomLeft(
   depth: PairDepth,
   piece: number,
   pieces: readonly number[],
-): Spot | undefined {
+): NestSpot | undefined {
   const shapes = floor.shapesOf[floor.item[piece] as number] as readonly number[];
-  let best: Spot | undefined;
+  let best: NestSpot | undefined;
   for (const shape of shapes) {
     const spot = forShape(floor, depth, piece, shape, pieces, best);
     if (spot !== undefined) best = spot;
@@ -31,13 +31,13 @@ function forShape(
   piece: number,
   shape: number,
   pieces: readonly number[],
-  beat: Spot | undefined,
-): Spot | undefined {
+  beat: NestSpot | undefined,
+): NestSpot | undefined {
   const { bed } = floor;
-  const { box } = floor.kit.shapes[shape] as Shape;
+  const { box } = floor.kit.shapes[shape] as NestShape;
   const [x0, x1, y0, y1] = [bed.x0 - box[0], bed.x1 - box[2], bed.y0 - box[1], bed.y1 - box[3]];
   if (x0 > x1 || y0 > y1) return undefined;
-  const ending = beat === undefined ? Infinity : beat.x + (floor.kit.shapes[beat.shape] as Shape).box[2];
+  const ending = beat === undefined ? Infinity : beat.x + (floor.kit.shapes[beat.shape] as NestShape).box[2];
   let [x, y] = [Math.min(x1, ending - box[2]), Number.NaN];
   for (const level of levels(floor, shape, pieces, y0, y1)) {
     const west = westmost(floor, shape, level, pieces, x0, x);
@@ -48,8 +48,8 @@ function forShape(
   return Number.isNaN(y) ? undefined : { shape, x, y };
 }
 
-function meets(floor: Floor, depth: PairDepth, piece: number, spot: Spot, j: number): boolean {
-  const { box } = floor.kit.shapes[spot.shape] as Shape;
+function meets(floor: Floor, depth: PairDepth, piece: number, spot: NestSpot, j: number): boolean {
+  const { box } = floor.kit.shapes[spot.shape] as NestShape;
   const side = (k: number) => floor.boxes[4 * j + k] as number;
   if (spot.x + box[2] <= side(0) || spot.x + box[0] >= side(2)) return false;
   if (spot.y + box[3] <= side(1) || spot.y + box[1] >= side(3)) return false;
@@ -64,7 +64,7 @@ function levels(
   y0: number,
   y1: number,
 ): readonly number[] {
-  const { box } = floor.kit.shapes[shape] as Shape;
+  const { box } = floor.kit.shapes[shape] as NestShape;
   const even = Array.from({ length: LEVELS + 1 }, (_, k) => y0 + ((y1 - y0) * k) / LEVELS);
   const tops = pieces.map((j) => (floor.boxes[4 * j + 3] as number) - box[1]).filter((y) => y > y0 && y < y1);
   const recent = tops.slice(-LEVELS);
@@ -104,7 +104,7 @@ function blockedBy(
   blocked: [number, number][],
 ): void {
   const { kit } = floor;
-  const own = kit.shapes[shape] as Shape;
+  const own = kit.shapes[shape] as NestShape;
   const [bx0, by0, bx1, by1] = [0, 1, 2, 3].map((k) => floor.boxes[4 * j + k] as number) as [
     number,
     number,
@@ -116,7 +116,7 @@ function blockedBy(
   const other = floor.shape[j] as number;
   const [f, m] = other <= shape ? [other, shape] : [shape, other];
   const { runs } = kit.table(f, m);
-  const { cos, sin } = kit.shapes[f] as Shape;
+  const { cos, sin } = kit.shapes[f] as NestShape;
   const sign = other <= shape ? 1 : -1; // the moving one's places seen from the fixed one
   const [ox, oy] = [floor.x[j] as number, floor.y[j] as number];
   const crossed: number[] = [];

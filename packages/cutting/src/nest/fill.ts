@@ -1,6 +1,6 @@
 import { bottomLeft } from './bottom-left.js';
 import { type Floor, floorOf, laidOn, put } from './floor.js';
-import { itemArea, type Kit, type Shape } from './kit.js';
+import { itemArea, type Kit, type NestShape } from './kit.js';
 import { pairDepthOf } from './pair-depth.js';
 import type { BedKind, FilledBed, NestProblem } from './problem.js';
 
@@ -24,7 +24,7 @@ export function emptyFloor({ problem, kit }: Bench, kind: number, items: readonl
 
 function allowed(kit: Kit, { turns }: BedKind): readonly (readonly number[])[] {
   return turns.map((mine, item) =>
-    (kit.shapesOf[item] as readonly number[]).filter((s) => mine.includes((kit.shapes[s] as Shape).turn)),
+    (kit.shapesOf[item] as readonly number[]).filter((s) => mine.includes((kit.shapes[s] as NestShape).turn)),
   );
 }
 

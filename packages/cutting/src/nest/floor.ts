@@ -1,4 +1,4 @@
-import type { Kit, Shape } from './kit.js';
+import type { Kit, NestShape } from './kit.js';
 
 /** A place for pieces: a rectangle, mm. The search moves its east side. */
 export interface Bed {
@@ -9,14 +9,14 @@ export interface Bed {
 }
 
 /** A place for a piece: a shape of the kit, and where its origin lies. */
-export interface Spot {
+export interface NestSpot {
   readonly shape: number;
   readonly x: number;
   readonly y: number;
 }
 
 /** A piece in its place. */
-export interface Laid extends Spot {
+export interface Laid extends NestSpot {
   readonly item: number;
 }
 
@@ -64,10 +64,10 @@ export function floorOf(
   return floor;
 }
 
-export const shapeOn = (floor: Floor, shape: number): Shape => floor.kit.shapes[shape] as Shape;
+export const shapeOn = (floor: Floor, shape: number): NestShape => floor.kit.shapes[shape] as NestShape;
 
 /** Lay a piece at a place. */
-export function put(floor: Floor, piece: number, { shape, x, y }: Spot): void {
+export function put(floor: Floor, piece: number, { shape, x, y }: NestSpot): void {
   floor.x[piece] = x;
   floor.y[piece] = y;
   floor.shape[piece] = shape;
@@ -80,7 +80,7 @@ export function put(floor: Floor, piece: number, { shape, x, y }: Spot): void {
 }
 
 /** Lay a piece as near to a place as the bed allows. */
-export function putWithin(floor: Floor, piece: number, { shape, x, y }: Spot): void {
+export function putWithin(floor: Floor, piece: number, { shape, x, y }: NestSpot): void {
   const { x0, y0, x1, y1 } = floor.bed;
   const { box } = shapeOn(floor, shape);
   put(floor, piece, {
@@ -90,7 +90,7 @@ export function putWithin(floor: Floor, piece: number, { shape, x, y }: Spot): v
   });
 }
 
-export const spotOf = ({ shape, x, y }: Floor, piece: number): Spot => ({
+export const spotOf = ({ shape, x, y }: Floor, piece: number): NestSpot => ({
   shape: shape[piece] as number,
   x: x[piece] as number,
   y: y[piece] as number,
@@ -101,7 +101,7 @@ export const laidOn = (floor: Floor): readonly Laid[] =>
   Array.from({ length: floor.movable }, (_, i) => ({ item: floor.item[i] as number, ...spotOf(floor, i) }));
 
 /** Lay the movable pieces, in their order, as they lay then. */
-export function layAgain(floor: Floor, laid: readonly Spot[]): void {
+export function layAgain(floor: Floor, laid: readonly NestSpot[]): void {
   laid.forEach((l, i) => {
     put(floor, i, l);
   });

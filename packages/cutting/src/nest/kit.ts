@@ -4,14 +4,14 @@ import { noFit } from '../no-fit/no-fit.js';
 import { direction, onGrid, type Region, ringArea, STEP, turned } from '../no-fit/ring.js';
 
 /** A kind of piece for the kernel: grown by half the spacing already. mm, degrees. */
-export interface Item {
+export interface NestItem {
   readonly region: Region;
   /** Turns it may lie at. */
   readonly turns: readonly number[];
 }
 
 /** An item at one of its turns, origin at the middle of the unturned item's box. */
-export interface Shape {
+export interface NestShape {
   readonly item: number;
   readonly turn: number;
   readonly cos: number;
@@ -23,7 +23,7 @@ export interface Shape {
 
 /** Items made ready: their shapes, and the no-fit table of any two, built when first asked for. */
 export interface Kit {
-  readonly shapes: readonly Shape[];
+  readonly shapes: readonly NestShape[];
   /** Indices of the shapes of each item. */
   readonly shapesOf: readonly (readonly number[])[];
   /** What must be added to a shape's place to get the place of the item's own origin, turned about that origin. */
@@ -32,8 +32,8 @@ export interface Kit {
   table(fixed: number, moving: number): DepthTable;
 }
 
-export function kitOf(items: readonly Item[]): Kit {
-  const shapes: Shape[] = [];
+export function kitOf(items: readonly NestItem[]): Kit {
+  const shapes: NestShape[] = [];
   const shifts: Point[] = [];
   const shapesOf = items.map((item, i) => {
     const { region, middle } = centred(item.region);
@@ -53,7 +53,7 @@ export function kitOf(items: readonly Item[]): Kit {
   const known: (DepthTable | undefined)[] = new Array(shapes.length ** 2);
   const regions = items.map((item) => centred(item.region).region);
   const build = (fixed: number, moving: number): DepthTable => {
-    const [f, m] = [shapes[fixed] as Shape, shapes[moving] as Shape];
+    const [f, m] = [shapes[fixed] as NestShape, shapes[moving] as NestShape];
     const turn = (((m.turn - f.turn) % 360) + 360) % 360;
     const key = `${f.item} ${m.item} ${turn}`;
     const table =
@@ -73,7 +73,7 @@ export function kitOf(items: readonly Item[]): Kit {
 
 /** Area of an item, grown as it is, mm². */
 export function itemArea({ shapes }: Kit, item: number): number {
-  return (shapes.find((s) => s.item === item) as Shape).area;
+  return (shapes.find((s) => s.item === item) as NestShape).area;
 }
 
 const turnedRegion = ({ outer, holes }: Region, turn: number): Region => ({
@@ -90,7 +90,7 @@ function centred({ outer, holes }: Region): { region: Region; middle: Point } {
   return { region: { outer: moved(outer), holes: holes.map(moved) }, middle };
 }
 
-function shapeOf(region: Region, item: number, turn: number): Shape {
+function shapeOf(region: Region, item: number, turn: number): NestShape {
   const turnedOne = turnedRegion(region, turn);
   const [cos, sin] = direction(turn);
   const area = [turnedOne.outer, ...turnedOne.holes].reduce((sum, r) => sum + ringArea(r), 0);

@@ -1,5 +1,5 @@
 import type { Floor } from './floor.js';
-import type { Shape } from './kit.js';
+import type { NestShape } from './kit.js';
 import { type PairDepth, pairDepthOf } from './pair-depth.js';
 import { type Probe, probeOf } from './probe.js';
 
@@ -7,7 +7,7 @@ import { type Probe, probeOf } from './probe.js';
  * How much pieces overlap: of a pair, the depth in their no-fit polygon times the roots of their areas, times a
  * weight that grows while the pair stays in conflict.
  */
-export interface Overlap {
+export interface PairConflict {
   readonly probe: Probe;
   /** Take in a piece's new place. */
   moved(piece: number): void;
@@ -21,7 +21,7 @@ export interface Overlap {
   forget(): void;
 }
 
-export function overlapOf(floor: Floor): Overlap {
+export function overlapOf(floor: Floor): PairConflict {
   const n = floor.shape.length;
   const bulk = bulks(floor);
   const weights = new Float64Array(n * n).fill(1);
@@ -70,7 +70,7 @@ function between({ boxes, shape, x, y }: Floor, pair: PairDepth, i: number, j: n
 
 /** Root of the area of each piece, 1 on average. */
 function bulks({ kit, shape }: Floor): Float64Array {
-  const roots = Float64Array.from(shape, (s) => Math.sqrt((kit.shapes[s] as Shape).area));
+  const roots = Float64Array.from(shape, (s) => Math.sqrt((kit.shapes[s] as NestShape).area));
   const mean = roots.reduce((a, b) => a + b, 0) / roots.length;
   return roots.map((r) => r / mean);
 }

@@ -1,15 +1,15 @@
 import type { Point } from '@tinwright/core';
-import { type Ring, ringArea, STEP } from '../no-fit/ring.js';
+import { type NoFitRing, ringArea, STEP } from '../no-fit/ring.js';
 import { bottomLeft } from './bottom-left.js';
 import { floorOf, furthest, laidOn, put } from './floor.js';
-import { itemArea, kitOf, type Shape } from './kit.js';
+import { itemArea, kitOf, type NestShape } from './kit.js';
 import { pairDepthOf } from './pair-depth.js';
 import { randomFrom } from './random.js';
 import { type Spend, STRIP_PLAN, shorten } from './strip.js';
 
 /** Pieces for a strip: polygons in any unit, counter-clockwise. */
 export interface StripPart {
-  readonly polygon: Ring;
+  readonly polygon: NoFitRing;
   readonly turns: readonly number[];
   readonly quantity: number;
 }
@@ -17,7 +17,7 @@ export interface StripPart {
 /** A packed strip: the length used, and each piece's corners. */
 export interface PackedStrip {
   readonly length: number;
-  readonly pieces: readonly { readonly part: number; readonly polygon: Ring }[];
+  readonly pieces: readonly { readonly part: number; readonly polygon: NoFitRing }[];
 }
 
 /** Height the kernel works at, in its steps' unit. */
@@ -52,7 +52,7 @@ export function packStrip(
   const pieces = parts
     .flatMap((p, i) => new Array<number>(p.quantity).fill(i))
     .sort((a, b) => area(b) - area(a));
-  const longest = pieces.reduce((sum, i) => sum + longestSide(parts[i]?.polygon as Ring) * scale, 0);
+  const longest = pieces.reduce((sum, i) => sum + longestSide(parts[i]?.polygon as NoFitRing) * scale, 0);
   const y1 = HEIGHT - 2 * TOUCHING + 2 * STEP;
   const floor = floorOf(kit, { x0: 0, y0: 0, x1: longest, y1 }, kit.shapesOf, pieces, []);
   const depth = pairDepthOf(floor);
@@ -67,7 +67,7 @@ export function packStrip(
   const packed = (): PackedStrip => ({
     length: (furthest(floor) + 2 * TOUCHING) / scale,
     pieces: laidOn(floor).map(({ item, shape, x, y }) => {
-      const { cos, sin } = kit.shapes[shape] as Shape;
+      const { cos, sin } = kit.shapes[shape] as NestShape;
       const [sx, sy] = kit.shifts[shape] as Point;
       const at = ([px, py]: Point): Point => [
         cos * px - sin * py + (x + sx + TOUCHING) / scale,
@@ -81,7 +81,7 @@ export function packStrip(
 }
 
 /** Every side moved inwards. */
-function inset(ring: Ring, by: number): Ring {
+function inset(ring: NoFitRing, by: number): NoFitRing {
   const ccw = ringArea(ring) > 0 ? ring : ring.toReversed();
   const n = ccw.length;
   return ccw.map((p, i): Point => {
@@ -97,7 +97,7 @@ function inset(ring: Ring, by: number): Ring {
   });
 }
 
-function longestSide(ring: Ring): number {
+function longestSide(ring: NoFitRing): number {
   const span = (axis: 0 | 1) => Math.max(...ring.map((p) => p[axis])) - Math.min(...ring.map((p) => p[axis]));
   return Math.hypot(span(0), span(1));
 }

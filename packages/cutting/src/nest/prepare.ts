@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
 import { grown, simplified } from '../no-fit/grow.js';
-import { type Region, type Ring, ringArea } from '../no-fit/ring.js';
+import { type NoFitRing, type Region, ringArea } from '../no-fit/ring.js';
 import { polygonAround, reversed } from '../outline/around.js';
 import { pocketsOf } from '../outline/pockets.js';
 import { sameMetal } from '../stock/blank.js';
@@ -65,7 +65,8 @@ function kindOf(
   const { trim } = sheet;
   const x = sheet.x - trim.east - ask.edge + grow - origin[0];
   const y = sheet.y - trim.north - ask.edge + grow - origin[1];
-  const away = (ring: Ring): Ring => ring.map(([px, py]): Point => [px - origin[0], py - origin[1]]);
+  const away = (ring: NoFitRing): NoFitRing =>
+    ring.map(([px, py]): Point => [px - origin[0], py - origin[1]]);
   const pockets = sheet.outline === null ? [] : pocketsOf(sheet.outline);
   const further = ask.edge - grow;
   const lacks = pockets

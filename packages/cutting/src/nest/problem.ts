@@ -1,6 +1,6 @@
 import type { Region } from '../no-fit/ring.js';
 import type { Laid } from './floor.js';
-import type { Item } from './kit.js';
+import type { NestItem } from './kit.js';
 
 /** Stock of one kind for the kernel: a rectangle from (0, 0) and what it lacks. mm. */
 export interface BedKind {
@@ -22,7 +22,7 @@ export interface BedKind {
 
 /** A nest of one metal, ready for the kernel. */
 export interface NestProblem {
-  readonly items: readonly Item[];
+  readonly items: readonly NestItem[];
   /** How many of each item. */
   readonly quantities: readonly number[];
   readonly kinds: readonly BedKind[];

@@ -1,15 +1,15 @@
 import type { Laid } from './floor.js';
-import type { Kit, Shape } from './kit.js';
+import type { Kit, NestShape } from './kit.js';
 import type { BedKind, FilledBed, NestLayout, NestProblem } from './problem.js';
 
 /** Area of laid pieces, grown as they are, mm². */
 export function layoutArea(kit: Kit, laid: readonly Laid[]): number {
-  return laid.reduce((sum, l) => sum + (kit.shapes[l.shape] as Shape).area, 0);
+  return laid.reduce((sum, l) => sum + (kit.shapes[l.shape] as NestShape).area, 0);
 }
 
 /** How far east a bed is used, mm. */
 export function usedTo(kit: Kit, { laid }: FilledBed): number {
-  return laid.reduce((x, l) => Math.max(x, l.x + (kit.shapes[l.shape] as Shape).box[2]), 0);
+  return laid.reduce((x, l) => Math.max(x, l.x + (kit.shapes[l.shape] as NestShape).box[2]), 0);
 }
 
 /**

@@ -1,6 +1,6 @@
-import { type Floor, put, type Spot, shapeOn, spotOf } from './floor.js';
-import type { Shape } from './kit.js';
-import type { Overlap } from './overlap.js';
+import { type Floor, type NestSpot, put, shapeOn, spotOf } from './floor.js';
+import type { NestShape } from './kit.js';
+import type { PairConflict } from './overlap.js';
 import { type Candidate, walkerOf } from './walk.js';
 
 /** How a piece looks for a better place. */
@@ -29,7 +29,7 @@ export const LOOKING: Looking = {
 /** Moves one piece to the place of least weighted overlap it can find; true when it moved. */
 export function relocator(
   floor: Floor,
-  overlap: Overlap,
+  overlap: PairConflict,
   random: () => number,
   looking: Looking,
 ): (piece: number) => boolean {
@@ -59,7 +59,7 @@ export function relocator(
   const walk = walkerOf(floor, overlap, random);
   /** Offer a place, brought back onto the bed. */
   const place = (piece: number, shape: number, x: number, y: number): void => {
-    const { box } = kit.shapes[shape] as Shape;
+    const { box } = kit.shapes[shape] as NestShape;
     if (box[2] - box[0] > bed.x1 - bed.x0 || box[3] - box[1] > bed.y1 - bed.y0) return;
     const within = (v: number, least: number, most: number) => Math.max(least, Math.min(most, v));
     offer(
@@ -71,17 +71,17 @@ export function relocator(
   };
 
   /** Offer places all over the bed and round the present one. */
-  const sample = (piece: number, { shape, x, y }: Spot): void => {
+  const sample = (piece: number, { shape, x, y }: NestSpot): void => {
     const shapes = shapesOf[floor.item[piece] as number] as readonly number[];
     for (let k = 0; k < looking.anywhere; k++) {
       const s = shapes[pick(shapes.length)] as number;
-      const { box } = kit.shapes[s] as Shape;
+      const { box } = kit.shapes[s] as NestShape;
       const [w, h] = [bed.x1 - bed.x0 - box[2] + box[0], bed.y1 - bed.y0 - box[3] + box[1]];
       place(piece, s, bed.x0 - box[0] + random() * w, bed.y0 - box[1] + random() * h);
     }
     for (let k = 0; k < looking.around; k++) {
       const s = random() < 0.8 ? shape : (shapes[pick(shapes.length)] as number);
-      const { box } = kit.shapes[s] as Shape;
+      const { box } = kit.shapes[s] as NestShape;
       const [w, h] = [box[2] - box[0], box[3] - box[1]];
       place(piece, s, x + (random() - 0.5) * w * 0.4, y + (random() - 0.5) * h * 0.4);
     }

@@ -5,7 +5,7 @@ import { turned } from '../no-fit/ring.js';
 import { pieceId } from '../stock/blank.js';
 import type { StockSheet } from '../stock/sheet.js';
 import type { NestAsk, NestPart } from './ask.js';
-import { boxOfRing, type Item, type Kit, type Shape } from './kit.js';
+import { boxOfRing, type Kit, type NestItem, type NestShape } from './kit.js';
 import type { MetalNest } from './prepare.js';
 import type { BedKind, FilledBed, NestLayout } from './problem.js';
 import { usedTo } from './rank.js';
@@ -78,7 +78,7 @@ function sheetOf(
   const nth = next(` ${stock.name}`);
   const pieces = bed.laid.map(({ item, shape, x, y }): NestPiece => {
     const { part } = metal.parts[item] as NestPart;
-    const { cos, sin } = kit.shapes[shape] as Shape;
+    const { cos, sin } = kit.shapes[shape] as NestShape;
     const [sx, sy] = kit.shifts[shape] as Point;
     return {
       id: pieceId(part, next(part)),
@@ -104,7 +104,7 @@ const sheetArea = ({ x, y, outline }: StockSheet) =>
 
 function whyLeft({ problem, sheets }: MetalNest, item: number): NestMissing['why'] {
   if (sheets.length === 0) return 'no-metal';
-  const { region, turns } = problem.items[item] as Item;
+  const { region, turns } = problem.items[item] as NestItem;
   const fits = (k: BedKind, ways: readonly number[]) =>
     ways.some((turn) => {
       const [x0, y0, x1, y1] = boxOfRing(turned(region.outer, turn));

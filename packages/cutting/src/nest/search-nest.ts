@@ -1,7 +1,7 @@
 import { type Bench, emptyFloor } from './fill.js';
 import { firstLayout } from './first-layout.js';
 import { laidOn, put } from './floor.js';
-import { type Item, kitOf, type Shape } from './kit.js';
+import { kitOf, type NestItem, type NestShape } from './kit.js';
 import type { FilledBed, NestLayout, NestProblem } from './problem.js';
 import { randomFrom } from './random.js';
 import { restOf } from './rank.js';
@@ -19,7 +19,7 @@ export interface NestSearch {
 
 /** A problem made ready: what beds lack joins the items, so that it is kept clear like any other piece. */
 export function benchOf(problem: NestProblem): Bench {
-  const lacks = problem.kinds.flatMap((k) => k.lacks.map((region): Item => ({ region, turns: [0] })));
+  const lacks = problem.kinds.flatMap((k) => k.lacks.map((region): NestItem => ({ region, turns: [0] })));
   return { problem, kit: kitOf([...problem.items, ...lacks]) };
 }
 
@@ -90,7 +90,7 @@ function emptied(
 ): readonly FilledBed[] | undefined {
   const last = leastUsed(bench, beds);
   const from = beds[last] as FilledBed;
-  const area = (shape: number) => (bench.kit.shapes[shape] as Shape).area;
+  const area = (shape: number) => (bench.kit.shapes[shape] as NestShape).area;
   // mostly the largest: small ones find a place anyway
   const pieces = from.laid.toSorted((a, b) => area(b.shape) - area(a.shape));
   const piece = pieces[Math.floor(random() ** 2 * pieces.length)] as (typeof pieces)[number];

@@ -1,5 +1,5 @@
 import { type Floor, laidOn, layAgain } from './floor.js';
-import type { Overlap } from './overlap.js';
+import type { PairConflict } from './overlap.js';
 
 /** When to give up. */
 export interface Patience {
@@ -19,7 +19,7 @@ export type Pulse = (moves: number) => 'go' | 'stop';
  */
 export function separate(
   floor: Floor,
-  overlap: Overlap,
+  overlap: PairConflict,
   relocate: (piece: number) => boolean,
   random: () => number,
   patience: Patience,
@@ -58,7 +58,7 @@ export function separate(
 const WORTH = 0.98;
 
 /** Move every piece in conflict once; how many that were. */
-function round(order: Int32Array, overlap: Overlap, relocate: (piece: number) => boolean): number {
+function round(order: Int32Array, overlap: PairConflict, relocate: (piece: number) => boolean): number {
   let moves = 0;
   for (const piece of order) {
     if (!overlap.conflicts(piece)) continue;

@@ -1,6 +1,6 @@
 import { type Bench, emptyFloor } from './fill.js';
 import { type Laid, laidOn, put, putWithin } from './floor.js';
-import { itemArea, type Shape } from './kit.js';
+import { itemArea, type NestShape } from './kit.js';
 import { overlapOf } from './overlap.js';
 import type { BedKind, FilledBed } from './problem.js';
 import { layoutArea } from './rank.js';
@@ -25,7 +25,7 @@ export function topUp(
   });
   const { x1, y1 } = floor.bed;
   const shape = shapes[(random() * shapes.length) | 0] as number;
-  const { box } = bench.kit.shapes[shape] as Shape;
+  const { box } = bench.kit.shapes[shape] as NestShape;
   if (box[2] - box[0] > x1 || box[3] - box[1] > y1) return undefined;
   putWithin(floor, bed.laid.length, { shape, x: random() * x1, y: random() * y1 });
   const overlap = overlapOf(floor);

@@ -1,5 +1,5 @@
 import { type Floor, shapeOn } from './floor.js';
-import type { Overlap } from './overlap.js';
+import type { PairConflict } from './overlap.js';
 
 /** A place under trial and the weighted overlap there; changed in place by the walk. */
 export interface Candidate {
@@ -20,7 +20,7 @@ export type Walk = (piece: number, at: Candidate, stride: Stride) => void;
 
 const WAYS_OUT = 8;
 
-export function walkerOf(floor: Floor, overlap: Overlap, random: () => number): Walk {
+export function walkerOf(floor: Floor, overlap: PairConflict, random: () => number): Walk {
   const { bed } = floor;
   /** Take a step, brought back onto the bed, if it leads to less. */
   const step = (piece: number, at: Candidate, dx: number, dy: number): boolean => {

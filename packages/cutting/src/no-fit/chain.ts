@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
 import type { Tracks } from './convolve.js';
-import { type Ring, ringArea } from './ring.js';
+import { type NoFitRing, ringArea } from './ring.js';
 
 /** Ends of runs nearer than this are one corner, mm. */
 const JOINT = 2e-3;
@@ -9,10 +9,10 @@ const JOINT = 2e-3;
 const LEAST = 0.01;
 
 /** The runs of a border joined to rings, the largest first; runs that do not close are left out. */
-export function chained(border: Tracks): readonly Ring[] {
+export function chained(border: Tracks): readonly NoFitRing[] {
   const starts = startsOf(border);
   const used = new Set<number>();
-  const rings: Ring[] = [];
+  const rings: NoFitRing[] = [];
   for (let first = 0; first < border.length; first += 4) {
     if (used.has(first)) continue;
     const ring: Point[] = [];

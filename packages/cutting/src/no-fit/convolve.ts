@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import type { Ring } from './ring.js';
+import type { NoFitRing } from './ring.js';
 
 /** Directed sides, four numbers each: from x, from y, to x, to y. mm. */
 export type Tracks = Float64Array;
@@ -10,7 +10,7 @@ export type Tracks = Float64Array;
  * in how many pieces A and the reflected B laid there meet. Exact on the grid of steps. About n + m tracks for
  * convex rings instead of the n · m of a sum pair by pair.
  */
-export function convolve(a: Ring, b: Ring): Tracks {
+export function convolve(a: NoFitRing, b: NoFitRing): Tracks {
   const tracks: number[] = [];
   carry(a, b, 'from-first', tracks);
   carry(b, a, 'after-first', tracks);
@@ -20,7 +20,7 @@ export function convolve(a: Ring, b: Ring): Tracks {
 /** Where parallel sides belong: each to one of the two rings' turns, so that no track is said twice. */
 type Bound = 'from-first' | 'after-first';
 
-function carry(corners: Ring, sides: Ring, bound: Bound, tracks: number[]): void {
+function carry(corners: NoFitRing, sides: NoFitRing, bound: Bound, tracks: number[]): void {
   const directions = sides.map((p, j) => between(p, sides[(j + 1) % sides.length] as Point));
   corners.forEach((p, i) => {
     const before = between(corners[(i + corners.length - 1) % corners.length] as Point, p);

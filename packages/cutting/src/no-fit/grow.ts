@@ -3,7 +3,7 @@ import { convexHull } from '@tinwright/core/internal';
 import { borderOf } from './boundary.js';
 import { chained } from './chain.js';
 import { convolve } from './convolve.js';
-import { onGrid, type Region, type Ring, ringArea, STEP } from './ring.js';
+import { type NoFitRing, onGrid, type Region, ringArea, STEP } from './ring.js';
 import { bandsOf } from './winding.js';
 
 /** Corners of the round that a region is grown by: level and upright sides grow by the distance itself. */
@@ -39,7 +39,7 @@ export function grown(region: Region, by: number): Region {
 }
 
 /** A polygon round a disc, every side touching it, rounded outwards to the grid. */
-function disc(radius: number): Ring {
+function disc(radius: number): NoFitRing {
   const far = radius / Math.cos(Math.PI / CORNERS) + STEP;
   return onGrid(
     Array.from({ length: CORNERS }, (_, k): Point => {
@@ -50,7 +50,7 @@ function disc(radius: number): Ring {
 }
 
 /** The ring with fewer corners and no less material: those left out stand at most `stray` mm inside what stays. */
-export function simplified(ring: Ring, stray: number): Ring {
+export function simplified(ring: NoFitRing, stray: number): NoFitRing {
   let kept = ring;
   for (;;) {
     const at = kept.findIndex((p, i) => {

@@ -1,6 +1,6 @@
 import { borderOf } from './boundary.js';
 import { convolve, type Tracks } from './convolve.js';
-import { type Region, type Ring, reflected } from './ring.js';
+import { type NoFitRing, type Region, reflected } from './ring.js';
 import { type Bands, bandsOf, windingAt } from './winding.js';
 
 /**
@@ -43,8 +43,8 @@ export function isFree({ rules }: NoFit, x: number, y: number): boolean {
 }
 
 /** Only what is smaller than a hole can be inside it; only then does the winding tell inside from around. */
-function larger(hole: Ring, other: Ring): boolean {
-  const span = (ring: Ring, axis: 0 | 1) =>
+function larger(hole: NoFitRing, other: NoFitRing): boolean {
+  const span = (ring: NoFitRing, axis: 0 | 1) =>
     Math.max(...ring.map((p) => p[axis])) - Math.min(...ring.map((p) => p[axis]));
   return span(hole, 0) > span(other, 0) && span(hole, 1) > span(other, 1);
 }

@@ -1,12 +1,12 @@
 import type { Point } from '@tinwright/core';
 
 /** A closed polygon, material to the left of every side: counter-clockwise outside, clockwise round a hole. mm. */
-export type Ring = readonly Point[];
+export type NoFitRing = readonly Point[];
 
 /** Polygons that are placed as one: an outside and the holes in it. */
 export interface Region {
-  readonly outer: Ring;
-  readonly holes: readonly Ring[];
+  readonly outer: NoFitRing;
+  readonly holes: readonly NoFitRing[];
 }
 
 /** Steps of coordinates, mm. A power of two, so that sums and products of coordinates are exact. */
@@ -15,7 +15,7 @@ export const STEP: number = 1 / 1024;
 const snapped = (v: number) => Math.round(v / STEP) * STEP + 0;
 
 /** The ring on the grid of steps, without sides of no length and corners in the middle of a straight run. */
-export function onGrid(ring: Ring): Ring {
+export function onGrid(ring: NoFitRing): NoFitRing {
   let kept = ring.map(([x, y]): Point => [snapped(x), snapped(y)]);
   for (;;) {
     const idle = kept.findIndex((p, i) => {
@@ -31,7 +31,7 @@ export function onGrid(ring: Ring): Ring {
 }
 
 /** The ring turned round the origin, degrees counter-clockwise; quarter turns are exact. */
-export function turned(ring: Ring, degrees: number): Ring {
+export function turned(ring: NoFitRing, degrees: number): NoFitRing {
   const [c, s] = direction(degrees);
   return ring.map(([x, y]): Point => [c * x - s * y + 0, s * x + c * y + 0]);
 }
@@ -53,10 +53,10 @@ export function direction(degrees: number): readonly [number, number] {
 }
 
 /** The ring reflected through the origin; its material stays to the left. */
-export const reflected = (ring: Ring): Ring => ring.map(([x, y]): Point => [-x + 0, -y + 0]);
+export const reflected = (ring: NoFitRing): NoFitRing => ring.map(([x, y]): Point => [-x + 0, -y + 0]);
 
 /** Signed area, mm²: negative for a hole. */
-export function ringArea(ring: Ring): number {
+export function ringArea(ring: NoFitRing): number {
   return ring.reduce((sum, [x, y], i) => {
     const [u, v] = ring[(i + 1) % ring.length] as Point;
     return sum + (x * v - u * y) / 2;

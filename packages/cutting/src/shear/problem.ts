@@ -1,5 +1,5 @@
 /** A rectangle wanted, one piece; sizes in any one unit, kerf already added. */
-export interface Item {
+export interface ShearItem {
   readonly w: number;
   readonly h: number;
 }
@@ -18,7 +18,7 @@ export interface Bin {
 }
 
 /** What the search is asked: all items on the cheapest sheets. */
-export interface Problem {
-  readonly items: readonly Item[];
+export interface ShearProblem {
+  readonly items: readonly ShearItem[];
   readonly bins: readonly Bin[];
 }

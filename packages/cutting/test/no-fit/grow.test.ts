@@ -2,10 +2,10 @@ import type { Point } from '@tinwright/core';
 import { circleLoop } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 import { grown, simplified } from '../../src/no-fit/grow.js';
-import { type Ring, ringArea } from '../../src/no-fit/ring.js';
+import { type NoFitRing, ringArea } from '../../src/no-fit/ring.js';
 import { polygonAround, reversed } from '../../src/outline/around.js';
 
-const box = (x0: number, y0: number, x1: number, y1: number): Ring => [
+const box = (x0: number, y0: number, x1: number, y1: number): NoFitRing => [
   [x0, y0],
   [x1, y0],
   [x1, y1],
@@ -23,7 +23,7 @@ test('a rectangle grows by the distance on its sides and by no more than 4 % at 
 });
 
 test('a slot closes when its cheeks meet; holes shrink, small ones close', () => {
-  const slotted: Ring = [
+  const slotted: NoFitRing = [
     [0, 0],
     [100, 0],
     [100, 50],
@@ -33,7 +33,7 @@ test('a slot closes when its cheeks meet; holes shrink, small ones close', () =>
     [56, 50],
     [0, 50],
   ];
-  const clockwise = (ring: Ring) => ring.toReversed();
+  const clockwise = (ring: NoFitRing) => ring.toReversed();
   const holes = [clockwise(box(10, 10, 40, 40)), clockwise(box(80, 10, 83, 13))];
   const one = grown({ outer: slotted, holes }, 1);
   expect(one.outer.length).toBeGreaterThan(16); // the slot is still there
@@ -49,12 +49,12 @@ test('a round hole in arcs keeps an inside that lies inside it', () => {
   const { holes } = grown({ outer, holes: [ring] }, 2);
   expect(holes).toHaveLength(1);
   const far = (p: Point) => Math.hypot(p[0] - 60, p[1] - 60);
-  expect(Math.max(...(holes[0] as Ring).map(far))).toBeLessThan(40.001);
+  expect(Math.max(...(holes[0] as NoFitRing).map(far))).toBeLessThan(40.001);
   expect(Math.min(...outer.map(far))).toBeGreaterThan(59.999);
 });
 
 test('corners left out never take material away', () => {
-  const ring: Ring = [
+  const ring: NoFitRing = [
     [0, 0],
     [50, 0.02],
     [100, 0],

@@ -4,19 +4,19 @@ import Module from 'manifold-3d';
 import { expect, test } from 'vitest';
 import { depthAt, depthTable } from '../../src/no-fit/depth-table.js';
 import { isFree, noFit } from '../../src/no-fit/no-fit.js';
-import { onGrid, type Region, type Ring, ringArea } from '../../src/no-fit/ring.js';
+import { type NoFitRing, onGrid, type Region, ringArea } from '../../src/no-fit/ring.js';
 
-const region = (outer: Ring, ...holes: Ring[]): Region => ({
+const region = (outer: NoFitRing, ...holes: NoFitRing[]): Region => ({
   outer: onGrid(outer),
   holes: holes.map(onGrid),
 });
-const square = (s: number, x = 0, y = 0): Ring => [
+const square = (s: number, x = 0, y = 0): NoFitRing => [
   [x, y],
   [x + s, y],
   [x + s, y + s],
   [x, y + s],
 ];
-const clockwise = (ring: Ring): Ring => ring.toReversed();
+const clockwise = (ring: NoFitRing): NoFitRing => ring.toReversed();
 
 /** A star-shaped polygon, notched and pointed. */
 const star = fc

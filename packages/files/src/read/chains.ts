@@ -2,14 +2,14 @@ import type { Point } from '@tinwright/core';
 import { fail } from '@tinwright/core/internal';
 
 /** A line or arc of a drawing; `bulge` as in loops. mm */
-export interface Stroke {
+export interface ReadStroke {
   readonly from: Point;
   readonly to: Point;
   readonly bulge: number;
 }
 
 /** A closed outline, a corner a point: x, y and the bulge of the segment that starts there. */
-export type Outline = readonly (readonly [number, number, number])[];
+export type ReadOutline = readonly (readonly [number, number, number])[];
 
 const JOIN = 0.01; // mm between ends that are one
 
@@ -17,7 +17,7 @@ const JOIN = 0.01; // mm between ends that are one
  * Strokes joined end to end into closed outlines, in linear time: ends are looked up on a grid.
  * @throws JobError `outline-open` for a chain that does not close, with its ends
  */
-export function chained(strokes: readonly Stroke[]): readonly Outline[] {
+export function chained(strokes: readonly ReadStroke[]): readonly ReadOutline[] {
   const ends = new Map<string, number[]>();
   const cell = (v: number) => Math.round(v / JOIN);
   const key = (x: number, y: number) => `${x} ${y}`;
@@ -36,7 +36,7 @@ export function chained(strokes: readonly Stroke[]): readonly Outline[] {
         for (const i of ends.get(key(cell(p[0]) + dx, cell(p[1]) + dy)) ?? []) if (!used.has(i)) return i;
     return undefined;
   };
-  const outlines: Outline[] = [];
+  const outlines: ReadOutline[] = [];
   strokes.forEach((first, i) => {
     if (used.has(i)) return;
     used.add(i);
@@ -44,7 +44,7 @@ export function chained(strokes: readonly Stroke[]): readonly Outline[] {
     let end = first.to;
     for (let next = at(end); next !== undefined; next = at(end)) {
       used.add(next);
-      const s = strokes[next] as Stroke;
+      const s = strokes[next] as ReadStroke;
       const forward = near(s.from, end);
       chain.push([...end, forward ? s.bulge : -s.bulge]);
       end = forward ? s.to : s.from;

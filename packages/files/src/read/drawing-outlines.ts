@@ -1,5 +1,5 @@
 import { fail, quoted } from '@tinwright/core/internal';
-import type { Outline } from './chains.js';
+import type { ReadOutline } from './chains.js';
 
 const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4 };
 
@@ -12,7 +12,7 @@ export async function drawingOutlines(
   name: string,
   text: string,
   unit?: unknown,
-): Promise<readonly Outline[]> {
+): Promise<readonly ReadOutline[]> {
   const perUnit = unit === undefined ? null : MM[String(unit)];
   if (perUnit === undefined)
     return fail('word-unknown', ['unit'], `${quoted(String(unit))} given`, 'Known: mm, in');
@@ -22,7 +22,7 @@ export async function drawingOutlines(
     : fail('drawing-empty', [], 'the drawing holds no outline', 'Draw closed outlines of lines and arcs');
 }
 
-async function read(name: string, text: string, perUnit: number | null): Promise<readonly Outline[]> {
+async function read(name: string, text: string, perUnit: number | null): Promise<readonly ReadOutline[]> {
   if (/\.svg$/i.test(name)) return (await import('./svg-outlines.js')).svgOutlines(text, perUnit);
   if (/\.dxf$/i.test(name)) return (await import('./dxf-outlines.js')).dxfOutlines(text, perUnit);
   return fail('drawing-kind', [], `${quoted(name)} given`, 'Give a .svg or .dxf file');

@@ -1,7 +1,7 @@
 import type { Point } from '@tinwright/core';
 import { bulgeAround, fail } from '@tinwright/core/internal';
 import * as dxf from 'dxf-parser';
-import { chained, type Outline, type Stroke } from './chains.js';
+import { chained, type ReadOutline, type ReadStroke } from './chains.js';
 
 /** Millimetres in the units a DXF names by number: inches, feet, mm, cm, m. */
 const UNITS: Readonly<Record<number, number>> = { 1: 25.4, 2: 304.8, 4: 1, 5: 10, 6: 1000 };
@@ -21,13 +21,13 @@ interface Entity {
  * @param perUnit millimetres in a unit of the drawing; null for what the drawing itself says
  * @throws JobError for a drawing that cannot be read, says no unit, or holds what is no closed outline
  */
-export function dxfOutlines(text: string, perUnit: number | null): readonly Outline[] {
+export function dxfOutlines(text: string, perUnit: number | null): readonly ReadOutline[] {
   const drawing = parsed(text);
   const mm = perUnit ?? UNITS[Number(drawing.header.$INSUNITS ?? 0)];
   if (mm === undefined)
     return fail('drawing-unit', [], 'the drawing says no unit', 'Give unit: mm or in beside it');
   const at = (p: { x: number; y: number }): Point => [p.x * mm, p.y * mm];
-  const strokes = drawing.entities.flatMap((e): readonly Stroke[] => {
+  const strokes = drawing.entities.flatMap((e): readonly ReadStroke[] => {
     const { vertices = [], center, radius } = e;
     switch (e.type) {
       case 'LINE':

@@ -3,7 +3,7 @@ import type { Point } from '@tinwright/core';
 import { fail } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import svgpath from 'svgpath';
-import { chained, type Outline, type Stroke } from './chains.js';
+import { chained, type ReadOutline, type ReadStroke } from './chains.js';
 
 const MM: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72, pc: 25.4 / 6 };
 type Path = ReturnType<typeof svgpath>;
@@ -16,7 +16,7 @@ const SAG = 0.01; // mm a chord may lie off a curve
  * @param perUnit millimetres in a unit of the drawing; null for what its width and viewBox say
  * @throws JobError for a drawing that cannot be read, says no unit, or holds what is no closed outline
  */
-export function svgOutlines(text: string, perUnit: number | null): readonly Outline[] {
+export function svgOutlines(text: string, perUnit: number | null): readonly ReadOutline[] {
   const svg = rootOf(text);
   const mm = perUnit ?? unitOf(svg);
   if (mm === null)
@@ -88,9 +88,9 @@ function dataOf(tag: string, p: NonNullable<ElementNode['properties']>): string 
 }
 
 /** Chords of a path, in mm, y up. */
-function strokesOf(drawn: Path, mm: number): readonly Stroke[] {
+function strokesOf(drawn: Path, mm: number): readonly ReadStroke[] {
   const path = drawn.abs().unshort().unarc();
-  const strokes: Stroke[] = [];
+  const strokes: ReadStroke[] = [];
   let [at, start]: [Point, Point] = [
     [0, 0],
     [0, 0],

@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Field as FieldOf, Path } from '../protocol.js';
+import type { Field as FieldOf, JobPath } from '../protocol.js';
 import type { State } from './state.js';
 import { sizeText } from './units.js';
 
 /** What a job writes at a path. */
-export const written = (data: unknown, path: Path): unknown =>
+export const written = (data: unknown, path: JobPath): unknown =>
   path.reduce<unknown>((d, step) => (d as Record<string | number, unknown> | null | undefined)?.[step], data);
 
 /** What was typed, as a job writes it: plain numbers as numbers, everything else as text. */
@@ -19,7 +19,7 @@ export function typed(text: string): number | string | undefined {
 /** A value at its place, and how it stands with it. */
 interface ControlProps {
   readonly state: State;
-  readonly path: Path;
+  readonly path: JobPath;
   readonly field: FieldOf;
   readonly id: string;
   readonly locked: boolean;
@@ -66,7 +66,7 @@ export function Control({ state, path, field, id, locked, wrong }: ControlProps)
 
 interface BoxProps {
   readonly state: State;
-  readonly path: Path;
+  readonly path: JobPath;
   readonly field: FieldOf;
   readonly given: unknown;
   readonly common: object;
@@ -113,7 +113,7 @@ function followsText(given: object): string {
 }
 
 /** The size that follows another, as it now is, in the job's unit. */
-function computed(state: State, path: Path): number | undefined {
+function computed(state: State, path: JobPath): number | undefined {
   const { parts, units = 'mm' } = state.job.value ?? {};
   const part = parts?.[Number(path[1])];
   const mm = written(part?.params, path.slice(2));

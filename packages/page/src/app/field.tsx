@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import type { Field as FieldOf, FindingView, Path } from '../protocol.js';
+import type { Field as FieldOf, FindingView, JobPath } from '../protocol.js';
 import { Control, written } from './control.js';
 import { findingId } from './findings.js';
 import { isLocked, placeName } from './locks.js';
@@ -10,7 +10,7 @@ import { lengths, numberIn, sentence } from './told.js';
 import { sizeText } from './units.js';
 
 /** A value with its label, its range, what is wrong with it and what would do. */
-export function Value({ state, path, field }: { state: State; path: Path; field: FieldOf }): JSX.Element {
+export function Value({ state, path, field }: { state: State; path: JobPath; field: FieldOf }): JSX.Element {
   if (field.list) return <List state={state} path={path} field={field} />;
   if (field.inner.length > 0)
     return (
@@ -26,7 +26,7 @@ export function Value({ state, path, field }: { state: State; path: Path; field:
   return <Single state={state} path={path} field={field} label={field.name} />;
 }
 
-function List({ state, path, field }: { state: State; path: Path; field: FieldOf }): JSX.Element | null {
+function List({ state, path, field }: { state: State; path: JobPath; field: FieldOf }): JSX.Element | null {
   const given = written(state.data.value, path);
   const entries = Array.isArray(given) ? given : [];
   const [entry] = field.inner;
@@ -65,7 +65,7 @@ function List({ state, path, field }: { state: State; path: Path; field: FieldOf
 
 interface SingleProps {
   readonly state: State;
-  readonly path: Path;
+  readonly path: JobPath;
   readonly field: FieldOf;
   readonly label: string;
 }
@@ -104,7 +104,7 @@ export function Single({ state, path, field, label }: SingleProps): JSX.Element 
 }
 
 /** What else speaks of a value: findings it would mend, and what a size measured at the bench makes of it. */
-function Beside({ state, path }: { state: State; path: Path }): JSX.Element | null {
+function Beside({ state, path }: { state: State; path: JobPath }): JSX.Element | null {
   const [root, part, ...rest] = placeName(state.data.value, path).split('.');
   const { findings = [] } = state.job.value ?? {};
   if (root !== 'parts' || part === undefined) return null;

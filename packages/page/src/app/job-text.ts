@@ -1,5 +1,5 @@
 import { type Document, isCollection, isMap, isScalar, isSeq, parseDocument } from 'yaml';
-import type { Path } from '../protocol.js';
+import type { JobPath } from '../protocol.js';
 
 /** Longest text of a job that is read here, characters. */
 export const LONGEST_TEXT = 200_000;
@@ -33,7 +33,7 @@ export function readText(text: string): ReadJob {
 }
 
 /** The text with a value changed, everything else and every comment as it stands; undefined takes the value out. */
-export function withChange(text: string, path: Path, value: unknown): string {
+export function withChange(text: string, path: JobPath, value: unknown): string {
   return edited(text, (document) => {
     if (value === undefined) document.deleteIn(path);
     else {
@@ -51,7 +51,7 @@ export function withChange(text: string, path: Path, value: unknown): string {
 /** The text with several values changed in one go. */
 export function withChanges(
   text: string,
-  changes: readonly { readonly path: Path; readonly value: unknown }[],
+  changes: readonly { readonly path: JobPath; readonly value: unknown }[],
 ): string {
   return edited(text, (document) => {
     for (const { path, value } of changes) document.setIn(path, value);
@@ -59,7 +59,7 @@ export function withChanges(
 }
 
 /** The text with something put at the end of a list. */
-export function withAdded(text: string, path: Path, value: unknown): string {
+export function withAdded(text: string, path: JobPath, value: unknown): string {
   return edited(text, (document) => document.addIn(path, document.createNode(value)));
 }
 

@@ -1,8 +1,8 @@
 import type { PageContent } from '../content.js';
-import type { Path } from '../protocol.js';
+import type { JobPath } from '../protocol.js';
 
 /** `parts.body.length`: the path with parts by their names. */
-export function placeName(data: unknown, path: Path): string {
+export function placeName(data: unknown, path: JobPath): string {
   const parts = (data as { parts?: readonly { name?: unknown }[] } | null)?.parts;
   return path
     .map((step, i) => (i === 1 && path[0] === 'parts' ? (parts?.[Number(step)]?.name ?? step) : step))
@@ -10,7 +10,7 @@ export function placeName(data: unknown, path: Path): string {
 }
 
 /** True for a value that the page's maker set for good. */
-export function isLocked({ locked }: PageContent, data: unknown, path: Path): boolean {
+export function isLocked({ locked }: PageContent, data: unknown, path: JobPath): boolean {
   const place = placeName(data, path);
   return locked.some((l) => place === l || place.startsWith(`${l}.`));
 }

@@ -3,10 +3,10 @@ import type { PageContent } from '../content.js';
 import type {
   Answers,
   Catalogue,
+  JobPath,
   JobView,
   OrderView,
   PartView,
-  Path,
   PrintView,
   ProblemView,
   Quick,
@@ -51,7 +51,7 @@ export interface State {
   readonly canRedo: ReadonlySignal<boolean>;
   /** Take a text as the job; `about` joins it to the last change about the same. */
   readonly write: (text: string, about?: string | null) => void;
-  readonly change: (path: Path, value: unknown) => void;
+  readonly change: (path: JobPath, value: unknown) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly choose: (part: string) => void;
@@ -93,7 +93,7 @@ export function pageState(engine: Engine, content: PageContent): State {
   const said = signal('');
   const made = readText(content.text).data;
   let asking = false;
-  let touched: Path | null = null;
+  let touched: JobPath | null = null;
   let later: ReturnType<typeof setTimeout> | undefined;
   const failed = (fault: unknown) => {
     said.value = `${PAGE[language.value].fault} ${fault instanceof Error ? fault.message : fault}`;

@@ -1,4 +1,4 @@
-import type { FamilyView, Field, Path } from '../protocol.js';
+import type { FamilyView, Field, JobPath } from '../protocol.js';
 
 type Unit = 'mm' | 'in';
 
@@ -12,7 +12,7 @@ export function sizeText(mm: number, unit: Unit): string {
 
 /** Every bare number of a job that is a length, in the other unit; texts with their own stay. */
 export function changesToUnit(data: unknown, families: readonly FamilyView[], to: Unit): readonly Changed[] {
-  const walk = (value: unknown, path: Path, fields: readonly Field[] | null): readonly Changed[] => {
+  const walk = (value: unknown, path: JobPath, fields: readonly Field[] | null): readonly Changed[] => {
     if (typeof value === 'number') return isLength(path, fields) ? [{ path, value: turned(value, to) }] : [];
     if (typeof value !== 'object' || value === null) return [];
     return Object.entries(value).flatMap(([key, inside]) => {
@@ -28,11 +28,11 @@ export function changesToUnit(data: unknown, families: readonly FamilyView[], to
 
 /** A value in the other unit, and where it stands. */
 interface Changed {
-  readonly path: Path;
+  readonly path: JobPath;
   readonly value: unknown;
 }
 
-function isLength(path: Path, fields: readonly Field[] | null): boolean {
+function isLength(path: JobPath, fields: readonly Field[] | null): boolean {
   const name = path.findLast((step) => typeof step === 'string');
   const own = fields?.find((f) => f.name === name);
   return path[0] === 'measured' || (own === undefined ? HEAD.includes(String(name)) : own.unit === 'mm');

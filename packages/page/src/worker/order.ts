@@ -2,7 +2,7 @@ import type { PartPlan, StopSignal, Unit } from '@tinwright/core';
 import { form, sayIn } from '@tinwright/core/internal';
 import { pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequenceAsync } from '@tinwright/shop';
-import { type Turn, turned, turns } from '@tinwright/shop/internal';
+import { type ReplayTurn, turned, turns } from '@tinwright/shop/internal';
 import { mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
 import { LANGUAGES } from '@tinwright/words/internal';
 import type { OrderView, SolidView } from '../protocol.js';
@@ -40,7 +40,7 @@ export function stageView({ part }: PartPlan, steps: readonly BendStep[], at: nu
   const done = Math.floor(at);
   const [old, next] = [turns(part, steps.slice(0, done)), turns(part, steps.slice(0, done + 1))];
   const now = new Map(
-    [...next].map(([id, to]): [string, Turn] => {
+    [...next].map(([id, to]): [string, ReplayTurn] => {
       const from = old.get(id) ?? to;
       const share = at - done;
       return [
@@ -56,5 +56,5 @@ export function stageView({ part }: PartPlan, steps: readonly BendStep[], at: nu
   return solidView(form(turned(part, now)));
 }
 
-const between = (from: Turn, to: Turn, share: number): number =>
+const between = (from: ReplayTurn, to: ReplayTurn, share: number): number =>
   from.insideRadius + share * (to.insideRadius - from.insideRadius);

@@ -20,7 +20,7 @@ import {
   valueAt,
   withValue,
 } from '@tinwright/core/internal';
-import type { Answers, Path, ProblemView, Quick } from '../protocol.js';
+import type { Answers, JobPath, ProblemView, Quick } from '../protocol.js';
 import { quickView } from './views.js';
 
 /** Reads and plans jobs for a screen; keeps its schemas and the last plan. */
@@ -28,7 +28,7 @@ export interface Planner {
   readonly plan: (data: unknown) => JobPlan;
   /** One part's views; null where it cannot be. */
   readonly quick: (data: unknown, name: string) => Quick | null;
-  readonly mend: (data: unknown, path: Path) => Answers['mend'];
+  readonly mend: (data: unknown, path: JobPath) => Answers['mend'];
 }
 
 export function planner(): Planner {
@@ -54,7 +54,7 @@ export function planner(): Planner {
 }
 
 /** The nearest number in place of the one at `path` with which the job's parts can all be. */
-function mend(read: JobReader, data: unknown, path: Path): Answers['mend'] {
+function mend(read: JobReader, data: unknown, path: JobPath): Answers['mend'] {
   const units = (data as { units?: unknown }).units === 'in' ? 'in' : 'mm';
   const given = valueAt(data, path);
   const parsed = typeof given === 'number' || typeof given === 'string' ? parseLength(given, units) : null;
@@ -71,7 +71,7 @@ function mend(read: JobReader, data: unknown, path: Path): Answers['mend'] {
 }
 
 /** True when the part a path leads to, or every part, can be built. */
-const builds = ({ parts }: Job, [head, index]: Path): boolean =>
+const builds = ({ parts }: Job, [head, index]: JobPath): boolean =>
   parts.filter((_, i) => head !== 'parts' || i === index).every((p) => attempt(() => planPart(p)) !== null);
 
 /** The result, or null where a job cannot be read or be. */

@@ -1,7 +1,7 @@
 import type { FlatPattern, Line, Point } from '@tinwright/core';
 import type { PlanWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
-import { type Cell, type Setting, tableFlow } from '../page/table.js';
+import { type Cell, type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { bendNumber } from '../plan/features.js';
 import { bendText } from '../plan/marking-table.js';
@@ -16,7 +16,7 @@ export function programTable(
   program: readonly MarkingRow[],
   dims: Dims,
   words: PlanWords,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing {
   const w = words.program;
   const [x, y] = flat.blank.max;

@@ -2,7 +2,7 @@ import type { FlatPattern, Line, Point } from '@tinwright/core';
 import { joined } from '../plan/gather.js';
 import type { SightLine } from '../plan/pattern-ask.js';
 import type { BlankEdge, MarkingRow } from './row.js';
-import { NEAR, type Spot, type Stroke, spotsOf, strokesOf } from './strokes.js';
+import { type MarkedSpot, type MarkedStroke, NEAR, spotsOf, strokesOf } from './strokes.js';
 
 const ACROSS = 10; // mm of nothing that a line is scribed across
 const SLANT = 45; // degrees a square is laid on at
@@ -99,8 +99,8 @@ function settings<T>(placed: readonly Placed<T>[]): readonly {
   return found.toSorted((a, b) => a.set - b.set);
 }
 
-function parallels(strokes: readonly Stroke[], size: Point): readonly MarkingRow[] {
-  const placed = strokes.map((thing): Placed<Stroke> => {
+function parallels(strokes: readonly MarkedStroke[], size: Point): readonly MarkingRow[] {
+  const placed = strokes.map((thing): Placed<MarkedStroke> => {
     const axis = axisOf(thing.line) as 0 | 1;
     return { thing, ways: waysOf(axis, thing.line[0][axis], size) };
   });
@@ -115,8 +115,8 @@ function parallels(strokes: readonly Stroke[], size: Point): readonly MarkingRow
 }
 
 /** Lines on one another, or nearly end to end, are scribed in one stroke. */
-function scribed(strokes: readonly Stroke[]): readonly Line[] {
-  const lines: { readonly axis: 0 | 1; readonly at: number; readonly own: Stroke[] }[] = [];
+function scribed(strokes: readonly MarkedStroke[]): readonly Line[] {
+  const lines: { readonly axis: 0 | 1; readonly at: number; readonly own: MarkedStroke[] }[] = [];
   for (const stroke of strokes) {
     const axis = axisOf(stroke.line) as 0 | 1;
     const at = stroke.line[0][axis];
@@ -147,13 +147,13 @@ function scribed(strokes: readonly Stroke[]): readonly Line[] {
 }
 
 /** Slanted lines by two points; equal ones, turned or mirrored, share a row. */
-function joins(strokes: readonly Stroke[]): readonly MarkingRow[] {
-  const groups: Stroke[][] = [];
-  const run = ({ line: [a, b] }: Stroke): Point => [Math.abs(b[0] - a[0]), Math.abs(b[1] - a[1])];
+function joins(strokes: readonly MarkedStroke[]): readonly MarkingRow[] {
+  const groups: MarkedStroke[][] = [];
+  const run = ({ line: [a, b] }: MarkedStroke): Point => [Math.abs(b[0] - a[0]), Math.abs(b[1] - a[1])];
   for (const stroke of strokes) {
     const [dx, dy] = run(stroke);
     const group = groups.find(([first]) => {
-      const [x, y] = run(first as Stroke);
+      const [x, y] = run(first as MarkedStroke);
       return Math.abs(x - dx) < NEAR && Math.abs(y - dy) < NEAR;
     });
     if (group === undefined) groups.push([stroke]);
@@ -163,11 +163,11 @@ function joins(strokes: readonly Stroke[]): readonly MarkingRow[] {
 }
 
 /** Circles by their diameter, points by the distance that most of them share. */
-function spots(all: readonly Spot[], size: Point): readonly MarkingRow[] {
+function spots(all: readonly MarkedSpot[], size: Point): readonly MarkingRow[] {
   const circles = all.filter((s) => s.diameter !== null);
   const diameters = [...new Set(circles.map((c) => (c.diameter as number).toFixed(4)))];
   const points = all.filter((s) => s.diameter === null);
-  const placed = points.map((thing): Placed<Spot> => {
+  const placed = points.map((thing): Placed<MarkedSpot> => {
     return { thing, ways: ([0, 1] as const).flatMap((axis) => waysOf(axis, thing.at[axis], size)) };
   });
   return [

@@ -3,13 +3,13 @@ import { arcOf } from '@tinwright/core/internal';
 import type { SightLine } from '../plan/pattern-ask.js';
 
 /** A straight line to scribe, and what it is for. */
-export interface Stroke {
+export interface MarkedStroke {
   readonly line: Line;
   readonly for: string;
 }
 
 /** A circle or a point to mark, and what it is for. mm */
-export interface Spot {
+export interface MarkedSpot {
   readonly at: Point;
   /** null for a point. */
   readonly diameter: number | null;
@@ -31,31 +31,31 @@ export function sheared([a, b]: Line, [x, y]: Point): boolean {
 export function strokesOf(
   { outline, holes, bends, scribes, blank }: FlatPattern,
   sights: readonly SightLine[],
-): readonly Stroke[] {
+): readonly MarkedStroke[] {
   const straight = (loop: FlatPattern['outline'], what: string) =>
     segments(loop)
       .filter((s) => s.bulge === 0)
-      .map((s): Stroke => ({ line: [s.from, s.to], for: what }));
+      .map((s): MarkedStroke => ({ line: [s.from, s.to], for: what }));
   const cuts = straight(outline, 'notch').filter((s) => !sheared(s.line, blank.max));
   return [
-    ...bends.map((b): Stroke => ({ line: b.line, for: `bend ${b.id}` })),
-    ...scribes.map((line): Stroke => ({ line, for: 'scribe' })),
+    ...bends.map((b): MarkedStroke => ({ line: b.line, for: `bend ${b.id}` })),
+    ...scribes.map((line): MarkedStroke => ({ line, for: 'scribe' })),
     ...cuts,
     ...holes.flatMap((loop) => straight(loop, 'notch')),
-    ...sights.map((s): Stroke => ({ line: s.line, for: `sight line ${s.bend}` })),
+    ...sights.map((s): MarkedStroke => ({ line: s.line, for: `sight line ${s.bend}` })),
   ];
 }
 
 /** Every circle and point of a pattern: reliefs, holes, and the marks of fasteners. */
-export function spotsOf({ outline, holes, marks }: FlatPattern): readonly Spot[] {
+export function spotsOf({ outline, holes, marks }: FlatPattern): readonly MarkedSpot[] {
   const round = (loop: FlatPattern['outline'], what: string) =>
     segments(loop)
       .filter((s) => s.bulge !== 0)
-      .map((s): Spot => {
+      .map((s): MarkedSpot => {
         const { centre, radius } = arcOf(s);
         return { at: centre, diameter: 2 * radius, for: what };
       });
-  const punched = marks.map((m): Spot => ({ at: m.at, diameter: m.hole, for: m.kind }));
+  const punched = marks.map((m): MarkedSpot => ({ at: m.at, diameter: m.hole, for: m.kind }));
   const all = [...round(outline, 'relief'), ...punched, ...holes.flatMap((h) => round(h, 'hole'))];
   return all.filter((s, i) => all.findIndex((o) => same(o.at, s.at)) === i);
 }

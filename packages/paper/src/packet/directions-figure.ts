@@ -4,7 +4,7 @@ import { sideWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { letter, lines } from '../page/letter.js';
 import type { Item } from '../page/page.js';
-import { headingStrip, type Setting } from '../page/table.js';
+import { headingStrip, type TypeSetting } from '../page/table.js';
 import type { PacketKit } from './kit.js';
 
 const SHEET: Point = [74, 34]; // mm on the page
@@ -35,7 +35,7 @@ export function directionsFlow({ language, words, setting }: PacketKit): Flowing
 }
 
 /** The sheet with its lower left corner at a point, and the names of its edges along them. */
-function sheet([x, y]: Point, language: Language, { face, height }: Setting): readonly Item[] {
+function sheet([x, y]: Point, language: Language, { face, height }: TypeSetting): readonly Item[] {
   const [w, h] = SHEET;
   const name = (side: 'left' | 'right' | 'near' | 'far', at: Point, turn: 0 | 90 = 0) =>
     letter(face, sideWords(side, language), at, { height, align: 'middle', turn });
@@ -62,7 +62,7 @@ function sheet([x, y]: Point, language: Language, { face, height }: Setting): re
 function marks(
   [x, y]: Point,
   w: PacketKit['words']['operations']['directions'],
-  { face, height }: Setting,
+  { face, height }: TypeSetting,
 ): readonly Item[] {
   const [wide, high] = SHEET;
   const [px, py] = [x + wide / 2, y - 6];

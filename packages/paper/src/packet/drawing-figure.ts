@@ -4,13 +4,18 @@ import { boxOfItems } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import { type Item, moved, type Pen } from '../page/page.js';
-import type { Setting } from '../page/table.js';
+import type { TypeSetting } from '../page/table.js';
 
 /** Pens of layers on paper, where colours may be lost: outlines wide, what only helps narrow. */
 const PENS: Readonly<Record<string, Pen>> = { EDGE: 'wide', CUT: 'wide', BEND: 'faint' };
 
 /** A drawing on a page, no larger than `room` mm and no larger than it is. mm of the page */
-export function drawingFigure(drawing: Drawing, alt: string, room: Point, { face, height }: Setting): Figure {
+export function drawingFigure(
+  drawing: Drawing,
+  alt: string,
+  room: Point,
+  { face, height }: TypeSetting,
+): Figure {
   const { min, max } = drawing.box;
   const scale = Math.min(1, ...([0, 1] as const).map((k) => room[k] / Math.max(1e-9, max[k] - min[k])));
   const on = ([x, y]: Point): Point => [x * scale, y * scale];

@@ -2,7 +2,7 @@ import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from
 import { measuredBox, plainNumber, stand } from '@tinwright/core/internal';
 import type { PacketWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
-import { type Cell, notesFlow, type Setting, tableFlow } from '../page/table.js';
+import { type Cell, notesFlow, type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { bendNumber } from '../plan/features.js';
 import { finishedSizes } from './finished-sizes.js';
@@ -86,7 +86,7 @@ function inspectionTable(
   rows: readonly (readonly Cell[])[],
   columns: number,
   { unit }: Dims,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing {
   const found = Array.from({ length: columns }, (_, i) => ({
     title: `${w.measured(i + 1, columns)}${WIDE}`,

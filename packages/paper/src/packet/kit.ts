@@ -2,7 +2,7 @@ import { type JobPlan, MM_PER_INCH, type PartPlan } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
 import type { Language } from '@tinwright/words';
 import { materialName, type PacketWords, type PlanWords, type StepWords } from '@tinwright/words/internal';
-import type { Setting } from '../page/table.js';
+import type { TypeSetting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 
 /** What every sheet of a packet is written with. */
@@ -15,7 +15,7 @@ export interface PacketKit {
   readonly words: PacketWords;
   readonly plans: PlanWords;
   readonly steps: StepWords;
-  readonly setting: Setting;
+  readonly setting: TypeSetting;
 }
 
 const KG_PER_POUND = 0.45359237; // exact, international avoirdupois pound

@@ -6,11 +6,11 @@ import { partPlan } from '../plan/plan-pages.js';
 import type { PacketKit } from './kit.js';
 import { withFoot } from './numbered.js';
 import { anchored, chapter, textSheets } from './text-sheets.js';
-import { answerFlows, type Blank, blankedPages, blanksFor, worksheetFlows } from './worksheet.js';
+import { answerFlows, blankedPages, blanksFor, type LetteredSize, worksheetFlows } from './worksheet.js';
 
 interface PaperSheet {
   readonly part: PartPlan;
-  readonly blanks: readonly Blank[];
+  readonly blanks: readonly LetteredSize[];
   readonly pages: readonly Page[];
 }
 

@@ -7,7 +7,7 @@ import { bendNumber, runsAcross } from '../plan/features.js';
 import type { PacketKit } from './kit.js';
 
 /** A size left out of a pattern: the letter in its place. mm */
-export interface Blank {
+export interface LetteredSize {
   readonly letter: string;
   readonly value: number;
   /** Numbers of the bends whose line it places, '' for an edge. */
@@ -24,7 +24,7 @@ export function blanksFor(
   { flat }: PartPlan,
   pages: readonly Page[],
   pictures: readonly string[],
-): readonly Blank[] {
+): readonly LetteredSize[] {
   const printed = unique(
     pages.flatMap((p) =>
       p.blocks
@@ -61,7 +61,7 @@ const spread = <T>(list: readonly T[]): readonly T[] =>
 /** Pages with letters in place of sizes, on the pictures named by what they show. */
 export function blankedPages(
   pages: readonly Page[],
-  blanks: readonly Blank[],
+  blanks: readonly LetteredSize[],
   pictures: readonly string[],
   { setting: { face } }: PacketKit,
 ): readonly Page[] {
@@ -88,7 +88,7 @@ export function blankedPages(
 /** What a student fills in. */
 export function worksheetFlows(
   { name, flat }: PartPlan,
-  blanks: readonly Blank[],
+  blanks: readonly LetteredSize[],
   set: string,
   { words, dims, setting }: PacketKit,
 ): readonly Flowing[] {
@@ -118,7 +118,7 @@ export function worksheetFlows(
 
 /** Answers to the worksheets of all parts. */
 export function answerFlows(
-  all: readonly { readonly part: string; readonly blanks: readonly Blank[] }[],
+  all: readonly { readonly part: string; readonly blanks: readonly LetteredSize[] }[],
   { words, dims, setting }: PacketKit,
 ): readonly Flowing[] {
   const { answerColumns: c, answersNote, bendLine, edge } = words.worksheet;

@@ -5,7 +5,7 @@ import type { Typeface } from './typeface.js';
  * A table: a column that grows breaks its texts into lines, the others are as wide as their texts; where that is too
  * much all do, none narrower than its widest word while there is room for that.
  */
-export interface Table {
+export interface PaperTable {
   readonly heading: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
@@ -28,7 +28,7 @@ export interface Column {
 export type Cell = string | { readonly text: string; readonly value?: number; readonly link?: string };
 
 /** How texts of a page are set. */
-export interface Setting {
+export interface TypeSetting {
   readonly face: Typeface;
   readonly height: number;
 }
@@ -41,7 +41,7 @@ const LEAST = 18; // mm, width of a column that grows
 export const textOf = (cell: Cell): string => (typeof cell === 'string' ? cell : cell.text);
 
 /** A column where it stands. mm */
-export interface Placed extends Column {
+export interface PlacedBlock extends Column {
   /** Its texts are broken into lines. */
   readonly breaks: boolean;
   readonly x: number;
@@ -55,7 +55,10 @@ export interface Widths {
 }
 
 /** What a table's columns would take. */
-export function naturalWidths({ columns, rows }: Table, { face, height }: Setting): readonly Widths[] {
+export function naturalWidths(
+  { columns, rows }: PaperTable,
+  { face, height }: TypeSetting,
+): readonly Widths[] {
   return columns.map((c, i) => {
     const texts = rows.map((r) => textOf(r[i] ?? ''));
     const whole = texts.map((t) => height * face.width(t, 'regular'));
@@ -68,7 +71,11 @@ export function naturalWidths({ columns, rows }: Table, { face, height }: Settin
 }
 
 /** The columns of a table as wide as its column of the page. */
-export function placed({ columns }: Table, natural: readonly Widths[], width: number): readonly Placed[] {
+export function placed(
+  { columns }: PaperTable,
+  natural: readonly Widths[],
+  width: number,
+): readonly PlacedBlock[] {
   const least = natural.map(({ whole, word }, i) => (columns[i]?.grows ? Math.max(LEAST, word) : whole));
   // with too little room for that every column gives way and breaks its texts
   const tight = sum(least) > width;

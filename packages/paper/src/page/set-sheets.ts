@@ -2,7 +2,7 @@ import type { Box } from '@tinwright/core';
 import { type Flowing, flow } from './flow.js';
 import type { Block, Page } from './page.js';
 import { columnsIn, frameLine, type PaperSheet, roomOf } from './sheet.js';
-import type { Setting } from './table.js';
+import type { TypeSetting } from './table.js';
 import { type Title, titleBlock, titleHeight } from './title-block.js';
 
 /** Sheets to set passages on. mm */
@@ -20,7 +20,7 @@ export interface SheetsAsk {
   /** Sheets after that, as many as it takes. */
   readonly rest: PaperSheet;
   readonly passages: readonly Flowing[];
-  readonly setting: Setting;
+  readonly setting: TypeSetting;
   readonly sheet: (n: number, of: number) => string;
 }
 

@@ -2,10 +2,10 @@ import {
   type Cell,
   naturalWidths,
   PAD,
-  type Placed,
+  type PaperTable,
+  type PlacedBlock,
   placed,
-  type Setting,
-  type Table,
+  type TypeSetting,
   textOf,
 } from './columns.js';
 import type { Flowing, Strip } from './flow.js';
@@ -16,10 +16,10 @@ const FIRST = 1.3; // from a row's top to the first base line, in heights of tex
 const LEAD = 1.6; // from base line to base line
 const LAST = 0.45; // from the last base line to the row's bottom
 
-export type { Cell, Column, Setting, Table } from './columns.js';
+export type { Cell, Column, PaperTable, TypeSetting } from './columns.js';
 
 /** A table as wide as its column. */
-export function tableFlow(table: Table, setting: Setting): Flowing {
+export function tableFlow(table: PaperTable, setting: TypeSetting): Flowing {
   const natural = naturalWidths(table, setting);
   return (width) => {
     const columns = placed(table, natural, width);
@@ -41,7 +41,7 @@ export function tableFlow(table: Table, setting: Setting): Flowing {
 }
 
 /** A heading over a passage. */
-export function headingStrip(text: string, { face, height }: Setting): Strip {
+export function headingStrip(text: string, { face, height }: TypeSetting): Strip {
   const own = 1.2 * height;
   return {
     height: own + 0.9 * height,
@@ -50,7 +50,7 @@ export function headingStrip(text: string, { face, height }: Setting): Strip {
 }
 
 /** Paragraphs, perhaps under a heading, as wide as their column. */
-export function notesFlow(heading: string | null, notes: readonly string[], setting: Setting): Flowing {
+export function notesFlow(heading: string | null, notes: readonly string[], setting: TypeSetting): Flowing {
   return (width) => ({
     alt: null,
     heading: heading === null ? null : headingStrip(heading, setting),
@@ -59,7 +59,7 @@ export function notesFlow(heading: string | null, notes: readonly string[], sett
   });
 }
 
-function noteStrip(note: string, width: number, { face, height }: Setting): Strip {
+function noteStrip(note: string, width: number, { face, height }: TypeSetting): Strip {
   const broken = lines(face, note, width, height);
   return {
     height: LEAD * height * broken.length + 0.4 * height,
@@ -69,15 +69,15 @@ function noteStrip(note: string, width: number, { face, height }: Setting): Stri
 
 function rowStrip(
   cells: readonly Cell[],
-  columns: readonly Placed[],
+  columns: readonly PlacedBlock[],
   width: number,
   bold: boolean,
-  { face, height }: Setting,
+  { face, height }: TypeSetting,
   least: number,
 ): Strip {
   const weight = bold ? 'bold' : 'regular';
   const broken = cells.map((cell, i) => {
-    const column = columns[i] as Placed;
+    const column = columns[i] as PlacedBlock;
     const text = textOf(cell);
     return column.breaks ? lines(face, text, column.width - 2 * PAD, height, weight) : [text];
   });
@@ -86,7 +86,7 @@ function rowStrip(
   const own = Math.max(text, bold ? 0 : least);
   const down = (own - text) / 2;
   const items = broken.flatMap((texts, i) => {
-    const { x, width: w, align = 'start' } = columns[i] as Placed;
+    const { x, width: w, align = 'start' } = columns[i] as PlacedBlock;
     const cell = cells[i] as Cell;
     const { text: _, ...states } = typeof cell === 'string' ? { text: cell } : cell;
     return texts

@@ -1,7 +1,7 @@
 import type { Point } from '@tinwright/core';
 import { fitted, letter, lines } from './letter.js';
 import { type Item, moved } from './page.js';
-import type { Setting } from './table.js';
+import type { TypeSetting } from './table.js';
 
 /** What a title block says. All texts ready to print. */
 export interface Title {
@@ -44,7 +44,7 @@ interface Row {
 }
 
 /** Height of a title block, mm. */
-export function titleHeight(title: Title, width: number, setting: Setting): number {
+export function titleHeight(title: Title, width: number, setting: TypeSetting): number {
   return rowsOf(title, { sheet: '', scale: '' }, width, setting).reduce((sum, r) => sum + r.height, 0);
 }
 
@@ -54,7 +54,7 @@ export function titleBlock(
   of: SheetOf,
   at: Point,
   width: number,
-  setting: Setting,
+  setting: TypeSetting,
 ): readonly Item[] {
   const rows = rowsOf(title, of, width, setting);
   let y = at[1] + rows.reduce((sum, r) => sum + r.height, 0);
@@ -73,7 +73,7 @@ export function titleBlock(
   });
 }
 
-function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Setting): readonly Row[] {
+function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: TypeSetting): readonly Row[] {
   return [
     paragraph(t.caution, width, setting),
     nameRow(t, sheet, width, setting),
@@ -84,7 +84,7 @@ function rowsOf(t: Title, { sheet, scale }: SheetOf, width: number, setting: Set
   ];
 }
 
-function paragraph(text: string, width: number, { face, height }: Setting): Row {
+function paragraph(text: string, width: number, { face, height }: TypeSetting): Row {
   const broken = lines(face, text, width - 2 * PAD, height);
   return {
     height: (1.4 + LEAD * Math.max(0, broken.length - 1) + 0.5) * height,
@@ -93,7 +93,7 @@ function paragraph(text: string, width: number, { face, height }: Setting): Row 
 }
 
 /** A text that may be cut short, and one to its right behind a line that is not. */
-function pair(left: string, right: string, width: number, { face, height }: Setting): Row {
+function pair(left: string, right: string, width: number, { face, height }: TypeSetting): Row {
   const own = 1.9 * height;
   const base = -1.4 * height;
   const taken = right === '' ? 0 : height * face.width(right, 'regular') + 2 * PAD;
@@ -110,7 +110,7 @@ function pair(left: string, right: string, width: number, { face, height }: Sett
 }
 
 /** Two texts with a line between them, neither cut short: the left one goes on in further lines. */
-function sidesRow(left: string, right: string, width: number, { face, height }: Setting): Row {
+function sidesRow(left: string, right: string, width: number, { face, height }: TypeSetting): Row {
   const taken = right === '' ? 0 : height * face.width(right, 'regular') + 2 * PAD;
   const row = paragraph(left, width - taken, { face, height });
   if (right === '') return row;
@@ -124,7 +124,7 @@ function nameRow(
   { name, what, widest }: Title,
   sheet: string,
   width: number,
-  { face, height }: Setting,
+  { face, height }: TypeSetting,
 ): Row {
   const large = 1.4 * height;
   const own = 1.9 * large;
@@ -148,7 +148,13 @@ function nameRow(
 }
 
 /** A bar to lay a rule on, with the scale before it where there is room: prints are often made larger or smaller. */
-function barRows(bar: Bar, scale: string, widest: string, width: number, setting: Setting): readonly Row[] {
+function barRows(
+  bar: Bar,
+  scale: string,
+  widest: string,
+  width: number,
+  setting: TypeSetting,
+): readonly Row[] {
   const { face, height } = setting;
   const taken = bar.length + 2 + height * face.width(bar.text, 'regular');
   // told the same on every sheet, whether it has a scale or not
@@ -157,7 +163,7 @@ function barRows(bar: Bar, scale: string, widest: string, width: number, setting
   return [paragraph(scale, width, setting), barRow(bar, '', width, setting)];
 }
 
-function barRow(bar: Bar, scale: string, width: number, { face, height }: Setting): Row {
+function barRow(bar: Bar, scale: string, width: number, { face, height }: TypeSetting): Row {
   const own = 2.6 * height;
   const base = -1.75 * height;
   const left = width - PAD - 2 - bar.length - height * face.width(bar.text, 'regular');

@@ -4,7 +4,7 @@ import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import type { Typeface } from '../page/typeface.js';
 import { type LabelSetting, led, OFF, steepTo } from './leader.js';
-import type { Room } from './room.js';
+import type { PaperRoom } from './room.js';
 
 /** A text that belongs to a line, to one of several points, or into an area of a drawing. mm of the page */
 export interface Label {
@@ -19,7 +19,7 @@ export interface Label {
 /** Place a label where it meets nothing, with a leader when it cannot stand at its place; null when there is no room. */
 export function placed(
   { texts, of }: Label,
-  room: Room,
+  room: PaperRoom,
   face: Typeface,
   height: number,
 ): readonly Item[] | null {

@@ -2,7 +2,7 @@ import type { Point } from '@tinwright/core';
 import { letter } from '../page/letter.js';
 import type { Item, Words } from '../page/page.js';
 import type { Typeface } from '../page/typeface.js';
-import type { Room } from './room.js';
+import type { PaperRoom } from './room.js';
 
 /** White between a text and what it belongs to, mm. */
 export const OFF = 0.6;
@@ -13,16 +13,16 @@ const ARROW = 1.6; // mm
 
 /** What labels are set with, and where there is room for them. */
 export interface LabelSetting {
-  readonly room: Room;
+  readonly room: PaperRoom;
   readonly face: Typeface;
   readonly height: number;
 }
 
 /** How far from an anchor a leader in this direction starts; null for a direction it does not take. mm */
-export type Start = (u: number, v: number) => number | null;
+export type LeaderStart = (u: number, v: number) => number | null;
 
 /** Leaders leave a line at 30° or more, so that they are not taken for a part of it. */
-export function steepTo({ from, to }: { readonly from: Point; readonly to: Point }): Start {
+export function steepTo({ from, to }: { readonly from: Point; readonly to: Point }): LeaderStart {
   const l = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [x, y] = [(to[0] - from[0]) / l, (to[1] - from[1]) / l];
   return (u, v) => (Math.abs(u * y - v * x) < 0.5 ? null : 0);
@@ -38,7 +38,7 @@ interface Led {
 export function led(
   text: string,
   anchors: readonly Point[],
-  start: Start,
+  start: LeaderStart,
   set: LabelSetting,
 ): readonly Item[] | null {
   let best: Led | null = null;
@@ -58,7 +58,7 @@ function tried(
   [x, y]: Point,
   r: number,
   angle: number,
-  start: Start,
+  start: LeaderStart,
   { room, face, height }: LabelSetting,
 ): Led | null {
   const [u, v] = [Math.cos(angle), Math.sin(angle)];

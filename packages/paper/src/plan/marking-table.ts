@@ -1,7 +1,7 @@
 import type { FlatBend, FlatPattern, Point } from '@tinwright/core';
 import type { PlanWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
-import { type Cell, type Setting, tableFlow } from '../page/table.js';
+import { type Cell, type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';
 import type { MarkedThing, Marking } from './marked.js';
 
@@ -11,7 +11,7 @@ export function markingTable(
   markings: readonly Marking[],
   dims: Dims,
   words: PlanWords,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing {
   const w = words.marking;
   const [x, y] = flat.blank.max;

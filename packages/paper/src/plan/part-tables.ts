@@ -2,7 +2,7 @@ import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from
 import { formedSizes, plainNumber } from '@tinwright/core/internal';
 import { type PlanWords, parameterWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
-import { type Setting, tableFlow } from '../page/table.js';
+import { type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';
 import { bendNumber, groupsOf } from './features.js';
 import { bendText } from './marking-table.js';
@@ -13,7 +13,7 @@ export function bendTable(
   setAngles: Readonly<Record<string, number>>,
   dims: Dims,
   words: PlanWords,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing | null {
   if (flat.bends.length === 0) return null;
   const { heading, columns: c } = words.bends;
@@ -61,7 +61,7 @@ export function finishedTable(
   { part, family, formed }: PartPlan,
   dims: Dims,
   words: PlanWords,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing | null {
   if (part.asked.length === 0) return null;
   const { heading, columns: c } = words.finished;
@@ -94,7 +94,7 @@ export function roundedTable(
   dims: Dims,
   tolerance: ToleranceClass,
   words: PlanWords,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing | null {
   const off = [...new Map(sizes.map((mm) => [dims.fine(mm), mm])).values()]
     .filter((mm) => dims.coarse && dims.error(mm) !== 0)

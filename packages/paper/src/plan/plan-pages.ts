@@ -7,7 +7,7 @@ import { moved, type Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
 import { setSheets } from '../page/set-sheets.js';
 import { sheetOf } from '../page/sheet.js';
-import { notesFlow, type Setting } from '../page/table.js';
+import { notesFlow, type TypeSetting } from '../page/table.js';
 import { titleHeight } from '../page/title-block.js';
 import { typeface } from '../page/typeface.js';
 import { detailFigure } from './detail-figure.js';
@@ -48,7 +48,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
     tolerance = 'm',
     marking = 'program',
   } = options;
-  const setting: Setting = { face, height: lettering };
+  const setting: TypeSetting = { face, height: lettering };
   const dims = dimsOf(options.dims);
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
   const { flat } = part;

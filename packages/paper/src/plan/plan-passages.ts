@@ -3,7 +3,7 @@ import type { PlanWords } from '@tinwright/words/internal';
 import type { Figure } from '../page/figure.js';
 import type { Flowing, Strip } from '../page/flow.js';
 import { moved } from '../page/page.js';
-import { headingStrip, type Setting } from '../page/table.js';
+import { headingStrip, type TypeSetting } from '../page/table.js';
 import type { Dims } from './dims.js';
 import { isRectangle } from './features.js';
 import { formedFigure } from './formed-figure.js';
@@ -13,7 +13,12 @@ const COLUMN = 168; // mm that every column is wide at least
 const BETWEEN = 10; // mm between details
 
 /** The part bent; null for one that stays flat. */
-export function formedFlow(part: PartPlan, dims: Dims, words: PlanWords, setting: Setting): Flowing | null {
+export function formedFlow(
+  part: PartPlan,
+  dims: Dims,
+  words: PlanWords,
+  setting: TypeSetting,
+): Flowing | null {
   if (part.flat.bends.length === 0) return null;
   const ask = { name: part.name, formed: part.formed, dims, words, ...setting };
   return (width) => {
@@ -32,7 +37,11 @@ const wide = ({ box }: Figure) => box.max[0] - box.min[0];
 const high = ({ box }: Figure) => box.max[1] - box.min[1];
 
 /** Details beside each other, as many as a column holds; null without any. */
-export function detailsFlow(figures: readonly Figure[], words: PlanWords, setting: Setting): Flowing | null {
+export function detailsFlow(
+  figures: readonly Figure[],
+  words: PlanWords,
+  setting: TypeSetting,
+): Flowing | null {
   if (figures.length === 0) return null;
   const rows: Figure[][] = [];
   for (const figure of figures) {

@@ -9,7 +9,7 @@ const ROW = 1e6; // cells in a row of it, more than there are
 type Line = readonly [Point, Point];
 
 /** What stands on a drawing already, for finding room for more. */
-export interface Room {
+export interface PaperRoom {
   /** True when a text has nothing in its way. */
   readonly free: (words: Words) => boolean;
   /** Lines a leader would cross; null when it would run through a text or along what it crosses. */
@@ -18,7 +18,7 @@ export interface Room {
 }
 
 /** Room inside a box. The record fills as things are added; it lives as long as one drawing is laid out. */
-export function roomIn(region: Box): Room {
+export function roomIn(region: Box): PaperRoom {
   const lines: Line[] = [];
   const cells = new Map<number, number[]>();
   const boxes: Box[] = [];

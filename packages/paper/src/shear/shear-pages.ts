@@ -9,7 +9,7 @@ import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';
 import { setSheets } from '../page/set-sheets.js';
 import { sheetOf } from '../page/sheet.js';
-import { headingStrip, type Setting } from '../page/table.js';
+import { headingStrip, type TypeSetting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { sheetFigure } from './sheet-figure.js';
 import { sheetTable } from './sheet-table.js';
@@ -25,7 +25,7 @@ export interface ShearPrint {
   readonly paper: Paper;
   readonly dims: Dims;
   readonly language: Language;
-  readonly setting: Setting;
+  readonly setting: TypeSetting;
 }
 
 /** Words of a shear plan. */

@@ -4,7 +4,7 @@ import type { ShearWords } from '@tinwright/words/internal';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
-import type { Setting } from '../page/table.js';
+import type { TypeSetting } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { pieceText } from './names.js';
 
@@ -29,7 +29,7 @@ export function sheetFigure(
   room: Point,
   words: ShearWords,
   dims: Dims,
-  setting: Setting,
+  setting: TypeSetting,
 ): Figure {
   const { stock, parts, offcuts } = plan;
   const scale = Math.min(room[0] / stock.x, room[1] / stock.y);
@@ -71,7 +71,11 @@ function corners({ x, y, w, h }: Area): readonly Point[] {
 }
 
 /** A name in the middle of its piece, as large as fits, upright where only that does; none where nothing fits. */
-function label({ x, y, w, h }: Area, texts: readonly string[], { face, height }: Setting): readonly Item[] {
+function label(
+  { x, y, w, h }: Area,
+  texts: readonly string[],
+  { face, height }: TypeSetting,
+): readonly Item[] {
   for (const count of [texts.length, 1])
     for (const share of HEIGHTS)
       for (const turn of [0, 90] as const) {
@@ -95,7 +99,7 @@ function cutItems(
   { axis, at, area }: ShearStep,
   n: number,
   scale: number,
-  { face, height }: Setting,
+  { face, height }: TypeSetting,
 ): readonly Item[] {
   const [from, to]: readonly [Point, Point] =
     axis === 'x'

@@ -2,7 +2,7 @@ import { plainNumber } from '@tinwright/core/internal';
 import type { ShearPlan } from '@tinwright/cutting';
 import type { ShearWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
-import { type Setting, tableFlow } from '../page/table.js';
+import { type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 
 const percent = (share: number, floor: 'floor' | 'nearest'): string =>
@@ -14,7 +14,7 @@ export function sheetTable(
   first: number,
   words: ShearWords,
   dims: Dims,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing {
   const { sheetColumns: c } = words;
   const size = (w: number, h: number) => `${dims.text(w)}\u00A0×\u00A0${dims.text(h)}`;

@@ -1,7 +1,7 @@
 import type { ShearPlan, ShearStep } from '@tinwright/cutting';
 import type { ShearWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
-import { type Setting, tableFlow } from '../page/table.js';
+import { type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 import { pieceText } from './names.js';
 
@@ -27,7 +27,7 @@ export function stepTable(
   first: number,
   words: ShearWords,
   dims: Dims,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing {
   const { columns: c } = words;
   return tableFlow(

@@ -5,7 +5,7 @@ import { cutTotals } from '@tinwright/files/internal';
 import type { ShearWords } from '@tinwright/words/internal';
 import { massText } from '../packet/kit.js';
 import type { Flowing } from '../page/flow.js';
-import { type Setting, tableFlow } from '../page/table.js';
+import { type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
 
 const percent = (share: number) => `${plainNumber(share * 100, 1)}\u00A0%`;
@@ -22,7 +22,7 @@ export function sumsTable(
   left: readonly string[],
   words: ShearWords,
   dims: Dims,
-  setting: Setting,
+  setting: TypeSetting,
 ): Flowing {
   const { sums: s } = words;
   const all = cutTotals(work);
@@ -54,7 +54,7 @@ export function fastenerTable(
   nameOf: (kind: string) => string,
   words: ShearWords,
   dims: Dims,
-  setting: Setting,
+  setting: TypeSetting,
 ): readonly Flowing[] {
   if (fasteners.length === 0) return [];
   const { columns: c, heading } = words.fasteners;

@@ -5,13 +5,13 @@ import type { Item } from '../page/page.js';
 import { dimension } from '../plan/dimension.js';
 import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
-import { areaIn, type Frame, frameAround, frameLine, lineIn, onPage } from './frame.js';
+import { areaIn, frameAround, frameLine, lineIn, onPage, type SceneFrame } from './frame.js';
 import { joined } from './joined.js';
 import type { Scene } from './scene.js';
 import type { StepSetting } from './setting.js';
 
 /** What is set at the line, enlarged, with the scale it is drawn at; null where there is nothing to set. */
-export interface Detail {
+export interface SettingDetail {
   readonly scale: string;
   readonly items: readonly Item[];
 }
@@ -19,7 +19,7 @@ export interface Detail {
 const UP = 3; // mm, so that the punch is seen over the sheet
 
 /** Nose and hinge of a leaf brake, or the V of a die, before the stroke. */
-export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Detail | null {
+export function detailFigure(scene: Scene, box: Box, setting: StepSetting): SettingDetail | null {
   const { step } = scene;
   if (step.action === 'close' || (step.machine !== 'brake' && step.machine !== 'press')) return null;
   const opening = step.press?.opening ?? 0;
@@ -65,7 +65,7 @@ export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Deta
 }
 
 function setBack(
-  frame: Frame,
+  frame: SceneFrame,
   { step, part }: Scene,
   { words, dims, face, height }: StepSetting,
 ): readonly Item[] {
@@ -96,7 +96,7 @@ function setBack(
 
 function vOpening(
   opening: number,
-  frame: Frame,
+  frame: SceneFrame,
   { part, shop, step }: Scene,
   { words, dims, face, height }: StepSetting,
 ): readonly Item[] {
@@ -108,7 +108,7 @@ function vOpening(
   return dimension({ axis: 0, from: x0, to: x1, edge: z, off: -deep, text, value: opening }, face, height);
 }
 
-function labelsOf({ machine }: Scene, frame: Frame, { words }: StepSetting): readonly Label[] {
+function labelsOf({ machine }: Scene, frame: SceneFrame, { words }: StepSetting): readonly Label[] {
   const tools = (machine?.before ?? []).flatMap((t): readonly Label[] => {
     const corners = areaIn(frame, t.outline);
     return corners.length < 3 ? [] : [{ texts: [words.tools[t.name]], of: { kind: 'area', corners } }];

@@ -7,7 +7,7 @@ import { type Item, moved, type Pen } from '../page/page.js';
 import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
 import { hatching, OFF } from './hatch.js';
-import { type Drawn, toolsDrawn } from './lying-tools.js';
+import { type DrawnSurface, toolsDrawn } from './lying-tools.js';
 import { moves, parentOf, type Scene } from './scene.js';
 import type { StepSetting } from './setting.js';
 
@@ -44,7 +44,7 @@ export function lyingFigure(scene: Scene, box: Box, setting: StepSetting): reado
 }
 
 /** Panels and bends, thick where they turn; `ratio` 0 leaves hatching out. */
-function partDrawn(scene: Scene, ratio: number): readonly Drawn[] {
+function partDrawn(scene: Scene, ratio: number): readonly DrawnSurface[] {
   const { before } = scene.state;
   const panels = before.panels.map((p) => ({
     ...p,
@@ -52,15 +52,15 @@ function partDrawn(scene: Scene, ratio: number): readonly Drawn[] {
   }));
   const standing = { ...before, panels };
   return [
-    ...panels.flatMap((p): readonly Drawn[] => {
+    ...panels.flatMap((p): readonly DrawnSurface[] => {
       const surface = panelSurface(standing, p);
       const pen: Pen = moves(scene, 'panel', p.id) ? 'bold' : 'wide';
-      const own: Drawn = { pen, surface, kinds: ['edge'] };
+      const own: DrawnSurface = { pen, surface, kinds: ['edge'] };
       if (p.id !== scene.step.held || ratio === 0) return [own];
       const hatch = { facets: [], lines: hatching(p, before.thickness, HATCH / ratio) };
       return [own, { pen: 'faint', surface: hatch, kinds: ['mark'] }];
     }),
-    ...before.bends.flatMap((b): readonly Drawn[] => {
+    ...before.bends.flatMap((b): readonly DrawnSurface[] => {
       const surface = bendSurface(b, ISOMETRIC);
       const own = scene.step.bends.includes(b.id);
       const thick = moves(scene, 'bend', b.id);
@@ -73,7 +73,7 @@ function partDrawn(scene: Scene, ratio: number): readonly Drawn[] {
 }
 
 /** Box round everything as it is seen, hidden or not, true size. */
-function extentOf(groups: readonly Drawn[]): Box {
+function extentOf(groups: readonly DrawnSurface[]): Box {
   const points = groups.flatMap(({ surface, kinds }) =>
     surface.lines
       .filter((l) => kinds.includes(l.kind))
@@ -82,7 +82,7 @@ function extentOf(groups: readonly Drawn[]): Box {
   return boxOfItems([{ kind: 'stroke', pen: 'wide', points }]) as Box;
 }
 
-function linesOf(groups: readonly Drawn[], ratio: number): readonly Item[] {
+function linesOf(groups: readonly DrawnSurface[], ratio: number): readonly Item[] {
   const facets = groups.flatMap((g) => g.surface.facets);
   return groups.flatMap(({ pen, surface, kinds }) => {
     const lines = surface.lines.filter((l) => kinds.includes(l.kind));

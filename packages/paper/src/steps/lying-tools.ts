@@ -11,7 +11,7 @@ const PAST = 25; // mm tools are drawn past the ends of the bend
 const HIGH = 15; // mm of tools are drawn
 
 /** A surface with the pen its lines are drawn with. */
-export interface Drawn {
+export interface DrawnSurface {
   readonly pen: Pen;
   readonly surface: Surface;
   /** Its lines are drawn, not only its faces in the way. */
@@ -19,17 +19,17 @@ export interface Drawn {
 }
 
 /** What holds the part or comes down on it: cut off a little over the sheet and past the ends of the line. */
-export function toolsDrawn(scene: Scene): readonly Drawn[] {
+export function toolsDrawn(scene: Scene): readonly DrawnSurface[] {
   const { lines } = scene.state;
   const [from, to] = [Math.min(...lines.map((l) => l[0])) - PAST, Math.max(...lines.map((l) => l[1])) + PAST];
   const pieces = mountedPieces(scene)?.flat() ?? [{ from, to }];
   const shown = (scene.machine?.before ?? []).filter((t) =>
     ['fingers', 'punch', 'bar', 'jaw'].includes(t.name),
   );
-  return shown.flatMap((t): readonly Drawn[] => {
+  return shown.flatMap((t): readonly DrawnSurface[] => {
     const section = low(t);
     const own = t.mounted ? pieces : [{ from, to }];
-    return own.flatMap((p): readonly Drawn[] => {
+    return own.flatMap((p): readonly DrawnSurface[] => {
       const [a, b] = [Math.max(p.from, from), Math.min(p.to, to)];
       return b - a < 1 ? [] : [{ pen: 'narrow', surface: barSurface(section, [a, b]), kinds: ['edge'] }];
     });

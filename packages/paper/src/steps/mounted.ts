@@ -1,7 +1,7 @@
 import type { Scene } from './scene.js';
 
 /** A piece of tool where it stands along the line, from the operator's left. mm */
-export interface Piece {
+export interface MountedPiece {
   readonly width: number;
   readonly from: number;
   readonly to: number;
@@ -11,13 +11,13 @@ export interface Piece {
 export function mountedPieces({
   step,
   state,
-}: Pick<Scene, 'step' | 'state'>): readonly (readonly Piece[])[] | null {
+}: Pick<Scene, 'step' | 'state'>): readonly (readonly MountedPiece[])[] | null {
   if (step.tools === null || state.tools === null) return null;
   const stands = state.tools;
   return step.tools
     .map(({ pieces, gap }, i) => {
       let [at] = stands[i] as readonly [number, number];
-      return pieces.map((width): Piece => {
+      return pieces.map((width): MountedPiece => {
         const from = at;
         at += width + gap;
         return { width, from, to: from + width };

@@ -4,7 +4,7 @@ import type { Item } from '../page/page.js';
 import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
 import { edgesBeyond } from './beyond.js';
-import { areaIn, type Frame, frameLine, lineIn } from './frame.js';
+import { areaIn, frameLine, lineIn, type SceneFrame } from './frame.js';
 import { joined } from './joined.js';
 import { moves, type Scene } from './scene.js';
 import type { Cut } from './section.js';
@@ -16,7 +16,7 @@ import type { Tool } from './tools/tool.js';
 export function sectionFigure(
   scene: Scene,
   when: 'before' | 'after',
-  frame: Frame,
+  frame: SceneFrame,
   setting: StepSetting,
 ): readonly Item[] {
   const tools = scene.machine?.[when] ?? [];
@@ -42,14 +42,14 @@ export function sectionFigure(
   return [...drawn, ...labels];
 }
 
-function toolItems({ outline }: Tool, frame: Frame): readonly Item[] {
+function toolItems({ outline }: Tool, frame: SceneFrame): readonly Item[] {
   const area = areaIn(frame, outline);
   if (area.length === 0) return [];
   return [{ kind: 'fill', tone: 'grey', points: area }, ...lineIn(frame, outline, true, 'wide')];
 }
 
 /** Cut sheet is black, thin where it is held or rests, thick where it turns. */
-function sheet(scene: Scene, cuts: readonly Cut[], frame: Frame): readonly Item[] {
+function sheet(scene: Scene, cuts: readonly Cut[], frame: SceneFrame): readonly Item[] {
   return [false, true].flatMap((thick) => {
     const own = cuts.filter((c) => moves(scene, c.kind, c.id) === thick);
     return joined(own.map((c) => c.outline)).flatMap((outline): readonly Item[] => {
@@ -63,7 +63,7 @@ function sheet(scene: Scene, cuts: readonly Cut[], frame: Frame): readonly Item[
 function labelsOf(
   scene: Scene,
   when: 'before' | 'after',
-  frame: Frame,
+  frame: SceneFrame,
   tools: readonly Tool[],
   { words }: StepSetting,
 ): readonly Label[] {

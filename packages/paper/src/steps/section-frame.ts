@@ -1,6 +1,6 @@
 import type { Box, Point } from '@tinwright/core';
 import { SCALES } from '../page/paper.js';
-import { type Frame, frameAround } from './frame.js';
+import { frameAround, type SceneFrame } from './frame.js';
 import type { Scene } from './scene.js';
 
 const REACH = { brake: 80, press: 45, hand: 80, vise: 45 }; // mm from the bend line that a picture goes at most
@@ -9,7 +9,7 @@ const LEAST = { behind: 30, under: 16, over: 24, before: 15 }; // mm seen of wha
 const BARS = 45; // mm to either side of a vise's bars
 
 /** One frame for before and after: what lies near the line, at the largest of the recommended scales that fits. */
-export function sectionFrame(scene: Scene, box: Box): Frame {
+export function sectionFrame(scene: Scene, box: Box): SceneFrame {
   const [least, most] = scene.step.machine === 'vise' ? upright(scene) : lying(scene);
   const size = ([0, 1] as const).map((k) => box.max[k] - box.min[k]) as [number, number];
   const fits = (ratio: number) =>

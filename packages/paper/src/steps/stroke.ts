@@ -1,13 +1,13 @@
 import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { Item } from '../page/page.js';
-import { type Frame, onPage } from './frame.js';
+import { onPage, type SceneFrame } from './frame.js';
 import type { Scene } from './scene.js';
 
 const HEAD = 2.6; // mm, length of an arrowhead
 
 /** How the free side or the tool moves: a curved arrow before the stroke. */
-export function stroke(scene: Scene, when: 'before' | 'after', frame: Frame): readonly Item[] {
+export function stroke(scene: Scene, when: 'before' | 'after', frame: SceneFrame): readonly Item[] {
   const { step, machine } = scene;
   if (when === 'after' || machine === null) return [];
   if (step.machine === 'press' || step.action === 'close') return pushed(scene, frame);
@@ -41,7 +41,7 @@ function arcArrow([cx, cy]: Point, radius: number, from: number, to: number): re
 }
 
 /** A straight arrow beside what comes down on the sheet, or at the jaw that closes. */
-function pushed({ step, machine }: Scene, frame: Frame): readonly Item[] {
+function pushed({ step, machine }: Scene, frame: SceneFrame): readonly Item[] {
   const tool = machine?.before.find((t) => ['punch', 'fingers', 'bar', 'jaw'].includes(t.name));
   if (tool === undefined) return [];
   if (step.machine === 'vise') {

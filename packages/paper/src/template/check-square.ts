@@ -1,8 +1,8 @@
 import type { Box, Point } from '@tinwright/core';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
-import type { Setting } from '../page/table.js';
-import type { Room } from '../plan/room.js';
+import type { TypeSetting } from '../page/table.js';
+import type { PaperRoom } from '../plan/room.js';
 
 const LEG = 6; // mm of each line at a corner
 const STEP = 7; // mm between places tried
@@ -12,8 +12,8 @@ export function checkSquare(
   side: number,
   text: string,
   area: Box,
-  room: Room,
-  { face, height }: Setting,
+  room: PaperRoom,
+  { face, height }: TypeSetting,
 ): readonly Item[] {
   let best: { items: readonly Item[]; crossed: number } | null = null;
   for (let y = area.max[1] - side - STEP; y > area.min[1] + 1; y -= STEP)

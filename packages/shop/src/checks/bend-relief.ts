@@ -2,7 +2,7 @@ import type { FlatBend, Point, Segment } from '@tinwright/core';
 import { cite, segments } from '@tinwright/core';
 import { distance, nearestOn, place } from '@tinwright/core/internal';
 import { wordsFor } from './change.js';
-import type { ShopCheck, Subject } from './check.js';
+import type { ShopCheck, ShopSubject } from './check.js';
 import { remark } from './check-findings.js';
 import { boxesApart, faceToFace } from './geometry/facing.js';
 import { panelOf, tangentsOf } from './geometry/panels.js';
@@ -19,7 +19,7 @@ const SOURCES = {
   usual: cite('design-guides', { rule: 'T + R' }),
 };
 
-const slack = (s: Subject) => Math.min(Infinity, ...rootsOf(s).map((r) => r.past - PAST));
+const slack = (s: ShopSubject) => Math.min(Infinity, ...rootsOf(s).map((r) => r.past - PAST));
 
 /** Corners where the cut ends where the bends that meet there begin: the metal puckers or tears. */
 export const reliefShallow: ShopCheck = {
@@ -53,7 +53,7 @@ interface Root {
 }
 
 /** Corners of a panel that carries two flanges where their bent material ends in one point, or in one relief hole. */
-function rootsOf({ flat, part }: Subject): readonly Root[] {
+function rootsOf({ flat, part }: ShopSubject): readonly Root[] {
   const holes = part.rootHoles.map(({ panel, at, diameter }) => ({
     at: place(panelOf(flat, panel).frame, at),
     radius: diameter / 2,

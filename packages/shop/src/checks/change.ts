@@ -11,7 +11,7 @@ import {
   type WordAdvice,
   wordAdvice,
 } from '@tinwright/core/internal';
-import type { Subject } from './check.js';
+import type { ShopSubject } from './check.js';
 
 const RUNGS = 8; // steps towards the size that passes
 const MOST = 2; // changes told
@@ -23,8 +23,8 @@ const THICKNESSES = 5; // a size may grow or shrink by this much, or by half of 
  * @param unit of the job: sizes found are steps of it
  */
 export function changesFor(
-  subject: Subject,
-  slack: (s: Subject) => number,
+  subject: ShopSubject,
+  slack: (s: ShopSubject) => number,
   unit: Unit,
 ): readonly SizeAdvice[] {
   const lengths = sizesIn(subject.params).filter((l) => {
@@ -43,7 +43,7 @@ export function changesFor(
 }
 
 /** The part with other parameters; null where it cannot be made so. */
-function altered(subject: Subject, params: unknown): Subject | null {
+function altered(subject: ShopSubject, params: unknown): ShopSubject | null {
   const { family, sheet } = subject;
   try {
     const part = family.part(params, sheet);
@@ -55,9 +55,9 @@ function altered(subject: Subject, params: unknown): Subject | null {
 
 /** Words of the job with which a part passes, `relief: hole`: those of a list that a parameter takes. */
 export function wordsFor(
-  subject: Subject,
+  subject: ShopSubject,
   words: readonly string[],
-  slack: (s: Subject) => number,
+  slack: (s: ShopSubject) => number,
 ): readonly WordAdvice[] {
   const room = (params: unknown) => {
     const other = altered(subject, params);

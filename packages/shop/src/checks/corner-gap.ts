@@ -2,9 +2,9 @@ import type { FormedPanel } from '@tinwright/core';
 import { cite, type Point } from '@tinwright/core';
 import { distance, dot3, panelPrisms, prismDistanceUpTo } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
-import type { ShopCheck, Subject } from './check.js';
+import type { ShopCheck, ShopSubject } from './check.js';
 import { panelOf } from './geometry/panels.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 
 const HAND = 0.5; // mm
 const LASER = 0.1; // mm
@@ -24,11 +24,11 @@ export const cornerGap: ShopCheck = limitCheck({
   source: (_, __, shop) => [cite(null, { size: leastGap(shop), basis: 'memory' })],
 });
 
-function gaps({ formed, flat, part, sheet }: Subject, least: number): readonly Place[] {
+function gaps({ formed, flat, part, sheet }: ShopSubject, least: number): readonly LimitPlace[] {
   const parents = new Map(part.panels.map((p) => [p.id, p.hang?.bend.parent ?? '']));
   const solids = formed.panels.map((panel) => ({ panel, prisms: panelPrisms(panel, sheet.thickness) }));
   return solids.flatMap((a, i) =>
-    solids.slice(i + 1).flatMap((b): readonly Place[] => {
+    solids.slice(i + 1).flatMap((b): readonly LimitPlace[] => {
       const [p, q] = [a.panel.id, b.panel.id];
       if (parents.get(p) === q || parents.get(q) === p || lapped(a.panel, b.panel, sheet.thickness))
         return [];

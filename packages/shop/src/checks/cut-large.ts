@@ -2,9 +2,9 @@ import { cite, type Point } from '@tinwright/core';
 import { thicknessLimit } from '../machines/capacity.js';
 import { tightest } from './blank-large.js';
 import type { ShopCheck } from './check.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 
-interface Cut extends Place {
+interface Cut extends LimitPlace {
   readonly machine: string;
 }
 

@@ -1,6 +1,6 @@
 import { cite, type FlatBend, leastRadiusOf, type Point, type Source } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
-import { plainCheck, type ShopCheck, type Subject } from './check.js';
+import { plainCheck, type ShopCheck, type ShopSubject } from './check.js';
 import { remark } from './check-findings.js';
 import { middleOf } from './geometry/panels.js';
 import { isHard, isLowCarbon } from './hard.js';
@@ -42,13 +42,13 @@ export const grain: ShopCheck = plainCheck('grain', (subject, shop) => {
   ];
 });
 
-const sourceOf = ({ material }: Subject): readonly Source[] => [
+const sourceOf = ({ material }: ShopSubject): readonly Source[] => [
   cite(isHard(material) ? 'design-guide' : material.leastRadius.source),
   cite(null, { rule: `${NEAR} R`, basis: 'judgement' }),
 ];
 
 /** Hems of low-carbon steel are folded flat either way; one too tight for its metal is told as that. */
-const matters = ({ hem, insideRadius }: FlatBend, { material, sheet }: Subject): boolean =>
+const matters = ({ hem, insideRadius }: FlatBend, { material, sheet }: ShopSubject): boolean =>
   hem === null ||
   (!isLowCarbon(material) && insideRadius >= leastRadiusOf(material.leastRadius, sheet.thickness));
 

@@ -2,7 +2,7 @@ import { cite } from '@tinwright/core';
 import type { Profile } from '../machines/shop.js';
 import type { ShopCheck } from './check.js';
 import { holesOf, metalTo, tangentsOf } from './geometry/panels.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 import { bySources } from './profiles.js';
 
 const LARGE = 25; // mm of diameter, from which a hole is treated as a slot
@@ -23,7 +23,7 @@ const SOURCES = {
   usual: cite('metal-stamping-die.com, tuanthinh.net', { rule: '2T + R, 2.5T + R (#)', size: 25 }),
 };
 
-interface NearBend extends Place {
+interface NearBend extends LimitPlace {
   readonly bend: string;
   readonly diameter: number | null;
 }

@@ -2,11 +2,11 @@ import type { Point, Severity, Source } from '@tinwright/core';
 import { assumedOf } from '../machines/assumed.js';
 import type { Shop } from '../machines/shop.js';
 import { changesFor } from './change.js';
-import type { ShopCheck, Subject } from './check.js';
+import type { ShopCheck, ShopSubject } from './check.js';
 import { type CheckFindings, remark } from './check-findings.js';
 
 /** One place of a part held against a limit, in the unit of its rule. */
-export interface Place {
+export interface LimitPlace {
   /** On the flat, mm. */
   readonly at: Point;
   readonly value: number;
@@ -22,17 +22,17 @@ export interface Place {
 }
 
 /** A rule that holds numbers found on a part against limits. */
-export interface LimitRule<C extends keyof CheckFindings, P extends Place> {
+export interface LimitRule<C extends keyof CheckFindings, P extends LimitPlace> {
   readonly code: C;
   readonly severity: Severity;
   readonly unit: 'mm' | 'deg' | 'kN';
   /** Whether the limit is the least or the most allowed. */
   readonly bound: 'least' | 'most';
   /** Every place the rule looks at; those that pass too. */
-  readonly places: (subject: Subject, shop: Shop) => readonly P[];
+  readonly places: (subject: ShopSubject, shop: Shop) => readonly P[];
   /** What the words of the worst place need. */
-  readonly values: (place: P, subject: Subject, shop: Shop) => CheckFindings[C];
-  readonly source: (place: P, subject: Subject, shop: Shop) => readonly Source[];
+  readonly values: (place: P, subject: ShopSubject, shop: Shop) => CheckFindings[C];
+  readonly source: (place: P, subject: ShopSubject, shop: Shop) => readonly Source[];
   /** Values of the shop it leans on that a shop file may leave out, `brake.leaf.width`: named where they are assumed. */
   readonly leansOn?: readonly string[];
 }
@@ -40,12 +40,12 @@ export interface LimitRule<C extends keyof CheckFindings, P extends Place> {
 const CLOSE = 1e-6; // rounding of the geometry
 
 /** The check of a rule: one remark on its worst place, the others named. */
-export function limitCheck<C extends keyof CheckFindings & string, P extends Place = Place>(
+export function limitCheck<C extends keyof CheckFindings & string, P extends LimitPlace = LimitPlace>(
   rule: LimitRule<C, P>,
 ): ShopCheck {
   const room = ({ value, limit, bound = rule.bound }: P) =>
     bound === 'least' ? value - limit : limit - value;
-  const failing = (subject: Subject, shop: Shop) =>
+  const failing = (subject: ShopSubject, shop: Shop) =>
     rule.places(subject, shop).filter((p) => room(p) < -CLOSE);
   return {
     code: rule.code,
@@ -68,7 +68,7 @@ export function limitCheck<C extends keyof CheckFindings & string, P extends Pla
     },
     changes: (subject, shop, unit) => {
       if (failing(subject, shop).some((p) => p.jointed)) return [];
-      const slack = (s: Subject) => Math.min(Infinity, ...rule.places(s, shop).map(room)) + CLOSE;
+      const slack = (s: ShopSubject) => Math.min(Infinity, ...rule.places(s, shop).map(room)) + CLOSE;
       return changesFor(subject, slack, unit);
     },
   };

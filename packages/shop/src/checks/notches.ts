@@ -1,10 +1,10 @@
 import { cite, type Segment } from '@tinwright/core';
 import { distance, nearestOn } from '@tinwright/core/internal';
 import { endsOf } from './bend-relief.js';
-import type { ShopCheck, Subject } from './check.js';
+import type { ShopCheck, ShopSubject } from './check.js';
 import { type Facing, facing } from './geometry/facing.js';
 import { slotSides } from './geometry/slots.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 
 const LEAST = 1; // mm
 const DEEP = 5; // widths
@@ -27,7 +27,7 @@ export const notchNarrow: ShopCheck = limitCheck({
   source: () => [cite('fabricator', { rule: 'T, #', size: 1 })],
 });
 
-interface Deep extends Place {
+interface Deep extends LimitPlace {
   readonly deep: number;
 }
 
@@ -52,10 +52,10 @@ export const notchDeep: ShopCheck = limitCheck<'notch-deep', Deep>({
 });
 
 /** Gaps in the outline but for slots: a slot is as wide as the sheet that goes in, and as deep as it has to be. */
-const notches = (subject: Subject, within: number, ratio: number): readonly Facing[] =>
+const notches = (subject: ShopSubject, within: number, ratio: number): readonly Facing[] =>
   facing(subject.flat.outline, within, ratio).filter((f) => f.across === 'gap' && !isSlot(subject, f));
 
-const isSlot = (subject: Subject, face: Facing): boolean =>
+const isSlot = (subject: ShopSubject, face: Facing): boolean =>
   subject.part.panels.some(({ id }) => slotSides(subject, id).some((s) => borders(face, s.edge)));
 
 /** True where an edge is one of the two that face each other. */

@@ -1,6 +1,6 @@
 import { cite, type FlatBend } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
-import type { ShopCheck, Subject } from './check.js';
+import type { ShopCheck, ShopSubject } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { between, isOpposite, sidesOf } from './geometry/sides.js';
 import { limitCheck } from './limit-check.js';
@@ -14,7 +14,7 @@ interface Step {
 }
 
 /** The steps of a part. Hems lie flat and step nowhere. */
-function stepsOf({ part, flat, sheet }: Subject): readonly Step[] {
+function stepsOf({ part, flat, sheet }: ShopSubject): readonly Step[] {
   return part.panels.flatMap(({ id }) => {
     const sides = sidesOf(part, id).filter((s) => s.hem === null);
     return sides.flatMap((a, i) =>

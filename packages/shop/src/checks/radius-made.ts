@@ -7,11 +7,11 @@ import { leafRadius, leafSetting } from '../tools/leaf-setting.js';
 import { diesFor } from '../tools/press-setting.js';
 import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 
 const MOST_OFF = 0.2; // mm a bend; what a press brake holds, from memory
 
-interface Made extends Place {
+interface Made extends LimitPlace {
   readonly asked: number;
   readonly made: number;
   /** What both legs together come out longer by, mm. */

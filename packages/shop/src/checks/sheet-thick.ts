@@ -1,12 +1,12 @@
 import type { Source } from '@tinwright/core';
 import { thicknessLimit } from '../machines/capacity.js';
 import type { Shop } from '../machines/shop.js';
-import type { ShopCheck, Subject } from './check.js';
+import type { ShopCheck, ShopSubject } from './check.js';
 import { fingerThickness } from './finger-thickness.js';
 import { lengthOf, middleOf } from './geometry/panels.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 
-interface Thick extends Place {
+interface Thick extends LimitPlace {
   readonly machine: string;
   readonly source: readonly Source[];
 }
@@ -24,7 +24,7 @@ export const sheetThick: ShopCheck = limitCheck<'sheet-thick', Thick>({
 
 /** What the brake's own list does not allow is left to the order of bends. */
 function bending(
-  { sheet, material, flat }: Subject,
+  { sheet, material, flat }: ShopSubject,
   { brake, brakes, press, profile }: Shop,
 ): readonly Thick[] {
   const bends = flat.bends.filter((b) => b.hem !== 'wired');
@@ -48,7 +48,7 @@ function bending(
   ];
 }
 
-function cutting({ sheet, material, flat }: Subject, { shear, table }: Shop): readonly Thick[] {
+function cutting({ sheet, material, flat }: ShopSubject, { shear, table }: Shop): readonly Thick[] {
   if (shear === null || table !== null) return [];
   const { thickness, source } = thicknessLimit(shear.capacity, material);
   if (fits(sheet.thickness, thickness)) return [];

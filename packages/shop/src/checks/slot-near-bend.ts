@@ -3,7 +3,7 @@ import { closest } from '@tinwright/core/internal';
 import type { ShopCheck } from './check.js';
 import { tangentsOf } from './geometry/panels.js';
 import { slotSides } from './geometry/slots.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 import { bySources } from './profiles.js';
 
 const PARALLEL = Math.cos((10 * Math.PI) / 180);
@@ -13,7 +13,7 @@ const SOURCES = {
   usual: cite('design-guides', { rule: '2.5T + R' }),
 };
 
-interface Beside extends Place {
+interface Beside extends LimitPlace {
   readonly bend: string;
 }
 

@@ -1,7 +1,7 @@
 import { cite } from '@tinwright/core';
 import type { ShopCheck } from './check.js';
 import { type Facing, facing } from './geometry/facing.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 
 const LEAST = 3.2; // mm
 const LONG = 5; // widths
@@ -22,7 +22,7 @@ export const tabNarrow: ShopCheck = limitCheck({
   source: () => [cite('fabricator', { rule: '2T, #', size: 3.2 })],
 });
 
-interface Tab extends Place {
+interface Tab extends LimitPlace {
   readonly long: number;
 }
 

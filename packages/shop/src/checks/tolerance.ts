@@ -1,7 +1,7 @@
 import { cite, linearTolerance, type Source, type ToleranceClass } from '@tinwright/core';
 import { brakesOf } from '../machines/brakes.js';
 import type { Shop } from '../machines/shop.js';
-import { plainCheck, type ShopCheck, type Subject } from './check.js';
+import { plainCheck, type ShopCheck, type ShopSubject } from './check.js';
 import { type ExpectedSize, remark } from './check-findings.js';
 import { cutDeviation } from './iso-9013.js';
 
@@ -24,7 +24,7 @@ export const tolerance: ShopCheck = plainCheck('tolerance', (subject, shop) => {
   ];
 });
 
-function bent({ formed, flat }: Subject, shop: Shop): readonly Expected[] {
+function bent({ formed, flat }: ShopSubject, shop: Shop): readonly Expected[] {
   const { press } = shop;
   if (flat.bends.length === 0 || (brakesOf(shop).length === 0 && press === null)) return [];
   const of: ToleranceClass = press === null ? 'c' : 'm';
@@ -43,7 +43,7 @@ function bent({ formed, flat }: Subject, shop: Shop): readonly Expected[] {
   ];
 }
 
-function cut({ flat, sheet }: Subject, { table }: Shop): readonly Expected[] {
+function cut({ flat, sheet }: ShopSubject, { table }: Shop): readonly Expected[] {
   if (table === null) return [];
   const of = table.process === 'laser' ? 1 : 2;
   const size = Math.max(...flat.blank.max);

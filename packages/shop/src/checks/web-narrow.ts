@@ -2,7 +2,7 @@ import { cite, type Source, segments } from '@tinwright/core';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck } from './check.js';
 import { type CutHole, holesOf, metalBetween, metalTo } from './geometry/panels.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 import { bySources } from './profiles.js';
 
 interface Web {
@@ -26,7 +26,7 @@ const PUNCHED = {
   usual: cite(null, { rule: '1.5T', basis: 'memory' }),
 };
 
-interface Narrow extends Place {
+interface Narrow extends LimitPlace {
   readonly beside: 'hole' | 'edge';
 }
 

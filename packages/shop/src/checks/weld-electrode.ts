@@ -2,11 +2,11 @@ import { cite } from '@tinwright/core';
 import { distance, nearestOn } from '@tinwright/core/internal';
 import type { ShopCheck } from './check.js';
 import { tangentsOf } from './geometry/panels.js';
-import { limitCheck, type Place } from './limit-check.js';
+import { type LimitPlace, limitCheck } from './limit-check.js';
 
 const CLEARANCE = 1; // mm at least, 1 to 2 is usual
 
-interface Weld extends Place {
+interface Weld extends LimitPlace {
   readonly bend: string;
 }
 

@@ -4,7 +4,7 @@ import type { Sequence } from '../sequence/answer/plan.js';
 import type { JointWork, Operation, Operations } from './operation.js';
 import { partOperations } from './part-operations.js';
 import { placingOrder } from './placing-order.js';
-import { type Measure, stagesOf } from './stages.js';
+import { type StageMeasure, stagesOf } from './stages.js';
 
 /**
  * Everything to do for a job from stock to finished object, in order, each with its tools and reasons.
@@ -52,7 +52,7 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
 }
 
 /** True where a part has less play than what it goes into may be off. ISO 2768-1 class m */
-const isSmall = ({ play, planned }: Measure): boolean =>
+const isSmall = ({ play, planned }: StageMeasure): boolean =>
   play !== null && play !== 0 && Math.abs(play) < (linearTolerance(planned, 'm') ?? 0);
 
 const trial: Operation = {

@@ -2,7 +2,7 @@ import { type Assembly, type PartPlan, type Seated, sizesOf } from '@tinwright/c
 import { siteFrame } from '@tinwright/core/internal';
 
 /** What is measured before a part is cut. mm */
-export interface Measure {
+export interface StageMeasure {
   /** Path of the size, `body.seatWidth`; null where the parts have no name for it. */
   readonly size: string | null;
   /** The size of the part that follows it; null where none is near. */
@@ -17,7 +17,7 @@ export interface Measure {
 export interface MakingStage {
   readonly parts: readonly PartPlan[];
   /** By the name of the part. */
-  readonly measures: Readonly<Record<string, readonly Measure[]>>;
+  readonly measures: Readonly<Record<string, readonly StageMeasure[]>>;
   readonly joints: readonly Seated[];
 }
 
@@ -130,7 +130,7 @@ function connected(pairs: readonly (readonly [string, string])[], from: string, 
 const NEAR = 1e-6; // mm
 const PLAY = 3; // mm that a part is smaller than what it fits into
 
-function measureOf(wait: Wait | Follows, parts: readonly PartPlan[]): Measure {
+function measureOf(wait: Wait | Follows, parts: readonly PartPlan[]): StageMeasure {
   if (wait.follows !== undefined) {
     const { of, value, play } = wait.follows;
     return { size: of, own: ownOf(wait), between: null, planned: value, play };
@@ -168,7 +168,7 @@ function measureOf(wait: Wait | Follows, parts: readonly PartPlan[]): Measure {
 }
 
 /** With how much smaller the size is than what the job says it follows. */
-function withPlay(measure: Measure, { name, follows }: PartPlan): Measure {
+function withPlay(measure: StageMeasure, { name, follows }: PartPlan): StageMeasure {
   const said = follows.find((f) => `${name}.${f.own}` === measure.own);
   return measure.play !== null || said === undefined ? measure : { ...measure, play: said.play };
 }
@@ -183,5 +183,5 @@ function sizeName(name: string, value: number, parts: readonly PartPlan[], play:
   return size === undefined ? null : `${name}.${size.name}`;
 }
 
-const unique = (list: readonly Measure[]): readonly Measure[] =>
+const unique = (list: readonly StageMeasure[]): readonly StageMeasure[] =>
   list.filter((m, i) => list.findIndex((o) => JSON.stringify(o) === JSON.stringify(m)) === i);

@@ -2,11 +2,11 @@ import { type FlatBend, type FlatPattern, outsideSetback, type Point } from '@ti
 import { radians } from '@tinwright/core/internal';
 import type { Brake } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
-import { type Machine, placed, type Tool } from './setup.js';
+import { placed, type ReplayMachine, type ReplayTool } from './setup.js';
 import { bar, box, EVERYWHERE, stands } from './tool-solids.js';
 
 /** A leaf brake: the hinge at the origin, the free side turning with the leaf. */
-export function leafBrake(brake: Brake): Machine {
+export function leafBrake(brake: Brake): ReplayMachine {
   return (flat, step, bends, share) => {
     const bend = bends[0] as FlatBend;
     const s = step.setBack ?? (brake.setBack[0] as number) * flat.thickness;
@@ -41,7 +41,7 @@ function tools(
   brake: Brake,
   { thickness, s, turn }: { readonly thickness: number; readonly s: number; readonly turn: number },
   place: Parameters<typeof stands>[2],
-): readonly Tool[] {
+): readonly ReplayTool[] {
   const { foot, upright, noseAngle } = brake.finger;
   const rise = Math.min(upright * Math.tan(radians(noseAngle)), brake.clearHeight);
   const top = thickness + brake.clearHeight;

@@ -3,7 +3,7 @@ import { degrees, radians } from '@tinwright/core/internal';
 import type { BendStep } from '../sequence/answer/plan.js';
 
 /** How far a bend is bent through, degrees without sign, and to which inside radius, mm. */
-export interface Turn {
+export interface ReplayTurn {
   readonly angle: number;
   readonly insideRadius: number;
 }
@@ -11,9 +11,9 @@ export interface Turn {
 const FLAT = degrees(1e-6); // a bend not yet made is bent through this much: less than can be seen or measured
 
 /** Every bend of the part after some operations. */
-export function turns(part: Part, done: readonly BendStep[]): ReadonlyMap<string, Turn> {
+export function turns(part: Part, done: readonly BendStep[]): ReadonlyMap<string, ReplayTurn> {
   return new Map(
-    part.panels.flatMap(({ id, hang }): readonly [string, Turn][] => {
+    part.panels.flatMap(({ id, hang }): readonly [string, ReplayTurn][] => {
       if (hang === null) return [];
       const last = done.findLast((s) => s.bends.includes(id));
       const full = Math.abs(hang.bend.angle);
@@ -30,7 +30,7 @@ export function turns(part: Part, done: readonly BendStep[]): ReadonlyMap<string
 }
 
 /** The part with its bends as far as they are said to be. */
-export function turned(part: Part, to: ReadonlyMap<string, Turn>): Part {
+export function turned(part: Part, to: ReadonlyMap<string, ReplayTurn>): Part {
   const panels = part.panels.map((p): PartPanel => {
     const turn = to.get(p.id);
     if (p.hang === null || turn === undefined) return p;

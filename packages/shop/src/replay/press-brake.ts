@@ -2,12 +2,12 @@ import type { FlatBend, Point } from '@tinwright/core';
 import { type Prism, radians } from '@tinwright/core/internal';
 import type { Press, PressTool } from '../machines/shop.js';
 import { after } from './rigid.js';
-import { type Machine, placed, type Tool } from './setup.js';
+import { placed, type ReplayMachine, type ReplayTool } from './setup.js';
 import { ears } from './solids.js';
 import { type Along, bar, box, EVERYWHERE, stands } from './tool-solids.js';
 
 /** A press brake: the punch's point at the origin, both sides of the line rising by half the angle. */
-export function pressBrake(press: Press): Machine {
+export function pressBrake(press: Press): ReplayMachine {
   return (flat, step, bends, share) => {
     const bend = bends[0] as FlatBend;
     const { thickness } = flat;
@@ -22,7 +22,7 @@ export function pressBrake(press: Press): Machine {
     const where = stands(step, bends, lying);
     const still = { clamps: true, turns: false };
     const { half: wide, height } = press.ram;
-    const tools: readonly Tool[] = [
+    const tools: readonly ReplayTool[] = [
       {
         id: 'ram',
         prisms: [bar(box(-wide, height, wide, height + 300), EVERYWHERE)],

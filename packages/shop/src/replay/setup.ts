@@ -1,17 +1,17 @@
 import type { FlatBend, FlatPattern, Point } from '@tinwright/core';
 import type { BendStep } from '../sequence/answer/plan.js';
 import type { Rigid } from './rigid.js';
-import type { Solid } from './solids.js';
+import type { ReplaySolid } from './solids.js';
 
 /** A machine at one moment of a stroke: its solids, and those a panel that lies at the line may touch. */
 export interface Setup {
-  readonly tools: readonly Tool[];
+  readonly tools: readonly ReplayTool[];
   /** Moves the held panel's flat coordinates into the machine. */
   readonly place: Rigid;
 }
 
 /** A solid of the machine. */
-export interface Tool extends Solid {
+export interface ReplayTool extends ReplaySolid {
   /** The sheet beside the line may be in it: it lies between the tools. */
   readonly clamps: boolean;
   /** Turns with the free side: looked at before it moves. */
@@ -19,7 +19,12 @@ export interface Tool extends Solid {
 }
 
 /** A machine during a step, at a share of the stroke from 0 to 1. */
-export type Machine = (flat: FlatPattern, step: BendStep, bends: readonly FlatBend[], share: number) => Setup;
+export type ReplayMachine = (
+  flat: FlatPattern,
+  step: BendStep,
+  bends: readonly FlatBend[],
+  share: number,
+) => Setup;
 
 /** Axes of a line as it lies in a machine: forward away from the held side, right as the operator sees it. */
 export function lineAxes(

@@ -3,7 +3,7 @@ import { type Prism, prismBetween } from '@tinwright/core/internal';
 import { apply, type Rigid } from './rigid.js';
 
 /** A panel, or a tool, as convex prisms in the machine. */
-export interface Solid {
+export interface ReplaySolid {
   readonly id: string;
   readonly prisms: readonly Prism[];
 }

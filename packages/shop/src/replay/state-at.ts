@@ -3,7 +3,7 @@ import { compose3, form, radians, type Standing, stand } from '@tinwright/core/i
 import type { BendStep } from '../sequence/answer/plan.js';
 import { inverse } from '../sequence/part/fold-tree.js';
 import { movingPanels } from './folding.js';
-import { type Turn, turned, turns } from './part-bent.js';
+import { type ReplayTurn, turned, turns } from './part-bent.js';
 import { placed } from './setup.js';
 import { type Along, stands } from './tool-solids.js';
 
@@ -41,7 +41,7 @@ export function stateAt(
   const [old, next] = [turns(part, steps.slice(0, index)), turns(part, steps.slice(0, index + 1))];
   const [before, after] = (['before', 'after'] as const).map((when) => {
     const now = form(turned(part, when === 'before' ? old : next));
-    return stand(now, machinePose(flat, step, first, next.get(first.id) as Turn, when, now));
+    return stand(now, machinePose(flat, step, first, next.get(first.id) as ReplayTurn, when, now));
   }) as [Standing, Standing];
   const place = placed(step, first, flat.thickness, 0);
   const across = ([x, y]: readonly [number, number]) => place.m[1][0] * x + place.m[1][1] * y + place.t[1];
@@ -62,7 +62,7 @@ function machinePose(
   flat: FlatPattern,
   step: BendStep,
   bend: FlatBend,
-  made: Turn,
+  made: ReplayTurn,
   when: 'before' | 'after',
   { panels }: Standing,
 ): Pose {
@@ -93,7 +93,7 @@ function forward(
   flat: FlatPattern,
   { action, machine, heldSide, setBack }: BendStep,
   bend: FlatBend,
-  { angle, insideRadius }: Turn,
+  { angle, insideRadius }: ReplayTurn,
   when: 'before' | 'after',
 ): number {
   const half = radians(angle) / 2;

@@ -4,7 +4,7 @@ import { lineAxes } from './setup.js';
 import type { Along } from './tool-solids.js';
 
 /** What a machine has to cover lines with, and how much of a line it may leave bare. mm */
-export interface Rack {
+export interface ToolRack {
   readonly pieces: readonly number[];
   readonly gaps: { readonly end: number; readonly inner: number };
   readonly length: number;
@@ -13,7 +13,7 @@ export interface Rack {
 const PLAY = 1e-6;
 
 /** Tools that are not in the rack, stand in each other, or leave too much of a line bare. */
-export function toolFlaws(step: BendStep, bends: readonly FlatBend[], rack: Rack): readonly string[] {
+export function toolFlaws(step: BendStep, bends: readonly FlatBend[], rack: ToolRack): readonly string[] {
   if (step.tools === null) return [];
   const used = step.tools.flatMap((g) => g.pieces);
   const missing = [...new Set(used)].filter((w) => count(used, w) > count(rack.pieces, w));
@@ -49,7 +49,7 @@ function linesOf(step: BendStep, bends: readonly FlatBend[]): readonly Along[] {
 }
 
 /** What stays bare of the lines: at the ends of them all the gap for ends is allowed, elsewhere the inner one. */
-function bare(lines: readonly Along[], tools: readonly Along[], { gaps }: Rack): readonly string[] {
+function bare(lines: readonly Along[], tools: readonly Along[], { gaps }: ToolRack): readonly string[] {
   const last = Math.max(...lines.map((l) => l[1]));
   const open = lines.flatMap((l) =>
     tools.reduce<readonly Along[]>((left, tool) => left.flatMap((s) => less(s, tool)), [l]),

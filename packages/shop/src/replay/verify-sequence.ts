@@ -7,9 +7,9 @@ import { folded, movingPanels } from './folding.js';
 import { leafBrake } from './leaf-brake.js';
 import { pressBrake } from './press-brake.js';
 import { after, STILL } from './rigid.js';
-import type { Machine, Tool } from './setup.js';
-import { prismsOf, type Solid } from './solids.js';
-import { type Rack, toolFlaws } from './tool-flaws.js';
+import type { ReplayMachine, ReplayTool } from './setup.js';
+import { prismsOf, type ReplaySolid } from './solids.js';
+import { type ToolRack, toolFlaws } from './tool-flaws.js';
 
 /** Something wrong with a plan when it is replayed. */
 export interface SequenceFlaw {
@@ -66,7 +66,7 @@ function outOfTurn(flat: FlatPattern, { bends, action }: BendStep, done: Stages)
 function machineOf(
   { machine, machineName, press }: BendStep,
   shop: Shop,
-): { readonly run: Machine; readonly rack: Rack } | null {
+): { readonly run: ReplayMachine; readonly rack: ToolRack } | null {
   const brake = machine === 'brake' ? brakeNamed(shop, machineName) : null;
   if (brake !== null) {
     const { fingers, gaps, length } = brake;
@@ -101,7 +101,7 @@ function inStep(flat: FlatPattern, step: BendStep, done: Stages, shop: Shop): re
     const poses = folded(flat, step.held, angleAt(share));
     const panels = flat.panels
       .filter((p) => step.action !== 'close' || !step.bends.includes(p.id))
-      .map((p): Solid => {
+      .map((p): ReplaySolid => {
         const pose = after(place, poses.get(p.id) ?? STILL);
         return { id: p.id, prisms: prismsOf(p.shape, flat.thickness, pose) };
       });
@@ -113,8 +113,8 @@ function inStep(flat: FlatPattern, step: BendStep, done: Stages, shop: Shop): re
 
 function intoTools(
   step: BendStep,
-  panels: readonly Solid[],
-  tools: readonly Tool[],
+  panels: readonly ReplaySolid[],
+  tools: readonly ReplayTool[],
   moving: ReadonlySet<string>,
   share: number,
 ): string | null {
@@ -129,7 +129,7 @@ function intoTools(
   return null;
 }
 
-function intoItself(panels: readonly Solid[], moving: ReadonlySet<string>): string | null {
+function intoItself(panels: readonly ReplaySolid[], moving: ReadonlySet<string>): string | null {
   for (const a of panels.filter((s) => moving.has(s.id)))
     for (const b of panels.filter((s) => !moving.has(s.id))) {
       const deep = shared(a, b);
@@ -138,5 +138,5 @@ function intoItself(panels: readonly Solid[], moving: ReadonlySet<string>): stri
   return null;
 }
 
-const shared = (a: Solid, b: Solid): number =>
+const shared = (a: ReplaySolid, b: ReplaySolid): number =>
   Math.max(0, ...a.prisms.flatMap((p) => b.prisms.map((q) => overlapDepth(p, q))));

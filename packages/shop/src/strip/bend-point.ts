@@ -1,6 +1,6 @@
 import { outsideSetback } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
-import type { Point } from './least-squares.js';
+import type { FitPoint } from './least-squares.js';
 import type { MeasuredStrip, MeasuredStrips, Reading } from './measured.js';
 
 const MIDDLE_K = 0.4; // good enough for what a reading of the angle weighs
@@ -16,7 +16,7 @@ export function bendPoint(
   { angle, flat, legs }: MeasuredStrip,
   { thickness: T, insideRadius: R }: Sheet,
   reading: Reading,
-): Point {
+): FitPoint {
   const A = radians(angle);
   const setback = outsideSetback({ thickness: T, insideRadius: R, angle });
   const taken = legs[0] + legs[1] - flat;
@@ -27,6 +27,6 @@ export function bendPoint(
 }
 
 /** Set angle against the angle left, as a point of y = m·x; both are read with the same protractor. */
-export function springPoint({ angle, set }: MeasuredStrip, reading: Reading): Point | null {
+export function springPoint({ angle, set }: MeasuredStrip, reading: Reading): FitPoint | null {
   return set === null ? null : { x: angle, y: set, variance: 2 * reading.angle ** 2 };
 }

@@ -1,5 +1,5 @@
 /** A measured point of a line through the origin, y = slope·x, with the variance of y. */
-export interface Point {
+export interface FitPoint {
   readonly x: number;
   readonly y: number;
   readonly variance: number;
@@ -25,12 +25,15 @@ export const CONTRADICTS = 3;
  * the points scatter more than their readings do (Birge ratio, from memory).
  * @param points one or more, none at x = 0
  */
-export function throughOrigin(points: readonly Point[]): Slope {
+export function throughOrigin(points: readonly FitPoint[]): Slope {
   const all = points.map((_, i) => i);
   const settled = settle(points, all);
   const { kept, line } = settled ?? { kept: all, line: fitted(points, all) };
   const residuals = points.map(({ x, y }) => y - line.slope * x);
-  const chi = kept.reduce((sum, i) => sum + (residuals[i] as number) ** 2 / (points[i] as Point).variance, 0);
+  const chi = kept.reduce(
+    (sum, i) => sum + (residuals[i] as number) ** 2 / (points[i] as FitPoint).variance,
+    0,
+  );
   const scatter = kept.length > 1 ? Math.sqrt(chi / (kept.length - 1)) : 0;
   return {
     slope: line.slope,
@@ -42,12 +45,12 @@ export function throughOrigin(points: readonly Point[]): Slope {
 
 /** The points that agree, and their line; null where two are left that do not: nobody knows which of them is wrong. */
 function settle(
-  points: readonly Point[],
+  points: readonly FitPoint[],
   kept: readonly number[],
 ): { readonly kept: readonly number[]; readonly line: Line } | null {
   const line = fitted(points, kept);
   if (kept.length === 1) return { kept, line };
-  const scores = kept.map((i) => Math.abs(score(points[i] as Point, line)));
+  const scores = kept.map((i) => Math.abs(score(points[i] as FitPoint, line)));
   const worst = Math.max(...scores);
   if (worst <= CONTRADICTS) return { kept, line };
   return kept.length === 2
@@ -64,10 +67,10 @@ interface Line {
   readonly weight: number;
 }
 
-function fitted(points: readonly Point[], kept: readonly number[]): Line {
+function fitted(points: readonly FitPoint[], kept: readonly number[]): Line {
   let [weight, sum] = [0, 0];
   for (const i of kept) {
-    const { x, y, variance } = points[i] as Point;
+    const { x, y, variance } = points[i] as FitPoint;
     weight += (x * x) / variance;
     sum += (x * y) / variance;
   }
@@ -75,6 +78,6 @@ function fitted(points: readonly Point[], kept: readonly number[]): Line {
 }
 
 /** How far a point of the fit is off, in standard errors of being off: the fit follows each point a little. */
-function score({ x, y, variance }: Point, { slope, weight }: Line): number {
+function score({ x, y, variance }: FitPoint, { slope, weight }: Line): number {
   return (y - slope * x) / Math.sqrt(variance - (x * x) / weight);
 }

@@ -2,7 +2,7 @@ import type { Point } from '@tinwright/core';
 import type { Convex } from './polygon.js';
 
 /** A body that moves in its section among still ones. mm */
-export interface Room {
+export interface SweepRoom {
   /** Convex pieces of the body, each with the obstacles it may run into. */
   readonly body: readonly { readonly piece: Convex; readonly against: readonly Convex[] }[];
   /** The body is out once all of it lies past this. */
@@ -26,7 +26,7 @@ const PLAY = 0.3; // mm two pieces may share: they lie on each other
  * millimetres and two degrees apart and then one and one, the ones that are furthest out first. Source of the method:
  * search of the configuration space, Lozano-Pérez 1983. Where it finds none there may still be one between its poses.
  */
-export function hasWayOut(room: Room): boolean {
+export function hasWayOut(room: SweepRoom): boolean {
   const obstacles = [...new Set(room.body.flatMap((b) => b.against))].map(obstacleOf);
   const shapes = [...new Set(room.body.flatMap((b) => b.against))];
   const pieces = room.body.map(
@@ -43,7 +43,12 @@ export function hasWayOut(room: Room): boolean {
   return [COARSE, FINE].some((lattice) => over(pieces, room, about, lattice));
 }
 
-function over(pieces: readonly Piece[], room: Room, about: Point, { step, tilt: turn }: Lattice): boolean {
+function over(
+  pieces: readonly Piece[],
+  room: SweepRoom,
+  about: Point,
+  { step, tilt: turn }: Lattice,
+): boolean {
   const seen = new Set<number>();
   // by how far out the body is, furthest first: a list for each millimetre
   const ranks: number[][] = [];

@@ -4,19 +4,19 @@ import { DEFAULT_SHOP, type Shop } from '@tinwright/shop';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { both, isEmpty, type Mask, NONE, sameMask, union } from '../../src/sequence/part/mask.js';
-import { isOpen, type Operation } from '../../src/sequence/part/operations.js';
+import { isOpen, type LineStroke } from '../../src/sequence/part/operations.js';
 import { findPlan } from '../../src/sequence/search/find-plan.js';
 import { problemOf } from '../../src/sequence/search/problem.js';
-import type { Problem } from '../../src/sequence/search/states.js';
+import type { BendProblem } from '../../src/sequence/search/states.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned, shopWith } from '../shops.js';
 
 vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 
-type Position = Parameters<Problem['positions']['place']>[0];
+type Position = Parameters<BendProblem['positions']['place']>[0];
 
 /** What can be next: a folded hem is closed at once, and lines that are one come before each of them. */
-function open({ work: { operations } }: Pick<Problem, 'work'>, done: Mask): readonly Operation[] {
+function open({ work: { operations } }: Pick<BendProblem, 'work'>, done: Mask): readonly LineStroke[] {
   const all = operations.filter((o) => isOpen(o, done));
   const closing = all.filter((o) => o.action === 'close');
   return (closing.length > 0 ? closing : all).toSorted((a, b) => b.steps.length - a.steps.length);
@@ -26,10 +26,10 @@ function open({ work: { operations } }: Pick<Problem, 'work'>, done: Mask): read
  * Least seconds over all plans, or infinity. What is left takes the same whichever way it was come to a state, so each
  * state is played out once.
  */
-function cheapestOf(problem: Problem): number {
+function cheapestOf(problem: BendProblem): number {
   const { work, positions, contact } = problem;
   const known = new Map<string, number>();
-  const after = (operation: Operation, at: Position, done: Mask) =>
+  const after = (operation: LineStroke, at: Position, done: Mask) =>
     problem.stations.flatMap((station) =>
       (['parent', 'child'] as const).flatMap((held) => {
         const mounting = station.mount(operation, held, done);

@@ -2,10 +2,10 @@
 import type { PartPlan, Point } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { foldTree } from '../../src/sequence/part/fold-tree.js';
-import type { Held } from '../../src/sequence/part/line.js';
-import { lineBook, type Stand } from '../../src/sequence/part/line-stands.js';
+import type { HeldSide } from '../../src/sequence/part/line.js';
+import { type LumpStand, lineBook } from '../../src/sequence/part/line-stands.js';
 import { NONE } from '../../src/sequence/part/mask.js';
-import { type Action, type Operation, workOf } from '../../src/sequence/part/operations.js';
+import { type Action, type LineStroke, workOf } from '../../src/sequence/part/operations.js';
 import { planned } from '../shops.js';
 
 const [T, R] = [1, 1.5];
@@ -13,14 +13,19 @@ const bending = { bending: { rule: 'k-factor', insideRadius: R } };
 const DEGREE = Math.PI / 180;
 
 /** Least and greatest distance forward of the hinge of both sides before the stroke, and the free side's section. */
-function sidesAt({ part }: PartPlan, fold: { angle: number; setBack: number }, action: Action, held: Held) {
+function sidesAt(
+  { part }: PartPlan,
+  fold: { angle: number; setBack: number },
+  action: Action,
+  held: HeldSide,
+) {
   const work = workOf(foldTree(part, fold));
-  const operation = work.operations.find((o) => o.action === action) as Operation;
+  const operation = work.operations.find((o) => o.action === action) as LineStroke;
   const panels = lineBook(work)(operation, held).lumps.filter((l) => l.lump.kind === 'panel');
   const [still = [], moving = []] = [false, true].map((m) =>
     panels.filter((l) => l.moves === m).flatMap((l) => l.at(NONE) ?? []),
   );
-  const x = (of: readonly Stand[]) =>
+  const x = (of: readonly LumpStand[]) =>
     [Math.min(...of.map((s) => s.x[0])), Math.max(...of.map((s) => s.x[1]))] as const;
   return { still: x(still), moving: x(moving), section: moving[0]?.solids[0]?.section ?? [] };
 }

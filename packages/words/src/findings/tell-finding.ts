@@ -12,7 +12,7 @@ import { GERMAN_GRAMMAR } from './german.js';
 import { GERMAN_CORE } from './german-core.js';
 import { GERMAN_CUTTING } from './german-cutting.js';
 import { GERMAN_SHOP } from './german-shop.js';
-import type { FindingGrammar, Seen, Telling, Tellings, Tongue } from './telling.js';
+import type { FindingGrammar, SeenFinding, Telling, Tellings, Tongue } from './telling.js';
 
 /** A finding in words. */
 export interface ToldFinding extends Omit<Finding, 'source' | 'where' | 'values' | 'words'> {
@@ -93,7 +93,7 @@ function tongueOf(unit: Unit, language: Language, { decimal, spot }: FindingGram
 
 function wordsOf(finding: Finding, telling: Telling<object>, grammar: FindingGrammar, tongue: Tongue) {
   const { where, value, limit, severity, values, changes } = finding;
-  const seen: Seen<object> = {
+  const seen: SeenFinding<object> = {
     ...values,
     value: value ?? 0,
     limit: limit ?? 0,

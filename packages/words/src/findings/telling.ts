@@ -1,7 +1,7 @@
 import type { Basis, Change, Say, Severity, SourceKind, Spot, Wording } from '@tinwright/core';
 
 /** A finding as its words see it: what its code needs, with number, limit and place. */
-export type Seen<Values> = Values & {
+export type SeenFinding<Values> = Values & {
   readonly value: number;
   readonly limit: number;
   readonly severity: Severity;
@@ -19,10 +19,10 @@ export interface Tongue extends Say {
 
 /** How a finding is told: what is found, the number that would pass, and what else can be done. */
 export interface Telling<Values> {
-  readonly message: (finding: Seen<Values>, tongue: Tongue) => string;
+  readonly message: (finding: SeenFinding<Values>, tongue: Tongue) => string;
   /** Told where no value of the job by itself would pass. */
-  readonly aim?: (finding: Seen<Values>, tongue: Tongue) => string;
-  readonly remedy?: (finding: Seen<Values>, tongue: Tongue) => string;
+  readonly aim?: (finding: SeenFinding<Values>, tongue: Tongue) => string;
+  readonly remedy?: (finding: SeenFinding<Values>, tongue: Tongue) => string;
 }
 
 /** How every finding of a map from code to values is told; one that is missing does not compile. */

@@ -10,8 +10,8 @@ import {
   check,
   derived,
   type HingedBoxParams,
+  type HingeRow,
   halfWalls,
-  type Row,
   rimDepth,
   rowsOf,
   values,
@@ -52,7 +52,7 @@ function build(p: HingedBoxParams, sheet: Sheet): readonly Step[] {
 }
 
 /** The parameters holes of a row stand by. */
-function byOf(name: string, { edge }: Row) {
+function byOf(name: string, { edge }: HingeRow) {
   const along = [name, edge === null ? 'diameter' : 'edge'];
   return { at: [along, [name, 'below']] as const, diameter: [name, 'diameter'] };
 }

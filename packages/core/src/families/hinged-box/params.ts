@@ -51,7 +51,7 @@ export const values = {
 
 export type HingedBoxParams = Given<typeof values>;
 /** A row of holes along a wall. mm */
-export type Row = NonNullable<HingedBoxParams['hinge']>;
+export type HingeRow = NonNullable<HingedBoxParams['hinge']>;
 
 /** Outside sizes: inside ones become two thicknesses longer across, one higher. mm */
 export function halfWalls(p: HingedBoxParams, { thickness }: Sheet): Walls {
@@ -63,7 +63,7 @@ export function halfWalls(p: HingedBoxParams, { thickness }: Sheet): Walls {
 export const rowsOf = ({
   hinge,
   hasp,
-}: HingedBoxParams): readonly (readonly [Side, 'hinge' | 'hasp', Row])[] => [
+}: HingedBoxParams): readonly (readonly [Side, 'hinge' | 'hasp', HingeRow])[] => [
   ...(hinge === null ? [] : [['north', 'hinge', hinge] as const]),
   ...(hasp === null ? [] : [['south', 'hasp', hasp] as const]),
 ];
@@ -102,7 +102,7 @@ export function check(p: HingedBoxParams, sheet: Sheet): readonly Complaint[] {
 function rowFits(
   p: HingedBoxParams,
   name: string,
-  { diameter, count, edge, below }: Row,
+  { diameter, count, edge, below }: HingeRow,
   length: number,
   sheet: Sheet,
 ): readonly Complaint[] {

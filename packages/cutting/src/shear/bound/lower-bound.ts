@@ -1,4 +1,4 @@
-import type { Bin, Problem } from '../problem.js';
+import type { Bin, ShearProblem } from '../problem.js';
 import { dualFeasible } from './dual-feasible.js';
 
 const ROUNDING = 1e-6;
@@ -7,7 +7,7 @@ const ROUNDING = 1e-6;
  * A cost no plan of a problem can be below: by area, by the cheapest sheet of its dearest item, and with a single kind of sheet by products of dual feasible
  * functions, each item in the way it weighs least.
  */
-export function lowerBound({ items, bins }: Problem): number {
+export function lowerBound({ items, bins }: ShearProblem): number {
   const cuttable = items.flatMap((item, i) => (bins.some((b) => b.ways[i] !== 0) ? [{ ...item, i }] : []));
   const area = cuttable.reduce((sum, { w, h }) => sum + w * h, 0);
   const [only] = bins;

@@ -1,7 +1,7 @@
 import { type Blank, pieceId } from '../../stock/blank.js';
 import type { Rack, StockSheet, UseOfOffcuts } from '../../stock/sheet.js';
 import { turnsAllowed } from '../../stock/turns.js';
-import type { Bin, Item, Problem } from '../problem.js';
+import type { Bin, ShearItem, ShearProblem } from '../problem.js';
 import type { ShearLimits } from './limits.js';
 
 const SAME = 1e-6;
@@ -9,15 +9,15 @@ const SAME = 1e-6;
 const OFFCUT = 1e-3;
 
 /** A piece to cut, one of a blank's. */
-export interface Piece {
+export interface ShearPiece {
   readonly id: string;
   readonly blank: Blank;
 }
 
 /** A problem of rectangles with what its numbers stand for. */
 export interface Named {
-  readonly problem: Problem;
-  readonly pieces: readonly Piece[];
+  readonly problem: ShearProblem;
+  readonly pieces: readonly ShearPiece[];
   readonly stock: readonly StockSheet[];
 }
 
@@ -49,7 +49,7 @@ export function problemOf(blanks: readonly Blank[], rack: Rack, limits: ShearLim
       ways: Uint8Array.from(pieces, ({ blank }) => waysOn(blank, sheet, limits)),
     };
   });
-  return { problem: { items: items satisfies Item[], bins }, pieces, stock };
+  return { problem: { items: items satisfies ShearItem[], bins }, pieces, stock };
 }
 
 /** Ways a blank may lie on a sheet: bit 1 as drawn, bit 2 turned; 0 where it cannot be cut from it. */

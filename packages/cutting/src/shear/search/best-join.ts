@@ -11,7 +11,7 @@ export const TIGHT = 2;
 export const SEAM = 3;
 
 /** The best place found so far for one item, over as many trees as were looked through. */
-export interface Spot {
+export interface JoinSpot {
   score: number;
   tree: number;
   node: number;
@@ -47,7 +47,7 @@ export function bestJoin(
   w: number,
   h: number,
   taste: Taste,
-  spot: Spot,
+  spot: JoinSpot,
 ): boolean {
   const { kind, end, parent, roomX, roomY, length, room } = tree;
   let any = beside(tree, index, 0, w, h, room.x + GRACE, taste, spot);
@@ -77,7 +77,7 @@ function beside(
   h: number,
   roomX: number,
   taste: Taste,
-  spot: Spot,
+  spot: JoinSpot,
 ): boolean {
   const wide = tree.w[k] as number;
   const high = tree.h[k] as number;
@@ -99,7 +99,7 @@ function above(
   h: number,
   roomY: number,
   taste: Taste,
-  spot: Spot,
+  spot: JoinSpot,
 ): boolean {
   const wide = tree.w[k] as number;
   const high = tree.h[k] as number;
@@ -114,7 +114,7 @@ function above(
 }
 
 function note(
-  spot: Spot,
+  spot: JoinSpot,
   s: number,
   tree: number,
   node: number,

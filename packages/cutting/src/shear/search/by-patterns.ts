@@ -1,5 +1,5 @@
 import { lowerBound } from '../bound/lower-bound.js';
-import type { Problem } from '../problem.js';
+import type { ShearProblem } from '../problem.js';
 import { generated } from './generated.js';
 import { type Effort, type Filled, type Packed, pack } from './pack.js';
 import { asWhole, partOfProblem } from './part-of-problem.js';
@@ -10,7 +10,7 @@ import { type Patterned, patterned } from './patterned.js';
  * @param wrong can sheets not be cut after all?
  */
 export function byPatterns(
-  problem: Problem,
+  problem: ShearProblem,
   effort: Effort,
   plain: Packed,
   wrong: (sheets: readonly Filled[]) => boolean,
@@ -29,7 +29,7 @@ export function byPatterns(
 }
 
 /** Sheets of patterns, and the items they leave on further ones. */
-function completed(problem: Problem, effort: Effort, { sheets, left }: Patterned): Packed {
+function completed(problem: ShearProblem, effort: Effort, { sheets, left }: Patterned): Packed {
   const part = partOfProblem(problem, left, sheets);
   const work = (own: readonly Filled[]) => effort.work([...sheets, ...own.map((s) => asWhole(s, left))]);
   const rest = pack(part, { ...effort, bound: lowerBound(part), work });

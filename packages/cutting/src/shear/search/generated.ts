@@ -1,5 +1,5 @@
 import type { Cover, CoverColumn, CoverSolver } from '../lp/cover.js';
-import type { Bin, Problem } from '../problem.js';
+import type { Bin, ShearProblem } from '../problem.js';
 import type { Prized } from '../value/points.js';
 import { bestStrips, type Strips } from '../value/strips.js';
 import { countsOf, type Drawn, dealt, grouped, mirrored } from './drawn.js';
@@ -33,7 +33,7 @@ interface Pattern extends CoverColumn {
  * left over is for another search. Null where the order is too small, or of too many kinds.
  * Source: Gilmore & Gomory 1965, column generation.
  */
-export function generated(problem: Problem, solve: CoverSolver): Patterned | null {
+export function generated(problem: ShearProblem, solve: CoverSolver): Patterned | null {
   const kinds = kindsOf(problem);
   if (kinds.length > MOST_KINDS || problem.items.length < LEAST_PIECES * kinds.length) return null;
   const patterns = patternsFor(problem.bins, kinds, solve);
@@ -46,7 +46,7 @@ export function generated(problem: Problem, solve: CoverSolver): Patterned | nul
   return sheets.length === 0 ? null : { sheets, left: left.flat() };
 }
 
-function kindsOf({ items, bins }: Problem): readonly Kind[] {
+function kindsOf({ items, bins }: ShearProblem): readonly Kind[] {
   const kinds = new Map<string, Kind>();
   items.forEach(({ w, h }, i) => {
     const ways = bins.map((b) => b.ways[i] as number);

@@ -1,5 +1,5 @@
 import type { CoverSolver } from '../lp/cover.js';
-import type { Problem } from '../problem.js';
+import type { ShearProblem } from '../problem.js';
 import { climb } from './climb.js';
 import { type Layout, layoutOf, withSpare } from './layout.js';
 import { leftOut } from './left-out.js';
@@ -54,7 +54,7 @@ const ROUNDING = 1e-9;
  * one that must cost less, with items left out meanwhile, until none is out. Then, on no dearer sheets, a larger
  * offcut, then less work. Deterministic for a seed and numbers of steps.
  */
-export function pack(problem: Problem, effort: Effort): Packed {
+export function pack(problem: ShearProblem, effort: Effort): Packed {
   const search = new Search(problem, effort);
   search.start();
   search.fewerSheets();
@@ -70,7 +70,7 @@ class Search {
   private held: Held;
   private steps = 0;
 
-  constructor(problem: Problem, effort: Effort) {
+  constructor(problem: ShearProblem, effort: Effort) {
     this.effort = effort;
     this.random = new Random(effort.seed);
     this.packing = new Packing(problem);

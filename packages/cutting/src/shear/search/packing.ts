@@ -1,8 +1,8 @@
-import type { Problem } from '../problem.js';
+import type { ShearProblem } from '../problem.js';
 import { LEAF, SlackTree } from './slack-tree.js';
 
 /** A sheet in use. */
-export interface Slot {
+export interface PackingSlot {
   readonly tree: SlackTree;
   /** Sizes known not to fit any more; what is added bars no less, what is taken out may bar less. */
   readonly barred: Uint8Array;
@@ -21,7 +21,7 @@ export interface Held {
 }
 
 interface Before {
-  readonly slots: Slot[];
+  readonly slots: PackingSlot[];
   readonly out: number[];
   readonly cost: number;
 }
@@ -34,20 +34,20 @@ export class Packing {
   readonly areas: Float64Array;
   /** Items of equal size have the same number. */
   readonly sizeOf: Int32Array;
-  slots: Slot[] = [];
+  slots: PackingSlot[] = [];
   out: number[] = [];
   cost = 0;
   /** Sheets in use of each kind. */
   readonly taken: Int32Array;
   private readonly sizes: number;
-  private readonly spare: Slot[] = [];
-  private fresh: Slot[] = [];
-  private stale: Slot[] = [];
+  private readonly spare: PackingSlot[] = [];
+  private fresh: PackingSlot[] = [];
+  private stale: PackingSlot[] = [];
   private before: Before = { slots: [], out: [], cost: 0 };
 
-  readonly problem: Problem;
+  readonly problem: ShearProblem;
 
-  constructor(problem: Problem) {
+  constructor(problem: ShearProblem) {
     this.problem = problem;
     this.areas = Float64Array.from(problem.items, ({ w, h }) => w * h);
     const known = new Map<string, number>();
@@ -125,7 +125,7 @@ export class Packing {
     this.begin();
   }
 
-  private fetch(type: number): Slot {
+  private fetch(type: number): PackingSlot {
     const bin = this.problem.bins[type];
     if (bin === undefined) throw new Error(`no kind of sheet ${type}`);
     const slot = this.spare.pop() ?? {
@@ -145,8 +145,8 @@ export class Packing {
   }
 
   /** The sheet at an index, as a copy of its own for this step. */
-  private touched(index: number): Slot {
-    const old = this.slots[index] as Slot;
+  private touched(index: number): PackingSlot {
+    const old = this.slots[index] as PackingSlot;
     if (old.fresh) return old;
     const slot = this.fetch(old.tree.type);
     slot.tree.copy(old.tree);
@@ -198,10 +198,10 @@ export class Packing {
   }
 
   private shut(index: number): void {
-    const slot = this.slots[index] as Slot;
+    const slot = this.slots[index] as PackingSlot;
     const { type } = slot.tree;
     slot.inUse = false;
-    this.slots[index] = this.slots[this.slots.length - 1] as Slot;
+    this.slots[index] = this.slots[this.slots.length - 1] as PackingSlot;
     this.slots.pop();
     this.taken[type] = (this.taken[type] as number) - 1;
     this.cost -= this.costOf(type);

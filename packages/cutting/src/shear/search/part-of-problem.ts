@@ -1,16 +1,16 @@
-import type { Problem } from '../problem.js';
+import type { ShearProblem } from '../problem.js';
 import type { Layout } from './layout.js';
 import type { Filled } from './pack.js';
 
 /** A problem of some items of another, with the sheets of its kinds that are left. */
 export function partOfProblem(
-  { items, bins }: Problem,
+  { items, bins }: ShearProblem,
   kept: readonly number[],
   sheets: readonly Filled[],
-): Problem {
+): ShearProblem {
   const used = bins.map((_, b) => sheets.filter((s) => s.bin === b).length);
   return {
-    items: kept.map((i) => items[i] as Problem['items'][number]),
+    items: kept.map((i) => items[i] as ShearProblem['items'][number]),
     bins: bins.map((bin, b) => ({
       ...bin,
       count: bin.count - (used[b] as number),

@@ -1,4 +1,4 @@
-import type { Bin, Problem } from '../problem.js';
+import type { Bin, ShearProblem } from '../problem.js';
 import { type Prized, rasterPoints } from '../value/points.js';
 import { splitOf, type ValueTable, valueTable } from '../value/unlimited.js';
 import { countsOf, type Drawn, dealt, grouped } from './drawn.js';
@@ -31,7 +31,7 @@ interface Kind {
  * Measured on 16 sizes, 1,000 equal parts each, on 2 × 1 m: ruin and recreate alone takes up to 8 % more sheets in 11
  * of them. With one kind a linear programme would choose the same pattern: its column is the only one.
  */
-export function patterned({ items, bins }: Problem): Patterned | null {
+export function patterned({ items, bins }: ShearProblem): Patterned | null {
   const [bin, b] = cheapest(bins);
   if (bin === undefined) return null;
   const kinds = kindsOf(items, bin);
@@ -65,7 +65,7 @@ function cheapest(bins: readonly Bin[]): readonly [Bin | undefined, number] {
   return [bin !== undefined && bin.count > 1 ? bin : undefined, best];
 }
 
-function kindsOf(items: Problem['items'], bin: Bin): readonly Kind[] {
+function kindsOf(items: ShearProblem['items'], bin: Bin): readonly Kind[] {
   const kinds = new Map<string, Kind>();
   items.forEach(({ w, h }, i) => {
     const ways = bin.ways[i] as number;

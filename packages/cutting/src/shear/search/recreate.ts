@@ -1,6 +1,6 @@
-import type { Bin, Item, Problem } from '../problem.js';
-import { bestJoin, MATCH, SEAM, SLACK, type Spot, type Taste, TIGHT } from './best-join.js';
-import type { Packing, Slot } from './packing.js';
+import type { Bin, ShearItem, ShearProblem } from '../problem.js';
+import { bestJoin, type JoinSpot, MATCH, SEAM, SLACK, type Taste, TIGHT } from './best-join.js';
+import type { Packing, PackingSlot } from './packing.js';
 import type { Random } from './random.js';
 import type { SlackTree } from './slack-tree.js';
 
@@ -22,12 +22,12 @@ export function randomTaste(random: Random): Taste {
 }
 
 /** Ranks of all items in each of the orders they are put back in: by area, longer side, height, width; largest first. */
-export function ranksOf(items: Problem['items']): readonly Int32Array[] {
+export function ranksOf(items: ShearProblem['items']): readonly Int32Array[] {
   const orders = [
-    (i: Item) => i.w * i.h,
-    (i: Item) => Math.max(i.w, i.h),
-    (i: Item) => i.h,
-    (i: Item) => i.w,
+    (i: ShearItem) => i.w * i.h,
+    (i: ShearItem) => Math.max(i.w, i.h),
+    (i: ShearItem) => i.h,
+    (i: ShearItem) => i.w,
   ];
   return orders.map((of) => {
     const sorted = items.map((item, i) => ({ key: of(item), i })).sort((a, b) => b.key - a.key || a.i - b.i);
@@ -80,7 +80,7 @@ function insert(packing: Packing, item: number, budget: number, taste: Taste): b
   const spot = bestSpot(packing, item, taste);
   const type = openable(packing, item, budget, spot.score, taste);
   if (type >= 0) {
-    const { w, h } = packing.problem.items[item] as Item;
+    const { w, h } = packing.problem.items[item] as ShearItem;
     const ways = (packing.problem.bins[type] as Bin).ways[item] as number;
     if ((ways & 1) !== 0) packing.open(type, item, w, h);
     else packing.open(type, item, h, w);
@@ -92,15 +92,15 @@ function insert(packing: Packing, item: number, budget: number, taste: Taste): b
 }
 
 /** The best place for an item on the sheets in use; those touched in this step are always looked at. */
-function bestSpot(packing: Packing, item: number, taste: Taste): Spot {
-  const spot: Spot = { score: Number.POSITIVE_INFINITY, tree: -1, node: -1, direction: 0, w: 0, h: 0 };
+function bestSpot(packing: Packing, item: number, taste: Taste): JoinSpot {
+  const spot: JoinSpot = { score: Number.POSITIVE_INFINITY, tree: -1, node: -1, direction: 0, w: 0, h: 0 };
   const { slots } = packing;
   const size = packing.sizeOf[item] as number;
   const from = slots.length > 1 ? taste.random.int(slots.length) : 0;
   let { look } = taste;
   for (let n = 0; n < slots.length; n++) {
     const i = n + from < slots.length ? n + from : n + from - slots.length;
-    const slot = slots[i] as Slot;
+    const slot = slots[i] as PackingSlot;
     if (slot.barred[size] === 1 || (look < 0 && !slot.fresh)) continue;
     if (!slot.fresh) look -= slot.tree.length;
     if (!tryTree(packing, slot.tree, i, item, taste, spot)) slot.barred[size] = 1;
@@ -115,10 +115,10 @@ function tryTree(
   index: number,
   item: number,
   taste: Taste,
-  spot: Spot,
+  spot: JoinSpot,
 ): boolean {
   if (tree.room.x * tree.room.y - tree.used < (packing.areas[item] as number)) return false;
-  const { w, h } = packing.problem.items[item] as Item;
+  const { w, h } = packing.problem.items[item] as ShearItem;
   const ways = (packing.problem.bins[tree.type] as Bin).ways[item] as number;
   let any = false;
   if ((ways & 1) !== 0 && bestJoin(tree, index, w, h, taste, spot)) any = true;

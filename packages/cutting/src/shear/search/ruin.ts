@@ -1,4 +1,4 @@
-import type { Packing, Slot } from './packing.js';
+import type { Packing, PackingSlot } from './packing.js';
 import type { Random } from './random.js';
 
 const SHEETS = 3;
@@ -18,7 +18,8 @@ export function ruin(packing: Packing, random: Random): void {
   let left = 1 + random.int(ITEMS);
   for (let q = 0; q < sheets && left > 0 && packing.slots.length > 0; q++) {
     const index = random.int(packing.slots.length);
-    if (whole && (packing.slots[index] as Slot).tree.length <= CLEARED) left -= packing.remove(index, 0);
+    if (whole && (packing.slots[index] as PackingSlot).tree.length <= CLEARED)
+      left -= packing.remove(index, 0);
     else left -= bite(packing, index, left, random);
   }
 }
@@ -27,13 +28,13 @@ function bite(packing: Packing, index: number, most: number, random: Random): nu
   const sheets = packing.slots.length;
   let taken = 0;
   for (let i = 0; i < BITES; i++) {
-    taken += packing.remove(index, smallerOfTwo(packing.slots[index] as Slot, random));
+    taken += packing.remove(index, smallerOfTwo(packing.slots[index] as PackingSlot, random));
     if (taken >= most || packing.slots.length < sheets || random.next() >= AGAIN) break;
   }
   return taken;
 }
 
-function smallerOfTwo({ tree }: Slot, random: Random): number {
+function smallerOfTwo({ tree }: PackingSlot, random: Random): number {
   const [i, j] = [random.int(tree.length), random.int(tree.length)];
   const area = (k: number) => (tree.w[k] as number) * (tree.h[k] as number);
   return area(j) < area(i) ? j : i;

@@ -6,7 +6,7 @@ export const ROW = 1;
 export const COLUMN = 2;
 
 /** A sheet to fill: usable size and the longest cut that can be made across it (along x, along y), all one unit. */
-export interface Room {
+export interface SlackRoom {
   readonly x: number;
   readonly y: number;
   readonly cutX: number;
@@ -36,11 +36,11 @@ export class SlackTree {
   roomX: Float64Array;
   roomY: Float64Array;
 
-  room: Room;
+  room: SlackRoom;
   /** Which kind of sheet it is. */
   type: number;
 
-  constructor(room: Room, type: number, capacity = 32) {
+  constructor(room: SlackRoom, type: number, capacity = 32) {
     this.room = room;
     this.type = type;
     this.kind = new Int8Array(capacity);

@@ -7,7 +7,7 @@ interface Entry<T> {
 }
 
 /** Blocks by promise: the one that may still become most comes first; equal ones by age. */
-export class Heap<T> {
+export class ValueHeap<T> {
   private readonly entries = new TinyQueue<Entry<T>>([], (a, b) => b.key - a.key || a.age - b.age);
   private ages = 0;
 

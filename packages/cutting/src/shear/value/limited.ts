@@ -1,4 +1,4 @@
-import { Heap } from './heap.js';
+import { ValueHeap } from './heap.js';
 import { type Prized, pointBelow, sums } from './points.js';
 import { restTable } from './rest-table.js';
 import { valueTable } from './unlimited.js';
@@ -9,20 +9,20 @@ export interface Limited extends Prized {
 }
 
 /** Items joined to a block; `w` and `h` tight. */
-export interface Block {
+export interface JoinedBlock {
   readonly w: number;
   readonly h: number;
   readonly value: number;
   /** How many of each item it holds. */
   readonly counts: readonly number[];
   readonly from:
-    | { readonly kind: 'row' | 'column'; readonly a: Block; readonly b: Block }
+    | { readonly kind: 'row' | 'column'; readonly a: JoinedBlock; readonly b: JoinedBlock }
     | { readonly kind: 'item'; readonly item: number };
 }
 
 /** What the exact search found, and whether it came to its end. */
 export interface BestBlock {
-  readonly block: Block | null;
+  readonly block: JoinedBlock | null;
   readonly proved: boolean;
   /** No plan is worth more than this. */
   readonly bound: number;
@@ -44,11 +44,11 @@ export function limitedValue(
   const fits = ({ w, h }: { readonly w: number; readonly h: number }) =>
     w <= sheet.x + ROUNDING && h <= sheet.y + ROUNDING;
   const upTo = upperBound(sheet, items.filter(fits));
-  const open = new Heap<Block>();
-  const closed: Block[] = [];
+  const open = new ValueHeap<JoinedBlock>();
+  const closed: JoinedBlock[] = [];
   const known = new Map<string, { readonly w: number; readonly h: number }[]>();
-  let best: Block | null = null;
-  const offer = (block: Block) => {
+  let best: JoinedBlock | null = null;
+  const offer = (block: JoinedBlock) => {
     if (!fits(block) || block.counts.some((c, i) => c > (items[i]?.count ?? 0))) return;
     const key = block.counts.join(' ');
     const same = known.get(key) ?? [];
@@ -65,7 +65,7 @@ export function limitedValue(
   });
   for (;;) {
     const next = open.pop();
-    const found = (best as Block | null)?.value ?? 0;
+    const found = (best as JoinedBlock | null)?.value ?? 0;
     if (next === undefined || next.key <= found) return { block: best, proved: true, bound: found };
     if (closed.length >= most) return { block: best, proved: false, bound: next.key };
     closed.push(next.value);
@@ -76,7 +76,7 @@ export function limitedValue(
   }
 }
 
-function joined(kind: 'row' | 'column', a: Block, b: Block): Block {
+function joined(kind: 'row' | 'column', a: JoinedBlock, b: JoinedBlock): JoinedBlock {
   const [w, h] = kind === 'row' ? [a.w + b.w, Math.max(a.h, b.h)] : [Math.max(a.w, b.w), a.h + b.h];
   const counts = a.counts.map((c, i) => c + (b.counts[i] ?? 0));
   return { w, h, value: a.value + b.value, counts, from: { kind, a, b } };
@@ -86,7 +86,7 @@ function joined(kind: 'row' | 'column', a: Block, b: Block): Block {
 function upperBound(
   sheet: { readonly x: number; readonly y: number },
   items: readonly Limited[],
-): (block: Block) => number {
+): (block: JoinedBlock) => number {
   const withEnd = (points: readonly number[], end: number) =>
     (points.at(-1) as number) < end - ROUNDING ? [...points, end] : points;
   const xs = withEnd(

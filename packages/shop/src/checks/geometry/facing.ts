@@ -2,7 +2,7 @@ import { isArc, type Loop, type Point, type Segment, segments } from '@tinwright
 import { arcOf, closest, distance } from '@tinwright/core/internal';
 
 /** Two lines or arcs that face each other. mm */
-export interface Face {
+export interface FacingFace {
   /** With metal between them, or with nothing. */
   readonly across: 'metal' | 'gap';
   readonly width: number;
@@ -13,7 +13,7 @@ export interface Face {
 }
 
 /** Two edges of an outline that face each other. mm */
-export interface Facing extends Face {
+export interface Facing extends FacingFace {
   /** Length of the outline from the one to the other, either way round. */
   readonly round: readonly [number, number];
 }
@@ -69,7 +69,7 @@ const apart = (a: Boxed, b: Boxed): number =>
   Math.max(a.min[0] - b.max[0], b.min[0] - a.max[0], a.min[1] - b.max[1], b.min[1] - a.max[1]);
 
 /** How two edges of counter-clockwise outlines face each other; null where they do not. */
-export function faceToFace(a: Segment, b: Segment): Face | null {
+export function faceToFace(a: Segment, b: Segment): FacingFace | null {
   const { from, to, distance: width } = besideEachOther(a, b) ?? closest(a, b);
   if (width < 1e-9) return null;
   const way: Point = [(to[0] - from[0]) / width, (to[1] - from[1]) / width];

@@ -17,7 +17,7 @@ import {
   placeLoop,
   segmentDistance,
 } from '@tinwright/core/internal';
-import type { Subject } from '../check.js';
+import type { ShopSubject } from '../check.js';
 
 /** A hole or a cut-out on the flat. mm */
 export interface CutHole {
@@ -32,7 +32,7 @@ export interface CutHole {
 }
 
 /** All holes and cut-outs of a part where they lie on the flat, panel by panel. */
-export function holesOf({ part, flat }: Pick<Subject, 'part' | 'flat'>): readonly CutHole[] {
+export function holesOf({ part, flat }: Pick<ShopSubject, 'part' | 'flat'>): readonly CutHole[] {
   return part.panels.flatMap(({ id, holes, cutouts, marks }): readonly CutHole[] => {
     const { frame } = panelOf(flat, id);
     const own = holes.map((h) => ({ at: h.at, radius: h.diameter / 2, joint: '' }));

@@ -1,6 +1,6 @@
 import type { Point, Segment } from '@tinwright/core';
 import { distance, place } from '@tinwright/core/internal';
-import type { Subject } from '../check.js';
+import type { ShopSubject } from '../check.js';
 import { panelOf } from './panels.js';
 
 const SLOT = 'slot'; // what the core calls the sides of a slot cut in from an edge
@@ -13,7 +13,10 @@ export interface SlotSide {
 }
 
 /** Sides of the slots in a panel, cut for another sheet to go in, on the flat. */
-export function slotSides({ part, flat }: Pick<Subject, 'part' | 'flat'>, id: string): readonly SlotSide[] {
+export function slotSides(
+  { part, flat }: Pick<ShopSubject, 'part' | 'flat'>,
+  id: string,
+): readonly SlotSide[] {
   const { frame } = panelOf(flat, id);
   const shape = part.panels.find((p) => p.id === id)?.shape ?? [];
   const at = (i: number) => shape[(i + shape.length) % shape.length] as (typeof shape)[number];

@@ -3,7 +3,7 @@ import { brakeAt } from '../../machines/brakes.js';
 import type { Brake, Press, Shop } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
 import { lineFrame, lineLength } from '../part/line.js';
-import type { Move, Problem } from '../search/states.js';
+import type { BendProblem, Move } from '../search/states.js';
 import type { BendStep, PressSetting } from './plan.js';
 import { sightLine, sightOffset } from './sight-line.js';
 import { rearEdge } from './stop-edge.js';
@@ -14,7 +14,7 @@ const CLAMPS = ['bench', 'seamer'] as const;
 
 /** A move as the shop makes it: what is held, what is set, which line goes where; `before` is how it lay for the one before. */
 export function bendStep(
-  problem: Problem,
+  problem: BendProblem,
   move: Move,
   plan: PartPlan,
   shop: Shop,
@@ -83,7 +83,7 @@ function reachOf(
 
 /** Where the nose stands in front of the tangent line, and the stop behind it; a hem is folded with the edge on the line. */
 function sightSetting(
-  { work }: Problem,
+  { work }: BendProblem,
   { mounting: { operation, held }, position: { station, setBack } }: Move,
   bends: readonly FlatBend[],
   rear: number | null,
@@ -100,7 +100,7 @@ function sightSetting(
 }
 
 function pressSetting(
-  { work }: Problem,
+  { work }: BendProblem,
   { mounting: { operation, held }, position: { station, tooling } }: Move,
   { material, sheet }: PartPlan,
   { press, profile }: Shop,

@@ -3,11 +3,11 @@ import type { Shop } from '../../machines/shop.js';
 import { dive } from '../search/dive.js';
 import { anyPlan } from '../search/find-plan.js';
 import { problemOf } from '../search/problem.js';
-import type { Problem } from '../search/states.js';
+import type { BendProblem } from '../search/states.js';
 import { onlySteps, stepsWith } from './smallest-core.js';
 
 /** The search for a part with other parameters; null where there is no such part. */
-function problemFor(plan: PartPlan, params: unknown, shop: Shop): Problem | null {
+function problemFor(plan: PartPlan, params: unknown, shop: Shop): BendProblem | null {
   try {
     const part = plan.family.part(params, plan.sheet);
     const { material, mass, name } = plan;

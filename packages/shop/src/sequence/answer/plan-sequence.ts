@@ -4,7 +4,7 @@ import type { Shop } from '../../machines/shop.js';
 import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
 import { type PartToBend, problemOf } from '../search/problem.js';
-import type { Problem } from '../search/states.js';
+import type { BendProblem } from '../search/states.js';
 import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
@@ -17,7 +17,7 @@ export function partToBend({ name, part, material, mass, flat }: PartPlan): Part
 }
 
 /** True when a bend cannot be made on any machine whatever else is done: what is left out only made it easier. */
-function neverBent({ work, stations }: Problem): boolean {
+function neverBent({ work, stations }: BendProblem): boolean {
   return work.steps.some((step) =>
     work.operations
       .filter((o) => o.steps.includes(step.index))

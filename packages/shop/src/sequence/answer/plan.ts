@@ -1,6 +1,6 @@
 import type { FlatBend, Line } from '@tinwright/core';
 import type { Action } from '../part/operations.js';
-import type { Obstacle, Station, Way } from '../stations/station.js';
+import type { Obstacle, RemovalWay, Station } from '../stations/station.js';
 
 /** What is bent in one stroke, whatever does it. Lengths mm. */
 export interface BendStroke {
@@ -67,8 +67,8 @@ export interface BendStep extends BendStroke {
   /** What lies against the rear stop or the back gauge; null where nothing straight does. */
   readonly touches: Touches | null;
   /** How it comes under the jaw, and off it once bent; null on other machines. */
-  readonly putIn: Way | null;
-  readonly takeOff: Way | null;
+  readonly putIn: RemovalWay | null;
+  readonly takeOff: RemovalWay | null;
   /** Only on a press brake. */
   readonly press: PressSetting | null;
   /** Seconds up to the end of it. */

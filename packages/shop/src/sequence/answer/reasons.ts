@@ -8,9 +8,9 @@ import { marginFor } from '../../tools/margin.js';
 import { lineFrame, poseInMachine } from '../part/line.js';
 import { lumpsOf, solidsOf } from '../part/lumps.js';
 import { has, type Mask, union } from '../part/mask.js';
-import type { Operation } from '../part/operations.js';
+import type { LineStroke } from '../part/operations.js';
 import { stageOf } from '../part/stage.js';
-import type { Problem } from '../search/states.js';
+import type { BendProblem } from '../search/states.js';
 import { sectionOf } from '../stations/bench.js';
 import { leafWork } from '../stations/leaf-work.js';
 import type { Mounting, Obstacle, Station } from '../stations/station.js';
@@ -19,7 +19,7 @@ import { othersDone } from './smallest-core.js';
 
 /** What the reasons of a part are found with. */
 export interface ReasonInput {
-  readonly problem: Problem;
+  readonly problem: BendProblem;
   readonly shop: Shop;
   readonly material: string;
   /** Of the blank, mm. */
@@ -71,7 +71,7 @@ function nearest(ways: readonly (readonly Reason[])[]): readonly Reason[] {
 }
 
 /** What stops an operation on a machine, with the side held that the bend hangs on first. */
-function sidesOf(input: ReasonInput, operation: Operation, station: Station, done: Mask): readonly Reason[] {
+function sidesOf(input: ReasonInput, operation: LineStroke, station: Station, done: Mask): readonly Reason[] {
   const { problem } = input;
   const id = (panel: number) => problem.work.tree.panels[panel]?.id ?? null;
   const [panel] = operation.panels as [number];

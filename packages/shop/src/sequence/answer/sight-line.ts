@@ -1,5 +1,5 @@
 import type { FlatBend, Line, Point } from '@tinwright/core';
-import type { Held, LineFrame } from '../part/line.js';
+import type { HeldSide, LineFrame } from '../part/line.js';
 
 /**
  * From the tangent line on the held side to the edge of the nose, towards the bend, mm: the hinge lies so far in front of
@@ -15,7 +15,7 @@ export const sightOffset = ({ reach }: Pick<LineFrame, 'reach'>, setBack: number
  * The line set under the edge of the nose on a leaf brake: so far from the tangent line on the held side, towards the
  * bend. A tangent line runs with its parent on the right, so a bend has its sides whatever its width. Flat coordinates, mm.
  */
-export function sightLine({ tangents }: Pick<FlatBend, 'tangents'>, held: Held, offset: number): Line {
+export function sightLine({ tangents }: Pick<FlatBend, 'tangents'>, held: HeldSide, offset: number): Line {
   const [a, b] = tangents[held === 'parent' ? 0 : 1];
   const along: Point = [b[0] - a[0], b[1] - a[1]];
   const by = (held === 'parent' ? offset : -offset) / Math.hypot(...along);

@@ -1,27 +1,27 @@
 import { subtree } from '../part/fold-tree.js';
 import { type Mask, maskOf, within, without } from '../part/mask.js';
 import { dive } from '../search/dive.js';
-import type { Problem } from '../search/states.js';
+import type { BendProblem } from '../search/states.js';
 
 const MOST_DIVES = 200; // subsets looked at
 const MOST_STATES = 3000; // of one
 const LARGEST = 4; // bends tried together before bends are taken away one by one
 
 /** A problem in which only some steps have to be done; the others stay flat. */
-export function onlySteps(problem: Problem, steps: Mask): Problem {
+export function onlySteps(problem: BendProblem, steps: Mask): BendProblem {
   const { work } = problem;
   const operations = work.operations.filter((o) => within(o.mask, steps));
   return { ...problem, work: { ...work, operations, all: steps } };
 }
 
 /** True when it is proved that these steps cannot all be done. */
-function impossible(problem: Problem, steps: Mask): boolean {
+function impossible(problem: BendProblem, steps: Mask): boolean {
   const { moves, bound } = dive(onlySteps(problem, steps), MOST_STATES);
   return moves === null && bound === Infinity;
 }
 
 /** Steps of some panels' bends and of all that hangs on them: a wall is as high as its hem leaves it. */
-export function stepsWith({ work }: Problem, panels: readonly number[]): Mask {
+export function stepsWith({ work }: BendProblem, panels: readonly number[]): Mask {
   const own = new Set(panels.flatMap((p) => subtree(work.tree, p)));
   return maskOf(work.steps.filter((s) => own.has(s.panel)).map((s) => s.index));
 }
@@ -31,7 +31,7 @@ export function stepsWith({ work }: Problem, panels: readonly number[]): Mask {
  * else one pair, and so on; past four, bends are taken away one by one as long as the rest stays impossible. Panels whose
  * bends they are; empty when nothing was proved within the effort.
  */
-export function smallestCores(problem: Problem): readonly (readonly number[])[] {
+export function smallestCores(problem: BendProblem): readonly (readonly number[])[] {
   const { steps, tree } = problem.work;
   const panels = [...new Set(steps.map((s) => s.panel))];
   let dives = 0;
@@ -74,7 +74,7 @@ function* choose<T>(list: readonly T[], count: number): Generator<readonly T[]> 
 }
 
 /** What is done when a bend is the last of a set: the others, and all that hangs on them or on it. */
-export function othersDone(problem: Problem, core: readonly number[], panel: number): Mask {
+export function othersDone(problem: BendProblem, core: readonly number[], panel: number): Mask {
   const own = maskOf(problem.work.steps.filter((s) => s.panel === panel).map((s) => s.index));
   return without(stepsWith(problem, core), own);
 }

@@ -2,9 +2,9 @@ import type { Pose, Vec3 } from '@tinwright/core';
 import { compose3, HOME, place3 } from '@tinwright/core/internal';
 import { type FoldTree, mouldFrame, type TreeBend } from '../part/fold-tree.js';
 import { bendsTo, type LineFrame, lineFrame, poseInMachine } from '../part/line.js';
-import { type Lump, lumpsOf } from '../part/lumps.js';
+import { type BentLump, lumpsOf } from '../part/lumps.js';
 import { stageOf } from '../part/stage.js';
-import type { Move, Problem } from '../search/states.js';
+import type { BendProblem, Move } from '../search/states.js';
 import type { Touches } from './plan.js';
 
 const LEAST_EDGE = 10; // mm of straight edge a stop needs; judgement
@@ -22,7 +22,7 @@ export interface RearEdge {
  * @param reach nearest and furthest place of the stop, mm behind the tangent line
  */
 export function rearEdge(
-  problem: Problem,
+  problem: BendProblem,
   { mounting, done }: Move,
   [nearest, furthest]: readonly [number, number],
 ): RearEdge | null {
@@ -54,7 +54,7 @@ interface Edge {
 }
 
 /** Where the edges of a panel that a stop can touch lie in the machine, forward of the line. */
-function edgesOf({ work }: Problem, frame: LineFrame, lump: Lump, stage: StageOf): readonly Edge[] {
+function edgesOf({ work }: BendProblem, frame: LineFrame, lump: BentLump, stage: StageOf): readonly Edge[] {
   const pose = poseInMachine(work, frame, lump, stage);
   const shape = (work.tree.panels[lump.panel]?.panel.shape ?? []).map((e) => place3(pose, [...e.from, 0]));
   const walls = wallsOn(work.tree, lump.panel, stage).flatMap(({ bend, mould, panel }) => {

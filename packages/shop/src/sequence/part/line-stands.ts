@@ -3,36 +3,36 @@ import { convexHull } from '@tinwright/core/internal';
 import { ring, type Sector, sectorOf } from '../../sweep/contact.js';
 import { ancestors, type Stage } from './fold-tree.js';
 import { lazy } from './lazy.js';
-import { type Held, type LineFrame, lineFrame } from './line.js';
+import { type HeldSide, type LineFrame, lineFrame } from './line.js';
 import { linePoses } from './line-poses.js';
-import { type Corners, homeOf, type Lump, lumpsOf, solidsOf } from './lumps.js';
+import { type BentLump, type Corners, homeOf, lumpsOf, solidsOf } from './lumps.js';
 import { keptBy, type Mask, maskOf } from './mask.js';
-import type { Operation, Work } from './operations.js';
+import type { LineStroke, Work } from './operations.js';
 import { stageOf } from './stage.js';
 
 /** A stretch along an axis of the machine. mm */
 export type Extent = readonly [from: number, to: number];
 
 /** A convex solid as it is seen along the line, and where along it. mm */
-export interface Section {
+export interface LineSection {
   readonly section: readonly Point[];
   readonly y: Extent;
 }
 
 /** A convex solid in the machine, with its least and greatest distance from the line, and where it lies round it. */
-export interface Solid extends Section {
+export interface LineSolid extends LineSection {
   readonly corners: readonly Vec3[];
   readonly reach: Extent;
   readonly sector: Sector;
 }
 
 /** A lump as it stands under a line in one state. mm */
-export interface Stand {
-  readonly lump: Lump;
+export interface LumpStand {
+  readonly lump: BentLump;
   readonly moves: boolean;
   /** True while it lies in the plane of the sheet at the line. */
   readonly flat: boolean;
-  readonly solids: readonly Solid[];
+  readonly solids: readonly LineSolid[];
   /** Extents in the machine: away from the line, along it, and up. */
   readonly x: Extent;
   readonly y: Extent;
@@ -42,13 +42,13 @@ export interface Stand {
 
 /** A lump of a part under a line, whatever is done. */
 export interface LumpAtLine {
-  readonly lump: Lump;
+  readonly lump: BentLump;
   readonly moves: boolean;
   /** Panels whose bends decide where it stands, and their steps. */
   readonly bends: readonly number[];
   readonly steps: Mask;
   /** How it stands in a state; null for a bend not yet made. */
-  readonly at: (done: Mask) => Stand | null;
+  readonly at: (done: Mask) => LumpStand | null;
 }
 
 /** A part under a line: what every machine and the part itself are held against. */
@@ -58,7 +58,7 @@ export interface PartAtLine {
 }
 
 /** Lines of a part with either side held, each computed when it is first asked for. */
-export type LineBook = (operation: Operation, held: Held) => PartAtLine;
+export type LineBook = (operation: LineStroke, held: HeldSide) => PartAtLine;
 
 /** Every line of a part, once for all machines. */
 export function lineBook(work: Work): LineBook {
@@ -77,7 +77,7 @@ export function mostKept({ tree }: Work): number {
   return tree.panels.some((_, i) => ancestors(tree, i).length > CHAIN) ? 2 : 7;
 }
 
-type SolidBook = (lump: Lump, stage: Stage) => readonly Corners[];
+type SolidBook = (lump: BentLump, stage: Stage) => readonly Corners[];
 
 /** Solids in the frames of their panels, each made once. */
 function solidBook({ tree }: Work): SolidBook {
@@ -90,7 +90,7 @@ function solidBook({ tree }: Work): SolidBook {
   };
 }
 
-function partAtLine(work: Work, solidsFor: SolidBook, operation: Operation, held: Held): PartAtLine {
+function partAtLine(work: Work, solidsFor: SolidBook, operation: LineStroke, held: HeldSide): PartAtLine {
   const { tree } = work;
   const frame = lineFrame(work, operation, held);
   const poses = linePoses(work, frame);
@@ -102,7 +102,7 @@ function partAtLine(work: Work, solidsFor: SolidBook, operation: Operation, held
     const moves = frame.moves[lump.panel] === true;
     const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
     const own = lazy(() => solidsFor(lump, 'flat'));
-    const standing = (done: Mask): Stand | null => {
+    const standing = (done: Mask): LumpStand | null => {
       const stage = stageOf(work, done);
       const solids = lump.kind === 'panel' ? own() : solidsFor(lump, stage(lump.panel));
       if (solids.length === 0) return null;
@@ -124,8 +124,11 @@ function partAtLine(work: Work, solidsFor: SolidBook, operation: Operation, held
   return { frame, lumps };
 }
 
-function standOf(of: Pick<Stand, 'lump' | 'moves' | 'flat'>, shapes: readonly (readonly Vec3[])[]): Stand {
-  const solids = shapes.map((corners): Solid => {
+function standOf(
+  of: Pick<LumpStand, 'lump' | 'moves' | 'flat'>,
+  shapes: readonly (readonly Vec3[])[],
+): LumpStand {
+  const solids = shapes.map((corners): LineSolid => {
     const section = convexHull(corners.map(([x, , z]): Point => [x, z]));
     return { corners, section, y: extent(corners, 1), reach: ring(section), sector: sectorOf(section) };
   });

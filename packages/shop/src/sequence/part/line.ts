@@ -11,11 +11,11 @@ import {
   type TreePanel,
 } from './fold-tree.js';
 import { type HingeReach, hingeReach } from './hinge-reach.js';
-import { homeOf, type Lump } from './lumps.js';
-import type { Operation, Work } from './operations.js';
+import { type BentLump, homeOf } from './lumps.js';
+import type { LineStroke, Work } from './operations.js';
 
 /** Which side of a line is held: the panel the bend hangs on, or the one that hangs by it. */
-export type Held = 'parent' | 'child';
+export type HeldSide = 'parent' | 'child';
 
 /**
  * A line under the tool: poses bring a panel's frame into the machine's, x from the held side to the free one, z up,
@@ -23,7 +23,7 @@ export type Held = 'parent' | 'child';
  * sheet between z = 0 and T with the side it bends to on top.
  */
 export interface LineFrame {
-  readonly held: Held;
+  readonly held: HeldSide;
   /** Panels the line's bends hang on, first one first, and those that turn. */
   readonly parents: readonly number[];
   readonly children: readonly number[];
@@ -39,7 +39,7 @@ export interface LineFrame {
   readonly spans: readonly (readonly [number, number])[];
 }
 
-export function lineFrame(work: Work, operation: Operation, held: Held): LineFrame {
+export function lineFrame(work: Work, operation: LineStroke, held: HeldSide): LineFrame {
   const { tree } = work;
   const children = operation.panels;
   const bends = children.map((c) => (tree.panels[c] as TreePanel & { bend: TreeBend }).bend);
@@ -74,7 +74,7 @@ const areaOf = ({ pieces }: TreePanel) => pieces.reduce((s, p) => s + polygonAre
 const FLAT = (): Stage => 'flat';
 
 /** Face up is the one the bend turns to; forward is away from the held side. */
-function machinePose({ hinge }: TreeBend, held: Held, turn: 'up' | 'down', thickness: number): Pose {
+function machinePose({ hinge }: TreeBend, held: HeldSide, turn: 'up' | 'down', thickness: number): Pose {
   const { origin, x, y } = hinge.frame;
   const [sx, sy] = held === 'parent' ? [turn === 'up' ? -1 : 1, 1] : [turn === 'up' ? 1 : -1, -1];
   const sz = turn === 'up' ? 1 : -1;
@@ -97,7 +97,7 @@ function machinePose({ hinge }: TreeBend, held: Held, turn: 'up' | 'down', thick
 export function poseInMachine(
   { tree }: Work,
   frame: LineFrame,
-  lump: Lump,
+  lump: BentLump,
   stage: (panel: number) => Stage,
 ): Pose {
   const home = homeOf(tree, lump);
@@ -124,7 +124,7 @@ function subtreeHolds(tree: FoldTree, root: number, panel: number): boolean {
 }
 
 /** Bends (by the panel that turns) whose stage decides where a lump stands before a stroke on a line. */
-export function bendsTo({ tree }: Work, { parents, children }: LineFrame, lump: Lump): readonly number[] {
+export function bendsTo({ tree }: Work, { parents, children }: LineFrame, lump: BentLump): readonly number[] {
   const home = homeOf(tree, lump);
   const branch = children.findIndex((c) => subtreeHolds(tree, c, home));
   const from = branch < 0 ? (parents[0] as number) : (children[branch] as number);

@@ -3,7 +3,7 @@ import { bendAxis, HOME, place3, radians } from '@tinwright/core/internal';
 import { type FoldTree, type Stage, type TreePanel, turnAt } from './fold-tree.js';
 
 /** What of a part can be in the way: a panel, or the bent material of a bend. */
-export interface Lump {
+export interface BentLump {
   readonly kind: 'panel' | 'bend';
   /** The panel, or the panel that the bend folds. */
   readonly panel: number;
@@ -13,20 +13,20 @@ export interface Lump {
 export type Corners = readonly Vec3[];
 
 /** All lumps of a part: its panels, then its bends. */
-export function lumpsOf({ panels }: FoldTree): readonly Lump[] {
-  const bends = panels.flatMap((p, panel): readonly Lump[] =>
+export function lumpsOf({ panels }: FoldTree): readonly BentLump[] {
+  const bends = panels.flatMap((p, panel): readonly BentLump[] =>
     p.bend === null ? [] : [{ kind: 'bend', panel }],
   );
-  return [...panels.map((_, panel): Lump => ({ kind: 'panel', panel })), ...bends];
+  return [...panels.map((_, panel): BentLump => ({ kind: 'panel', panel })), ...bends];
 }
 
 /** The panel in whose frame a lump is told: its own, or for a bend the parent's. */
-export function homeOf({ panels }: FoldTree, { kind, panel }: Lump): number {
+export function homeOf({ panels }: FoldTree, { kind, panel }: BentLump): number {
   return kind === 'panel' ? panel : (panels[panel] as TreePanel).parent;
 }
 
 /** Convex solids that make up a lump; a bend not yet made has none. */
-export function solidsOf(tree: FoldTree, { kind, panel }: Lump, stage: Stage): readonly Corners[] {
+export function solidsOf(tree: FoldTree, { kind, panel }: BentLump, stage: Stage): readonly Corners[] {
   const it = tree.panels[panel] as TreePanel;
   if (kind === 'panel')
     return it.pieces.map((piece) =>

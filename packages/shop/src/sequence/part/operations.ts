@@ -6,7 +6,7 @@ import { both, isEmpty, type Mask, MOST_STEPS, maskOf } from './mask.js';
 export type Action = 'bend' | 'fold' | 'close' | 'roll';
 
 /** One bend one stage further. Steps are numbered; a state of the part is a set of them. */
-export interface Step {
+export interface BendStage {
   readonly index: number;
   /** The panel that turns. */
   readonly panel: number;
@@ -14,7 +14,7 @@ export interface Step {
 }
 
 /** One stroke: steps on one line that are done together. */
-export interface Operation {
+export interface LineStroke {
   readonly index: number;
   readonly action: Action;
   readonly steps: readonly number[];
@@ -34,8 +34,8 @@ export interface Operation {
 /** Steps and operations of a part, and which step shows the stage of which panel's bend. */
 export interface Work {
   readonly tree: FoldTree;
-  readonly steps: readonly Step[];
-  readonly operations: readonly Operation[];
+  readonly steps: readonly BendStage[];
+  readonly operations: readonly LineStroke[];
   readonly all: Mask;
   /** By panel: its last step, and its first where it has two; -1 for none. */
   readonly last: readonly number[];
@@ -47,7 +47,7 @@ export function workOf(tree: FoldTree): Work {
   const steps = tree.panels.flatMap((p, i) => actionsOf(p).map((action) => ({ panel: i, action })));
   if (steps.length > MOST_STEPS)
     throw new RangeError(`${steps.length} steps given, up to ${MOST_STEPS} allowed`);
-  const numbered = steps.map((s, index): Step => ({ ...s, index }));
+  const numbered = steps.map((s, index): BendStage => ({ ...s, index }));
   const of = (panel: number) => numbered.filter((s) => s.panel === panel);
   const groups = linesOf(tree, numbered);
   const operations = groups.map((g, index) => operation(tree, numbered, g, index));
@@ -68,9 +68,9 @@ function actionsOf({ bend }: TreePanel): readonly Action[] {
 }
 
 /** All that lie on one line on the flat together, then steps by themselves. */
-function linesOf(tree: FoldTree, steps: readonly Step[]): readonly (readonly Step[])[] {
+function linesOf(tree: FoldTree, steps: readonly BendStage[]): readonly (readonly BendStage[])[] {
   const singles = steps.map((s) => [s]);
-  const lines = new Map<string, Step[]>();
+  const lines = new Map<string, BendStage[]>();
   for (const s of steps) {
     if (s.action === 'roll') continue;
     const key = lineKey(tree, s);
@@ -80,7 +80,7 @@ function linesOf(tree: FoldTree, steps: readonly Step[]): readonly (readonly Ste
 }
 
 /** The same for steps that one stroke can do: line on the flat, side, angle, radius, stage. */
-function lineKey(tree: FoldTree, { panel, action }: Step): string {
+function lineKey(tree: FoldTree, { panel, action }: BendStage): string {
   const { bend, parent } = tree.panels[panel] as TreePanel & { bend: TreeBend };
   const pose = poseFrom(tree, 0, parent, () => 'flat');
   const { origin, y } = bend.hinge.frame;
@@ -94,8 +94,13 @@ function lineKey(tree: FoldTree, { panel, action }: Step): string {
     .join(' ');
 }
 
-function operation(tree: FoldTree, all: readonly Step[], group: readonly Step[], index: number): Operation {
-  const [first] = group as [Step];
+function operation(
+  tree: FoldTree,
+  all: readonly BendStage[],
+  group: readonly BendStage[],
+  index: number,
+): LineStroke {
+  const [first] = group as [BendStage];
   const panels = group.map((s) => s.panel);
   const steps = group.map((s) => s.index);
   const parents = panels.map((p) => (tree.panels[p] as TreePanel).parent);
@@ -121,14 +126,14 @@ function operation(tree: FoldTree, all: readonly Step[], group: readonly Step[],
 }
 
 /** Operations that can be next. A hem that is folded is closed before anything else is done: it would only be in the way. */
-export function openOperations({ operations }: Work, done: Mask): readonly Operation[] {
+export function openOperations({ operations }: Work, done: Mask): readonly LineStroke[] {
   const open = operations.filter((o) => isOpen(o, done));
   const closing = open.filter((o) => o.action === 'close');
   return closing.length > 0 ? closing : open;
 }
 
 /** True when an operation can be next: not begun, what it waits for done, its line still in one. */
-export function isOpen({ mask, after, before }: Operation, done: Mask): boolean {
+export function isOpen({ mask, after, before }: LineStroke, done: Mask): boolean {
   return (
     isEmpty(both(mask, done)) &&
     (after.low & ~done.low) === 0 &&

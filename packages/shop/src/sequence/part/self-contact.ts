@@ -3,10 +3,10 @@ import { convexHull, radians } from '@tinwright/core/internal';
 import { contactAngle, passes } from '../../sweep/contact.js';
 import { overlap } from '../../sweep/polygon.js';
 import { lazy } from './lazy.js';
-import type { LineBook, LumpAtLine, PartAtLine, Stand } from './line-stands.js';
-import type { Lump } from './lumps.js';
+import type { LineBook, LumpAtLine, LumpStand, PartAtLine } from './line-stands.js';
+import type { BentLump } from './lumps.js';
 import { keptBy, type Mask, union } from './mask.js';
-import type { Operation, Work } from './operations.js';
+import type { LineStroke, Work } from './operations.js';
 
 /** Two panels of a part that meet during a stroke. */
 export interface SelfContact {
@@ -25,7 +25,7 @@ const RESTS = 0.05; // mm two solids may share before the stroke: they lie on ea
 export function contactBook(
   work: Work,
   lineAt: LineBook,
-): (operation: Operation, done: Mask) => SelfContact | null {
+): (operation: LineStroke, done: Mask) => SelfContact | null {
   const lines = work.operations.map((o) =>
     lazy(() => keptBy(work.all, meetingAt(work, o, lineAt(o, 'parent')))),
   );
@@ -36,7 +36,7 @@ const MOST_KEPT = 7; // bends that move a pair which is kept
 
 function meetingAt(
   work: Work,
-  operation: Operation,
+  operation: LineStroke,
   { lumps }: PartAtLine,
 ): (done: Mask) => SelfContact | null {
   if (operation.action === 'close' || operation.action === 'roll') return () => null;
@@ -62,12 +62,12 @@ function meetingAt(
 interface Pair {
   readonly held: number;
   /** Whether they meet, in a state. */
-  readonly meets: (moving: Stand, done: Mask) => boolean;
+  readonly meets: (moving: LumpStand, done: Mask) => boolean;
 }
 
 function pairOf(a: LumpAtLine, b: LumpAtLine, turn: number): Pair {
   const held = b.lump.panel;
-  const asked = (moving: Stand, done: Mask) => {
+  const asked = (moving: LumpStand, done: Mask) => {
     const other = b.at(done);
     return other !== null && touch(moving, other, turn);
   };
@@ -79,7 +79,7 @@ function pairOf(a: LumpAtLine, b: LumpAtLine, turn: number): Pair {
   return { held, meets: (_, done) => kept(done) };
 }
 
-function touch(a: Stand, b: Stand, turn: number): boolean {
+function touch(a: LumpStand, b: LumpStand, turn: number): boolean {
   if (a.flat && b.flat) return false;
   return a.solids.some((p) =>
     b.solids.some((q) => {
@@ -91,8 +91,8 @@ function touch(a: Stand, b: Stand, turn: number): boolean {
 }
 
 /** A bend with one of the panels it joins. */
-function joined({ tree }: Work, a: Lump, b: Lump): boolean {
-  const ends = ({ kind, panel }: Lump) =>
+function joined({ tree }: Work, a: BentLump, b: BentLump): boolean {
+  const ends = ({ kind, panel }: BentLump) =>
     kind === 'panel' ? [panel] : [panel, tree.panels[panel]?.parent ?? -1];
   return (a.kind === 'bend' || b.kind === 'bend') && ends(a).some((p) => ends(b).includes(p));
 }

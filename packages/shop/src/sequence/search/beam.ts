@@ -1,15 +1,15 @@
 import { keyOf, sameMask } from '../part/mask.js';
-import type { Operation } from '../part/operations.js';
+import type { LineStroke } from '../part/operations.js';
 import type { Guide, Hope } from './guide.js';
 import { Heap } from './heap.js';
-import { clean, type Found, type Node, type Problem, pathTo, START, stepTo } from './states.js';
+import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
 
 /** How a beam goes. */
 export interface BeamInput {
   /** States kept after every operation. */
   readonly width: number;
   /** Among states that promise the same, the one whose last operation comes first by this. */
-  readonly rank: (operation: Operation) => number;
+  readonly rank: (operation: LineStroke) => number;
   /** No operation is taken so many places after the first one that is left. */
   readonly ahead: number;
   /** Cost of a plan there is: only a cheaper one is looked for. */
@@ -27,7 +27,7 @@ interface Entry {
  * A plan by keeping the most promising few states after every operation (Lowerre's beam search, 1976). What a way
  * promises is known before geometry is asked, and it is asked only of those whose turn comes.
  */
-export function* beam(problem: Problem, guide: Guide, input: BeamInput): Generator<number, Found> {
+export function* beam(problem: BendProblem, guide: Guide, input: BeamInput): Generator<number, FoundMoves> {
   let layer: readonly Node[] = [START];
   let finished: Node | null = null;
   let expanded = 0;
@@ -45,7 +45,7 @@ export function* beam(problem: Problem, guide: Guide, input: BeamInput): Generat
 
 /** The most promising few of all that can follow. */
 function* layerAfter(
-  problem: Problem,
+  problem: BendProblem,
   { bound, rise, hopes }: Guide,
   layer: readonly Node[],
   { width, ahead, rank, limit }: BeamInput,

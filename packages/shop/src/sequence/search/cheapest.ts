@@ -1,7 +1,7 @@
 import { keyOf, sameMask } from '../part/mask.js';
 import { type Guide, type Hope, rounded } from './guide.js';
 import { Heap } from './heap.js';
-import { clean, type Found, type Node, type Problem, pathTo, START, stepTo } from './states.js';
+import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
 
 /** A state in the queue, looked at or not, or the ways on from one that have not been tried. */
 interface Entry {
@@ -23,11 +23,11 @@ interface Entry {
  * @returns a search that goes on a little whenever it is asked for the seconds that no plan goes under
  */
 export function* cheapest(
-  problem: Problem,
+  problem: BendProblem,
   guide: Guide,
   most: number,
   limit: () => number,
-): Generator<number, Found> {
+): Generator<number, FoundMoves> {
   const { work } = problem;
   const { bound, rise } = guide;
   const reached = new Map<number | string, Node[]>();
@@ -42,7 +42,7 @@ export function* cheapest(
   const others = (node: Node) => reached.get(keyOf(node.done)) ?? [];
   queueState(START, 0, false);
   let [tried, expanded, turn] = [0, 0, 0];
-  const answer = (moves: Found['moves'], least: number, cost: number): Found => ({
+  const answer = (moves: FoundMoves['moves'], least: number, cost: number): FoundMoves => ({
     moves,
     bound: Math.min(limit(), least),
     cost,
@@ -103,7 +103,7 @@ const SLICE = 32;
 const EVEN = 1e-6; // s
 
 /** True when one of the states with the same steps done comes to this one's position at no more cost. */
-function dominated({ positions }: Problem, { at, cost }: Node, others: readonly Node[]): boolean {
+function dominated({ positions }: BendProblem, { at, cost }: Node, others: readonly Node[]): boolean {
   for (const o of others)
     if (o.cost <= cost && at !== null && o.at !== null && o.cost + positions.change(o.at, at) <= cost + 1e-9)
       return true;

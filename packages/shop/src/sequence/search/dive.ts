@@ -1,13 +1,13 @@
 import { keyOf, sameMask } from '../part/mask.js';
 import { guideOf } from './guide.js';
-import { clean, type Found, type Node, type Problem, pathTo, START, stepTo } from './states.js';
+import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
 
 /**
  * Some plan, whatever it costs: depth first by what looks cheapest, never twice into steps that lead nowhere. Whether
  * the rest can be bent hangs on what is done alone, not on the way to it.
  * @param most states looked at before it gives up: the bound is then 0, and infinite where there is no plan
  */
-export function dive(problem: Problem, most: number): Found {
+export function dive(problem: BendProblem, most: number): FoundMoves {
   const { rise, hopes } = guideOf(problem);
   const dead = new Set<number | string>();
   let expanded = 0;

@@ -1,10 +1,10 @@
 import { ancestors } from '../part/fold-tree.js';
-import type { Operation, Work } from '../part/operations.js';
+import type { LineStroke, Work } from '../part/operations.js';
 import { beam } from './beam.js';
 import { cheapest } from './cheapest.js';
 import { dive } from './dive.js';
 import { guideOf } from './guide.js';
-import type { Found, Problem } from './states.js';
+import type { BendProblem, FoundMoves } from './states.js';
 import { sweepOrders, sweeps } from './sweeps.js';
 
 /** Looked at before a search gives up: a state of a part with many steps takes longer to look at. */
@@ -32,7 +32,7 @@ function effortFor({ steps, tree }: Work): Effort {
 }
 
 /** How far a search has come. */
-export interface Progress {
+export interface SearchProgress {
   /** Seconds of the cheapest plan so far; infinite before there is one. */
   readonly cost: number;
 }
@@ -42,7 +42,7 @@ export interface Progress {
  * the exact search; where there are too many states to look at, the best so far with what it may still fall short.
  * Without a plan, an infinite bound says that there is none. Goes on a little whenever it is asked how far it is.
  */
-export function* planSearch(problem: Problem): Generator<Progress, Found> {
+export function* planSearch(problem: BendProblem): Generator<SearchProgress, FoundMoves> {
   const { ways, width } = effortFor(problem.work);
   const guide = guideOf(problem);
   let best = yield* told(sweeps(problem), Infinity);
@@ -66,7 +66,11 @@ export function* planSearch(problem: Problem): Generator<Progress, Found> {
 }
 
 /** So many looks of a part of the search; null when it has not come to an end by then. */
-function* some<T>(part: Generator<number, T>, cost: number, looks: number): Generator<Progress, T | null> {
+function* some<T>(
+  part: Generator<number, T>,
+  cost: number,
+  looks: number,
+): Generator<SearchProgress, T | null> {
   for (let i = 0; i < looks; i++) {
     const { done, value } = part.next();
     if (done === true) return value;
@@ -76,7 +80,7 @@ function* some<T>(part: Generator<number, T>, cost: number, looks: number): Gene
 }
 
 /** What a part of the search finds, told on the way as far as the whole has come. */
-function* told<T>(part: Generator<number, T>, cost: number): Generator<Progress, T> {
+function* told<T>(part: Generator<number, T>, cost: number): Generator<SearchProgress, T> {
   for (;;) {
     const { done, value } = part.next();
     if (done === true) return value;
@@ -86,19 +90,19 @@ function* told<T>(part: Generator<number, T>, cost: number): Generator<Progress,
 
 function ranked(
   { operations }: Work,
-  order: (a: Operation, b: Operation) => number,
-): (operation: Operation) => number {
+  order: (a: LineStroke, b: LineStroke) => number,
+): (operation: LineStroke) => number {
   const ranks = new Map(operations.toSorted(order).map((o, i) => [o.index, i]));
   return ({ index }) => ranks.get(index) ?? 0;
 }
 
 /** The whole search at once. */
-export function findPlan(problem: Problem): Found {
+export function findPlan(problem: BendProblem): FoundMoves {
   return whole(planSearch(problem));
 }
 
 /** Some plan, or none, sooner than the cheapest is found. @param dives states looked at in all */
-export function anyPlan(problem: Problem, dives: number = effortFor(problem.work).dives): Found {
+export function anyPlan(problem: BendProblem, dives: number = effortFor(problem.work).dives): FoundMoves {
   const quick = whole(sweeps(problem));
   return quick.moves === null ? dive(problem, dives) : quick;
 }

@@ -3,7 +3,7 @@ import { boundOf, type Lies } from './bound.js';
 import type { Position } from './handling.js';
 import { type Ahead, precedenceOf } from './precedence.js';
 import { riseOf } from './rise.js';
-import { type Node, openWays, type Problem } from './states.js';
+import { type BendProblem, type Node, openWays } from './states.js';
 import type { Way } from './ways.js';
 
 /** A way that may follow a state, and the seconds a plan over it takes at least, before anything is asked of geometry. */
@@ -28,7 +28,7 @@ const EVEN = 1e-6; // s
 export const rounded = (seconds: number): number => Math.round(seconds * 1e6) / 1e6;
 
 /** What leads the searches of a part. */
-export function guideOf(problem: Problem): Guide {
+export function guideOf(problem: BendProblem): Guide {
   const bound = boundOf(problem);
   const ahead = precedenceOf(problem);
   return {

@@ -1,8 +1,8 @@
 import { place3 } from '@tinwright/core/internal';
 import type { Costs } from '../../machines/shop.js';
 import { poseFrom, type TreeBend, type TreePanel } from '../part/fold-tree.js';
-import type { Held } from '../part/line.js';
-import type { Operation, Work } from '../part/operations.js';
+import type { HeldSide } from '../part/line.js';
+import type { LineStroke, Work } from '../part/operations.js';
 import type { Mounting, Station } from '../stations/station.js';
 import { chooseTools, difference, serves, type ToolSet, toolSetKey } from './fingers.js';
 import { turnCost } from './turns.js';
@@ -38,12 +38,12 @@ export interface Setting {
 export interface PlacingInput {
   readonly costs: Costs;
   readonly scale: number;
-  readonly heading: (operation: Operation, held: Held) => number;
-  readonly setting: (operation: Operation, station: Station) => Setting;
+  readonly heading: (operation: LineStroke, held: HeldSide) => number;
+  readonly setting: (operation: LineStroke, station: Station) => Setting;
 }
 
 /** Heading of a part under an operation, degrees from 0: away from the held side, on the flat pattern. */
-export function headingOf({ tree }: Work, operation: Operation, held: Held): number {
+export function headingOf({ tree }: Work, operation: LineStroke, held: HeldSide): number {
   const child = tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
   const pose = poseFrom(tree, 0, child.parent, () => 'flat');
   const { y } = child.bend.hinge.frame;
@@ -118,7 +118,7 @@ const BY_HAND = 100; // mm bent by hand at once; judgement
 
 /** Seconds of the stroke itself; by hand a longer bend is done piece by piece. */
 export function strokeCost(
-  { action, length }: Operation,
+  { action, length }: LineStroke,
   { name, id }: Pick<Station, 'name' | 'id'>,
   costs: Costs,
 ): number {

@@ -1,7 +1,7 @@
 import { both, has, isEmpty, keptBy, type Mask, maskOf, stepsOf, union, without } from '../part/mask.js';
-import type { Step, Work } from '../part/operations.js';
+import type { BendStage, Work } from '../part/operations.js';
 import { Before } from './before.js';
-import type { Problem } from './states.js';
+import type { BendProblem } from './states.js';
 import type { Way } from './ways.js';
 
 /** What the steps left in a state are bound to, whatever order they are done in. */
@@ -25,7 +25,7 @@ interface Chance {
  * where a tool has to be; so a step with one way left comes before all that would take it, which takes ways from those
  * in turn, until nothing changes (arc consistency on precedences: Mackworth 1977). Null where a step has no way left.
  */
-export function precedenceOf(problem: Problem): (done: Mask) => Ahead | null {
+export function precedenceOf(problem: BendProblem): (done: Mask) => Ahead | null {
   const { work } = problem;
   let chances: readonly (readonly Chance[])[] | null = null;
   return keptBy(work.all, (done) => {
@@ -34,7 +34,7 @@ export function precedenceOf(problem: Problem): (done: Mask) => Ahead | null {
   });
 }
 
-function chancesOf(problem: Problem, step: number): readonly Chance[] {
+function chancesOf(problem: BendProblem, step: number): readonly Chance[] {
   const { work, ways } = problem;
   return work.operations
     .filter((o) => o.steps.includes(step))
@@ -49,11 +49,15 @@ function chancesOf(problem: Problem, step: number): readonly Chance[] {
     );
 }
 
-function propagated({ work }: Problem, chances: readonly (readonly Chance[])[], done: Mask): Ahead | null {
+function propagated(
+  { work }: BendProblem,
+  chances: readonly (readonly Chance[])[],
+  done: Mask,
+): Ahead | null {
   const left = stepsOf(without(work.all, done));
   const before = new Before(work.steps.length, done);
   for (const s of left) {
-    const { panel, action } = work.steps[s] as Step;
+    const { panel, action } = work.steps[s] as BendStage;
     const first = work.first[panel] as number;
     if (action === 'close' && !has(done, first)) before.put(first, s);
   }

@@ -5,19 +5,19 @@ import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
 import { foldSetting } from '../../tools/leaf-setting.js';
 import { marginFor } from '../../tools/margin.js';
 import { foldTree } from '../part/fold-tree.js';
-import type { Held } from '../part/line.js';
+import type { HeldSide } from '../part/line.js';
 import { type LineBook, lineBook } from '../part/line-stands.js';
-import { type Operation, type Work, workOf } from '../part/operations.js';
+import { type LineStroke, type Work, workOf } from '../part/operations.js';
 import { contactBook } from '../part/self-contact.js';
 import { brakeStation } from '../stations/brake-station.js';
 import { handStation } from '../stations/hand-station.js';
 import { benchStation, seamerStation, viseStation } from '../stations/jaw-station.js';
-import { type Blank, leafWork } from '../stations/leaf-work.js';
+import { type LeafBlank, leafWork } from '../stations/leaf-work.js';
 import { pressStation } from '../stations/press-station.js';
 import type { Station } from '../stations/station.js';
 import { handlingScale, headingOf, type PlacingInput, type Setting } from './handling.js';
 import { placingBook } from './placing.js';
-import type { Problem } from './states.js';
+import type { BendProblem } from './states.js';
 import { waysOf } from './ways.js';
 
 /** A part as the planner of bends sees it. */
@@ -34,7 +34,7 @@ export interface PartToBend {
 const HEM_FOLD = 135; // degrees a hem is folded to without a leaf; judgement
 
 /** The search problem of a part in a shop. */
-export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): Problem {
+export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): BendProblem {
   const longest = Math.max(...blank);
   const { thickness, insideRadius } = part.sheet;
   const springback = springbackOf(shop.strips, material.name, thickness);
@@ -49,7 +49,7 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
     costs: shop.costs,
     scale: handlingScale(mass, longest),
     heading: kept(
-      (o, held: Held) => headingOf(work, o, held),
+      (o, held: HeldSide) => headingOf(work, o, held),
       (held) => held,
     ),
     setting: kept(
@@ -73,7 +73,7 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
 }
 
 /** A function of an operation and something with a name, each answer kept. */
-function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o: Operation, b: B) => R {
+function kept<B, R>(make: (o: LineStroke, b: B) => R, name: (b: B) => string): (o: LineStroke, b: B) => R {
   const known = new Map<string, R>();
   return (o, b) => {
     const key = `${o.index} ${name(b)}`;
@@ -85,7 +85,7 @@ function kept<B, R>(make: (o: Operation, b: B) => R, name: (b: B) => string): (o
   };
 }
 
-function stationsOf(work: Work, lines: LineBook, shop: Shop, blank: Blank): readonly Station[] {
+function stationsOf(work: Work, lines: LineBook, shop: Shop, blank: LeafBlank): readonly Station[] {
   return [
     ...brakesOf(shop).map(({ id, brake }) => brakeStation(work, lines, id, brake, blank)),
     ...(shop.press === null ? [] : pressStations(work, lines, shop, shop.press, blank)),
@@ -106,7 +106,7 @@ function pressStations(
   lines: LineBook,
   shop: Shop,
   press: Press,
-  blank: Blank,
+  blank: LeafBlank,
 ): readonly Station[] {
   const pairs = press.punches.flatMap((punch) => press.dies.map((die) => ({ punch, die })));
   return pairs.map((tooling) => pressStation(work, lines, press, tooling, blank, shop.profile));
@@ -117,7 +117,7 @@ const to = (value: number, step: number) => Math.round(value / step) * step;
 /** What an operation wants set on its machine. */
 function settingOf(
   { tree }: Work,
-  operation: Operation,
+  operation: LineStroke,
   station: Station,
   shop: Shop,
   springback: SheetSpringback,

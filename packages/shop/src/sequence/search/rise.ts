@@ -1,11 +1,11 @@
 import { type Mask, stepsOf, without } from '../part/mask.js';
-import type { Operation } from '../part/operations.js';
+import type { LineStroke } from '../part/operations.js';
 import type { Station } from '../stations/station.js';
 import type { Bound } from './bound.js';
 import type { ToolSet } from './fingers.js';
 import type { Position } from './handling.js';
 import type { Ahead } from './precedence.js';
-import type { Problem } from './states.js';
+import type { BendProblem } from './states.js';
 
 /**
  * Seconds that a state cannot do without on top of its bound, whatever order the rest is done in: the walking and tool
@@ -13,7 +13,7 @@ import type { Problem } from './states.js';
  * where a step can no longer be done at all.
  */
 export function riseOf(
-  problem: Problem,
+  problem: BendProblem,
   bound: Bound,
   precedence: (done: Mask) => Ahead | null,
 ): (done: Mask, at: Position | null) => number {
@@ -28,7 +28,7 @@ export function riseOf(
     const change = widest(on, station.rack) > narrow + 1e-9 ? leastChange : 0;
     return walk + change;
   };
-  const least = (o: Operation, done: Mask, at: Position | null): number => {
+  const least = (o: LineStroke, done: Mask, at: Position | null): number => {
     if ((o.before.low & done.low) !== 0 || (o.before.high & done.high) !== 0) return Infinity;
     if (o.steps.length > 1 && ((o.mask.low & done.low) !== 0 || (o.mask.high & done.high) !== 0))
       return Infinity;

@@ -1,5 +1,5 @@
 import { both, isEmpty, type Mask, NONE, union } from '../part/mask.js';
-import { type Operation, openOperations, type Work } from '../part/operations.js';
+import { type LineStroke, openOperations, type Work } from '../part/operations.js';
 import type { SelfContact } from '../part/self-contact.js';
 import type { Mounting, Station } from '../stations/station.js';
 import type { PlacingInput, Position } from './handling.js';
@@ -7,14 +7,14 @@ import type { PlacingBook } from './placing.js';
 import type { Way } from './ways.js';
 
 /** What a search needs to know of a part in a shop. */
-export interface Problem extends PlacingInput {
+export interface BendProblem extends PlacingInput {
   readonly work: Work;
   readonly stations: readonly Station[];
   /** By the number of the operation. */
   readonly ways: readonly (readonly Way[])[];
   readonly positions: PlacingBook;
   /** What of the part an operation would drive into another, in a state. */
-  readonly contact: (operation: Operation, done: Mask) => SelfContact | null;
+  readonly contact: (operation: LineStroke, done: Mask) => SelfContact | null;
 }
 
 /** An operation in its place in a plan. */
@@ -28,7 +28,7 @@ export interface Move {
 }
 
 /** A way through all steps, or none. */
-export interface Found {
+export interface FoundMoves {
   readonly moves: readonly Move[] | null;
   /** No plan costs less. */
   readonly bound: number;
@@ -59,7 +59,7 @@ export const order = (a: Node, b: Node): number =>
  * @param isNext false for ways known to lead nowhere
  */
 export function openWays(
-  problem: Problem,
+  problem: BendProblem,
   node: Node,
   isNext: (way: Way) => boolean = () => true,
 ): readonly Way[] {
@@ -77,7 +77,7 @@ export function openWays(
 }
 
 /** States that can follow. Whether the part would run into itself is left to be asked. */
-export function successors(problem: Problem, node: Node): readonly Node[] {
+export function successors(problem: BendProblem, node: Node): readonly Node[] {
   return openWays(problem, node).flatMap((way) => {
     const next = stepTo(problem, node, way);
     return next === null ? [] : [next];
@@ -86,7 +86,7 @@ export function successors(problem: Problem, node: Node): readonly Node[] {
 
 /** The state after an operation done one way; null where something is in the way, or no tools serve. */
 export function stepTo(
-  { positions }: Problem,
+  { positions }: BendProblem,
   node: Node,
   { operation, station, held }: Pick<Way, 'operation' | 'station' | 'held'>,
 ): Node | null {
@@ -101,7 +101,7 @@ export function stepTo(
 }
 
 /** False when the operation that led here drives the part into itself. */
-export function clean({ contact }: Problem, { move }: Node): boolean {
+export function clean({ contact }: BendProblem, { move }: Node): boolean {
   return move === null || contact(move.mounting.operation, move.done) === null;
 }
 

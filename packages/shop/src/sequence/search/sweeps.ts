@@ -1,12 +1,12 @@
 import { ancestors } from '../part/fold-tree.js';
 import { sameMask } from '../part/mask.js';
-import { isOpen, type Operation, type Work } from '../part/operations.js';
-import { clean, type Found, type Node, type Problem, pathTo, START, stepTo } from './states.js';
+import { isOpen, type LineStroke, type Work } from '../part/operations.js';
+import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
 
 /** Orders a setter tries first: from one end of the part to the other, from the outside inwards, and the reverse of both. */
-export function sweepOrders({ tree }: Work): readonly ((a: Operation, b: Operation) => number)[] {
-  const depth = (o: Operation) => ancestors(tree, o.panels[0] as number).length;
-  const joined = (a: Operation, b: Operation) => b.steps.length - a.steps.length;
+export function sweepOrders({ tree }: Work): readonly ((a: LineStroke, b: LineStroke) => number)[] {
+  const depth = (o: LineStroke) => ancestors(tree, o.panels[0] as number).length;
+  const joined = (a: LineStroke, b: LineStroke) => b.steps.length - a.steps.length;
   return [
     (a, b) => joined(a, b) || a.index - b.index,
     (a, b) => joined(a, b) || b.index - a.index,
@@ -19,7 +19,7 @@ export function sweepOrders({ tree }: Work): readonly ((a: Operation, b: Operati
  * Plans a setter sees at once, at every step the first bend in such an order that goes. The cheapest of those that come
  * to an end; each looks at few states, however many bends there are.
  */
-export function* sweeps(problem: Problem): Generator<number, Found> {
+export function* sweeps(problem: BendProblem): Generator<number, FoundMoves> {
   const { operations, steps } = problem.work;
   const orders = sweepOrders(problem.work);
   const ends: Node[] = [];
@@ -33,7 +33,7 @@ export function* sweeps(problem: Problem): Generator<number, Found> {
   return { moves: pathTo(first), bound: 0, cost: first.cost, expanded };
 }
 
-function* swept(problem: Problem, order: readonly Operation[]): Generator<number, Node | null> {
+function* swept(problem: BendProblem, order: readonly LineStroke[]): Generator<number, Node | null> {
   const { all } = problem.work;
   let node: Node = START;
   while (!sameMask(node.done, all)) {
@@ -46,7 +46,7 @@ function* swept(problem: Problem, order: readonly Operation[]): Generator<number
 }
 
 /** The first operation of an order that goes, on the machine and side that cost least. */
-function nextOf(problem: Problem, node: Node, order: readonly Operation[]): Node | null {
+function nextOf(problem: BendProblem, node: Node, order: readonly LineStroke[]): Node | null {
   const open = order.filter((o) => isOpen(o, node.done));
   // a hem that is folded is closed before anything else
   const closing = open.filter((o) => o.action === 'close');

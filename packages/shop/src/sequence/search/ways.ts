@@ -1,14 +1,14 @@
-import type { Held } from '../part/line.js';
-import type { Operation } from '../part/operations.js';
+import type { HeldSide } from '../part/line.js';
+import type { LineStroke } from '../part/operations.js';
 import type { Station } from '../stations/station.js';
 import { type PlacingInput, strokeCost } from './handling.js';
 
 /** An operation on a station with one side held, as far as no state changes it. */
 export interface Way {
   readonly index: number;
-  readonly operation: Operation;
+  readonly operation: LineStroke;
   readonly station: Station;
-  readonly held: Held;
+  readonly held: HeldSide;
   /** Of the stroke and of swinging, at least. */
   readonly seconds: number;
   readonly faceUp: 'marked' | 'unmarked';
@@ -18,11 +18,11 @@ export interface Way {
   readonly setBack: number | null;
 }
 
-const SIDES: readonly Held[] = ['parent', 'child'];
+const SIDES: readonly HeldSide[] = ['parent', 'child'];
 
 /** Every way there is, by the number of its operation. */
 export function waysOf(
-  operations: readonly Operation[],
+  operations: readonly LineStroke[],
   stations: readonly Station[],
   { costs, heading, setting }: PlacingInput,
 ): readonly (readonly Way[])[] {

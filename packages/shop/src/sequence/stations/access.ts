@@ -3,13 +3,13 @@ import { type Convex, meet } from '../../sweep/polygon.js';
 import { shifted, swept } from '../../sweep/shift.js';
 import { hasWayOut } from '../../sweep/way-out.js';
 import type { LeafTools } from '../../tools/leaf-tools.js';
-import type { Section } from '../part/line-stands.js';
-import type { Way } from './station.js';
+import type { LineSection } from '../part/line-stands.js';
+import type { RemovalWay } from './station.js';
 import type { Interval } from './stretches.js';
 
 /** A part between jaw and bed: the sections of its solids as they stand, and where fingers stand along the line. */
 export interface Lying {
-  readonly sections: readonly Section[];
+  readonly sections: readonly LineSection[];
   readonly fingers: readonly Interval[];
 }
 
@@ -22,11 +22,11 @@ const PUSHES = [0, 3, -3, 6, -6, 10, -10, 15, -15, 20, -20, 30, -30, 45, -45]; /
 const MOST_KEPT = 4096;
 
 /** Ways that take long to find are looked up once for every section of a part. */
-export type AccessBook = (lying: Lying) => Way | null;
+export type AccessBook = (lying: Lying) => RemovalWay | null;
 
 /** The ways of one brake at one set-back; null where the part is trapped. @param tools without margin */
 export function accessBook(brake: Brake, tools: LeafTools, thickness: number): AccessBook {
-  const known = new Map<string, Way | null>();
+  const known = new Map<string, RemovalWay | null>();
   const leaf = brake.leaf.width;
   return (lying) => {
     const seen = inReach(lying);
@@ -74,7 +74,7 @@ function inReach({ sections, fingers }: Lying): readonly Seen[] {
 const nameOf = ({ section, under, y }: Seen): string =>
   `${under ? 'u' : `b${y[0].toFixed(0)}:${y[1].toFixed(0)}`}${section.map((p) => `${p[0].toFixed(1)},${p[1].toFixed(1)}`).join(';')}`;
 
-function wayFor(asked: Asked): Way | null {
+function wayFor(asked: Asked): RemovalWay | null {
   let first: Asked | undefined;
   for (const place of pushed(asked)) {
     if (straight(place)) return 'straight';

@@ -1,6 +1,12 @@
 import type { Point, Pose, Vec3 } from '@tinwright/core';
 import { convexHull, place3 } from '@tinwright/core/internal';
-import { type LumpAtLine, mostKept, type PartAtLine, type Solid, type Stand } from '../part/line-stands.js';
+import {
+  type LineSolid,
+  type LumpAtLine,
+  type LumpStand,
+  mostKept,
+  type PartAtLine,
+} from '../part/line-stands.js';
 import { keptBy, type Mask, maskOf, NONE, union, within } from '../part/mask.js';
 import type { Work } from '../part/operations.js';
 import type { Interval } from './stretches.js';
@@ -14,20 +20,20 @@ export interface Clause<Tool extends string = string> {
 }
 
 /** A lump as it stands under a line, and what it does there. */
-export interface Standing<Tool extends string = string> extends Stand {
+export interface StandingLump<Tool extends string = string> extends LumpStand {
   readonly clauses: readonly Clause<Tool>[];
 }
 
 /** Judges one convex solid of a lump. */
-export type Judge<Tool extends string> = (solid: Solid, moves: boolean, flat: boolean) => Clause<Tool>;
+export type Judge<Tool extends string> = (solid: LineSolid, moves: boolean, flat: boolean) => Clause<Tool>;
 
 /** All lumps under a line, each kept by the stages of the bends that move it. */
-export interface Bench<Tool extends string> {
+export interface LineBench<Tool extends string> {
   /** Steps that decide anything here. */
   readonly seen: Mask;
   /** Steps that decide what is certain. */
   readonly sure: Mask;
-  readonly at: (done: Mask) => readonly Standing<Tool>[];
+  readonly at: (done: Mask) => readonly StandingLump<Tool>[];
   /** What no further step takes away again. */
   readonly certain: (done: Mask) => Certain;
 }
@@ -49,8 +55,8 @@ export function benchOf<Tool extends string>(
   line: PartAtLine,
   skip: readonly number[],
   judge: Judge<Tool>,
-  matters: (standing: Standing<Tool>) => boolean,
-): Bench<Tool> {
+  matters: (standing: StandingLump<Tool>) => boolean,
+): LineBench<Tool> {
   const lumps = line.lumps
     .filter((l) => !skip.includes(l.lump.panel))
     .map((l) => watched(work, l, judge, matters))
@@ -77,7 +83,7 @@ export const sectionOf = (corners: readonly Vec3[], pose: Pose): readonly Point[
 
 interface Watched<Tool extends string> {
   readonly steps: Mask;
-  readonly at: (done: Mask) => Standing<Tool> | null;
+  readonly at: (done: Mask) => StandingLump<Tool> | null;
   readonly certain: (done: Mask) => Certain;
   /** Whether anything is certain in any state. */
   readonly ever: boolean;
@@ -88,16 +94,16 @@ function watched<Tool extends string>(
   work: Work,
   { bends, steps, at: stand }: LumpAtLine,
   judge: Judge<Tool>,
-  matters: (standing: Standing<Tool>) => boolean,
+  matters: (standing: StandingLump<Tool>) => boolean,
 ): Watched<Tool> | null {
   const untried = bends.length > mostKept(work);
-  const judged = (own: Mask): Standing<Tool> | null => {
+  const judged = (own: Mask): StandingLump<Tool> | null => {
     const s = stand(own);
     return s === null ? null : { ...s, clauses: s.solids.map((solid) => judge(solid, s.moves, s.flat)) };
   };
   const at = keptBy(steps, judged, untried ? 1 : undefined);
   if (untried) return { steps, at, certain: () => NOTHING, ever: false };
-  const used = (s: Standing<Tool> | null) =>
+  const used = (s: StandingLump<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
   const all = states(work, bends);
   if (!all.some((m) => used(at(m)))) return null;
@@ -109,7 +115,7 @@ function watched<Tool extends string>(
 const NOTHING: Certain = { stopped: false, takes: [] };
 
 /** What all of these have in common. */
-function shared(standings: readonly (Standing | null)[]): Certain {
+function shared(standings: readonly (StandingLump | null)[]): Certain {
   const stopped = standings.every((s) => s?.clauses.some((c) => c.stops !== null) === true);
   const spans = standings.map((s): Interval => {
     const takes = s?.clauses.flatMap((c) => (c.takes === null ? [] : [c.takes])) ?? [];

@@ -5,29 +5,35 @@ import { leastFlange, leastHold } from '../../tools/leaf-setting.js';
 import { type LeafTools, leafTools } from '../../tools/leaf-tools.js';
 import { subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
-import { type Held, lineLength } from '../part/line.js';
+import { type HeldSide, lineLength } from '../part/line.js';
 import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
-import type { Operation, Work } from '../part/operations.js';
+import type { LineStroke, Work } from '../part/operations.js';
 import { type AccessBook, accessBook } from './access.js';
-import { benchOf, type Standing } from './bench.js';
+import { benchOf, type StandingLump } from './bench.js';
 import { closeClause, type LeafTool, leafClause } from './leaf-clause.js';
 import { judgeLeaf } from './leaf-judge.js';
 import type { LeafLineSetup } from './leaf-setup.js';
-import { type Blank, leafWork } from './leaf-work.js';
+import { type LeafBlank, leafWork } from './leaf-work.js';
 import { mountBook } from './mount-book.js';
 import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 
 /** A leaf brake at work on a part: what every mounting of every operation runs into, kept once computed. */
-export function brakeStation(work: Work, lineAt: LineBook, id: string, brake: Brake, blank: Blank): Station {
+export function brakeStation(
+  work: Work,
+  lineAt: LineBook,
+  id: string,
+  brake: Brake,
+  blank: LeafBlank,
+): Station {
   const access = accessBooks(brake, work.tree.thickness);
   const lines = work.operations.flatMap((operation) =>
     (['parent', 'child'] as const).map((held) =>
       leafLine({ work, brake, blank, operation, access, line: lineAt(operation, held) }),
     ),
   );
-  const lineOf = ({ index }: Operation, held: Held) =>
+  const lineOf = ({ index }: LineStroke, held: HeldSide) =>
     lines[2 * index + (held === 'parent' ? 0 : 1)] as LeafLine;
   return {
     name: 'brake',
@@ -61,8 +67,8 @@ function accessBooks(brake: Brake, thickness: number): (setBack: number) => Acce
 interface LeafLineInput {
   readonly work: Work;
   readonly brake: Brake;
-  readonly blank: Blank;
-  readonly operation: Operation;
+  readonly blank: LeafBlank;
+  readonly operation: LineStroke;
   readonly line: PartAtLine;
   readonly access: (setBack: number) => AccessBook;
 }
@@ -117,7 +123,7 @@ function leafLine({ work, brake, blank, operation, line, access }: LeafLineInput
 const toolsFor = ({ brake, thickness, leaf }: LeafLineSetup, margin: number): LeafTools =>
   leafTools(brake, thickness, leaf.setBack, margin);
 
-function bendingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { margin }: Blank) {
+function bendingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { margin }: LeafBlank) {
   const { brake, leaf } = setup;
   const tools = toolsFor(setup, margin);
   const high = isHigh(brake);
@@ -134,10 +140,10 @@ function bendingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { marg
 /** True for what does not go level under the lifted jaw. */
 const isHigh =
   ({ opening }: Brake) =>
-  ({ top, bottom }: Standing) =>
+  ({ top, bottom }: StandingLump) =>
     top > opening || bottom < 0;
 
-function closingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { margin }: Blank) {
+function closingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { margin }: LeafBlank) {
   const { brake, operation, leaf } = setup;
   const high = isHigh(brake);
   const tools = toolsFor(setup, margin);
@@ -156,7 +162,7 @@ function closingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { marg
 /** What no order changes: angle, length, thickness. The angle that is set counts, not the one that is left. */
 function limitsOf(
   { brake, operation, frame, leaf, thickness }: LeafLineSetup,
-  { material }: Blank,
+  { material }: LeafBlank,
 ): Obstacle | null {
   const { action, panels } = operation;
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };

@@ -1,10 +1,10 @@
-import type { Operation } from '../part/operations.js';
+import type { LineStroke } from '../part/operations.js';
 import { OPEN } from './prospect.js';
 import type { Mounting, Obstacle, Station } from './station.js';
 
 /** What is always done by hand: an edge rolled round a wire, with pliers, hammer and setting-down tools. */
 export function handStation(): Station {
-  const only = ({ action, panels }: Operation): Obstacle | null =>
+  const only = ({ action, panels }: LineStroke): Obstacle | null =>
     action === 'roll' ? null : { code: 'angle', panel: panels[0] as number };
   return {
     name: 'hand',

@@ -7,11 +7,11 @@ import { type Convex, meet } from '../../sweep/polygon.js';
 import { benchTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
 import type { TreeBend } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
-import { type Held, type LineFrame, lineLength } from '../part/line.js';
-import type { LineBook, PartAtLine, Solid } from '../part/line-stands.js';
+import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
+import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
 import { keptBy } from '../part/mask.js';
-import type { Operation, Work } from '../part/operations.js';
-import { benchOf, type Clause, type Standing } from './bench.js';
+import type { LineStroke, Work } from '../part/operations.js';
+import { benchOf, type Clause, type StandingLump } from './bench.js';
 import type { JawLine } from './jaw-line.js';
 import { malletLine } from './mallet-line.js';
 import { OPEN } from './prospect.js';
@@ -70,7 +70,7 @@ function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Ma
       jawLine(work, gripper, material, operation, lineAt(operation, held)),
     ),
   );
-  const lineOf = ({ index }: Operation, held: Held) =>
+  const lineOf = ({ index }: LineStroke, held: HeldSide) =>
     lines[2 * index + (held === 'parent' ? 0 : 1)] as JawLine;
   return {
     name: gripper.name,
@@ -93,7 +93,7 @@ function jawLine(
   work: Work,
   gripper: Gripper,
   material: Material,
-  operation: Operation,
+  operation: LineStroke,
   at: PartAtLine,
 ): JawLine {
   const { frame } = at;
@@ -118,14 +118,18 @@ function jawLine(
   ];
   const back = operation.action === 'bend' ? backOf(work, operation, turn) : -EDGE;
   /** A solid that by itself leaves the bars no room on the line. */
-  const bars = ({ corners }: Solid, [a, b]: Interval, { moves, flat }: Pick<Standing, 'moves' | 'flat'>) => {
+  const bars = (
+    { corners }: LineSolid,
+    [a, b]: Interval,
+    { moves, flat }: Pick<StandingLump, 'moves' | 'flat'>,
+  ) => {
     const room = flat ? 0 : gripper.tools.clamps;
     if (b <= line[0] - room + 1e-6 || a >= line[1] + room - 1e-6) return false;
     return flat || moves || corners.some((p) => p[2] > LOW || p[2] < -LOW);
   };
   /** A solid that runs into the bench whichever way the jaws are turned. */
   const { benches } = gripper.tools;
-  const reaches = ({ section }: Solid, moves: boolean) =>
+  const reaches = ({ section }: LineSolid, moves: boolean) =>
     benches.length > 0 && benches.every((b) => hitsBench(section, moves, b, turn));
   const bench = lazy(() =>
     benchOf<'jaws'>(
@@ -151,7 +155,7 @@ function jawLine(
  * How far back flat sheet on the free side may reach, mm from where the outer faces meet in the end: it slides out as it
  * turns, so that what lies level there at the end has dug into the edge before.
  */
-function backOf({ tree }: Work, { panels }: Operation, turn: number): number {
+function backOf({ tree }: Work, { panels }: LineStroke, turn: number): number {
   const { bend } = tree.panels[panels[0] as number] as { readonly bend: TreeBend };
   const { insideRadius, allowance } = bend;
   const slid = (at: number) =>
@@ -165,7 +169,7 @@ function backOf({ tree }: Work, { panels }: Operation, turn: number): number {
 
 /** One convex solid against jaws as wide as anything: it takes the place where it is from them. */
 function jawClause(
-  { corners, section, y }: Solid,
+  { corners, section, y }: LineSolid,
   moves: boolean,
   flat: boolean,
   { jaws, depth, back }: JawTools & { readonly back: number },
@@ -177,7 +181,7 @@ function jawClause(
 }
 
 /** Where along the line a solid reaches further back than this; null where nowhere. */
-function behind(corners: Solid['corners'], x: number): Interval | null {
+function behind(corners: LineSolid['corners'], x: number): Interval | null {
   const ys = corners.flatMap((p, i) => [
     ...(p[0] < x ? [p[1]] : []),
     ...corners.slice(i + 1).flatMap((q) => {
@@ -192,7 +196,7 @@ function behind(corners: Solid['corners'], x: number): Interval | null {
 function judge(
   { tools }: Gripper,
   frame: LineFrame,
-  standing: readonly Standing<'jaws'>[],
+  standing: readonly StandingLump<'jaws'>[],
   turn: number,
 ): Obstacle | null {
   const taken = standing.flatMap((s) =>
@@ -219,7 +223,7 @@ function judge(
 }
 
 /** The vise is turned so that what stands off does so away from the bench. */
-function onBench({ benches }: JawTools, standing: readonly Standing[], turn: number): Obstacle | null {
+function onBench({ benches }: JawTools, standing: readonly StandingLump[], turn: number): Obstacle | null {
   const blocked = benches.map(
     (bench) =>
       standing.find((s) => s.solids.some(({ section }) => hitsBench(section, s.moves, bench, turn))) ?? null,
@@ -235,7 +239,7 @@ function limitsOf(
   { tree }: Work,
   { id, tools, capacity }: Gripper,
   material: Material,
-  { action, panels, angle }: Operation,
+  { action, panels, angle }: LineStroke,
   frame: LineFrame,
 ): Obstacle | null {
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };

@@ -2,7 +2,7 @@ import { contactAngle } from '../../sweep/contact.js';
 import { meet } from '../../sweep/polygon.js';
 import { shifted } from '../../sweep/shift.js';
 import { EDGE, type LeafTools } from '../../tools/leaf-tools.js';
-import type { Section } from '../part/line-stands.js';
+import type { LineSection } from '../part/line-stands.js';
 import type { Clause } from './bench.js';
 import type { Interval } from './stretches.js';
 
@@ -24,7 +24,7 @@ export interface LeafTurn {
  * whether it still lies in the plane of the sheet there.
  */
 export function leafClause(
-  { section: seen, y }: Section,
+  { section: seen, y }: LineSection,
   moves: boolean,
   flat: boolean,
   tools: LeafTools,
@@ -60,7 +60,7 @@ export function leafClause(
 
 /** Clause of a solid while a hem is closed: the jaw comes straight down, nothing turns. @param shift of the line, mm */
 export function closeClause(
-  { section, y }: Section,
+  { section, y }: LineSection,
   shift: number,
   flat: boolean,
   tools: LeafTools,

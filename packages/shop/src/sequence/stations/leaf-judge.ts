@@ -1,7 +1,7 @@
 import { convexHull, radians } from '@tinwright/core/internal';
 import { turned } from '../../sweep/polygon.js';
-import type { Section } from '../part/line-stands.js';
-import type { Standing } from './bench.js';
+import type { LineSection } from '../part/line-stands.js';
+import type { StandingLump } from './bench.js';
 import type { LeafTool } from './leaf-clause.js';
 import { type LeafLineSetup, legOf } from './leaf-setup.js';
 import type { Mounting, Obstacle, Stretch } from './station.js';
@@ -10,7 +10,7 @@ import { type Interval, stretchesFor } from './stretches.js';
 const BESIDE = 5; // mm from the end of a hem that count as its end; judgement
 
 /** A state under a line judged: what stops it first, or where fingers have to stand and how the part comes in and off. */
-export function judgeLeaf(setup: LeafLineSetup, standing: readonly Standing<LeafTool>[]): Mounting {
+export function judgeLeaf(setup: LeafLineSetup, standing: readonly StandingLump<LeafTool>[]): Mounting {
   const { brake, operation, frame } = setup;
   const answer = (obstacle: Obstacle | null, more: Partial<Mounting> = {}): Mounting => ({
     operation,
@@ -40,14 +40,14 @@ export function judgeLeaf(setup: LeafLineSetup, standing: readonly Standing<Leaf
   return answer({ code: 'fingers', panel: owner?.lump.panel ?? -1, value: to - from, limit: brake.gaps.end });
 }
 
-function stoppedBy(standing: readonly Standing<LeafTool>[]): Obstacle | null {
+function stoppedBy(standing: readonly StandingLump<LeafTool>[]): Obstacle | null {
   for (const { lump, clauses } of standing)
     for (const { stops } of clauses) if (stops !== null) return { code: stops, panel: lump.panel };
   return null;
 }
 
 /** A hem is folded and closed on its whole length: nothing may stand at its ends. Common practice, no source. */
-function besideHem({ frame }: LeafLineSetup, standing: readonly Standing<LeafTool>[]): Obstacle | null {
+function besideHem({ frame }: LeafLineSetup, standing: readonly StandingLump<LeafTool>[]): Obstacle | null {
   const near = (takes: Interval | null) =>
     takes !== null && frame.spans.some(([a, b]) => takes[1] > a - BESIDE && takes[0] < b + BESIDE);
   const beside = standing.find((s) => s.clauses.some((c) => near(c.takes)));
@@ -63,7 +63,7 @@ function tooHigh({ brake, child, thickness, operation, leaf }: LeafLineSetup): O
 }
 
 /** The leaf needs a flange to turn, the fingers a strip to hold. */
-function tooShort(setup: LeafLineSetup, standing: readonly Standing<LeafTool>[]): Obstacle | null {
+function tooShort(setup: LeafLineSetup, standing: readonly StandingLump<LeafTool>[]): Obstacle | null {
   const { frame, least, operation } = setup;
   const flat = standing.filter((s) => s.flat && s.lump.kind === 'panel');
   const free = Math.max(0, ...flat.filter((s) => s.moves).map((s) => s.x[1]));
@@ -78,7 +78,7 @@ function tooShort(setup: LeafLineSetup, standing: readonly Standing<LeafTool>[])
 }
 
 /** A panel in one piece. */
-const whole = ({ solids, y }: Standing): Section => ({
+const whole = ({ solids, y }: StandingLump): LineSection => ({
   y,
   section:
     solids.length === 1 && solids[0] ? solids[0].section : convexHull(solids.flatMap((s) => s.section)),
@@ -87,7 +87,7 @@ const whole = ({ solids, y }: Standing): Section => ({
 /** How the part is put in before the stroke and taken off after it. A hem goes under the jaw with its flat edge. */
 function waysOf(
   { operation, leaf, access }: LeafLineSetup,
-  standing: readonly Standing<LeafTool>[],
+  standing: readonly StandingLump<LeafTool>[],
   stretches: readonly Stretch[],
 ): Pick<Mounting, 'putIn' | 'takeOff'> | Obstacle {
   const fingers = stretches.map((s): Interval => [s.from, s.to]);
@@ -96,7 +96,7 @@ function waysOf(
   const panels = standing
     .filter((s) => s.lump.kind === 'panel')
     .map((s) => ({ ...whole(s), moves: s.moves }));
-  const lying = (angle: number): readonly Section[] =>
+  const lying = (angle: number): readonly LineSection[] =>
     panels.map(({ section, y, moves }) => ({
       y,
       section: moves && angle > 0 ? turned(section, angle) : section,
@@ -107,6 +107,6 @@ function waysOf(
   // what stands furthest back holds it
   const rear = standing
     .filter((s) => !s.flat && s.lump.kind === 'panel' && !s.moves)
-    .reduce<Standing | null>((a, b) => (a === null || b.top > a.top ? b : a), null);
+    .reduce<StandingLump | null>((a, b) => (a === null || b.top > a.top ? b : a), null);
   return { code: putIn === null ? 'put-in' : 'take-off', panel: rear?.lump.panel ?? -1 };
 }

@@ -1,14 +1,14 @@
 import type { Brake } from '../../machines/shop.js';
 import type { TreeBend, TreePanel } from '../part/fold-tree.js';
 import type { LineFrame } from '../part/line.js';
-import type { Operation } from '../part/operations.js';
+import type { LineStroke } from '../part/operations.js';
 import type { AccessBook } from './access.js';
 import type { LeafWork } from './leaf-work.js';
 
 /** Everything about a line that no state changes. */
 export interface LeafLineSetup {
   readonly brake: Brake;
-  readonly operation: Operation;
+  readonly operation: LineStroke;
   readonly frame: LineFrame;
   readonly child: TreePanel & { readonly bend: TreeBend };
   readonly thickness: number;

@@ -3,10 +3,10 @@ import type { Brake } from '../../machines/shop.js';
 import type { SheetSpringback } from '../../metal/springback.js';
 import { foldSetting, type LeafSetting, leafSetting } from '../../tools/leaf-setting.js';
 import { type FoldTree, setRadius, type TreeBend, type TreePanel } from '../part/fold-tree.js';
-import type { Operation } from '../part/operations.js';
+import type { LineStroke } from '../part/operations.js';
 
 /** The metal of a part as a machine sees it. */
-export interface Blank {
+export interface LeafBlank {
   readonly material: Material;
   /** Kept off every tool, mm. */
   readonly margin: number;
@@ -26,7 +26,7 @@ export interface LeafWork extends LeafSetting {
 /** A hem is folded, and lies for closing, with the setting of its sheet's own radius. */
 export function leafWork(
   tree: FoldTree,
-  { action, angle, panels }: Operation,
+  { action, angle, panels }: LineStroke,
   brake: Brake,
   springback: SheetSpringback,
 ): LeafWork {

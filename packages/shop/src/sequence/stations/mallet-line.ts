@@ -3,7 +3,7 @@ import { subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
 import type { PartAtLine } from '../part/line-stands.js';
 import { keptBy, type Mask } from '../part/mask.js';
-import type { Operation, Work } from '../part/operations.js';
+import type { LineStroke, Work } from '../part/operations.js';
 import { benchOf } from './bench.js';
 import type { JawLine } from './jaw-line.js';
 import { legOf } from './leaf-setup.js';
@@ -21,7 +21,7 @@ const BESIDE = 5; // mm from the end of a hem that count as its end; judgement
 export function malletLine(
   work: Work,
   { frame, lumps }: PartAtLine,
-  operation: Operation,
+  operation: LineStroke,
   benches: readonly Convex[],
 ): JawLine {
   const { tree } = work;

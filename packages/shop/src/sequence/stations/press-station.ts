@@ -8,12 +8,12 @@ import { diesFor, mostAngle } from '../../tools/press-setting.js';
 import { type PressTools, pressTools } from '../../tools/press-tools.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
-import { type Held, type LineFrame, lineLength } from '../part/line.js';
-import type { LineBook, PartAtLine, Stand } from '../part/line-stands.js';
+import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
+import type { LineBook, LumpStand, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
-import type { Operation, Work } from '../part/operations.js';
-import { benchOf, type Clause, type Standing } from './bench.js';
-import type { Blank } from './leaf-work.js';
+import type { LineStroke, Work } from '../part/operations.js';
+import { benchOf, type Clause, type StandingLump } from './bench.js';
+import type { LeafBlank } from './leaf-work.js';
 import { mountBook } from './mount-book.js';
 import { comesOff, hooks, risen } from './press-access.js';
 import { AT_LINE, seenFromTip, tipOf } from './press-tip.js';
@@ -30,7 +30,7 @@ export function pressStation(
   lineAt: LineBook,
   press: Press,
   tooling: { readonly punch: Punch; readonly die: Die },
-  blank: Blank,
+  blank: LeafBlank,
   profile: Profile,
 ): Station {
   const lines = work.operations.flatMap((operation) =>
@@ -38,7 +38,7 @@ export function pressStation(
       pressLine({ work, press, ...tooling, ...blank, profile, operation, line: lineAt(operation, held) }),
     ),
   );
-  const lineOf = ({ index }: Operation, held: Held) =>
+  const lineOf = ({ index }: LineStroke, held: HeldSide) =>
     lines[2 * index + (held === 'parent' ? 0 : 1)] as PressLine;
   return {
     name: 'press',
@@ -65,9 +65,9 @@ interface Given {
   readonly die: Die;
   readonly material: Material;
   readonly margin: number;
-  readonly springback: Blank['springback'];
+  readonly springback: LeafBlank['springback'];
   readonly profile: Profile;
-  readonly operation: Operation;
+  readonly operation: LineStroke;
   readonly line: PartAtLine;
 }
 
@@ -105,7 +105,7 @@ function pressLine(given: Given): PressLine {
     ),
   );
   const bare = lazy(() => pressTools(press, punch, die, tree.thickness, 0));
-  const posed = (s: Stand, rise: number) =>
+  const posed = (s: LumpStand, rise: number) =>
     s.solids.map(({ section, y }) => ({
       section: risen(
         seenFromTip(section, s.moves, rise === 0 ? { ...tip, over: 0 } : tip, tree.thickness),
@@ -114,8 +114,8 @@ function pressLine(given: Given): PressLine {
       ),
       y,
     }));
-  const hooked = (s: Stand) => [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, bare())));
-  const off = (standing: readonly Stand[], stands: readonly Interval[]): Obstacle | null => {
+  const hooked = (s: LumpStand) => [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, bare())));
+  const off = (standing: readonly LumpStand[], stands: readonly Interval[]): Obstacle | null => {
     if (closing) return null;
     const rise = [0, half].find(
       (h) =>
@@ -236,13 +236,13 @@ function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
 interface Answers {
   readonly refuse: (obstacle: Obstacle | null) => Mounting;
   /** What keeps the part on the punch, or from under it. */
-  readonly off: (standing: readonly Stand[], stands: readonly Interval[]) => Obstacle | null;
+  readonly off: (standing: readonly LumpStand[], stands: readonly Interval[]) => Obstacle | null;
 }
 
 function judge(
   given: Given,
   frame: LineFrame,
-  standing: readonly Standing<PressTool>[],
+  standing: readonly StandingLump<PressTool>[],
   { refuse, off }: Answers,
 ): Mounting {
   const { operation, die } = given;

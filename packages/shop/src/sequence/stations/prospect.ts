@@ -1,5 +1,5 @@
 import { keptBy, type Mask } from '../part/mask.js';
-import type { Bench } from './bench.js';
+import type { LineBench } from './bench.js';
 import type { Prospect } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
 
@@ -8,7 +8,7 @@ export const OPEN: Prospect = { narrow: Infinity };
 
 /** The prospect of a line on a machine with tools side by side, each state looked at once. */
 export function prospectBook(
-  bench: () => Pick<Bench<string>, 'sure' | 'certain'>,
+  bench: () => Pick<LineBench<string>, 'sure' | 'certain'>,
   spans: readonly Interval[],
   gaps: { readonly end: number; readonly inner: number },
   length: number,

@@ -1,6 +1,6 @@
-import type { Held } from '../part/line.js';
+import type { HeldSide } from '../part/line.js';
 import type { Mask } from '../part/mask.js';
-import type { Operation } from '../part/operations.js';
+import type { LineStroke } from '../part/operations.js';
 
 /** What stops an operation. Lengths mm. */
 export interface Obstacle {
@@ -34,7 +34,7 @@ export interface Obstacle {
  * How a part comes under a jaw or off it, the jaw lifted: straight to the front or the back, along the line past the end of
  * the fingers, tilted round their foot, or together with the fingers, loosened from the jaw.
  */
-export type Way = 'straight' | 'along' | 'tilted' | 'with-fingers';
+export type RemovalWay = 'straight' | 'along' | 'tilted' | 'with-fingers';
 
 /** A stretch of the tool along the line that may be covered, and how much of it has to be. mm */
 export interface Stretch {
@@ -47,14 +47,14 @@ export interface Stretch {
 
 /** How an operation can be mounted in a state. */
 export interface Mounting {
-  readonly operation: Operation;
-  readonly held: Held;
+  readonly operation: LineStroke;
+  readonly held: HeldSide;
   /** Null when it goes; with several, the first found. */
   readonly obstacle: Obstacle | null;
   readonly stretches: readonly Stretch[];
   /** How it comes under the jaw and off it; null where it lies on an open table, or does not go at all. */
-  readonly putIn: Way | null;
-  readonly takeOff: Way | null;
+  readonly putIn: RemovalWay | null;
+  readonly takeOff: RemovalWay | null;
   /** True when the larger side turns. */
   readonly swings: boolean;
 }
@@ -71,12 +71,12 @@ export interface Station {
   /** The machine with what is fixed in it. */
   readonly id: string;
   /** What no order changes: angle, length, thickness; null where it can be done at all. */
-  readonly limits: (operation: Operation, held: Held) => Obstacle | null;
+  readonly limits: (operation: LineStroke, held: HeldSide) => Obstacle | null;
   /** True when the larger side turns, however the part stands. */
-  readonly swings: (operation: Operation, held: Held) => boolean;
-  readonly mount: (operation: Operation, held: Held, done: Mask) => Mounting;
+  readonly swings: (operation: LineStroke, held: HeldSide) => boolean;
+  readonly mount: (operation: LineStroke, held: HeldSide, done: Mask) => Mounting;
   /** What is left to hope for from a state on, whatever else is done; null where the operation can no longer be done so. */
-  readonly prospect: (operation: Operation, held: Held, done: Mask) => Prospect | null;
+  readonly prospect: (operation: LineStroke, held: HeldSide, done: Mask) => Prospect | null;
   /** Widths of fingers or tool lengths to cover stretches with; empty where nothing is mounted. */
   readonly rack: readonly number[];
   /** Uncovered between two pieces of tool, and at the end of a line. mm */
