@@ -11,7 +11,7 @@ import { notesFlow, type TypeSetting } from '../page/table.js';
 import { titleHeight } from '../page/title-block.js';
 import { typeface } from '../page/typeface.js';
 import { detailFigure } from './detail-figure.js';
-import { dimsOf } from './dims.js';
+import { dimsOf, heldApart } from './dims.js';
 import { featuresOf } from './features.js';
 import { firstSheet } from './first-sheet.js';
 import type { Marking } from './marked.js';
@@ -23,6 +23,7 @@ import { bendTable, finishedTable, roundedTable } from './part-tables.js';
 import type { PatternAsk } from './pattern-ask.js';
 import { detailsFlow, formedFlow, notesOf } from './plan-passages.js';
 import { planTitle } from './plan-title.js';
+import { printedSizes } from './printed-sizes.js';
 
 const LETTERING = 2.5; // mm, height of capitals on these papers (ISO 3098)
 
@@ -49,12 +50,12 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
     marking = 'program',
   } = options;
   const setting: TypeSetting = { face, height: lettering };
-  const dims = dimsOf(options.dims);
+  const { sights = [] } = brake;
+  const dims = heldApart(dimsOf(options.dims), printedSizes(part, sights));
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
   const { flat } = part;
   const features = featuresOf(flat);
   const ordinates = ordinatesOf(flat, features, dims);
-  const { sights = [] } = brake;
   const ask: PatternAsk = { name: part.name, flat, features, ordinates, sights, dims, words, ...setting };
   const title = planTitle(job, part, options, dims, words);
   const first = firstSheet(ask, paper, options.scale, (width) => titleHeight(title, width, setting));

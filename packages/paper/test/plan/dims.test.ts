@@ -1,6 +1,6 @@
 import { DIMS_NAMES } from '@tinwright/paper/internal';
-import { expect, test } from 'vitest';
-import { dimsOf } from '../../src/plan/dims.js';
+import { describe, expect, test } from 'vitest';
+import { dimsOf, heldApart } from '../../src/plan/dims.js';
 
 const inch = 25.4;
 
@@ -45,4 +45,41 @@ test('an exact fraction has no error; a finer text tells others apart', () => {
 
 test('angles to a tenth of a degree', () => {
   expect([90, 69.444, 180].map(dimsOf('mm').angle)).toEqual(['90°', '69.4°', '180°']);
+});
+
+describe('what rounding must not hide', () => {
+  const dims = dimsOf('1/16');
+
+  test('a distance under three steps is printed finer', () => {
+    // by hand: 0.0571 in = 3.65/64; 3/16 in and more stay sixteenths
+    expect(dims.text(0.0571 * inch)).toBe('1/16');
+    expect(dims.text(0.028 * inch)).toBe('1/32');
+    expect(dims.text(0.19 * inch)).toBe('3/16');
+  });
+
+  test('two lines that are not the same never print the same number', () => {
+    // by hand: 8.606 in = 8 + 9.70/16 = 8 + 19.39/32, so 8 5/8 to a sixteenth
+    const held = heldApart(dims, { lines: [8.625 * inch, 8.606 * inch, 2 * inch], inside: [] });
+    expect([8.625, 8.606, 2].map((v) => held.text(v * inch))).toEqual(['8 5/8', '8 19/32', '2']);
+    expect(held.error(8.606 * inch) / inch).toBeCloseTo(8 + 19 / 32 - 8.606, 9);
+  });
+
+  test('lines nearer than a sixty-fourth are told in thousandths', () => {
+    const held = heldApart(dims, { lines: [3 * inch, 3.004 * inch], inside: [] });
+    expect([3, 3.004].map((v) => held.text(v * inch))).toEqual(['3', '3.004']);
+  });
+
+  test('what goes into something is rounded down, whatever is nearer', () => {
+    const held = heldApart(dims, { lines: [], inside: [6.93 * inch] });
+    // 6.93 in = 6 + 14.88/16: 6 15/16 is nearer and does not go in
+    expect(dims.text(6.93 * inch)).toBe('6 15/16');
+    expect(held.text(6.93 * inch)).toBe('6 7/8');
+  });
+
+  test('millimetres and decimal inches are left as they are', () => {
+    for (const name of ['mm', 'in'] as const) {
+      const plain = dimsOf(name);
+      expect(heldApart(plain, { lines: [1, 1.03], inside: [] })).toBe(plain);
+    }
+  });
 });

@@ -114,7 +114,7 @@ test('round reliefs are told by their centres', () => {
 
 test.each([
   ['mm', 'Ø2.5'],
-  ['1/16', 'Ø1/8'], // 2.5 mm are 1.57 sixteenths
+  ['1/16', 'Ø3/32'], // 1.57 sixteenths: under three, so to a sixty-fourth
   ['1/64', 'Ø3/32'], // 6.3 sixty-fourths
 ] as const)('in %s a round relief of 2.5 mm is told as %s', (dims, told) => {
   const { flat } = box();
