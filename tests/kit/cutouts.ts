@@ -35,6 +35,7 @@ function shape([x, y]: readonly [number, number]): fc.Arbitrary<object> {
       { type: 'rectangle', length, width, radius: Math.floor(2 * r * 0.9 * least) / 2 },
       { type: 'keyhole', diameter: least, width: two(least / 2), length: two(least) },
       { type: 'vent', length: most, width: most, slot: two(least / 3), web: two(least / 4) },
+      { type: 'louvre', length, width, height: two(width / 2), slot: two(least / 6) },
       { type: 'label', length, width: most, slot: two(least / 4) },
     );
   });

@@ -24,7 +24,7 @@ export function edgesOf({ panels, sheet }: Part): fc.Arbitrary<readonly object[]
       height: mm(Math.ceil(5 * T), Math.ceil(20 * T)),
       angle: fc.constantFrom(90, 45, 120),
     }),
-    fc.record({ type: fc.constant('wired'), diameter: mm(3, 6) }),
+    fc.record({ type: fc.constantFrom('wired', 'curl'), diameter: mm(3, 6) }),
   );
   const side = fc.constantFrom({}, { side: 'up' }, { side: 'down' });
   return fc.array(

@@ -23,6 +23,7 @@ export { type SiteFrame, siteFrame } from './assembly/site-frame.js';
 export { allowanceAtK } from './bending/rule.js';
 export { stripOf } from './bending/test-strip.js';
 export { findingsOf } from './checks/index.js';
+export type { CutoutParams } from './cutouts/params.js';
 export { sortFindings } from './errors/finding.js';
 export { nearest, suggestion } from './errors/nearest.js';
 export { fail, inWords, sayIn } from './errors/problem.js';

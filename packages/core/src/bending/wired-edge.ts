@@ -32,6 +32,10 @@ export function wireAllowance({ diameter, allowance }: WiredEdge): number {
   return allowance ?? TIMES * diameter;
 }
 
+/** Flat metal of an edge rolled as far as it goes round nothing, `diameter` inside. mm. Common practice, no source. */
+export const curlAllowance = (diameter: number, thickness: number): number =>
+  radians(GREATEST_ANGLE) * ((diameter + thickness) / 2) + LIP * thickness;
+
 /** Least and greatest allowance that goes round a wire and stops before the wall, mm. */
 export function wireAllowanceRange(diameter: number, thickness: number): readonly [number, number] {
   const middle = (diameter + thickness) / 2;
@@ -61,7 +65,7 @@ export function curlOf(edge: WiredEdge, thickness: number): Curl {
       setback,
       deduction: 2 * setback - arc,
       working: [
-        `wired edge: ${edge.allowance === null ? `${TIMES} × ${n(edge.diameter)}` : 'allowance given'} = ${n(allowance)}`,
+        `edge rolled round ${n(edge.diameter)}: ${edge.allowance === null ? `${TIMES} × ${n(edge.diameter)}` : 'allowance given'} = ${n(allowance)}`,
         `rolled through ${n(angle)}°, ${n(allowance - arc)} left straight at the end`,
       ],
       source: edge.allowance === null ? SOURCE : 'allowance given in the job',

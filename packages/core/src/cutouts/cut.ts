@@ -2,8 +2,8 @@ import { suggestion } from '../errors/nearest.js';
 import { fail, type Path, within } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { Draft, Step } from '../fold/tree.js';
-import { cutout } from '../fold/verbs.js';
-import { compose, type Frame } from '../plane/frame.js';
+import { cutout, scribe } from '../fold/verbs.js';
+import { compose, type Frame, place } from '../plane/frame.js';
 import type { Point } from '../plane/point.js';
 import { placeLoop } from '../plane/shapes.js';
 import { radians } from '../units/angle.js';
@@ -30,9 +30,23 @@ export function cut(asked: CutoutParams, by: Path): Step {
         return fail('cutout-many', [], `${count} openings of the part asked for, ${MOST} allowed`);
       const frames = places.map((p) => compose(stand, { origin: p, x: [1, 0], y: [0, 1] }));
       const all = frames.flatMap((f) => loops.map((loop) => cutout(panel, { loop: placeLoop(f, loop), by })));
-      return all.reduce((d, step) => step(d), draft);
+      const lines = frames.flatMap((f) => bendLine(asked).map((line) => line.map((p) => place(f, p))));
+      const scribed = lines.map(([a, b]) => scribe(panel, a as Point, b as Point));
+      return [...all, ...scribed].reduce((d, step) => step(d), draft);
     });
 }
+
+/** The line a flap is bent by. */
+const bendLine = (c: CutoutParams): readonly (readonly Point[])[] => {
+  if (c.type !== 'louvre') return [];
+  const [x, y] = [c.length / 2, -c.width / 2];
+  return [
+    [
+      [-x, y],
+      [x, y],
+    ],
+  ];
+};
 
 /** Middles of a grid about the origin, row by row. */
 function placesOf({ columns, rows }: CutoutParams): readonly Point[] {

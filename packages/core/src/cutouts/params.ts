@@ -59,6 +59,20 @@ export const shapes = {
     loops: v.maybe(v.outlines('outlines by their corners [x, y], mm, where no file is given')),
     length: v.maybe(v.size('of all outlines together along x; as drawn when left out')),
   },
+  louvre: {
+    ...place,
+    length: v.size('of the flap, along the line it is bent by'),
+    width: v.size('of the flap, from that line to its free edge'),
+    height: v.size('how far its free edge shall stand off the sheet'),
+    slot: v.or(v.size('of the cut round three sides of it'), 1.5),
+    side: v.or(
+      v.word<'up' | 'down'>('down (away from the marked face) or up: where the flap is bent to', [
+        'down',
+        'up',
+      ]),
+      'down',
+    ),
+  },
   vent: {
     ...place,
     length: v.size('of the field, along its slots'),
@@ -71,7 +85,7 @@ export const shapes = {
 /** Openings cut through panels, each said once. */
 export const cutoutValue = v.choice(
   'openings cut through its panels',
-  'round, slot, rectangle, keyhole, finger (hole to carry it by), label (two slots for a card), outline (of a drawing) or vent (field of slots)',
+  'round, slot, rectangle, keyhole, finger (hole to carry it by), label (two slots for a card), outline (of a drawing), louvre (flap cut free on three sides and bent out by hand) or vent (field of slots)',
   shapes,
 );
 

@@ -1,5 +1,6 @@
-import { fail } from '../errors/problem.js';
+import { fail, type Wording } from '../errors/problem.js';
 import type { Loop } from '../plane/loop.js';
+import type { Point } from '../plane/point.js';
 import { keyholeLoop, placeLoop, roundedRectangle, slotLoop } from '../plane/shapes.js';
 import { outlineLoops } from './outline-loops.js';
 import type { CutoutParams } from './params.js';
@@ -33,9 +34,34 @@ export function shapeLoops(c: CutoutParams): readonly Loop[] {
       if (c.loops === null)
         return fail('value-missing', ['loops'], 'no outline', 'Give cut: with a .svg or .dxf file, or loops');
       return outlineLoops(c.loops, c.length);
+    case 'louvre':
+      if (c.height > c.width * STEEPEST)
+        return small(
+          'height',
+          (say) => `a flap ${say.size(c.width)} wide reaches ${say.most(c.width * STEEPEST)}`,
+        );
+      return [louvreLoop(c)];
     case 'vent':
       return ventLoops(c);
   }
+}
+
+const STEEPEST = 0.9; // of its width a flap stands off: more and it is bent up square; common practice, no source
+
+/** The cut round a flap, open in the south where it is bent. */
+function louvreLoop({ length, width, slot }: Extract<CutoutParams, { type: 'louvre' }>): Loop {
+  const [x, y] = [length / 2, width / 2];
+  const corners: readonly Point[] = [
+    [-x - slot, -y],
+    [-x, -y],
+    [-x, y],
+    [x, y],
+    [x, -y],
+    [x + slot, -y],
+    [x + slot, y + slot],
+    [-x - slot, y + slot],
+  ];
+  return corners.map((at) => ({ at, bulge: 0 }));
 }
 
 function ventLoops({ length, width, slot, web }: Extract<CutoutParams, { type: 'vent' }>): readonly Loop[] {
@@ -55,6 +81,6 @@ const moved = (loop: Loop, origin: readonly [number, number]): Loop =>
 const upright = (loop: Loop, x: number): Loop => placeLoop({ origin: [x, 0], x: [0, 1], y: [-1, 0] }, loop);
 
 /** Told with the size given. */
-function small(name: string, why: string): never {
+function small(name: string, why: Wording): never {
   return fail('size-impossible', [name], why);
 }

@@ -1,3 +1,4 @@
+import { curlAllowance } from '../bending/wired-edge.js';
 import { suggestion } from '../errors/nearest.js';
 import { fail, type Path, within } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
@@ -48,6 +49,11 @@ function fold(id: string, e: EdgeParams, inset: readonly [number, number], by: P
         inset,
         by: [...by, 'height'],
       });
+    case 'curl':
+      return (draft) => {
+        const allowance = curlAllowance(e.diameter, draft.sheet.thickness);
+        return wired(id, on, { diameter: e.diameter, allowance, inset, kind: 'curl' }, e.side)(draft);
+      };
     case 'wired':
       return wired(id, on, { diameter: e.diameter, allowance: e.allowance, inset }, e.side);
     default: {

@@ -20,7 +20,7 @@ export function takenBy(panel: Panel): Taken {
   return { ...asFold(hem), depth: hem === null ? setback : legOf(panel), setback };
 }
 
-const asFold = (hem: EdgeFold | null) => ({ lies: hem !== null && hem !== 'wired' });
+const asFold = (hem: EdgeFold | null) => ({ lies: hem !== null && hem !== 'wired' && hem !== 'curl' });
 
 /** What a finish that is asked for will take up. */
 export function takenByFinish(e: EdgeParams, thickness: number, insideRadius: number): Taken {
@@ -28,7 +28,7 @@ export function takenByFinish(e: EdgeParams, thickness: number, insideRadius: nu
     const setback = outsideSetback({ thickness, insideRadius, angle: e.angle });
     return { lies: false, depth: setback, setback };
   }
-  if (e.type === 'wired') {
+  if (e.type === 'wired' || e.type === 'curl') {
     const depth = e.diameter + 2 * thickness;
     return { lies: false, depth, setback: depth };
   }

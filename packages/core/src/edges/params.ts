@@ -30,6 +30,11 @@ export const finishes = {
     height: v.size('outside leg of the flange'),
     angle: v.or(v.angle('bent through from flat', 1, 135), 90),
   },
+  curl: {
+    ...at,
+    side: v.or(v.word<'up' | 'down'>('down (to the outside of a wall) or up', ['down', 'up']), 'down'),
+    diameter: v.size('inside the roll', { max: 50 }),
+  },
   wired: {
     ...at,
     side: v.or(v.word<'up' | 'down'>('down (to the outside of a wall) or up', ['down', 'up']), 'down'),
@@ -41,7 +46,7 @@ export const finishes = {
 /** Edges of panels finished by a fold, each said once. */
 export const edgeValue = v.choice(
   'edges of its panels finished by a fold',
-  'closed, open or teardrop (hem), safe (narrow closed hem), return (flange) or wired',
+  'closed, open or teardrop (hem), safe (narrow closed hem), return (flange), curl (rolled round nothing) or wired',
   finishes,
 );
 

@@ -25,7 +25,7 @@ export interface Edge {
 export type Outline = readonly Edge[];
 
 /** A fold that finishes an edge. */
-export type EdgeFold = 'closed' | 'open' | 'teardrop' | 'wired';
+export type EdgeFold = 'closed' | 'open' | 'teardrop' | 'wired' | 'curl';
 
 /** The metal of a bend where it lies on the pattern, mm: half to either side of the line. */
 export interface BentMetal {

@@ -112,7 +112,7 @@ export function hem<const P extends Path = []>(
 export function wired(
   id: string,
   on: On,
-  { inset = [0, 0], ...edge }: WiredEdge & Inset,
+  { inset = [0, 0], kind = 'wired', ...edge }: WiredEdge & Inset & { readonly kind?: 'wired' | 'curl' },
   side: 'up' | 'down' = 'down',
 ): Step {
   return (draft) => {
@@ -122,8 +122,8 @@ export function wired(
     const roll = { height: terms.setback + lip, angle: sign * angle, insideRadius, inset };
     const turned = { height: wireAllowance(edge), angle: sign * 180, insideRadius, inset };
     return rule.compensates
-      ? hang(id, on, roll, { kind: 'wired', terms })(draft)
-      : hang(id, on, turned, { kind: 'wired' })(draft);
+      ? hang(id, on, roll, { kind, terms })(draft)
+      : hang(id, on, turned, { kind })(draft);
   };
 }
 

@@ -58,6 +58,7 @@ export type FastenerTool =
   | 'spot-welder'
   | 'welder'
   | 'rivet-gun'
+  | 'pliers'
   | 'screwdriver'
   | 'eyes'
   | 'gloves';

@@ -217,3 +217,17 @@ describe('an opening that cannot be is named with its place and what would work:
     expect(said).toMatch(/cutouts\[1\]: leaves less than/);
   });
 });
+
+test('a louvre is a cut round three sides of its flap, with the line it is bent by marked between the ends', () => {
+  const louvre = { type: 'louvre', panel: 'north', length: 60, width: 12, height: 8, slot: 1.5 };
+  const [plain, cut] = [withCuts([]), withCuts([louvre])];
+  expect(plain.flat.area - cut.flat.area).toBeCloseTo(1.5 * (60 + 2 * 1.5) + 2 * 1.5 * 12, 6);
+  const [line] = cut.flat.scribes;
+  expect(Math.hypot(...[0, 1].map((k) => (line?.[1][k] as number) - (line?.[0][k] as number)))).toBeCloseTo(
+    60,
+    6,
+  );
+  expect(refusal({ ...louvre, height: 11.5 })).toMatch(
+    /cutouts\[0\]\.height: 11\.5 mm given, a flap 12 mm wide reaches 10\.8 mm\. Use 10\.8 mm or less/,
+  );
+});

@@ -36,6 +36,7 @@ describe('a finished edge', () => {
     { type: 'teardrop', length: 14 },
     { type: 'safe' },
     { type: 'return', height: 12 },
+    { type: 'curl', diameter: 5 },
     { type: 'wired', diameter: 5 },
   ])('$type on a wall leaves the height that was asked, under any rule', (edge) => {
     for (const bending of [{ k: 0.33 }, { insideRadius: 2 }]) {
@@ -43,6 +44,14 @@ describe('a finished edge', () => {
       expect(plan.part.asked.some((a) => a.name === 'height')).toBe(true); // and verified when planned
       expect(plan.flat.bends.map((b) => b.id)).toContain(`${edge.type}-north-far`);
     }
+  });
+
+  test('a curl of 6 mm inside takes three quarters of the round through the middle of its sheet, and half a sheet straight', () => {
+    const plan = withEdges(BOX, [{ panel: 'north', edge: 'far', type: 'curl', diameter: 6 }]);
+    const curl = plan.flat.bends.find((b) => b.id === 'curl-north-far');
+    expect(curl?.angle).toBeCloseTo(270, 6);
+    expect(curl?.insideRadius).toBe(3);
+    expect(curl?.terms.allowance).toBeCloseTo(0.75 * Math.PI * 7, 6);
   });
 
   test('a closed hem adds its length to the flat, less its deduction', () => {

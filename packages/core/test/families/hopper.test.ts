@@ -31,3 +31,16 @@ test('a throat that leaves no ledge is refused with the one that works', () => {
     /throat\.length: 119 mm given.*Use [\d.]+ mm or less/,
   );
 });
+
+test('a throat stands where it is asked for, and no nearer to a wall than its ledge', () => {
+  const [middle, aside] = [
+    plan('hopper', { throat: { length: 40, width: 40 } }),
+    plan('hopper', { throat: { length: 40, width: 40, west: 10, south: 30 } }),
+  ];
+  const least = (p: typeof middle, k: 0 | 1) => Math.min(...(p?.flat.holes[0] ?? []).map((v) => v.at[k]));
+  expect(least(aside, 0) - least(middle, 0)).toBeCloseTo(10 - 40, 9);
+  expect(least(aside, 1) - least(middle, 1)).toBeCloseTo(30 - 25, 9);
+  expect(() => plan('hopper', { throat: { length: 40, width: 40, west: 79.5 } })).toThrow(
+    /throat\.west: 79\.5 mm given.*Use [\d.]+ mm or less/,
+  );
+});

@@ -61,3 +61,14 @@ test('a handle on feet stands on its back, as far off as its tabs are long', () 
   expect(assembly?.fasteners.length).toBeGreaterThan(1);
   expect(findings.filter((f) => f.severity === 'error')).toEqual([]);
 });
+
+test('its back is riveted to its sides by their own tabs', () => {
+  const joint = { name: 'corners', from: 'scoop.back-tabs', to: 'scoop.sides' };
+  const by = { 'blind-rivet': { diameter: 3.2, count: 4 } };
+  const { assembly, parts } = job([{ ...SCOOP, flare: 4, tabs: { length: 18 } }], {
+    joints: [{ ...joint, by }],
+  });
+  expect(assembly?.fasteners).toHaveLength(4);
+  const at = (id: string) => parts[0]?.part.panels.find((p) => p.id === id)?.marks.length;
+  expect(['tab-south', 'tab-north', 'south', 'north'].map(at)).toEqual([2, 2, 2, 2]);
+});

@@ -38,4 +38,4 @@ export function makingOf(plan: JobPlan, given: Shop | null): Making {
 }
 
 const stepsOf = ({ flat }: PartPlan): number =>
-  flat.bends.reduce((sum, b) => sum + (b.hem === null || b.hem === 'wired' ? 1 : 2), 0);
+  flat.bends.reduce((sum, b) => sum + (b.hem === null || b.hem === 'wired' || b.hem === 'curl' ? 1 : 2), 0);

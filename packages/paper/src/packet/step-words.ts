@@ -53,6 +53,8 @@ export function stepWords(
       );
     case 'bend':
       return bendText(part as PartPlan, o.bend, pictured, kit);
+    case 'form':
+      return w.form(o.part, { ...o, height: dims.fine(o.height), angle: Math.round(o.angle) }, unit);
     case 'check':
       return w.check(
         o.part,

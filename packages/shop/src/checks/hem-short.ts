@@ -28,4 +28,4 @@ export const hemShort: ShopCheck = limitCheck({
 });
 
 /** A fold back on the wall itself; a wired edge is none. */
-export const isHem = ({ hem }: FlatBend): boolean => hem !== null && hem !== 'wired';
+export const isHem = ({ hem }: FlatBend): boolean => hem !== null && hem !== 'wired' && hem !== 'curl';

@@ -27,7 +27,7 @@ function bending(
   { sheet, material, flat }: ShopSubject,
   { brake, brakes, press, profile }: Shop,
 ): readonly Thick[] {
-  const bends = flat.bends.filter((b) => b.hem !== 'wired');
+  const bends = flat.bends.filter((b) => b.hem !== 'wired' && b.hem !== 'curl');
   const [longest] = bends.toSorted((a, b) => lengthOf(b) - lengthOf(a));
   // another brake may take what the fingers of the first do not
   if (brake === null || brakes.length > 0 || press !== null || profile === 'usual' || longest === undefined)

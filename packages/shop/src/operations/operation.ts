@@ -86,6 +86,16 @@ export type OnPart =
     }
   | { readonly kind: 'drill'; readonly holes: readonly HoleWork[] }
   | { readonly kind: 'bend'; readonly bend: BendWork }
+  | {
+      /** Flaps of louvres bent out by hand, cut free already. */
+      readonly kind: 'form';
+      readonly flaps: number;
+      readonly side: 'up' | 'down';
+      /** How far their free edges stand off. */
+      readonly height: number;
+      /** Bent through, degrees. */
+      readonly angle: number;
+    }
   | { readonly kind: 'check' }
   | {
       readonly kind: 'measure';
@@ -160,6 +170,7 @@ export const TOOLS: readonly ToolName[] = frozen([
   'spot-welder',
   'welder',
   'rivet-gun',
+  'pliers',
   'screwdriver',
 ]);
 

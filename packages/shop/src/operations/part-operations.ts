@@ -1,5 +1,5 @@
 import { type Assembly, type PartPlan, type Point, segments } from '@tinwright/core';
-import { roundOf } from '@tinwright/core/internal';
+import { type CutoutParams, roundOf } from '@tinwright/core/internal';
 import type { BendStep, BendStroke, Sequence } from '../sequence/answer/plan.js';
 import type { BendWork, HoleWork, Operation, ReasonName, ToolName } from './operation.js';
 import { usualOrder } from './usual-order.js';
@@ -60,6 +60,7 @@ export function partOperations(
         ]),
     ...drill,
     ...bends(plan, sequence),
+    ...flaps(plan),
     ...(bent || plan.quantity > 1
       ? [
           {
@@ -71,6 +72,24 @@ export function partOperations(
         ]
       : []),
   ];
+}
+
+/** Louvres of one size are formed together, once the part is bent: on the flat their flaps would be in the brake's way. */
+function flaps({ name: part, params }: PartPlan): readonly Operation[] {
+  const { cutouts = [] } = params as { readonly cutouts?: readonly CutoutParams[] };
+  const louvres = cutouts.flatMap((c) => (c.type === 'louvre' ? [c] : []));
+  return louvres.map(
+    ({ rows, columns, side, height, width }): Operation => ({
+      kind: 'form',
+      part,
+      flaps: (rows?.count ?? 1) * (columns?.count ?? 1),
+      side,
+      height,
+      angle: (Math.asin(height / width) * 180) / Math.PI,
+      tools: ['pliers', 'gloves'],
+      reasons: [],
+    }),
+  );
 }
 
 const strokeOnly = ({ action, bends, direction, insideRadius, hem }: BendStep): BendStroke => ({

@@ -36,7 +36,7 @@ export function usualOrder({ part, flat }: Pick<PartPlan, 'part' | 'flat'>): rea
         return { ...strokeOf(action, g), angle: done, step: null };
       };
       if (hem === null) return [of('bend')];
-      return hem === 'wired' ? [of('roll')] : [of('fold'), of('close')];
+      return hem === 'wired' || hem === 'curl' ? [of('roll')] : [of('fold'), of('close')];
     })
     .map((work, index) => ({ ...work, index }));
 }

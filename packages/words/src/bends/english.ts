@@ -22,8 +22,10 @@ const seamer = ({ held, angle }: HandFacts) =>
 const gauge = ({ held, gauged }: HandFacts) =>
   gauged ? `Push ${held} against the back gauge` : `Lay ${held} on the die with the line under the punch`;
 const RISES = 'Hold the sheet by hand in front of the tools; it rises as it is bent.';
-const wire = ({ bends }: HandFacts) =>
-  `Bend ${list(bends)} up, lay the wire in and close the edge over it with pliers, mallet and setting-down tool, a little at a time from the middle.`;
+const wire = ({ bends, rod }: HandFacts) =>
+  rod === null
+    ? `Bend ${list(bends)} up, lay the wire in and close the edge over it with pliers, mallet and setting-down tool, a little at a time from the middle.`
+    : `Bend ${list(bends)} up and roll the edge round a rod of ${rod} with pliers and mallet, a little at a time from the middle; draw the rod out.`;
 
 /** How a bend is told in English. */
 export const BENDS_ENGLISH: BendWords = {
@@ -37,7 +39,7 @@ export const BENDS_ENGLISH: BendWords = {
           : hem === 'teardrop'
             ? `close ${list(names)}, a teardrop hem`
             : `close ${list(names)} flat`,
-      roll: `roll the edge ${list(names)} round the wire`,
+      roll: `roll the edge ${list(names)}${hem === 'curl' ? '' : ' round the wire'}`,
     })[action],
   how: {
     bend: {

@@ -22,8 +22,10 @@ const seamer = ({ held, angle }: HandFacts) =>
 const gauge = ({ held, gauged }: HandFacts) =>
   gauged ? `${held} an den Anschlag schieben` : `${held} auf das Gesenk legen, Linie unter dem Stempel`;
 const RISES = 'Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.';
-const wire = ({ bends }: HandFacts) =>
-  `${list(bends)} hochbiegen, den Draht einlegen und die Kante mit Zange, Holzhammer und Setzhammer darüber schließen, von der Mitte aus und nach und nach.`;
+const wire = ({ bends, rod }: HandFacts) =>
+  rod === null
+    ? `${list(bends)} hochbiegen, den Draht einlegen und die Kante mit Zange, Holzhammer und Setzhammer darüber schließen, von der Mitte aus und nach und nach.`
+    : `${list(bends)} hochbiegen und die Kante mit Zange und Holzhammer um einen Stab von ${rod} rollen, von der Mitte aus und nach und nach; den Stab herausziehen.`;
 const WAYS = { up: 'nach oben', down: 'nach unten' } as const;
 
 /** How a bend is told in German. */
@@ -38,7 +40,7 @@ export const BENDS_GERMAN: BendWords = {
           : hem === 'teardrop'
             ? `${list(names)}, Tropfenumschlag, zudrücken`
             : `${list(names)} flach zudrücken`,
-      roll: `Kante ${list(names)} um den Draht rollen`,
+      roll: `Kante ${list(names)}${hem === 'curl' ? '' : ' um den Draht'} rollen`,
     })[action],
   how: {
     bend: {

@@ -36,8 +36,7 @@ export function tellBend(
     set: print.angle(step?.setAngle ?? angle ?? 180),
     angle: print.angle(angle ?? 180),
     gauged: step?.press?.gauge != null,
-    strip: hem === 'open' ? print.size(2 * insideRadius) : null,
-    round: hem === 'teardrop',
+    ...insideOf(hem, print.size(2 * insideRadius)),
   };
   const how = words.how[action][doer]?.(facts) ?? null;
   return {
@@ -55,6 +54,13 @@ export function tellBend(
     ],
   };
 }
+
+/** What keeps the inside of a fold, so wide. */
+const insideOf = (hem: BendStroke['hem'], width: string) => ({
+  strip: hem === 'open' ? width : null,
+  round: hem === 'teardrop',
+  rod: hem === 'curl' ? width : null,
+});
 
 /** A side or corner of the pattern in words. */
 export const sideWords = (side: PatternSide, language: Language): string => WORDS[language].sides[side];

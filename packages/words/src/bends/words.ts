@@ -34,6 +34,8 @@ export interface HandFacts {
   /** Strip that keeps the gap of an open hem; null for a hem pressed flat or left round. */
   readonly strip: string | null;
   readonly round: boolean;
+  /** Inside of an edge rolled round nothing; null for one round a wire. */
+  readonly rod: string | null;
 }
 
 /** How a bend is told in a language; sizes come in as they are printed, with their unit. */

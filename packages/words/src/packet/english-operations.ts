@@ -75,6 +75,7 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     'spot-welder': 'spot welder',
     welder: 'welder',
     'rivet-gun': 'rivet gun and rivets',
+    pliers: 'broad flat pliers',
     screwdriver: 'screwdriver and screws',
   },
   reasons: {
@@ -169,6 +170,13 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
           : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` for ${purpose}s`}.`,
       ),
       'Centre-punch, clamp the sheet on a block of wood, drill small first, then to size. A large hole is better punched, sawn or cut with a hole saw. Deburr both faces.',
+    ],
+  }),
+  form: (part, { flaps, side, height, angle }, unit) => ({
+    title: `${part}: bend ${flaps === 1 ? 'the flap of the louvre' : `${flaps} flaps of louvres`} out`,
+    lines: [
+      `Each flap is cut free on three sides. Grip it along the scribed line with broad flat pliers and bend it ${side === 'up' ? 'to the marked face' : 'away from the marked face'}, ${angle}°, until its free edge stands ${height} ${unit} off the sheet, a little at a time from end to end. Pictures and fits show it flat.`,
+      'File the free edges and the ends of the cuts; a crack at an end is drilled out.',
     ],
   }),
   check: (part, bent, sizes, unit) => ({

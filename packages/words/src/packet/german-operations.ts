@@ -75,6 +75,7 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
     'spot-welder': 'Punktschweißgerät',
     welder: 'Schweißgerät',
     'rivet-gun': 'Nietzange und Niete',
+    pliers: 'breite Flachzange',
     screwdriver: 'Schraubendreher und Schrauben',
   },
   reasons: {
@@ -170,6 +171,13 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
           : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` (${purpose})`}.`,
       ),
       'Körnen, das Blech auf einem Holzklotz festspannen, erst klein, dann fertig bohren. Ein großes Loch besser lochen, sägen oder mit der Lochsäge schneiden. Beide Seiten entgraten.',
+    ],
+  }),
+  form: (part, { flaps, side, height, angle }, unit) => ({
+    title: `${part}: ${flaps === 1 ? 'Lappen der Kieme' : `${flaps} Lappen der Kiemen`} ausbiegen`,
+    lines: [
+      `Jeder Lappen ist an drei Seiten frei geschnitten. Mit einer breiten Flachzange an der angerissenen Linie greifen und ${side === 'up' ? 'zur Anrissseite' : 'von der Anrissseite weg'} um ${angle}° biegen, bis die freie Kante ${height} ${unit} vom Blech steht, nach und nach von einem Ende zum anderen. Bilder und Passung zeigen ihn flach.`,
+      'Freie Kanten und Enden der Schnitte feilen; ein Riss an einem Ende wird ausgebohrt.',
     ],
   }),
   check: (part, bent, sizes, unit) => ({

@@ -172,6 +172,16 @@ export interface PacketWords {
       }[],
       unit: string,
     ) => OperationText;
+    readonly form: (
+      part: string,
+      louvre: {
+        readonly flaps: number;
+        readonly side: 'up' | 'down';
+        readonly height: string;
+        readonly angle: number;
+      },
+      unit: string,
+    ) => OperationText;
     readonly check: (part: string, bent: boolean, sizes: readonly string[], unit: string) => OperationText;
     readonly measure: (
       part: string,

@@ -12,7 +12,13 @@ export const ENGLISH: PlanWords = frozen({
   language: 'en',
   up: 'up',
   down: 'down',
-  hems: { closed: 'closed hem', open: 'open hem', teardrop: 'teardrop hem', wired: 'wired edge' },
+  hems: {
+    closed: 'closed hem',
+    open: 'open hem',
+    teardrop: 'teardrop hem',
+    wired: 'wired edge',
+    curl: 'curl',
+  },
   fastener: fastenerName({
     'spot-weld': 'spot weld',
     'plug-weld': 'plug weld',

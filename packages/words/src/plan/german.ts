@@ -16,6 +16,7 @@ export const GERMAN: PlanWords = {
     open: 'Umschlag offen',
     teardrop: 'Umschlag tropfenförmig',
     wired: 'Drahteinlage',
+    curl: 'Rollkante',
   },
   fastener: fastenerName({
     'spot-weld': 'Schweißpunkt',

@@ -2,7 +2,7 @@ import { HOME, place3 } from '@tinwright/core/internal';
 import { bendsBetween, type FoldTree, poseFrom, type TreeBend, type TreePanel } from './fold-tree.js';
 import { both, isEmpty, type Mask, MOST_STEPS, maskOf } from './mask.js';
 
-/** What is done to a bend: bent, folded past (hem), closed (hem), rolled round a wire. */
+/** What is done to a bend: bent, folded past (hem), closed (hem), rolled, round a wire or not. */
 export type Action = 'bend' | 'fold' | 'close' | 'roll';
 
 /** One bend one stage further. Steps are numbered; a state of the part is a set of them. */
@@ -63,7 +63,7 @@ export function workOf(tree: FoldTree): Work {
 
 function actionsOf({ bend }: TreePanel): readonly Action[] {
   if (bend === null) return [];
-  if (bend.hem === 'wired') return ['roll'];
+  if (bend.hem === 'wired' || bend.hem === 'curl') return ['roll'];
   return bend.hem === null ? ['bend'] : ['fold', 'close'];
 }
 
