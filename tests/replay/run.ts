@@ -1,8 +1,9 @@
 // Random parts over five shops, from written files: `plans COUNT SEED` replays every plan; `impossible COUNT SEED` looks for
 // an order of those of few bends that the planner says cannot be bent, and of some that can, so that it is seen to find;
-// `known` those whose answer is known.
+// `known` those whose answer is known; `agree COUNT SEED` holds checks against orders.
 import fc from 'fast-check';
 import { manifold } from '../kit/fold-files.js';
+import { disagreement } from './agree.js';
 import { bodyOf } from './body.js';
 import { anyOrder } from './brute/any-order.js';
 import { KNOWN } from './known.js';
@@ -50,6 +51,15 @@ for (const { name, part, shop, goes } of kind === 'known' ? KNOWN : []) {
   tell(name, part, [goes ? 'goes' : 'cannot go', ...lines]);
 }
 for (const { part, plan, name, shop } of kind === 'known' ? [] : samples()) {
+  if (kind === 'agree') {
+    if (told.plans >= wanted) break;
+    told.plans += 1;
+    const lines = disagreement(plan, shop);
+    if (lines.length === 0) continue;
+    told.wrong += 1;
+    tell(name, part, lines);
+    continue;
+  }
   if ((kind === 'plans' ? told.plans : told.impossible) >= wanted) break;
   const none = kind === 'plans' ? !possible(plan, shop) : impossible(plan, shop);
   if (none === 'unproved') told.unproved += 1;

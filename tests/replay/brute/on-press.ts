@@ -2,7 +2,7 @@
 import type { Die, Press, Punch } from '@tinwright/shop';
 import type { Hinge } from '../body.js';
 import { lifts } from '../lift.js';
-import { EVERYWHERE, pressMoment, pressTools } from '../machine.js';
+import { box, EVERYWHERE, pressMoment, pressTools, type Tool } from '../machine.js';
 import { STAY } from '../rigid.js';
 import { standingFor } from '../standing.js';
 import { cover } from './cover.js';
@@ -44,6 +44,15 @@ interface Tooling {
   readonly turned: number;
 }
 
+/** What a margin takes to either side of a die, up to its top. */
+function besides({ bare, off }: Asked, { section }: Die): readonly Tool[] {
+  const [xs, zs] = [section.map((p) => p[0]), section.map((p) => p[1])];
+  const [left, right, low] = [Math.min(...xs), Math.max(...xs), Math.min(...zs)];
+  return [box(left - off, low, left, 0), box(right, low, right + off, 0)].map((b) =>
+    bare('die', b, [EVERYWHERE]),
+  );
+}
+
 function withTools(given: Asked, { action, line, state }: Question, press: Press, with_: Tooling): boolean {
   const { punch, die, angle, turned } = with_;
   if (turned > 180 - Math.max(die.angle, punch.angle)) return false;
@@ -55,7 +64,8 @@ function withTools(given: Asked, { action, line, state }: Question, press: Press
   const wide = pressTools(given.draw, press, names, [EVERYWHERE]);
   const low = pressTools(given.bare, press, names, [EVERYWHERE]);
   // off the sheet it presses on by as much as it is drawn larger, and a hair
-  const large = { ...wide, punch: lifted(wide.punch, given.off + SURE), die: sunk(low.die) };
+  const block = { id: 'die', solids: [low.die, ...besides(given, die)].flatMap((t) => t.solids) };
+  const large = { ...wide, punch: lifted(wide.punch, given.off + SURE), die: sunk(block) };
   const cut = die.sectioned ? ['punch', 'die'] : ['punch'];
   const blocked = taken(
     standing,

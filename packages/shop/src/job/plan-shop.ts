@@ -5,6 +5,7 @@ import { jobFindings, withChanges } from '../checks/index.js';
 import type { Shop } from '../machines/shop.js';
 import type { Sequence } from '../sequence/answer/plan.js';
 import { inSlices, sequenceSteps } from '../sequence/answer/plan-sequence.js';
+import { whole } from '../sequence/search/whole.js';
 import { type Batch, batchOf } from './batch.js';
 import { orderFindings } from './order-findings.js';
 
@@ -31,11 +32,7 @@ export interface PlanShopOptions {
 
 /** Plan the bends of every part of a job in a shop, and hold the job against its machines. Same job, same shop, same plan. */
 export function planShop(plan: JobPlan, shop: Shop, options: PlanShopOptions = {}): ShopPlan {
-  const steps = shopSteps(plan, shop, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return whole(shopSteps(plan, shop, options));
 }
 
 /**

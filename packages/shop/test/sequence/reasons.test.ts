@@ -63,3 +63,12 @@ test('what lies against the stop: an edge, then the outside of what is up', () =
   );
   expect(steps.map((s) => s.touches?.by)).toEqual(['edge', 'outside']);
 });
+
+test('a shop with nothing but hands: every part without a plan has its reasons, in words', () => {
+  const { status, reasons, mends } = planSequence(box, { ...DEFAULT_SHOP, brake: null, vise: null });
+  expect(status).toBe('infeasible');
+  expect(reasons.map((r) => reasonWords(r, sayIn('mm')))).toContain(
+    'north, base held: it cannot be done by hand',
+  );
+  expect(mends).not.toHaveLength(0);
+});

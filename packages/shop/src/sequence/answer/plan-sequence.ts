@@ -5,10 +5,11 @@ import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
 import { type PartToBend, problemOf } from '../search/problem.js';
 import type { BendProblem } from '../search/states.js';
+import { whole } from '../search/whole.js';
 import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
-import { reasonsOf } from './reasons.js';
+import { reasonsOf, stuckReasons } from './reasons.js';
 import { smallestCores } from './smallest-core.js';
 
 /** A planned part as the planner of bends wants it. */
@@ -32,11 +33,7 @@ const SIDES = ['parent', 'child'] as const;
  * change that. Same part, same shop, same plan.
  */
 export function planSequence(plan: PartPlan, shop: Shop, options: PlanSequenceOptions = {}): Sequence {
-  const steps = sequenceSteps(plan, shop, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return whole(sequenceSteps(plan, shop, options));
 }
 
 /**
@@ -100,7 +97,8 @@ export function* sequenceSteps(
   }
   const cores = smallestCores(problem);
   const input = { problem, shop, material: plan.material.name, longest: Math.max(...given.blank) };
-  const reasons = reasonsOf(input, cores);
+  const smallest = reasonsOf(input, cores);
+  const reasons = smallest.length > 0 ? smallest : stuckReasons(input);
   const ids = cores.map((core) => core.map((p) => problem.work.tree.panels[p]?.id ?? ''));
   return {
     ...base,

@@ -8,9 +8,10 @@ import { marginFor } from '../../tools/margin.js';
 import { lineFrame, poseInMachine } from '../part/line.js';
 import { lumpsOf, solidsOf } from '../part/lumps.js';
 import { has, type Mask, union } from '../part/mask.js';
-import type { LineStroke } from '../part/operations.js';
+import { type LineStroke, openOperations } from '../part/operations.js';
 import { stageOf } from '../part/stage.js';
 import type { BendProblem } from '../search/states.js';
+import { furthest } from '../search/sweeps.js';
 import { sectionOf } from '../stations/bench.js';
 import { leafWork } from '../stations/leaf-work.js';
 import type { Mounting, Obstacle, Station } from '../stations/station.js';
@@ -36,7 +37,7 @@ export function reasonsOf(input: ReasonInput, cores: readonly (readonly number[]
 
 function lastOf(input: ReasonInput, core: readonly number[], panel: number): readonly Reason[] {
   const { problem } = input;
-  const { work, stations } = problem;
+  const { work } = problem;
   const done = othersDone(problem, core, panel);
   const operation = work.operations.find(
     (o) => o.panels[0] === panel && o.panels.length === 1 && o.action !== 'close',
@@ -45,18 +46,45 @@ function lastOf(input: ReasonInput, core: readonly number[], panel: number): rea
   const closing = work.operations.find(
     (o) => o.panels[0] === panel && o.panels.length === 1 && o.action === 'close',
   );
-  const machines = stations.filter((s) => s.name !== 'hand' || operation.action === 'roll');
-  return [...new Set(machines.map((s) => s.name))].flatMap((name) => {
-    const asked = machines.filter((s) => s.name === name);
-    return [operation, ...(closing === undefined ? [] : [closing])]
+  return onMachines(problem, operation, (asked) =>
+    [operation, ...(closing === undefined ? [] : [closing])]
       .map((o) => {
         const before = o.action === 'close' ? union(done, o.after) : done;
         return nearest(asked.map((s) => sidesOf(input, o, s, before)));
       })
       .filter((r) => r.length > 0)
       .slice(0, 1)
-      .flat();
-  });
+      .flat(),
+  );
+}
+
+/** Reasons on every machine that an operation may be asked of, machines of a kind together. */
+function onMachines(
+  { stations }: BendProblem,
+  { action }: LineStroke,
+  ask: (asked: readonly Station[]) => readonly Reason[],
+): readonly Reason[] {
+  const usual = stations.filter((s) => s.name !== 'hand' || action === 'roll');
+  // a shop may have nothing but hands
+  const machines = usual.length > 0 ? usual : stations;
+  return [...new Set(machines.map((s) => s.name))].flatMap((name) =>
+    ask(machines.filter((s) => s.name === name)),
+  );
+}
+
+/**
+ * Where no smallest set of bends was found within the effort: what every bend runs into that is left once a setter has gone
+ * on as far as he can. Never empty for a part without a plan.
+ */
+export function stuckReasons(input: ReasonInput): readonly Reason[] {
+  const { problem } = input;
+  const { done } = furthest(problem);
+  const open = openOperations(problem.work, done).filter((o) => o.panels.length === 1);
+  return grouped(
+    open.flatMap((o) =>
+      onMachines(problem, o, (asked) => nearest(asked.map((s) => sidesOf(input, o, s, done)))),
+    ),
+  );
 }
 
 /** Of the tools of one machine those that come nearest; tools that are not meant for the bend only if there are no others. */

@@ -2,10 +2,11 @@ import { ancestors } from '../part/fold-tree.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import { beam } from './beam.js';
 import { cheapest } from './cheapest.js';
-import { dive } from './dive.js';
+import { dive, dives } from './dive.js';
 import { guideOf } from './guide.js';
 import type { BendProblem, FoundMoves } from './states.js';
 import { sweepOrders, sweeps } from './sweeps.js';
+import { whole } from './whole.js';
 
 /** Looked at before a search gives up: a state of a part with many steps takes longer to look at. */
 interface Effort {
@@ -18,6 +19,7 @@ interface Effort {
 const EXACT_STEPS = 20; // searched through as a rule
 const FEW_STEPS = 8; // searched through at once
 const FIRST_LOOKS = 60; // of the exact search, before beams
+const FIRST_DIVES = 500; // states looked at for any plan, where sweeps find none
 const AHEAD = 10; // bends that may be made before one that a setter would make first
 const DEEP = 8; // bends one behind the other from which states take much longer to look at
 
@@ -43,9 +45,12 @@ export interface SearchProgress {
  * Without a plan, an infinite bound says that there is none. Goes on a little whenever it is asked how far it is.
  */
 export function* planSearch(problem: BendProblem): Generator<SearchProgress, FoundMoves> {
-  const { ways, width } = effortFor(problem.work);
+  const { ways, width, dives: most } = effortFor(problem.work);
   const guide = guideOf(problem);
   let best = yield* told(sweeps(problem), Infinity);
+  // what is not seen at once is soon found, or soon seen not to be there
+  if (best.moves === null) best = yield* told(dives(problem, Math.min(most, FIRST_DIVES)), Infinity);
+  if (best.bound === Infinity) return best;
   const proof = cheapest(problem, guide, ways, () => best.cost);
   // where one good way leads to the end, the exact search is there before any other
   let exact = yield* some(proof, best.cost, FIRST_LOOKS);
@@ -61,7 +66,7 @@ export function* planSearch(problem: BendProblem): Generator<SearchProgress, Fou
   exact ??= yield* told(proof, best.cost);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
   if (best.moves !== null) return { ...best, bound: exact.bound, expanded: exact.expanded };
-  const any = dive(problem, effortFor(problem.work).dives);
+  const any = yield* told(dives(problem, most), Infinity);
   return { ...any, bound: Math.max(any.bound, exact.bound) };
 }
 
@@ -105,12 +110,4 @@ export function findPlan(problem: BendProblem): FoundMoves {
 export function anyPlan(problem: BendProblem, dives: number = effortFor(problem.work).dives): FoundMoves {
   const quick = whole(sweeps(problem));
   return quick.moves === null ? dive(problem, dives) : quick;
-}
-
-/** What comes out at the end. */
-function whole<T>(search: Generator<unknown, T>): T {
-  for (;;) {
-    const { done, value } = search.next();
-    if (done === true) return value as T;
-  }
 }

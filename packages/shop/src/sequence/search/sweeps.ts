@@ -1,7 +1,8 @@
 import { ancestors } from '../part/fold-tree.js';
-import { sameMask } from '../part/mask.js';
+import { sameMask, stepsOf } from '../part/mask.js';
 import { isOpen, type LineStroke, type Work } from '../part/operations.js';
 import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
+import { whole } from './whole.js';
 
 /** Orders a setter tries first: from one end of the part to the other, from the outside inwards, and the reverse of both. */
 export function sweepOrders({ tree }: Work): readonly ((a: LineStroke, b: LineStroke) => number)[] {
@@ -25,7 +26,7 @@ export function* sweeps(problem: BendProblem): Generator<number, FoundMoves> {
   const ends: Node[] = [];
   for (const order of orders) {
     const end = yield* swept(problem, operations.toSorted(order));
-    if (end !== null) ends.push(end);
+    if (sameMask(end.done, problem.work.all)) ends.push(end);
   }
   const [first] = ends.toSorted((a, b) => a.cost - b.cost);
   const expanded = orders.length * steps.length;
@@ -33,13 +34,23 @@ export function* sweeps(problem: BendProblem): Generator<number, FoundMoves> {
   return { moves: pathTo(first), bound: 0, cost: first.cost, expanded };
 }
 
-function* swept(problem: BendProblem, order: readonly LineStroke[]): Generator<number, Node | null> {
+/** The state in which a setter is stuck who goes on as far as he can: of all such orders the one with the most steps done. */
+export function furthest(problem: BendProblem): Node {
+  const ends = sweepOrders(problem.work).map((order) =>
+    whole(swept(problem, problem.work.operations.toSorted(order))),
+  );
+  const count = ({ done }: Node) => stepsOf(done).length;
+  return ends.reduce((a, b) => (count(b) > count(a) ? b : a));
+}
+
+/** As far as an order goes. */
+function* swept(problem: BendProblem, order: readonly LineStroke[]): Generator<number, Node> {
   const { all } = problem.work;
   let node: Node = START;
   while (!sameMask(node.done, all)) {
     yield node.cost;
     const next = nextOf(problem, node, order);
-    if (next === null) return null;
+    if (next === null) return node;
     node = next;
   }
   return node;
