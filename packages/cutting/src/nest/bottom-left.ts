@@ -103,14 +103,13 @@ function blockedBy(
   to: number,
   blocked: [number, number][],
 ): void {
-  const { kit } = floor;
+  const { kit, boxes } = floor;
   const own = kit.shapes[shape] as NestShape;
-  const [bx0, by0, bx1, by1] = [0, 1, 2, 3].map((k) => floor.boxes[4 * j + k] as number) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const at = 4 * j;
+  const bx0 = boxes[at] as number;
+  const by0 = boxes[at + 1] as number;
+  const bx1 = boxes[at + 2] as number;
+  const by1 = boxes[at + 3] as number;
   if (y + own.box[3] <= by0 || y + own.box[1] >= by1 || from + own.box[0] >= bx1 || to + own.box[2] <= bx0)
     return;
   const other = floor.shape[j] as number;
@@ -121,12 +120,10 @@ function blockedBy(
   const [ox, oy] = [floor.x[j] as number, floor.y[j] as number];
   const crossed: number[] = [];
   for (let e = 0; e < runs.length; e += 5) {
-    const [rx, ry, dx, dy] = [runs[e], runs[e + 1], runs[e + 2], runs[e + 3]] as [
-      number,
-      number,
-      number,
-      number,
-    ];
+    const rx = runs[e] as number;
+    const ry = runs[e + 1] as number;
+    const dx = runs[e + 2] as number;
+    const dy = runs[e + 3] as number;
     const ay = oy + sign * (sin * rx + cos * ry);
     const by = ay + sign * (sin * dx + cos * dy);
     if (ay <= y === by <= y) continue;

@@ -47,7 +47,8 @@ export function walkerOf(floor: Floor, overlap: PairConflict, random: () => numb
     const steps = { x: Math.min(stride.longest, first), y: Math.min(stride.longest, first) };
     while (Math.max(steps.x, steps.y) > stride.least && at.sum > 0) {
       const way = WAYS[(random() * WAYS.length) | 0] as (typeof WAYS)[number];
-      const [x, y] = [way[0] * steps.x, way[1] * steps.y];
+      const x = way[0] * steps.x;
+      const y = way[1] * steps.y;
       const factor = step(piece, at, x, y) || step(piece, at, -x, -y) ? 1.1 : 0.5;
       if (x !== 0) steps.x *= factor;
       if (y !== 0) steps.y *= factor;

@@ -128,8 +128,10 @@ function runsOf(border: Tracks): Float64Array {
 }
 
 function distanceTo(runs: Float64Array, e: number, x: number, y: number): number {
-  const [dx, dy] = [runs[e + 2] as number, runs[e + 3] as number];
-  const [ax, ay] = [x - (runs[e] as number), y - (runs[e + 1] as number)];
+  const dx = runs[e + 2] as number;
+  const dy = runs[e + 3] as number;
+  const ax = x - (runs[e] as number);
+  const ay = y - (runs[e + 1] as number);
   const t = Math.max(0, Math.min(1, (ax * dx + ay * dy) * (runs[e + 4] as number)));
   return Math.sqrt((ax - dx * t) ** 2 + (ay - dy * t) ** 2);
 }

@@ -129,7 +129,8 @@ function tryTree(
 /** The kind of sheet to open for an item rather than take the best place there is; -1 for none. */
 function openable(packing: Packing, item: number, budget: number, score: number, taste: Taste): number {
   const { bins } = packing.problem;
-  let [best, found] = [score, -1];
+  let best = score;
+  let found = -1;
   for (let t = 0; t < bins.length; t++) {
     const bin = bins[t] as Bin;
     if (

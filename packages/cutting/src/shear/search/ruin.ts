@@ -35,7 +35,8 @@ function bite(packing: Packing, index: number, most: number, random: Random): nu
 }
 
 function smallerOfTwo({ tree }: PackingSlot, random: Random): number {
-  const [i, j] = [random.int(tree.length), random.int(tree.length)];
+  const i = random.int(tree.length);
+  const j = random.int(tree.length);
   const area = (k: number) => (tree.w[k] as number) * (tree.h[k] as number);
   return area(j) < area(i) ? j : i;
 }

@@ -203,7 +203,8 @@ export class SlackTree {
       }
     for (let k = length - 1; k > 0; k--) {
       const p = parent[k] as number;
-      const [wide, high] = [w[k] as number, h[k] as number];
+      const wide = w[k] as number;
+      const high = h[k] as number;
       if (kind[p] === ROW) {
         w[p] = (w[p] as number) + wide;
         if (high > (h[p] as number)) h[p] = high;
