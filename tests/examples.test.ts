@@ -41,7 +41,7 @@ test.each(jobs)('%s is valid by the schema; a misspelt key is not', (file) => {
 
 test.each(jobs)('%s is made and folds back to its sizes from its files', async (file) => {
   const plan = planJob(readJob(parse(read(file)), families, { hardware }));
-  expect(plan.findings).toEqual([]);
+  expect(plan.findings.filter((f) => f.severity !== 'note')).toEqual([]); // a note is how it is done
   const files = new Map(jobFiles(plan, { dxf: 'r2000' }).map((f) => [f.path, String(f.content)]));
   const manifest = JSON.parse(files.get('job.json') ?? '') as {
     parts: (WrittenPart & { formed: { x: number; y: number; z: number }; files: { dxf: string } })[];

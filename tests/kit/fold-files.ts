@@ -144,6 +144,7 @@ export async function foldPieces(part: WrittenPart, dxf: string): Promise<Folded
     ]);
   // zones can end slanted: reach a little past the line's ends, never into a neighbour's panel
   const zones = hinges.map((h) => strip(h, -h.bend.zone / 2, h.bend.zone / 2, h.bend.zone));
+  const metals = zoneMetal(blank, hinges, strip);
   const shapes = zones
     .reduce((rest, z) => rest.subtract(z), blank)
     .decompose()
@@ -163,11 +164,34 @@ export async function foldPieces(part: WrittenPart, dxf: string): Promise<Folded
   const bends = poses.flatMap((pose) => {
     const fold = pose?.fold;
     if (fold === undefined) return [];
-    const strips = () => bendStrips(Manifold, blank, fold, T, strip);
+    const metal = metals[hinges.indexOf(fold.hinge)] as CrossSection;
+    const strips = () => bendStrips(Manifold, metal, fold, T, strip);
     return [{ id: fold.hinge.bend.id, strips, around: aroundBend(fold, T) }];
   });
   return { panels, bends };
 }
+
+/**
+ * The metal each bend turns. Zones can end slanted, so it reaches a zone's width past the line's ends; what lies there
+ * belongs to another bend, or hangs on one, where no metal joins it to the zone itself.
+ */
+function zoneMetal(
+  blank: CrossSection,
+  hinges: readonly Hinge[],
+  strip: (h: Hinge, t0: number, t1: number, over: number) => CrossSection,
+): readonly CrossSection[] {
+  const across = (h: Hinge, over: number) => strip(h, -h.bend.zone / 2, h.bend.zone / 2, over);
+  const cores = hinges.map((h) => across(h, 0));
+  return hinges.map((h, i) => {
+    const core = cores[i] as CrossSection;
+    const reach = blank.intersect(across(h, h.bend.zone));
+    const free = cores.reduce((rest, c) => (c === core ? rest : rest.subtract(c)), reach);
+    const own = free.decompose().filter((p) => p.intersect(core).area() > LEAST_SHARE);
+    return own.reduce((all, p) => all.add(p), core.intersect(blank));
+  });
+}
+
+const LEAST_SHARE = 1e-4; // mm²
 
 /** Points along both ends of a bend, a zone's width past them, on both faces. */
 function aroundBend(fold: Fold, T: number): FoldedBend['around'] {
@@ -286,7 +310,7 @@ function turned({ hinge, parent, side }: Fold, T: number, flat: number, part: nu
 
 function bendStrips(
   M: typeof Manifold,
-  blank: CrossSection,
+  metal: CrossSection,
   fold: Fold,
   T: number,
   strip: (h: Hinge, t0: number, t1: number, over: number) => CrossSection,
@@ -298,9 +322,9 @@ function bendStrips(
     // off the tangent lines by a hair: a neighbour that ends there would be caught as a sliver
     const [low, high] = [Math.max(a, 1e-5), Math.min(b, 1 - 1e-5)];
     const [t0, t1] = side === 1 ? [low - 0.5, high - 0.5] : [0.5 - high, 0.5 - low];
-    const metal = blank.intersect(strip(hinge, t0 * zone, t1 * zone, 0.6 * zone));
+    const own = metal.intersect(strip(hinge, t0 * zone, t1 * zone, 0.6 * zone));
     const matrix = turned(fold, T, ((a + b) / 2) * zone, (a + b) / 2);
-    return metal.decompose().map((p) => M.extrude(p, T).transform(matrix));
+    return own.decompose().map((p) => M.extrude(p, T).transform(matrix));
   });
 }
 
