@@ -38,6 +38,7 @@ interface Options {
   readonly date?: string;
   readonly sets?: string;
   readonly worksheet: boolean;
+  readonly blank: readonly string[];
   readonly force: boolean;
   readonly json: boolean;
 }
@@ -90,7 +91,12 @@ export const packet: AnyCommand = command<Options>({
     worksheet: {
       type: 'boolean',
       default: false,
-      describe: 'worksheets for each set in place of plans: some sizes left out, answers last',
+      describe: 'worksheets in place of plans: some sizes left out, answers last',
+    },
+    blank: {
+      type: 'strings',
+      default: [],
+      describe: 'a bend whose sizes worksheets leave out, by number or name: B3; may be repeated',
     },
     force: FORCE_OPTION,
     json: JSON_OPTION,
@@ -123,7 +129,9 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { units } = plan.job;
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', date, sections, tolerance } = options;
   const forms = formsOf(out);
-  const cut = await cutKnown(host, { plan, shop, rack: options.rack, json, sets });
+  const { DEFAULT_SHOP } = await import('@tinwright/shop');
+  // without a shop the blanks are cut on the shear that is assumed
+  const cut = await cutKnown(host, { plan, shop: shop ?? DEFAULT_SHOP, rack: options.rack, json, sets });
   if (cut !== null && 'exit' in cut) return cut.exit;
   const written = await refusable('packet', host, json, async () => {
     const { makingOf, packetFiles } = await import('@tinwright/paper');
@@ -136,6 +144,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       sets,
       cut,
       worksheet: options.worksheet,
+      leaveOut: options.blank,
       ...(sections.length > 0 && { sections }),
       ...(date && { date }),
     };

@@ -102,7 +102,7 @@ describe('options', () => {
   test('worksheets for a class, answers last', async () => {
     const read = await pdfAt((await printed('strip.pdf', '--worksheet', '--sets', '2')).path);
     const titles = read.bookmarks.map((b) => b.title);
-    expect(titles.slice(2)).toEqual(['Worksheets', 'Set 1 of 2', 'Set 2 of 2', 'Answers']);
+    expect(titles.slice(2)).toEqual(['Worksheets', 'Worksheet: bracket', 'Answers']);
     expect(read.bookmarks.at(-1)?.page).toBe(read.pages.length - 1);
   });
 

@@ -99,7 +99,9 @@ function where(r: MarkingRow, { blank }: FlatPattern, dims: Dims, words: PlanWor
   const point = ([x, y]: Point) => `${dims.text(x)}\u00A0|\u00A0${dims.text(y)}`;
   const unique = (list: readonly string[]) => [...new Set(list)].join('; ');
   const images =
-    mirrored.some((m) => m) && strokes.length < r.strokes.length ? ` (${w.count(r.strokes.length)})` : '';
+    mirrored.some((m) => m) && strokes.length < r.strokes.length
+      ? ` (${w.count(r.strokes.length, mirrored)})`
+      : '';
   if (r.kind === 'parallel') return `${spans(r.strokes, size, dims, words)}`;
   if (r.kind === 'punch') return punched(r, blank.max, dims, words);
   const told = strokes.map(([a, b]) => (r.kind === 'circle' ? point(a) : w.points(point(a), point(b))));

@@ -6,6 +6,8 @@ import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { boughtFlow } from './bought.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';
 import { blankText, massText, type PacketKit, stockText } from './kit.js';
+import type { Making } from './making.js';
+import { totalsText } from './totals.js';
 
 const TALLEST = 95; // mm of the picture
 
@@ -13,7 +15,7 @@ const TALLEST = 95; // mm of the picture
  * The cover: what it will be, and its parts.
  * @param sections that stand behind it
  */
-export function coverFlows(kit: PacketKit, sections: readonly string[]): readonly Flowing[] {
+export function coverFlows(kit: PacketKit, making: Making, sections: readonly string[]): readonly Flowing[] {
   const { plan, words, setting, sets } = kit;
   const { note } = plan.job;
   const has: Has = (section) => sections.includes(section);
@@ -22,7 +24,11 @@ export function coverFlows(kit: PacketKit, sections: readonly string[]): readonl
     pictureFlow(kit),
     partsFlow(kit),
     ...boughtFlow(kit),
-    notesFlow(null, [...(sets > 1 ? [words.cover.sets(sets, has)] : []), words.cover.start(has)], setting),
+    notesFlow(
+      null,
+      [...(sets > 1 ? [words.cover.sets(sets, has), totalsText(kit, making)] : []), words.cover.start(has)],
+      setting,
+    ),
   ];
 }
 

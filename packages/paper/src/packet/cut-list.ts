@@ -22,7 +22,8 @@ function planFlows(
 }
 
 const areaOf = ({ flat }: PartPlan) => flat.blank.max[0] * flat.blank.max[1];
-const massOf = (p: PartPlan) => (areaOf(p) * p.sheet.thickness * p.material.density) / 1e9;
+/** A blank as it is sheared, kg. */
+export const blankMass = (p: PartPlan): number => (areaOf(p) * p.sheet.thickness * p.material.density) / 1e9;
 
 function blanksFlow(kit: PacketKit): Flowing {
   const { plan, words, dims, setting, sets } = kit;
@@ -45,7 +46,7 @@ function blanksFlow(kit: PacketKit): Flowing {
         blankText(p, kit),
         dims.text(Math.hypot(...p.flat.blank.max)),
         stockText(p, kit),
-        massText(massOf(p), dims),
+        massText(blankMass(p), dims),
         '',
       ]),
       notes,
@@ -71,7 +72,7 @@ function stockFlow(kit: PacketKit): Flowing {
       rows: stocks.map((name) => {
         const own = plan.parts.filter((p) => stockText(p, kit) === name);
         const sum = (of: (p: PartPlan) => number) => own.reduce((t, p) => t + pieces(p) * of(p), 0);
-        return [name, String(sum(() => 1)), areaText(sum(areaOf), dims), massText(sum(massOf), dims)];
+        return [name, String(sum(() => 1)), areaText(sum(areaOf), dims), massText(sum(blankMass), dims)];
       }),
     },
     setting,

@@ -10,6 +10,8 @@ export interface PacketKit {
   readonly plan: JobPlan;
   /** Sets of the object to make. */
   readonly sets: number;
+  /** Whether its blanks come from known sheets, by cuts in order, or from what lies there. */
+  readonly shear: 'numbered' | 'free';
   readonly dims: Dims;
   readonly language: Language;
   readonly words: PacketWords;

@@ -53,6 +53,8 @@ export interface PacketOptions {
   readonly sections?: readonly Section[];
   /** Worksheets with sizes left out in place of plans, and a page of answers. */
   readonly worksheet?: boolean;
+  /** Bends whose sizes worksheets leave out, by number or name; some of them all when left out. */
+  readonly leaveOut?: readonly string[];
   /** How its blanks are sheared, where stock is known. */
   readonly cut?: KnownCut | null;
   readonly face?: Typeface;
@@ -76,7 +78,18 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
   const plan = revivePlan(given);
   const { packet: words, plans, steps } = LANGUAGES[language];
   const setting = { face, height: lettering };
-  const kit: PacketKit = { plan, sets, dims: dimsOf(options.dims), language, words, plans, steps, setting };
+  const shear = cut === null ? 'free' : 'numbered';
+  const kit: PacketKit = {
+    plan,
+    sets,
+    shear,
+    dims: dimsOf(options.dims),
+    language,
+    words,
+    plans,
+    steps,
+    setting,
+  };
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
   const asked = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
   const set = (title: string, passages: readonly Flowing[]) => textSheets(kit, paper, title, passages, date);
@@ -130,12 +143,12 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
   };
   const body = [
     ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => make[s]()),
-    ...(options.worksheet ? worksheetPages(kit, paper, asked) : []),
+    ...(options.worksheet ? worksheetPages(kit, paper, asked, options.leaveOut ?? []) : []),
   ];
   return numbered(
     (contents) =>
       sheets('cover', words.sections.cover, [
-        ...coverFlows(kit, options.worksheet ? [...wanted, 'worksheets'] : wanted),
+        ...coverFlows(kit, making, options.worksheet ? [...wanted, 'worksheets'] : wanted),
         ...contents,
       ]),
     body,

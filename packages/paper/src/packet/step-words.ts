@@ -17,7 +17,7 @@ export function stepWords(
   kit: PacketKit,
   findings: readonly Finding[],
 ): OperationText {
-  const { dims, words, plan, plans, sets } = kit;
+  const { dims, words, plan, plans, sets, shear } = kit;
   const w = words.operations;
   const { unit, text } = dims;
   const part = plan.parts.find((p) => p.name === o.part);
@@ -34,6 +34,7 @@ export function stepWords(
         text(o.size[1]),
         text(Math.hypot(...o.size)),
         unit,
+        shear,
       );
     case 'deburr':
       return w.deburr(o.part);

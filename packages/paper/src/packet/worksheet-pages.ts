@@ -14,23 +14,26 @@ interface PaperSheet {
   readonly pages: readonly Page[];
 }
 
-/** Worksheets of every part for each set, then the answers: plans without marking-out table, some sizes left out. */
-export function worksheetPages(kit: PacketKit, paper: Paper, options: PlanOptions): readonly Page[] {
+/**
+ * Worksheets of every part, once however many sets there are, then the answers: plans without marking-out table, some sizes
+ * left out.
+ * @param chosen bends whose sizes are left out, by number or name; some of them all when empty
+ */
+export function worksheetPages(
+  kit: PacketKit,
+  paper: Paper,
+  options: PlanOptions,
+  chosen: readonly string[],
+): readonly Page[] {
   const { plan, sets, words } = kit;
-  const sheets = plan.parts.map((part) => sheetOf(kit, part, options));
+  const sheets = plan.parts.map((part) => sheetOf(kit, part, options, chosen));
   const w = words.worksheet;
-  const own = ({ part, blanks, pages }: PaperSheet, n: number): readonly Page[] =>
+  const own = ({ part, blanks, pages }: PaperSheet): readonly Page[] =>
     [
       ...pages,
-      ...textSheets(kit, paper, w.title(part.name), worksheetFlows(part, blanks, w.set(n, sets), kit), ''),
-    ].map((page) => (sets === 1 ? page : withFoot(page, w.set(n, sets), kit)));
-  const runs =
-    sets === 1
-      ? sheets.map((s) => [w.title(s.part.name), own(s, 1)] as const)
-      : Array.from(
-          { length: sets },
-          (_, i) => [w.set(i + 1, sets), sheets.flatMap((s) => own(s, i + 1))] as const,
-        );
+      ...textSheets(kit, paper, w.title(part.name), worksheetFlows(part, blanks, w.heading, kit), ''),
+    ].map((page) => (sets === 1 ? page : withFoot(page, w.copies(sets), kit)));
+  const runs = sheets.map((s) => [w.title(s.part.name), own(s)] as const);
   const all = sheets.map(({ part, blanks }) => ({ part: part.name, blanks }));
   return [
     ...chapter('worksheets', words.sections.worksheets, runs),
@@ -43,11 +46,16 @@ export function worksheetPages(kit: PacketKit, paper: Paper, options: PlanOption
   ];
 }
 
-function sheetOf(kit: PacketKit, part: PartPlan, options: PlanOptions): PaperSheet {
+function sheetOf(
+  kit: PacketKit,
+  part: PartPlan,
+  options: PlanOptions,
+  chosen: readonly string[],
+): PaperSheet {
   const { pages } = partPlan(kit.plan.job.name, part, { ...options, marking: 'none' });
   // sizes go from the pattern and its details; the finished ones stay on the picture of the bent part
   const formed = kit.plans.formedAlt(part.name);
   const pictures = pages.flatMap((p) => p.blocks.flatMap((b) => b.alt ?? [])).filter((alt) => alt !== formed);
-  const blanks = blanksFor(part, pages, pictures);
+  const blanks = blanksFor(part, pages, pictures, chosen);
   return { part, blanks, pages: blankedPages(pages, blanks, pictures, kit) };
 }

@@ -19,11 +19,15 @@ const MOST = 6; // sizes left out of a pattern
 const SAME = 1e-6; // mm
 const ROW = 14; // mm, to write a working in
 
-/** Sizes to leave out of a part's plan: those of bend lines, else of edges; every one can be worked out from what stays. */
+/**
+ * Sizes to leave out of a part's plan: those of bend lines, else of edges; every one can be worked out from what stays.
+ * @param wanted bends whose sizes are left out, by number or name; some of them all when empty
+ */
 export function blanksFor(
   { flat }: PartPlan,
   pages: readonly Page[],
   pictures: readonly string[],
+  wanted: readonly string[] = [],
 ): readonly LetteredSize[] {
   const printed = unique(
     pages.flatMap((p) =>
@@ -42,7 +46,13 @@ export function blanksFor(
           : [],
       )
       .join(' ');
-  const onBends = printed.filter((v) => bendsAt(v) !== '');
+  const names = wanted.flatMap((n) => [
+    n,
+    ...flat.bends.flatMap((b, i) => (b.id === n ? [bendNumber(i)] : [])),
+  ]);
+  const isWanted = (bends: string) => wanted.length === 0 || bends.split(' ').some((b) => names.includes(b));
+  const onBends = printed.filter((v) => bendsAt(v) !== '' && isWanted(bendsAt(v)));
+  if (wanted.length > 0 && onBends.length === 0) return [];
   const chosen = onBends.length > 0 ? spread(onBends) : spread(printed);
   return chosen.map((value, i) => ({ letter: LETTERS[i] as string, value, bends: bendsAt(value) }));
 }

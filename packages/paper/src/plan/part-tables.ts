@@ -1,6 +1,6 @@
 import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
 import { formedSizes, plainNumber } from '@tinwright/core/internal';
-import { type PlanWords, parameterWords } from '@tinwright/words/internal';
+import { type PlanWords, sizeLabel } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';
@@ -76,7 +76,7 @@ export function finishedTable(
         ...(grows ? [{ title: c.formed, align: 'end' } as const] : []),
       ],
       rows: sizes.map((s) => [
-        parameterWords(family, s.name, words.language) || s.name,
+        sizeLabel(family, s.name, words.language) || s.name,
         { text: dims.text(s.asked), value: s.asked },
         ...(grows ? [dims.fine(s.formed)] : []),
       ]),

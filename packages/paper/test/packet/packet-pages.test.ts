@@ -213,16 +213,23 @@ describe('the cover speaks of what is in the packet only', () => {
     expect(said).not.toMatch(/operations one by one|cut list|template/);
   });
 
-  test('every page of a set says which set it is of', () => {
-    const own = sectionOf(pagesOf(carrier, { worksheet: true, sets: 3 }), 'worksheets');
-    const sets = own.map((p) =>
-      wordsOf([p])
-        .filter((w) => w.at[1] < 6 && /^Set \d of 3$/.test(w.text))
-        .map((w) => w.text),
+  test('for a class the cover adds up blanks, metal, fasteners and minutes of all sets', () => {
+    const said = cover({ sets: 12 });
+    const pieces = carrier.parts.reduce((sum, p) => sum + p.quantity, 0);
+    const welds = carrier.assembly?.fasteners.length ?? 0;
+    const kg = carrier.parts.reduce(
+      (sum, { flat, sheet, material, quantity }) =>
+        sum + (quantity * flat.blank.max[0] * flat.blank.max[1] * sheet.thickness * material.density) / 1e9,
+      0,
     );
-    expect(sets.every((s) => s.length === 1)).toBe(true);
-    const each = own.length / 3;
-    expect(sets.flat()).toEqual(own.map((_, i) => `Set ${Math.floor(i / each) + 1} of 3`));
+    const seconds = [...assumed(carrier).sequences].reduce((sum, [name, s]) => {
+      const { quantity = 0 } = carrier.parts.find((p) => p.name === name) ?? {};
+      return sum + quantity * s.seconds;
+    }, 0);
+    expect(said).toContain(
+      `For 12 sets together: ${12 * pieces} blanks, ${Number((12 * kg).toFixed(3))} kg of sheet`,
+    );
+    expect(said).toContain(`, ${12 * welds} spot welds, about ${Math.ceil((12 * seconds) / 60)} minutes`);
   });
 });
 

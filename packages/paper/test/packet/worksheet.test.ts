@@ -44,12 +44,22 @@ test('every size left out can be worked out: the answer of a box is hand arithme
 
 describe('sets', () => {
   const three = pagesOf(carrier, { worksheet: true, sets: 3 });
-  test('each has sheets of its own, the answers stand once', () => {
-    const runs = three.flatMap((p) => p.anchors?.filter((a) => a.level === 1).map((a) => a.title) ?? []);
-    expect(runs).toEqual(['Set 1 of 3', 'Set 2 of 3', 'Set 3 of 3']);
-    expect(sectionOf(three, 'worksheets')).toHaveLength(3 * sectionOf(pages, 'worksheets').length);
+  test('sheets that differ in the name alone stand once, with how many are wanted', () => {
+    const own = sectionOf(three, 'worksheets');
+    expect(own).toHaveLength(sectionOf(pages, 'worksheets').length);
+    for (const page of own) expect(saidOn([page])).toContain('3 copies: one for each set');
     expect(answers(three)).toEqual(answers(pages));
   });
+});
+
+test('whoever teaches says which sizes are left out', () => {
+  const chosen = pagesOf(carrier, { worksheet: true, leaveOut: ['B1', 'hem-north'] });
+  const said = saidOn(sectionOf(chosen, 'answers'));
+  const told = said.match(/bend line [B\d ]+/g) ?? [];
+  expect(told).not.toHaveLength(0);
+  const body = carrier.parts[0]?.flat.bends ?? [];
+  const hem = `B${body.findIndex((b) => b.id === 'hem-north') + 1}`;
+  for (const line of told) expect(['B1', hem].some((b) => line.split(' ').includes(b))).toBe(true);
 });
 
 test('letters are in nothing’s way', () => {

@@ -130,11 +130,12 @@ function holesOf({ name, flat }: PartPlan, assembly: Assembly | null): readonly 
       if (marks.some((m) => Math.hypot(m.at[0] - at[0], m.at[1] - at[1]) < NEAR)) continue;
       add({ diameter: 2 * radius, count: 1, purpose: null, firstOnly: false });
     }
-  for (const { hole, kind, joint } of marks) {
+  for (const { hole, kind, joint, panel } of marks) {
     const seated = assembly?.seated.find((s) => s.joint.name === joint);
     // of a part joined to itself what is cut flat on both sides meets once it is bent
     const own = seated?.from.piece === seated?.to.piece;
-    const firstOnly = seated !== undefined && !own && seated.from.part.name !== name;
+    const row = marks.filter((m) => m.joint === joint && m.panel === panel);
+    const firstOnly = row.length > 1 && seated !== undefined && !own && seated.from.part.name !== name;
     add({ diameter: hole as number, count: 1, purpose: kind, firstOnly });
   }
   return [...kinds.values()];

@@ -19,6 +19,10 @@ const wordsIn = ({ name }: Described, language: Language): Words | undefined =>
 export const familyTitle = (family: Described, language: Language): string =>
   wordsIn(family, language)?.title ?? family.describe.title;
 
+/** The same for a label: up to where it is explained. */
+export const sizeLabel = (family: Described, path: string, language: Language): string =>
+  parameterWords(family, path, language).split(/[:;(]/, 1)[0]?.trim() ?? '';
+
 /** What a parameter of a family is, by its path; of an entry of a list what is said of the list. */
 export function parameterWords(family: Described, path: string, language: Language): string {
   const whole = path.replace(/\[\d+\]/g, '');

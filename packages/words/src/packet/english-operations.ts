@@ -129,10 +129,10 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
       `${deduction === null ? 'The plans list the deductions they expect.' : `The plans expect ${deduction} ${unit}.`} When yours is off by more than a fifth of the thickness, the packet should be printed again with your K = ((2 × (R + T) – deduction) × 0.637 – R) ÷ T, where R is the inside radius and T the thickness. Else go on.`,
     ],
   }),
-  shear: (part, quantity, x, y, diagonal, unit) => ({
+  shear: (part, quantity, x, y, diagonal, unit, how) => ({
     title: `${part}: shear ${many(quantity, 'blank')}`,
     lines: [
-      `${x} × ${y} ${unit}. Shear one long edge straight first, then the others square to it; square when both diagonals are ${diagonal}.`,
+      `${x} × ${y} ${unit}. ${how === 'numbered' ? 'Make the cuts of the cut list in their order' : 'Shear one long edge straight first, then the others square to it'}; square when both diagonals are ${diagonal}.`,
     ],
   }),
   deburr: (part) => ({
@@ -166,7 +166,7 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     lines: [
       ...holes.map(({ count, diameter, purpose, firstOnly }) =>
         firstOnly
-          ? `Ø${diameter} ${unit} for ${purpose}s: of the ${count} marked, drill only the one nearest the middle of each row. The others are drilled through the other part once both are clamped together.`
+          ? `Ø${diameter} ${unit} for ${purpose}s: of the ${count} marked, drill only one in each row, the nearest to its middle, of two either. The others are drilled through the other part once both are clamped together.`
           : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` for ${purpose}s`}.`,
       ),
       'Centre-punch, clamp the sheet on a block of wood, drill small first, then to size. A large hole is better punched, sawn or cut with a hole saw. Deburr both faces.',

@@ -51,6 +51,8 @@ export const ENGLISH_PACKET: PacketWords = {
       mass: 'each',
     },
     mass: (text) => `Altogether ${text}, fasteners left out.`,
+    totals: ({ sets, blanks, mass, fasteners, minutes }) =>
+      `For ${sets} sets together: ${blanks} blanks, ${mass} of sheet as sheared${fasteners.map(([n, name]) => `, ${n} ${name}s`).join('')}${minutes === null ? '' : `, about ${minutes} minutes of bending at the machines`}.`,
     sets: (count, has) =>
       `For ${count} sets: the pieces in the parts list${has('cuts') ? ', the cut list and below it' : ''} are those of all sets.`,
     start: (has) =>
@@ -135,7 +137,8 @@ export const ENGLISH_PACKET: PacketWords = {
   },
   worksheet: {
     title: (part) => `Worksheet: ${part}`,
-    set: (n, of) => (of === 1 ? 'Worksheet' : `Set ${n} of ${of}`),
+    copies: (sets) => `${sets} copies: one for each set`,
+    heading: 'Worksheet',
     name: 'Name:',
     ask: (letters, unit) =>
       `On the pattern of this part the sizes ${letters} are left out. Work them out in ${unit}, write down how, and fill them in on the pattern.`,

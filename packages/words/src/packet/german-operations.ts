@@ -130,10 +130,10 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
       `${deduction === null ? 'Die Pläne nennen die erwarteten Abzüge.' : `Die Pläne erwarten ${deduction} ${unit}.`} Weicht er um mehr als ein Fünftel der Dicke ab, die Mappe neu drucken, mit K = ((2 × (R + T) – Abzug) × 0.637 – R) ÷ T; R ist der Innenradius, T die Dicke. Sonst weiter.`,
     ],
   }),
-  shear: (part, quantity, x, y, diagonal, unit) => ({
+  shear: (part, quantity, x, y, diagonal, unit, how) => ({
     title: `${part}: ${quantity === 1 ? '1 Zuschnitt' : `${quantity} Zuschnitte`} schneiden`,
     lines: [
-      `${x} × ${y} ${unit}. Erst eine lange Kante gerade schneiden, dann die anderen rechtwinklig dazu; rechtwinklig, wenn beide Diagonalen ${diagonal} sind.`,
+      `${x} × ${y} ${unit}. ${how === 'numbered' ? 'Die Schnitte der Zuschnittliste in ihrer Reihenfolge machen' : 'Erst eine lange Kante gerade schneiden, dann die anderen rechtwinklig dazu'}; rechtwinklig, wenn beide Diagonalen ${diagonal} sind.`,
     ],
   }),
   deburr: (part) => ({
@@ -167,7 +167,7 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
     lines: [
       ...holes.map(({ count, diameter, purpose, firstOnly }) =>
         firstOnly
-          ? `Ø${diameter} ${unit} (${purpose}): von den ${count} angerissenen nur das mittlere jeder Reihe bohren. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
+          ? `Ø${diameter} ${unit} (${purpose}): von den ${count} angerissenen nur eines je Reihe bohren, das mittlere, von zweien eines. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
           : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` (${purpose})`}.`,
       ),
       'Körnen, das Blech auf einem Holzklotz festspannen, erst klein, dann fertig bohren. Ein großes Loch besser lochen, sägen oder mit der Lochsäge schneiden. Beide Seiten entgraten.',

@@ -51,6 +51,8 @@ export const GERMAN_PACKET: PacketWords = {
       mass: 'je',
     },
     mass: (text) => `Zusammen ${text}, ohne Verbindungsmittel.`,
+    totals: ({ sets, blanks, mass, fasteners, minutes }) =>
+      `Für ${sets} Sätze zusammen: ${blanks} Zuschnitte, ${mass} Blech im Zuschnitt${fasteners.map(([n, name]) => `, ${n} × ${name}`).join('')}${minutes === null ? '' : `, etwa ${minutes} Minuten Biegen an den Maschinen`}.`,
     sets: (count, has) =>
       `Für ${count} Sätze: die Stückzahlen in ${has('cuts') ? 'Teileliste und Zuschnittliste' : 'der Teileliste'} sind die aller Sätze.`,
     start: (has) =>
@@ -140,7 +142,8 @@ export const GERMAN_PACKET: PacketWords = {
   },
   worksheet: {
     title: (part) => `Arbeitsblatt: ${part}`,
-    set: (n, of) => (of === 1 ? 'Arbeitsblatt' : `Satz ${n} von ${of}`),
+    copies: (sets) => `${sets} Kopien: eine je Satz`,
+    heading: 'Arbeitsblatt',
     name: 'Name:',
     ask: (letters, unit) =>
       `Auf der Abwicklung dieses Teils fehlen die Maße ${letters}. In ${unit} ausrechnen, den Weg aufschreiben und auf der Abwicklung eintragen.`,

@@ -99,6 +99,15 @@ export interface PacketWords {
   readonly contents: string;
   readonly contentsPage: string;
   readonly cover: {
+    /** What all sets take together. */
+    readonly totals: (facts: {
+      readonly sets: number;
+      readonly blanks: number;
+      readonly mass: string;
+      readonly fasteners: readonly (readonly [count: number, name: string])[];
+      /** Of bending at the machines; null where no order was found. */
+      readonly minutes: number | null;
+    }) => string;
     readonly picture: string;
     readonly pictureAlt: (job: string, pieces: string) => string;
     readonly partAlt: (part: string) => string;
@@ -157,6 +166,7 @@ export interface PacketWords {
       y: string,
       diagonal: string,
       unit: string,
+      how: 'numbered' | 'free',
     ) => OperationText;
     readonly deburr: (part: string) => OperationText;
     /** @param noted there is something to know about the part, on the sheet of cautions */
@@ -246,7 +256,9 @@ export interface PacketWords {
   };
   readonly worksheet: {
     readonly title: (part: string) => string;
-    readonly set: (n: number, of: number) => string;
+    /** At the foot: how many are to be printed, one a set. */
+    readonly copies: (sets: number) => string;
+    readonly heading: string;
     readonly name: string;
     readonly ask: (letters: string, unit: string) => string;
     readonly datum: string;

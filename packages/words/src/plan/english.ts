@@ -93,7 +93,8 @@ export const ENGLISH: PlanWords = frozen({
     lines: ['upright', 'level'],
     whole: 'from edge to edge',
     both: 'from either end',
-    count: (all) => `${all} in all, mirrored`,
+    count: (all, [across, along]) =>
+      `${all} in all, mirrored ${[...(across ? ['left to right'] : []), ...(along ? ['near to far'] : [])].join(' and ')}`,
     points: (from, to) => `${from} to ${to}`,
     at: (places) => `at ${places.join(', ')}`,
     hole: 'hole',

@@ -94,7 +94,8 @@ export const GERMAN: PlanWords = {
     lines: ['aufrecht', 'waagerecht'],
     whole: 'von Kante zu Kante',
     both: 'von beiden Enden her',
-    count: (all) => `${all} insgesamt, gespiegelt`,
+    count: (all, [across, along]) =>
+      `${all} insgesamt, gespiegelt ${[...(across ? ['links nach rechts'] : []), ...(along ? ['nah nach fern'] : [])].join(' und ')}`,
     points: (from, to) => `${from} nach ${to}`,
     at: (places) => `bei ${places.join(', ')}`,
     hole: 'Loch',

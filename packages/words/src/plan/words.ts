@@ -73,7 +73,8 @@ export interface PlanWords {
     readonly lines: readonly [string, string];
     readonly whole: string;
     readonly both: string;
-    readonly count: (all: number) => string;
+    /** Lines of which one of each is told: how many there are, and whether they are mirrored left to right and near to far. */
+    readonly count: (all: number, axes: readonly [boolean, boolean]) => string;
     readonly points: (from: string, to: string) => string;
     readonly at: (places: readonly string[]) => string;
     readonly hole: string;
