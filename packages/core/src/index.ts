@@ -105,7 +105,6 @@ export {
   type PlanJobOptions,
   planJob,
   planJobAsync,
-  type StopSignal,
 } from './job/plan.js';
 export { type Job, type JobContext, type JobPart, type JobReader, jobReader, readJob } from './job/read.js';
 export { type Refit, type RefitAsk, type RefitChange, refit } from './job/refit.js';
@@ -133,3 +132,4 @@ export {
 } from './stock/least-radius.js';
 export { MATERIAL_NAMES, MATERIALS, type Material, type MaterialName } from './stock/materials.js';
 export { MM_PER_INCH, type ParsedLength, parseLength, type Unit } from './units/length.js';
+export type { StopSignal } from './units/pieces.js';

@@ -4,6 +4,7 @@ import { cite } from '../errors/source.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
 import { distance } from '../plane/point.js';
+import type { Pieces } from '../units/pieces.js';
 import type { Bought, Fitted, JobHardware } from './bought.js';
 import { drilledLater } from './drilled-later.js';
 import { endsInWay } from './ends-in-way.js';
@@ -33,18 +34,18 @@ export interface Assembly {
  * @param cut fasteners as they were when the parts that are made were cut
  * @throws JobError for joints that cannot be
  */
-export function assemble(
+export function* assemble(
   parts: readonly AssemblyPart[],
   { joints, hardware }: { readonly joints: readonly JointSpec[]; readonly hardware?: JobHardware | null },
   cut: readonly Fastener[] = [],
-): Assembly {
+): Pieces<Assembly> {
   const carries = new Set(
     (hardware?.rows ?? []).flatMap(({ on, and }) => [on.piece, and?.piece ?? on.piece]),
   );
   const { placed, seated, loose, open } = placePieces(parts, spelledOut(parts, joints), carries);
   const sheets = standingSheets(placed.filter(({ piece }) => carries.has(piece) || isHeld(piece, seated)));
   const { bought, fastened: fitted } = hardware?.tools.fit(hardware.rows, placed, sheets) ?? NOTHING;
-  const wanted = [...fastenAll(seated, sheets, cut), ...fitted];
+  const wanted = [...(yield* fastenAll(seated, sheets, cut)), ...fitted];
   const fastened = drilledLater(withRoom(wanted, placed), seated);
   const { rows: fits, findings } = fitsOf(seated, { placed, bought }, open);
   const fasteners = fastened.flatMap((f) => f.fasteners);
@@ -73,17 +74,18 @@ const isHeld = (piece: string, seated: readonly Seated[]): boolean =>
 const NOTHING: Fitted = { bought: [], fastened: [] };
 
 /** Joint after joint: each keeps its distances to the fasteners of those before it. */
-function fastenAll(
+function* fastenAll(
   seated: readonly Seated[],
   sheets: readonly StandingSheet[],
   cut: readonly Fastener[],
-): readonly Fastened[] {
+): Pieces<readonly Fastened[]> {
   const done: Fastened[] = [];
   const before: Fastener[] = [];
   for (const s of seated) {
     const fastened = fasten(s, sheets, { cut, before });
     done.push(fastened);
     before.push(...fastened.fasteners);
+    yield;
   }
   return done;
 }

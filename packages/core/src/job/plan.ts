@@ -15,7 +15,7 @@ import type { Part } from '../fold/part.js';
 import { unfold } from '../fold/unfold.js';
 import { type Flaw, verifyCut, verifyFlat } from '../fold/verify-flat.js';
 import { verifyForm } from '../fold/verify-form.js';
-import { breath } from '../units/breath.js';
+import { atOnce, inTurns, type Pieces, type StopSignal } from '../units/pieces.js';
 import { withAdvice } from './advice.js';
 import { measuredFindings } from './measured-findings.js';
 import type { Job, JobPart } from './read.js';
@@ -52,16 +52,13 @@ export interface PlanJobOptions {
   readonly verify?: 'all' | 'none';
   /** Checks of one's own, after the built-in ones. */
   readonly checks?: readonly Check[];
-  /** Ends the work between two parts, with the reason it was aborted for. */
+  /**
+   * Ends the work with the reason it was aborted for. Asked before each piece of it: a part's tree, its two views, its
+   * verifying, each part tried for a size that would work, each joint, and the marks of its fasteners on each part.
+   */
   readonly signal?: StopSignal;
   /** Called when a part is planned, with how many of all are. */
   readonly onProgress?: (done: number, of: number) => void;
-}
-
-/** An `AbortSignal`, as far as it is asked. */
-export interface StopSignal {
-  /** Throws the reason once the signal is aborted, nothing before. */
-  throwIfAborted(): void;
 }
 
 /**
@@ -70,35 +67,30 @@ export interface StopSignal {
  * @throws JobError with every part that cannot exist, and why; what `signal` was aborted for
  */
 export function planJob(job: Job, options: PlanJobOptions = {}): JobPlan {
-  const steps = planSteps(job, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return atOnce(planPieces(job, options), options.signal);
 }
 
 /**
- * The same, with room for other work between two parts: timers run, a page stays alive, and a signal can be aborted.
+ * The same, with room for other work between its pieces: timers run, a page stays alive, and a signal can be aborted.
  * @throws as `planJob` does
  */
-export async function planJobAsync(job: Job, options: PlanJobOptions = {}): Promise<JobPlan> {
-  const steps = planSteps(job, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    await breath();
-  }
+export function planJobAsync(job: Job, options: PlanJobOptions = {}): Promise<JobPlan> {
+  return inTurns(planPieces(job, options), EVERY, options.signal);
 }
 
-function* planSteps(given: Job, options: PlanJobOptions): Generator<undefined, JobPlan> {
+const EVERY = 3; // pieces between two pauses: about a part
+
+function* planPieces(given: Job, options: PlanJobOptions): Pieces<JobPlan> {
   const job = reviveJob(given);
   if (job.hardware !== null && !('fit' in job.hardware.tools))
     fail('code-missing', ['hardware'], 'bought parts came as data, without their code', 'Read the job again');
   const { cut = drawnFasteners(job), checks = [] } = options;
   const parts = yield* planAll(job, options);
   const alone = job.joints.length === 0 && job.hardware === null;
-  const assembly = alone ? null : assemble(parts.map(standing), job, cut);
-  const marked = assembly === null ? parts : parts.map((p) => withFasteners(p, assembly, options.verify));
+  const assembly: Assembly | null = alone ? null : yield* assemble(parts.map(standing), job, cut);
+  const marked: PartPlan[] = [];
+  for (const p of parts)
+    marked.push(assembly === null ? p : yield* withFasteners(p, assembly, options.verify));
   const findings = [
     ...marked.flatMap((p) => findingsOf(p, checks)),
     ...(assembly?.findings ?? []),
@@ -119,25 +111,27 @@ const MOST_ADVISED = 20; // parts with problems that sizes are searched for: eac
 function* planAll(
   { parts: jobParts, units }: Job,
   { verify = 'all', signal, onProgress }: PlanJobOptions,
-): Generator<undefined, readonly PartPlan[]> {
+): Pieces<readonly PartPlan[]> {
   const problems: Problem[] = [];
   const parts: PartPlan[] = [];
   let advised = 0;
   for (const [i, part] of jobParts.entries()) {
-    signal?.throwIfAborted();
     try {
-      parts.push(planPart(part, verify));
+      parts.push(yield* partPieces(part, verify));
     } catch (error) {
       if (!(error instanceof JobError)) throw error;
       advised += 1;
+      const attempt = (p: JobPart) => {
+        signal?.throwIfAborted();
+        return planPart(p);
+      };
       const refusals =
-        advised > MOST_ADVISED ? error.refusals : withAdvice(part, error.refusals, units, (p) => planPart(p));
+        advised > MOST_ADVISED ? error.refusals : withAdvice(part, error.refusals, units, attempt);
       problems.push(...refusals.map((r) => placed(worded(r, units), part)));
     }
     onProgress?.(i + 1, jobParts.length);
     yield;
   }
-  signal?.throwIfAborted();
   if (problems.length > 0) throw new JobError(problems);
   return parts;
 }
@@ -151,23 +145,31 @@ const standing = ({ name, quantity, material, made, stands }: PartPlan): Assembl
 });
 
 /** The part with its fasteners marked, on the pattern and on the formed part. */
-function withFasteners(plan: PartPlan, { fasteners }: Assembly, verify: PlanJobOptions['verify']): PartPlan {
+function* withFasteners(
+  plan: PartPlan,
+  { fasteners }: Assembly,
+  verify: PlanJobOptions['verify'],
+): Pieces<PartPlan> {
   const marks = marksOf(plan, fasteners);
   if (marks.length === 0) return plan;
   const part = withMarks(plan.part, marks);
   const stood = withMarks(plan.stands.part, marks);
   // no panel moves for a mark: only the pattern, with its new holes, has to be looked at again
   const look = verify === 'none' ? () => [] : verifyFlat;
-  return finished(plan, part, { part: stood, formed: form(stood) }, look);
+  return yield* finished(plan, part, { part: stood, formed: form(stood) }, look);
 }
 
 /** One part built, seen both ways and verified. @throws JobError when it cannot exist */
-export function planPart(jobPart: JobPart, verify: 'all' | 'none' = 'all'): PartPlan {
+export const planPart = (jobPart: JobPart, verify: 'all' | 'none' = 'all'): PartPlan =>
+  atOnce(partPieces(jobPart, verify));
+
+function* partPieces(jobPart: JobPart, verify: 'all' | 'none'): Pieces<PartPlan> {
   const { family, params, asMade, sheet } = jobPart;
   const part = family.part(params, sheet);
   const made = asMade === params ? part : family.part(asMade, sheet);
   const asked = jobPart.sheet.rule.compensates ? part.asked : [];
-  return finished(jobPart, part, { part: made, formed: form(made) }, (flat, formed) => {
+  yield;
+  return yield* finished(jobPart, part, { part: made, formed: form(made) }, (flat, formed) => {
     if (verify === 'none') return [];
     const flaws = verifyFlat(flat);
     // panels that cross themselves have no solids to look at
@@ -175,15 +177,16 @@ export function planPart(jobPart: JobPart, verify: 'all' | 'none' = 'all'): Part
   });
 }
 
-function finished(
+function* finished(
   jobPart: JobPart,
   part: Part,
   stands: PartPlan['stands'],
   verify: (flat: FlatPattern, formed: Formed) => readonly Flaw[],
-): PartPlan {
+): Pieces<PartPlan> {
   const { sheet, material, cutBy } = jobPart;
   const whole = unfold(part);
   const formed = part === stands.part ? stands.formed : form(part);
+  yield;
   const flaws = verify(whole, formed);
   // panels in each other's way are often many for one reason: the first is told
   const many = [CLASH, CROSSES].map((code) => flaws.find((f) => f.code === code));

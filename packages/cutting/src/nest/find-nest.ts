@@ -1,3 +1,4 @@
+import type { StopSignal } from '@tinwright/core';
 import type { NestAsk } from './ask.js';
 import type { Bench } from './fill.js';
 import { metalsOf } from './prepare.js';
@@ -23,11 +24,12 @@ export function bestLayout({ problem, kit }: Bench, layouts: readonly NestLayout
 
 /**
  * Nest parts on the sheets of a rack, one seed after the other with the same number of moves, and keep the best.
- * The same question gives the same nest. @throws RangeError spacing not above 0, edge below 0, no seeds
+ * The same question gives the same nest. A signal is asked
+ * before every few moves. @throws RangeError spacing not above 0, edge below 0, no seeds; what the signal was aborted for
  */
 export function findNest(
   ask: NestAsk,
-  search: { readonly seeds: readonly number[]; readonly moves: number },
+  search: { readonly seeds: readonly number[]; readonly moves: number; readonly signal?: StopSignal },
 ): Nest {
   if (!(ask.spacing > 0)) throw new RangeError(`spacing ${ask.spacing} mm given, above 0 allowed`);
   if (!(ask.edge >= 0)) throw new RangeError(`edge ${ask.edge} mm given, 0 or more allowed`);
@@ -38,9 +40,17 @@ export function findNest(
     return bestLayout(
       bench,
       search.seeds.map((seed) =>
-        searchNest(bench, { seed, spend: movesBudget(search.moves), better: () => {} }),
+        searchNest(bench, { seed, spend: heard(movesBudget(search.moves), search.signal), better: () => {} }),
       ),
     );
   });
   return nestFrom(ask, metals, layouts);
 }
+
+/** The budget, which asks a signal each time something is spent of it. */
+const heard =
+  (spend: Spend, signal?: StopSignal): Spend =>
+  (more) => {
+    signal?.throwIfAborted();
+    return spend(more);
+  };

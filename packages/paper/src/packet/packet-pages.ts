@@ -1,4 +1,4 @@
-import { type JobPlan, revivePlan, type ToleranceClass } from '@tinwright/core';
+import { type JobPlan, revivePlan, type StopSignal, type ToleranceClass } from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 import type { KnownCut } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
@@ -58,6 +58,8 @@ export interface PacketOptions {
   /** How its blanks are sheared, where stock is known. */
   readonly cut?: KnownCut | null;
   readonly face?: Typeface;
+  /** Ends the work with the reason it was aborted for. Asked before each section, and each part's plan and template. */
+  readonly signal?: StopSignal;
 }
 
 /**
@@ -107,6 +109,10 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
   };
   const { job, parts } = plan;
   const wanted = wantedSections(plan, options);
+  const heard = <T>(work: () => T): T => {
+    options.signal?.throwIfAborted();
+    return work();
+  };
   const make: Readonly<Record<Section, () => readonly Page[]>> = {
     cautions: () => sheets('cautions', words.sections.cautions, cautionFlows(kit, making)),
     cuts: () => (wanted.includes('operations') ? [] : cuts()),
@@ -116,7 +122,8 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
         words.sections.plans,
         parts.map((p) => [
           words.plan(p.name),
-          partPlan(job.name, p, { ...asked, ...(date && { date }) }, brakeMarks(p, making)).pages,
+          heard(() => partPlan(job.name, p, { ...asked, ...(date && { date }) }, brakeMarks(p, making)))
+            .pages,
         ]),
       ),
     operations: () =>
@@ -134,15 +141,17 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
         words.sections.templates,
         parts.map((p) => [
           words.template(p.name),
-          partTemplate(job.name, p, {
-            ...asked,
-            medium: { kind: 'sheets', width: paper.width, height: paper.height },
-          }).pages,
+          heard(() =>
+            partTemplate(job.name, p, {
+              ...asked,
+              medium: { kind: 'sheets', width: paper.width, height: paper.height },
+            }),
+          ).pages,
         ]),
       ),
   };
   const body = [
-    ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => make[s]()),
+    ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => heard(make[s])),
     ...(options.worksheet ? worksheetPages(kit, paper, asked, options.leaveOut ?? []) : []),
   ];
   return numbered(

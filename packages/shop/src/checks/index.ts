@@ -1,5 +1,5 @@
 import type { Finding, JobPlan, PartPlan, Severity } from '@tinwright/core';
-import { frozen, sortFindings } from '@tinwright/core/internal';
+import { atOnce, frozen, type Pieces, sortFindings } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import { reliefNarrow, reliefShallow } from './bend-relief.js';
 import { blankLarge } from './blank-large.js';
@@ -83,18 +83,31 @@ export function jobFindings(
 }
 
 /** The findings with the changes of the job that would pass, found by trying them: takes time, so it is asked for apart. */
-export function withChanges(
+export const withChanges = (
   findings: readonly Finding[],
   plan: JobPlan,
   shop: Shop,
   own: readonly ShopCheck[] = [],
-): readonly Finding[] {
+): readonly Finding[] => atOnce(changesPieces(findings, plan, shop, own));
+
+/** The same, a finding at a time. */
+export function* changesPieces(
+  findings: readonly Finding[],
+  plan: JobPlan,
+  shop: Shop,
+  own: readonly ShopCheck[],
+): Pieces<readonly Finding[]> {
   const checks = [...SHOP_CHECKS, ...own];
-  return findings.map((finding) => {
+  const changed: Finding[] = [];
+  for (const finding of findings) {
     const part = plan.parts.find((p) => p.name === finding.part);
     const check = checks.find((c) => c.code === finding.code);
-    return part === undefined || check === undefined
-      ? finding
-      : { ...finding, changes: check.changes(part, shop, plan.job.units) };
-  });
+    yield;
+    changed.push(
+      part === undefined || check === undefined
+        ? finding
+        : { ...finding, changes: check.changes(part, shop, plan.job.units) },
+    );
+  }
+  return changed;
 }

@@ -1,11 +1,10 @@
 import { type Finding, type JobPlan, revivePlan, type StopSignal } from '@tinwright/core';
-import { sortFindings } from '@tinwright/core/internal';
+import { atOnce, inTurns, type Pieces, sortFindings } from '@tinwright/core/internal';
 import type { ShopCheck } from '../checks/check.js';
-import { jobFindings, withChanges } from '../checks/index.js';
+import { changesPieces, jobFindings } from '../checks/index.js';
 import type { Shop } from '../machines/shop.js';
 import type { Sequence } from '../sequence/answer/plan.js';
-import { inSlices, sequenceSteps } from '../sequence/answer/plan-sequence.js';
-import { whole } from '../sequence/search/whole.js';
+import { SLICE, sequenceSteps } from '../sequence/answer/plan-sequence.js';
 import { type Batch, batchOf } from './batch.js';
 import { orderFindings } from './order-findings.js';
 
@@ -24,7 +23,7 @@ export interface ShopPlan {
 export interface PlanShopOptions {
   /** Rules of one's own, after the built-in ones. */
   readonly checks?: readonly ShopCheck[];
-  /** Ends the work, with the reason it was aborted for. */
+  /** Ends the work, with the reason it was aborted for. Asked every few states of a search, and before each finding's changes are tried. */
   readonly signal?: StopSignal;
   /** Called when a part's order is found, with how many of all are. */
   readonly onProgress?: (done: number, of: number) => void;
@@ -32,7 +31,7 @@ export interface PlanShopOptions {
 
 /** Plan the bends of every part of a job in a shop, and hold the job against its machines. Same job, same shop, same plan. */
 export function planShop(plan: JobPlan, shop: Shop, options: PlanShopOptions = {}): ShopPlan {
-  return whole(shopSteps(plan, shop, options));
+  return atOnce(shopSteps(plan, shop, options), options.signal);
 }
 
 /**
@@ -40,14 +39,14 @@ export function planShop(plan: JobPlan, shop: Shop, options: PlanShopOptions = {
  * @throws what the signal was aborted for
  */
 export function planShopAsync(plan: JobPlan, shop: Shop, options: PlanShopOptions = {}): Promise<ShopPlan> {
-  return inSlices(shopSteps(plan, shop, options));
+  return inTurns(shopSteps(plan, shop, options), SLICE, options.signal);
 }
 
 function* shopSteps(
   given: JobPlan,
   shop: Shop,
   { checks = [], signal, onProgress }: PlanShopOptions,
-): Generator<undefined, ShopPlan> {
+): Pieces<ShopPlan> {
   const plan = revivePlan(given);
   const sequences: Sequence[] = [];
   for (const [i, part] of plan.parts.entries()) {
@@ -57,10 +56,11 @@ function* shopSteps(
   const own = sequences.flatMap((s) => orderFindings(s, shop.assumed));
   const order = plan.parts.map((p) => p.name);
   const found = jobFindings(plan, shop, checks);
+  const changed = yield* changesPieces(found, plan, shop, checks);
   return {
     shop,
     sequences,
     batch: batchOf(sequences, shop),
-    findings: sortFindings([...withChanges(found, plan, shop, checks), ...own], order),
+    findings: sortFindings([...changed, ...own], order),
   };
 }

@@ -18,7 +18,7 @@ export interface ShearEffort {
   readonly seed: number;
   /** Steps at most for fewer sheets, for a larger offcut, for less setting and cutting. */
   readonly steps: Readonly<Record<PackGoal, number>>;
-  /** Asked every few steps where the search stands; true goes on to the next stage. */
+  /** Asked every few steps where the search stands; true goes on to the next stage, what it throws ends the work. */
   readonly enough: (at: Progress) => boolean;
   /** Plans orders of many pieces by a linear programme too, with a library of the caller's choice. */
   readonly cover?: CoverSolver;

@@ -1,4 +1,4 @@
-import type { PartPanel, PartPlan, Path } from '@tinwright/core';
+import type { PartPanel, PartPlan, Path, StopSignal } from '@tinwright/core';
 import { sizeAdvice, sizesIn, withValue } from '@tinwright/core/internal';
 import type { Shop } from '../../machines/shop.js';
 import { feasible, someFeasible } from './feasible.js';
@@ -13,17 +13,20 @@ const MOST_SIZES = 4; // parameters tried, those that shape what is in the way
 /**
  * Something to change so that an impossible part becomes possible: sizes found by trying, then machines. Each is tried
  * by a whole plan before it is said.
- * @param cores ids of bends that cannot all be made
+ * @param why ids of bends that cannot all be made, and the reasons
+ * @throws what `signal` was aborted for: it is asked before each size is tried
  */
 export function mendsFor(
   plan: PartPlan,
   shop: Shop,
-  cores: readonly (readonly string[])[],
-  reasons: readonly Reason[],
+  { cores, reasons }: { readonly cores: readonly (readonly string[])[]; readonly reasons: readonly Reason[] },
+  signal?: StopSignal,
 ): readonly Mend[] {
   const sizes = sizesIn(plan.params).filter(({ path, given }) => touches(plan, path, given, reasons));
-  const room = (params: unknown) =>
-    params !== plan.params && someFeasible(plan, params, shop, cores) ? 0 : null;
+  const room = (params: unknown) => {
+    signal?.throwIfAborted();
+    return params !== plan.params && someFeasible(plan, params, shop, cores) ? 0 : null;
+  };
   const advice = sizeAdvice(
     plan.params,
     room,

@@ -1,11 +1,10 @@
 import type { PartPlan, StopSignal } from '@tinwright/core';
-import { breath, revivePart } from '@tinwright/core/internal';
+import { atOnce, inTurns, type Pieces, revivePart } from '@tinwright/core/internal';
 import type { Shop } from '../../machines/shop.js';
 import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
 import { type PartToBend, problemOf } from '../search/problem.js';
 import type { BendProblem } from '../search/states.js';
-import { whole } from '../search/whole.js';
 import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
@@ -33,7 +32,7 @@ const SIDES = ['parent', 'child'] as const;
  * change that. Same part, same shop, same plan.
  */
 export function planSequence(plan: PartPlan, shop: Shop, options: PlanSequenceOptions = {}): Sequence {
-  return whole(sequenceSteps(plan, shop, options));
+  return atOnce(sequenceSteps(plan, shop, options), options.signal);
 }
 
 /**
@@ -45,42 +44,32 @@ export async function planSequenceAsync(
   shop: Shop,
   options: PlanSequenceOptions = {},
 ): Promise<Sequence> {
-  return inSlices(sequenceSteps(plan, shop, options));
+  return inTurns(sequenceSteps(plan, shop, options), SLICE, options.signal);
 }
 
 /** How a part's bend order is looked for. */
 export interface PlanSequenceOptions {
-  /** Ends the search, with the reason it was aborted for. */
+  /** Ends the search, with the reason it was aborted for. Asked every few states, and for each size that is tried as a mend. */
   readonly signal?: StopSignal;
   /** Called now and then with the seconds of the cheapest plan so far, infinite before there is one. */
   readonly onProgress?: (seconds: number) => void;
 }
 
-const SLICE = 16; // looks between two pauses: some ten milliseconds for large parts
-
-/** Work that stops to let others work every so many of its steps. */
-export async function inSlices<T>(steps: Generator<undefined, T>): Promise<T> {
-  for (let turn = 1; ; turn++) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    if (turn % SLICE === 0) await breath();
-  }
-}
+/** Looks between two pauses: some ten milliseconds for large parts. */
+export const SLICE = 16;
 
 /** The search, a little at a time. */
 export function* sequenceSteps(
   part: PartPlan,
   shop: Shop,
   { signal, onProgress }: PlanSequenceOptions,
-): Generator<undefined, Sequence> {
-  signal?.throwIfAborted();
+): Pieces<Sequence> {
   const plan = revivePart(part);
   const given = partToBend(plan);
   const problem = problemOf(given, shop);
   const search = planSearch(problem);
   let step = search.next();
   while (!step.done) {
-    signal?.throwIfAborted();
     onProgress?.(step.value.cost);
     yield;
     step = search.next();
@@ -108,6 +97,6 @@ export function* sequenceSteps(
     seconds: 0,
     gap: 0,
     reasons,
-    mends: cores.length === 0 ? [] : mendsFor(plan, shop, ids, reasons),
+    mends: cores.length === 0 ? [] : mendsFor(plan, shop, { cores: ids, reasons }, signal),
   };
 }

@@ -1,7 +1,7 @@
+import { atOnce } from '@tinwright/core/internal';
 import { keyOf, sameMask } from '../part/mask.js';
 import { guideOf } from './guide.js';
 import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
-import { whole } from './whole.js';
 
 /**
  * Some plan, whatever it costs: depth first by what looks cheapest, never twice into steps that lead nowhere. Whether
@@ -9,7 +9,7 @@ import { whole } from './whole.js';
  * @param most states looked at before it gives up: the bound is then 0, and infinite where there is no plan
  */
 export function dive(problem: BendProblem, most: number): FoundMoves {
-  return whole(dives(problem, most));
+  return atOnce(dives(problem, most));
 }
 
 /** The same a little at a time, state by state. */

@@ -1,3 +1,4 @@
+import { atOnce } from '@tinwright/core/internal';
 import { ancestors } from '../part/fold-tree.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import { beam } from './beam.js';
@@ -6,7 +7,6 @@ import { dive, dives } from './dive.js';
 import { guideOf } from './guide.js';
 import type { BendProblem, FoundMoves } from './states.js';
 import { sweepOrders, sweeps } from './sweeps.js';
-import { whole } from './whole.js';
 
 /** Looked at before a search gives up: a state of a part with many steps takes longer to look at. */
 interface Effort {
@@ -103,11 +103,11 @@ function ranked(
 
 /** The whole search at once. */
 export function findPlan(problem: BendProblem): FoundMoves {
-  return whole(planSearch(problem));
+  return atOnce(planSearch(problem));
 }
 
 /** Some plan, or none, sooner than the cheapest is found. @param dives states looked at in all */
 export function anyPlan(problem: BendProblem, dives: number = effortFor(problem.work).dives): FoundMoves {
-  const quick = whole(sweeps(problem));
+  const quick = atOnce(sweeps(problem));
   return quick.moves === null ? dive(problem, dives) : quick;
 }

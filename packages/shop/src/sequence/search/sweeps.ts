@@ -1,8 +1,8 @@
+import { atOnce } from '@tinwright/core/internal';
 import { ancestors } from '../part/fold-tree.js';
 import { sameMask, stepsOf } from '../part/mask.js';
 import { isOpen, type LineStroke, type Work } from '../part/operations.js';
 import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
-import { whole } from './whole.js';
 
 /** Orders a setter tries first: from one end of the part to the other, from the outside inwards, and the reverse of both. */
 export function sweepOrders({ tree }: Work): readonly ((a: LineStroke, b: LineStroke) => number)[] {
@@ -37,7 +37,7 @@ export function* sweeps(problem: BendProblem): Generator<number, FoundMoves> {
 /** The state in which a setter is stuck who goes on as far as he can: of all such orders the one with the most steps done. */
 export function furthest(problem: BendProblem): Node {
   const ends = sweepOrders(problem.work).map((order) =>
-    whole(swept(problem, problem.work.operations.toSorted(order))),
+    atOnce(swept(problem, problem.work.operations.toSorted(order))),
   );
   const count = ({ done }: Node) => stepsOf(done).length;
   return ends.reduce((a, b) => (count(b) > count(a) ? b : a));
