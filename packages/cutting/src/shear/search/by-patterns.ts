@@ -20,11 +20,12 @@ export function byPatterns(
     if (best.left.length === 0 && best.cost <= effort.bound * (1 + 1e-9)) return best;
     const whole = way();
     if (whole === null || wrong(whole.sheets)) return best;
-    const found = completed(problem, effort, whole);
+    const found = completed(problem, { ...effort, steps: { ...effort.steps, offcut: 0, neat: 0 } }, whole);
     const better =
       found.left.length < best.left.length ||
       (found.left.length === best.left.length && found.cost < best.cost - 1e-9);
-    return { ...(better ? found : best), steps: best.steps + found.steps };
+    const kept = better ? completed(problem, effort, whole) : best; // only what is kept is made neat
+    return { ...kept, steps: best.steps + found.steps };
   }, plain);
 }
 

@@ -52,7 +52,7 @@ export function climb(
     packing.begin();
     ruin(packing, random);
     randomOrder(packing.out, ranks, random);
-    recreate(packing, budget, randomTaste(random));
+    recreate(packing, budget, randomTaste(random, packing.areas.length));
     const value = objective.value(packing);
     const at = steps % MEMORY;
     if (value <= current || value <= (memory[at] as number)) current = value;

@@ -129,7 +129,7 @@ class Search {
     packing.begin();
     packing.remove(worth.indexOf(Math.min(...worth)), 0);
     randomOrder(packing.out, ranksOf(packing.problem.items), random);
-    recreate(packing, budget, randomTaste(random));
+    recreate(packing, budget, randomTaste(random, packing.areas.length));
   }
 
   largerOffcut(): void {

@@ -5,7 +5,8 @@ import type { Random } from './random.js';
 import type { SlackTree } from './slack-tree.js';
 
 const BLINK = 0.03;
-const LOOK = 60;
+/** Nodes looked at in sheets a step has not touched: all of a hundred parts, fewer of many so that steps stay short. */
+const LOOK = { least: 60, most: 400, of: 20_000 } as const;
 /** A new sheet is as good as a place that wastes this share of it. */
 const OPENING = 0.5;
 
@@ -14,11 +15,12 @@ export function firstTaste(random: Random): Taste {
   return { kind: MATCH, blink: 0, look: Number.POSITIVE_INFINITY, random };
 }
 
-/** How the items left out are put back once. */
-export function randomTaste(random: Random): Taste {
+/** How the items left out are put back once. @param items how many there are in all */
+export function randomTaste(random: Random, items: number): Taste {
   const q = random.next();
   const kind = q < 0.45 ? MATCH : q < 0.7 ? SLACK : q < 0.85 ? TIGHT : SEAM;
-  return { kind, blink: BLINK, look: LOOK, random };
+  const look = Math.max(LOOK.least, Math.min(LOOK.most, LOOK.of / items));
+  return { kind, blink: BLINK, look, random };
 }
 
 /** Ranks of all items in each of the orders they are put back in: by area, longer side, height, width; largest first. */
