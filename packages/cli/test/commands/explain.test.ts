@@ -119,7 +119,7 @@ test('a wired edge in a job in inches: its working is not of the rule, stays mm 
     await jobFile(pan.replace('"insideRadius":1', '"insideRadius":0.04')),
   );
   expect(out).toMatch(/working, in:\n +BA = /);
-  expect(out).toMatch(/working, mm:\n +wired edge: 2\.5 × 3\.175 = 7\.9375\n/); // 1/8 in are 3.175 mm
+  expect(out).toMatch(/working, mm:\n +edge rolled round 3\.175: 2\.5 × 3\.175 = 7\.9375\n/); // 1/8 in are 3.175 mm
 });
 
 test('--json says that its lengths are mm', async () => {

@@ -33,16 +33,19 @@ const NEAR = 1e-6; // mm
  * as large as the outline; each deduction two setbacks less the allowance. Empty when all holds.
  */
 export function verifyFlat(flat: FlatPattern): readonly Flaw[] {
-  const flaws = verifyCut(flat);
-  return flaws.length > 0 ? flaws : sums(flat);
+  return checked(flat, sums);
 }
 
 /** The same, but for what panels and bend zones are together: of a pattern that is cut back at its corners. */
 export function verifyCut(flat: FlatPattern): readonly Flaw[] {
+  return checked(flat, () => []);
+}
+
+function checked(flat: FlatPattern, more: (flat: FlatPattern) => readonly Flaw[]): readonly Flaw[] {
   const cuts = cutsOf(flat.outline);
   const shape = [...numbers(flat), ...simple(cuts)];
   if (shape.length > 0) return shape; // the rest would only repeat it
-  return [...turns(flat), ...holes(flat), ...flat.bends.flatMap((b) => bend(flat, cuts, b))];
+  return [...turns(flat), ...holes(flat), ...flat.bends.flatMap((b) => bend(flat, cuts, b)), ...more(flat)];
 }
 
 const text = (p: Point) => `(${p[0].toFixed(3)}, ${p[1].toFixed(3)})`;
@@ -181,7 +184,7 @@ function sums(flat: FlatPattern): readonly Flaw[] {
   const area = loopArea(flat.outline);
   const missing = panels + zones - area;
   // laid out without what the metal takes, its tangent lines leave strips beside the bends and cut corners of its own
-  const loose = flat.bends.filter((b) => b.zone !== b.terms.allowance).map((b) => b.zone);
+  const loose = flat.bends.filter((b) => Math.abs(b.zone - b.terms.allowance) > NEAR).map((b) => b.zone);
   const [width, height] = flat.blank.max;
   const beside = loose.reduce((sum, zone) => sum + zone * (width + height), 0);
   const corners = loose.reduce((sum, zone) => sum + CORNERS * zone ** 2, 0);

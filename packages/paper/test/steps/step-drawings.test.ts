@@ -92,10 +92,10 @@ test('fingers stand from the left as the operator sees it: a tab already up at h
   expect(texts).toMatch(/from the left; they start [\d.]+ mm inside the left end/);
 });
 
-test('sizes in inches where asked', () => {
+test('sizes in inches where asked, short ones to a finer step: 2 mm are 5/64 in', () => {
   const { part, sequence, shop } = caseOf('tote end');
   const [page] = stepDrawings(part, sequence, shop, { dims: '1/16' });
-  expect(said(page as Page)).toContain('set-back 1/16 in');
+  expect(said(page as Page)).toContain('set-back 5/64 in');
 });
 
 test('files are numbered by operation', () => {
