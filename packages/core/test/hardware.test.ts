@@ -84,6 +84,24 @@ test.each([
     ['hardware', 0, 'and'],
     'beside each other',
   ],
+  [
+    'that joins, both leaves on one piece',
+    [{ ...hinge, and: 'body.south-out' }],
+    ['hardware', 0, 'and'],
+    'each of two pieces',
+  ],
+  [
+    'that stands on one face, with a second',
+    [{ name: 'g', type: 'handle', on: 'body.east-out', and: 'lid.east-out', span: 80, hole: 5 }],
+    ['hardware', 0, 'and'],
+    'Leave and: out',
+  ],
+  [
+    'on a site without a face',
+    [{ ...hinge, on: 'body.rim' }],
+    ['hardware', 0, 'on'],
+    'Known: north, north-out',
+  ],
   ['on a site that is none', [{ ...hinge, on: 'body.nort-out' }], ['hardware', 0, 'on'], '"north-out"'],
   ['on a piece that is none', [{ ...hinge, on: 'bdy.north-out' }], ['hardware', 0, 'on'], '"body"'],
   [

@@ -37,7 +37,10 @@ export function faceAt({ piece, site }: JointEnd, placed: readonly Placed[], pat
       'site-unknown',
       path,
       `${piece} has no face ${quoted(site)}`,
-      suggestion(site, siteNames(host.part.part)),
+      suggestion(
+        site,
+        siteNames(host.part.part).filter((name) => (namedSite(host.part.part, name)?.faces.length ?? 0) > 0),
+      ),
     );
   return { placed: host, panel, face: face.face, pose: compose3(host.pose, panel.pose) };
 }
@@ -80,6 +83,8 @@ export function lineFrame(
 ): Pose {
   if (on === undefined || and === undefined)
     return fail('value-missing', [], 'it joins two parts', 'Give and: the face of the other one');
+  if (on.placed === and.placed)
+    return fail('hardware-one', ['and'], 'both faces are of one piece', 'Name a face of each of two pieces');
   const z = outward(on);
   const off = dot3(z, sub3(onFace(and, [0, 0]), onFace(on, [0, 0])));
   if (dot3(z, outward(and)) < 1 - ALIKE || Math.abs(off) > LEVEL)

@@ -1,4 +1,4 @@
-import { within } from '../errors/problem.js';
+import { fail, within } from '../errors/problem.js';
 import { boxOfPieces } from '../fold/extent.js';
 import type { Formed, FormedPanel } from '../fold/formed.js';
 import { HOME, type Pose, sub3 } from '../fold/space.js';
@@ -26,6 +26,8 @@ export function standBought(spec: HardwareSpec, placed: readonly Placed[]): Stan
     const [first] = faces as [StandingFace];
     const sheet = first.placed.part.formed.thickness;
     const body = bodyOf(spec.params, sheet);
+    if (body.along === 0 && spec.and !== null)
+      fail('hardware-one', ['and'], `a ${spec.params.type} stands on one face`, 'Leave and: out');
     const names = pieceNames({ name: spec.name, quantity: spec.at.length });
     const formed = formedOf(body.blocks);
     const { part } = first.placed;

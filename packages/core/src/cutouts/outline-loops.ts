@@ -31,12 +31,16 @@ export function outlineLoops(
   const loops = given.map((points, i) => asLoop(points, i));
   const box = boxOf(loops.flatMap((l) => [loopBox(l).min, loopBox(l).max]));
   const size = box.max[0] - box.min[0];
+  if (size < SAME) flat(0);
   const scale = length === null ? 1 : length / size;
   const [x, y] = [(box.min[0] + box.max[0]) / 2, (box.min[1] + box.max[1]) / 2];
   const placed = loops.map((loop) =>
     loop.map(({ at, bulge }) => ({ at: [(at[0] - x) * scale, (at[1] - y) * scale] as Point, bulge })),
   );
   crossings(placed);
+  placed.forEach((loop, i) => {
+    if (Math.abs(loopArea(loop)) <= SAME) flat(i);
+  });
   islands(placed);
   return placed;
 }
@@ -44,16 +48,17 @@ export function outlineLoops(
 function asLoop(points: readonly OutlinePoint[], i: number): Loop {
   const corners = points.map(([x = 0, y = 0, bulge = 0]) => ({ at: [x, y] as Point, bulge }));
   const loop = tidy(corners);
-  const area = loop.length < 2 ? 0 : loopArea(loop);
-  if (!(Math.abs(area) > SAME))
-    return fail('outline-flat', ['loops', i], 'an outline without area', 'Draw a closed outline');
-  if (area > 0) return loop;
+  if (loop.length < 2) flat(i);
+  if (loopArea(loop) >= 0) return loop;
   const n = loop.length;
   return loop.map((_, k) => ({
     at: (loop[n - 1 - k] as Loop[number]).at,
     bulge: -(loop[(2 * n - 2 - k) % n] as Loop[number]).bulge,
   }));
 }
+
+const flat = (i: number): never =>
+  fail('outline-flat', ['loops', i], 'an outline without area', 'Draw a closed outline');
 
 /** Where a segment stands among all. */
 interface Cut {
