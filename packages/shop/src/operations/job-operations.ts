@@ -3,7 +3,7 @@ import type { KnownFastener } from '@tinwright/core/family';
 import type { Sequence } from '../sequence/answer/plan.js';
 import type { JointWork, Operation, Operations } from './operation.js';
 import { partOperations } from './part-operations.js';
-import { placingOrder } from './placing-order.js';
+import { placingOrder, springsIn } from './placing-order.js';
 import { type StageMeasure, stagesOf } from './stages.js';
 
 /**
@@ -91,9 +91,10 @@ function placing(group: readonly Seated[], assembly: Assembly | null): Operation
   const [first] = group as [Seated];
   const base = { kind: 'place', part: null, joints } as const;
   const fastener = knownOf(first);
+  const sprung = springsIn(group, assembly) ? (['spring-in'] as const) : [];
   return fastener !== null
-    ? { ...base, fastener, tools: ['clamps', 'square', 'gloves'], reasons: ['seat-square'] }
-    : { ...base, fastener, tools: ['gloves'], reasons: [] };
+    ? { ...base, fastener, tools: ['clamps', 'square', 'gloves'], reasons: [...sprung, 'seat-square'] }
+    : { ...base, fastener, tools: ['gloves'], reasons: sprung };
 }
 
 /** Pieces in place, one fastener, a look, the others; first a trial of a fastener that is new. */

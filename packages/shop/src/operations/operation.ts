@@ -38,6 +38,7 @@ export type ReasonName =
   | 'bends-vary'
   | 'play-small'
   | 'seat-square'
+  | 'spring-in'
   | 'first-can-be-undone'
   | 'middle-outwards'
   | 'holds-by-others'

@@ -36,6 +36,49 @@ export function placingOrder(
   return order.map((i) => groups[i] as readonly Seated[]);
 }
 
+/**
+ * True for pieces of a group that no straight way leads to their places by: what they are put into, as it stands, has to
+ * give way.
+ */
+export function springsIn(group: readonly Seated[], assembly: Assembly | null): boolean {
+  const seated = assembly?.seated ?? [];
+  const joints = (piece: string) =>
+    seated.filter((s) => s.from.piece === piece || s.to.piece === piece).length;
+  return group.some((s) => {
+    const guest = guestOf(s, joints);
+    const [own, host] = guest === s.from.piece ? [s.from, s.to] : [s.to, s.from];
+    if (guest === host.piece) return false;
+    const [solids, others] = [solidsOf(own), solidsOf(host)];
+    return !leaves(solids, others) && !SHIFTS.some((by) => leavesAside(solids, others, by));
+  });
+}
+
+/** How far a piece with play is first moved aside, mm. */
+const SHIFTS = [0.5, 1, 2, 3, 4, 5, 6];
+
+/** True when something can be moved out after it was moved aside a little, where there is room to. */
+const leavesAside = (own: readonly Solid[], others: readonly Solid[], by: number): boolean =>
+  [by, -by].some((off) =>
+    MOVES.some(([x, y, z]) => {
+      const aside = own.map((s) => put(s, [off * x, off * y, off * z]));
+      return !aside.some((a) => others.some((b) => overlap(a, b))) && leaves(aside, others);
+    }),
+  );
+
+const MOVES = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+] as const;
+
+const put = ({ min, max }: Solid, [x, y, z]: readonly [number, number, number]): Solid => ({
+  min: [min[0] + x, min[1] + y, min[2] + z],
+  max: [max[0] + x, max[1] + y, max[2] + z],
+});
+
+const overlap = (a: Solid, b: Solid): boolean =>
+  ([0, 1, 2] as const).every((k) => a.max[k] > b.min[k] + CLOSE && b.max[k] > a.min[k] + CLOSE);
+
 /** The piece that is brought: of the two the one with fewer joints. */
 const guestOf = ({ from, to }: Seated, joints: (piece: string) => number): string =>
   joints(from.piece) < joints(to.piece) ? from.piece : to.piece;

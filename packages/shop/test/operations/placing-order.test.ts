@@ -15,3 +15,41 @@ test('a lid goes on after all that goes under it, whatever the order of the join
   expect(placed).toContain('cross-1');
   expect(placed.at(-1)).toBe('cover');
 });
+
+test.each([
+  [
+    'under hemmed rims a divider as long as the walls are apart is sprung in',
+    { hem: { type: 'closed', length: 8 } },
+    0.4,
+    true,
+  ],
+  ['one that passes the hems is put in from above', { hem: { type: 'closed', length: 8 } }, 4, false],
+  ['between plain walls it is put in from above', {}, 0.4, false],
+])('%s', (_, rim, less, sprung) => {
+  const { list } = jobOperations(
+    planJob(
+      readJob({
+        units: 'mm',
+        stock: { material: 'mild-steel', thickness: 0.8 },
+        parts: [
+          { name: 'box', family: 'open-box', length: 200, width: 120, height: 60, ...rim },
+          {
+            name: 'cross',
+            family: 'divider',
+            length: { of: 'box.insideWidth', less },
+            height: 40,
+            tabs: { length: 14 },
+          },
+        ],
+        joints: [
+          { name: 'north', from: 'box.north', to: 'cross.west', by: { 'blind-rivet': { diameter: 3.2 } } },
+          { name: 'south', from: 'box.south', to: 'cross.east', by: { 'blind-rivet': { diameter: 3.2 } } },
+        ],
+      } as never),
+    ),
+    new Map(),
+  );
+  const placing = list.filter((o) => o.kind === 'place');
+  expect(placing).not.toHaveLength(0);
+  expect(placing.some((o) => o.reasons.includes('spring-in'))).toBe(sprung);
+});

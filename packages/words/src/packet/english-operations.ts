@@ -95,6 +95,8 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     'correct-while-open': 'now it can still be put right',
     'bends-vary':
       'bends come out a little different on every machine; the next part is made for what is there',
+    'spring-in':
+      'no straight way leads in, past hems or returns: spring the walls apart by hand, one end first; where they do not give, make it smaller or bend the last wall after it',
     'seat-square': 'what is clamped askew stays askew',
     'first-can-be-undone': 'one fastener can still be undone; two hold whatever is wrong',
     'middle-outwards':

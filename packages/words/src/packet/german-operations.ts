@@ -95,6 +95,8 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
     'correct-while-open': 'jetzt lässt es sich noch richten',
     'bends-vary':
       'Kantungen fallen auf jeder Maschine etwas anders aus; das nächste Teil wird nach dem gemacht, was da ist',
+    'spring-in':
+      'kein gerader Weg führt an Umschlägen oder Kanten vorbei hinein: die Wände von Hand auseinanderfedern, ein Ende zuerst; geben sie nicht nach, das Teil kleiner machen oder die letzte Wand danach biegen',
     'seat-square': 'was schief geklemmt ist, bleibt schief',
     'first-can-be-undone': 'ein Punkt lässt sich noch lösen; zwei halten, was falsch ist',
     'middle-outwards':
