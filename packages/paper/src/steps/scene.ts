@@ -9,6 +9,7 @@ import {
 } from '@tinwright/shop';
 import { cutOff } from './cut-off.js';
 import { type Cut, sectionAt } from './section.js';
+import { benchMachine } from './tools/bench-machine.js';
 import { leafMachine } from './tools/leaf-machine.js';
 import { GAUGE, pressMachine } from './tools/press-machine.js';
 import type { Machine } from './tools/tool.js';
@@ -86,9 +87,16 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
       rear: reachOf(cuts.before, -1, -thickness - GAUGE.under, GAUGE.over),
     });
   const { vise } = shop;
-  if (step.machine !== 'vise' || vise === null) return null;
+  if (vise === null) return null;
   const half = ((step.angle > 140 ? 90 : step.angle) * Math.PI) / 360;
   const top = (insideRadius + thickness) * Math.tan(half);
+  if (step.clamp === 'bench')
+    return benchMachine(vise, step, {
+      thickness,
+      tangent: top,
+      hem: [Math.max(closed, highest(1)), closed],
+    });
+  if (step.machine !== 'vise') return null;
   const gripped = (way: 1 | -1) => reachOf(cuts.before, way, -top - vise.grip, -top);
   return viseMachine(vise, step, {
     top,

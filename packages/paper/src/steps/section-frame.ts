@@ -41,7 +41,9 @@ function upright(scene: Scene): readonly [Point, Point] {
 /** Tools are seen as far back as they clamp; what comes down on a hem is seen before it does. */
 function lying(scene: Scene): readonly [Point, Point] {
   const [least, most] = near(scene);
-  const tools = (scene.machine?.before ?? []).filter((t) => ['fingers', 'punch', 'bar'].includes(t.name));
+  const tools = (scene.machine?.before ?? []).filter((t) =>
+    ['fingers', 'punch', 'bar', 'mallet'].includes(t.name),
+  );
   const heel = Math.min(-LEAST.behind, ...tools.flatMap((t) => t.outline.map((p) => p[0])));
   const under =
     scene.step.action === 'close' ? tools.map((t) => Math.min(...t.outline.map((p) => p[1]))) : [];

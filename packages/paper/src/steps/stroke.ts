@@ -42,7 +42,7 @@ function arcArrow([cx, cy]: Point, radius: number, from: number, to: number): re
 
 /** A straight arrow beside what comes down on the sheet, or at the jaw that closes. */
 function pushed({ step, machine }: Scene, frame: SceneFrame): readonly Item[] {
-  const tool = machine?.before.find((t) => ['punch', 'fingers', 'bar', 'jaw'].includes(t.name));
+  const tool = machine?.before.find((t) => ['punch', 'fingers', 'mallet', 'bar', 'jaw'].includes(t.name));
   if (tool === undefined) return [];
   if (step.machine === 'vise') {
     const right = Math.min(...tool.outline.map((p) => p[0]));

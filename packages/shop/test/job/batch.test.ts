@@ -13,6 +13,7 @@ const STEP: BendStep = {
   hem: null,
   machine: 'brake',
   machineName: 'brake',
+  length: 100,
   clamp: null,
   held: 'base',
   heldSide: 'parent',

@@ -34,6 +34,8 @@ test('a step made over the edge of the bench says so: it is not one of the vise'
   expect(byHand.map(({ machine, clamp }) => ({ machine, clamp }))).toEqual([
     { machine: 'hand', clamp: 'bench' },
   ]);
+  // bars fit between what stands at the ends of the line
+  expect(byHand.map((s) => s.length)).toEqual([50]);
 });
 
 test('without a brake a hem is folded over a bar and closed with a mallet on the bench, before walls stand at its ends', () => {

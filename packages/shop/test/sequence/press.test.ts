@@ -1,7 +1,8 @@
 // Bends on a press brake against the closed forms of its geometry (derived; see the docstring of each).
 import type { Point } from '@tinwright/core';
-import { radians } from '@tinwright/core/internal';
-import { planSequence, type Sequence, type Shop, verifySequence } from '@tinwright/shop';
+import { radians, sayIn } from '@tinwright/core/internal';
+import { type BendStep, planSequence, type Sequence, type Shop, verifySequence } from '@tinwright/shop';
+import { plainPrint, tellStep } from '@tinwright/words';
 import { describe, expect, test, vi } from 'vitest';
 import { contactAngle } from '../../src/sweep/contact.js';
 import { rectangle } from '../../src/sweep/polygon.js';
@@ -119,4 +120,15 @@ test('the force is told with its formula, and a press too weak is the reason', (
   const weak = plan(part, pressShop([straight(10)], [V8], { force: 20 }));
   expect(weak.status).toBe('infeasible');
   expect(weak.reasons.map((r) => r.code)).toContain('force');
+});
+
+test('a gooseneck is told with the side its hollow lies on, a straight punch without', () => {
+  const strip = planned({ family: 'bent-strip', width: 80, legs: [60, 60], angles: [90] });
+  const told = (punch: Parameters<typeof pressShop>[0][number]) => {
+    const [step] = planSequence(strip, pressShop([punch], [V8])).steps as [BendStep];
+    const { settings } = tellStep(step, 'en', plainPrint(sayIn('mm')));
+    return settings.find((s) => s.name === 'punch')?.text;
+  };
+  expect(told(gooseneck(8))).toMatch(/, its hollow towards you$/);
+  expect(told(straight(10))).not.toContain('hollow');
 });

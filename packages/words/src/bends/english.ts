@@ -112,6 +112,7 @@ export const BENDS_ENGLISH: BendWords = {
     face: 'marked face',
     towards: 'towards you',
     upright: 'top end',
+    bars: 'bars',
     sight: 'sight line',
     stop: 'rear stop',
     setBack: 'set-back',
@@ -145,6 +146,11 @@ export const BENDS_ENGLISH: BendWords = {
       off === null
         ? 'on the bend line'
         : `${off} from the bend line, ${way === 'towards' ? 'towards' : 'away from'} ${panel}`,
+    bars: (size) => `${size} long, as long as the bend`,
+    punch: (name, hollow) =>
+      hollow === null
+        ? name
+        : `${name}, its hollow ${hollow === 'front' ? 'towards you' : 'to the back gauge'}`,
     stop: (size, panel, by) => `${size} behind the edge of the fingers, at the ${by} of ${panel}`,
     gauge: (size, panel, by) => `${size} behind the middle of the punch, at the ${by} of ${panel}`,
     byLine: 'none: no straight edge behind; go by the line',

@@ -115,6 +115,7 @@ export const BENDS_GERMAN: BendWords = {
     face: 'Anrissseite',
     towards: 'zum Körper',
     upright: 'oberes Ende',
+    bars: 'Schienen',
     sight: 'Anlegelinie',
     stop: 'Anschlag',
     setBack: 'Rückstand',
@@ -148,6 +149,11 @@ export const BENDS_GERMAN: BendWords = {
       off === null
         ? 'auf der Biegelinie'
         : `${off} von der Biegelinie, ${way === 'towards' ? `zu ${panel} hin` : `von ${panel} weg`}`,
+    bars: (size) => `${size} lang, so lang wie die Biegung`,
+    punch: (name, hollow) =>
+      hollow === null
+        ? name
+        : `${name}, die Kröpfung ${hollow === 'front' ? 'nach vorn' : 'zum Anschlag hin'} offen`,
     stop: (size, panel, by) =>
       `${size} hinter der Kante der Segmente, an der ${by === 'edge' ? 'Kante' : 'Außenseite'} von ${panel}`,
     gauge: (size, panel, by) =>

@@ -38,11 +38,16 @@ function stepSettings(step: BendStep, words: BendWords, print: BendPrint): reado
           [upright === 'upright' ? 'upright' : 'towards', side],
         ] as const)),
     ...(onBrake ? brakeSettings(step, words, print) : []),
+    ['bars', barred(step) ? v.bars(print.size(step.length)) : null],
     ['angle', angleText(step, words, print)],
     ...(machine === 'brake' ? ([['fingers', toolsText(step, words, print)]] as const) : []),
     ...(step.press === null || action === 'close' ? [] : pressSettings(step, step.press, words, print)),
   ];
 }
+
+/** Bars of a vise, or one at the edge of the bench, hold the sheet. */
+const barred = ({ action, machine, clamp }: BendStep): boolean =>
+  (action === 'bend' || action === 'fold') && (machine === 'vise' || clamp === 'bench');
 
 function brakeSettings(
   { noseOffset, held, stopDistance, touches, setBack }: BendStep,
@@ -64,14 +69,14 @@ function brakeSettings(
 
 function pressSettings(
   step: BendStep,
-  { punch, die, opening, force, gauge }: PressSetting,
+  { punch, hollow, die, opening, force, gauge }: PressSetting,
   words: BendWords,
   print: BendPrint,
 ): readonly Row[] {
   const { values: v } = words;
   const { touches } = step;
   return [
-    ['punch', punch],
+    ['punch', v.punch(punch, hollow)],
     ['die', dieText(die, opening, print)],
     ['tools', toolsText(step, words, print)],
     ['force', v.force(plainNumber(force, 1))],

@@ -1,4 +1,4 @@
-import type { BendStep, BendStroke, Handling, PatternSide } from '@tinwright/shop';
+import type { BendStep, BendStroke, Handling, PatternSide, PressSetting } from '@tinwright/shop';
 
 /** What is set for a bend, in the order it is told. */
 export type SettingName =
@@ -7,6 +7,7 @@ export type SettingName =
   | 'face'
   | 'towards'
   | 'upright'
+  | 'bars'
   | 'sight'
   | 'stop'
   | 'setBack'
@@ -60,6 +61,10 @@ export interface BendWords {
     readonly towards: (side: string, roughly: 'roughly' | 'exactly', round: Handling['round']) => string;
     /** Off the bend line, towards the panel that is held or away from it; null for on it. */
     readonly sight: (off: string | null, way: 'towards' | 'away', panel: string) => string;
+    /** Bars as long as the line. */
+    readonly bars: (size: string) => string;
+    /** A punch by its name, and where its hollow lies. */
+    readonly punch: (name: string, hollow: PressSetting['hollow']) => string;
     readonly stop: (size: string, panel: string, by: 'edge' | 'outside') => string;
     readonly gauge: (size: string, panel: string, by: 'edge' | 'outside') => string;
     readonly byLine: string;

@@ -25,6 +25,8 @@ export const STEPS_ENGLISH: StepWords = frozen({
     gauge: 'back gauge',
     bar: 'bar',
     table: 'table',
+    bench: 'bench',
+    mallet: 'mallet',
     jaw: 'jaw',
   },
   setBackHere: (size) => `set-back ${size}`,

@@ -24,6 +24,8 @@ export const STEPS_GERMAN: StepWords = {
     gauge: 'Anschlag',
     bar: 'Schiene',
     table: 'Tisch',
+    bench: 'Werkbank',
+    mallet: 'Holzhammer',
     jaw: 'Backe',
   },
   setBackHere: (size) => `Rückstand ${size}`,

@@ -13,6 +13,8 @@ export type DrawnTool =
   | 'gauge'
   | 'bar'
   | 'table'
+  | 'bench'
+  | 'mallet'
   | 'jaw';
 
 /** Everything step pictures say, in one language. Sizes come in as they are printed, with their unit. */

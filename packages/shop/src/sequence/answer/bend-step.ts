@@ -1,6 +1,6 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
 import { brakeAt } from '../../machines/brakes.js';
-import type { Brake, Press, Shop } from '../../machines/shop.js';
+import type { Brake, Press, Punch, Shop } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
 import { lineFrame, lineLength } from '../part/line.js';
 import type { BendProblem, Move } from '../search/states.js';
@@ -61,6 +61,7 @@ export function bendStep(
         )
       : null,
     ...sightSetting(problem, move, bends, rear?.distance ?? null),
+    length: lineLength(frame),
     touches: rear?.touches ?? null,
     putIn: mounting.putIn,
     takeOff: mounting.takeOff,
@@ -115,10 +116,22 @@ function pressSetting(
   const tensile = forceTensile(material);
   return {
     punch: punch.name,
+    hollow: hollowOf(punch),
     die: die.name,
     opening: die.opening,
     force: bendForce(constant.value, tensile, length, sheet.thickness, die.opening),
     forceFormula: `F = ${constant.value} x Rm x L x T^2 / V with Rm ${tensile} N/mm2 (${constant.source})`,
     gauge,
   };
+}
+
+const NECK = 0.9; // of a punch's height: what is over it is in the holder
+
+/** The side to which a punch leaves more room. */
+function hollowOf({ section }: Punch): PressSetting['hollow'] {
+  const top = Math.max(...section.map((p) => p[1]));
+  const sides = section.filter((p) => p[1] < NECK * top).map((p) => p[0]);
+  const [front, back] = [Math.max(...sides), -Math.min(...sides)];
+  if (Math.abs(front - back) < 0.5) return null;
+  return front < back ? 'front' : 'back';
 }

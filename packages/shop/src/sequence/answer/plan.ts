@@ -64,6 +64,8 @@ export interface BendStep extends BendStroke {
   readonly noseOffset: number | null;
   /** From the line under the nose back to the edge of the sheet against the rear stop; null for a machine without one. */
   readonly stopDistance: number | null;
+  /** Of the line from end to end: as long as bars may be that are clamped between what stands at its ends. */
+  readonly length: number;
   /** What lies against the rear stop or the back gauge; null where nothing straight does. */
   readonly touches: Touches | null;
   /** How it comes under the jaw, and off it once bent; null on other machines. */
@@ -94,6 +96,8 @@ export interface ToolGroup {
 /** What a press brake is set to. mm, kN */
 export interface PressSetting {
   readonly punch: string;
+  /** Where a gooseneck's hollow lies: to the operator, or to the gauge; null for a punch that is alike on both sides. */
+  readonly hollow: 'front' | 'back' | null;
   readonly die: string;
   readonly opening: number;
   readonly force: number;
