@@ -9,8 +9,9 @@ import type { Patterned } from './patterned.js';
 /** Orders it is worth for: so many kinds at most, and so many pieces of each on average. */
 const MOST_KINDS = 60;
 const LEAST_PIECES = 4;
-/** Rounds of new patterns at most. */
+/** Rounds of new patterns at most; of many kinds fewer, as the work of one grows with their square: a second or two. */
 const ROUNDS = 120;
+const ROUNDS_OF_ONE = 100_000;
 /** What leaving a piece out costs, in sheets of the dearest kind: patterns soon take its place. */
 const LEFT = 100;
 
@@ -66,7 +67,8 @@ function patternsFor(bins: readonly Bin[], kinds: readonly Kind[], solve: CoverS
   const patterns: Pattern[] = [];
   const cover = (): Cover => ({ least, columns: [...out, ...patterns] });
   let answer = solve(cover());
-  for (let round = 0; round < ROUNDS && answer !== null; round++) {
+  const rounds = Math.min(ROUNDS, Math.ceil(ROUNDS_OF_ONE / kinds.length ** 2));
+  for (let round = 0; round < rounds && answer !== null; round++) {
     const { prices } = answer;
     const fresh = bins.flatMap((bin, b) => {
       const row = limited.indexOf(b);
