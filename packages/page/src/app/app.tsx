@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import type { ComponentChildren, JSX } from 'preact';
 import { Findings, Totals } from './findings.js';
 import { withChanges } from './job-text.js';
@@ -7,7 +8,7 @@ import { Save } from './save.js';
 import { Sizes } from './sizes.js';
 import { bare } from './space.js';
 import type { State } from './state.js';
-import { changesToUnit } from './units.js';
+import { changesToUnit, unitOf } from './units.js';
 import { Views } from './views.js';
 
 /** The whole page. */
@@ -72,7 +73,7 @@ function Section({
 
 function Head({ state }: { state: State }): JSX.Element {
   const words = state.words.value;
-  const units = (state.data.value as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
+  const units = useComputed(() => unitOf(state.data.value)).value;
   const { families = [] } = state.catalogue.value ?? {};
   return (
     <header>

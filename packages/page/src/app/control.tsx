@@ -22,13 +22,13 @@ interface ControlProps {
   readonly path: JobPath;
   readonly field: FieldOf;
   readonly id: string;
+  readonly given: unknown;
   readonly locked: boolean;
   readonly wrong: boolean;
 }
 
 /** What changes a value: a box to type in, a list of words, or the way out of following another size. */
-export function Control({ state, path, field, id, locked, wrong }: ControlProps): JSX.Element {
-  const given = written(state.data.value, path);
+export function Control({ state, path, field, id, given, locked, wrong }: ControlProps): JSX.Element {
   const common = {
     id,
     disabled: locked,

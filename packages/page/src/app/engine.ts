@@ -58,8 +58,8 @@ export function engine(program: string): Engine {
     if (slow.waiting.size === 0) return;
     const waiting = [...slow.waiting];
     slow.waiting.clear();
-    // a bend order is looked for in slices and hears of it; what works in one go is ended with its worker
-    if (waiting.every(([, w]) => w.kind === 'order'))
+    // a bend order is looked for in slices and hears of it, findings are soon done; what else works is ended with its worker
+    if (waiting.every(([, w]) => w.kind === 'order' || w.kind === 'findings'))
       for (const [id] of waiting) {
         slow.dropped.add(id);
         slow.worker.postMessage({ id, kind: 'drop' } satisfies Drop);

@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import type { Field as FieldOf, FindingView, JobPath } from '../protocol.js';
-import { Control, written } from './control.js';
+import type { Field as FieldOf, JobPath } from '../protocol.js';
+import { Control } from './control.js';
 import { findingId } from './findings.js';
-import { isLocked, placeName } from './locks.js';
 import { Mend } from './mend.js';
+import { type FieldSeen, useSeen } from './seen.js';
 import type { State } from './state.js';
 import { lengths, numberIn, sentence } from './told.js';
 import { sizeText } from './units.js';
@@ -27,8 +27,8 @@ export function Value({ state, path, field }: { state: State; path: JobPath; fie
 }
 
 function List({ state, path, field }: { state: State; path: JobPath; field: FieldOf }): JSX.Element | null {
-  const given = written(state.data.value, path);
-  const entries = Array.isArray(given) ? given : [];
+  const { given } = useSeen(state, path);
+  const entries: readonly unknown[] = Array.isArray(given) ? given : [];
   const [entry] = field.inner;
   const words = state.words.value;
   if (entry === undefined) return null;
@@ -73,23 +73,33 @@ interface SingleProps {
 /** One value with its label, what it may be, and what is wrong with it. */
 export function Single({ state, path, field, label }: SingleProps): JSX.Element {
   const id = useId();
-  const data = state.data.value;
   const words = state.words.value;
+  const seen = useSeen(state, path);
+  const { problems, locked, units } = seen;
   const key = path.join('.');
-  const problems = state.problems.value.filter((p) => p.path.join('.') === key);
-  const locked = isLocked(state.content, data, path);
+  const wrong = problems.length > 0;
   return (
     <div class={field.titles === undefined ? 'field' : 'field wide'}>
       <label for={id}>
         {label}
-        {field.unit === '' ? null : <span class="unit"> {field.unit === 'deg' ? '°' : unitOf(data)}</span>}
+        {field.unit === '' ? null : <span class="unit"> {field.unit === 'deg' ? '°' : units}</span>}
       </label>
-      <Control state={state} path={path} field={field} id={id} locked={locked} wrong={problems.length > 0} />
+      <Control
+        state={state}
+        path={path}
+        field={field}
+        id={id}
+        given={seen.given}
+        locked={locked}
+        wrong={wrong}
+      />
       <span id={`${id}-about`} class="about">
-        {[field.words, locked ? words.locked : rangeText(state, field)].filter((t) => t !== '').join('; ')}
+        {[field.words, locked ? words.locked : rangeText(state, field, units)]
+          .filter((t) => t !== '')
+          .join('; ')}
       </span>
-      <Beside state={state} path={path} />
-      {problems.length === 0 && !state.mends.value.has(key) ? null : (
+      <Beside state={state} seen={seen} />
+      {!wrong && !state.mends.value.has(key) ? null : (
         <span id={`${id}-wrong`} class="wrong" role="alert">
           {problems.map((p) => (
             <span key={p.message}>
@@ -104,48 +114,40 @@ export function Single({ state, path, field, label }: SingleProps): JSX.Element 
 }
 
 /** What else speaks of a value: findings it would mend, and what a size measured at the bench makes of it. */
-function Beside({ state, path }: { state: State; path: JobPath }): JSX.Element | null {
-  const [root, part, ...rest] = placeName(state.data.value, path).split('.');
-  const { findings = [] } = state.job.value ?? {};
-  if (root !== 'parts' || part === undefined) return null;
-  const place = rest.join('.');
-  const speaks = (f: FindingView) => f.part === part && f.changes.some((c) => c.path.join('.') === place);
-  const fitted = state.fitted.value;
-  const changes = fitted !== null && 'changes' in fitted ? fitted.changes : [];
-  const change = changes.find((c) => c.part === part && c.dimension === place);
+function Beside({
+  state,
+  seen: { findings, fitted },
+}: {
+  state: State;
+  seen: FieldSeen;
+}): JSX.Element | null {
   const words = state.words.value;
-  if (change === undefined && !findings.some(speaks)) return null;
+  if (fitted === null && findings.length === 0) return null;
   return (
     <span class="beside">
-      {findings.map((f, i) =>
-        speaks(f) ? (
-          <button
-            key={findingId(i)}
-            type="button"
-            class={`place ${f.severity}`}
-            title={`${sentence(f.message)}.`}
-            aria-label={`${words.findings} ${i + 1}: ${f.message}`}
-            onClick={() => document.getElementById(findingId(i))?.focus()}
-          >
-            {i + 1}
-          </button>
-        ) : null,
-      )}
-      {change === undefined ? null : (
+      {findings.map(({ index, severity, message }) => (
+        <button
+          key={index}
+          type="button"
+          class={`place ${severity}`}
+          title={`${sentence(message)}.`}
+          aria-label={`${words.findings} ${index + 1}: ${message}`}
+          onClick={() => document.getElementById(findingId(index))?.focus()}
+        >
+          {index + 1}
+        </button>
+      ))}
+      {fitted === null ? null : (
         <mark>
-          {words.refit}: {lengths(state)(change.after)}
+          {words.refit}: {lengths(state)(fitted)}
         </mark>
       )}
     </span>
   );
 }
 
-const unitOf = (data: unknown): 'mm' | 'in' =>
-  (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
-
-function rangeText(state: State, { unit, least, most, options }: FieldOf): string {
+function rangeText(state: State, { unit, least, most, options }: FieldOf, units: 'mm' | 'in'): string {
   const words = state.words.value;
-  const units = unitOf(state.data.value);
   const said = (v: number) => numberIn(state, unit === 'mm' ? sizeText(v, units) : String(v));
   const known =
     least !== null && most !== null

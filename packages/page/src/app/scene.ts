@@ -1,14 +1,10 @@
 import {
   AmbientLight,
   Box3,
-  BufferAttribute,
-  BufferGeometry,
   DirectionalLight,
   DoubleSide,
   Group,
   LineBasicMaterial,
-  LineSegments,
-  Matrix4,
   Mesh,
   MeshLambertMaterial,
   OrthographicCamera,
@@ -19,15 +15,7 @@ import {
   Vector3,
   WebGLRenderer,
 } from 'three';
-import type { SolidView } from '../protocol.js';
-
-/** A piece to show and where it stands. */
-export interface Piece {
-  readonly name: string;
-  readonly part: string;
-  readonly solid: SolidView;
-  readonly matrix: readonly number[] | null;
-}
+import { type Piece, type PieceMesh, pieceMesh } from './piece-mesh.js';
 
 /** How it is painted. */
 export interface Paint {
@@ -97,22 +85,20 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
   const soon = (): void => {
     if (waiting === 0) waiting = requestAnimationFrame(draw);
   };
+  let shown: readonly PieceMesh[] = [];
   const clear = (): void => {
-    for (const group of object.children)
-      for (const drawn of group.children) (drawn as Mesh | LineSegments).geometry.dispose();
+    for (const { dispose } of shown) dispose();
     object.clear();
   };
   const relight = (): void => {
-    object.traverse((o) => {
-      if (o instanceof Mesh)
-        o.material = o.name === lit.id && o.parent?.userData.part === lit.part ? bright : sheet;
-    });
+    for (const { piece, light } of shown) light(piece.part === lit.part ? lit.id : null);
     soon();
   };
   return {
     show: (pieces, keep) => {
       clear();
-      for (const piece of pieces) object.add(groupOf(piece, { sheet, line }));
+      shown = pieces.map((piece) => pieceMesh(piece, [sheet, bright], line));
+      for (const { group } of shown) object.add(group);
       object.updateMatrixWorld(true);
       const box = new Box3().setFromObject(object);
       const around = box.getBoundingSphere(new Sphere());
@@ -150,8 +136,9 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
     under: (x, y) => {
       const ray = new Raycaster();
       ray.setFromCamera(new Vector2(x, y), camera);
-      const hit = ray.intersectObject(object, true).find((h) => h.object instanceof Mesh)?.object;
-      return hit === undefined ? null : { piece: hit.parent?.name ?? '', id: hit.name };
+      const hit = ray.intersectObject(object, true).find((h) => h.object instanceof Mesh);
+      const of = shown.find(({ group }) => group === hit?.object.parent);
+      return of === undefined ? null : { piece: of.piece.name, id: of.idOf(hit?.faceIndex ?? 0) };
     },
     close: () => {
       cancelAnimationFrame(waiting);
@@ -160,25 +147,4 @@ export function spaceView(canvas: HTMLCanvasElement): SpaceView {
       renderer.forceContextLoss();
     },
   };
-}
-
-function groupOf(
-  { name, part, solid, matrix }: Piece,
-  { sheet, line }: { readonly sheet: MeshLambertMaterial; readonly line: LineBasicMaterial },
-): Group {
-  const group = new Group();
-  group.name = name;
-  group.userData.part = part;
-  for (const { id, positions, normals, edges } of solid.chunks) {
-    const faces = new BufferGeometry();
-    faces.setAttribute('position', new BufferAttribute(positions, 3));
-    faces.setAttribute('normal', new BufferAttribute(normals, 3));
-    const mesh = new Mesh(faces, sheet);
-    mesh.name = id;
-    const rims = new BufferGeometry();
-    rims.setAttribute('position', new BufferAttribute(edges, 3));
-    group.add(mesh, new LineSegments(rims, line));
-  }
-  if (matrix !== null) group.applyMatrix4(new Matrix4().fromArray(matrix));
-  return group;
 }

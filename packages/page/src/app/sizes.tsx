@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import type { JSX } from 'preact';
 import type { FamilyView, Field } from '../protocol.js';
 import { Single, Value } from './field.js';
@@ -20,17 +21,29 @@ const plain: Omit<Field, 'name'> = {
 };
 
 interface PartData {
-  readonly name?: unknown;
-  readonly family?: unknown;
+  readonly name: string | null;
+  readonly family: string | null;
+}
+
+/** Names and families of a job's parts; null for a text that is no job. */
+function partsOf(data: unknown): readonly PartData[] | null {
+  if (data === null) return null;
+  const { parts } = data as { readonly parts?: unknown };
+  const word = (part: unknown, key: 'name' | 'family') => {
+    const said = (part as Readonly<Record<string, unknown>> | null)?.[key];
+    return said === undefined ? null : String(said);
+  };
+  return Array.isArray(parts) ? parts.map((p) => ({ name: word(p, 'name'), family: word(p, 'family') })) : [];
 }
 
 /** The job's sizes as fields, part by part. */
 export function Sizes({ state }: { state: State }): JSX.Element {
   const words = state.words.value;
-  const data = state.data.value as { parts?: readonly PartData[]; stock?: object; bending?: object } | null;
-  const parts = Array.isArray(data?.parts) ? data.parts : [];
+  // drawn again only when parts come, go or change their names; each field sees to itself
+  const text = useComputed(() => JSON.stringify(partsOf(state.data.value)));
+  const parts = JSON.parse(text.value) as readonly PartData[] | null;
   const catalogue = state.catalogue.value;
-  if (data === null) return <Elsewhere state={state} />;
+  if (parts === null) return <Elsewhere state={state} />;
   if (catalogue === null) return <p aria-busy="true">…</p>;
   const materials = catalogue.materials.map((m) => m.name);
   const titles = Object.fromEntries(catalogue.materials.map((m) => [m.name, m.title]));
@@ -63,11 +76,12 @@ export function Sizes({ state }: { state: State }): JSX.Element {
           key={i}
           state={state}
           index={i}
-          part={part}
-          family={catalogue.families.find((f) => f.name === part?.family)}
+          name={part.name ?? String(i + 1)}
+          kind={part.family ?? ''}
+          family={catalogue.families.find((f) => f.name === part.family)}
         />
       ))}
-      <AddPart state={state} families={catalogue.families} names={parts.map((p) => String(p?.name))} />
+      <AddPart state={state} families={catalogue.families} names={parts.map((p) => String(p.name))} />
     </form>
   );
 }
@@ -75,16 +89,17 @@ export function Sizes({ state }: { state: State }): JSX.Element {
 function Part({
   state,
   index,
-  part,
+  name,
+  kind,
   family,
 }: {
   state: State;
   index: number;
-  part: PartData;
+  name: string;
+  kind: string;
   family: FamilyView | undefined;
 }): JSX.Element {
   const words = state.words.value;
-  const name = String(part?.name ?? index + 1);
   const chosen = state.chosen.value === name;
   const removable = !state.content.locked.some(
     (l) => l === `parts.${name}` || l.startsWith(`parts.${name}.`),
@@ -97,7 +112,7 @@ function Part({
         <button type="button" aria-pressed={chosen} onClick={() => state.choose(name)}>
           {name}
         </button>
-        <span class="family"> {family?.title ?? String(part?.family)}</span>
+        <span class="family"> {family?.title ?? kind}</span>
         {anew ? <mark> {words.anew}</mark> : null}
       </legend>
       <div onFocusCapture={() => (chosen ? undefined : state.choose(name))}>

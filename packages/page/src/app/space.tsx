@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type Piece, type SpaceView, spaceView } from './scene.js';
+import type { Piece } from './piece-mesh.js';
+import { type SpaceView, spaceView } from './scene.js';
 import type { State } from './state.js';
 
 interface Props {

@@ -5,6 +5,10 @@ type Unit = 'mm' | 'in';
 const PER_INCH = 25.4;
 const HEAD: readonly string[] = ['thickness', 'insideRadius', 'less', 'plus', 'diameter', 'pitch', 'edge'];
 
+/** The unit a job's bare numbers are in. */
+export const unitOf = (data: unknown): Unit =>
+  (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
+
 /** A length in words, as many decimals as a bench can use. */
 export function sizeText(mm: number, unit: Unit): string {
   return unit === 'mm' ? `${Number(mm.toFixed(2))}` : `${Number((mm / PER_INCH).toFixed(3))}`;
