@@ -1,5 +1,6 @@
 import { FAMILIES, JobError, planJob, readJob } from '@tinwright/core';
 import { hardware as tools } from '@tinwright/core/hardware';
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 const half = { family: 'hinged-box', length: 300, width: 200, height: 80, corner: 'open' } as const;
@@ -153,4 +154,52 @@ test('what a rivet nut, a magnet and casters take part in: holes where they stan
   const clash = planned(box([nut, in_])).findings.filter((f) => f.code === 'clash');
   expect(clash).toHaveLength(1);
   expect(planned(box([nut])).findings).toEqual([]);
+});
+
+const mm = (least: number, most: number) => fc.integer({ min: least, max: most });
+const holes = fc.record({ diameter: mm(3, 6), count: mm(1, 4) });
+const randomPart = fc.oneof(
+  fc.record({
+    type: fc.constant('handle'),
+    span: mm(30, 250),
+    hole: mm(3, 8),
+    turn: fc.constantFrom(0, 90, 30),
+  }),
+  fc.record({ type: fc.constant('rivet-nut'), hole: mm(5, 14), length: mm(8, 20) }),
+  fc.record({ type: fc.constant('magnet'), diameter: mm(10, 60), height: mm(2, 8), hole: mm(3, 6) }),
+  fc.record({ type: fc.constant('hinge'), length: mm(20, 320), leaf: mm(10, 70), knuckle: mm(4, 9), holes }),
+  fc.record({ type: fc.constant('hasp'), width: mm(20, 60), strap: mm(15, 60), staple: mm(15, 60), holes }),
+);
+const face = fc.constantFrom('north-out', 'south-out', 'east-out', 'base', 'north');
+const place = fc.record({ west: mm(0, 320), east: mm(0, 320), near: mm(0, 90) }, { requiredKeys: [] });
+
+test('random bought parts: every hole they want is cut in a sound pattern, or they are refused with what would work', () => {
+  fc.assert(
+    fc.property(randomPart, face, place, ({ type, ...sizes }, site, at) => {
+      const two = type === 'hinge' || type === 'hasp';
+      const row = {
+        name: 'x',
+        type,
+        on: `body.${site}`,
+        at,
+        ...sizes,
+        ...(two ? { and: `lid.${site}` } : {}),
+      };
+      try {
+        const { assembly, parts, findings } = planned(box([row]));
+        const cut = parts.flatMap((p) => p.flat.holes).length;
+        const crowded = findings
+          .filter((f) => f.code === 'hole-crowded')
+          .reduce((n, f) => n + (f.value ?? 0), 0);
+        expect(cut + crowded).toBe(assembly?.fasteners.length);
+      } catch (error) {
+        if (!(error instanceof JobError)) throw error;
+        for (const { fix, path } of error.problems) {
+          expect(path[0]).toBe('hardware');
+          expect(fix).not.toBe('');
+        }
+      }
+    }),
+    { numRuns: Number(process.env.TINWRIGHT_RUNS ?? 40) },
+  );
 });
