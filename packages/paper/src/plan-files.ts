@@ -81,9 +81,10 @@ export async function templateFiles(
   parts: readonly PartPlan[],
   options: TemplateOptions,
   spare: SpareFile | null = null,
+  making: Making | null = null,
 ): Promise<DrawnFiles> {
   const drawn = await drawnParts(parts, options.face, spare, (part, face) => ({
-    ...partTemplate(job.name, part, { ...options, face }),
+    ...partTemplate(job.name, part, { ...options, face }, making === null ? {} : brakeMarks(part, making)),
     scale: '1:1',
   }));
   const language = (options.words ?? LANGUAGES.en.plans).language;

@@ -56,11 +56,14 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { units } = opened.plan.job;
   const parts = chosenParts(opened.plan, options.part);
   if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'template', parts);
-  const { PAPERS, templateFiles } = await import('@tinwright/paper');
+  const { makingOf, PAPERS, templateFiles } = await import('@tinwright/paper');
   const medium = mediumOf(options, units, PAPERS);
   if (typeof medium === 'string') return refuse(host, json, 'usage', 'template', medium);
   const { dims = units } = options;
-  const draw = () => templateFiles(opened.plan, parts, { dims, medium }, spareFile);
+  const draw = async () => {
+    const making = opened.shop === null ? null : makingOf(opened.plan, opened.shop);
+    return templateFiles(opened.plan, parts, { dims, medium }, spareFile, making);
+  };
   const of = options.part === undefined ? 'all parts' : 'some parts';
   return drawing({ verb: 'template', out, of }, host, json, draw);
 }

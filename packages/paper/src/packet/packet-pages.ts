@@ -142,10 +142,12 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
         parts.map((p) => [
           words.template(p.name),
           heard(() =>
-            partTemplate(job.name, p, {
-              ...asked,
-              medium: { kind: 'sheets', width: paper.width, height: paper.height },
-            }),
+            partTemplate(
+              job.name,
+              p,
+              { ...asked, medium: { kind: 'sheets', width: paper.width, height: paper.height } },
+              brakeMarks(p, making),
+            ),
           ).pages,
         ]),
       ),

@@ -19,7 +19,7 @@ import { SCALES } from '../page/paper.js';
 import type { Typeface } from '../page/typeface.js';
 import { dimension } from './dimension.js';
 import type { Dims } from './dims.js';
-import { firstAngleSymbol } from './first-angle-symbol.js';
+import { type Projection, projectionSymbol } from './projection-symbol.js';
 
 /** What the picture of a formed part is drawn with. */
 export interface FormedAsk {
@@ -29,6 +29,8 @@ export interface FormedAsk {
   readonly words: PlanWords;
   readonly face: Typeface;
   readonly height: number;
+  /** By the custom of the paper: first angle where it is metric, third where it is in inches. */
+  readonly projection: Projection;
 }
 
 const SHARE = 0.6; // of the width for the three views
@@ -57,9 +59,12 @@ export function formedFigure(ask: FormedAsk, width: number): Figure {
   return { alt: words.formedAlt(name), items, box: boxOfItems(items) as Box };
 }
 
-/** Front view, top view below it, left side view to its right (first angle, ISO 5456-2), at the largest scale that fits. */
+/**
+ * Front view, and top and left side view where the projection has them (ISO 5456-2), at the largest scale that fits. In third
+ * angle sizes stand below and before the same views.
+ */
 function threeViews(
-  { formed, dims, words, face, height }: FormedAsk,
+  { formed, dims, words, face, height, projection }: FormedAsk,
   most: number,
 ): { items: readonly Item[]; box: Box } {
   const [X, Y, Z] = formed.size;
@@ -88,19 +93,28 @@ function threeViews(
     );
   const caption = (said: string, px: number, py: number) =>
     letter(face, said, [px, py - 1.8 * height], { height, align: 'middle' });
-  const front = y + apart;
+  const first = projection === 'first';
+  // lower left corners of the views; what is left free takes the sign
+  const front: Point = [first ? 0 : y + apart, first ? y + apart : 0];
+  const top: Point = [front[0], first ? 0 : z + apart];
+  const side: Point = [first ? x + apart : 0, front[1]];
+  const low = first ? top : front;
+  const sign: Point = [side[0], first ? 0 : top[1]];
+  const below = (p: Point): number => (p === low ? -(OFF + 0.8) * height : p[1]);
   const items = [
-    ...at(TOP, [0, 0]),
-    ...at(FRONT, [0, front]),
-    ...at(SIDE, [x + apart, front]),
-    ...size(0, 0, x, 0, X, 'after'),
-    ...size(1, 0, y, 0, Y, 'before'),
-    ...size(1, front, front + z, 0, Z, 'after'),
-    caption(words.top, x / 2, -(OFF + 0.8) * height),
-    caption(words.front, x / 2, front),
-    caption(words.side, x + apart + y / 2, front),
-    ...firstAngleSymbol([x + apart, 0], 2 * height),
-    letter(face, words.viewScale(text), [x + apart, -(OFF + 2.6) * height], { height }),
+    ...at(TOP, top),
+    ...at(FRONT, front),
+    ...at(SIDE, side),
+    ...size(0, low[0], low[0] + x, low[1], X, 'after'),
+    ...size(1, top[1], top[1] + y, top[0], Y, 'before'),
+    ...size(1, front[1], front[1] + z, first ? front[0] : side[0], Z, 'after'),
+    caption(words.top, top[0] + x / 2, below(top)),
+    caption(words.front, front[0] + x / 2, below(front)),
+    caption(words.side, side[0] + y / 2, side[1]),
+    ...projectionSymbol(projection, sign, 2 * height),
+    letter(face, words.viewScale(text), [side[0], first ? -(OFF + 2.6) * height : top[1] - 2 * height], {
+      height,
+    }),
   ];
   return { items, box: boxOfItems(items) as Box };
 }

@@ -75,7 +75,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
     rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),
     passages: [
       detailsFlow(details, words, setting),
-      formedFlow(part, dims, words, setting),
+      formedFlow(part, dims, words, setting, INCH_PAPERS.includes(paper.name) ? 'third' : 'first'),
       finishedTable(part, dims, words, setting),
       bendTable(part, brake.setAngles ?? {}, dims, words, setting),
       ...(marking === 'none'
@@ -94,6 +94,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
   return { pages, scale, program };
 }
 
+const INCH_PAPERS = ['letter', 'tabloid'];
 const LARGE = 100_000; // mm² of paper that is read on its side, in two columns
 
 /** Sizes that are marked or measured, mm. */

@@ -8,6 +8,7 @@ import type { Dims } from './dims.js';
 import { isRectangle } from './features.js';
 import { formedFigure } from './formed-figure.js';
 import type { PlanOptions } from './options.js';
+import type { Projection } from './projection-symbol.js';
 
 const COLUMN = 168; // mm that every column is wide at least
 const BETWEEN = 10; // mm between details
@@ -18,9 +19,10 @@ export function formedFlow(
   dims: Dims,
   words: PlanWords,
   setting: TypeSetting,
+  projection: Projection,
 ): Flowing | null {
   if (part.flat.bends.length === 0) return null;
-  const ask = { name: part.name, formed: part.formed, dims, words, ...setting };
+  const ask = { name: part.name, formed: part.formed, dims, words, projection, ...setting };
   return (width) => {
     const { alt, items, box } = formedFigure(ask, width);
     const hung = moved(items, [(width - (box.max[0] - box.min[0])) / 2 - box.min[0], -box.max[1]]);

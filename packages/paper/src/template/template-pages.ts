@@ -5,7 +5,7 @@ import type { Item, Page } from '../page/page.js';
 import { typeface } from '../page/typeface.js';
 import { dimsOf } from '../plan/dims.js';
 import { featuresOf } from '../plan/features.js';
-import type { PlanOptions } from '../plan/options.js';
+import type { BrakeMarks, PlanOptions } from '../plan/options.js';
 import type { PatternAsk } from '../plan/pattern-ask.js';
 import { mapBlocks } from './tile-map.js';
 import { type Square, tileItems } from './tile-page.js';
@@ -30,7 +30,12 @@ export interface Template {
  * A part's pattern at full size, on one page or cut into tiles that overlap; where there are several, first a map of
  * them. Every page carries a square to measure.
  */
-export function partTemplate(job: string, part: PartPlan, options: TemplateOptions): Template {
+export function partTemplate(
+  job: string,
+  part: PartPlan,
+  options: TemplateOptions,
+  { sights = [] }: BrakeMarks = {},
+): Template {
   const { words = LANGUAGES.en.plans, face = typeface(), lettering = LETTERING } = options;
   const dims = dimsOf(options.dims);
   const features = featuresOf(part.flat);
@@ -39,7 +44,7 @@ export function partTemplate(job: string, part: PartPlan, options: TemplateOptio
     flat: part.flat,
     features,
     ordinates: [],
-    sights: [],
+    sights,
     dims,
     words,
     face,
@@ -70,7 +75,8 @@ export function partTemplate(job: string, part: PartPlan, options: TemplateOptio
   });
   const tiles = tiling.tiles.map(pageOf);
   const single = tiling.tiles.length === 1;
-  const notes = [w.make(part.quantity), w.printing, w.gluing, w.using, words.caution + zinc];
+  const sight = sights.length > 0 ? [w.sights] : [];
+  const notes = [w.make(part.quantity), w.printing, w.gluing, w.using, ...sight, words.caution + zinc];
   const map: readonly Page[] = single
     ? []
     : [{ title, width, height, blocks: mapBlocks(ask, tiling, square, title, notes) }];

@@ -59,7 +59,7 @@ function inside(item: Item, area: Box): readonly Item[] {
 }
 
 /** Bends and hole sizes as far as they lie on a tile. */
-function labelsOn({ flat, features, dims, words }: PatternAsk, area: Box): readonly Label[] {
+function labelsOn({ flat, features, sights, dims, words }: PatternAsk, area: Box): readonly Label[] {
   const on = (p: Point) => p.every((v, k) => v > (area.min[k] as number) && v < (area.max[k] as number));
   const bends = flat.bends.flatMap((b, i): readonly Label[] => {
     const [from, to] = clipped(b.line, false, area)[0] ?? [];
@@ -67,6 +67,12 @@ function labelsOn({ flat, features, dims, words }: PatternAsk, area: Box): reado
     return [
       { texts: [bendText([bendNumber(i)], b, dims, words), bendNumber(i)], of: { kind: 'line', from, to } },
     ];
+  });
+  const seen = sights.flatMap((s): readonly Label[] => {
+    const [from, to] = clipped(s.line, false, area)[0] ?? [];
+    if (from === undefined || to === undefined) return [];
+    const number = bendNumber(flat.bends.findIndex((b) => b.id === s.bend));
+    return [{ texts: [words.marking.sight(number), `S${number.slice(1)}`], of: { kind: 'line', from, to } }];
   });
   const round = [
     ...features.holes,
@@ -81,5 +87,10 @@ function labelsOn({ flat, features, dims, words }: PatternAsk, area: Box): reado
   const panels = flat.panels.map(
     ({ id, shape }): Label => ({ texts: [id], of: { kind: 'area', corners: shape } }),
   );
-  return [...bends, ...holes, ...panels.filter(({ of }) => of.kind === 'area' && of.corners.every(on))];
+  return [
+    ...bends,
+    ...seen,
+    ...holes,
+    ...panels.filter(({ of }) => of.kind === 'area' && of.corners.every(on)),
+  ];
 }

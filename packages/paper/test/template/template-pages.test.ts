@@ -1,3 +1,4 @@
+import type { PartPlan, Point } from '@tinwright/core';
 import type { Page, Words } from '@tinwright/paper';
 import { pagesPdf, partTemplate, type TemplateOptions } from '@tinwright/paper';
 import { typeface } from '@tinwright/paper/internal';
@@ -99,4 +100,23 @@ test('read back from PDF every corner of the outline is on its tiles where it be
     }
   }
   expect(corners).toBeGreaterThanOrEqual(part.flat.outline.length);
+});
+
+test('sight lines of a brake are on the template, with the number of their bend', () => {
+  const part = box({ length: 160, width: 100, height: 30 });
+  const bend = part.flat.bends[0] as PartPlan['flat']['bends'][number];
+  const [a, b] = bend.line;
+  const aside = ([x, y]: Point): Point => [x + 3, y + 3];
+  const line = [aside(a), aside(b)] as const;
+  const options = { dims: 'mm', medium: { kind: 'sheets', width: 297, height: 420 } } as const;
+  const drawn = (sights: object) =>
+    partTemplate('', part, options, sights).pages.flatMap((p) => p.blocks.flatMap((b) => b.items));
+  const words = (items: ReturnType<typeof drawn>) =>
+    items.flatMap((i) => (i.kind === 'words' ? [i.text] : []));
+  const dashed = (items: ReturnType<typeof drawn>) =>
+    items.filter((i) => i.kind === 'stroke' && i.pen === 'centre').length;
+  const [without, withOne] = [drawn({}), drawn({ sights: [{ bend: bend.id, line }] })];
+  expect(words(without).join()).not.toMatch(/sight line|\bS1\b/);
+  expect(words(withOne).join()).toMatch(/sight line of B1|\bS1\b/);
+  expect(dashed(withOne)).toBe(dashed(without) + 1);
 });

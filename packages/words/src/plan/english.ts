@@ -148,6 +148,8 @@ export const ENGLISH: PlanWords = frozen({
       'Cut each tile along its edges marked "cut", lay it over its neighbours so that the crosses meet, and glue.',
     using:
       'Lay the template on the marked face, tape it down, and prick the corners and centres through with a centre punch; join the pricks with the scriber.',
+    sights:
+      'Dash-dotted lines marked S are sight lines: prick their ends too, and set them under the edge of the fingers.',
     square: (length, unit) => `${length} ${unit} square`,
     cut: 'cut',
     glue: (tile) => `glue ${tile} here`,

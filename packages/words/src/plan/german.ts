@@ -150,6 +150,8 @@ export const GERMAN: PlanWords = {
       'Jedes Blatt an den Kanten „schneiden“ abschneiden, so über seine Nachbarn legen, dass die Kreuze sich decken, und kleben.',
     using:
       'Die Schablone auf die Anrissseite legen, festkleben und Ecken und Mitten mit dem Körner durchstechen; die Punkte mit der Reißnadel verbinden.',
+    sights:
+      'Strichpunktlinien mit S sind Anschlaglinien: auch ihre Enden durchstechen und unter die Kante der Oberwange legen.',
     square: (length, unit) => `Quadrat ${length} ${unit}`,
     cut: 'schneiden',
     glue: (tile) => `${tile} hier kleben`,

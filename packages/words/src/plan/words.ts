@@ -115,6 +115,8 @@ export interface PlanWords {
     readonly printing: string;
     readonly gluing: string;
     readonly using: string;
+    /** Where a template carries sight lines. */
+    readonly sights: string;
     readonly square: (length: string, unit: string) => string;
     readonly cut: string;
     readonly glue: (tile: string) => string;
