@@ -26,8 +26,11 @@ const SPELLED_OUT = {
     ...['kinds', 'LeftOut', 'WrittenAs', 'Vulgar', 'Chosen', 'ChosenWritten'].map(
       (n) => `src/schema/value.ts:${n}`,
     ),
-    ...['RuleInput', 'Rules', 'Kinds', 'AskInput', 'AskOf'].map((n) => `src/job/input.ts:${n}`),
+    ...['RuleInput', 'Rules', 'Kinds', 'AskInput', 'AskOf', 'HardwareKinds', 'HardwarePlace'].map(
+      (n) => `src/job/input.ts:${n}`,
+    ),
     'src/job/job-builder.ts:Piece',
+    'src/hardware/params.ts:Kinds',
     'src/errors/source.ts:SOURCE_KINDS',
     'src/schema/kit.ts:Group',
     'src/cutouts/params.ts:cutoutValue',

@@ -21,6 +21,7 @@ export { type SlotSpec, slot } from './fold/slot.js';
 export type {
   Asked,
   Bend,
+  BentMetal,
   CornerRequest,
   Cutout,
   Draft,
@@ -59,6 +60,7 @@ export type { FastenerPlace } from './joining/fastener.js';
 export {
   type AnyFastenerKind,
   type FastenerAsk,
+  type FastenerEnds,
   type FastenerFacts,
   type FastenerKind,
   type FastenerNeeds,

@@ -2,8 +2,10 @@
 
 export type { Assembly } from './assembly/assemble.js';
 export type { Bought, Fitted, HardwareSpec, HardwareTools, JobHardware } from './assembly/bought.js';
+export type { Fastened } from './assembly/fasten.js';
 export type { Fastener, FastenerEnd } from './assembly/fastener.js';
 export type { FitRow } from './assembly/fit.js';
+export type { StandingSheet } from './assembly/layers.js';
 export type { AssemblyPart, JointEnd, JointPlaces, JointSpec, Placed, Seated } from './assembly/types.js';
 export { din6935 } from './bending/din-6935.js';
 export { HANDBOOK_GROUPS, type HandbookGroup, handbook } from './bending/handbook.js';
@@ -81,10 +83,13 @@ export type { Part, PartPanel, RootHole, Zone } from './fold/part.js';
 export type { Pose, Vec3 } from './fold/space.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
+export type { Body, HardwareBlock } from './hardware/body.js';
+export type { HardwareParams, HardwareType } from './hardware/params.js';
 export type { UsualCut } from './job/cut-by.js';
 export type {
   BendingInput,
   FasteningInput,
+  HardwareInput,
   JobHead,
   JobInput,
   JobSource,
@@ -110,7 +115,7 @@ export { type Job, type JobContext, type JobPart, type JobReader, jobReader, rea
 export { type Refit, type RefitAsk, type RefitChange, refit } from './job/refit.js';
 export type { OwnCode } from './job/revive.js';
 export { revivePlan } from './job/revive-plan.js';
-export { type KnownSize, sizesOf } from './job/sizes.js';
+export { type FollowedSize, type KnownSize, sizesOf } from './job/sizes.js';
 export type { OwnTables } from './job/tables.js';
 export type { BlindRivetAsk } from './joining/blind-rivet.js';
 export { FASTENER_KINDS } from './joining/kinds.js';

@@ -9,7 +9,7 @@ export { jobContext } from './job/job-context.js';
 export type { ShopFinding, ShopFindings } from './job/order-findings.js';
 export { type PlanShopOptions, planShop, planShopAsync, type ShopPlan } from './job/plan-shop.js';
 export type { SetUpChange } from './job/set-up.js';
-export { brakeNamed, brakesOf } from './machines/brakes.js';
+export { type Brakes, brakeNamed, brakesOf } from './machines/brakes.js';
 export type { Capacity, Limit } from './machines/capacity.js';
 export { DEFAULT_COSTS } from './machines/costs.js';
 export { DEFAULT_SHOP } from './machines/default-shop.js';

@@ -39,7 +39,7 @@ function advice(name: string, known: readonly string[]): string {
   const near = nearest(name, known);
   return near === null
     ? `Known: ${known.slice(0, FEW).join(', ')}, and other parameters of the parts as PART.PARAMETER`
-    : `Did you mean "${near}"?`;
+    : `Did you mean "${near}"? Rename the column`;
 }
 
 /** Every column a table of this job may have, with its path. */

@@ -14,8 +14,8 @@ import {
 import { hardware } from '@tinwright/core/hardware';
 import { plainNumber } from '@tinwright/core/internal';
 import { readRack, type ShearEffort } from '@tinwright/cutting';
-import { cutTotals, jobFiles, type KnownCut, knownCut, type OutFile } from '@tinwright/files';
-import { allFindings } from '@tinwright/files/internal';
+import { jobFiles, type KnownCut, knownCut, type OutFile } from '@tinwright/files';
+import { allFindings, cutTotals } from '@tinwright/files/internal';
 import type { Shop } from '@tinwright/shop';
 import { tellFinding } from '@tinwright/words';
 import { WriteError } from '../failure.js';

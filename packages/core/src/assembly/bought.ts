@@ -42,7 +42,9 @@ export interface Fitted {
  * What reads bought parts, stands them and moves what they hinge: a program that wants none leaves it out of its bundle.
  */
 export interface HardwareTools {
+  /** Schema of the rows of a job. */
   readonly schema: (kit: ParamKit, fasteners: readonly AnyFastenerKind[]) => Gives<unknown>;
+  /** Rows that went through the schema, with their fasteners looked up. */
   readonly read: (
     rows: readonly unknown[],
     kit: ParamKit,
@@ -56,6 +58,7 @@ export interface HardwareTools {
     placed: readonly Placed[],
     sheets: readonly StandingSheet[],
   ) => Fitted;
+  /** What is in the way of a part that its hinges swing. */
   readonly swing: (
     bought: readonly Bought[],
     placed: readonly Placed[],

@@ -1,9 +1,8 @@
 import type { Frame, Point } from '@tinwright/core';
-import { place } from '@tinwright/core/internal';
+import { distance, place } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { compose, STAY } from '../../src/plane/frame.js';
-import { distance } from '../../src/plane/point.js';
 
 const near = (found: Point, expected: Point, digits = 9) => {
   expect(found[0]).toBeCloseTo(expected[0], digits);

@@ -1,17 +1,6 @@
+import { distance } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import {
-  add,
-  cross,
-  distance,
-  dot,
-  mix,
-  outward,
-  SAME,
-  same,
-  scale,
-  sub,
-  unit,
-} from '../../src/plane/point.js';
+import { add, cross, dot, mix, outward, SAME, same, scale, sub, unit } from '../../src/plane/point.js';
 
 test('two vectors: sum, difference and multiple go by coordinate', () => {
   expect(add([1, 2], [3, -5])).toEqual([4, -3]);

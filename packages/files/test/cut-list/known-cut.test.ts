@@ -1,5 +1,6 @@
 import { planJob, readJob } from '@tinwright/core';
-import { cutTotals, knownCut } from '@tinwright/files';
+import { knownCut } from '@tinwright/files';
+import { cutTotals } from '@tinwright/files/internal';
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { expect, test } from 'vitest';
 

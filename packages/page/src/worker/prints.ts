@@ -1,5 +1,6 @@
 import type { JobPlan } from '@tinwright/core';
-import { makingOf, type Page, packetPages, pageSvg, pagesPdf, partPlan, typeface } from '@tinwright/paper';
+import { makingOf, type Page, packetPages, pageSvg, pagesPdf, partPlan } from '@tinwright/paper';
+import { typeface } from '@tinwright/paper/internal';
 import { LANGUAGES } from '@tinwright/words/internal';
 import type { Asks, FileView, PrintView } from '../protocol.js';
 

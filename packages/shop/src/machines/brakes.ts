@@ -1,6 +1,7 @@
 import type { Brake, Shop } from './shop.js';
 
-type Brakes = Pick<Shop, 'brake' | 'brakes'>;
+/** The leaf brakes of a shop. */
+export type Brakes = Pick<Shop, 'brake' | 'brakes'>;
 
 /** Leaf brakes of a shop, the first one first, each with the id of its station. */
 export const brakesOf = ({

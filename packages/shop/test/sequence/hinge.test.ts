@@ -1,11 +1,12 @@
 // Poses of both sides at the hinge of a leaf, against arithmetic of the bend: an arc from tangent line to tangent line.
 import type { PartPlan, Point } from '@tinwright/core';
+import type { Action } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
 import { foldTree } from '../../src/sequence/part/fold-tree.js';
 import type { HeldSide } from '../../src/sequence/part/line.js';
 import { type LumpStand, lineBook } from '../../src/sequence/part/line-stands.js';
 import { NONE } from '../../src/sequence/part/mask.js';
-import { type Action, type LineStroke, workOf } from '../../src/sequence/part/operations.js';
+import { type LineStroke, workOf } from '../../src/sequence/part/operations.js';
 import { planned } from '../shops.js';
 
 const [T, R] = [1, 1.5];
