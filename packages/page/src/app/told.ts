@@ -18,5 +18,9 @@ export const lengths =
 export const found = (state: State): ((mm: number) => string) =>
   state.content.worksheet ? () => BLANK : lengths(state);
 
-/** A text that begins as a sentence does. */
-export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** A text that begins as a sentence does; a path of the job, `endTabs.notch`, stays as it is written. */
+export const sentence = (text: string): string =>
+  text.replace(
+    /^\p{Ll}[\p{Ll}\p{Lm}]*(?=[\s,:;-]|$)/u,
+    (word) => word.charAt(0).toUpperCase() + word.slice(1),
+  );
