@@ -36,7 +36,7 @@ export const plan: AnyCommand = command<Options>({
     dims: DIMS_OPTION,
     scale: {
       type: 'string',
-      choices: ['10:1', '5:1', '2:1', '1:1', '1:2', '1:5', '1:10', '1:20', '1:50', '1:100'],
+      choices: ['10:1', '5:1', '2:1', '1:1', '1:2', '1:3', '1:4', '1:5', '1:10', '1:20', '1:50', '1:100'],
       describe: 'of the pattern; the largest that fits when left out',
     },
     tolerance: {

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { PAPERS, SCALES } from '@tinwright/paper';
+import { PAPERS, PATTERN_SCALES } from '@tinwright/paper';
 import { DIMS_NAMES } from '@tinwright/paper/internal';
 import { describe, expect, test } from 'vitest';
 import { readPdf } from '../../../../tests/kit/read-pdf.js';
@@ -23,7 +23,7 @@ const textsOf = async (path: string) =>
 test('papers, dims and scales offered are those there are', () => {
   expect(PAPER_NAMES).toEqual(PAPERS.map((p) => p.name));
   expect(DIMS).toEqual(DIMS_NAMES);
-  expect(plan.options.scale?.choices).toEqual(SCALES.map((s) => s.text));
+  expect(plan.options.scale?.choices).toEqual(PATTERN_SCALES.map((s) => s.text));
 });
 
 test('a plan of a strip: PDF and SVG, a line that says scale and pages, exit 0', async () => {
@@ -109,7 +109,7 @@ describe('refused, nothing written', () => {
   test.each([
     [['--paper', 'A9'], /^plan: --paper: "A9" given\. Known: A4, letter, A3, tabloid\.\n$/],
     [['--dims', '1/10'], /^plan: --dims: "1\/10" given\. Known: mm, in, 1\/8, 1\/16, 1\/32, 1\/64\.\n$/],
-    [['--scale', '1:3'], /^plan: --scale: "1:3" given\. Known: /],
+    [['--scale', '1:7'], /^plan: --scale: "1:7" given\. Known: /],
     [
       ['--scale', '5:1'],
       /^plan: part "bracket": --scale: 5:1 given; .* does not fit on A4 at it.*\. Use 1:1\.\n$/,

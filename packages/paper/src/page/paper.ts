@@ -28,3 +28,10 @@ export const SCALES: readonly { readonly text: string; readonly ratio: number }[
   { text: '1:50', ratio: 1 / 50 },
   { text: '1:100', ratio: 1 / 100 },
 ]);
+
+/** Those a pattern may be drawn at: 1:3 and 1:4 too, which the standard leaves out and a sheet of paper often gains by. */
+export const PATTERN_SCALES: typeof SCALES = frozen(
+  [...SCALES, { text: '1:3', ratio: 1 / 3 }, { text: '1:4', ratio: 1 / 4 }].toSorted(
+    (a, b) => b.ratio - a.ratio,
+  ),
+);

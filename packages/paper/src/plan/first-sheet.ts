@@ -1,5 +1,5 @@
 import { type Box, JobError, type Point } from '@tinwright/core';
-import { PAPERS, type Paper, SCALES } from '../page/paper.js';
+import { PAPERS, PATTERN_SCALES, type Paper } from '../page/paper.js';
 import { type PaperSheet, roomOf, sheetOf } from '../page/sheet.js';
 import type { PatternAsk } from './pattern-ask.js';
 import { type PatternFigure, patternFigure } from './pattern-figure.js';
@@ -22,7 +22,7 @@ const LOW = 45; // mm, a lower rest is left empty
 type TitleHeight = (width: number) => number;
 
 /**
- * Draw a pattern as large as one of the recommended scales allows, upright or on its side.
+ * Draw a pattern as large as one of the scales allows, upright or on its side.
  * @throws JobError `paper-small` naming a paper that would do, `scale-unfit` naming a scale that would
  */
 export function firstSheet(
@@ -80,9 +80,9 @@ function onPaper(
 }
 
 /** The scale asked for, or all that are sensible: what is not small is not drawn enlarged. */
-function scalesFor({ blank }: PatternAsk['flat'], scale: string | undefined): typeof SCALES {
-  if (scale !== undefined) return SCALES.filter((s) => s.text === scale);
-  return SCALES.filter((s) => s.ratio <= 1 || Math.max(...blank.max) * s.ratio <= ENLARGED);
+function scalesFor({ blank }: PatternAsk['flat'], scale: string | undefined): typeof PATTERN_SCALES {
+  if (scale !== undefined) return PATTERN_SCALES.filter((s) => s.text === scale);
+  return PATTERN_SCALES.filter((s) => s.ratio <= 1 || Math.max(...blank.max) * s.ratio <= ENLARGED);
 }
 
 /** The pattern at the top of the room, to the left when there is room for a column beside it; what is left. */

@@ -192,3 +192,10 @@ describe('what cannot be drawn', () => {
     expect(partPlan('', box(), { ...A4, scale: '1:5' }).scale).toBe('1:5');
   });
 });
+
+test('a pattern that is too large at 1:2 is drawn at 1:3 or 1:4 where that fits, not at 1:5', () => {
+  // 300 mm are 150 at 1:2 and 100 at 1:3; with its ordinates it takes more
+  const scaleOf = (length: number) => partPlan('', box({ length, width: length, height: 20 }), A4).scale;
+  expect(['1:3', '1:4']).toContain(scaleOf(420));
+  expect(scaleOf(1200)).toBe('1:10');
+});
