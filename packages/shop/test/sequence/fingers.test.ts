@@ -27,7 +27,7 @@ test('no choice of fingers changes fewer pieces, leaves less bare, or takes fewe
       (rack, some, most) => {
         const on = rack.filter((_, i) => (some & (1 << i)) !== 0);
         const least = most - 20;
-        const chosen = chooseTools([on], [{ from: 0, to: most, least, most }], rack, INNER);
+        const chosen = chooseTools([on], [{ least, most }], rack, INNER);
         const best = leastOf(rack, on, least, most);
         if (chosen === 'none') expect(best).toBeUndefined();
         else {
@@ -43,5 +43,5 @@ test('no choice of fingers changes fewer pieces, leaves less bare, or takes fewe
 
 test('narrow fingers are found behind any number of wide ones', () => {
   const rack = [...Array.from({ length: 30 }, () => 300), 20, 20, 20];
-  expect(chooseTools(null, [{ from: 0, to: 65, least: 55, most: 65 }], rack, INNER)).toEqual([[20, 20, 20]]);
+  expect(chooseTools(null, [{ least: 55, most: 65 }], rack, INNER)).toEqual([[20, 20, 20]]);
 });

@@ -14,12 +14,14 @@ interface Effort {
   readonly ways: number;
   readonly width: number;
   readonly dives: number;
+  /** The same before anything else, where sweeps find no plan. */
+  readonly first: number;
 }
 
 const EXACT_STEPS = 20; // searched through as a rule
 const FEW_STEPS = 8; // searched through at once
 const FIRST_LOOKS = 60; // of the exact search, before beams
-const FIRST_DIVES = 500; // states looked at for any plan, where sweeps find none
+const FIRST_DIVES = 500; // states of a part with few steps
 const AHEAD = 10; // bends that may be made before one that a setter would make first
 const DEEP = 8; // bends one behind the other from which states take much longer to look at
 
@@ -29,6 +31,7 @@ function effortFor({ steps, tree }: Work): Effort {
   return {
     ways: Math.ceil(depth > DEEP ? 25_000 : 600_000 * share ** 4),
     width: Math.ceil((depth > DEEP ? 8 : 60) * share ** 2),
+    first: Math.max(2 * steps.length, Math.ceil(FIRST_DIVES * share ** 2)),
     dives: Math.ceil(20_000 * (share * (depth > DEEP ? 0.2 : 1)) ** 5),
   };
 }
@@ -45,11 +48,11 @@ export interface SearchProgress {
  * Without a plan, an infinite bound says that there is none. Goes on a little whenever it is asked how far it is.
  */
 export function* planSearch(problem: BendProblem): Generator<SearchProgress, FoundMoves> {
-  const { ways, width, dives: most } = effortFor(problem.work);
+  const { ways, width, first, dives: most } = effortFor(problem.work);
   const guide = guideOf(problem);
   let best = yield* told(sweeps(problem), Infinity);
   // what is not seen at once is soon found, or soon seen not to be there
-  if (best.moves === null) best = yield* told(dives(problem, Math.min(most, FIRST_DIVES)), Infinity);
+  if (best.moves === null) best = yield* told(dives(problem, first), Infinity);
   if (best.bound === Infinity) return best;
   const proof = cheapest(problem, guide, ways, () => best.cost);
   // where one good way leads to the end, the exact search is there before any other

@@ -1,5 +1,8 @@
 import type { Stretch } from '../stations/station.js';
 
+/** Least and greatest width of tools in a stretch, mm. */
+type StretchRoom = Pick<Stretch, 'least' | 'most'>;
+
 /** Tools mounted: for each stretch the pieces that stand in it, widest first; null for the whole rack side by side. */
 export type ToolSet = readonly (readonly number[])[] | null;
 
@@ -11,7 +14,7 @@ export function toolSetKey(set: ToolSet): string {
 /** True when tools that are mounted already do for these stretches. */
 export function serves(
   set: ToolSet,
-  stretches: readonly Stretch[],
+  stretches: readonly StretchRoom[],
   rack: readonly number[],
   inner: number,
 ): boolean {
@@ -22,7 +25,7 @@ export function serves(
 }
 
 /** Pieces fit a stretch when they go in, and cover enough of it, gaps between them included. */
-function fits(pieces: readonly number[], { least, most }: Stretch, inner: number): boolean {
+function fits(pieces: readonly number[], { least, most }: StretchRoom, inner: number): boolean {
   const sum = pieces.reduce((s, p) => s + p, 0);
   return pieces.length > 0 && sum <= most + 1e-9 && sum + (pieces.length - 1) * inner >= least - 1e-9;
 }
@@ -34,7 +37,7 @@ function fits(pieces: readonly number[], { least, most }: Stretch, inner: number
  */
 export function chooseTools(
   current: ToolSet,
-  stretches: readonly Stretch[],
+  stretches: readonly StretchRoom[],
   rack: readonly number[],
   inner: number,
 ): ToolSet | 'none' {
@@ -43,7 +46,7 @@ export function chooseTools(
   const order = stretches.map((_, i) => i).toSorted((a, b) => wanted(stretches[b]) - wanted(stretches[a]));
   const chosen: (readonly number[])[] = [];
   for (const i of order) {
-    const pieces = best(left, on, stretches[i] as Stretch, inner);
+    const pieces = best(left, on, stretches[i] as StretchRoom, inner);
     if (pieces === null) return 'none';
     chosen[i] = pieces;
     for (const p of pieces) left.splice(left.indexOf(p), 1);
@@ -51,7 +54,7 @@ export function chooseTools(
   return chosen;
 }
 
-const wanted = (s: Stretch | undefined) => s?.least ?? 0;
+const wanted = (s: StretchRoom | undefined) => s?.least ?? 0;
 
 /** Pieces taken so far, the last one first: `kept` of them are on. */
 interface Taken {
@@ -69,7 +72,7 @@ interface Taken {
 function best(
   rack: readonly number[],
   on: readonly number[],
-  stretch: Stretch,
+  stretch: StretchRoom,
   inner: number,
 ): readonly number[] | null {
   // an open stretch takes no more than it needs

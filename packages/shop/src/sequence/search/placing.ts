@@ -1,5 +1,5 @@
 import type { Costs } from '../../machines/shop.js';
-import type { Mounting, Station } from '../stations/station.js';
+import type { Mounting, Station, Stretch } from '../stations/station.js';
 import type { ToolSet } from './fingers.js';
 import {
   changeCost,
@@ -65,7 +65,8 @@ export function placingBook(input: PlacingInput): PlacingBook {
       at,
       seconds:
         moveCost(from, at, costs, station.rack, scale) +
-        mountCost(mounting, station, costs, (chosen ?? [station.rack]).flat().length),
+        mountCost(mounting, station, costs, (chosen ?? [station.rack]).flat().length) +
+        costs.dress * (chosen === null || byHand ? 0 : bareEnds(chosen, mounting.stretches)),
     };
   };
 
@@ -101,6 +102,19 @@ export function placingBook(input: PlacingInput): PlacingBook {
       return made;
     },
   };
+}
+
+const BARE = 10; // mm: an end that is bare further than that comes out round; judgement
+
+/** Ends of a line that have to be dressed by hand: tools stand in the middle of what they cover. */
+function bareEnds(set: NonNullable<ToolSet>, stretches: readonly Stretch[]): number {
+  return sum(
+    stretches.map(({ covered, past }, i) => {
+      const wide = sum(set[i] ?? []);
+      const left = Math.max(0, covered - wide) / 2;
+      return past.filter((p) => p !== null && p + left > BARE).length;
+    }),
+  );
 }
 
 /** Seconds of a stroke with what it takes to hold the part for it. */

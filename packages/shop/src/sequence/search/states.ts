@@ -66,11 +66,14 @@ export function openWays(
   const found: Way[] = [];
   let together = NONE;
   for (const operation of openOperations(problem.work, node.done)) {
-    // lines that can be bent in one stroke are not bent one by one
+    // lines that a machine can bend in one stroke are not bent one by one
     if (!isEmpty(both(together, operation.mask))) continue;
     const ways = (problem.ways[operation.index] ?? []).filter(isNext);
     found.push(...ways);
-    if (operation.steps.length > 1 && ways.some((way) => stepTo(problem, node, way) !== null))
+    if (
+      operation.steps.length > 1 &&
+      ways.some((way) => way.station.rack.length > 0 && stepTo(problem, node, way) !== null)
+    )
       together = union(together, operation.mask);
   }
   return found;

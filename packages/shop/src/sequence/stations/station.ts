@@ -43,6 +43,9 @@ export interface Stretch {
   /** Least total width of fingers or tools standing in it, and greatest; infinite where nothing limits it. */
   readonly least: number;
   readonly most: number;
+  /** Bent material in it, and what of the line lies bare past it at either end whatever stands in it; null where that is no end. */
+  readonly covered: number;
+  readonly past: readonly [number | null, number | null];
 }
 
 /** How an operation can be mounted in a state. */

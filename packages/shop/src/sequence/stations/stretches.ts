@@ -40,7 +40,7 @@ export function stretchesFor(
   );
   const needed = free.filter(([a, b]) => Math.min(b, line[1]) - Math.max(a, line[0]) > 1e-9);
   return {
-    stretches: needed.map(([from, to]): Stretch => {
+    stretches: needed.map(([from, to], i): Stretch => {
       const covered = Math.min(to, line[1]) - Math.max(from, line[0]);
       // what lies bare at either end may be at most the end gap, counted from the line's own end
       const slack = (side: 'from' | 'to') => {
@@ -51,6 +51,11 @@ export function stretchesFor(
         from,
         to,
         least: Math.max(0, covered - slack('from') - slack('to')),
+        covered,
+        past: [
+          i === 0 ? Math.max(0, from - line[0]) : null,
+          i === needed.length - 1 ? Math.max(0, line[1] - to) : null,
+        ],
         most: Math.min(to - from, Number.isFinite(from) || Number.isFinite(to) ? length - ROOM : Infinity),
       };
     }),
