@@ -130,8 +130,9 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', date, sections, tolerance } = options;
   const forms = formsOf(out);
   const { DEFAULT_SHOP } = await import('@tinwright/shop');
-  // without a shop the blanks are cut on the shear that is assumed
-  const cut = await cutKnown(host, { plan, shop: shop ?? DEFAULT_SHOP, rack: options.rack, json, sets });
+  // without a shop the blanks are cut on the shear that is assumed, never from stock that is
+  const cuttingShop = shop ?? { ...DEFAULT_SHOP, sheets: [], stock: [] };
+  const cut = await cutKnown(host, { plan, shop: cuttingShop, rack: options.rack, json, sets });
   if (cut !== null && 'exit' in cut) return cut.exit;
   const written = await refusable('packet', host, json, async () => {
     const { makingOf, packetFiles } = await import('@tinwright/paper');
