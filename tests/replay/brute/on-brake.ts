@@ -95,10 +95,11 @@ function standsFor(lying: Lying, span: Span): readonly Span[] | null {
   const closing = action === 'close';
   const { off } = given;
   const wide = leafTools(given.draw, brake, over(lying) + off, s + off, [EVERYWHERE]);
+  const { beam } = leafTools(given.draw, brake, over(lying), s, [EVERYWHERE]);
   // the sheet lies on bed and leaf, margin or not
   const flat = onTable(leafTools(given.bare, brake, over(lying), s, [EVERYWHERE]));
   const momentAt = (turn: number): Moment => {
-    const m = leafMoment({ ...wide, bed: flat.bed, leaf: flat.leaf }, standing.stroke, turn);
+    const m = leafMoment({ ...wide, bed: flat.bed, leaf: flat.leaf, beam }, standing.stroke, turn);
     const all = { ...m, tools: [...m.tools, uprights(lying)] };
     return closing ? { ...all, held: STAY, free: STAY } : all;
   };
