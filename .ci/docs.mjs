@@ -10,7 +10,7 @@ ready();
 const work = join(root, 'out', 'docs-work');
 mkdirSync(join(work, 'families'), { recursive: true });
 const DOORS = {
-  core: ['index', 'family'],
+  core: ['index', 'family', 'hardware'],
   shop: ['index'],
   cutting: ['index'],
   words: ['index'],

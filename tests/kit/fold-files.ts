@@ -186,8 +186,12 @@ function zoneMetal(
     const core = cores[i] as CrossSection;
     const reach = blank.intersect(across(h, h.bend.zone));
     const free = cores.reduce((rest, c) => (c === core ? rest : rest.subtract(c)), reach);
-    const own = free.decompose().filter((p) => p.intersect(core).area() > LEAST_SHARE);
-    return own.reduce((all, p) => all.add(p), core.intersect(blank));
+    // a hair along the edge of another zone joins nothing: what hangs together does so over more than two skins
+    const solid = free.offset(-SKIN, 'Miter').decompose();
+    const own = solid
+      .filter((p) => p.intersect(core).area() > LEAST_SHARE)
+      .map((p) => p.offset(2 * SKIN, 'Miter'));
+    return own.reduce((all, p) => all.add(p.intersect(free)), core.intersect(blank));
   });
 }
 
