@@ -40,7 +40,7 @@ export function toolsDrawn(scene: Scene): readonly DrawnSurface[] {
 function low({ name, outline }: Tool): readonly Point[] {
   const zs = outline.map((p) => p[1]);
   const [least, most] = [Math.min(...zs), Math.max(...zs)];
-  const above = name !== 'jaw' && (name !== 'bar' || most > 100);
+  const above = name !== 'jaw' && (name !== 'bar' || most > 100 || least >= 0);
   const [from, to] = above ? [least, least + HIGH] : [Math.max(least, most - HIGH), most];
   return cutOff(cutOff(outline, [0, 1], from), [0, -1], -to);
 }
