@@ -37,6 +37,7 @@ const SHARE = 0.6; // of the width for the three views
 const TALLEST = 32; // heights of text
 const APART = 6; // heights of text between two views
 const OFF = 3; // heights of text from a view to its dimension line
+const SIGN = 7; // heights of text that the sign of the projection is wide, air included
 const LEAST_HOLE = 0.8; // mm on the page
 const BETWEEN = 8; // mm between views and isometric picture
 
@@ -94,12 +95,18 @@ function threeViews(
   const caption = (said: string, px: number, py: number) =>
     letter(face, said, [px, py - 1.8 * height], { height, align: 'middle' });
   const first = projection === 'first';
-  // lower left corners of the views; what is left free takes the sign
+  // lower left corners of the views
   const front: Point = [first ? 0 : y + apart, first ? y + apart : 0];
   const top: Point = [front[0], first ? 0 : z + apart];
   const side: Point = [first ? x + apart : 0, front[1]];
   const low = first ? top : front;
-  const sign: Point = [side[0], first ? 0 : top[1]];
+  const scale = letter(face, words.viewScale(text), [0, 0], { height });
+  const { max } = boxOfItems([scale]) as Box;
+  // the corner that no view takes, or a row below where the corner is too small for sign and scale beside a size
+  const corner = first || Math.max(SIGN * height, max[0]) <= front[0] - band - height;
+  const sign: Point = [side[0], first ? 0 : corner ? top[1] : -(OFF + 6) * height];
+  const underSign = first ? -(OFF + 2.6) * height : top[1] - 2 * height;
+  const scaleAt: Point = corner ? [side[0], underSign] : [side[0] + SIGN * height, sign[1] + 0.5 * height];
   const below = (p: Point): number => (p === low ? -(OFF + 0.8) * height : p[1]);
   const items = [
     ...at(TOP, top),
@@ -112,9 +119,7 @@ function threeViews(
     caption(words.front, front[0] + x / 2, below(front)),
     caption(words.side, side[0] + y / 2, side[1]),
     ...projectionSymbol(projection, sign, 2 * height),
-    letter(face, words.viewScale(text), [side[0], first ? -(OFF + 2.6) * height : top[1] - 2 * height], {
-      height,
-    }),
+    ...moved([scale], scaleAt),
   ];
   return { items, box: boxOfItems(items) as Box };
 }
