@@ -63,6 +63,46 @@ test('a hinge: its pin lies where the rims meet, each leaf has its holes in its 
   expect(holes[0]?.map((h) => Math.round(h.at[0])).toSorted((a, b) => a - b)).toEqual([40, 80, 220, 260]);
 });
 
+test('holes are held against the wall of their own piece: a lid higher than the body takes its hinges', () => {
+  const [body, lid] = [
+    { name: 'body', ...half, height: 50 },
+    { name: 'lid', ...half, height: 62 },
+  ];
+  const row = { ...hinge, at: [{ west: 60 }], by: { 'blind-rivet': { diameter: 4 } } };
+  expect(problems(box([row], { parts: [body, lid] }))).toEqual([]);
+  expect(problems(box([row], { parts: [body, { ...lid, height: 12 }] }))).toMatchObject([
+    { code: 'hardware-off', message: expect.stringContaining('of lid') },
+  ]);
+});
+
+test('what bought parts are refused for is said in the unit of the job', () => {
+  const parts = ['body', 'lid'].map((name) => ({
+    name,
+    family: 'hinged-box',
+    length: 12,
+    width: 8,
+    height: 4,
+  }));
+  const units = { units: 'in', stock: { material: 'mild-steel', gauge: 22 }, parts };
+  const [long] = problems(
+    box(
+      [
+        {
+          ...hinge,
+          length: 14,
+          leaf: 1,
+          knuckle: 0.2,
+          holes: { diameter: 0.17, count: 2, edge: 0.4 },
+          at: [{ west: 6 }],
+        },
+      ],
+      units,
+    ),
+  );
+  expect(`${long?.message} ${long?.fix}`).toMatch(/14 in long given/);
+  expect(`${long?.message} ${long?.fix}`).not.toMatch(/ mm/);
+});
+
 test('a lid swings through its angle by bodies: free at 95 degrees, stopped by a handle on the back wall', () => {
   const grip = { name: 'grip', type: 'handle', on: 'body.north-out', span: 90, hole: 5, reach: 40 };
   expect(planned(box([hinge])).findings).toEqual([]);

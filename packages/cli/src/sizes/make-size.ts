@@ -126,7 +126,10 @@ async function planned(
     status: 'made',
     findings: findings.length,
     errors,
-    message: first === undefined ? '' : `${first.part}: ${tellFinding(first, plan.job.units, 'en').message}`,
+    message:
+      first === undefined
+        ? ''
+        : `${first.part === null ? '' : `${first.part}: `}${tellFinding(first, plan.job.units, 'en').message}`,
     blanks: blanks.join('; '),
     mass: plainNumber(mass, 3),
     sheets: all === null ? '' : String(all.sheets),

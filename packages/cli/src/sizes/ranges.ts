@@ -1,18 +1,34 @@
+import { parseLength } from '@tinwright/core';
+
 type Group = Readonly<Record<string, unknown>>;
 
 const MOST = 1_000_000;
 
-/** A range of lengths or numbers, `{ from, to, step }`. */
+/** A range of numbers or lengths, `{ from, to, step }`. */
 interface Range {
   readonly from: number;
   readonly to: number;
   readonly step: number;
+  /** How a value of it is written. */
+  readonly write: (value: number) => unknown;
 }
 
-const isRange = (value: unknown): value is Range =>
-  typeof value === 'object' &&
-  value !== null &&
-  ['from', 'to', 'step'].every((k) => typeof (value as Group)[k] === 'number');
+const BARE = /^[\d\s./-]+$/; // a number or a fraction, in the unit of the job
+
+/** What is written with `from`, `to` and `step`: all in the unit of the job, or each with a unit of its own; null otherwise. */
+function rangeOf(value: unknown): Range | null {
+  if (typeof value !== 'object' || value === null) return null;
+  const ends = ['from', 'to', 'step'].map((k) => (value as Group)[k]);
+  if (!ends.every((v) => typeof v === 'number' || typeof v === 'string')) return null;
+  const bare = ends.map((v) => typeof v === 'number' || BARE.test(v));
+  if (bare.some((b) => b !== bare[0])) return null;
+  const [from, to, step] = ends.map((v) => {
+    if (typeof v === 'number') return v;
+    const length = parseLength(v, 'mm'); // bare ones stay what they are
+    return length.ok ? length.mm : Number.NaN;
+  }) as [number, number, number];
+  return { from, to, step, write: bare[0] ? (v) => v : (v) => `${v} mm` };
+}
 
 /** How many rows an entry stands for: every combination of its lists and ranges. */
 export function countOf(entry: Group): number {
@@ -40,8 +56,10 @@ export function* combinations(entry: Group): Generator<Group> {
 
 function valuesOf(value: unknown): readonly unknown[] {
   if (Array.isArray(value)) return value;
-  if (!isRange(value)) return [value];
-  const count = Math.floor((value.to - value.from) / value.step + 1e-9) + 1;
+  const range = rangeOf(value);
+  if (range === null) return [value];
+  const { from, to, step, write } = range;
+  const count = Math.floor((to - from) / step + 1e-9) + 1;
   if (!(count >= 1 && count <= MOST)) return [value]; // told as what it is: no value
-  return Array.from({ length: count }, (_, i) => Number((value.from + i * value.step).toFixed(9)));
+  return Array.from({ length: count }, (_, i) => write(Number((from + i * step).toFixed(9))));
 }

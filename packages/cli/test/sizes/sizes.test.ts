@@ -214,6 +214,27 @@ test('rows within the job: lists and ranges are combined; other verbs pass over 
   expect((await tinwright('check', at('tray.yaml'))).exit).toBe(0);
 });
 
+test.each([
+  ['bare numbers and fractions', '{ from: 12, to: 13, step: 1/2 }', ['12', '12 1/2', '13']],
+  ['lengths with units', '{ from: 12 in, to: 330.2 mm, step: 1/2 in }', ['12', '12 1/2', '13']],
+])('a range of %s gives every size of it', async (_, range, lengths) => {
+  const job = TRAY.replace('units: mm', 'units: in')
+    .replace('thickness: 1', 'gauge: 20')
+    .replace(', insideRadius: 1', '')
+    .replace(/length: \S+, width: \S+, height: \S+/, 'length: 9, width: 7, height: 2');
+  const { at, csv } = await place('', 'none.csv', `${job}sizes:\n  - { name: row, length: ${range} }\n`);
+  const given = lengths.map(
+    (l) => `  - { name: "${l.replace(' ', '_').replace('/', 'o')}", length: "${l}" }\n`,
+  );
+  expect((await tinwright('sizes', at('tray.yaml'), '--out', at('out'))).exit).toBe(0);
+  const blanks = (lines: readonly string[]) => lines.slice(1).map((l) => /[\d.]+ x [\d.]+/.exec(l)?.[0]);
+  const ranged = blanks(await csv());
+  const listed = await place('', 'none.csv', `${job}sizes:\n${given.join('')}`);
+  expect((await tinwright('sizes', listed.at('tray.yaml'), '--out', listed.at('out'))).exit).toBe(0);
+  expect(ranged).toEqual(blanks(await listed.csv()));
+  expect(new Set(ranged).size).toBe(3);
+});
+
 test('ranges whose combinations are too many are refused before any is made', async () => {
   const range = '{ from: 1, to: 2000, step: 1 }';
   const { at } = await place('', 'none.csv', `${TRAY}sizes:\n  - { length: ${range}, width: ${range} }\n`);

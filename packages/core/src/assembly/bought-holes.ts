@@ -73,7 +73,9 @@ function keepsMetal(
   path: Path,
 ): void {
   const room = (end: FastenerEnd, diameter: number, [x, y]: Point) => {
-    const { shape } = (faces.find((f) => f.panel.id === end.panel) as StandingFace).panel;
+    const { shape } = (
+      faces.find((f) => f.panel.id === end.panel && f.placed.piece === end.piece) as StandingFace
+    ).panel;
     const loop = shape.map((at) => ({ at, bulge: 0 }));
     const { min, max } = boxOf(shape);
     const need = (end.hole ?? diameter) / 2 + LEAST_METAL;

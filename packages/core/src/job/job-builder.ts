@@ -3,6 +3,7 @@ import { FAMILIES } from '../families/index.js';
 import type { JobHead, JobInput, JointInput, ParamsInput, PartHead } from './input.js';
 import { type JobPlan, planJob } from './plan.js';
 import { type Job, type JobContext, jobReader } from './read.js';
+import type { OwnTables } from './tables.js';
 
 /** A piece of a named part: its name, or with a number where there are several. */
 type Piece<N extends string> = N | `${N}-${number}`;
@@ -34,26 +35,28 @@ export interface JobBuilder<N extends string = never> {
 /**
  * Write a job in a script, every name and size checked as it is typed:
  * `job({ units: 'mm', stock }).part('tray', openBox, { length: 300, width: 200, height: 50 }).plan()`.
+ * @param own materials, bend rules, fasteners and bought parts that it may name, as `jobReader` takes them
  */
-export function job(head: JobHead): JobBuilder {
-  return builder({ ...head, parts: [], joints: [] }, FAMILIES);
+export function job(head: JobHead, own: OwnTables = {}): JobBuilder {
+  return builder({ ...head, parts: [], joints: [] }, FAMILIES, own);
 }
 
 function builder<N extends string>(
   data: JobInput<AnyFamily> & { readonly joints: readonly JointInput[] },
   families: readonly AnyFamily[],
+  own: OwnTables,
 ): JobBuilder<N> {
-  const read = (context?: JobContext) => jobReader(families)(data, context);
+  const read = (context?: JobContext) => jobReader(families, own)(data, context);
   return {
     data,
     part: (name, family, params) => {
       const known = families.some((f) => f.name === family.name);
       const parts = [...data.parts, { ...params, name, family: family.name }];
-      return builder({ ...data, parts }, known ? families : [...families, family]);
+      return builder({ ...data, parts }, known ? families : [...families, family], own);
     },
     joint: (joint) => {
       const { name = `joint-${data.joints.length + 1}` } = joint;
-      return builder({ ...data, joints: [...data.joints, { ...joint, name }] }, families);
+      return builder({ ...data, joints: [...data.joints, { ...joint, name }] }, families, own);
     },
     read,
     plan: () => planJob(read()),

@@ -15,6 +15,7 @@ import type { Part } from '../fold/part.js';
 import { unfold } from '../fold/unfold.js';
 import { type Flaw, verifyCut, verifyFlat } from '../fold/verify-flat.js';
 import { verifyForm } from '../fold/verify-form.js';
+import type { Unit } from '../units/length.js';
 import { atOnce, inTurns, type Pieces, type StopSignal } from '../units/pieces.js';
 import { withAdvice } from './advice.js';
 import { measuredFindings } from './measured-findings.js';
@@ -87,7 +88,9 @@ function* planPieces(given: Job, options: PlanJobOptions): Pieces<JobPlan> {
   const { cut = drawnFasteners(job), checks = [] } = options;
   const parts = yield* planAll(job, options);
   const alone = job.joints.length === 0 && job.hardware === null;
-  const assembly: Assembly | null = alone ? null : yield* assemble(parts.map(standing), job, cut);
+  const assembly: Assembly | null = alone
+    ? null
+    : yield* saidIn(job.units, assemble(parts.map(standing), job, cut));
   const marked: PartPlan[] = [];
   for (const p of parts)
     marked.push(assembly === null ? p : yield* withFasteners(p, assembly, options.verify));
@@ -99,6 +102,16 @@ function* planPieces(given: Job, options: PlanJobOptions): Pieces<JobPlan> {
   const order = parts.map((p) => p.name);
   const complete = assembly === null ? null : withParts(assembly, marked.map(standing));
   return { job, parts: marked, assembly: complete, findings: sortFindings(findings, order) };
+}
+
+/** The work, what it refuses said in the unit of the job. */
+function* saidIn<T>(unit: Unit, work: Pieces<T>): Pieces<T> {
+  try {
+    return yield* work;
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    throw new JobError(error.refusals.map((r) => worded(r, unit)));
+  }
 }
 
 /** Fasteners of the job as it was before anything was measured. */

@@ -100,7 +100,7 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     'seat-square': 'what is clamped askew stays askew',
     'first-can-be-undone': 'one fastener can still be undone; two hold whatever is wrong',
     'middle-outwards':
-      'heat and force push the sheet ahead of them; from the middle outwards it has somewhere to go',
+      'each one pushes the sheet ahead of it; from the middle outwards it has somewhere to go',
     'holds-by-others': 'it is held by what stands round it',
     'hands-and-cloth': 'it will be carried with bare hands',
     'play-small': 'it has less play than bends may be off (ISO 2768-1 m), so planned sizes will not do',

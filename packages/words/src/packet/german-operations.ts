@@ -99,8 +99,7 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
       'kein gerader Weg führt an Umschlägen oder Kanten vorbei hinein: die Wände von Hand auseinanderfedern, ein Ende zuerst; geben sie nicht nach, das Teil kleiner machen oder die letzte Wand danach biegen',
     'seat-square': 'was schief geklemmt ist, bleibt schief',
     'first-can-be-undone': 'ein Punkt lässt sich noch lösen; zwei halten, was falsch ist',
-    'middle-outwards':
-      'Wärme und Druck schieben das Blech vor sich her; von der Mitte aus kann es ausweichen',
+    'middle-outwards': 'jede Verbindung schiebt das Blech vor sich her; von der Mitte aus kann es ausweichen',
     'holds-by-others': 'es wird von dem gehalten, was darum steht',
     'hands-and-cloth': 'es wird mit bloßen Händen getragen',
     'play-small':
