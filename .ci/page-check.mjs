@@ -137,6 +137,7 @@ async function refit(page) {
 
 async function units(page) {
   const of = () => total(page, 'Blank');
+  await until(async () => (await of()).startsWith('446.46'), 'the blank of the text that was written'); // 36.46 for tabs
   const before = await of();
   await page.getByLabel('Units').selectOption('in');
   await until(async () => (await of()).endsWith(' in'), 'the job in inches');
