@@ -22,7 +22,7 @@ export function jobJsonSchema(families: readonly AnyFamily[] = FAMILIES): Schema
   const parts = at(properties, 'parts');
   const items = at(parts, 'items');
   const options = (items.oneOf as readonly SchemaNode[]).map((n, i) =>
-    described(resolved(schema, n), families[i]),
+    described(withEntries(schema, resolved(schema, n)) as SchemaNode, families[i]),
   );
   return pruned({
     ...schema,
@@ -98,10 +98,22 @@ const FOLLOW: SchemaNode = {
   additionalProperties: false,
 };
 
+const isSize = ({ type }: SchemaNode) => Array.isArray(type) && type.join() === 'number,string';
+
+/** Sizes in lists stand in them, not in a definition that others share: there they may follow too. */
+function withEntries(schema: SchemaNode, node: unknown): unknown {
+  if (Array.isArray(node)) return node.map((n: unknown) => withEntries(schema, n));
+  if (typeof node !== 'object' || node === null) return node;
+  const inner = Object.entries(node).map(([key, value]: [string, SchemaNode]) => {
+    const entry = key === 'items' ? resolved(schema, value) : value;
+    return [key, key === 'items' && isSize(entry) ? following(entry) : withEntries(schema, value)];
+  });
+  return Object.fromEntries(inner);
+}
+
 /** A size may also follow a size of another part. */
 function following(node: SchemaNode): SchemaNode {
-  const size = Array.isArray(node.type) && node.type.join() === 'number,string';
-  if (!size) return node;
+  if (!isSize(node)) return node;
   const { type, ...rest } = node;
   return { ...rest, anyOf: [{ type }, { $ref: '#/$defs/follow' }] };
 }
