@@ -68,6 +68,7 @@ export {
   hingedBox,
   hopper,
   lid,
+  offsetCheek,
   openBox,
   scoop,
   shelf,

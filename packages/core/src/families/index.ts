@@ -12,6 +12,7 @@ import { hemmedChannel } from './hemmed-channel/build.js';
 import { hingedBox } from './hinged-box/build.js';
 import { hopper } from './hopper/build.js';
 import { lid } from './lid/build.js';
+import { offsetCheek } from './offset-cheek/build.js';
 import { openBox } from './open-box/build.js';
 import { scoop } from './scoop/build.js';
 import { shelf } from './shelf/build.js';
@@ -29,6 +30,7 @@ export const FAMILIES = frozen([
   tray,
   drawer,
   duct,
+  offsetCheek,
   lid,
   cover,
   divider,
@@ -57,6 +59,7 @@ export {
   hingedBox,
   hopper,
   lid,
+  offsetCheek,
   openBox,
   scoop,
   shelf,

@@ -243,6 +243,19 @@ export const GERMAN_FAMILIES: FamilyWords = {
         gap: 'zwischen Nachbarn an den Ecken frei',
       },
     },
+    'offset-cheek': {
+      title: 'Wange einer Kanaletage',
+      sizes: {
+        offset: 'wie weit der Kanal zur Seite versetzt, quer zu seinen geraden Enden',
+        angle: 'beide Knicke, von geradeaus gemessen',
+        height: 'über die Außenseiten der Laschen, überall: des Kanals zwischen seinen Mänteln',
+        straight: 'der kürzeren geraden Kante, an jedem Ende',
+        tabs: 'Laschen an beiden Längsseiten, innen an den Mänteln',
+        'tabs.length': 'Außenlänge der Laschen',
+        'tabs.gap': 'so weit stehen die Laschen an jeder Ecke von der Gehrung zurück',
+        hand: 'right (das rechte Ende steht höher, Laschen zum Betrachter) oder left; ein Kanal braucht von jeder eine',
+      },
+    },
     lid: {
       title: 'Deckel mit Zarge',
       sizes: {
