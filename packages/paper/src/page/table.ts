@@ -11,6 +11,7 @@ import {
 import type { Flowing, Strip } from './flow.js';
 import { letter, lines } from './letter.js';
 import type { Item } from './page.js';
+import { shortRows } from './short-rows.js';
 
 const FIRST = 1.3; // from a row's top to the first base line, in heights of text
 const LEAD = 1.6; // from base line to base line
@@ -33,7 +34,7 @@ export function tableFlow(table: PaperTable, setting: TypeSetting): Flowing {
         true,
       ),
       rows: [
-        ...table.rows.map((cells) => strip(cells, false)),
+        ...table.rows.flatMap(shortRows).map((cells) => strip(cells, false)),
         ...(table.notes ?? []).map((note) => noteStrip(note, width, setting)),
       ],
     };

@@ -1,6 +1,6 @@
-import { JobError, type PartPlan } from '@tinwright/core';
+import { JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
 import type { BrakeMarks, Page, PlanOptions, Words } from '@tinwright/paper';
-import { partPlan } from '@tinwright/paper';
+import { PAPERS, partPlan } from '@tinwright/paper';
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { box, handLayout, planned, strip } from './patterns.js';
@@ -199,3 +199,26 @@ test('a pattern that is too large at 1:2 is drawn at 1:3 or 1:4 where that fits,
   expect(['1:3', '1:4']).toContain(scaleOf(420));
   expect(scaleOf(1200)).toBe('1:10');
 });
+
+test.each(PAPERS.map((p) => p.name))(
+  'a row of marking out longer than a sheet goes on in the next row: forty-one holes on %s in large letters',
+  (paper) => {
+    const hinge = { diameter: 3.69, count: 41, edge: 16.33, below: 13.22 };
+    const box = {
+      name: 'box',
+      family: 'hinged-box' as const,
+      length: 606.52,
+      width: 379.35,
+      height: 63.96,
+      hinge,
+    };
+    const stock = { material: 'mild-steel', thickness: 0.4 };
+    const [part] = planJob(
+      readJob({ units: 'mm', stock, parts: [{ ...box, corner: 'open' as const }] }),
+    ).parts;
+    for (const dims of ['mm', '1/32'] as const) {
+      const { pages } = partPlan('long row', part as PartPlan, { paper, dims, lettering: 3.5 });
+      expect(pages.flatMap(pageFlaws)).toEqual([]);
+    }
+  },
+);
