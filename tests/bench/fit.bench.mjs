@@ -2,7 +2,7 @@
 // checks: ready solids moved to the same places, and the volume two of them share.
 
 import { planJob, readJob } from '@tinwright/core';
-import { assemble } from '@tinwright/core/internal';
+import { assemble, atOnce } from '@tinwright/core/internal';
 import manifold from 'manifold-3d';
 import { solidOf } from '../kit/solid.mjs';
 import { carrierData } from './carrier.mjs';
@@ -19,7 +19,7 @@ export default async function run() {
     made,
     ...stands,
   }));
-  const ours = perCall(() => assemble(given, job.joints));
+  const ours = perCall(() => atOnce(assemble(given, job)));
   const solids = new Map(parts.map((p) => [p.name, solidOf(wasm, p.formed)]));
   const matrix = ({ x, y, z, origin }) => [...x, 0, ...y, 0, ...z, 0, ...origin, 1];
   let shared = 0;
