@@ -11,7 +11,7 @@ import { perCall } from './measure.mjs';
 export default function run() {
   const job = readJob(carrierData());
   const plan = planJob(job);
-  const all = () => [...plan.parts.flatMap(findingsOf), ...jobFindings(plan, DEFAULT_SHOP)];
+  const all = () => [...plan.parts.flatMap((p) => findingsOf(p, [])), ...jobFindings(plan, DEFAULT_SHOP)];
   const [ours, peer] = [perCall(all), perCall(() => planJob(job))];
   const said = all();
   const count = (severity) => said.filter((f) => f.severity === severity).length;
