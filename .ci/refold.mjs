@@ -59,5 +59,7 @@ for (const folder of folders) {
   objects += assembly.length;
   count += parts.length;
 }
-console.log(`${count} parts folded again by the shared routine, ${bad} problems; ${objects} remarks on objects`);
+console.log(
+  `${count} parts folded again by the shared routine, ${bad} problems; ${objects} remarks on objects`,
+);
 process.exitCode = bad > 0 || count === 0 ? 1 : 0;
