@@ -117,19 +117,24 @@ function bendEntry(b: FlatBend): object {
 /** Placements, fasteners and fits; matrices map a part's flat coordinates with its base panel at rest. */
 function assemblyEntry(plan: JobPlan, assembly: Assembly, marks: WrittenMarks): object {
   const { placed, bought, fasteners, fits } = assembly;
+  const written = fasteners.map((f, i) => ({
+    id: `${f.joint}-${i + 1}`,
+    kind: f.kind,
+    joint: f.joint,
+    on: f.on.map((end) => ({ placement: end.piece, mark: marks.index(end) })),
+  }));
+  const holding = (piece: string) => written.filter((f) => f.joint === piece);
+  const ofBought = new Set(bought.flatMap((b) => holding(b.piece)));
   return {
     placements: placed.map(({ piece, part, pose }) => ({
       name: piece,
       part: part.name,
       matrix: matrixOf(plan, part.name, pose),
     })),
-    ...(bought.length === 0 ? {} : { bought: bought.map(boughtEntry) }),
-    fasteners: fasteners.map((f, i) => ({
-      id: `${f.joint}-${i + 1}`,
-      kind: f.kind,
-      joint: f.joint,
-      on: f.on.map((end) => ({ placement: end.piece, mark: marks.index(end) })),
-    })),
+    ...(bought.length === 0
+      ? {}
+      : { bought: bought.map((b) => ({ ...boughtEntry(b), fasteners: holding(b.piece) })) }),
+    fasteners: written.filter((f) => !ofBought.has(f)),
     fits: fits.map(({ joint, asked, found, between, gap }) => ({
       joint,
       asked,
