@@ -12,10 +12,11 @@ import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
 import { keptBy } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import { benchOf, type Clause, type StandingLump } from './bench.js';
+import { handMounting } from './hand-mounting.js';
 import type { JawLine } from './jaw-line.js';
 import { malletLine } from './mallet-line.js';
 import { OPEN } from './prospect.js';
-import type { Mounting, Obstacle, Station } from './station.js';
+import type { Obstacle, Station } from './station.js';
 import type { Interval } from './stretches.js';
 
 /** Something with two jaws that holds one side of a line while the other is bent by hand. */
@@ -98,15 +99,7 @@ function jawLine(
 ): JawLine {
   const { frame } = at;
   const { held } = frame;
-  const mounting = (obstacle: Obstacle | null): Mounting => ({
-    operation,
-    held,
-    obstacle,
-    stretches: [],
-    putIn: null,
-    takeOff: null,
-    swings: false,
-  });
+  const mounting = (obstacle: Obstacle | null) => handMounting(operation, held, obstacle);
   const limits = limitsOf(work, gripper, material, operation, frame);
   if (limits === null && operation.action === 'close')
     return malletLine(work, at, operation, gripper.tools.benches);

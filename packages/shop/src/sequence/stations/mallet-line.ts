@@ -5,10 +5,11 @@ import type { PartAtLine } from '../part/line-stands.js';
 import { keptBy, type Mask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import { benchOf } from './bench.js';
+import { handMounting } from './hand-mounting.js';
 import type { JawLine } from './jaw-line.js';
 import { legOf } from './leaf-setup.js';
 import { OPEN } from './prospect.js';
-import type { Mounting, Obstacle } from './station.js';
+import type { Obstacle } from './station.js';
 
 const SWING = 150; // mm over a fold that a mallet needs; judgement
 const AROUND = 30; // mm it needs in front of a fold and behind it; judgement
@@ -27,15 +28,7 @@ export function malletLine(
   const { tree } = work;
   const [panel] = operation.panels as [number];
   const { held } = frame;
-  const mounting = (obstacle: Obstacle | null): Mounting => ({
-    operation,
-    held,
-    obstacle,
-    stretches: [],
-    putIn: null,
-    takeOff: null,
-    swings: false,
-  });
+  const mounting = (obstacle: Obstacle | null) => handMounting(operation, held, obstacle);
   if (held === 'child') {
     const limits: Obstacle = { code: 'jaws', panel };
     return { limits, mount: () => mounting(limits), prospect: () => null };
