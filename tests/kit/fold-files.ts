@@ -126,6 +126,8 @@ export interface FoldedBend {
   readonly strips: () => readonly Manifold[];
   /** Points whose box, grown by a bend's thickness, holds all of it. */
   readonly around: readonly (readonly [number, number, number])[];
+  /** Metal within a zone's width past the line's ends that the bend does not turn. mm² */
+  readonly beside: number;
 }
 
 /** Fold one part from its DXF text and manifest entry, and keep its pieces. */
@@ -164,9 +166,11 @@ export async function foldPieces(part: WrittenPart, dxf: string): Promise<Folded
   const bends = poses.flatMap((pose) => {
     const fold = pose?.fold;
     if (fold === undefined) return [];
-    const metal = metals[hinges.indexOf(fold.hinge)] as CrossSection;
+    const { hinge } = fold;
+    const metal = metals[hinges.indexOf(hinge)] as CrossSection;
     const strips = () => bendStrips(Manifold, metal, fold, T, strip);
-    return [{ id: fold.hinge.bend.id, strips, around: aroundBend(fold, T) }];
+    const near = blank.intersect(zones[hinges.indexOf(hinge)] as CrossSection);
+    return [{ id: hinge.bend.id, strips, around: aroundBend(fold, T), beside: near.area() - metal.area() }];
   });
   return { panels, bends };
 }

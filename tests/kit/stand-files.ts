@@ -33,6 +33,8 @@ export interface StandingPiece {
   readonly name: string;
   readonly part: string;
   readonly lumps: readonly Lump[];
+  /** The most metal that lies beside a bend of it, within the bend's width, and is not turned by it. mm² */
+  readonly beside: number;
 }
 
 /** A fastener by its marks: where each stands on its sheet's two faces, and the sheets' thicknesses. mm */
@@ -75,14 +77,19 @@ interface Written {
 }
 
 /** Put a planned job together from its files. @throws Error where a mark lies on no panel */
-export async function standFiles(plan: JobPlan): Promise<StandingObject> {
-  const { Manifold } = await manifold();
+export function standFiles(plan: JobPlan): Promise<StandingObject> {
   const files = new Map(jobFiles(plan, { dxf: 'r2000' }).map((f) => [f.path, String(f.content)]));
-  const { parts, assembly } = JSON.parse(files.get('job.json') ?? '') as Written;
+  return standWritten((path) => files.get(path) ?? '');
+}
+
+/** Put an object together from what was written. @param text of a file by its path in the folder */
+export async function standWritten(text: (path: string) => string): Promise<StandingObject> {
+  const { Manifold } = await manifold();
+  const { parts, assembly } = JSON.parse(text('job.json')) as Written;
   const folded = new Map(
     await Promise.all(
       parts.map(async (p) => {
-        const pieces = await foldPieces(p, files.get(p.files.dxf) ?? '');
+        const pieces = await foldPieces(p, text(p.files.dxf));
         return [p.name, { written: p, ...pieces, lumps: lumpsOf(pieces, p.thickness, Manifold) }] as const;
       }),
     ),
@@ -93,13 +100,14 @@ export async function standFiles(plan: JobPlan): Promise<StandingObject> {
     return found;
   };
   const pieces = assembly.placements.map(({ name, part, matrix }): StandingPiece => {
-    const { lumps, written } = of(part);
+    const { lumps, written, bends } = of(part);
+    const beside = Math.max(0, ...bends.map((b) => b.beside));
     const placed = lumps.map(({ panel, bend, solid, around }): Lump => {
       const stands = once(() => solid().transform(matrix as unknown as Mat4));
       const points = around.map((p) => moved(matrix, p));
       return { panel, bend, solid: stands, box: boxOf(points, bend ? written.thickness : 0) };
     });
-    return { name, part, lumps: placed };
+    return { name, part, lumps: placed, beside };
   });
   const fasteners = assembly.fasteners.map(({ id, kind, joint, on }): StandingFastener => {
     const ends = on.map(({ placement, mark }) => {
