@@ -52,6 +52,7 @@ const strip = (legs: readonly number[], angles: readonly number[], width = 80) =
   angles,
 });
 const u = (flange: number, web: number, width?: number) => strip([flange, web, flange], [90, 90], width);
+const cheek = { family: 'offset-cheek', hand: 'right' };
 const closed = { type: 'closed', length: 10 };
 
 export const KNOWN: readonly Known[] = [
@@ -160,6 +161,66 @@ export const KNOWN: readonly Known[] = [
       edge: { type: 'plain' },
     },
     shop: SHOPS.school as Shop,
+    goes: true,
+  },
+  {
+    name: 'hinged box: an angle stop is set to half degrees, the east wall stands 0.2 mm in the leaf at the next',
+    part: {
+      stock: { material: 'aluminium-5052-h32', thickness: 1.5 },
+      bending: { rule: 'k-factor', insideRadius: 0.75 },
+      family: 'hinged-box',
+      length: 557.43,
+      width: 289.44,
+      height: 83.59,
+      hinge: { diameter: 6.19, count: 33, edge: 56.92, below: 29.5 },
+      hasp: { diameter: 2.18, count: 21, edge: 72.64, below: 24.71 },
+      tabs: { length: 17.6 },
+      gap: 12.73,
+    },
+    shop: SHOPS.both as Shop,
+    goes: true,
+  },
+  {
+    name: 'offset cheek: 545 of punch on 558.7, neither end 5 bare',
+    part: {
+      ...sheet,
+      ...cheek,
+      offset: 48.8,
+      angle: 5,
+      height: 60,
+      straight: 30.08,
+      tabs: { length: 28.67 },
+    },
+    shop: press,
+    goes: true,
+  },
+  {
+    name: 'offset cheek 40 degrees: its plate reaches over the line beside the tab, past the end of a short die',
+    part: {
+      stock: { material: 'mild-steel', thickness: 1.2 },
+      bending: { rule: 'k-factor', insideRadius: 0.6 },
+      ...cheek,
+      offset: 133.66,
+      angle: 40,
+      height: 60.13,
+      straight: 30.13,
+      tabs: { length: 10.19, gap: 5.62 },
+    },
+    shop: press,
+    goes: true,
+  },
+  {
+    name: 'offset cheek 45 degrees, so too',
+    part: {
+      stock: { material: 'aluminium-5052-h32', thickness: 1.5 },
+      bending: { rule: 'k-factor', insideRadius: 1.5 },
+      ...cheek,
+      offset: 62.68,
+      height: 60.02,
+      straight: 116.22,
+      tabs: { length: 14.62 },
+    },
+    shop: press,
     goes: true,
   },
 ];

@@ -14,7 +14,7 @@ import { SHOPS } from './shops.js';
 const MOST_STEPS = 9; // how long a search takes is no matter here
 const FEW = 6;
 
-const [kind = 'plans', count = '500', seed = '1', open = '0'] = process.argv.slice(2);
+const [kind = 'plans', count = '500', seed = '1'] = process.argv.slice(2);
 const wanted = Number(count);
 const library = await manifold();
 const shops = Object.entries(SHOPS);
@@ -87,4 +87,4 @@ for (const { part, plan, name, shop } of kind === 'known' ? [] : samples()) {
 }
 told.seconds = process.cpuUsage(start).user / 1e6;
 process.stdout.write(`${JSON.stringify(told)}\n`);
-process.exitCode = told.wrong <= Number(open) ? 0 : 1; // those that stand open are printed above
+process.exitCode = told.wrong === 0 ? 0 : 1;

@@ -1,12 +1,10 @@
 import type { ToolSet } from '../search/fingers.js';
 import type { Stretch } from '../stations/station.js';
-import type { Interval } from '../stations/stretches.js';
+import { type Interval, mounted } from '../stations/stretches.js';
 import type { ToolGroup } from './plan.js';
 
 /**
  * Where tools stand along a line, from its left end as the operator sees it (the machine's y runs to his right).
- * A group stands in the middle of the bent material it covers, as far as its stretch lets it; pieces keep equal gaps
- * when they have to reach further than they are wide.
  * @param set null for the whole rack side by side; it only has to be said where it ends beside something
  * @param inner greatest gap between two pieces, mm
  */
@@ -25,17 +23,13 @@ export function toolGroups(
   return (set ?? [rack]).map((pieces, i): ToolGroup => {
     const [from, to] = seen[i] ?? [0, length];
     const need: Interval = [Math.max(from, 0), Math.min(to, length)];
-    const sum = pieces.reduce((a, b) => a + b, 0);
-    const least = stretches[i]?.least ?? 0;
-    const gap = pieces.length > 1 ? Math.min(inner, Math.max(0, (least - sum) / (pieces.length - 1))) : 0;
-    const wide = sum + gap * (pieces.length - 1);
-    const middle = (need[0] + need[1]) / 2;
-    const start = Math.min(Math.max(middle - wide / 2, from), to - wide);
-    return {
+    const { gap, wide, bare } = mounted(
       pieces,
-      from: start,
-      gap,
-      bare: [Math.max(0, start - need[0]), Math.max(0, need[1] - start - wide)],
-    };
+      stretches[i] ?? { least: 0, covered: length, slack: [0, 0] },
+      inner,
+    );
+    const over = Math.max(0, wide - (need[1] - need[0])) / 2;
+    const start = Math.min(Math.max(need[0] + bare[0] - over, from), to - wide);
+    return { pieces, from: start, gap, bare };
   });
 }

@@ -1,5 +1,6 @@
 import type { Costs } from '../../machines/shop.js';
 import type { Mounting, Station, Stretch } from '../stations/station.js';
+import { mounted } from '../stations/stretches.js';
 import type { ToolSet } from './fingers.js';
 import {
   changeCost,
@@ -66,7 +67,8 @@ export function placingBook(input: PlacingInput): PlacingBook {
       seconds:
         moveCost(from, at, costs, station.rack, scale) +
         mountCost(mounting, station, costs, (chosen ?? [station.rack]).flat().length) +
-        costs.dress * (chosen === null || byHand ? 0 : bareEnds(chosen, mounting.stretches)),
+        costs.dress *
+          (chosen === null || byHand ? 0 : bareEnds(chosen, mounting.stretches, station.gaps.inner)),
     };
   };
 
@@ -106,16 +108,14 @@ export function placingBook(input: PlacingInput): PlacingBook {
 
 const BARE = 10; // mm: an end that is bare further than that comes out round; judgement
 
-/** Ends of a line that have to be dressed by hand: tools stand in the middle of what they cover. */
-function bareEnds(set: NonNullable<ToolSet>, stretches: readonly Stretch[]): number {
-  return sum(
-    stretches.map(({ covered, past }, i) => {
-      const wide = sum(set[i] ?? []);
-      const left = Math.max(0, covered - wide) / 2;
-      return past.filter((p) => p !== null && p + left > BARE).length;
+/** Ends of a line that have to be dressed by hand. */
+const bareEnds = (set: NonNullable<ToolSet>, stretches: readonly Stretch[], inner: number): number =>
+  sum(
+    stretches.map((stretch, i) => {
+      const { bare } = mounted(set[i] ?? [], stretch, inner);
+      return stretch.past.filter((p, side) => p !== null && p + (bare[side] as number) > BARE + 1e-6).length;
     }),
   );
-}
 
 /** Seconds of a stroke with what it takes to hold the part for it. */
 function mountCost(

@@ -112,8 +112,6 @@ function pressStations(
   return pairs.map((tooling) => pressStation(work, lines, press, tooling, blank, shop.profile));
 }
 
-const to = (value: number, step: number) => Math.round(value / step) * step;
-
 /** What an operation wants set on its machine. */
 function settingOf(
   { tree }: Work,
@@ -126,9 +124,7 @@ function settingOf(
   if (brake === null) return { stop: null, setBack: null };
   if (operation.action === 'roll') return { stop: null, setBack: null };
   const leaf = leafWork(tree, operation, brake, springback);
-  // a hem is folded as far as the leaf goes: not half a degree further
-  const stop = operation.action === 'fold' ? Math.floor(leaf.set * 2 + 1e-6) / 2 : to(leaf.set, 0.5);
   // a little more rather than less: with less the sheet would not pass the nose
   const setBack = Math.min(Math.ceil(leaf.setBack * 20 - 1e-6) / 20, brake.setBack[1] * tree.thickness);
-  return { stop: operation.action === 'close' ? null : stop, setBack };
+  return { stop: operation.action === 'close' ? null : leaf.set, setBack };
 }

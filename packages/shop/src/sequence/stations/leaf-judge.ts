@@ -57,7 +57,7 @@ function besideHem({ frame }: LeafLineSetup, standing: readonly StandingLump<Lea
 /** A folded hem has to go under the lifted jaw. */
 function tooHigh({ brake, child, thickness, operation, leaf }: LeafLineSetup): Obstacle | null {
   const depth = legOf(child) - child.bend.setback;
-  const height = depth * Math.sin(radians(leaf.set)) + thickness;
+  const height = depth * Math.sin(radians(leaf.free)) + thickness;
   const panel = operation.panels[0] as number;
   return height > brake.opening ? { code: 'opening', panel, value: height, limit: brake.opening } : null;
 }

@@ -17,11 +17,13 @@ export interface LeafBlank {
 /** What a leaf brake is set to for an operation, and how far its leaf turns. mm, degrees */
 export interface LeafWork extends LeafSetting {
   readonly insideRadius: number;
-  /** Turned to, springback included. */
+  /** Turned to, springback included, as a stop is set: to half degrees. */
   readonly set: number;
   /** Turned through where nothing may be in the way: a little further, for metal that opens more. */
   readonly free: number;
 }
+
+const STOP = 0.5; // degrees an angle stop is set to; judgement
 
 /** A hem is folded, and lies for closing, with the setting of its sheet's own radius. */
 export function leafWork(
@@ -36,10 +38,11 @@ export function leafWork(
   if (action !== 'bend') {
     const setting = foldSetting(brake, thickness, insideRadius);
     const through = Math.min(setting.most, fold.angle);
-    return { ...setting, insideRadius, set: through, free: through };
+    // as far as the leaf goes: not half a degree further
+    return { ...setting, insideRadius, set: Math.floor(through / STOP + 1e-6) * STOP, free: through };
   }
   const wanted = Math.abs(angle);
-  const set = wanted / springback(insideRadius).factor;
+  const set = Math.round(wanted / springback(insideRadius).factor / STOP) * STOP;
   const setting = leafSetting(brake, thickness, insideRadius, { angle: wanted, set });
   return { ...setting, insideRadius, set, free: Math.max(set, wanted + brake.overbend) };
 }

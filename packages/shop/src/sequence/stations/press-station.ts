@@ -1,28 +1,24 @@
-import type { Material, Point } from '@tinwright/core';
+import type { Material } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { Die, Press, Profile, Punch } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../metal/press-force.js';
-import { contactAngle } from '../../sweep/contact.js';
-import { meet } from '../../sweep/polygon.js';
 import { diesFor, mostAngle } from '../../tools/press-setting.js';
-import { type PressTools, pressTools } from '../../tools/press-tools.js';
+import { pressTools } from '../../tools/press-tools.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
 import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
 import type { LineBook, LumpStand, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
-import { benchOf, type Clause, type StandingLump } from './bench.js';
+import { benchOf, type StandingLump } from './bench.js';
 import type { LeafBlank } from './leaf-work.js';
 import { mountBook } from './mount-book.js';
 import { comesOff, hooks, risen } from './press-access.js';
+import { closingClause, flatClause, overMiddle, type PressPart, pressClause } from './press-clause.js';
 import { AT_LINE, seenFromTip, tipOf } from './press-tip.js';
 import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
-
-const OVER = 0.5; // mm of flat sheet that may reach over the middle of a die
-const FLUSH = 0.05; // mm over the sheet that still count as on it
 
 /** A press brake with one punch and one die at work on a part. */
 export function pressStation(
@@ -71,8 +67,6 @@ interface Given {
   readonly line: PartAtLine;
 }
 
-type PressTool = 'ram' | 'die' | 'punch';
-
 function pressLine(given: Given): PressLine {
   const { work, press, punch, die, operation, line, margin } = given;
   const { frame } = line;
@@ -85,22 +79,17 @@ function pressLine(given: Given): PressLine {
       ? AT_LINE
       : tipOf(tree, frame, bendOf(given), operation.action, throughOf(given));
   const bench = lazy(() =>
-    benchOf<PressTool>(
+    benchOf<PressPart>(
       work,
       line,
       closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
-      ({ section, y }, moves, flat) =>
-        closing
-          ? closingClause(section, y, flat, tools, tree.thickness, margin)
-          : pressClause(
-              seenFromTip(section, moves, { ...tip, over: 0 }, tree.thickness),
-              seenFromTip(section, moves, tip, tree.thickness),
-              y,
-              { moves, flat },
-              tools,
-              half,
-              margin,
-            ),
+      ({ section, corners, y }, moves, flat) => {
+        if (closing) return closingClause(section, y, flat, tools, tree.thickness, margin);
+        const bent = seenFromTip(section, moves, tip, tree.thickness);
+        if (flat) return flatClause(bent, overMiddle(corners, moves, tip), tools, half, margin);
+        const seen = seenFromTip(section, moves, { ...tip, over: 0 }, tree.thickness);
+        return pressClause(seen, bent, y, moves, tools, half, margin);
+      },
       (s) => (s.flat && s.lump.kind === 'panel') || (!closing && hooked(s)),
     ),
   );
@@ -165,49 +154,6 @@ function setFor(given: Given): number {
   return Math.max(through / factor, through + given.press.overbend);
 }
 
-/**
- * Both sides rise by half the angle while the tools stand still.
- * @param seen on the die before the stroke  @param bent as high as it lies in the end, before it rises
- */
-function pressClause(
-  seen: readonly Point[],
-  bent: readonly Point[],
-  y: Interval,
-  { moves, flat }: { readonly moves: boolean; readonly flat: boolean },
-  tools: PressTools,
-  half: number,
-  margin: number,
-): Clause<PressTool> {
-  const ram = contactAngle(bent, tools.ram, half) <= half;
-  const die = flat ? Math.min(...seen.map((p) => p[0])) < -OVER : tools.die.some((d) => meet(seen, d));
-  if (die && tools.sectioned && !ram) return { stops: null, takes: extent(y, margin), by: 'die' };
-  if (flat) return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
-  // what does not stand over the sheet meets the punch no sooner than the sheet
-  if (Math.max(...seen.map((p) => p[1])) <= FLUSH)
-    return { stops: die ? 'die' : ram ? 'ram' : null, takes: null };
-  const punch = (moves ? tools.punch : tools.punchBehind).some((p) => contactAngle(bent, p, half) <= half);
-  return {
-    stops: die ? 'die' : ram ? 'ram' : null,
-    takes: punch ? extent(y, margin) : null,
-    by: 'punch',
-  };
-}
-
-function closingClause(
-  section: readonly Point[],
-  y: Interval,
-  flat: boolean,
-  tools: PressTools,
-  thickness: number,
-  margin: number,
-): Clause<PressTool> {
-  if (flat) return { stops: null, takes: null };
-  const seen = section.map(([x, z]): Point => [x, z - thickness]);
-  return { stops: null, takes: tools.bars.some((b) => meet(seen, b)) ? extent(y, margin) : null };
-}
-
-const extent = ([from, to]: Interval, margin: number): Interval => [from - margin, to + margin];
-
 /** What no order changes: angle, length, force. */
 function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
   const { press, punch, die, material, profile, operation, work } = given;
@@ -242,7 +188,7 @@ interface Answers {
 function judge(
   given: Given,
   frame: LineFrame,
-  standing: readonly StandingLump<PressTool>[],
+  standing: readonly StandingLump<PressPart>[],
   { refuse, off }: Answers,
 ): Mounting {
   const { operation, die } = given;

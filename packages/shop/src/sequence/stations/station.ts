@@ -43,6 +43,8 @@ export interface Stretch {
   /** Least total width of fingers or tools standing in it, and greatest; infinite where nothing limits it. */
   readonly least: number;
   readonly most: number;
+  /** How much of what it covers may stay bare at either end of it. */
+  readonly slack: readonly [number, number];
   /** Bent material in it, and what of the line lies bare past it at either end whatever stands in it; null where that is no end. */
   readonly covered: number;
   readonly past: readonly [number | null, number | null];

@@ -43,14 +43,14 @@ export function stretchesFor(
     stretches: needed.map(([from, to], i): Stretch => {
       const covered = Math.min(to, line[1]) - Math.max(from, line[0]);
       // what lies bare at either end may be at most the end gap, counted from the line's own end
-      const slack = (side: 'from' | 'to') => {
-        const [edge, end] = side === 'from' ? [from, line[0]] : [-to, -line[1]];
-        return Math.max(0, gaps.end - Math.max(0, edge - end));
-      };
+      const slack = [from - line[0], line[1] - to].map((off) =>
+        Math.max(0, gaps.end - Math.max(0, off)),
+      ) as unknown as readonly [number, number];
       return {
         from,
         to,
-        least: Math.max(0, covered - slack('from') - slack('to')),
+        least: Math.max(0, covered - slack[0] - slack[1]),
+        slack,
         covered,
         past: [
           i === 0 ? Math.max(0, from - line[0]) : null,
@@ -60,4 +60,28 @@ export function stretchesFor(
       };
     }),
   };
+}
+
+/** How pieces of tool stand in a stretch: gaps between them, and what they leave bare of it to either side. mm */
+export interface Mounted {
+  readonly gap: number;
+  readonly wide: number;
+  readonly bare: readonly [number, number];
+}
+
+/**
+ * Pieces in the middle of what they cover, as far as neither end is left too bare; with equal gaps when they have to
+ * reach further than they are wide. @param inner greatest gap between two pieces, mm
+ */
+export function mounted(
+  pieces: readonly number[],
+  { least, covered, slack }: Pick<Stretch, 'least' | 'covered' | 'slack'>,
+  inner: number,
+): Mounted {
+  const sum = pieces.reduce((a, b) => a + b, 0);
+  const gap = pieces.length > 1 ? Math.min(inner, Math.max(0, (least - sum) / (pieces.length - 1))) : 0;
+  const wide = sum + gap * (pieces.length - 1);
+  const left = Math.max(0, covered - wide);
+  const first = Math.min(Math.max(left / 2, left - slack[1]), slack[0]);
+  return { gap, wide, bare: [first, left - first] };
 }
