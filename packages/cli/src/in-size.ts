@@ -3,7 +3,7 @@ import { quoted, suggestion } from '@tinwright/core/internal';
 import type { Locate } from './open-text.js';
 import { readRows } from './sizes/read-rows.js';
 import { listedRows } from './sizes/read-table.js';
-import { TableError, writtenOver } from './sizes/row.js';
+import { type Row, TableError, writtenOver } from './sizes/row.js';
 
 /** What size of a job is meant. */
 export const SIZE_OPTION = {
@@ -22,22 +22,36 @@ export async function inSize<T>(
   compute: (data: unknown) => T | Promise<T>,
 ): Promise<T> {
   if (size === undefined) return compute(data);
-  const { sizes, ...base } = (data ?? {}) as { readonly sizes?: unknown };
   const names: string[] = [];
+  for await (const { row, job } of sizedJobs(data, families)) {
+    names.push(row.name);
+    if (row.name === size) return inRow(row, () => compute(job));
+  }
+  return fail(size, names);
+}
+
+/** A row of a job's own `sizes:`, and the job as it has it. */
+export interface SizedJob {
+  readonly row: Row;
+  readonly job: unknown;
+}
+
+/** The job as each of its own `sizes:` has it. @throws JobError for rows that cannot be read, at the row's place */
+export async function* sizedJobs(data: unknown, families: readonly AnyFamily[]): AsyncGenerator<SizedJob> {
+  const { sizes, ...base } = (data ?? {}) as { readonly sizes?: unknown };
   // places count rows here: line 0 is the first of the list
   const at: Locate = ([i = 0, key]) => ({ line: Number(i), column: key === undefined ? 0 : 1 });
   try {
     for await (const row of readRows(listedRows(sizes ?? [], at), { data: base, families })) {
-      names.push(row.name);
-      if (row.name !== size) continue;
-      const own = row.cells.reduce((d, { path, value }) => writtenOver(d, path, value), base as unknown);
-      return await within(row.line, row.cells, () => compute(own));
+      yield {
+        row,
+        job: row.cells.reduce((d, { path, value }) => writtenOver(d, path, value), base as unknown),
+      };
     }
   } catch (error) {
     if (!(error instanceof TableError)) throw error;
     throw problem(['sizes', error.place.line], error.message, '');
   }
-  return fail(size, names);
 }
 
 function fail(size: string, names: readonly string[]): never {
@@ -48,12 +62,9 @@ function fail(size: string, names: readonly string[]): never {
 const problem = (path: Problem['path'], message: string, fix: string) =>
   new JobError([{ code: 'size-unknown', path, message, fix }]);
 
-/** Problems of values that a row wrote are the row's. */
-async function within<T>(
-  row: number,
-  cells: readonly { readonly path: Problem['path'] }[],
-  work: () => T | Promise<T>,
-): Promise<T> {
+/** Compute with a row's job: problems of values that the row wrote are the row's. */
+export async function inRow<T>({ line, cells, refused }: Row, work: () => T | Promise<T>): Promise<T> {
+  if (refused !== undefined) throw problem(['sizes', line], refused, '');
   try {
     return await work();
   } catch (error) {
@@ -62,7 +73,7 @@ async function within<T>(
       cells.some((c) => c.path.every((step, i) => String(step) === String(path[i])));
     throw new JobError(
       error.problems.map((p) =>
-        own(p) ? { ...p, path: ['sizes', row], message: `${p.path.at(-1)}: ${p.message}` } : p,
+        own(p) ? { ...p, path: ['sizes', line], message: `${p.path.at(-1)}: ${p.message}` } : p,
       ),
     );
   }

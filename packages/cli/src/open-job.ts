@@ -3,7 +3,7 @@ import { hardware } from '@tinwright/core/hardware';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from './console.js';
 import type { ExitCode } from './failure.js';
-import { inSize } from './in-size.js';
+import { inRow, inSize, sizedJobs } from './in-size.js';
 import { contextOf, shopAsked } from './open-shop.js';
 import { withText } from './open-text.js';
 
@@ -12,7 +12,12 @@ export interface JobAsk {
   readonly shop?: string | undefined;
   /** A row of its own sizes. */
   readonly size?: string | undefined;
+  /** Called with the job as each of its own sizes has it, where none is asked for; the first `MOST_TRIED` of them. */
+  readonly each?: (plan: JobPlan, name: string) => void | Promise<void>;
 }
+
+/** Sizes of a job that are planned when it is looked at; the others are read. */
+export const MOST_TRIED = 100;
 
 /**
  * Read and plan the job in a file or from standard input, with the test strips of a shop file where one is asked for;
@@ -23,17 +28,19 @@ export async function openJob(
   file: string,
   json: boolean,
   families: readonly AnyFamily[],
-  { shop: shopFile, size }: JobAsk = {},
+  { shop: shopFile, size, each }: JobAsk = {},
 ): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
   const asked = await shopAsked(host, shopFile, json);
   if ('exit' in asked) return asked;
   const { shop } = asked;
   const opened = await withText(host, file, 'job', json, async (data) => {
     const context = await contextOf(shop);
-    const plan = await inSize(data, size, families, (own) =>
-      planJob(readJob(own, families, { ...context, hardware })),
-    );
+    const planned = (own: unknown) => planJob(readJob(own, families, { ...context, hardware }));
+    const plan = await inSize(data, size, families, planned);
     await refuseStock(plan);
+    if (each === undefined || size !== undefined) return plan;
+    for await (const { row, job } of sizedJobs(data, families))
+      if (row.number <= MOST_TRIED) await each(await inRow(row, () => planned(job)), row.name);
     return plan;
   });
   return 'exit' in opened ? opened : { plan: opened.answer, shop };

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import { JobError, type Path } from '@tinwright/core';
-import { quoted } from '@tinwright/core/internal';
+import { named, ofDrawing, quoted } from '@tinwright/core/internal';
 
 /**
  * The job with the outlines of the drawings its cut-outs name, read from files beside it.
@@ -10,14 +10,19 @@ import { quoted } from '@tinwright/core/internal';
 export async function withDrawings(data: unknown, job: string): Promise<unknown> {
   const { parts } = (data ?? {}) as { readonly parts?: unknown };
   if (!Array.isArray(parts)) return data;
-  const read = await Promise.all(parts.map((part, i) => withOutlines(part, ['parts', i], dirname(job))));
-  return { ...(data as object), parts: read };
+  try {
+    const read = await Promise.all(parts.map((part, i) => withOutlines(part, ['parts', i], dirname(job))));
+    return { ...(data as object), parts: read };
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    throw new JobError(named(error.refusals, parts));
+  }
 }
 
 async function withOutlines(part: unknown, path: Path, folder: string): Promise<unknown> {
   const { cutouts } = (part ?? {}) as { readonly cutouts?: unknown };
-  if (!Array.isArray(cutouts) || !cutouts.some(named)) return part;
-  const read = cutouts.map((c, i) => (named(c) ? outlined(c, [...path, 'cutouts', i, 'cut'], folder) : c));
+  if (!Array.isArray(cutouts) || !cutouts.some(isDrawn)) return part;
+  const read = cutouts.map((c, i) => (isDrawn(c) ? outlined(c, [...path, 'cutouts', i, 'cut'], folder) : c));
   return { ...(part as object), cutouts: await Promise.all(read) };
 }
 
@@ -26,7 +31,7 @@ interface Drawn {
   readonly unit?: unknown;
 }
 
-const named = (c: unknown): c is Drawn => typeof (c as { cut?: unknown } | null)?.cut === 'string';
+const isDrawn = (c: unknown): c is Drawn => typeof (c as { cut?: unknown } | null)?.cut === 'string';
 
 async function outlined(cutout: Drawn, path: Path, folder: string): Promise<object> {
   const { drawingOutlines } = await import('@tinwright/files');
@@ -41,6 +46,6 @@ async function outlined(cutout: Drawn, path: Path, folder: string): Promise<obje
     return { ...cutout, loops: await drawingOutlines(cutout.cut, text, cutout.unit) };
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
-    throw new JobError(error.refusals.map((r) => ({ ...r, path })));
+    throw new JobError(ofDrawing(cutout.cut, error.refusals).map((r) => ({ ...r, path })));
   }
 }

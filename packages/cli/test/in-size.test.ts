@@ -50,3 +50,17 @@ test('a row of sizes that names nothing is told at its place, with the nearest n
   const one = await tinwright('make', file, '--size', 'small');
   expect([one.exit, one.err]).toEqual([2, expect.stringContaining(`tray.yaml:6:5: sizes[0]: ${wrong}`)]);
 });
+
+test('a check looks at every row of sizes, and tells one that cannot be at its row', async () => {
+  const { file } = await job(JOB.replace(/.*flat.*\n/, '  - { name: deep, tray.height: 160 }\n'));
+  const looked = await tinwright('check', file, '--shop', 'default');
+  expect(looked.exit).toBe(1);
+  expect(looked.out).toMatch(
+    /size small: \d+ findings\.\nsize deep: \d+ findings, 1 error\.\n {2}error tray: /,
+  );
+  const json = JSON.parse((await tinwright('check', file, '--json')).out);
+  expect(json.sizes.map((s: { name: string }) => s.name)).toEqual(['small', 'deep']);
+  const { file: other } = await job();
+  const flat = await tinwright('check', other);
+  expect([flat.exit, flat.err]).toEqual([2, expect.stringContaining('tray.yaml:7:5: sizes[1]: height')]);
+});

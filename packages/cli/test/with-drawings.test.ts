@@ -22,7 +22,7 @@ test('a drawing beside the job is read into its cut-out; one that is missing is 
     const missing = withDrawings(job({ type: 'outline', panel: 'base', cut: 'lef.svg' }), file);
     await expect(missing).rejects.toThrow(JobError);
     await expect(missing).rejects.toThrow(
-      /part 1: cutouts\[0\]\.cut: "lef\.svg" cannot be read\. Put the file beside the job/,
+      /part "plate": cutouts\[0\]\.cut: "lef\.svg" cannot be read\. Put the file beside the job/,
     );
     await expect(withDrawings(job({ type: 'round', panel: 'base' }), file)).resolves.toEqual(
       job({ type: 'round', panel: 'base' }),

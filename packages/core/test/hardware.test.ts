@@ -243,3 +243,33 @@ test('random bought parts: every hole they want is cut in a sound pattern, or th
     { numRuns: Number(process.env.TINWRIGHT_RUNS ?? 40) },
   );
 });
+
+test.each([
+  ['a part of its name', [{ ...hinge, name: 'lid' }], {}, 'the name "lid" is taken'],
+  [
+    'a part with the name of one of its pieces',
+    [{ ...hinge, name: 'foot', at: [{ west: 60 }, { east: 60 }] }],
+    {
+      parts: [
+        { name: 'body', ...half },
+        { name: 'lid', ...half },
+        { name: 'foot-2', ...half },
+      ],
+    },
+    'the name "foot" is taken by "foot-2", as one of its 2 pieces would be called',
+  ],
+  [
+    'a piece of a part with its name',
+    [{ ...hinge, name: 'foot-2' }],
+    {
+      parts: [
+        { name: 'body', ...half },
+        { name: 'lid', ...half },
+        { name: 'foot', ...half, quantity: 2 },
+      ],
+    },
+    'the name "foot-2" is taken by piece 2 of 2 of "foot"',
+  ],
+])('bought: %s is refused', (_, hardware, more, message) => {
+  expect(problems(box(hardware, more)).map((p) => p.message)).toContain(message);
+});

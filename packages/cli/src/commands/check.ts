@@ -1,4 +1,4 @@
-import type { AnyFamily, FitRow, Unit } from '@tinwright/core';
+import type { AnyFamily, Finding, FitRow, JobPlan, Unit } from '@tinwright/core';
 import { spotWords } from '@tinwright/words/internal';
 import { type Host, many, paint, table } from '../console.js';
 import { EXIT, type ExitCode } from '../failure.js';
@@ -19,7 +19,7 @@ interface Options {
 export const check: AnyCommand = command<Options>({
   verb: 'check',
   argument: JOB,
-  summary: 'read a job, compute it, and say what to know before cutting',
+  summary: 'read a job and its sizes, compute them, and say what to know before cutting',
   options: {
     size: SIZE_OPTION,
     shop: SHOP_OPTION,
@@ -37,15 +37,25 @@ async function run(
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
-  const opened = await openJob(host, job, json, families, { shop, size });
+  const sized: SizedPlan[] = [];
+  const each = (plan: JobPlan, name: string) => void sized.push({ name, plan });
+  const opened = await openJob(host, job, json, families, { shop, size, each });
   if ('exit' in opened) return opened.exit;
   const { parts, assembly, job: read } = opened.plan;
   const inShop = await plannedIn(opened.plan, opened.shop);
   const findings = inShop?.findings ?? opened.plan.findings;
   const fits = assembly?.fits ?? [];
+  const sizes: SizedFindings[] = [];
+  for (const { name, plan } of sized)
+    sizes.push({ name, findings: (await plannedIn(plan, opened.shop))?.findings ?? plan.findings });
   if (json) {
     const rows = fits.map((f) => ({ ...f, between: f.between.map((s) => spotWords(s, 'en')) }));
-    const answer = { findings: findingEntries(findings, read.units), fits: rows };
+    const own = sizes.map((s) => ({ name: s.name, findings: findingEntries(s.findings, read.units) }));
+    const answer = {
+      findings: findingEntries(findings, read.units),
+      fits: rows,
+      ...(sizes.length > 0 && { sizes: own }),
+    };
     host.out(`${JSON.stringify(answer, null, 2)}\n`);
   } else {
     if (fits.length > 0) host.out(`${table(fitTable(host, fits, read.units))}\n`);
@@ -53,8 +63,28 @@ async function run(
     const pieces = parts.reduce((s, p) => s + p.quantity, 0);
     const count = findings.length === 0 ? 'nothing to note' : many(findings.length, 'finding');
     host.out(`${many(parts.length, 'part')}, ${many(pieces, 'piece')}: ${count}.\n`);
+    for (const row of sizes) sizeLines(host, row, read.units);
   }
-  return worst(findings) === 'error' ? EXIT.findings : EXIT.done;
+  const all = [...findings, ...sizes.flatMap((s) => s.findings)];
+  return worst(all) === 'error' ? EXIT.findings : EXIT.done;
+}
+
+interface SizedPlan {
+  readonly name: string;
+  readonly plan: JobPlan;
+}
+
+interface SizedFindings {
+  readonly name: string;
+  readonly findings: readonly Finding[];
+}
+
+/** A row of the job's own sizes: how many findings, and those that stop it. */
+function sizeLines(host: Host, { name, findings }: SizedFindings, units: Unit): void {
+  const errors = findings.filter((f) => f.severity === 'error');
+  const count = findings.length === 0 ? 'nothing to note' : many(findings.length, 'finding');
+  host.out(`size ${name}: ${count}${errors.length === 0 ? '' : `, ${many(errors.length, 'error')}`}.\n`);
+  for (const line of findingLines(host, errors, units)) host.out(`  ${line}\n`);
 }
 
 /** Clearance asked and found of every joint, and where. */

@@ -60,6 +60,14 @@ describe('two parts with one name', () => {
     );
   });
 
+  test('one of them a piece of the other, of which several are made', async () => {
+    const several = STRIP.replace('bracket', 'end').replace('    width', '    quantity: 2\n    width');
+    const [problem, ...more] = await refused(HEAD + several + STRIP.replace('bracket', 'end-2'));
+    expect(more).toEqual([]);
+    expect(problem).toContain('part "end-2": name: the name "end-2" is taken by piece 2 of 2 of "end".');
+    expect((await make(HEAD + several + STRIP.replace('bracket', 'end-3'))).exit).toBe(0);
+  });
+
   test('three of them are two problems', async () => {
     const problems = await refused(HEAD + STRIP + STRIP + STRIP);
     expect(problems.map((p) => p.split(' ')[0])).toEqual(['15:11:', '20:11:']);

@@ -1,8 +1,9 @@
-import { fail, type Wording } from '../errors/problem.js';
+import { fail, JobError, type Wording } from '../errors/problem.js';
 import type { Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
 import { keyholeLoop, placeLoop, roundedRectangle, slotLoop } from '../plane/shapes.js';
-import { outlineLoops } from './outline-loops.js';
+import { ofDrawing } from './of-drawing.js';
+import { type OutlinePoint, outlineLoops } from './outline-loops.js';
 import type { CutoutParams } from './params.js';
 
 const MOST_SLOTS = 500; // of one field
@@ -33,7 +34,7 @@ export function shapeLoops(c: CutoutParams): readonly Loop[] {
     case 'outline':
       if (c.loops === null)
         return fail('value-missing', ['loops'], 'no outline', 'Give cut: with a .svg or .dxf file, or loops');
-      return outlineLoops(c.loops, c.length);
+      return c.cut === null ? outlineLoops(c.loops, c.length) : drawnLoops(c.cut, c.loops, c.length);
     case 'louvre':
       if (c.height > c.width * STEEPEST)
         return small(
@@ -83,4 +84,14 @@ const upright = (loop: Loop, x: number): Loop => placeLoop({ origin: [x, 0], x: 
 /** Told with the size given. */
 function small(name: string, why: Wording): never {
   return fail('size-impossible', [name], why);
+}
+
+/** Outlines that were read from a file: what is wrong with them is. */
+function drawnLoops(file: string, loops: readonly (readonly OutlinePoint[])[], length: number | null) {
+  try {
+    return outlineLoops(loops, length);
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    throw new JobError(ofDrawing(file, error.refusals));
+  }
 }

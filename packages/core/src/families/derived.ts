@@ -2,8 +2,10 @@
 export interface DerivedSize {
   readonly name: string;
   readonly value: number;
-  /** The parameter it grows with, one to one. */
+  /** The parameter it grows with, one to one unless `rate` says otherwise. */
   readonly follows: string;
+  /** How much it grows by for 1 mm of that parameter. */
+  readonly rate?: number;
   /** What it is, for help. */
   readonly words: string;
 }

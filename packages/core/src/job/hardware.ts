@@ -9,6 +9,7 @@ import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { shapeOf } from '../schema/value.js';
 import { bySchema, endOf, endSchema, fastening } from './joints.js';
 import { nameSchema } from './name.js';
+import { type Counted, pieceNamed } from './piece-named.js';
 
 const MOST_PLACES = 200;
 
@@ -69,16 +70,36 @@ export function hardwareOf(
   });
 }
 
-/** Bought parts with the name of another, of a part or a joint: fasteners and pieces go by it. */
+/** Bought parts with the name of another, of a part or a joint, or of a piece of one: fasteners and pieces go by it. */
 export function hardwareTwins(data: unknown): readonly Problem[] {
-  const names = (key: string) => {
+  const rows = (key: string) => {
     const list = (data as Readonly<Record<string, unknown>> | null)?.[key];
-    return Array.isArray(list) ? list.map((r: { name?: unknown } | null) => r?.name) : [];
+    return Array.isArray(list) ? list.map((r: Row | null) => r ?? {}) : [];
   };
-  const [own, others] = [names('hardware'), [...names('parts'), ...names('joints')]];
-  return own.flatMap((name, i): readonly Problem[] => {
-    if (typeof name !== 'string' || !(others.includes(name) || own.indexOf(name) < i)) return [];
-    const message = `the name ${quoted(name)} is taken`;
+  const [bought, parts, joints] = [rows('hardware'), rows('parts'), rows('joints')];
+  const places = bought.map(({ name, at }) => ({ name, count: Array.isArray(at) ? at.length : 1 }));
+  const made = parts.map(({ name, quantity }) => ({ name, count: Number(quantity ?? 1) }));
+  const others = [...made, ...joints].map((r) => r.name);
+  return places.flatMap(({ name }, i): readonly Problem[] => {
+    if (typeof name !== 'string') return [];
+    const before = others.includes(name) || places.findIndex((p) => p.name === name) < i;
+    const piece = pieceNamed(name, [...places, ...made]) ?? partNamed(places[i] as Counted, others);
+    if (!before && piece === null) return [];
+    const message = `the name ${quoted(name)} is taken${before || piece === null ? '' : ` by ${piece}`}`;
     return [{ code: 'name-twice', path: ['hardware', i, 'name'], message, fix: 'Give it a name of its own' }];
   });
+}
+
+interface Row {
+  readonly name?: unknown;
+  readonly at?: unknown;
+  readonly quantity?: unknown;
+}
+
+/** A part or joint with the name of one of several bought pieces. */
+function partNamed({ name, count }: Counted, others: readonly unknown[]): string | null {
+  const number = count < 2 ? -1 : others.findIndex((o) => pieceNamed(o, [{ name, count }]) !== null);
+  return number < 0
+    ? null
+    : `${quoted(String(others[number]))}, as one of its ${count} pieces would be called`;
 }

@@ -91,6 +91,6 @@ export function asMade(
         },
       ]);
     const at = known.follows.split('.');
-    return withValue(p, at, (valueAt(p, at) as number) + value - known.value);
+    return withValue(p, at, (valueAt(p, at) as number) + (value - known.value) / (known.rate ?? 1));
   }, params);
 }

@@ -3,7 +3,6 @@ import type { JobHardware } from '../assembly/bought.js';
 import type { JointSpec } from '../assembly/types.js';
 import type { StripBend } from '../bending/strip-bend.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
-import { quoted } from '../errors/quote.js';
 import { PART_KEYS } from '../families/common.js';
 import type { AnyFamily } from '../families/family.js';
 import { type BuiltInFamily, FAMILIES } from '../families/index.js';
@@ -20,6 +19,7 @@ import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart, unreadSize } from './measured.js';
 import { isName } from './name.js';
 import { ownMaterials } from './own-materials.js';
+import { partTwins } from './part-twins.js';
 import {
   type BendingData,
   type JobData,
@@ -176,7 +176,7 @@ function read(data: unknown, given: Given): Job {
   );
   problems.push(
     ...unreadSize(data),
-    ...twins(list),
+    ...partTwins(list),
     ...(given.tables.hardware?.twins(data) ?? []),
     ...jointTwins((data as { joints?: unknown } | null)?.joints),
   );
@@ -245,7 +245,7 @@ function readParts(
 }
 
 /** Problems of a part told whose they are, where the part has a name that can be printed. */
-export function named(problems: readonly Problem[], parts: unknown): readonly Problem[] {
+export function named<P extends Pick<Problem, 'path'>>(problems: readonly P[], parts: unknown): readonly P[] {
   return problems.map((p) => {
     const [first, index] = p.path;
     const name =
@@ -322,24 +322,4 @@ function withMeasured(part: JobPart, measured: readonly MeasuredSize[], units: U
     ]);
   }
   return { ...part, asMade, measured, made: true };
-}
-
-/** Names that are the same, or would be the same file where case does not count. */
-function twins(list: unknown): readonly Problem[] {
-  if (!Array.isArray(list)) return [];
-  const first = new Map<string, number>();
-  const names = list.map((p: { name?: unknown } | null) =>
-    typeof p?.name === 'string' ? p.name.normalize('NFC').toLowerCase() : null,
-  );
-  return names.flatMap((name, i) => {
-    const before = name === null ? undefined : first.get(name);
-    if (before === undefined) {
-      if (name !== null) first.set(name, i);
-      return [];
-    }
-    const message = `the name ${quoted((list[i] as { name: string }).name)} is taken by part ${before + 1}`;
-    return [
-      { code: 'name-twice', path: ['parts', i, 'name'], message, fix: 'Give every part a name of its own' },
-    ];
-  });
 }

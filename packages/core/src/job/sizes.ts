@@ -11,8 +11,10 @@ import { grownSizes } from './formed-sizes.js';
 export interface KnownSize {
   readonly name: string;
   readonly value: number;
-  /** The parameter that moves it, one to one. */
+  /** The parameter that moves it, one to one unless `rate` says otherwise. */
   readonly follows: string;
+  /** How much it moves by for 1 mm of that parameter. */
+  readonly rate?: number;
 }
 
 /**
@@ -22,13 +24,13 @@ export interface KnownSize {
 export function sizesOf(family: AnyFamily, params: unknown, sheet: Sheet): readonly KnownSize[] {
   const own = sizesIn(params).filter(({ path }) => path.every((step) => typeof step === 'string'));
   const grown = grownSizes(family, params, sheet);
-  const sizes = [
+  const sizes: readonly KnownSize[] = [
     ...family.derived(params, sheet),
     ...own.map(({ path, given: value }) => ({ name: path.join('.'), value, follows: path.join('.') })),
   ];
   return grown.size === 0
     ? sizes
-    : sizes.map((s) => ({ ...s, value: s.value + (grown.get(s.follows) ?? 0) }));
+    : sizes.map((s) => ({ ...s, value: s.value + (s.rate ?? 1) * (grown.get(s.follows) ?? 0) }));
 }
 
 /** Sizes of the parts read so far, and the names of those that come later. */

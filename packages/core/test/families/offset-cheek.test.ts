@@ -1,4 +1,5 @@
 import { planJob, readJob } from '@tinwright/core';
+import { valueAt } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 
 const CHEEK = { offset: 80, angle: 30, height: 120, straight: 60, tabs: { length: 18 } };
@@ -79,6 +80,29 @@ test.each([
   const apart = [0, 1, 2].map((k) => (left?.origin[k] ?? 0) - (right?.origin[k] ?? 0));
   const across = apart.reduce((sum, v, k) => sum + v * (right?.z[k] ?? 0), 0);
   expect(Math.abs(across)).toBeCloseTo(160, 9);
+});
+
+test('a measured slanted leg moves the offset by its sine', () => {
+  const job = {
+    units: 'mm',
+    stock: { material: 'galvanised-steel', thickness: 0.8 },
+    parts: [
+      { name: 'cheek', family: 'offset-cheek', ...CHEEK },
+      {
+        name: 'wrapper',
+        family: 'bent-strip',
+        width: 160,
+        legs: [{ of: 'cheek.longLeg' }, { of: 'cheek.slantLeg' }, { of: 'cheek.shortLeg' }],
+        angles: [30, -30],
+      },
+    ],
+  };
+  const slant = 160 + 0.8 * (2 - Math.sqrt(3));
+  const [cheek, wrapper] = readJob(job as unknown).parts;
+  expect(valueAt(wrapper?.params, ['legs', 1])).toBeCloseTo(slant, 9);
+  expect(cheek?.asMade).toMatchObject({ offset: 80 });
+  const measured = readJob({ ...job, measured: { 'cheek.slantLeg': slant + 2 } } as unknown);
+  expect(valueAt(measured.parts[0]?.asMade, ['offset'])).toBeCloseTo(80 + 2 * 0.5, 9); // sin 30 degrees
 });
 
 test('a wrapper bent or cut otherwise than its cheeks does not close', () => {

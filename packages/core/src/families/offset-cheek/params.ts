@@ -78,9 +78,13 @@ export function check(p: OffsetCheekParams, sheet: Sheet): readonly Complaint[] 
 }
 
 export function derived(p: OffsetCheekParams, sheet: Sheet): readonly DerivedSize[] {
-  const { long, further } = lengthsOf(p, sheet);
+  const { bend, long, slant, further } = lengthsOf(p, sheet);
   return [
     derivedSize('longLeg', long + further, 'straight', 'first leg of a wrapper of the same sheet'),
+    {
+      ...derivedSize('slantLeg', slant + further, 'offset', 'slanted leg of a wrapper of the same sheet'),
+      rate: 1 / Math.sin(bend),
+    },
     derivedSize('shortLeg', p.straight, 'straight', 'last leg of a wrapper'),
   ];
 }
