@@ -1,6 +1,7 @@
 // What every job has to go through: read, planned, verified, looked at, told, written, and the files read back with
 // nothing from the writers. A job may be refused by name; anything else that is thrown is a failure.
 import {
+  FAMILIES,
   JobError,
   type JobPlan,
   jobReader,
@@ -9,21 +10,19 @@ import {
   verifyFlat,
   verifyForm,
 } from '@tinwright/core';
-import { type DxfForm, jobFiles, type OutFile, partDxf, TABLE_STYLE } from '@tinwright/files';
+import { hardware } from '@tinwright/core/hardware';
+import { type DxfForm, jobFiles, type OutFile, partDxf, partSvg, TABLE_STYLE } from '@tinwright/files';
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { jobFindings } from '@tinwright/shop/internal';
 import { tellFinding } from '@tinwright/words';
-import { cutLoops } from '../kit/cut-layer.js';
-
-/** How a job ended: made, or refused with the codes of its problems. */
-export type Outcome = { readonly made: true } | { readonly made: false; readonly codes: readonly string[] };
+import type { Outcome } from './lean.js';
+import { looked } from './look.js';
 
 const SLOW = 10_000; // ms of processor time
-const LEAST_SEGMENT = 0.0009; // mm: a thousandth, less the rounding of the file's decimals
 const NONSENSE = /\bNaN\b|\bundefined\b|\[object |-?\bInfinity\b/;
 
 /** A reader that keeps its schemas, as a service would. */
-const read = jobReader();
+const read = jobReader(FAMILIES, { hardware });
 
 /** @throws Error that says what the job broke */
 export function endure(data: unknown, dxf: DxfForm = 'r2000'): Outcome {
@@ -59,34 +58,11 @@ function verified({ name, flat, formed, part, sheet }: PartPlan): void {
   if (flaws.length > 0) throw new Error(`${name}: ${flaws.map((f) => f.code).join(', ')}`);
 }
 
-/** The outline cut from the file is as large as the pattern says. */
-function readBack(part: PartPlan, dxf: DxfForm): void {
-  const { name, flat } = part;
-  const loops = cutLoops(partDxf(part, { ...TABLE_STYLE, form: dxf }));
-  const areas = loops.map((l) => Math.abs(signedArea(l))).toSorted((a, b) => b - a);
-  const net = areas.reduce((sum, a, i) => (i === 0 ? a : sum - a), 0);
-  const allowed = 0.002 * flat.cutLength + 0.01; // chords of arcs, and the decimals of the file
-  if (Math.abs(net - flat.area) > allowed)
-    throw new Error(`${name}: ${net} mm² in the file, ${flat.area} planned`);
-  const points = loops.flat();
-  for (const loop of loops)
-    loop.forEach((p, i) => {
-      const [x = 0, y = 0] = loop[(i + 1) % loop.length] ?? [];
-      if (Math.hypot(x - (p[0] ?? 0), y - (p[1] ?? 0)) < LEAST_SEGMENT)
-        throw new Error(`${name}: two corners less than ${LEAST_SEGMENT} mm apart at ${p.join(', ')}`);
-    });
-  const [x, y] = [0, 1].map(
-    (k) => Math.max(...points.map((p) => p[k as 0])) - Math.min(...points.map((p) => p[k as 0])),
-  );
-  if (Math.abs((x ?? 0) - flat.blank.max[0]) > 0.01 || Math.abs((y ?? 0) - flat.blank.max[1]) > 0.01)
-    throw new Error(`${name}: a blank of ${x} by ${y} in the file, ${flat.blank.max.join(' by ')} planned`);
+/** The files hold what was planned. */
+function readBack(part: PartPlan, form: DxfForm): void {
+  const style = { ...TABLE_STYLE, form };
+  looked(part, { dxf: partDxf(part, style), svg: partSvg(part, style) }, style);
 }
-
-const signedArea = (loop: readonly (readonly number[])[]): number =>
-  loop.reduce((sum, [x = 0, y = 0], i) => {
-    const [u = 0, v = 0] = loop[(i + 1) % loop.length] ?? [];
-    return sum + (x * v - u * y) / 2;
-  }, 0);
 
 /** Every file holds numbers, and comes out the same again. */
 function written(plan: JobPlan, dxf: DxfForm): void {

@@ -2,7 +2,8 @@
 import type { SimplePolygon } from 'manifold-3d';
 
 type Tag = readonly [code: number, value: string];
-const SAGITTA = 0.001; // mm
+const SAGITTA = 0.001; // mm, or what is asked for
+const JOINED = 2e-5; // between the ends of two strokes that are one
 
 interface Corner {
   readonly x: number;
@@ -10,15 +11,15 @@ interface Corner {
   readonly bulge: number;
 }
 
-/** Closed loops on CUT as fine polygons, mm; R2000 and R12. */
-export function cutLoops(dxf: string): SimplePolygon[] {
+/** Closed loops on CUT as fine polygons, in the unit of the file; R2000 and R12, polylines or lines and arcs. */
+export function cutLoops(dxf: string, sagitta = SAGITTA): SimplePolygon[] {
   const entities = entityList(dxf).filter(
     (e) => text(e, 8) === 'CUT' || ['VERTEX', 'SEQEND'].includes(e.kind),
   );
   const loops: SimplePolygon[] = [];
   entities.forEach((e, i) => {
-    if (e.kind === 'CIRCLE') loops.push(circle(number(e, 10), number(e, 20), number(e, 40)));
-    if (e.kind === 'LWPOLYLINE') loops.push(flatten(lightCorners(e.tags)));
+    if (e.kind === 'CIRCLE') loops.push(circle(number(e, 10), number(e, 20), number(e, 40), sagitta));
+    if (e.kind === 'LWPOLYLINE') loops.push(flatten(lightCorners(e.tags), sagitta));
     if (e.kind === 'POLYLINE') {
       const end = entities.findIndex((x, j) => j > i && x.kind === 'SEQEND');
       loops.push(
@@ -26,11 +27,57 @@ export function cutLoops(dxf: string): SimplePolygon[] {
           entities
             .slice(i + 1, end)
             .map((v) => ({ x: number(v, 10), y: number(v, 20), bulge: number(v, 42) })),
+          sagitta,
         ),
       );
     }
   });
+  loops.push(
+    ...chained(entities.filter((e) => e.kind === 'LINE' || e.kind === 'ARC').map((e) => stroke(e, sagitta))),
+  );
   if (loops.length === 0) throw new Error('no loops on CUT');
+  return loops;
+}
+
+type Stroke = readonly [number, number][];
+
+function stroke(e: Entity, sagitta: number): Stroke {
+  const [x, y, r] = [number(e, 10), number(e, 20), number(e, 40)];
+  if (e.kind === 'LINE')
+    return [
+      [x, y],
+      [number(e, 11), number(e, 21)],
+    ];
+  const [from, to] = [50, 51].map((code) => (number(e, code) * Math.PI) / 180) as [number, number];
+  const turn = to > from ? to - from : to - from + 2 * Math.PI;
+  const n = Math.max(2, Math.ceil(turn / (2 * Math.acos(1 - Math.min(1, sagitta / r)))));
+  return Array.from({ length: n + 1 }, (_, i) => [
+    x + r * Math.cos(from + (turn * i) / n),
+    y + r * Math.sin(from + (turn * i) / n),
+  ]);
+}
+
+/** Lines and arcs that follow each other in the file, each from where the last ended, put together to loops. */
+function chained(strokes: readonly Stroke[]): SimplePolygon[] {
+  const loops: SimplePolygon[] = [];
+  let open: [number, number][] = [];
+  for (const given of strokes) {
+    const on = (p: readonly number[] | undefined, q: readonly number[] | undefined) =>
+      p !== undefined &&
+      q !== undefined &&
+      Math.hypot(...[0, 1].map((k) => (p[k] ?? 0) - (q[k] ?? 0))) < JOINED;
+    if (open.length === 0) open = [...given];
+    else if (on(open.at(-1), given[0])) open.push(...given.slice(1));
+    else if (on(open.at(-1), given.at(-1))) open.push(...given.toReversed().slice(1));
+    else if (on(open[0], given[0])) open = [...open.toReversed(), ...given.slice(1)];
+    else if (on(open[0], given.at(-1))) open = [...open.toReversed(), ...given.toReversed().slice(1)];
+    else throw new Error(`a cut starts at ${given[0]} that the last does not lead to`);
+    if (open.length > 2 && on(open[0], open.at(-1))) {
+      loops.push(open.slice(0, -1));
+      open = [];
+    }
+  }
+  if (open.length > 0) throw new Error(`cuts do not close at ${open.at(-1)}`);
   return loops;
 }
 
@@ -67,8 +114,8 @@ function lightCorners(tags: readonly Tag[]): readonly Corner[] {
   return corners;
 }
 
-function circle(x: number, y: number, r: number): SimplePolygon {
-  const n = Math.ceil(Math.PI / Math.acos(1 - SAGITTA / r));
+function circle(x: number, y: number, r: number, sagitta: number): SimplePolygon {
+  const n = Math.ceil(Math.PI / Math.acos(1 - sagitta / r));
   return Array.from({ length: n }, (_, i) => [
     x + r * Math.cos((2 * Math.PI * i) / n),
     y + r * Math.sin((2 * Math.PI * i) / n),
@@ -76,22 +123,22 @@ function circle(x: number, y: number, r: number): SimplePolygon {
 }
 
 /** Bulges to chords: half the sagitta of an arc is bulge × half chord. */
-function flatten(corners: readonly Corner[]): SimplePolygon {
+function flatten(corners: readonly Corner[], sagitta: number): SimplePolygon {
   return corners.flatMap((p, i) => {
     const q = corners[(i + 1) % corners.length] as Corner;
-    return [[p.x, p.y] as [number, number], ...arcPoints(p, q)];
+    return [[p.x, p.y] as [number, number], ...arcPoints(p, q, sagitta)];
   });
 }
 
 /** Points between p and q on the arc, by halving it: the middle lies bulge × half chord to the right of the chord. */
-function arcPoints(p: Corner, q: Corner): [number, number][] {
+function arcPoints(p: Corner, q: Corner, sagitta: number): [number, number][] {
   const [dx, dy] = [q.x - p.x, q.y - p.y];
-  if (Math.abs(p.bulge) * Math.hypot(dx, dy) < 2 * SAGITTA) return [];
+  if (Math.abs(p.bulge) * Math.hypot(dx, dy) < 2 * sagitta) return [];
   const middle = { x: (p.x + q.x) / 2 + (p.bulge * dy) / 2, y: (p.y + q.y) / 2 - (p.bulge * dx) / 2 };
   const half = Math.tan(Math.atan(p.bulge) / 2);
   return [
-    ...arcPoints({ ...p, bulge: half }, { ...middle, bulge: 0 }),
+    ...arcPoints({ ...p, bulge: half }, { ...middle, bulge: 0 }, sagitta),
     [middle.x, middle.y],
-    ...arcPoints({ ...middle, bulge: half }, q),
+    ...arcPoints({ ...middle, bulge: half }, q, sagitta),
   ];
 }

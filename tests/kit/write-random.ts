@@ -3,23 +3,18 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { FAMILIES, JobError, type Part, type PartPlan, planJob, readJob } from '@tinwright/core';
-import { declaredAt, planPart, sizesIn, withValue } from '@tinwright/core/internal';
+import { planPart } from '@tinwright/core/internal';
 import { type DxfForm, jobFiles } from '@tinwright/files';
 import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
 import { cutoutsOf } from './cutouts.js';
 import { edgesOf } from './edges.js';
+import { inInches, type RandomPart } from './in-inches.js';
 
 const PER_FOLDER = 50;
 
 const [folder = '', count = '0', seed = '1'] = process.argv.slice(2);
 const wanted = Number(count);
-
-interface RandomPart {
-  readonly family: string;
-  readonly stock: object;
-  readonly bending: object;
-}
 
 /** Endless random parts that can be made, from one seed. */
 function* parts(): Generator<RandomPart> {
@@ -65,19 +60,6 @@ function first(
   if (plan === null) return part;
   const tries = fc.sample(of(plan.part), { seed: Number(seed) + at, numRuns: 8 });
   return tries.map((list) => ({ ...part, [key]: list })).find((p) => planned(p) !== null) ?? part;
-}
-
-/** Every length of a part in inches: of its stock and bending by their names, of its parameters by their declarations. */
-function inInches({ family, stock, bending, ...params }: RandomPart): object {
-  const values = FAMILIES.find((f) => f.name === family)?.values ?? {};
-  const scaled = sizesIn(params)
-    .filter(({ path }) => declaredAt(values, path)?.unit === 'mm')
-    .reduce<unknown>((p, { path, given }) => withValue(p, path, given / 25.4), params);
-  const lengths = (of: object) =>
-    Object.fromEntries(
-      Object.entries(of).map(([k, v]) => [k, typeof v === 'number' && !/^(k$|per)/.test(k) ? v / 25.4 : v]),
-    );
-  return { family, stock: lengths(stock), bending: lengths(bending), ...(scaled as object) };
 }
 
 const source = parts();

@@ -113,7 +113,7 @@ export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTab
   const tables = tablesWith(own);
   const metals = tables.materials.map((m) => m.name);
   const kept = new Map<Unit, JobSchemas>();
-  const inShop = new Map<readonly Material[], JobReader>();
+  const inShop = new WeakMap<readonly Material[], JobReader>(); // a shop that nobody holds takes its reader along
   const schemasFor = (unit: Unit): JobSchemas => {
     const schemas = kept.get(unit) ?? jobSchemas(paramKit(unit, metals), families, tables);
     kept.set(unit, schemas);
