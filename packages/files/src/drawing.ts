@@ -62,7 +62,8 @@ export function checkDrawing({ layers, box, paints = {} }: Drawing): void {
   for (const { name, shapes } of layers) {
     if (!NAME.test(name))
       throw new RangeError(`layer ${JSON.stringify(name)} given, 1 to 31 of A-Z a-z 0-9 _ $ - allowed`);
-    for (const shape of shapes) for (const v of numbers(shape)) checked(v, name);
+    const check = (value: number) => checked(value, name);
+    for (const shape of shapes) eachNumber(shape, check);
     const short = shapes.find((s) => s.kind === 'loop' && s.loop.length < 2);
     if (short !== undefined) throw new RangeError(`layer ${name}: a loop of fewer than two corners given`);
     const flat = shapes.find(
@@ -88,7 +89,16 @@ function checkPaint(layer: string, { colour = '#000000', number = 7, width = 0.1
   if (wrong !== null) throw new RangeError(`layer ${layer}: ${wrong}`);
 }
 
-function numbers(shape: Shape): readonly number[] {
+function eachNumber(shape: Shape, check: (value: number) => void): void {
+  if (shape.kind !== 'loop') numbers(shape).forEach(check);
+  else
+    for (const { at, bulge } of shape.loop) {
+      at.forEach(check);
+      check(bulge);
+    }
+}
+
+function numbers(shape: Exclude<Shape, { readonly kind: 'loop' }>): readonly number[] {
   switch (shape.kind) {
     case 'line':
       return [...shape.from, ...shape.to];
@@ -98,8 +108,6 @@ function numbers(shape: Shape): readonly number[] {
       return [...shape.centre, shape.radius];
     case 'arc':
       return [...shape.centre, shape.radius, shape.start, shape.end];
-    case 'loop':
-      return shape.loop.flatMap((v) => [...v.at, v.bulge]);
     case 'text':
       return [...shape.at, shape.height, shape.rotation ?? 0];
   }

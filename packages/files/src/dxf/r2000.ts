@@ -4,105 +4,86 @@ import { bulgeValue, coordinate } from '../number.js';
 import { BLOCKS, CLASSES, objects } from './frame.js';
 import { entityHandle, HANDLE } from './handles.js';
 import { tables } from './tables.js';
-import { point, section, type Tag, textOf } from './tag.js';
+import { point, section, tag, tags } from './tag.js';
 import { dxfText } from './text.js';
 
 /** A drawing as DXF R2000 (AC1015) text, in the drawing's unit. Same drawing, same bytes. */
 export function toDxf(drawing: Drawing): string {
   checkDrawing(drawing);
   const { min, max } = drawing.box;
-  const shapes = drawing.layers.flatMap(({ name, shapes: on }) =>
-    on.map((shape) => ({ layer: rowOf(drawing, name).name, shape })),
-  );
+  const entities = drawing.layers.flatMap(({ name, shapes }) => {
+    const layer = rowOf(drawing, name).name;
+    return shapes.map((shape) => ({ layer, shape }));
+  });
   const rows = rowsOf(
     drawing,
     drawing.layers.map((l) => l.name),
   );
   const view = [Math.max(1, coordinate(max[0] - min[0])), Math.max(1, coordinate(max[1] - min[1]))] as const;
-  return textOf([
-    ...section('HEADER', header(drawing, shapes.length)),
-    ...CLASSES,
-    ...tables(rows, view),
-    ...BLOCKS,
-    ...section(
+  return [
+    section('HEADER', header(drawing, entities.length)),
+    CLASSES,
+    tables(rows, view),
+    BLOCKS,
+    section(
       'ENTITIES',
-      shapes.flatMap(({ layer, shape }, i) => entity(layer, shape, entityHandle(i))),
+      entities.map(({ layer, shape }, i) => entity(layer, shape, entityHandle(i))).join(''),
     ),
-    ...objects({
+    objects({
       min: [coordinate(min[0]), coordinate(min[1])],
       max: [coordinate(max[0]), coordinate(max[1])],
     }),
-    [0, 'EOF'],
-  ]);
+    tag(0, 'EOF'),
+  ].join('');
 }
 
-function header({ box, unit }: Drawing, entities: number): readonly Tag[] {
+function header({ box, unit }: Drawing, entities: number): string {
   const inches = unit === 'in';
   return [
-    [9, '$ACADVER'],
-    [1, 'AC1015'],
-    [9, '$DWGCODEPAGE'],
-    [3, 'ANSI_1252'],
-    [9, '$INSBASE'],
-    ...point([0, 0]),
-    [9, '$EXTMIN'],
-    ...point(box.min),
-    [9, '$EXTMAX'],
-    ...point(box.max),
-    [9, '$CLAYER'],
-    [8, '0'],
-    [9, '$INSUNITS'],
-    [70, inches ? 1 : 4],
-    [9, '$MEASUREMENT'],
-    [70, inches ? 0 : 1],
-    [9, '$HANDSEED'],
-    [5, entityHandle(entities)],
-  ];
+    tags([9, '$ACADVER'], [1, 'AC1015'], [9, '$DWGCODEPAGE'], [3, 'ANSI_1252'], [9, '$INSBASE']),
+    point([0, 0]),
+    tag(9, '$EXTMIN'),
+    point(box.min),
+    tag(9, '$EXTMAX'),
+    point(box.max),
+    tags([9, '$CLAYER'], [8, '0'], [9, '$INSUNITS'], [70, inches ? 1 : 4]),
+    tags([9, '$MEASUREMENT'], [70, inches ? 0 : 1], [9, '$HANDSEED'], [5, entityHandle(entities)]),
+  ].join('');
 }
 
-function entity(layer: string, shape: Shape, handle: string): readonly Tag[] {
-  const start = (kind: string, type: string): readonly Tag[] => [
-    [0, kind],
-    [5, handle],
-    [330, HANDLE.model],
-    [100, 'AcDbEntity'],
-    [8, layer],
-    [100, type],
-  ];
+function entity(layer: string, shape: Shape, handle: string): string {
+  const start = (kind: string, type: string) =>
+    tags([0, kind], [5, handle], [330, HANDLE.model], [100, 'AcDbEntity'], [8, layer], [100, type]);
   switch (shape.kind) {
     case 'line':
-      return [...start('LINE', 'AcDbLine'), ...point(shape.from), ...point(shape.to, 11)];
+      return start('LINE', 'AcDbLine') + point(shape.from) + point(shape.to, 11);
     case 'point':
-      return [...start('POINT', 'AcDbPoint'), ...point(shape.at)];
+      return start('POINT', 'AcDbPoint') + point(shape.at);
     case 'circle':
-      return [...start('CIRCLE', 'AcDbCircle'), ...point(shape.centre), [40, coordinate(shape.radius)]];
+      return start('CIRCLE', 'AcDbCircle') + point(shape.centre) + tag(40, coordinate(shape.radius));
     case 'arc':
-      return [
-        ...start('ARC', 'AcDbCircle'),
-        ...point(shape.centre),
-        [40, coordinate(shape.radius)],
-        [100, 'AcDbArc'],
-        [50, coordinate(shape.start)],
-        [51, coordinate(shape.end)],
-      ];
+      return (
+        start('ARC', 'AcDbCircle') +
+        point(shape.centre) +
+        tags([40, coordinate(shape.radius)], [100, 'AcDbArc']) +
+        tags([50, coordinate(shape.start)], [51, coordinate(shape.end)])
+      );
     case 'loop':
-      return [
-        ...start('LWPOLYLINE', 'AcDbPolyline'),
-        [90, shape.loop.length],
-        [70, 1],
-        ...shape.loop.flatMap(({ at, bulge }): readonly Tag[] => [
-          [10, coordinate(at[0])],
-          [20, coordinate(at[1])],
-          [42, bulgeValue(bulge)],
-        ]),
-      ];
+      return (
+        start('LWPOLYLINE', 'AcDbPolyline') +
+        tags([90, shape.loop.length], [70, 1]) +
+        shape.loop
+          .map(
+            ({ at, bulge }) =>
+              tag(10, coordinate(at[0])) + tag(20, coordinate(at[1])) + tag(42, bulgeValue(bulge)),
+          )
+          .join('')
+      );
     case 'text':
-      return [
-        ...start('TEXT', 'AcDbText'),
-        ...point(shape.at),
-        [40, coordinate(shape.height)],
-        [1, dxfText(shape.text)],
-        [100, 'AcDbText'],
-      ];
+      return (
+        start('TEXT', 'AcDbText') +
+        point(shape.at) +
+        tags([40, coordinate(shape.height)], [1, dxfText(shape.text)], [100, 'AcDbText'])
+      );
   }
 }
