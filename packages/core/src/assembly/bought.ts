@@ -45,11 +45,7 @@ export interface HardwareTools {
   /** Schema of the rows of a job. */
   readonly schema: (kit: ParamKit, fasteners: readonly AnyFastenerKind[]) => Gives<unknown>;
   /** Rows that went through the schema, with their fasteners looked up. */
-  readonly read: (
-    rows: readonly unknown[],
-    kit: ParamKit,
-    fasteners: readonly AnyFastenerKind[],
-  ) => readonly HardwareSpec[];
+  readonly read: (rows: readonly unknown[]) => readonly HardwareSpec[];
   /** Names that are taken. @param data the job */
   readonly twins: (data: unknown) => readonly Problem[];
   /** @throws JobError for what cannot stand where it is told to */

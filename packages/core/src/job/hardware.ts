@@ -7,7 +7,7 @@ import { type HardwareParams, hardware } from '../hardware/params.js';
 import type { AnyFastenerKind } from '../joining/fastener.js';
 import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { shapeOf } from '../schema/value.js';
-import { bySchema, endOf, endSchema, fastening } from './joints.js';
+import { bySchema, endOf, endSchema } from './joints.js';
 import { nameSchema } from './name.js';
 import { type Counted, pieceNamed } from './piece-named.js';
 
@@ -23,7 +23,7 @@ export interface HardwareData {
   readonly and: string | null;
   readonly at: Place | readonly Place[];
   readonly turn: number;
-  readonly by: Parameters<typeof fastening>[0];
+  readonly by: JointSpec['by'];
 }
 
 /** Schema of one row of bought parts. */
@@ -39,7 +39,7 @@ export function hardwareSchema(kit: ParamKit, fasteners: readonly AnyFastenerKin
     on: endSchema,
     at: kit.or(places as Gives<HardwareData['at']>, {}),
     turn: kit.or(kit.angle(-360, 360), 0),
-    by: kit.or(bySchema(kit, fasteners) as Gives<HardwareData['by']>, 'none'),
+    by: kit.maybe(bySchema(kit, fasteners)),
     and: kit.maybe(endSchema),
   };
   const kinds = Object.entries(hardware);
@@ -49,12 +49,8 @@ export function hardwareSchema(kit: ParamKit, fasteners: readonly AnyFastenerKin
   );
 }
 
-/** Rows of bought parts as they were read, kinds of fastening looked up. */
-export function hardwareOf(
-  list: readonly unknown[],
-  kit: ParamKit,
-  fasteners: readonly AnyFastenerKind[],
-): readonly HardwareSpec[] {
+/** Rows of bought parts as they were read, their places in a list. */
+export function hardwareOf(list: readonly unknown[]): readonly HardwareSpec[] {
   return list.map((data, i): HardwareSpec => {
     const { name, on, and, at, turn, by, ...params } = data as HardwareData;
     return {
@@ -64,7 +60,7 @@ export function hardwareOf(
       and: and === null ? null : endOf(and),
       at: Array.isArray(at) ? at : [at as Place],
       turn,
-      by: fastening(by, kit, fasteners) as JointSpec['by'],
+      by,
       path: ['hardware', i],
     };
   });

@@ -18,7 +18,7 @@ export interface JointData {
   readonly name: string;
   readonly from: string;
   readonly to: string;
-  readonly by: string | Readonly<Record<string, FastenerAsk>>;
+  readonly by: JointSpec['by'];
   readonly shift: { readonly across: number; readonly up: number };
   readonly clearance: number;
   readonly at: number | readonly number[] | null;
@@ -37,24 +37,37 @@ export const endSchema: Gives<string> = z.string().check(
   }),
 );
 
-/** Schema of how something is fastened by one of these kinds: a word, or a kind with its values. */
-export function bySchema(kit: ParamKit, fasteners: readonly AnyFastenerKind[]): Gives<unknown> {
+/**
+ * Schema of how something is fastened by one of these kinds: a word, which takes every default of its kind, or a kind
+ * with its values. Gives null for `none`.
+ */
+export function bySchema(kit: ParamKit, fasteners: readonly AnyFastenerKind[]): Gives<JointSpec['by']> {
+  const kinds = fasteners.map((kind) => ({ kind, schema: askSchema(kit, kind) }));
   const words = [...fasteners.map((k) => k.name), 'none'];
-  const kinds = Object.fromEntries(fasteners.map((k) => [k.name, z.optional(askSchema(kit, k))]));
+  const word = z.pipe(
+    z.enum(words),
+    z.transform((name): JointSpec['by'] => {
+      const said = kinds.find(({ kind }) => kind.name === name);
+      return said === undefined ? null : { kind: said.kind, ask: said.schema.parse({}) };
+    }),
+  );
   const one = z.pipe(
-    strictGroup(kinds),
-    z.transform((given, context) => {
-      const keys = Object.keys(given).filter((k) => (given as Record<string, unknown>)[k] !== undefined);
-      if (keys.length === 1) return given;
+    strictGroup(Object.fromEntries(kinds.map(({ kind, schema }) => [kind.name, z.optional(schema)]))),
+    z.transform((given: Readonly<Record<string, FastenerAsk | undefined>>, context) => {
+      const said = fasteners.flatMap((kind) => {
+        const ask = given[kind.name];
+        return ask === undefined ? [] : [{ kind, ask }];
+      });
+      if (said.length === 1) return said[0] as NonNullable<JointSpec['by']>;
       context.issues.push({
         code: 'custom',
         input: given,
-        message: `${keys.length} ways of fastening given, one allowed`,
+        message: `${said.length} ways of fastening given, one allowed`,
       });
       return z.NEVER;
     }),
   );
-  return kit.either(kit.oneOf(words), one as Gives<unknown>, `one of ${words.join(', ')}`);
+  return kit.either(word, one as Gives<JointSpec['by']>, `one of ${words.join(', ')}`);
 }
 
 /** Schema of one joint, fastened by one of these kinds. */
@@ -103,32 +116,28 @@ function signedLength(kit: ParamKit): z.ZodMiniType<number, number | string> {
   }) as unknown as z.ZodMiniType<number, number | string>;
 }
 
-function askSchema(kit: ParamKit, kind: AnyFastenerKind): Gives<unknown> {
+function askSchema(kit: ParamKit, kind: AnyFastenerKind): Gives<FastenerAsk> {
   return strictGroup({
     count: kit.maybe(kit.count(1, MOST_FASTENERS)),
     pitch: kit.maybe(kit.size({ min: LEAST_PITCH, max: 2000 })),
     ...kind.options(kit),
-  });
+  }) as unknown as Gives<FastenerAsk>;
 }
 
-/** Joints of a job: names told apart, kinds looked up, defaults filled in. */
-export function jointsOf(
-  list: readonly JointData[],
-  kit: ParamKit,
-  fasteners: readonly AnyFastenerKind[],
-): readonly JointSpec[] {
-  return list.map((j, i): JointSpec => {
-    return {
+/** Joints of a job as they were read, their ends told apart. */
+export function jointsOf(list: readonly JointData[]): readonly JointSpec[] {
+  return list.map(
+    (j, i): JointSpec => ({
       name: j.name,
       from: endOf(j.from),
       to: endOf(j.to),
-      by: fastening(j.by, kit, fasteners),
+      by: j.by,
       shift: j.shift,
       clearance: j.clearance,
       places: placesOf(j),
       path: ['joints', i],
-    };
-  });
+    }),
+  );
 }
 
 /** An end as it was read. */
@@ -141,23 +150,6 @@ export function endOf(text: string): JointSpec['from'] {
 function placesOf({ at, every, count, edge }: JointData): JointSpec['places'] {
   if (at === null && every === null && count === null && edge === null) return null;
   return { at: typeof at === 'number' ? [at] : at, every, count, edge };
-}
-
-/** A kind of fastening with its values; null for none. */
-export function fastening(
-  by: JointData['by'],
-  kit: ParamKit,
-  fasteners: readonly AnyFastenerKind[],
-): JointSpec['by'] {
-  if (by === 'none') return null;
-  const [name, given] =
-    typeof by === 'string'
-      ? [by, {}]
-      : (Object.entries(by).find(([, v]) => v !== undefined) as [string, object]);
-  const kind = fasteners.find((k) => k.name === name) as AnyFastenerKind;
-  // a bare word takes every default of its kind
-  const ask = typeof by === 'string' ? askSchema(kit, kind).parse({}) : given;
-  return { kind, ask: ask as FastenerAsk };
 }
 
 /** Joints that have the same name. */

@@ -183,7 +183,7 @@ function read(data: unknown, given: Given): Job {
   const unique = [...new Map(problems.map((p) => [keyOf(p), p])).values()];
   if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
   const { name, note, measured, joints } = head;
-  const { fasteners, hardware: tools } = given.tables;
+  const { hardware: tools } = given.tables;
   const drawn =
     Object.keys(measured).length === 0 ? null : read({ ...(data as object), measured: {} }, given);
   const rack = head.stock === undefined ? null : jobRack(head.stock, given.tables);
@@ -192,11 +192,9 @@ function read(data: unknown, given: Given): Job {
     name,
     note,
     parts,
-    joints: jointsOf(joints, kit, fasteners),
+    joints: jointsOf(joints),
     hardware:
-      tools === null || head.hardware.length === 0
-        ? null
-        : { rows: tools.read(head.hardware, kit, fasteners), tools },
+      tools === null || head.hardware.length === 0 ? null : { rows: tools.read(head.hardware), tools },
     rack,
     drawn,
   };
