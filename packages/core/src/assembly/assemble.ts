@@ -10,7 +10,7 @@ import { drilledLater } from './drilled-later.js';
 import { endsInWay } from './ends-in-way.js';
 import { type Fastened, fasten } from './fasten.js';
 import { type Fastener, type FastenerEnd, SAME_PLACE } from './fastener.js';
-import { type FitRow, fitsOf } from './fit.js';
+import { type FitRow, fitsOf, lumpsWhere } from './fit.js';
 import { type StandingSheet, standingSheets } from './layers.js';
 import { placePieces } from './place.js';
 import { withRoom } from './room.js';
@@ -47,7 +47,9 @@ export function* assemble(
   const { bought, fastened: fitted } = hardware?.tools.fit(hardware.rows, placed, sheets) ?? NOTHING;
   const wanted = [...(yield* fastenAll(seated, sheets, cut)), ...fitted];
   const fastened = drilledLater(withRoom(wanted, placed), seated);
-  const { rows: fits, findings } = fitsOf(seated, { placed, bought }, open);
+  const bodies = [...bought, ...placed]; // a clash is told of a part of the job, where there is one
+  const lumps = lumpsWhere(bodies);
+  const { rows: fits, findings } = fitsOf(seated, bodies, lumps, open);
   const fasteners = fastened.flatMap((f) => f.fasteners);
   return {
     placed,
@@ -58,7 +60,7 @@ export function* assemble(
     findings: [
       ...open.map((o) => o.finding),
       ...findings,
-      ...endsInWay(fasteners, seated, placed),
+      ...endsInWay(fasteners, seated, placed, lumps),
       ...(hardware?.tools.swing(bought, placed, seated) ?? []),
       ...fastenerFindings(fastened.map((f) => withoutTurn(f, fasteners))),
       ...(joints.length === 0 ? [] : looseFindings(parts, loose)),

@@ -1,13 +1,13 @@
 import { remark } from '../errors/core-findings.js';
 import type { Finding } from '../errors/finding.js';
 import { cite } from '../errors/source.js';
-import { type Lump, lumpsOf } from '../fold/lump.js';
-import { type Prism, prismBetween } from '../fold/prism.js';
+import type { Lump } from '../fold/lump.js';
+import { boxDistance, type Prism, prismBetween } from '../fold/prism.js';
 import { overlapDepth } from '../fold/prism-overlap.js';
 import { add3, compose3, cross3, dot3, place3, scale3, sub3, unit3, type Vec3 } from '../fold/space.js';
-import { stand } from '../fold/stand.js';
 import type { FastenerEnds } from '../joining/fastener.js';
 import type { Fastener, FastenerEnd } from './fastener.js';
+import type { LumpsOf } from './fit.js';
 import type { Placed, Seated } from './types.js';
 
 const SIDES = 12; // of the prism round a head
@@ -21,8 +21,8 @@ export function endsInWay(
   fasteners: readonly Fastener[],
   seated: readonly Seated[],
   placed: readonly Placed[],
+  lumps: LumpsOf,
 ): readonly Finding[] {
-  const lumps = new Map(placed.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
   return seated.flatMap((s): readonly Finding[] => {
     const { by, name } = s.joint;
     const ends = by?.kind.ends?.(by.ask as never);
@@ -30,8 +30,7 @@ export function endsInWay(
     const own = fasteners.filter((f) => f.joint === name);
     const others = placed.filter((p) => p.piece !== s.from.piece && p.piece !== s.to.piece);
     return others.flatMap((other): readonly Finding[] => {
-      const solids = (lumps.get(other.piece) as readonly Lump[]).flatMap((l) => l.prisms());
-      const depths = own.map((f) => blocked(f, ends, placed, solids));
+      const depths = own.map((f) => blocked(f, ends, placed, lumps(other.piece)));
       const deepest = Math.max(0, ...depths);
       if (deepest <= CLASH) return [];
       return [
@@ -56,13 +55,14 @@ function blocked(
   fastener: Fastener,
   { head, tail }: FastenerEnds,
   placed: readonly Placed[],
-  solids: readonly Prism[],
+  metal: readonly Lump[],
 ): number {
   const outer = fastener.on.map((end) => outside(fastener.at, end, placed));
   const [a, b] = outer as [Outside, Outside];
   const into = (at: Outside, size: FastenerEnds['head']) => {
     const body = disc(at, size);
-    return solids.reduce((deep, s) => Math.max(deep, overlapDepth(body, s)), 0);
+    const near = metal.filter((lump) => boxDistance(body, lump) < 0);
+    return near.flatMap((l) => l.prisms()).reduce((deep, s) => Math.max(deep, overlapDepth(body, s)), 0);
   };
   return Math.min(Math.max(into(a, head), into(b, tail)), Math.max(into(b, head), into(a, tail)));
 }

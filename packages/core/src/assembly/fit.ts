@@ -22,22 +22,30 @@ export interface FitRow {
   readonly gap: number;
 }
 
+/** The panels and bends of a body where they stand. */
+export type LumpsOf = (piece: string) => readonly Lump[];
+
+/** Those of each body; made once. */
+export function lumpsWhere(bodies: readonly Placed[]): LumpsOf {
+  const lumps = new Map(bodies.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
+  return (piece) => lumps.get(piece) ?? [];
+}
+
 const CLASH = 0.01; // mm; less is rounding of the strips bends are measured by
 const TIGHT = 0.005;
 
 /**
  * Fit of every joint, and clashes between any two pieces.
- * @param bought bodies that are looked at beside the pieces
+ * @param bodies everything that stands; a clash is told of the later one
  * @param open joints that do not close: what runs into each other there has to give way by the whole misfit
  */
 export function fitsOf(
   joints: readonly Seated[],
-  { placed, bought }: { readonly placed: readonly Placed[]; readonly bought: readonly Placed[] },
+  bodies: readonly Placed[],
+  lumps: LumpsOf,
   open: readonly Miss[],
 ): { readonly rows: readonly FitRow[]; readonly findings: readonly Finding[] } {
-  const bodies = [...bought, ...placed]; // told of the later one, a part of the job where there is one
-  const lumps = new Map(bodies.map((p) => [p.piece, lumpsOf(stand(p.part.formed, p.pose))]));
-  const of = ({ piece }: Placed) => lumps.get(piece) as readonly Lump[];
+  const of = ({ piece }: Placed) => lumps(piece);
   const two = joints.filter((s) => s.from.piece !== s.to.piece); // within one piece nothing is fitted
   const rows = two.map((s) => fitRow(s, matingOf(s, two), of(s.from), of(s.to)));
   const tight = rows.flatMap((r, i) => tightFinding(r, two[i] as Seated));

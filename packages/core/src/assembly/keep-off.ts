@@ -26,9 +26,10 @@ interface SideOf {
 
 function sidesOf(face: StandingFace, see: (p: Point) => Point): readonly SideOf[] {
   const { shape, edges } = face.panel;
-  const turned = polygonArea(shape.map(see)) < 0;
-  return shape.map((p, i) => {
-    const [a, b] = [see(p), see(shape[(i + 1) % shape.length] as Point)];
+  const seen = shape.map(see);
+  const turned = polygonArea(seen) < 0;
+  return seen.map((a, i) => {
+    const b = seen[(i + 1) % seen.length] as Point;
     const bent = isBent(face.placed, face.panel, edges[i] ?? '');
     return turned ? { from: b, to: a, bent } : { from: a, to: b, bent };
   });

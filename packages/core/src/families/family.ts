@@ -128,6 +128,7 @@ function filling(values: Values): (params: unknown) => unknown {
 function withoutNothing(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(withoutNothing);
   if (typeof value !== 'object' || value === null) return value;
-  const there = Object.entries(value).filter(([, v]) => v !== null && v !== undefined);
-  return Object.fromEntries(there.map(([k, v]) => [k, withoutNothing(v)]));
+  const there: Record<string, unknown> = {};
+  for (const [k, v] of Object.entries(value)) if (v !== null && v !== undefined) there[k] = withoutNothing(v);
+  return there;
 }

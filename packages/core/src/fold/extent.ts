@@ -92,9 +92,12 @@ interface RoundEdge extends Pick<FormedBend, 'frame' | 'sweep'> {
 }
 
 function bendReach(b: FormedBend, reach: Reach): void {
+  const { frame, sweep } = b;
   for (const ends of [b.low, b.high])
-    for (const radius of [b.insideRadius, b.outsideRadius])
-      for (const axis of AXES) edgeReach({ frame: b.frame, sweep: b.sweep, ends, radius }, axis, reach);
+    for (const radius of [b.insideRadius, b.outsideRadius]) {
+      const edge = { frame, sweep, ends, radius };
+      for (const axis of AXES) edgeReach(edge, axis, reach);
+    }
 }
 
 /**
@@ -102,19 +105,19 @@ function bendReach(b: FormedBend, reach: Reach): void {
  * greatest at an end of the turn or where sin(φ − tilt) = s'·x / (r·h).
  */
 function edgeReach({ frame, sweep, ends, radius }: RoundEdge, axis: Axis, reach: Reach): void {
-  const [x, y, z] = [frame.x[axis], frame.y[axis], frame.z[axis]];
+  const x = frame.x[axis];
+  const y = frame.y[axis];
+  const z = frame.z[axis];
   const start = frame.origin[axis] + ends[0] * x;
   const slope = ((ends[1] - ends[0]) / sweep) * x;
-  const at = (phi: number) =>
-    see(reach, axis, start + slope * phi + radius * (y * Math.cos(phi) + z * Math.sin(phi)));
-  see(reach, axis, start + radius * y);
-  at(sweep);
   const size = radius * Math.sqrt(y * y + z * z);
-  if (size < 1e-12 || Math.abs(slope) > size) return;
-  const [tilt, lean] = [Math.atan2(z, y), Math.asin(slope / size)];
-  for (const root of [tilt + lean, tilt + Math.PI - lean]) {
-    const phi = root < 0 ? root + FULL : root % FULL;
-    if (phi < sweep) at(phi);
+  const tilt = Math.atan2(z, y);
+  const lean = Math.asin(slope / size); // no number where the edge has no such place
+  see(reach, axis, start + radius * y);
+  for (const turn of size < 1e-12 ? [sweep] : [sweep, tilt + lean, tilt + Math.PI - lean]) {
+    const phi = turn < 0 ? turn + FULL : turn % FULL;
+    if (phi <= sweep)
+      see(reach, axis, start + slope * phi + radius * (y * Math.cos(phi) + z * Math.sin(phi)));
   }
 }
 

@@ -1,5 +1,5 @@
+import { polygonArea } from '../plane/convex.js';
 import { loopArea } from '../plane/loop.js';
-import type { Point } from '../plane/point.js';
 import { radians } from '../units/angle.js';
 import { boxOfPieces } from './extent.js';
 import type { Formed, FormedBend, FormedPanel } from './formed.js';
@@ -62,14 +62,13 @@ function bendPiece(p: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: nu
   };
 }
 
-const area = (shape: readonly Point[]) => loopArea(shape.map((at) => ({ at, bulge: 0 })));
 const holeArea = ({ holes, cutouts }: FormedPanel) =>
   holes.reduce((s, h) => s + (Math.PI * h.diameter ** 2) / 4, 0) +
   cutouts.reduce((s, loop) => s + loopArea(loop), 0);
 const midLength = (b: FormedBend) => (b.high[0] - b.low[0] + b.high[1] - b.low[1]) / 2;
 
 function volumeOf(panels: readonly FormedPanel[], bends: readonly FormedBend[], thickness: number): number {
-  const flat = panels.reduce((s, p) => s + (area(p.shape) - holeArea(p)) * thickness, 0);
+  const flat = panels.reduce((s, p) => s + (polygonArea(p.shape) - holeArea(p)) * thickness, 0);
   return bends.reduce((s, b) => {
     const ring = (b.outsideRadius ** 2 - b.insideRadius ** 2) / 2;
     return s + ring * b.sweep * midLength(b);
@@ -77,6 +76,6 @@ function volumeOf(panels: readonly FormedPanel[], bends: readonly FormedBend[], 
 }
 
 function faceAreaOf(panels: readonly FormedPanel[], bends: readonly FormedBend[]): number {
-  const flat = panels.reduce((s, p) => s + 2 * (area(p.shape) - holeArea(p)), 0);
+  const flat = panels.reduce((s, p) => s + 2 * (polygonArea(p.shape) - holeArea(p)), 0);
   return bends.reduce((s, b) => s + (b.insideRadius + b.outsideRadius) * b.sweep * midLength(b), flat);
 }

@@ -98,19 +98,17 @@ function originTo([ax, ay]: Point, [bx, by]: Point): number {
 /** The bent material as flat-faced strips for measuring distances: within R·(1 − cos(step/2)) of the true ring. */
 export function shellStrips(bend: FormedBend): readonly Prism[] {
   const count = Math.max(2, Math.ceil(bend.sweep / STRIP));
-  const at = (phi: number, r: number, end: 'low' | 'high'): Vec3 => {
-    const [a, b] = end === 'low' ? bend.low : bend.high;
-    return place3(bend.frame, [a + ((b - a) * phi) / bend.sweep, r * Math.cos(phi), r * Math.sin(phi)]);
-  };
-  return Array.from({ length: count }, (_, i) => {
-    const [from, to] = [(bend.sweep * i) / count, (bend.sweep * (i + 1)) / count];
-    const ring = (end: 'low' | 'high') => [
-      at(from, bend.outsideRadius, end),
-      at(to, bend.outsideRadius, end),
-      at(to, Math.max(bend.insideRadius, 1e-6), end),
-      at(from, Math.max(bend.insideRadius, 1e-6), end),
-    ];
-    return prismBetween(ring('low'), ring('high'));
+  const inside = Math.max(bend.insideRadius, 1e-6);
+  const cuts = Array.from({ length: count + 1 }, (_, i) => {
+    const phi = (bend.sweep * i) / count;
+    const at = (r: number, [a, b]: readonly [number, number]): Vec3 =>
+      place3(bend.frame, [a + ((b - a) * phi) / bend.sweep, r * Math.cos(phi), r * Math.sin(phi)]);
+    const { low, high, outsideRadius } = bend;
+    return [at(outsideRadius, low), at(inside, low), at(outsideRadius, high), at(inside, high)] as const;
+  });
+  return cuts.slice(1).map((to, i) => {
+    const from = cuts[i] as typeof to;
+    return prismBetween([from[0], to[0], to[1], from[1]], [from[2], to[2], to[3], from[3]]);
   });
 }
 

@@ -45,7 +45,12 @@ export function turn3(pose: Pose, v: Vec3): Vec3 {
 
 /** Bring a point of the panel's frame into space. */
 export function place3(pose: Pose, p: Vec3): Vec3 {
-  return add3(pose.origin, turn3(pose, p));
+  const { origin, x, y, z } = pose;
+  return [
+    origin[0] + (x[0] * p[0] + y[0] * p[1] + z[0] * p[2]),
+    origin[1] + (x[1] * p[0] + y[1] * p[1] + z[1] * p[2]),
+    origin[2] + (x[2] * p[0] + y[2] * p[1] + z[2] * p[2]),
+  ];
 }
 
 /** First `inner`, then `outer`. */

@@ -166,7 +166,7 @@ function* withFasteners(
   const marks = marksOf(plan, fasteners);
   if (marks.length === 0) return plan;
   const part = withMarks(plan.part, marks);
-  const stood = withMarks(plan.stands.part, marks);
+  const stood = plan.stands.part === plan.part ? part : withMarks(plan.stands.part, marks);
   // no panel moves for a mark: only the pattern, with its new holes, has to be looked at again
   const look = verify === 'none' ? () => [] : verifyFlat;
   return yield* finished(plan, part, { part: stood, formed: form(stood) }, look);

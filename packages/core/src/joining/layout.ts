@@ -1,5 +1,5 @@
 import { clipPolygon } from '../plane/convex.js';
-import { type Point, sub, unit } from '../plane/point.js';
+import { dot, type Point, sub, unit } from '../plane/point.js';
 import type { FastenerNeeds } from './fastener.js';
 
 /** An edge of the overlap that fasteners keep away from: at least `keep` from the line through `from` and `to`. mm */
@@ -79,16 +79,20 @@ export function middleOf({ field, along }: FastenerRun, s: number): Point {
 
 /** Middle of the field across its run, at distance `s` along it. */
 function middleAt(shape: readonly Point[], along: Point, across: Point, s: number): number {
-  const local = shape.map(
-    (p): Point => [p[0] * along[0] + p[1] * along[1], p[0] * across[0] + p[1] * across[1]],
-  );
-  const cuts = local.flatMap((a, i) => {
-    const b = local[(i + 1) % local.length] as Point;
-    const [u, v] = [a[0] - s, b[0] - s];
-    if (Math.abs(u) < 1e-7) return [a[1]];
-    return u < 0 !== v < 0 && Math.abs(v) >= 1e-7 ? [a[1] + ((b[1] - a[1]) * u) / (u - v)] : [];
-  });
-  return (Math.min(...cuts) + Math.max(...cuts)) / 2;
+  let [least, most] = [Infinity, -Infinity];
+  for (let i = 0; i < shape.length; i++) {
+    const a = shape[i] as Point;
+    const b = (shape[i + 1] ?? shape[0]) as Point;
+    const u = dot(a, along) - s;
+    const v = dot(b, along) - s;
+    const on = Math.abs(u) < 1e-7;
+    if (!on && (u < 0 === v < 0 || Math.abs(v) < 1e-7)) continue;
+    const from = dot(a, across);
+    const cut = on ? from : from + ((dot(b, across) - from) * u) / (u - v);
+    least = Math.min(least, cut);
+    most = Math.max(most, cut);
+  }
+  return (least + most) / 2;
 }
 
 /** How many fasteners a run holds at a pitch. */
