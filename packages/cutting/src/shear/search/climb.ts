@@ -12,7 +12,9 @@ const MEMORY = 400;
 export interface Objective {
   /** Infinity for what may not be. */
   readonly value: (packing: Packing) => number;
-  /** Look at where the climb stands and weigh things anew; the value may change by it. */
+  /** What steps are judged by, where that is not the value itself. */
+  readonly guide?: (packing: Packing) => number;
+  /** Look at where the climb stands and weigh things anew; what guides may change by it. */
   readonly learn: (packing: Packing) => void;
 }
 
@@ -39,27 +41,31 @@ export function climb(
   { objective, budget, random, steps: most, reached, enough }: Climb,
 ): number {
   const ranks = ranksOf(packing.problem.items);
-  let current = objective.value(packing);
-  let best = current;
+  const { value, guide = value } = objective;
+  let current = guide(packing);
+  let best = value(packing);
   const memory = new Float64Array(MEMORY).fill(current);
-  if (reached(current)) return 0;
+  if (reached(best)) return 0;
   for (let steps = 0; steps < most; steps++) {
     if (steps % ASK === 0 && enough(steps)) return steps;
     if (steps % LESSON === LESSON - 1) {
       objective.learn(packing);
-      current = objective.value(packing);
+      current = guide(packing);
     }
     packing.begin();
     ruin(packing, random);
     randomOrder(packing.out, ranks, random);
     recreate(packing, budget, randomTaste(random, packing.areas.length));
-    const value = objective.value(packing);
+    const now = guide(packing);
     const at = steps % MEMORY;
-    if (value <= current || value <= (memory[at] as number)) current = value;
+    const taken = now <= current || now <= (memory[at] as number);
+    if (taken) current = now;
     else packing.undo();
     memory[at] = current;
-    if (current >= best) continue;
-    best = current;
+    if (!taken) continue;
+    const found = guide === value ? now : value(packing);
+    if (found >= best) continue;
+    best = found;
     if (reached(best)) return steps + 1;
   }
   return most;

@@ -97,20 +97,15 @@ class Search {
       const whole = this.held.out.length === 0;
       const budget = whole ? this.held.cost : Number.POSITIVE_INFINITY;
       if (whole) this.dropDearest();
-      const areaOut = leftOut(packing.areas.length);
-      let [least, done] = [whole ? 0 : packing.areaOut(), false];
+      let done = false;
       const taken = climb(packing, {
-        objective: areaOut,
+        objective: leftOut(packing.areas.length),
         budget,
         random,
         steps: left,
         reached: () => {
           done = packing.out.length === 0;
-          const area = packing.areaOut();
-          if (area < least || done) {
-            this.held = packing.hold();
-            least = area;
-          }
+          if (done || !whole) this.held = packing.hold();
           return done;
         },
         enough: (steps) => effort.enough(this.at('sheets', steps)),
