@@ -106,21 +106,27 @@ export function polygonArea(shape: readonly Point[]): number {
   return area;
 }
 
-/** Counter-clockwise hull of points in the plane. */
+/** Counter-clockwise hull of points in the plane (monotone chain: Andrew 1979). */
 export function convexHull(points: readonly Point[]): readonly Point[] {
   const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const half = (list: readonly Point[]) => {
-    const chain: Point[] = [];
-    for (const p of list) {
-      for (
-        let o = chain.at(-2), a = chain.at(-1);
-        o && a && (a[0] - o[0]) * (p[1] - o[1]) - (a[1] - o[1]) * (p[0] - o[0]) <= 0;
-        o = chain.at(-2), a = chain.at(-1)
-      )
-        chain.pop();
-      chain.push(p);
+  if (sorted.length < 3) return sorted;
+  const hull = lowerChain(sorted);
+  for (const p of lowerChain(sorted.reverse())) hull.push(p);
+  return hull;
+}
+
+/** The chain of a hull from the first to the last of sorted points, which is left out: the other chain begins with it. */
+function lowerChain(sorted: readonly Point[]): Point[] {
+  const chain: Point[] = [];
+  let n = 0;
+  for (const p of sorted) {
+    while (n > 1) {
+      const [o, a] = [chain[n - 2] as Point, chain[n - 1] as Point];
+      if ((a[0] - o[0]) * (p[1] - o[1]) - (a[1] - o[1]) * (p[0] - o[0]) > 0) break;
+      n -= 1;
     }
-    return chain.slice(0, -1);
-  };
-  return sorted.length < 3 ? sorted : [...half(sorted), ...half(sorted.toReversed())];
+    chain[n++] = p;
+  }
+  chain.length = n - 1;
+  return chain;
 }

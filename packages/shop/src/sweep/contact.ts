@@ -55,17 +55,24 @@ export function passes(moving: Sector, fixed: Sector, turn: number): boolean {
 
 /** Least and greatest distance of a convex polygon from the origin. */
 export function ring(shape: Convex): readonly [number, number] {
-  let [near, far, inside] = [Infinity, 0, true];
-  shape.forEach((p, i) => {
-    const q = shape[(i + 1) % shape.length] as Point;
-    const [dx, dy] = [q[0] - p[0], q[1] - p[1]];
+  // squared until the end
+  let near = Infinity;
+  let far = 0;
+  let inside = true;
+  let p = shape[shape.length - 1] as Point;
+  for (const q of shape) {
+    const dx = q[0] - p[0];
+    const dy = q[1] - p[1];
     const l2 = dx * dx + dy * dy;
     const t = l2 === 0 ? 0 : Math.max(0, Math.min(1, -(p[0] * dx + p[1] * dy) / l2));
-    near = Math.min(near, Math.hypot(p[0] + dx * t, p[1] + dy * t));
-    far = Math.max(far, Math.hypot(p[0], p[1]));
+    const x = p[0] + dx * t;
+    const y = p[1] + dy * t;
+    near = Math.min(near, x * x + y * y);
+    far = Math.max(far, q[0] * q[0] + q[1] * q[1]);
     if (dx * -p[1] - dy * -p[0] < 0) inside = false;
-  });
-  return [inside ? 0 : near, far];
+    p = q;
+  }
+  return [inside ? 0 : Math.sqrt(near), Math.sqrt(far)];
 }
 
 /** Least turn that brings a corner onto a side of a polygon, in the sense given. */
@@ -73,22 +80,22 @@ function cornerMeets(corner: Point, shape: Convex, sense: 1 | -1): number {
   const r2 = corner[0] * corner[0] + corner[1] * corner[1];
   const start = Math.atan2(corner[1], corner[0]);
   let first = Infinity;
-  shape.forEach((p, i) => {
-    const q = shape[(i + 1) % shape.length] as Point;
-    const [dx, dy] = [q[0] - p[0], q[1] - p[1]];
+  let p = shape[shape.length - 1] as Point;
+  for (const q of shape) {
+    const dx = q[0] - p[0];
+    const dy = q[1] - p[1];
     // |p + t·d|² = r²
     const a = dx * dx + dy * dy;
     const b = p[0] * dx + p[1] * dy;
-    const c = p[0] * p[0] + p[1] * p[1] - r2;
-    const det = b * b - a * c;
-    if (det < 0 || a === 0) return;
-    const root = Math.sqrt(det);
+    const det = b * b - a * (p[0] * p[0] + p[1] * p[1] - r2);
+    const root = det < 0 || a === 0 ? Number.NaN : Math.sqrt(det);
     for (const t of [(-b - root) / a, (-b + root) / a]) {
-      if (t < -TOUCH || t > 1 + TOUCH) continue;
+      if (!(t >= -TOUCH && t <= 1 + TOUCH)) continue;
       const at = Math.atan2(p[1] + t * dy, p[0] + t * dx);
       const turn = ((((at - start) * sense) % FULL) + FULL) % FULL;
       first = Math.min(first, turn > FULL - TOUCH ? 0 : turn);
     }
-  });
+    p = q;
+  }
   return first;
 }

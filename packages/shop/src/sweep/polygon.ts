@@ -23,18 +23,56 @@ export function overlap(a: Convex, b: Convex): number {
 
 /** True when two convex polygons share more than their rims. */
 export function meet(a: Convex, b: Convex): boolean {
-  return !parted(a, b) && !parted(b, a);
+  return meetsOnWay(a, 0, 0, b);
 }
 
-/** True when a side of `a` parts the two. */
-function parted(a: Convex, b: Convex): boolean {
-  return a.some(([px, py], i) => {
-    const [qx, qy] = a[(i + 1) % a.length] as Point;
-    const [nx, ny] = [qy - py, px - qx];
-    if (Math.abs(nx) + Math.abs(ny) < 1e-12) return false;
-    const edge = nx * px + ny * py;
-    return b.every(([x, y]) => nx * x + ny * y >= edge);
-  });
+/**
+ * True when a convex polygon shares more than rims with a still one somewhere on a straight way, mm. No outline of what it
+ * passes over is made: the axes that may part the two are those of either polygon, of their boxes, and the one across the
+ * way (separating axes of a Minkowski sum: Gottschalk, Lin, Manocha 1996).
+ */
+export function meetsOnWay(moving: Convex, dx: number, dz: number, still: Convex): boolean {
+  if (boxesApart(moving, dx, dz, still)) return false;
+  if (dx !== 0 && dz !== 0 && apartAcross(moving, dx, dz, still)) return false;
+  return !parted(moving, dx, dz, still) && !parted(still, -dx, -dz, moving);
+}
+
+/** True when the boxes round them are apart, the moving one's drawn out along its way. */
+function boxesApart(moving: Convex, dx: number, dz: number, still: Convex): boolean {
+  return (
+    most(moving, 1, 0) + Math.max(0, dx) <= -most(still, -1, 0) ||
+    most(moving, -1, 0) + Math.max(0, -dx) <= -most(still, 1, 0) ||
+    most(moving, 0, 1) + Math.max(0, dz) <= -most(still, 0, -1) ||
+    most(moving, 0, -1) + Math.max(0, -dz) <= -most(still, 0, 1)
+  );
+}
+
+/** True when they pass each other beside the way. */
+const apartAcross = (moving: Convex, dx: number, dz: number, still: Convex): boolean =>
+  most(moving, dz, -dx) <= -most(still, -dz, dx) || most(moving, -dz, dx) <= -most(still, dz, -dx);
+
+/** True when a side of `a`, or where it comes to on its way, parts the two. */
+function parted(a: Convex, dx: number, dz: number, b: Convex): boolean {
+  let p = a[a.length - 1] as Point;
+  for (const q of a) {
+    const nx = q[1] - p[1];
+    const ny = p[0] - q[0];
+    const edge = nx * p[0] + ny * p[1] + Math.max(0, nx * dx + ny * dz);
+    if (Math.abs(nx) + Math.abs(ny) >= 1e-12 && edge <= -most(b, -nx, -ny)) return true;
+    p = q;
+  }
+  return false;
+}
+
+/** How far a shape reaches in a direction, times its length. Corners by number: nothing else is asked so often. */
+function most(shape: Convex, x: number, z: number): number {
+  let reach = -Infinity;
+  for (let i = 0; i < shape.length; i++) {
+    const p = shape[i] as Point;
+    const at = p[0] * x + p[1] * z;
+    if (at > reach) reach = at;
+  }
+  return reach;
 }
 
 /** Overlap along the outward normals of the sides of `a`. */

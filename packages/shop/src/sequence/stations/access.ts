@@ -1,6 +1,6 @@
 import type { Brake } from '../../machines/shop.js';
-import { type Convex, meet } from '../../sweep/polygon.js';
-import { shifted, swept } from '../../sweep/shift.js';
+import { type Convex, meet, meetsOnWay, rectangle } from '../../sweep/polygon.js';
+import { shifted } from '../../sweep/shift.js';
 import { hasWayOut } from '../../sweep/way-out.js';
 import type { LeafTools } from '../../tools/leaf-tools.js';
 import type { LineSection } from '../part/line-stands.js';
@@ -27,19 +27,55 @@ export type AccessBook = (lying: Lying) => RemovalWay | null;
 /** The ways of one brake at one set-back; null where the part is trapped. @param tools without margin */
 export function accessBook(brake: Brake, tools: LeafTools, thickness: number): AccessBook {
   const known = new Map<string, RemovalWay | null>();
-  const leaf = brake.leaf.width;
+  const jaw = jawOf(brake, tools, thickness);
   return (lying) => {
     const seen = inReach(lying);
-    const jaw = tools.finger.map(smaller);
-    if (seen.every((s) => s.low >= -LIFTED && s.high <= brake.opening) && rises(seen, jaw, brake.opening))
-      return 'straight';
+    const level = seen.every((s) => s.low >= -LIFTED && s.high <= jaw.opening);
+    if (level && rises(seen, jaw, jaw.opening)) return 'straight';
+    const asked: Asked = { seen, lying, jaw };
+    let first: Asked | undefined;
+    for (const place of pushed(asked)) {
+      if (straight(place)) return 'straight';
+      first ??= place;
+    }
+    if (along(asked)) return 'along';
     const key = seen.map(nameOf).sort().join(' ');
     const before = known.get(key);
     if (before !== undefined) return before;
-    const way = wayFor({ seen, lying, brake, tools, thickness, leaf });
+    const way = drawnOut(asked, first);
     if (known.size >= MOST_KEPT) known.clear();
     known.set(key, way);
     return way;
+  };
+}
+
+/** Jaw and bed as a lifted part sees them. mm */
+interface Jaw {
+  readonly opening: number;
+  /** How far the part can be lifted off the bed. */
+  readonly clear: number;
+  readonly setBack: number;
+  readonly finger: readonly Convex[];
+  readonly beam: Convex;
+  /** The fingers a little smaller: the part may lean on them. */
+  readonly smaller: readonly Convex[];
+  /** Fingers and beam with the jaw lifted by its opening. */
+  readonly lifted: { readonly fingers: readonly Convex[]; readonly beam: Convex };
+  /** Bed and leaf, drawn level, as one block. */
+  readonly floor: Convex;
+}
+
+function jawOf({ opening, bed, leaf }: Brake, { finger, beam, setBack }: LeafTools, thickness: number): Jaw {
+  const up = (shape: Convex) => shifted(shape, 0, opening);
+  return {
+    opening,
+    clear: opening - thickness - LIFTED,
+    setBack,
+    finger,
+    beam,
+    smaller: finger.map(smaller),
+    lifted: { fingers: finger.map(up), beam: up(beam) },
+    floor: rectangle(-bed, -FAR, leaf.width, 0),
   };
 }
 
@@ -56,32 +92,28 @@ interface Seen {
 interface Asked {
   readonly seen: readonly Seen[];
   readonly lying: Lying;
-  readonly brake: Brake;
-  readonly tools: LeafTools;
-  readonly thickness: number;
-  readonly leaf: number;
+  readonly jaw: Jaw;
 }
 
 /** What stands up or hangs down; the flat sheet between jaw and bed is in nobody's way. */
 function inReach({ sections, fingers }: Lying): readonly Seen[] {
   return sections.map(({ section, y }) => {
-    const zs = section.map((p) => p[1]);
+    let [low, high] = [Infinity, -Infinity];
+    for (const [, z] of section) {
+      low = Math.min(low, z);
+      high = Math.max(high, z);
+    }
     const under = fingers.some(([a, b]) => y[1] > a + 1e-6 && y[0] < b - 1e-6);
-    return { section, y, under, low: Math.min(...zs), high: Math.max(...zs) };
+    return { section, y, under, low, high };
   });
 }
 
 const nameOf = ({ section, under, y }: Seen): string =>
   `${under ? 'u' : `b${y[0].toFixed(0)}:${y[1].toFixed(0)}`}${section.map((p) => `${p[0].toFixed(1)},${p[1].toFixed(1)}`).join(';')}`;
 
-function wayFor(asked: Asked): RemovalWay | null {
-  let first: Asked | undefined;
-  for (const place of pushed(asked)) {
-    if (straight(place)) return 'straight';
-    first ??= place;
-  }
-  if (along(asked)) return 'along';
-  if (first !== undefined && tilted(first)) return 'tilted';
+/** Ways that are looked for step by step. @param place where the part lies with the jaw lifted, if it can be */
+function drawnOut(asked: Asked, place: Asked | undefined): RemovalWay | null {
+  if (place !== undefined && tilted(place)) return 'tilted';
   return withFingers(asked) ? 'with-fingers' : null;
 }
 
@@ -93,106 +125,87 @@ function smaller(shape: Convex): Convex {
 }
 
 /** True when the fingers pass nothing of the part as the jaw lifts. */
-function rises(seen: readonly Seen[], fingers: readonly Convex[], by: number): boolean {
-  const paths = fingers.map((f) => swept(shifted(f, 0, LOOSE), 0, by - LOOSE));
-  return seen.every(({ section, under }) => !under || !paths.some((p) => meet(section, p)));
-}
-
-/** The part pushed to the front or the back under a jaw that only lets go of it, as far as the jaw can be lifted then. */
-function* pushed(asked: Asked): Generator<Asked> {
-  const { seen, tools, brake, leaf } = asked;
-  const fingers = tools.finger.map(smaller);
-  const still = [tools.beam, shifted(floor(brake, leaf), 0, -LIFTED)];
-  for (const by of PUSHES) {
-    const passes = seen.every(({ section, under }) => {
-      const path = swept(section, by, 0);
-      return ![...still, ...(under ? fingers : [])].some((o) => meet(path, o));
-    });
-    const there = seen.map((s) => ({ ...s, section: shifted(s.section, by, 0) }));
-    if (passes && rises(there, fingers, brake.opening)) yield { ...asked, seen: there };
-  }
-}
-
-/** The jaw as the lifted part sees it: the part stays, the jaw rises. */
-function jaw({ tools, brake }: Asked, up: number) {
-  const rise = (shape: Convex) => shifted(shape, 0, Math.min(up, brake.opening));
-  return { fingers: tools.finger.map(rise), beam: rise(tools.beam) };
-}
-
-/** Straight out to the front, or back from where it came, on the bed or lifted off it. */
-function straight(asked: Asked): boolean {
-  const { seen, brake, thickness, leaf } = asked;
-  const { fingers, beam } = jaw(asked, brake.opening);
-  const bed = floor(brake, leaf);
-  const clear = brake.opening - thickness - LIFTED;
-  return [0, clear].some((raised) =>
-    [FAR, -FAR].some((to) =>
-      seen.every(({ section, under }) => {
-        const path = swept(shifted(section, 0, raised + LIFTED), to, 0);
-        const against = under ? [...fingers, beam, bed] : [beam, bed];
-        return !against.some((o) => meet(path, o));
-      }),
-    ),
+function rises(seen: readonly Seen[], { smaller }: Jaw, by: number): boolean {
+  const fingers = smaller.map((f) => shifted(f, 0, LOOSE));
+  return seen.every(
+    ({ section, under }) => !under || !fingers.some((f) => meetsOnWay(f, 0, by - LOOSE, section)),
   );
 }
 
-/** Bed and leaf, drawn level, as one block. */
-const floor = ({ bed }: Brake, leaf: number): Convex => [
-  [-bed, -FAR],
-  [leaf, -FAR],
-  [leaf, 0],
-  [-bed, 0],
-];
+/** The part pushed to the front or the back under a jaw that only lets go of it, as far as the jaw can be lifted then. */
+function* pushed({ seen, lying, jaw }: Asked): Generator<Asked> {
+  const still = [jaw.beam, shifted(jaw.floor, 0, -LIFTED)];
+  for (const by of PUSHES) {
+    const passes = seen.every(
+      ({ section, under }) =>
+        !still.some((o) => meetsOnWay(section, by, 0, o)) &&
+        !(under && jaw.smaller.some((o) => meetsOnWay(section, by, 0, o))),
+    );
+    if (!passes) continue;
+    const there = seen.map((s) => ({ ...s, section: shifted(s.section, by, 0) }));
+    if (rises(there, jaw, jaw.opening)) yield { seen: there, lying, jaw };
+  }
+}
+
+/** Straight out to the front, or back from where it came, on the bed or lifted off it. */
+function straight({ seen, jaw: { clear, lifted, floor } }: Asked): boolean {
+  const still = [lifted.beam, floor];
+  return [0, clear].some((raised) => {
+    const up = seen.map((s) => ({ under: s.under, section: shifted(s.section, 0, raised + LIFTED) }));
+    return [FAR, -FAR].some((to) =>
+      up.every(
+        ({ section, under }) =>
+          !still.some((o) => meetsOnWay(section, to, 0, o)) &&
+          !(under && lifted.fingers.some((o) => meetsOnWay(section, to, 0, o))),
+      ),
+    );
+  });
+}
 
 /** Along the line: nothing that reaches into the jaw's section may have to pass the fingers. */
-function along(asked: Asked): boolean {
-  const { seen, lying, brake, tools } = asked;
+function along({ seen, lying, jaw }: Asked): boolean {
   const ends: Interval = [
     Math.min(...lying.fingers.map((f) => f[0])),
     Math.max(...lying.fingers.map((f) => f[1])),
   ];
-  const still = tools.finger.map(smaller);
-  return [brake.opening, brake.opening / 2, 1, LOOSE].some((up) => {
-    if (!rises(seen, still, up)) return false;
-    const { fingers } = jaw(asked, up);
+  return [jaw.opening, jaw.opening / 2, 1, LOOSE].some((up) => {
+    if (!rises(seen, jaw, up)) return false;
+    const fingers = jaw.finger.map((f) => shifted(f, 0, Math.min(up, jaw.opening)));
     const inside = seen.filter(({ section }) => fingers.some((f) => meet(section, f)));
     return inside.every((s) => s.y[0] >= ends[1] - 1e-6) || inside.every((s) => s.y[1] <= ends[0] + 1e-6);
   });
 }
 
 /** Tilted and drawn round the foot to the front. */
-function tilted({ seen, brake, tools, leaf }: Asked): boolean {
-  const { finger, beam } = tools;
-  const bed = shifted(floor(brake, leaf), 0, -brake.opening);
+function tilted({ seen, jaw: { finger, beam, floor, opening, setBack } }: Asked): boolean {
+  const bed = shifted(floor, 0, -opening);
   return hasWayOut({
     body: seen.map(({ section, under }) => ({
       piece: section,
       against: [...(under ? finger : []), beam, bed],
     })),
-    past: -tools.setBack,
-    down: brake.opening,
+    past: -setBack,
+    down: opening,
   });
 }
 
 const SHIFTS = [0, 5, 10, 15, 20, 30, 40, 60]; // mm the fingers are pushed back inside the part before they are lifted
 
 /** The fingers loosened from the jaw: part and fingers come out to the front together, then the fingers out of it. */
-function withFingers(asked: Asked): boolean {
-  const { seen, brake, tools, leaf } = asked;
-  const { beam } = jaw(asked, brake.opening);
-  const bed = floor(brake, leaf);
+function withFingers({ seen, jaw: { finger, lifted, floor } }: Asked): boolean {
   const out = seen.every(({ section }) => {
-    const path = swept(shifted(section, 0, LIFTED), FAR, 0);
-    return !meet(path, beam) && !meet(path, bed);
+    const up = shifted(section, 0, LIFTED);
+    return !meetsOnWay(up, FAR, 0, lifted.beam) && !meetsOnWay(up, FAR, 0, floor);
   });
   const near = seen.filter((s) => s.under);
-  const passes = (path: Convex) => near.every(({ section }) => !meet(path, section));
+  const passes = (shape: Convex, dx: number, dz: number) =>
+    near.every(({ section }) => !meetsOnWay(shape, dx, dz, section));
   return (
     out &&
     SHIFTS.some((back) =>
-      tools.finger.every((f) => {
+      finger.every((f) => {
         const loose = shifted(f, 0, LIFTED);
-        return passes(swept(loose, -back, 0)) && passes(swept(shifted(loose, -back, 0), 0, FAR));
+        return passes(loose, -back, 0) && passes(shifted(loose, -back, 0), 0, FAR);
       }),
     )
   );

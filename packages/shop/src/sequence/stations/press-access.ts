@@ -1,6 +1,5 @@
 import type { Point } from '@tinwright/core';
-import { type Convex, meet, turned } from '../../sweep/polygon.js';
-import { swept } from '../../sweep/shift.js';
+import { type Convex, meet, meetsOnWay, turned } from '../../sweep/polygon.js';
 import { hasWayOut } from '../../sweep/way-out.js';
 import type { PressTools } from '../../tools/press-tools.js';
 import type { Interval } from './stretches.js';
@@ -21,10 +20,8 @@ export function risen(seen: Convex, moves: boolean, rise: number): Convex {
 }
 
 /** True where a section would take the punch along as it goes down from it. */
-export const hooks = (section: Convex, { punch, ram }: Pick<PressTools, 'punch' | 'ram'>): boolean => {
-  const path = swept(section, 0, -FAR);
-  return punch.some((p) => meet(path, p)) || meet(path, ram);
-};
+export const hooks = (section: Convex, { punch, ram }: Pick<PressTools, 'punch' | 'ram'>): boolean =>
+  [...punch, ram].some((o) => meetsOnWay(section, 0, -FAR, o));
 
 /**
  * True when a part comes off an open punch, as it came under it: straight down, along the line past the end of the
