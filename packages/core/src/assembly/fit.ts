@@ -50,7 +50,10 @@ export function fitsOf(
   const rows = two.map((s) => fitRow(s, matingOf(s, two), of(s.from), of(s.to)));
   const tight = rows.flatMap((r, i) => tightFinding(r, two[i] as Seated));
   const clashes = bodies.flatMap((a, i) =>
-    bodies.slice(i + 1).flatMap((b) => clashFindings(a, b, of(a), of(b), open)),
+    bodies.slice(i + 1).flatMap((b) => {
+      const made = [b, a].filter((p) => placed.includes(p)).map((p) => p.piece);
+      return clashFindings([a, of(a)], [b, of(b)], made, open);
+    }),
   );
   const beside = neighbours(two).flatMap(([s, other]) => {
     const row = fitRow({ ...s, from: s.to, to: other.to, gap: 0 }, [], of(s.to), of(other.to));
@@ -173,10 +176,9 @@ export function deepestPair(p: readonly Lump[], q: readonly Lump[]): Pair | null
 }
 
 function clashFindings(
-  a: Placed,
-  b: Placed,
-  p: readonly Lump[],
-  q: readonly Lump[],
+  [a, p]: readonly [Placed, readonly Lump[]],
+  [b, q]: readonly [Placed, readonly Lump[]],
+  made: readonly string[],
   open: readonly Miss[],
 ): readonly Finding[] {
   const worst = deepestPair(p, q);
@@ -190,7 +192,7 @@ function clashFindings(
         value: worst.depth,
         limit: 0,
         unit: 'mm',
-        values: { between: [spotOf(a, worst.u), spotOf(b, worst.v)], by },
+        values: { between: [spotOf(a, worst.u), spotOf(b, worst.v)], by, made },
         source: [cite(null, { basis: 'computed' })],
       }),
     },

@@ -55,6 +55,8 @@ export interface CoreFindings {
     readonly between: readonly [Spot, Spot];
     /** By how much one of them has to give way. */
     readonly by: number;
+    /** Those of the two that are made, not bought: what can be made smaller. */
+    readonly made: readonly string[];
   };
   readonly 'hinge-swing': { readonly hinge: string; readonly between: readonly [Spot, Spot] };
   readonly 'weld-zinc': { readonly weld: 'spot-weld' | 'plug-weld' };

@@ -1,6 +1,6 @@
 import { type SizeAdvice, sizeAdvice } from '../advice/advice.js';
 import { nearestSize, passing, type SearchBudget, stepOf } from '../advice/nearest-size.js';
-import { type Leaf, sizesIn, withValue } from '../advice/values.js';
+import { type Leaf, sizesIn, valueAt, withValue } from '../advice/values.js';
 import { JobError, type Path, pathText, type Refusal } from '../errors/problem.js';
 import { withGiven } from '../families/refused.js';
 import { LONGEST } from '../schema/kit.js';
@@ -50,7 +50,20 @@ export function withAdvice(
       return found.length < refusals.length && !found.some((f) => starts(f.path, group)) ? 0 : null;
     };
     const tried = (list: readonly Leaf<number>[]) => sizeAdvice(part.params, room, () => budget, list)[0];
-    return tried(moves) ?? tried(own.filter((l) => !moves.includes(l))) ?? null;
+    return tried(moves) ?? tried(own.filter((l) => !moves.includes(l))) ?? elsewhere(group, room);
+  };
+  /** A distance from an edge that an opening says nothing of yet. */
+  const elsewhere = (group: Path, room: (params: unknown) => 0 | null): SizeAdvice | null => {
+    if (group.length !== 2 || group[0] !== 'cutouts') return null;
+    const from = [...group, 'from'];
+    const given = Object.keys(valueAt(part.params, from) ?? {});
+    for (const path of EDGES.filter((e) => !given.includes(e)).map((edge) => [...from, edge])) {
+      const at = (v: number) => withValue(part.params, path, v);
+      if (problems(at(1)).some((f) => NO_PLACE.includes(f.code))) continue;
+      const found = nearestSize(1, (v) => room(at(v)), budget);
+      if (found !== null) return { path, given: 1, ...found };
+    }
+    return null;
   };
   const every = (): SizeAdvice | null => {
     if (lengths.length > MOST_SIZES) return null;
@@ -75,6 +88,8 @@ export function withAdvice(
   });
 }
 
+const EDGES = ['west', 'south', 'east', 'north', 'far'];
+const NO_PLACE = ['edge-unknown', 'place-edges'];
 const NOTHING = 'No size works here while the others stay as they are';
 const STAY_CLEAR = ['form-clash', 'flat-crosses'];
 const CLEAR = 'Change the sizes so that they stay clear of each other';

@@ -18,6 +18,7 @@ import { verifyForm } from '../fold/verify-form.js';
 import type { Unit } from '../units/length.js';
 import { atOnce, inTurns, type Pieces, type StopSignal } from '../units/pieces.js';
 import { withAdvice } from './advice.js';
+import { withPlaces } from './clash-changes.js';
 import { measuredFindings } from './measured-findings.js';
 import type { Job, JobPart } from './read.js';
 import { reviveJob } from './revive.js';
@@ -88,9 +89,13 @@ function* planPieces(given: Job, options: PlanJobOptions): Pieces<JobPlan> {
   const { cut = drawnFasteners(job), checks = [] } = options;
   const parts = yield* planAll(job, options);
   const alone = job.joints.length === 0 && job.hardware === null;
-  const assembly: Assembly | null = alone
+  const found: Assembly | null = alone
     ? null
     : yield* saidIn(job.units, assemble(parts.map(standing), job, cut));
+  const assembly = found && {
+    ...found,
+    findings: withPlaces(found.findings, parts.map(standing), job),
+  };
   const marked: PartPlan[] = [];
   for (const p of parts)
     marked.push(assembly === null ? p : yield* withFasteners(p, assembly, options.verify));

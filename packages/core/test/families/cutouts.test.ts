@@ -209,6 +209,17 @@ describe('an opening that cannot be is named with its place and what would work:
     );
   });
 
+  test('over another, its own place not told: a distance from an edge works', () => {
+    const [round, slot] = [
+      { type: 'round', panel: 'base', diameter: 30 },
+      { type: 'slot', panel: 'base', length: 60, width: 12 },
+    ];
+    const said = refusal(round, slot);
+    const [, edge, mm] = /Use cutouts\[1\]\.from\.(\w+) of ([\d.]+) mm or more/.exec(said) ?? [];
+    expect(edge).toBeDefined();
+    expect(refusal(round, { ...slot, from: { [edge as string]: Number(mm) } })).toBe('');
+  });
+
   test('within another', () => {
     const said = refusal(
       { type: 'rectangle', panel: 'base', length: 60, width: 60 },

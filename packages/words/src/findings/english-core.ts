@@ -124,7 +124,10 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
   clash: {
     message: ({ between: [a, b], value }, t) =>
       `${t.spot(a)} and ${t.spot(b)} are in the same place, ${t.size(value)} deep`,
-    aim: ({ between: [a, b], by }, t) => `make ${b.piece} or ${a.piece} smaller there by ${t.least(by)}`,
+    aim: ({ between: [a, b], by, made }, t) =>
+      made.length === 0
+        ? `stand ${b.piece} or ${a.piece} elsewhere`
+        : `make ${made.join(' or ')} smaller there by ${t.least(by)}${made.length === 1 ? `, or stand ${made[0] === b.piece ? a.piece : b.piece} elsewhere` : ''}`,
   },
   'hinge-swing': {
     message: ({ hinge, between: [a, b], value, limit }, t) =>

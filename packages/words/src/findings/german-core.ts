@@ -128,7 +128,10 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
   clash: {
     message: ({ between: [a, b], value }, t) =>
       `${t.spot(a)} und ${t.spot(b)} sind am selben Ort, ${t.size(value)} tief`,
-    aim: ({ between: [a, b], by }, t) => `${b.piece} oder ${a.piece} dort um ${t.least(by)} kleiner machen`,
+    aim: ({ between: [a, b], by, made }, t) =>
+      made.length === 0
+        ? `${b.piece} oder ${a.piece} woanders anbringen`
+        : `${made.join(' oder ')} dort um ${t.least(by)} kleiner machen${made.length === 1 ? ` oder ${made[0] === b.piece ? a.piece : b.piece} woanders anbringen` : ''}`,
   },
   'hinge-swing': {
     message: ({ hinge, between: [a, b], value, limit }, t) =>
