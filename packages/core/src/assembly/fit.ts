@@ -51,7 +51,7 @@ export function fitsOf(
   const tight = rows.flatMap((r, i) => tightFinding(r, two[i] as Seated));
   const clashes = bodies.flatMap((a, i) =>
     bodies.slice(i + 1).flatMap((b) => {
-      const made = [b, a].filter((p) => placed.includes(p)).map((p) => p.piece);
+      const made = [b, a].filter(isMade).map((p) => p.piece);
       return clashFindings([a, of(a)], [b, of(b)], made, open);
     }),
   );
@@ -61,6 +61,9 @@ export function fitsOf(
   });
   return { rows, findings: [...clashes, ...tight, ...beside] };
 }
+
+/** What is bought is only a body: it has no panels to be cut from. */
+const isMade = ({ part }: Placed) => part.part.panels.length > 0;
 
 /** Pieces that one joint brings to places beside each other. */
 function neighbours(joints: readonly Seated[]): readonly (readonly [Seated, Seated])[] {
