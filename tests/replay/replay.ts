@@ -1,6 +1,7 @@
 // A bend order replayed from what was written, job.json and the cut file, with the values of the shop file: every panel
 // and every bend's metal as solids through every stroke, and on the way in and off. Nothing of the planner's geometry.
 import type { Body, Hinge } from './body.js';
+import { barTools, closingFlaws, malletTools, onWall } from './closing.js';
 import { liftFlaws } from './lift.js';
 import {
   type Draw,
@@ -60,7 +61,7 @@ function stepFlaws(given: Shopped, draw: Draw, step: WrittenStep, state: State):
   const line = lineUp(body, hinges, root);
   const standing = standingFor(body, line, step, state);
   const run = { brake: onBrake, press: onPress, vise: byHand, hand: byHand }[step.machine];
-  return [...ruleFlaws(given, step, line, state), ...run(given, draw, step, standing)];
+  return [...ruleFlaws(given, step, line, state), ...run(given, draw, step, standing, state)];
 }
 
 function onBrake({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Standing): readonly string[] {
@@ -112,12 +113,19 @@ const curved = ({ action }: WrittenStep, { free, hinges }: LineUp) => {
   return (panel: number, tool: string) => action === 'fold' && tool === 'bed' && own.has(panel);
 };
 
-function onPress({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Standing): readonly string[] {
+function onPress(
+  { shop }: Shopped,
+  draw: Draw,
+  step: WrittenStep,
+  standing: Standing,
+  state: State,
+): readonly string[] {
   const { press } = shop;
   if (press === null || step.press === null) return ['there is no press'];
   const { line, stroke } = standing;
   const spans = toolSpans(step, line.left);
-  if (step.action === 'close') return [];
+  const folded = { body: standing.body, line, state };
+  if (step.action === 'close') return closingFlaws(folded, barTools(draw, folded, 0));
   const tools = pressTools(draw, press, step.press, spans);
   const momentAt = (turn: number) => pressMoment(tools, stroke, turn);
   // a press is set by trying: what the metal opens again has to be free
@@ -128,9 +136,19 @@ function onPress({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Sta
 
 const SQUARE = Math.PI / 2; // past it the sheet lies on the bar and is laid over
 
-function byHand({ shop }: Shopped, draw: Draw, step: WrittenStep, all: Standing): readonly string[] {
-  // laid flat on the bench with a mallet, or between the jaws
-  if (step.action === 'close') return [];
+function byHand(
+  { shop }: Shopped,
+  draw: Draw,
+  step: WrittenStep,
+  all: Standing,
+  state: State,
+): readonly string[] {
+  const folded = onWall({ body: all.body, line: all.line, state });
+  const dressed = () => closingFlaws(folded, malletTools(draw, folded, 0));
+  if (step.action === 'close') return dressed();
+  // bent square over bars a fold is laid over with a mallet on the bench, in pliers with them
+  const laid = step.action === 'fold' && step.clamp !== 'seamer' ? dressed() : [];
+  if (laid.length > 0) return laid;
   const standing = { ...all, set: Math.min(all.set, SQUARE) };
   const { line, stroke } = standing;
   const { vise, handSeamer } = shop;

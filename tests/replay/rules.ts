@@ -54,7 +54,10 @@ export function ruleFlaws(given: Shopped, step: WrittenStep, line: LineUp, state
     ...common,
     ...thick(gripper.capacity),
     ...said(wide > most + PLAY, `the line is ${wide} mm long`),
-    ...said(bend.hem === undefined && step.angle > 95 + PLAY, `${step.angle} degrees by hand`),
+    ...said(
+      step.action !== 'close' && (step.setAngle ?? step.angle) > 95 + PLAY,
+      `${step.angle} degrees by hand`,
+    ),
   ];
 }
 

@@ -15,7 +15,7 @@ export {
 } from './metal/springback.js';
 export { TOOLS, toolsOf } from './operations/operation.js';
 export { usualOrder } from './operations/usual-order.js';
-export { type ReplayTurn, turned, turns } from './replay/part-bent.js';
+export { bentTo, type ReplayTurn, turned, turns } from './replay/part-bent.js';
 export { FIT_METHOD } from './strip/fit.js';
 export { fitFindings } from './strip/fit-findings.js';
 export { USUAL_READING } from './strip/measured.js';

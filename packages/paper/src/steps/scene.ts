@@ -7,6 +7,7 @@ import {
   type StepState,
   stateAt,
 } from '@tinwright/shop';
+import { bentTo } from '@tinwright/shop/internal';
 import { cutOff } from './cut-off.js';
 import { type Cut, sectionAt } from './section.js';
 import { benchMachine } from './tools/bench-machine.js';
@@ -88,7 +89,7 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
     });
   const { vise } = shop;
   if (vise === null) return null;
-  const half = ((step.angle > 140 ? 90 : step.angle) * Math.PI) / 360;
+  const half = (Math.PI * (step.action === 'close' ? 90 : bentTo(step))) / 360;
   const top = (insideRadius + thickness) * Math.tan(half);
   if (step.clamp === 'bench')
     return benchMachine(vise, step, {

@@ -1,5 +1,6 @@
 import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
+import { bentTo } from '@tinwright/shop/internal';
 import type { Item } from '../page/page.js';
 import { onPage, type SceneFrame } from './frame.js';
 import type { Scene } from './scene.js';
@@ -21,8 +22,9 @@ export function stroke(scene: Scene, when: 'before' | 'after', frame: SceneFrame
     : Math.min(frame.box.max[0] - centre[0], frame.box.max[1] - centre[1]);
   const radius = Math.max(6, Math.min(0.75 * Math.max(...free) * frame.ratio, 0.85 * room));
   const start = vise ? 90 : 0;
-  const first = start + Math.min(12, step.angle / 4);
-  const last = start + step.angle - Math.min(6, step.angle / 8);
+  const to = bentTo(step);
+  const first = start + Math.min(12, to / 4);
+  const last = start + to - Math.min(6, to / 8);
   return arcArrow(centre, radius, radians(first), radians(last));
 }
 

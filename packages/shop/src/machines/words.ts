@@ -123,7 +123,7 @@ const WORDS: Readonly<Record<string, ShopWord>> = {
   'costs.tool': word('each one taken or added', 's'),
   'costs.hook': word('hooked under the jaw', 's'),
   'costs.flatten': word('a hem flattened', 's'),
-  'costs.swing': word('the larger side swings with the leaf', 's'),
+  'costs.swing': word('the larger side swings, with the leaf or by hand', 's'),
   'costs.hand': word('a bend by hand, 100 mm long or shorter', 's'),
   'costs.seamer': word('a flange bent with the hand seamer', 's'),
   'costs.dress': word('an end that no finger or tool covers, dressed by hand', 's'),

@@ -10,6 +10,14 @@ export interface ReplayTurn {
 
 const FLAT = degrees(1e-6); // a bend not yet made is bent through this much: less than can be seen or measured
 
+/** How far a step bends in its machine, degrees: a fold by hand only as far as over bars. */
+export const bentTo = ({
+  action,
+  angle,
+  setAngle,
+}: Pick<BendStep, 'action' | 'angle' | 'setAngle'>): number =>
+  action === 'fold' ? (setAngle ?? angle) : angle;
+
 /** Every bend of the part after some operations. */
 export function turns(part: Part, done: readonly BendStep[]): ReadonlyMap<string, ReplayTurn> {
   return new Map(

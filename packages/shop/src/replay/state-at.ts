@@ -3,7 +3,7 @@ import { compose3, form, radians, type Standing, stand } from '@tinwright/core/i
 import type { BendStep } from '../sequence/answer/plan.js';
 import { inverse } from '../sequence/part/fold-tree.js';
 import { movingPanels } from './folding.js';
-import { type ReplayTurn, turned, turns } from './part-bent.js';
+import { bentTo, type ReplayTurn, turned, turns } from './part-bent.js';
 import { placed } from './setup.js';
 import { type Along, stands } from './tool-solids.js';
 
@@ -38,7 +38,8 @@ export function stateAt(
   if (step === undefined) throw new RangeError(`operation ${index} given, 0 to ${steps.length - 1} allowed`);
   const bends = step.bends.map((id) => flat.bends.find((b) => b.id === id) as FlatBend);
   const [first] = bends as [FlatBend];
-  const [old, next] = [turns(part, steps.slice(0, index)), turns(part, steps.slice(0, index + 1))];
+  const done = steps.slice(0, index);
+  const [old, next] = [turns(part, done), turns(part, [...done, { ...step, angle: bentTo(step) }])];
   const [before, after] = (['before', 'after'] as const).map((when) => {
     const now = form(turned(part, when === 'before' ? old : next));
     return stand(now, machinePose(flat, step, first, next.get(first.id) as ReplayTurn, when, now));

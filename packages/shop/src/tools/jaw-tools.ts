@@ -17,6 +17,9 @@ export interface JawTools {
   readonly benches: readonly Convex[];
 }
 
+/** Degrees a hem is bent to over bars or in pliers; from there it is laid over. Common practice, no source. */
+export const OVER_BARS = 90;
+
 const DEEP = 1000; // mm
 const FLUSH = 0.05; // mm; what lies on the bench with the sheet, or against a bar beside it, is not in the way
 const LEGS = 4; // mm; judgement

@@ -15,10 +15,12 @@ const vise = ({ held }: HandFacts) =>
   `Hang ${held} between the folding bars, the line level with them, and clamp it.`;
 const bench = ({ held }: HandFacts) =>
   `Lay ${held} on the bench with the line at its edge and clamp a bar down on it along the line.`;
-const over = ({ angle }: HandFacts) =>
-  `Bend the free side to ${angle} with a mallet against a block of wood, a little at a time along the whole line.`;
-const seamer = ({ held, angle }: HandFacts) =>
-  `Grip ${held} in the hand seamer up to the line and turn it to ${angle}, a little at a time along the whole line.`;
+const over = ({ set }: HandFacts) =>
+  `Bend the free side to ${set} with a mallet against a block of wood, a little at a time along the whole line.`;
+const seamer = ({ held, set }: HandFacts) =>
+  `Grip ${held} in the hand seamer up to the line and turn it to ${set}, a little at a time along the whole line.`;
+const laid = ({ angle }: HandFacts) =>
+  `Take it out, lay it on the bench with the fold up, and lay the fold over to about ${angle} with the mallet. ${NEXT}`;
 const gauge = ({ held, gauged }: HandFacts) =>
   gauged ? `Push ${held} against the back gauge` : `Lay ${held} on the die with the line under the punch`;
 const RISES = 'Hold the sheet by hand in front of the tools; it rises as it is bent.';
@@ -57,10 +59,11 @@ export const BENDS_ENGLISH: BendWords = {
       brake: (f) =>
         `Clamp ${f.held} with the sight line under the edge of the fingers, then lift the leaf as far as ${f.set}. ${NEXT}`,
       press: (f) => `${gauge(f)}, then press until the fold is ${f.set}. ${RISES} ${NEXT}`,
-      vise: (f) => `${vise(f)} ${over(f)} ${NEXT}`,
-      bench: (f) => `${bench(f)} ${over(f)} ${NEXT}`,
-      seamer: (f) => `${seamer(f)} ${NEXT}`,
-      hand: (f) => `${over(f)} ${NEXT}`,
+      vise: (f) => `${vise(f)} ${over(f)} ${laid(f)}`,
+      bench: (f) => `${bench(f)} ${over(f)} ${laid(f)}`,
+      seamer: (f) =>
+        `${seamer(f)} Open the seamer, set it over the fold and press that over to about ${f.angle}. ${NEXT}`,
+      hand: (f) => `${over(f)} ${laid(f)}`,
       none: () => `Fold it as far as the leaf goes. ${NEXT}`,
     },
     close: {

@@ -15,10 +15,12 @@ const vise = ({ held }: HandFacts) =>
   `${held} zwischen die Biegeschienen hängen, Linie bündig mit ihnen, und klemmen.`;
 const bench = ({ held }: HandFacts) =>
   `${held} auf die Werkbank legen, Linie an deren Kante, und eine Schiene entlang der Linie darauf klemmen.`;
-const over = ({ angle }: HandFacts) =>
-  `Die freie Seite mit dem Holzhammer gegen einen Holzklotz auf ${angle} biegen, nach und nach über die ganze Linie.`;
-const seamer = ({ held, angle }: HandFacts) =>
-  `${held} mit der Falzzange bis zur Linie greifen und nach und nach über die ganze Linie auf ${angle} drehen.`;
+const over = ({ set }: HandFacts) =>
+  `Die freie Seite mit dem Holzhammer gegen einen Holzklotz auf ${set} biegen, nach und nach über die ganze Linie.`;
+const seamer = ({ held, set }: HandFacts) =>
+  `${held} mit der Falzzange bis zur Linie greifen und nach und nach über die ganze Linie auf ${set} drehen.`;
+const laid = ({ angle }: HandFacts) =>
+  `Herausnehmen, mit dem Umschlag nach oben auf die Werkbank legen und ihn mit dem Holzhammer auf etwa ${angle} umlegen. ${NEXT}`;
 const gauge = ({ held, gauged }: HandFacts) =>
   gauged ? `${held} an den Anschlag schieben` : `${held} auf das Gesenk legen, Linie unter dem Stempel`;
 const RISES = 'Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.';
@@ -58,10 +60,11 @@ export const BENDS_GERMAN: BendWords = {
       brake: (f) =>
         `${f.held} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange bis ${f.set} heben. ${NEXT}`,
       press: (f) => `${gauge(f)}, dann pressen, bis der Winkel ${f.set} ist. ${RISES} ${NEXT}`,
-      vise: (f) => `${vise(f)} ${over(f)} ${NEXT}`,
-      bench: (f) => `${bench(f)} ${over(f)} ${NEXT}`,
-      seamer: (f) => `${seamer(f)} ${NEXT}`,
-      hand: (f) => `${over(f)} ${NEXT}`,
+      vise: (f) => `${vise(f)} ${over(f)} ${laid(f)}`,
+      bench: (f) => `${bench(f)} ${over(f)} ${laid(f)}`,
+      seamer: (f) =>
+        `${seamer(f)} Die Zange öffnen, über den Umschlag setzen und ihn auf etwa ${f.angle} umlegen. ${NEXT}`,
+      hand: (f) => `${over(f)} ${laid(f)}`,
       none: () => `So weit vorbiegen, wie die Biegewange geht. ${NEXT}`,
     },
     close: {

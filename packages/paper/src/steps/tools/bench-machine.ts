@@ -1,6 +1,7 @@
 import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { BendStep, Vise } from '@tinwright/shop';
+import { bentTo } from '@tinwright/shop/internal';
 import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
 
 const MALLET = { back: 35, front: 12, high: 45, over: 8 }; // mm: its face round the fold, and how far over it before
@@ -22,7 +23,7 @@ export function benchMachine(vise: Vise, step: BendStep, sheet: BenchSheet): Mac
     const [open, closed] = sheet.hem;
     return { before: [bench, mallet(open + MALLET.over)], after: [bench, mallet(closed)] };
   }
-  const both = [bench, bar(vise, step.angle, sheet)];
+  const both = [bench, bar(vise, bentTo(step), sheet)];
   return { before: both, after: both };
 }
 

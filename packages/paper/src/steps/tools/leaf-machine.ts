@@ -1,6 +1,7 @@
 import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { BendStep, Brake } from '@tinwright/shop';
+import { bentTo } from '@tinwright/shop/internal';
 import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
 
 const LEAF_DEPTH = 40; // mm of leaf drawn under its face
@@ -23,7 +24,7 @@ export function leafMachine(brake: Brake, step: BendStep, { thickness, hem }: Le
   const jaw = jawAt(brake, step.setBack ?? (brake.setBack[0] as number) * thickness);
   return {
     before: [bed, leaf(0), ...jaw(closing ? brake.opening : thickness)],
-    after: [bed, leaf(closing ? 0 : step.angle), ...jaw(closing ? hem : thickness)],
+    after: [bed, leaf(closing ? 0 : bentTo(step)), ...jaw(closing ? hem : thickness)],
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { BendStep, Vise } from '@tinwright/shop';
+import { bentTo } from '@tinwright/shop/internal';
 import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
 
 const JAW = 22; // mm
@@ -25,7 +26,8 @@ export function viseMachine(vise: Vise, step: BendStep, sheet: ViseSheet): Machi
   }
   const [back, front] = sheet.faces;
   // beyond a right angle the free side comes down behind the bar
-  const slope = Math.tan(radians(Math.max(0, step.angle - 90) + (step.angle > 90 ? 3 : 0)));
+  const past = bentTo(step) - 90;
+  const slope = past > 0 ? Math.tan(radians(past + 3)) : 0;
   const both = [
     ...side(vise, -back, -1, sheet.top, Math.min(slope, 2)),
     ...side(vise, front, 1, sheet.top, 0),

@@ -2,6 +2,7 @@ import type { FlatBend, PartPlan } from '@tinwright/core';
 import { brakeAt } from '../../machines/brakes.js';
 import type { Brake, Press, Punch, Shop } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
+import { OVER_BARS } from '../../tools/jaw-tools.js';
 import { lineFrame, lineLength } from '../part/line.js';
 import type { BendProblem, Move } from '../search/states.js';
 import type { BendStep, PressSetting } from './plan.js';
@@ -49,7 +50,7 @@ export function bendStep(
     towards: towardsOf(heading),
     handling: handlingOf(before, position),
     angle: action === 'fold' ? work.tree.fold.angle : Math.abs(operation.angle),
-    setAngle: machine === 'brake' && action !== 'close' ? position.stop : null,
+    setAngle: setOf(machine, action, position.stop),
     setBack: machine === 'brake' ? position.setBack : null,
     tools: tooled
       ? toolGroups(
@@ -68,6 +69,11 @@ export function bendStep(
     press: pressSetting(problem, move, plan, shop, rear === null ? null : rear.distance + first.zone / 2),
     seconds: cost,
   };
+}
+
+function setOf(machine: BendStep['machine'], action: BendStep['action'], stop: number | null): number | null {
+  if (machine === 'brake') return action === 'close' ? null : stop;
+  return action === 'fold' && machine !== 'press' ? OVER_BARS : null;
 }
 
 /** How far behind the tangent line the stop or gauge of a machine touches; null for one without. mm */

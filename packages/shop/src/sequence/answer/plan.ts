@@ -50,7 +50,7 @@ export interface BendStep extends BendStroke {
   /** Side of the pattern that lies towards the operator, in a vise up, and whether it is only roughly that. */
   readonly towards: { readonly side: PatternSide; readonly roughly: boolean };
   readonly handling: Handling;
-  /** Bent through, without sign, and what the machine is set to for it. */
+  /** Bent through, without sign; and what the machine is set to for it, or how far bars bend a fold before it is laid over. */
   readonly angle: number;
   readonly setAngle: number | null;
   readonly setBack: number | null;

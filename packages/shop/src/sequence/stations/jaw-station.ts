@@ -9,12 +9,12 @@ import type { TreeBend } from '../part/fold-tree.js';
 import { lazy } from '../part/lazy.js';
 import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
 import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
-import { keptBy } from '../part/mask.js';
+import { keptBy, sameMask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import { benchOf, type Clause, type StandingLump } from './bench.js';
 import { handMounting } from './hand-mounting.js';
 import type { JawLine } from './jaw-line.js';
-import { malletLine } from './mallet-line.js';
+import { laidOver, malletLine } from './mallet-line.js';
 import { OPEN } from './prospect.js';
 import type { Obstacle, Station } from './station.js';
 import type { Interval } from './stretches.js';
@@ -25,6 +25,8 @@ interface Gripper {
   readonly id: string;
   readonly tools: JawTools;
   readonly capacity: readonly Capacity[];
+  /** What the bench takes while a fold is laid over on it with a mallet; null where the pliers do that. */
+  readonly mallet: readonly Convex[] | null;
 }
 
 /** Bends made by hand over the bars of a vise, a mallet bending the free side or the free side swinging. */
@@ -32,18 +34,27 @@ export const viseStation = (work: Work, lineAt: LineBook, vise: Vise, material: 
   jawStation(
     work,
     lineAt,
-    { name: 'vise', id: 'vise', tools: viseTools(vise, work.tree.thickness), capacity: vise.capacity },
+    {
+      name: 'vise',
+      id: 'vise',
+      tools: viseTools(vise, work.tree.thickness),
+      capacity: vise.capacity,
+      mallet: benchTools(vise, work.tree.thickness).benches,
+    },
     material,
   );
 
 /** Bends made by hand at the edge of the bench, under a bar of the vise. */
-export const benchStation = (work: Work, lineAt: LineBook, vise: Vise, material: Material): Station =>
-  jawStation(
+export const benchStation = (work: Work, lineAt: LineBook, vise: Vise, material: Material): Station => {
+  const tools = benchTools(vise, work.tree.thickness);
+  const { capacity } = vise;
+  return jawStation(
     work,
     lineAt,
-    { name: 'hand', id: 'bench', tools: benchTools(vise, work.tree.thickness), capacity: vise.capacity },
+    { name: 'hand', id: 'bench', tools, capacity, mallet: tools.benches },
     material,
   );
+};
 
 /** Short flanges bent with a hand seamer, which grips them whole. */
 export const seamerStation = (
@@ -60,6 +71,7 @@ export const seamerStation = (
       id: 'seamer',
       tools: seamerTools(seamer, work.tree.thickness),
       capacity: seamer.capacity,
+      mallet: null,
     },
     material,
   );
@@ -68,7 +80,7 @@ export const seamerStation = (
 function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Material): Station {
   const lines = work.operations.flatMap((operation) =>
     (['parent', 'child'] as const).map((held) =>
-      jawLine(work, gripper, material, operation, lineAt(operation, held)),
+      jawLine(work, gripper, material, operation, lineAt(operation, held), lineAt),
     ),
   );
   const lineOf = ({ index }: LineStroke, held: HeldSide) =>
@@ -79,11 +91,18 @@ function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Ma
     rack: [],
     gaps: { end: 0, inner: 0 },
     limits: (operation, held) => lineOf(operation, held).limits,
-    swings: () => false,
+    swings: (operation, held) => turning(gripper, operation, lineAt(operation, held).frame).swings,
     prospect: (operation, held, done) => lineOf(operation, held).prospect(done),
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
   };
 }
+
+/** Pliers are turned with what they hold; to close a fold nothing turns. */
+const turning = (
+  { mallet }: Gripper,
+  { action }: LineStroke,
+  { held, swings }: LineFrame,
+): Pick<LineFrame, 'held' | 'swings'> => ({ held, swings: swings && mallet !== null && action !== 'close' });
 
 const EDGE = 0.5; // mm the free sheet may reach back over the line
 const MOMENTS = 24; // of a stroke looked at
@@ -96,10 +115,11 @@ function jawLine(
   material: Material,
   operation: LineStroke,
   at: PartAtLine,
+  lineAt: LineBook,
 ): JawLine {
   const { frame } = at;
-  const { held } = frame;
-  const mounting = (obstacle: Obstacle | null) => handMounting(operation, held, obstacle);
+  const turned = turning(gripper, operation, frame);
+  const mounting = (obstacle: Obstacle | null) => handMounting(operation, turned, obstacle);
   const limits = limitsOf(work, gripper, material, operation, frame);
   if (limits === null && operation.action === 'close')
     return malletLine(work, at, operation, gripper.tools.benches);
@@ -141,7 +161,10 @@ function jawLine(
     keptBy(bench().seen, (own) => mounting(judge(gripper, frame, bench().at(own), turn))),
   );
   const sure = lazy(() => keptBy(bench().sure, (own) => (bench().certain(own).stopped ? null : OPEN)));
-  return { limits, mount: (done) => kept()(done), prospect: (done) => sure()(done) };
+  const own: JawLine = { limits, mount: (done) => kept()(done), prospect: (done) => sure()(done) };
+  const closing = work.operations.find((o) => o.action === 'close' && sameMask(o.after, operation.mask));
+  if (operation.action !== 'fold' || closing === undefined || gripper.mallet === null) return own;
+  return laidOver(own, malletLine(work, lineAt(closing, 'parent'), closing, gripper.mallet));
 }
 
 /**

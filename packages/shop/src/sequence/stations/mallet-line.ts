@@ -28,7 +28,7 @@ export function malletLine(
   const { tree } = work;
   const [panel] = operation.panels as [number];
   const { held } = frame;
-  const mounting = (obstacle: Obstacle | null) => handMounting(operation, held, obstacle);
+  const mounting = (obstacle: Obstacle | null) => handMounting(operation, { held, swings: false }, obstacle);
   if (held === 'child') {
     const limits: Obstacle = { code: 'jaws', panel };
     return { limits, mount: () => mounting(limits), prospect: () => null };
@@ -64,3 +64,14 @@ export function malletLine(
     prospect: (done: Mask) => sure()(done),
   };
 }
+
+/** A fold bent square over bars, then laid over with a mallet on the bench: where either does not go, nor does the whole. */
+export const laidOver = (bars: JawLine, mallet: JawLine): JawLine => ({
+  limits: bars.limits,
+  mount: (done) => {
+    const own = bars.mount(done);
+    const { obstacle } = mallet.mount(done);
+    return own.obstacle !== null || obstacle === null ? own : { ...own, obstacle };
+  },
+  prospect: (done) => (mallet.prospect(done) === null ? null : bars.prospect(done)),
+});
