@@ -13,16 +13,16 @@ export function sizeDuties(family: AnyFamily): readonly Duty[] {
   const { example } = family.describe;
   return [
     {
-      title: 'a derived size grows with the parameter it names, one to one',
+      title: 'a derived size grows with the parameter it names, one to one or by the rate it says',
       check: () => {
         const { params, sheet } = planOne(family, example);
-        for (const { name, value, follows } of family.derived(params, sheet)) {
+        for (const { name, value, follows, rate = 1 } of family.derived(params, sheet)) {
           const path = follows.split('.');
           const given = valueAt(params, path);
           holds(typeof given === 'number', `${name} follows ${follows}, which is no size of the example`);
           const more = withValue(params, path, (given as number) + MORE);
           const grown = family.derived(more, sheet).find((s) => s.name === name);
-          near(grown?.value, value + MORE, name);
+          near(grown?.value, value + rate * MORE, name);
         }
       },
     },
