@@ -102,17 +102,15 @@ export type {
   SignedSize,
   StockInput,
 } from './job/input.js';
+export type { Job, JobPart } from './job/job.js';
 export { type JobBuilder, type JointOf, job } from './job/job-builder.js';
+export { jobReader, readJob } from './job/job-reader.js';
 export { makePart, type PartSheet } from './job/make-part.js';
 export type { MeasuredSize } from './job/measured.js';
-export {
-  type JobPlan,
-  type PartPlan,
-  type PlanJobOptions,
-  planJob,
-  planJobAsync,
-} from './job/plan.js';
-export { type Job, type JobContext, type JobPart, type JobReader, jobReader, readJob } from './job/read.js';
+export { type JobPlan, type PlanJobOptions, planJob, planJobAsync } from './job/plan.js';
+export type { PartPlan, PlanPartsOptions } from './job/plan-parts.js';
+export type { JobContext } from './job/read.js';
+export type { JobReader } from './job/reader.js';
 export { type Refit, type RefitAsk, type RefitChange, refit } from './job/refit.js';
 export type { OwnCode } from './job/revive.js';
 export { revivePlan } from './job/revive-plan.js';

@@ -55,7 +55,7 @@ export { type Standing, stand } from './fold/stand.js';
 export { unfold } from './fold/unfold.js';
 export { type FormedSize, formedSizes } from './job/formed-sizes.js';
 export { ownMaterials, ownMaterialsSchema } from './job/own-materials.js';
-export { planPart } from './job/plan.js';
+export { planPart } from './job/plan-parts.js';
 export { named } from './job/read.js';
 export { revivePart } from './job/revive.js';
 export { type BendingData, bendingSchema, jobSchema, type StockData, stockSchema } from './job/schema.js';

@@ -59,11 +59,11 @@ const formsSchema = z.union(
   [
     z.enum(BY_NAME),
     z.discriminatedUnion('rule', [
-      z.strictObject({ rule: z.literal(kFactorMetal.name), ...kFactorMetal.constants }),
-      z.strictObject({ rule: z.literal(dinMetal.name), ...dinMetal.constants }),
-      z.strictObject({ rule: z.literal(handbookMetal.name), ...handbookMetal.constants }),
-      z.strictObject({ rule: z.literal(linearMetal.name), ...linearMetal.constants }),
-      z.strictObject({ rule: z.literal(stripMetal.name), ...stripMetal.constants }),
+      z.strictObject({ rule: z.enum([kFactorMetal.name]), ...kFactorMetal.constants }),
+      z.strictObject({ rule: z.enum([dinMetal.name]), ...dinMetal.constants }),
+      z.strictObject({ rule: z.enum([handbookMetal.name]), ...handbookMetal.constants }),
+      z.strictObject({ rule: z.enum([linearMetal.name]), ...linearMetal.constants }),
+      z.strictObject({ rule: z.enum([stripMetal.name]), ...stripMetal.constants }),
     ]),
   ],
   { error: () => `${BY_NAME.join(', ')}, or a rule with its constants such as { rule: k-factor, k: 0.42 },` },

@@ -20,7 +20,7 @@ import { toteEnd } from './tote-end/build.js';
 import { tray } from './tray/build.js';
 
 /** The built-in families, in the order help shows them. A new family is its folder and its lines here. */
-export const FAMILIES = frozen([
+export const FAMILIES = /* @__PURE__ */ frozen([
   hemmedChannel,
   gussetEnd,
   toteEnd,

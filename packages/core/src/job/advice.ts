@@ -6,7 +6,7 @@ import { withGiven } from '../families/refused.js';
 import { LONGEST } from '../schema/kit.js';
 import { declaredAt } from '../schema/value.js';
 import type { Unit } from '../units/length.js';
-import type { JobPart } from './read.js';
+import type { JobPart } from './job.js';
 
 const MOST_SIZES = 32; // of a part whose sizes are all tried: the larger it is, the longer each try takes
 

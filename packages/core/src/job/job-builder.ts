@@ -1,8 +1,10 @@
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { JobHead, JobInput, JointInput, ParamsInput, PartHead } from './input.js';
+import type { Job } from './job.js';
+import { jobReader } from './job-reader.js';
 import { type JobPlan, planJob } from './plan.js';
-import { type Job, type JobContext, jobReader } from './read.js';
+import type { JobContext } from './read.js';
 import type { OwnTables } from './tables.js';
 
 /** A piece of a named part: its name, or with a number where there are several. */

@@ -1,9 +1,10 @@
 import { JobError } from '../errors/problem.js';
 import type { AnyFamily } from '../families/family.js';
 import type { Unit } from '../units/length.js';
+import { atOnce } from '../units/pieces.js';
 import type { BendingInput, ParamsInput, StockInput } from './input.js';
-import { type PartPlan, planJob } from './plan.js';
-import { jobReader } from './read.js';
+import { type PartPlan, plannedParts } from './plan-parts.js';
+import { readerOf } from './reader.js';
 
 /** The sheet of a part without a job, and the unit of lengths that do not carry their own, mm by default. */
 export type PartSheet = StockInput & { readonly units?: Unit; readonly bending?: BendingInput };
@@ -22,8 +23,8 @@ export function makePart<F extends AnyFamily>(
   const part = { ...params, name: 'part', family: family.name };
   const head = bending === undefined ? { units, stock } : { units, stock, bending };
   try {
-    const [made] = planJob(jobReader([family])({ ...head, parts: [part] })).parts;
-    return made as PartPlan;
+    const job = readerOf([family])({ ...head, parts: [part] });
+    return atOnce(plannedParts(job, {}))[0] as PartPlan;
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
     throw new JobError(error.problems.map(({ part: _, ...p }) => ({ ...p, path: withoutPart(p.path) })));

@@ -2,7 +2,7 @@ import { remark } from '../errors/core-findings.js';
 import type { Finding } from '../errors/finding.js';
 import { cite } from '../errors/source.js';
 import { linearTolerance } from '../stock/iso-2768.js';
-import type { JobPart } from './read.js';
+import type { JobPart } from './job.js';
 import { sizesOf } from './sizes.js';
 
 const SHARE = 0.03;

@@ -1,4 +1,3 @@
-import * as z from 'zod/mini';
 import { JobError, type Path, type Problem } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
@@ -34,7 +33,7 @@ export function ownMaterialsSchema(kit: ParamKit): Gives<readonly MaterialData[]
     like: kit.oneOf(MATERIAL_NAMES),
     title: kit.maybe(kit.text()),
     density: kit.maybe(numberAbove(0, 25_000, ' kg/m³') as Gives<number>),
-    tensile: kit.maybe(z.tuple([strength, strength]) as unknown as Gives<readonly [number, number]>),
+    tensile: kit.maybe(kit.list(strength, 2, 2) as Gives<readonly [number, number]>),
     yield: kit.maybe(strength as Gives<number>),
     modulus: kit.maybe(numberAbove(0, 1000, ' GPa') as Gives<number>),
     k: kit.maybe(numberAbove(0, 1) as Gives<number>),

@@ -1,85 +1,21 @@
 import type * as z from 'zod/mini';
-import type { JobHardware } from '../assembly/bought.js';
-import type { JointSpec } from '../assembly/types.js';
 import type { StripBend } from '../bending/strip-bend.js';
 import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import { PART_KEYS } from '../families/common.js';
 import type { AnyFamily } from '../families/family.js';
-import { type BuiltInFamily, FAMILIES } from '../families/index.js';
-import type { CutBy } from '../fold/cut-back.js';
-import type { Sheet } from '../fold/tree.js';
-import { paramKit } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
-import type { Grain, RackRows } from '../schema/rack-rows.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { cutByOf, type UsualCut } from './cut-by.js';
-import type { JobSource } from './input.js';
+import type { Job, JobPart } from './job.js';
 import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart, unreadSize } from './measured.js';
 import { isName } from './name.js';
-import { ownMaterials } from './own-materials.js';
 import { partTwins } from './part-twins.js';
-import {
-  type BendingData,
-  type JobData,
-  type JobSchemas,
-  jobSchemas,
-  MOST_PARTS,
-  type PartData,
-} from './schema.js';
+import { type BendingData, type JobData, type JobSchemas, MOST_PARTS, type PartData } from './schema.js';
 import { jobRack, sheetOf } from './sheet.js';
-import {
-  type FollowedSize,
-  followedParts,
-  followedSizes,
-  type KnownSize,
-  resolved,
-  sizesOf,
-} from './sizes.js';
-import { type OwnTables, type Tables, tablesWith } from './tables.js';
-
-/** A part to make: its family, parameters and sheet. Lengths mm. */
-export interface JobPart {
-  readonly name: string;
-  readonly family: AnyFamily;
-  readonly params: unknown;
-  readonly quantity: number;
-  readonly note: string;
-  /** How the rolling lines shall run on its flat. */
-  readonly grain: Grain;
-  /** What its outline is cut with; null where nobody says. */
-  readonly cutBy: CutBy | null;
-  readonly material: Material;
-  readonly sheet: Sheet;
-  /** Where it stands in the job, for problems found later. */
-  readonly path: Path;
-  /** Where its bending rule stands: with the part, or with the job. */
-  readonly bendingPath: Path;
-  /** Parameters it seems to have been made with, from what was measured on it; its own ones without a measure. */
-  readonly asMade: unknown;
-  /** Its sizes that follow sizes of other parts. */
-  readonly follows: readonly FollowedSize[];
-  /** Sizes measured on it, mm. */
-  readonly measured: readonly MeasuredSize[];
-  /** True when it is made already: its pattern and the places of its fasteners stay as they are. */
-  readonly made: boolean;
-}
-
-/** A job read and checked: every size in mm, every default filled in. */
-export interface Job {
-  readonly units: Unit;
-  readonly name: string;
-  readonly note: string;
-  readonly parts: readonly JobPart[];
-  readonly joints: readonly JointSpec[];
-  /** Bought parts that stand on its parts; null for none. */
-  readonly hardware: JobHardware | null;
-  /** Sheets and offcuts it shall be cut from, with metal and thickness; null where it names none. */
-  readonly rack: RackRows | null;
-  /** The job as drawn, before anything was measured; null when nothing was. */
-  readonly drawn: Job | null;
-}
+import { followedParts, followedSizes, type KnownSize, resolved, sizesOf } from './sizes.js';
+import type { Tables } from './tables.js';
 
 const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
 
@@ -95,75 +31,11 @@ export interface JobContext {
   readonly usualCut?: UsualCut;
 }
 
-const UNKNOWN_CUT: UsualCut = { by: null, kerf: null };
-
-/** Reads jobs from plain data, as a YAML or JSON parser gives it. @throws JobError as `readJob` does */
-export type JobReader = (data: unknown, context?: JobContext) => Job;
-
 /**
- * A reader of jobs for one set of families. It keeps the schemas it builds: whoever reads more than one job keeps it.
- * @param families those a part may name; the built-in ones by default
- * @param own materials and bend rules of one's own that a job may name too
- * @throws RangeError for a row or a family of one's own with the name of another
- */
-export function jobReader(families: readonly AnyFamily[] = FAMILIES, own: OwnTables = {}): JobReader {
-  const twice = families.find((f) => families.some((g) => g.name === f.name && g !== f));
-  if (twice !== undefined)
-    throw new RangeError(`there is a family "${twice.name}" already, another name allowed`);
-  const tables = tablesWith(own);
-  const metals = tables.materials.map((m) => m.name);
-  const kept = new Map<Unit, JobSchemas>();
-  const inShop = new WeakMap<readonly Material[], JobReader>(); // a shop that nobody holds takes its reader along
-  const schemasFor = (unit: Unit): JobSchemas => {
-    const schemas = kept.get(unit) ?? jobSchemas(paramKit(unit, metals), families, tables);
-    kept.set(unit, schemas);
-    return schemas;
-  };
-  return (data, context = {}) => {
-    const unit = (data as { units?: unknown } | null)?.units === 'in' ? 'in' : 'mm';
-    const { shopMaterials: materials = [], ...rest } = context;
-    if (materials.length > 0) {
-      const there = own.materials ?? [];
-      const reader =
-        inShop.get(materials) ?? jobReader(families, { ...own, materials: [...there, ...materials] });
-      inShop.set(materials, reader);
-      return reader(data, rest);
-    }
-    if ((data as { materials?: unknown } | null)?.materials !== undefined)
-      return readWithOwn(data, rest, { families, own, unit });
-    const schemas = schemasFor(unit);
-    const plain = { made: new Map(), strips: [], usualCut: UNKNOWN_CUT };
-    return read(data, { ...plain, ...rest, families, schemas, tables });
-  };
-}
-
-/**
- * Read one job from data; see `jobReader` for many. Data that is typed in a program is checked as a `JobInput` when the
- * program is compiled, what a parser gave when it is read.
- * @param families those a part may name; the built-in ones by default
+ * A job read with these schemas.
  * @throws JobError with every problem found, in the order of the job
  */
-export function readJob<D, F extends AnyFamily = BuiltInFamily>(
-  data: JobSource<D, F>,
-  families: readonly F[] = FAMILIES as readonly AnyFamily[] as readonly F[],
-  context: JobContext & OwnTables = {},
-): Job {
-  return jobReader(families, context)(data, context);
-}
-
-/** A job that brings materials along: it is read with them. */
-function readWithOwn(
-  data: unknown,
-  context: JobContext,
-  { families, own, unit }: { families: readonly AnyFamily[]; own: OwnTables; unit: Unit },
-): Job {
-  const known = own.materials ?? [];
-  const materials = [...known, ...ownMaterials(data, paramKit(unit), known)];
-  const { materials: _, ...rest } = data as { readonly materials: unknown };
-  return jobReader(families, { ...own, materials })(rest, context);
-}
-
-function read(data: unknown, given: Given): Job {
+export function read(data: unknown, given: Given): Job {
   const problems: Problem[] = [];
   const { kit, envelope } = given.schemas;
   const head = parse(envelope, data, [], problems) as JobData | null;
@@ -200,8 +72,8 @@ function read(data: unknown, given: Given): Job {
   };
 }
 
-/** What parts are read with. */
-interface Given extends Required<Omit<JobContext, 'shopMaterials'>> {
+/** What a job is read with. */
+export interface Given extends Required<Omit<JobContext, 'shopMaterials'>> {
   readonly families: readonly AnyFamily[];
   readonly schemas: JobSchemas;
   readonly tables: Tables;

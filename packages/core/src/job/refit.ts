@@ -5,8 +5,11 @@ import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import type { FlatMark } from '../fold/flat.js';
-import { type JobPlan, type PartPlan, planJob } from './plan.js';
-import { type JobContext, type JobPart, jobReader } from './read.js';
+import type { JobPart } from './job.js';
+import { jobReader } from './job-reader.js';
+import { type JobPlan, planJob } from './plan.js';
+import type { PartPlan } from './plan-parts.js';
+import type { JobContext } from './read.js';
 import { sizesOf } from './sizes.js';
 import type { OwnTables } from './tables.js';
 

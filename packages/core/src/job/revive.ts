@@ -5,7 +5,7 @@ import { fail } from '../errors/problem.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
 import { withMethods } from '../units/with-methods.js';
-import type { Job, JobPart } from './read.js';
+import type { Job, JobPart } from './job.js';
 import { type OwnTables, type Tables, tablesWith } from './tables.js';
 
 /** Code of one's own that a job leans on: its families, and the tables it was read with. */

@@ -104,7 +104,7 @@ const envelope = (kit: ParamKit, { bending, joint, bought }: Shared, parts: Give
     joints: kit.or(kit.list(joint, 0, MOST_JOINTS) as Gives<unknown>, []),
     hardware: kit.or(kit.list(bought, 0, MOST_JOINTS) as Gives<unknown>, []),
     sizes: z.optional(z.array(z.unknown())), // rows that others lay over the job, each a job of its own
-    measured: kit.or(z.catchall(z.object({}), kit.size()) as Gives<unknown>, {}),
+    measured: kit.or(kit.named(kit.size()) as Gives<unknown>, {}),
   });
 
 /** A program that was given no tools for bought parts takes none. */

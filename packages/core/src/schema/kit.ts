@@ -90,7 +90,7 @@ export function paramKit(unit: Unit, materials: readonly string[] = MATERIAL_NAM
     outlines: outlinesSchema,
     text: nameSchema,
     named: <T>(schema: Gives<T>) =>
-      z.record(z.string(), schema) as unknown as Gives<Readonly<Record<string, T>>>,
+      z.catchall(z.object({}), schema) as unknown as Gives<Readonly<Record<string, T>>>,
     later: (schema) => z.lazy(schema),
     oneOf: (words) => z.enum(words),
     count: countBetween,
