@@ -35,7 +35,7 @@ export interface JobContext {
  * A job read with these schemas.
  * @throws JobError with every problem found, in the order of the job
  */
-export function read(data: unknown, given: Given): Job {
+export function read(data: unknown, given: ReadWith): Job {
   const problems: Problem[] = [];
   const { kit, envelope } = given.schemas;
   const head = parse(envelope, data, [], problems) as JobData | null;
@@ -73,7 +73,7 @@ export function read(data: unknown, given: Given): Job {
 }
 
 /** What a job is read with. */
-export interface Given extends Required<Omit<JobContext, 'shopMaterials'>> {
+export interface ReadWith extends Required<Omit<JobContext, 'shopMaterials'>> {
   readonly families: readonly AnyFamily[];
   readonly schemas: JobSchemas;
   readonly tables: Tables;
@@ -83,7 +83,7 @@ export interface Given extends Required<Omit<JobContext, 'shopMaterials'>> {
 function readParts(
   list: readonly unknown[],
   head: JobData | null,
-  given: Given,
+  given: ReadWith,
   problems: Problem[],
 ): readonly JobPart[] {
   const { made, schemas } = given;
@@ -146,7 +146,7 @@ function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
   }
 }
 
-function jobPart(part: PartData, job: JobData, i: number, given: Given): JobPart {
+function jobPart(part: PartData, job: JobData, i: number, given: ReadWith): JobPart {
   const { families, strips, tables } = given;
   const path: Path = ['parts', i];
   const family = families.find((f) => f.name === part.family) as AnyFamily;
