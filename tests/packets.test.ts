@@ -5,7 +5,14 @@ import { fileURLToPath } from 'node:url';
 import { type AnyFamily, FAMILIES, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
 import { hardware } from '@tinwright/core/hardware';
 import { jobFiles } from '@tinwright/files';
-import { type Making, makingOf, type PacketOptions, packetFiles, packetPages } from '@tinwright/paper';
+import {
+  type Making,
+  makingOf,
+  type PacketOptions,
+  packetFiles,
+  packetPages,
+  SECTIONS,
+} from '@tinwright/paper';
 import { DEFAULT_SHOP, jobOperations } from '@tinwright/shop';
 import { paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
@@ -107,10 +114,21 @@ describe('the harvest carrier’s packet, read back from PDF', () => {
       expect([width, height].map(Math.round).toSorted()).toEqual([210, 297]);
   });
 
+  test('without templates it has 12 pages, with four pictures of bends or more on a sheet of them', () => {
+    const sections = SECTIONS.filter((s) => s !== 'templates');
+    const pages = packetPages(plan, makingOf(plan, null), { paper: 'A4', dims: 'mm', sections });
+    expect(pages.length).toBeLessThanOrEqual(12);
+    const pictures = pages.map((p) => p.blocks.filter((b) => b.alt?.includes(', step ')).length);
+    expect(pictures.filter((n) => n > 0).length).toBeLessThanOrEqual(3);
+    expect(pictures.reduce((a, b) => a + b)).toBeGreaterThanOrEqual(7);
+    const letters = pages.flatMap((p) => p.blocks.flatMap((b) => b.items));
+    for (const i of letters) if (i.kind === 'words') expect(i.height).toBeGreaterThanOrEqual(2.5);
+  });
+
   test('bookmarks are its sections, plans and templates below theirs', () => {
     expect(read.bookmarks.map((b) => b.title)).toEqual(expected);
     const below = read.bookmarks.filter((b) => b.level === 1).map((b) => b.title);
-    expect(below).toEqual(expected.filter((t) => /^(Plan|Template|Pictures) of /.test(t)));
+    expect(below).toEqual(expected.filter((t) => /^(Plan|Template) of /.test(t)));
     const pages = read.bookmarks.map((b) => b.page);
     expect(pages).toEqual(pages.toSorted((a, b) => a - b));
   });

@@ -9,7 +9,7 @@ import { blankText, massText, type PacketKit, stockText } from './kit.js';
 import type { Making } from './making.js';
 import { totalsText } from './totals.js';
 
-const TALLEST = 95; // mm of the picture
+const TALLEST = 32; // of the picture, in heights of text
 
 /**
  * The cover: what it will be, and its parts.
@@ -48,7 +48,7 @@ function pictureFlow({ plan, words, setting }: PacketKit): Flowing {
   return (width) => {
     const heading = headingStrip(words.cover.picture, setting);
     if (drawing === null) return { alt: null, heading, head: null, rows: [] };
-    const figure = drawingFigure(drawing, alt, [width, TALLEST], setting);
+    const figure = drawingFigure(drawing, alt, [width, TALLEST * setting.height], setting);
     const rows = [{ height: heightOf(figure), items: hung(figure, width), alt }];
     return { alt: null, heading, head: null, rows };
   };

@@ -1,6 +1,7 @@
 import type { PartPlan } from '@tinwright/core';
 import type { KnownCut } from '@tinwright/files';
 import { tellFindings } from '@tinwright/words';
+import type { Has } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import type { Paper } from '../page/paper.js';
 import { tableFlow } from '../page/table.js';
@@ -8,8 +9,9 @@ import { shearPassages } from '../shear/shear-pages.js';
 import { areaText, blankText, massText, type PacketKit, stockText } from './kit.js';
 
 /** Blanks to shear, and how: from which sheet by which cuts where stock is known, else how much sheet they take. */
-export function cutFlows(kit: PacketKit, cut: KnownCut | null, paper: Paper): readonly Flowing[] {
-  return [blanksFlow(kit), ...(cut === null ? [stockFlow(kit)] : planFlows(kit, cut, paper))];
+export function cutFlows(kit: PacketKit, cut: KnownCut | null, paper: Paper, has: Has): readonly Flowing[] {
+  const notes = [...kit.words.cuts.notes(has), ...(cut === null ? stockNotes(kit) : [])];
+  return [blanksFlow(kit, notes), ...(cut === null ? [] : planFlows(kit, cut, paper))];
 }
 
 function planFlows(
@@ -25,9 +27,9 @@ const areaOf = ({ flat }: PartPlan) => flat.blank.max[0] * flat.blank.max[1];
 /** A blank as it is sheared, kg. */
 export const blankMass = (p: PartPlan): number => (areaOf(p) * p.sheet.thickness * p.material.density) / 1e9;
 
-function blanksFlow(kit: PacketKit): Flowing {
+function blanksFlow(kit: PacketKit, notes: readonly string[]): Flowing {
   const { plan, words, dims, setting, sets } = kit;
-  const { heading, columns: c, notes } = words.cuts;
+  const { heading, columns: c } = words.cuts;
   return tableFlow(
     {
       heading,
@@ -55,26 +57,19 @@ function blanksFlow(kit: PacketKit): Flowing {
   );
 }
 
-function stockFlow(kit: PacketKit): Flowing {
-  const { plan, words, dims, setting, sets } = kit;
-  const { stock, stockColumns: s } = words.cuts;
+/** How much sheet of each kind all blanks take. */
+function stockNotes(kit: PacketKit): readonly string[] {
+  const { plan, words, dims, sets } = kit;
   const pieces = (p: PartPlan) => p.quantity * sets;
   const stocks = [...new Set(plan.parts.map((p) => stockText(p, kit)))];
-  return tableFlow(
-    {
-      heading: stock,
-      columns: [
-        { title: s.stock, grows: true },
-        { title: s.pieces, align: 'end' },
-        { title: s.area, align: 'end' },
-        { title: s.mass, align: 'end' },
-      ],
-      rows: stocks.map((name) => {
-        const own = plan.parts.filter((p) => stockText(p, kit) === name);
-        const sum = (of: (p: PartPlan) => number) => own.reduce((t, p) => t + pieces(p) * of(p), 0);
-        return [name, String(sum(() => 1)), areaText(sum(areaOf), dims), massText(sum(blankMass), dims)];
-      }),
-    },
-    setting,
-  );
+  return stocks.map((name) => {
+    const own = plan.parts.filter((p) => stockText(p, kit) === name);
+    const sum = (of: (p: PartPlan) => number) => own.reduce((t, p) => t + pieces(p) * of(p), 0);
+    return words.cuts.stock(
+      name,
+      sum(() => 1),
+      areaText(sum(areaOf), dims),
+      massText(sum(blankMass), dims),
+    );
+  });
 }

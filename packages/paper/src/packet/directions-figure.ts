@@ -1,10 +1,11 @@
-import type { Point } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
 import type { Language } from '@tinwright/words';
 import { sideWords } from '@tinwright/words/internal';
-import type { Flowing } from '../page/flow.js';
-import { letter, lines } from '../page/letter.js';
+import { boxOfItems } from '../page/box.js';
+import type { Figure } from '../page/figure.js';
+import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
-import { headingStrip, type TypeSetting } from '../page/table.js';
+import type { TypeSetting } from '../page/table.js';
 import type { PacketKit } from './kit.js';
 
 const SHEET: Point = [74, 34]; // mm on the page
@@ -12,26 +13,15 @@ const IN = 2; // mm from an edge to its name
 const HEAD = 2.2; // mm
 
 /** The sheet as it lies before a person, with what its edges are called: every direction on paper is one of these. */
-export function directionsFlow({ language, words, setting }: PacketKit): Flowing {
+export function directionsFigure({ language, words, setting }: PacketKit): Figure {
   const w = words.operations.directions;
-  return (width) => {
-    const { face, height } = setting;
-    const note = lines(face, w.note, width, height);
-    const top = -1.5 * height;
-    const low = top - SHEET[1] - 13;
-    const items = [
-      ...sheet([(width - SHEET[0]) / 2, top - SHEET[1]], language, setting),
-      ...marks([(width - SHEET[0]) / 2, top - SHEET[1]], w, setting),
-      ...note.map((t, i) => letter(face, t, [0, low - 1.6 * height * i], { height })),
-    ];
-    const tall = -low + 1.6 * height * (note.length - 1) + 0.7 * height;
-    return {
-      alt: null,
-      heading: headingStrip(w.heading, setting),
-      head: null,
-      rows: [{ height: tall, items, alt: w.alt }],
-    };
-  };
+  const { face, height } = setting;
+  const items = [
+    letter(face, w.heading, [0, SHEET[1] + 0.9 * height], { height, bold: true }),
+    ...sheet([0, 0], language, setting),
+    ...marks([0, 0], w, setting),
+  ];
+  return { alt: w.alt, items, box: boxOfItems(items) as Box };
 }
 
 /** The sheet with its lower left corner at a point, and the names of its edges along them. */

@@ -9,7 +9,7 @@ import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';
 import { type PacketKit, thicknessText } from './kit.js';
 
-const TALLEST = 120; // mm of the picture
+const TALLEST = 36; // of the picture, in heights of text
 
 /** The joints plan: which piece goes where, by which fasteners. @throws JobError `no-joints` */
 export function jointFlows(kit: PacketKit): readonly Flowing[] {
@@ -28,7 +28,7 @@ export function jointFlows(kit: PacketKit): readonly Flowing[] {
   const legend = `${[...assembly.placed, ...assembly.bought].map(({ piece }, i) => `${letterOf(i)}\u00A0${piece}`).join(', ')}.`;
   const alt = words.joints.pictureAlt(job.name);
   const picture: Flowing = (width) => {
-    const figure = drawingFigure(drawing, alt, [width, TALLEST], setting);
+    const figure = drawingFigure(drawing, alt, [width, TALLEST * setting.height], setting);
     return {
       alt: null,
       heading: headingStrip(words.joints.picture, setting),

@@ -4,6 +4,9 @@ import type { Page } from '../page/page.js';
 import { tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
 
+/** Name of the cover, to lead to. */
+export const COVER = 'cover';
+
 const BASE = 4; // mm from the lower edge of the paper: under frames and tiles
 const SIDE = 10; // mm from the left or right edge
 
@@ -16,19 +19,24 @@ export function numbered(
   body: readonly Page[],
   kit: PacketKit,
 ): readonly Page[] {
-  const own = cover(contents(body, 0, kit)).length;
-  const pages = [...cover(contents(body, own, kit)), ...body];
+  // what stands on the cover itself is known once it is laid out, and on which page once the list is as long as it will be
+  const behind = (own: readonly Page[]) => [...own, ...body];
+  const laid = [0, 1].reduce((own) => cover(contents(behind(own), kit)), cover(contents(body, kit)));
+  const pages = behind(laid);
   return pages.map((page, i) => withNumber(page, kit.words.page(i + 1, pages.length), kit));
 }
 
-function contents(body: readonly Page[], before: number, { words, setting }: PacketKit): readonly Flowing[] {
-  const rows = body.flatMap(({ anchors = [] }, i) =>
-    anchors.map(({ name, title, level }) => [
-      { text: `${level === 0 ? '' : '\u00A0\u00A0\u00A0\u00A0'}${title}`, link: name },
-      { text: String(before + i + 1), link: name },
-    ]),
+/** A list of what starts where, the cover left out; none for one line of it. */
+function contents(pages: readonly Page[], { words, setting }: PacketKit): readonly Flowing[] {
+  const rows = pages.flatMap(({ anchors = [] }, i) =>
+    anchors
+      .filter((a) => a.name !== COVER)
+      .map(({ name, title, level }) => [
+        { text: `${level === 0 ? '' : '\u00A0\u00A0\u00A0\u00A0'}${title}`, link: name },
+        { text: String(i + 1), link: name },
+      ]),
   );
-  if (rows.length === 0) return [];
+  if (rows.length < 2) return [];
   return [
     tableFlow(
       {

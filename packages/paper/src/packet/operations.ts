@@ -1,55 +1,71 @@
-import type { Finding, Unit } from '@tinwright/core';
+import type { PartPlan, Unit } from '@tinwright/core';
 import { sayIn } from '@tinwright/core/internal';
-import type { Operation, Operations, Sequence, Shop } from '@tinwright/shop';
+import type { Operation, Sequence } from '@tinwright/shop';
 import { toolsOf } from '@tinwright/shop/internal';
 import { type Language, reasonWords } from '@tinwright/words';
-import type { OperationText } from '@tinwright/words/internal';
-import type { Flowing } from '../page/flow.js';
+import type { Has, OperationText } from '@tinwright/words/internal';
+import { figureRows } from '../page/figure-rows.js';
+import type { Flowing, Strip } from '../page/flow.js';
 import { headingStrip, notesFlow } from '../page/table.js';
-import { directionsFlow } from './directions-figure.js';
+import { readingNotes } from '../plan/plan-passages.js';
+import { type Scene, sceneAt } from '../steps/scene.js';
+import { stepRow } from '../steps/step-row.js';
+import { directionsFigure } from './directions-figure.js';
 import type { PacketKit } from './kit.js';
-import { type Picture, stepStrip } from './step-strip.js';
+import type { Making } from './making.js';
+import { settingFigures } from './setting-figures.js';
+import { ruled, stepStrip, type ToldOperation } from './step-strip.js';
 import { placeOf, stepWords } from './step-words.js';
+import { strokeKey } from './stroke-key.js';
 
-/** What the operations sheet is written from. */
-export interface OperationsAsk {
-  readonly operations: Operations;
-  readonly shop: Shop;
-  /** True where no shop was given. */
-  readonly assumed: boolean;
-  readonly sequences: ReadonlyMap<string, Sequence>;
-  readonly findings: readonly Finding[];
-  /** Of the steps of a part the first that is the same, and the page their pictures start on. */
-  readonly pictures: ReadonlyMap<
-    string,
-    { readonly twins: readonly (number | null)[]; readonly link: string }
-  >;
-}
-
-/** The operations sheet: tools to lay out, then everything to do in order, each with its reason. */
-export function operationFlows(kit: PacketKit, ask: OperationsAsk): readonly Flowing[] {
-  const { words, setting } = kit;
+/**
+ * The operations sheet: tools to lay out, how pictures are read, then everything to do in order, each with its reason,
+ * and a bend with its picture: of strokes that are the same one.
+ * @param has sections that are in the packet: what helps to read plans is told here
+ */
+export function operationFlows(kit: PacketKit, making: Making, has: Has): readonly Flowing[] {
+  const { words, setting, dims, steps } = kit;
   const w = words.operations;
-  const tools = toolsOf(ask.operations.list).map((t) => w.toolNames[t]);
+  const tools = toolsOf(making.operations.list).map((t) => w.toolNames[t]);
+  const told = toldOnce(kit, making, has);
+  const scenes = told.flatMap((t) => t.scene ?? []);
+  const figures = [directionsFigure(kit), ...settingFigures(scenes, kit)];
+  const reading = scenes.length === 0 ? [] : [w.pictures];
+  const drawing = { words: steps, dims, ...setting };
   return [
-    notesFlow(null, intro(kit, ask), setting),
-    notesFlow(w.tools, [`${tools.join(', ')}.`, w.glossary], setting),
-    directionsFlow(kit),
+    notesFlow(null, intro(kit, making), setting),
+    notesFlow(w.tools, [`${tools.join(', ')}.`, [w.glossary, ...reading].join(' ')], setting),
+    ...(has('plans') ? [notesFlow(w.plans, plansNotes(kit), setting)] : []),
+    (width) => ({
+      alt: figures.map((f) => f.alt).join('; '),
+      heading: null,
+      head: null,
+      rows: figureRows(figures, width),
+    }),
     (width) => ({
       alt: null,
       heading: headingStrip(w.heading, setting),
       head: null,
-      rows: toldOnce(kit, ask).map(({ text, picture, o }, i) =>
-        stepStrip(text, picture, o, i + 1, width, kit),
-      ),
+      rows: told.flatMap(({ scene, ...t }, i): readonly Strip[] => {
+        const text = stepStrip(t, i + 1, width, kit);
+        if (scene === null) return [ruled(text, width)];
+        const title = steps.title(scene.part.name, scene.index + 1, scene.of);
+        return [{ ...text, withNext: true }, ruled(stepRow(scene, steps.alt(title), width, drawing), width)];
+      }),
     }),
   ];
+}
+
+/** What helps to read the plans, each told once. */
+function plansNotes({ plan, plans }: PacketKit): readonly string[] {
+  const all = plan.parts.flatMap((p) => readingNotes(p, plans, 'program'));
+  return [[...new Set(all)].join(' ')];
 }
 
 /** Whose machines, and where the order of bends comes from. */
 function intro(
   { plan, language, words }: PacketKit,
-  { operations, shop, assumed, sequences }: OperationsAsk,
+  { operations, shop, assumed, sequences }: Making,
 ): readonly string[] {
   const w = words.operations;
   const names = (order: 'found' | 'usual') =>
@@ -71,49 +87,78 @@ function reasonsOf(sequence: Sequence | undefined, units: Unit, language: Langua
   return (sequence?.reasons ?? []).map((r) => reasonWords(r, say, language)).join('; ');
 }
 
-/** An operation as it is printed. */
-interface Told {
-  readonly o: Pick<Operation, 'reasons' | 'tools'>;
-  readonly text: OperationText;
-  readonly picture: Picture | null;
+/** An operation as it is printed; a bend with its picture. */
+interface Told extends ToldOperation {
+  readonly scene: Scene | null;
 }
 
-/** Every operation; one that is done as another before it refers to that. */
-function toldOnce(kit: PacketKit, ask: OperationsAsk): readonly Told[] {
-  const { list } = ask.operations;
-  const told = list.map((o) => {
-    const picture = pictureOf(o, kit, ask);
-    return { o, picture, text: stepWords(o, picture !== null, kit, ask.findings) };
-  });
-  return told.map((t, i): Told => {
-    const before = told.findIndex((b, k) => k < i && isSame(b, t, ask));
-    if (before < 0) return t;
-    const turned = t.o.kind === 'bend' ? placeOf(t.o, kit) : [];
-    const lines = [[kit.words.operations.asBefore(before + 1), ...turned].join(' ')];
-    return { o: { reasons: [], tools: [] }, picture: null, text: { title: t.text.title, lines } };
-  });
-}
-
-interface Whole extends Told {
+/** An operation with all that is said of it. */
+interface Whole extends OperationText {
   readonly o: Operation;
 }
 
-const PLAIN: readonly Operation['kind'][] = ['deburr', 'mark', 'cut-out'];
-
-/** True for the same stroke on another line of the part, and for what is done to every part alike. */
-function isSame(before: Whole, { o, text }: Whole, { pictures }: OperationsAsk): boolean {
-  const b = before.o;
-  if (b.kind !== o.kind) return false;
-  if (o.kind === 'bend' && b.kind === 'bend')
-    return o.part === b.part && pictures.get(o.part)?.twins[o.bend.index] === b.bend.index;
-  if (!PLAIN.includes(o.kind) || o.part === null || b.part === null) return false;
-  const less = (t: OperationText, part: string) => t.lines.map((l) => l.replaceAll(part, '')).join('\n');
-  return less(before.text, b.part) === less(text, o.part);
+/** Every operation; what was said of one before it is not said again, nor a reason or the tools of a kind of work. */
+function toldOnce(kit: PacketKit, making: Making, has: Has): readonly Told[] {
+  const { list } = making.operations;
+  const w = kit.words.operations;
+  const about = { findings: making.findings, inspection: has('inspection') };
+  const told = list.map((o): Whole => ({ o, ...stepWords(o, kit, about) }));
+  const twins = twinBends(list, kit.plan.parts);
+  return told.map(({ o, title, lines }, i): Told => {
+    const before = told.slice(0, i);
+    const twin = twins[i] ?? null;
+    if (twin !== null) {
+      const turned = o.kind === 'bend' ? placeOf(o, kit) : [];
+      return { title, lines: [w.asBefore(twin + 1), ...turned], reasons: [], tools: [], scene: null };
+    }
+    const again = twins.flatMap((t, k) => (t === i ? [k + 1] : []));
+    const known = before.filter((b) => b.o.kind === o.kind);
+    return {
+      title,
+      lines: [...lessKnown({ o, title, lines }, before, w), ...(again.length === 0 ? [] : [w.again(again)])],
+      reasons: o.reasons.filter((r) => !before.some((b) => b.o.reasons.includes(r))),
+      tools: known.some((b) => o.tools.every((t) => b.o.tools.includes(t))) ? [] : o.tools,
+      scene: sceneOf(o, kit.plan.parts, making),
+    };
+  });
 }
 
-/** Where the picture of a step of bending is found; null where there is none. */
-function pictureOf(o: Operation, { words }: PacketKit, { pictures }: OperationsAsk): Picture | null {
-  const own = o.kind === 'bend' ? pictures.get(o.part) : undefined;
-  if (o.kind !== 'bend' || own === undefined || o.bend.index >= own.twins.length) return null;
-  return { text: words.operations.picture(o.part, o.bend.index + 1, own.twins.length), link: own.link };
+/** For each operation the first that is the same stroke of bending; null where there is none. */
+function twinBends(list: readonly Operation[], parts: readonly PartPlan[]): readonly (number | null)[] {
+  const keys = list.map((o) => {
+    const part = o.kind === 'bend' ? parts.find((p) => p.name === o.part) : undefined;
+    return o.kind !== 'bend' || o.bend.step === null || part === undefined
+      ? null
+      : strokeKey(part, o.bend.step);
+  });
+  return keys.map((key, i) => {
+    const first = key === null ? i : keys.indexOf(key);
+    return first === i ? null : first;
+  });
+}
+
+/** Lines of an operation, less those that the same work on a part before it has too: it refers to that. */
+function lessKnown(
+  { o, lines }: Whole,
+  before: readonly Whole[],
+  w: PacketKit['words']['operations'],
+): readonly string[] {
+  if (o.kind === 'bend') return lines;
+  const bare = (text: string, part: string | null) => (part === null ? text : text.split(part).join(''));
+  const own = lines.map((l) => bare(l, o.part));
+  const shared = before.map((b) =>
+    b.o.kind === o.kind ? own.map((l) => b.lines.some((k) => bare(k, b.o.part) === l)) : [],
+  );
+  const counts = shared.map((s) => s.filter(Boolean).length);
+  const most = Math.max(0, ...counts);
+  if (most === 0) return lines;
+  const at = counts.indexOf(most);
+  return [w.asBefore(at + 1), ...lines.filter((_, i) => shared[at]?.[i] !== true)];
+}
+
+function sceneOf(o: Operation, parts: readonly PartPlan[], { sequences, shop }: Making): Scene | null {
+  if (o.kind !== 'bend' || o.bend.step === null) return null;
+  const part = parts.find((p) => p.name === o.part);
+  const sequence = sequences.get(o.part);
+  return part === undefined || sequence === undefined ? null : sceneAt(part, sequence, o.bend.index, shop);
 }

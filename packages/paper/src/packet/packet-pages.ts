@@ -1,10 +1,16 @@
-import { type JobPlan, revivePlan, type StopSignal, type ToleranceClass } from '@tinwright/core';
+import {
+  type JobPlan,
+  type PartPlan,
+  revivePlan,
+  type StopSignal,
+  type ToleranceClass,
+} from '@tinwright/core';
 import { frozen } from '@tinwright/core/internal';
 import type { KnownCut } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
-import type { DimsName } from '@tinwright/words/internal';
+import type { DimsName, Has } from '@tinwright/words/internal';
 import { LANGUAGES } from '@tinwright/words/internal';
-import type { Flowing } from '../page/flow.js';
+import { type Flowing, once } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
 import { type Typeface, typeface } from '../page/typeface.js';
@@ -19,9 +25,9 @@ import { inspectionFlows } from './inspection.js';
 import { jointFlows } from './joints-plan.js';
 import type { PacketKit } from './kit.js';
 import type { Making } from './making.js';
-import { numbered } from './numbered.js';
-import { operationPages } from './operation-pages.js';
-import { anchored, chapter, textSheets } from './text-sheets.js';
+import { COVER, numbered } from './numbered.js';
+import { operationFlows } from './operations.js';
+import { chapter, fewestSheets, type TextSection, textSheets } from './text-sheets.js';
 import { worksheetPages } from './worksheet-pages.js';
 
 /** A section of a packet; cover and cautions are in every one. */
@@ -93,79 +99,84 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
     setting,
   };
   const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
-  const asked = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
-  const set = (title: string, passages: readonly Flowing[]) => textSheets(kit, paper, title, passages, date);
-  const sheets = (name: string, title: string, passages: readonly Flowing[], level: 0 | 1 = 0) =>
-    anchored(set(title, passages), name, title, level);
-  const cuts = () => sheets('cuts', words.sections.cuts, cutFlows(kit, cut, paper));
-  /** The cut list on top of the operations, where that saves a sheet. */
-  const withCuts: typeof sheets = (name, title, passages) => {
-    const apart = sheets(name, title, passages);
-    const both = `${words.sections.cuts}, ${title}`;
-    const together = set(both, [...cutFlows(kit, cut, paper), ...passages]);
-    return together.length > apart.length
-      ? [...cuts(), ...apart]
-      : anchored(anchored(together, name, title, 0), 'cuts', words.sections.cuts, 0);
-  };
-  const { job, parts } = plan;
   const wanted = wantedSections(plan, options);
+  const has: Has = (name) => wanted.some((s) => s === name);
+  const asked = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
+  const { job, parts } = plan;
   const heard = <T>(work: () => T): T => {
     options.signal?.throwIfAborted();
     return work();
   };
-  const make: Readonly<Record<Section, () => readonly Page[]>> = {
-    cautions: () => sheets('cautions', words.sections.cautions, cautionFlows(kit, making)),
-    cuts: () => (wanted.includes('operations') ? [] : cuts()),
-    plans: () =>
-      chapter(
-        'plans',
-        words.sections.plans,
-        parts.map((p) => [
-          words.plan(p.name),
-          heard(() => partPlan(job.name, p, { ...asked, ...(date && { date }) }, brakeMarks(p, making)))
-            .pages,
-        ]),
-      ),
-    operations: () =>
-      operationPages(kit, making, paper, options.dims, wanted.includes('cuts') ? withCuts : sheets),
-    joints: () => sheets('joints', words.sections.joints, jointFlows(kit)),
-    inspection: () =>
-      sheets(
-        'inspection',
-        words.sections.inspection,
-        inspectionFlows(kit, { cut: tolerance, bent: coarser(tolerance) }),
-      ),
-    templates: () =>
-      chapter(
-        'templates',
-        words.sections.templates,
-        parts.map((p) => [
-          words.template(p.name),
-          heard(() =>
-            partTemplate(
-              job.name,
-              p,
-              { ...asked, medium: { kind: 'sheets', width: paper.width, height: paper.height } },
-              brakeMarks(p, making),
-            ),
-          ).pages,
-        ]),
-      ),
+  const section = (name: TextName): TextSection => ({
+    name,
+    title: words.sections[name],
+    passages: heard(() => passages[name]()).map(once),
+  });
+  const passages: Readonly<Record<TextName, () => readonly Flowing[]>> = {
+    cautions: () => cautionFlows(kit, making),
+    cuts: () => cutFlows(kit, cut, paper, has),
+    operations: () => operationFlows(kit, making, has),
+    joints: () => jointFlows(kit),
+    inspection: () => inspectionFlows(kit, { cut: tolerance, bent: coarser(tolerance) }),
   };
-  const body = [
-    ...SECTIONS.filter((s) => wanted.includes(s)).flatMap((s) => heard(make[s])),
-    ...(options.worksheet ? worksheetPages(kit, paper, asked, options.leaveOut ?? []) : []),
+  const texts = (names: readonly TextName[]) => names.filter((n) => wanted.includes(n)).map(section);
+  const leftOut = [
+    ...(wanted.includes('operations') ? (['notes'] as const) : []),
+    ...(wanted.includes('inspection') ? (['finished'] as const) : []),
   ];
-  return numbered(
-    (contents) =>
-      sheets('cover', words.sections.cover, [
-        ...coverFlows(kit, making, options.worksheet ? [...wanted, 'worksheets'] : wanted),
-        ...contents,
-      ]),
-    body,
-    kit,
+  const onPlans = { ...asked, leftOut, ...(date && { date }) };
+  const ofParts = (
+    name: 'plans' | 'templates',
+    of: (part: PartPlan) => readonly [string, readonly Page[]],
+  ) =>
+    wanted.includes(name)
+      ? chapter(
+          name,
+          words.sections[name],
+          parts.map((p) => heard(() => of(p))),
+        )
+      : [];
+  const drawn = ofParts('plans', (p) => [
+    words.plan(p.name),
+    partPlan(job.name, p, onPlans, brakeMarks(p, making)).pages,
+  ]);
+  const full = { ...asked, medium: { kind: 'sheets', width: paper.width, height: paper.height } } as const;
+  const templates = ofParts('templates', (p) => [
+    words.template(p.name),
+    partTemplate(job.name, p, full, brakeMarks(p, making)).pages,
+  ]);
+  const last = options.worksheet ? worksheetPages(kit, paper, asked, options.leaveOut ?? []) : [];
+  const set = (list: readonly TextSection[]) => fewestSheets(kit, paper, list, date);
+  const cuts = texts(['cuts']);
+  const cautions = texts(['cautions']);
+  const after = texts(['operations', 'joints', 'inspection']);
+  const alone = { before: set(cautions), after: set(after) };
+  const first = coverFlows(kit, making, options.worksheet ? [...wanted, 'worksheets'] : wanted).map(once);
+  const title = words.sections.cover;
+  /** The cut list stands on the cover, behind the cautions or before the operations: where it takes fewest sheets. */
+  const ways = (cuts.length === 0 ? (['cover'] as const) : (['before', 'cover', 'after'] as const)).map(
+    (where) => {
+      const body = [
+        ...(where === 'before' ? set([...cautions, ...cuts]) : alone.before),
+        ...drawn,
+        ...(where === 'after' ? set([...cuts, ...after]) : alone.after),
+        ...templates,
+        ...last,
+      ];
+      const cover = (contents: readonly Flowing[]) =>
+        textSheets(
+          kit,
+          paper,
+          [{ name: COVER, title, passages: [...first, ...contents] }, ...(where === 'cover' ? cuts : [])],
+          date,
+        );
+      return numbered(cover, body, kit);
+    },
   );
+  return ways.reduce((best, way) => (way.length < best.length ? way : best));
 }
+
+type TextName = 'cautions' | 'cuts' | 'operations' | 'joints' | 'inspection';
 
 /** Cautions stand in every packet, whatever else was asked for. */
 function wantedSections({ assembly }: JobPlan, { sections, worksheet }: PacketOptions): readonly Section[] {

@@ -7,16 +7,15 @@ import { isTold } from './cautions.js';
 import { finishedSizes } from './finished-sizes.js';
 import { type PacketKit, thicknessText } from './kit.js';
 
-/**
- * An operation in words.
- * @param pictured its picture tells the rest
- */
-export function stepWords(
-  o: Operation,
-  pictured: boolean,
-  kit: PacketKit,
-  findings: readonly Finding[],
-): OperationText {
+/** What operations refer to. */
+export interface OperationsAbout {
+  readonly findings: readonly Finding[];
+  /** There is an inspection sheet with the sizes of every part. */
+  readonly inspection: boolean;
+}
+
+/** An operation in words. */
+export function stepWords(o: Operation, kit: PacketKit, about: OperationsAbout): OperationText {
   const { dims, words, plan, plans, sets, shear } = kit;
   const w = words.operations;
   const { unit, text } = dims;
@@ -41,8 +40,7 @@ export function stepWords(
     case 'mark':
       return w.mark(
         o.part,
-        bent,
-        findings.some((f) => f.part === o.part && isTold(f)),
+        about.findings.some((f) => f.part === o.part && isTold(f)),
       );
     case 'cut-out':
       return w.cutOut(o.part, o.openings);
@@ -53,19 +51,11 @@ export function stepWords(
         unit,
       );
     case 'bend':
-      return bendText(part as PartPlan, o.bend, pictured, kit);
+      return bendText(part as PartPlan, o.bend, kit);
     case 'form':
       return w.form(o.part, { ...o, height: dims.fine(o.height), angle: Math.round(o.angle) }, unit);
     case 'check':
-      return w.check(
-        o.part,
-        bent,
-        (part === undefined ? [] : finishedSizes(part, plans)).map(({ what, value, side }) => {
-          const how = words.inspection.sides[side];
-          return `${what} ${text(value)}${how === '' ? '' : ` ${how}`}`;
-        }),
-        unit,
-      );
+      return w.check(o.part, bent, about.inspection || part === undefined ? null : sizesOf(part, kit), unit);
     case 'measure':
       return w.measure(o.part, measureFacts(o, kit), unit);
     case 'trial-joint':
@@ -95,9 +85,6 @@ export function stepWords(
   }
 }
 
-/** What its picture tells beside it, and what is held there is told with what hands do. */
-const ON_PICTURE: readonly SettingName[] = ['machine', 'held', 'setBack', 'fingers', 'tools', 'force'];
-
 /** How the part lies for a bend that is done as one before it. */
 export function placeOf(
   { part, bend }: Operation & { readonly kind: 'bend' },
@@ -110,10 +97,20 @@ export function placeOf(
     .map((s) => `${s.label[0]?.toUpperCase()}${s.label.slice(1)}: ${s.text}.`);
 }
 
-function bendText(part: PartPlan, work: BendWork, pictured: boolean, kit: PacketKit): OperationText {
+/** Sizes to measure on a part, in words. */
+const sizesOf = (part: PartPlan, { words, plans, dims }: PacketKit): readonly string[] =>
+  finishedSizes(part, plans).map(({ what, value, side }) => {
+    const how = words.inspection.sides[side];
+    return `${what} ${dims.text(value)}${how === '' ? '' : ` ${how}`}`;
+  });
+
+/** Told by what hands do, by the title, and by the picture. */
+const TOLD: readonly SettingName[] = ['held', 'angle', 'hem'];
+
+function bendText(part: PartPlan, work: BendWork, kit: PacketKit): OperationText {
   const { language, dims } = kit;
   const { action, how, settings, after } = tellBend(work, language, bendPrint(part, dims));
-  const told = settings.filter((s) => !pictured || !ON_PICTURE.includes(s.name));
+  const told = settings.filter((s) => !TOLD.includes(s.name));
   const set = told.map((s) => `${s.label}: ${s.text}`).join('; ');
   return {
     title: `${part.name}: ${action}`,

@@ -1,4 +1,4 @@
-import type { Flowing } from '../page/flow.js';
+import { type Flowing, once } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';
 import { setSheets } from '../page/set-sheets.js';
@@ -7,13 +7,19 @@ import type { PacketKit } from './kit.js';
 
 const LARGE = 100_000; // mm² of paper that is read on its side, in two columns
 
-/** Sheets of tables and texts under the name of the job. */
+/** Tables and texts under a title, with the name that leads to it; null where nothing does. */
+export interface TextSection {
+  readonly name: string | null;
+  readonly title: string;
+  readonly passages: readonly Flowing[];
+}
+
+/** Sheets of tables and texts under the name of the job, sections one behind the other on them. */
 export function textSheets(
   { plan, plans, words, setting }: PacketKit,
   paper: Paper,
-  title: string,
-  passages: readonly Flowing[],
-  date: string,
+  sections: readonly TextSection[],
+  date = '',
 ): readonly Page[] {
   const { job, parts } = plan;
   const zinc = parts.some((p) => p.material.zinc) ? ` ${plans.cautionZinc}` : '';
@@ -21,7 +27,7 @@ export function textSheets(
     name: words.packet(job.name),
     title: {
       caution: plans.cautionShort + zinc,
-      name: title,
+      name: '',
       what: '',
       job: plans.job(job.name),
       date,
@@ -33,10 +39,34 @@ export function textSheets(
     },
     first: null,
     rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),
-    passages,
+    passages: sections.flatMap((s) => s.passages),
+    chapters: sections.map(({ name, title }, i) => ({
+      name,
+      title,
+      first: sections.slice(0, i).reduce((sum, s) => sum + s.passages.length, 0),
+    })),
     setting,
     sheet: plans.sheet,
   });
+}
+
+/** Sections on as few sheets as they take, each on a sheet of its own where that takes no more. */
+export function fewestSheets(
+  kit: PacketKit,
+  paper: Paper,
+  sections: readonly TextSection[],
+  date = '',
+): readonly Page[] {
+  const kept = sections.map((s) => ({ ...s, passages: s.passages.map(once) }));
+  const set = (from: number, to: number) => textSheets(kit, paper, kept.slice(from, to), date);
+  // the best of what follows each section, last first
+  const best: (readonly Page[])[] = [[]];
+  for (let from = kept.length - 1; from >= 0; from--) {
+    const ways = best.map((pages, i) => [...set(from, from + i + 1), ...pages]);
+    const fewest = Math.min(...ways.map((w) => w.length));
+    best.unshift(ways.find((w) => w.length === fewest) ?? []);
+  }
+  return best[0] ?? [];
 }
 
 /** Pages whose first one can be led to. */

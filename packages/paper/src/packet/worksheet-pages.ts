@@ -5,7 +5,7 @@ import type { PlanOptions } from '../plan/options.js';
 import { partPlan } from '../plan/plan-pages.js';
 import type { PacketKit } from './kit.js';
 import { withFoot } from './numbered.js';
-import { anchored, chapter, textSheets } from './text-sheets.js';
+import { chapter, textSheets } from './text-sheets.js';
 import { answerFlows, blankedPages, blanksFor, type LetteredSize, worksheetFlows } from './worksheet.js';
 
 interface PaperSheet {
@@ -31,18 +31,17 @@ export function worksheetPages(
   const own = ({ part, blanks, pages }: PaperSheet): readonly Page[] =>
     [
       ...pages,
-      ...textSheets(kit, paper, w.title(part.name), worksheetFlows(part, blanks, w.heading, kit), ''),
+      ...textSheets(kit, paper, [
+        { name: null, title: w.title(part.name), passages: worksheetFlows(part, blanks, w.heading, kit) },
+      ]),
     ].map((page) => (sets === 1 ? page : withFoot(page, w.copies(sets), kit)));
   const runs = sheets.map((s) => [w.title(s.part.name), own(s)] as const);
   const all = sheets.map(({ part, blanks }) => ({ part: part.name, blanks }));
   return [
     ...chapter('worksheets', words.sections.worksheets, runs),
-    ...anchored(
-      textSheets(kit, paper, words.sections.answers, answerFlows(all, kit), ''),
-      'answers',
-      words.sections.answers,
-      0,
-    ),
+    ...textSheets(kit, paper, [
+      { name: 'answers', title: words.sections.answers, passages: answerFlows(all, kit) },
+    ]),
   ];
 }
 

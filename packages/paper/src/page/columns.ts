@@ -79,7 +79,7 @@ export function placed(
   const least = natural.map(({ whole, word }, i) => (columns[i]?.grows ? Math.max(LEAST, word) : whole));
   // with too little room for that every column gives way and breaks its texts
   const tight = sum(least) > width;
-  const given = tight ? squeezed(natural, width) : grown(columns, least, width);
+  const given = tight ? squeezed(natural, width) : grown(columns, natural, least, width);
   let x = 0;
   return columns.map((c, i) => {
     const own = given[i] as number;
@@ -90,13 +90,28 @@ export function placed(
 
 const sum = (widths: readonly number[]): number => widths.reduce((a, b) => a + b, 0);
 
-/** Columns that grow share what the others leave, alike where none needs more. */
-function grown(columns: readonly Column[], least: readonly number[], width: number): readonly number[] {
-  const growing = columns.filter((c) => c.grows).length;
-  const share = (width - sum(least.filter((_, i) => !columns[i]?.grows))) / Math.max(1, growing);
-  const alike = least.every((w, i) => !columns[i]?.grows || w <= share);
-  const more = (width - sum(least)) / Math.max(1, growing);
-  return least.map((w, i) => (!columns[i]?.grows ? w : alike ? share : w + more));
+/** Columns that grow share what the others leave: alike where it is enough, else none more than its texts take in a line. */
+function grown(
+  columns: readonly Column[],
+  natural: readonly Widths[],
+  least: readonly number[],
+  width: number,
+): readonly number[] {
+  const growing = columns.flatMap((c, i) => (c.grows ? [i] : []));
+  const free = width - sum(least.filter((_, i) => !columns[i]?.grows));
+  const share = free / Math.max(1, growing.length);
+  const wholes = growing.map((i) => natural[i]?.whole ?? 0);
+  const asked = wholes.every((w) => w <= share) ? growing.map(() => share) : levelled(wholes, free);
+  const want = asked.map((w) => w + (free - sum(asked)) / growing.length);
+  const over = sum(growing.map((i, k) => Math.max(0, (least[i] as number) - (want[k] as number))));
+  const given = new Map(growing.map((i, k) => [i, Math.max(least[i] as number, want[k] as number)]));
+  const roomy = growing.filter((i) => (given.get(i) as number) > (least[i] as number));
+  const spare = sum(roomy.map((i) => (given.get(i) as number) - (least[i] as number)));
+  return least.map((w, i) => {
+    const own = given.get(i);
+    if (own === undefined) return w;
+    return roomy.includes(i) ? own - (over * (own - w)) / spare : own;
+  });
 }
 
 /** Every column as wide as its widest word, and more by what its texts want; with too little even for words the widest give way. */

@@ -7,6 +7,8 @@ export interface Strip {
   readonly items: readonly Item[];
   /** What a picture shows, where the strip is one by itself. */
   readonly alt?: string;
+  /** It is never parted from the row behind it. */
+  readonly withNext?: boolean;
 }
 
 /** Something to set in columns: its heading stays with its first row, its head stands over the rows of every column. */
@@ -22,6 +24,8 @@ export type Flowing = (width: number) => Passage;
 
 /** A part of a passage where it stands in a column. */
 export interface SetPassage {
+  /** Which passage it is of, from 0. */
+  readonly passage: number;
   readonly column: number;
   readonly alt: string | null;
   readonly items: readonly Item[];
@@ -30,6 +34,7 @@ export interface SetPassage {
 /** A passage with what of it is set already. */
 interface Waiting {
   readonly flowing: Flowing;
+  readonly passage: number;
   readonly from: number;
 }
 
@@ -42,15 +47,25 @@ const EMPTY = 3; // columns a row may find too low before it is given up
 
 /**
  * Set passages one after the other in columns, broken only between rows. One that does not fit into the rest of a
- * column lets a later one that does go first. Columns come from `columnAt` as they are needed.
+ * column lets a later one of its chapter that does go first. Columns come from `columnAt` as they are needed.
+ * @param chapters the passages that begin a chapter, in their order: none of it stands before the end of the one before
  * @throws RangeError for a row that is higher than every column
  */
-export function flow(passages: readonly Flowing[], columnAt: (index: number) => Box): readonly SetPassage[] {
+export function flow(
+  passages: readonly Flowing[],
+  columnAt: (index: number) => Box,
+  chapters: readonly number[] = [],
+): readonly SetPassage[] {
   const found: SetPassage[] = [];
-  let waiting: readonly Waiting[] = passages.map((flowing) => ({ flowing: once(flowing), from: 0 }));
+  const chapterOf = (passage: number) => chapters.findLast((first) => first <= passage) ?? 0;
+  let waiting: readonly Waiting[] = passages.map((flowing, passage) => ({
+    flowing: once(flowing),
+    passage,
+    from: 0,
+  }));
   let empty = 0;
   for (let column = 0; waiting.length > 0; column++) {
-    const filled = fill(waiting, column, columnAt(column));
+    const filled = fill(waiting, column, columnAt(column), chapterOf);
     found.push(...filled.sets);
     waiting = filled.waiting;
     empty = filled.sets.length === 0 ? empty + 1 : 0;
@@ -60,7 +75,7 @@ export function flow(passages: readonly Flowing[], columnAt: (index: number) => 
 }
 
 /** A passage that is laid out once for each width. */
-function once(flowing: Flowing): Flowing {
+export function once(flowing: Flowing): Flowing {
   const known = new Map<number, Passage>();
   return (width) => {
     const passage = known.get(width) ?? flowing(width);
@@ -75,45 +90,66 @@ interface Filled {
 }
 
 /** One column filled from the top with what is waiting; what is left over. */
-function fill(waiting: readonly Waiting[], column: number, box: Box): Filled {
+function fill(
+  waiting: readonly Waiting[],
+  column: number,
+  box: Box,
+  chapterOf: (passage: number) => number,
+): Filled {
   const sets: SetPassage[] = [];
   const left: Waiting[] = [];
+  const isLate = (passage: number) =>
+    left[0] !== undefined && chapterOf(left[0].passage) < chapterOf(passage);
   let y = box.max[1];
-  for (const { flowing, from } of waiting) {
-    const passage = flowing(box.max[0] - box.min[0]);
+  for (const one of waiting) {
+    const passage = one.flowing(box.max[0] - box.min[0]);
     const above = sets.length > 0 ? APART : 0;
-    const part = partOf(passage, from, y - above - box.min[1]);
-    const whole = part.next === passage.rows.length;
-    // what can stand whole in a column of its own is not torn for a few rows, nor behind something that waits
-    const little = part.next - from < FEW && part.strips.reduce((sum, s) => sum + s.height, 0) < HIGH;
-    const torn = passage.rows.length <= SHORT || little;
-    const first = sets.length === 0 && left.length === 0;
-    if (part.next > from && (first || whole || (left.length === 0 && !torn))) {
-      y -= above;
-      for (const run of runsOf(part.strips, passage.alt)) {
-        const { items, height } = stacked(run.strips, box.min[0], y);
-        sets.push({ column, alt: run.alt, items });
-        y -= height;
-      }
-      if (!whole) left.push({ flowing, from: part.next });
-    } else if (passage.rows.length > from) left.push({ flowing, from });
+    const part = partOf(passage, one.from, y - above - box.min[1]);
+    const place = left.length > 0 ? 'late' : sets.length > 0 ? 'next' : 'alone';
+    if (isLate(one.passage) || !mayStand(part, passage, one.from, place)) {
+      if (passage.rows.length > one.from) left.push(one);
+      continue;
+    }
+    y -= above;
+    for (const run of runsOf(part.strips, passage.alt)) {
+      const { items, height } = stacked(run.strips, box.min[0], y);
+      sets.push({ passage: one.passage, column, alt: run.alt, items });
+      y -= height;
+    }
+    if (part.next < passage.rows.length) left.push({ ...one, from: part.next });
   }
   return { sets, waiting: left };
 }
 
-/** As many rows from one on as fit, with what stands over them. */
-function partOf(
-  { heading, head, rows }: Passage,
+/** True for rows that may stand here: what can stand whole in a column of its own is not torn for a few of them, nor behind something that waits. */
+function mayStand(
+  { strips, next }: RowsSet,
+  { rows }: Passage,
   from: number,
-  room: number,
-): { readonly strips: readonly Strip[]; readonly next: number } {
+  place: 'alone' | 'next' | 'late',
+): boolean {
+  if (next <= from) return false;
+  if (place === 'alone' || next === rows.length) return true;
+  const little = next - from < FEW && strips.reduce((sum, s) => sum + s.height, 0) < HIGH;
+  return place === 'next' && rows.length > SHORT && !little;
+}
+
+/** Rows set, with what stands over them, and the first that is not. */
+interface RowsSet {
+  readonly strips: readonly Strip[];
+  readonly next: number;
+}
+
+/** As many rows from one on as fit, with what stands over them. */
+function partOf({ heading, head, rows }: Passage, from: number, room: number): RowsSet {
   const over = [from === 0 ? heading : null, head].filter((s) => s !== null);
   let free = room - over.reduce((sum, s) => sum + s.height, 0);
   let next = from;
-  for (const row of rows.slice(from)) {
+  for (const [i, row] of rows.entries()) {
+    if (i < from) continue;
     free -= row.height;
     if (free < -TINY) break;
-    next += 1;
+    if (row.withNext !== true) next = i + 1;
   }
   return { strips: [...over, ...rows.slice(from, next)], next };
 }

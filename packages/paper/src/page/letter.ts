@@ -62,9 +62,11 @@ export const widestWord = (
   weight: 'regular' | 'bold' = 'regular',
 ): number => Math.max(0, ...words(text).map((w) => height * face.width(w, weight)));
 
+/** A text with whole numbers bound to their fractions. */
+export const bound = (text: string): string => text.replaceAll(/(?<=\d) (?=\d+\/\d)/g, '\u00A0');
+
 const words = (text: string): readonly string[] =>
-  text
-    .replaceAll(/(?<=\d) (?=\d+\/\d)/g, '\u00A0')
+  bound(text)
     .split(' ')
     .filter((w) => w !== '');
 

@@ -1,6 +1,6 @@
 import type { Box } from '@tinwright/core';
-import { type Flowing, flow } from './flow.js';
-import type { Block, Page } from './page.js';
+import { type Flowing, flow, type SetPassage } from './flow.js';
+import type { Anchor, Block, Page } from './page.js';
 import { columnsIn, frameLine, type PaperSheet, roomOf } from './sheet.js';
 import type { TypeSetting } from './table.js';
 import { type Title, titleBlock, titleHeight } from './title-block.js';
@@ -20,8 +20,17 @@ export interface SheetsAsk {
   /** Sheets after that, as many as it takes. */
   readonly rest: PaperSheet;
   readonly passages: readonly Flowing[];
+  /** Runs of passages that begin at one: each sheet is named after those on it, and can be led to where one starts. */
+  readonly chapters?: readonly Chapter[];
   readonly setting: TypeSetting;
   readonly sheet: (n: number, of: number) => string;
+}
+
+/** A run of passages: the first of them, its name to lead to (null for one nothing leads to), its title. */
+export interface Chapter {
+  readonly first: number;
+  readonly name: string | null;
+  readonly title: string;
 }
 
 const COLUMN = 168; // mm, least width of a column of tables
@@ -34,21 +43,34 @@ export function setSheets({
   first,
   rest,
   passages,
+  chapters = [],
   setting,
   sheet,
 }: SheetsAsk): readonly Page[] {
   const heightOf = (width: number) => titleHeight(title, width, setting);
   const places = columnPlaces(first === null ? null : { left: first.left }, rest, heightOf);
-  const sets = flow(passages, (i) => places(i).box);
+  const sets = flow(
+    passages,
+    (i) => places(i).box,
+    chapters.map((c) => c.first),
+  );
   const count = 1 + Math.max(0, ...sets.map((s) => places(s.column).page));
+  const onPage = (n: number) => sets.filter((s) => places(s.column).page === n);
   return Array.from({ length: count }, (_, n): Page => {
     const on = n === 0 && first !== null ? first : null;
     const { width, height, frame } = on?.sheet ?? rest;
+    const own = onPage(n);
+    const here = chaptersOn(own, chapters);
+    const before = chaptersOn(sets.slice(0, sets.indexOf(own[0] as SetPassage)), chapters);
+    const begun = here.flatMap(({ name, title }): readonly Anchor[] =>
+      name === null || before.some((c) => c.name === name) ? [] : [{ name, title, level: 0 }],
+    );
     const of = { sheet: sheet(n + 1, count), scale: on?.scale ?? '' };
-    const strip = titleBlock(title, of, frame.min, frame.max[0] - frame.min[0], setting);
-    const own = sets.filter((s) => places(s.column).page === n);
+    const named = here.length === 0 ? title : { ...title, name: here.map((c) => c.title).join(', ') };
+    const strip = titleBlock(named, of, frame.min, frame.max[0] - frame.min[0], setting);
     return {
       title: name,
+      ...(begun.length > 0 && { anchors: begun }),
       width,
       height,
       blocks: [
@@ -58,6 +80,12 @@ export function setSheets({
       ],
     };
   });
+}
+
+/** Chapters that some of these passages are of, in their order. */
+function chaptersOn(sets: readonly SetPassage[], chapters: readonly Chapter[]): readonly Chapter[] {
+  const found = new Set(sets.map((s) => chapters.findLast((c) => c.first <= s.passage)));
+  return chapters.filter((c) => found.has(c));
 }
 
 interface Place {

@@ -17,29 +17,31 @@ export interface FirstSheet {
 const APART = 6; // mm between the pattern and what stands beside it
 const COLUMN = 168; // mm, least width of a column of tables
 const ENLARGED = 120; // mm, longest an enlarged pattern gets
+const LITTLE = 0.6; // of its largest scale, that a pattern is drawn smaller to save a sheet
 const LOW = 45; // mm, a lower rest is left empty
 
 type TitleHeight = (width: number) => number;
 
 /**
- * Draw a pattern as large as one of the scales allows, upright or on its side.
+ * A pattern as large as one of the scales allows, upright or on its side, with the most room left first; behind that what
+ * may save a sheet: the same the other way up, and a little smaller. At least one.
  * @throws JobError `paper-small` naming a paper that would do, `scale-unfit` naming a scale that would
  */
-export function firstSheet(
+export function firstSheets(
   ask: PatternAsk,
   paper: Paper,
   scale: string | undefined,
   title: TitleHeight,
-): FirstSheet {
-  const found = onPaper(ask, paper, scale, title);
-  if (found !== null) return found;
+): readonly FirstSheet[] {
+  const sheets = onPaper(ask, paper, scale, title);
+  if (sheets.length > 0) return sheets;
   const [x, y] = ask.flat.blank.max.map((v) => ask.dims.text(v)) as [string, string];
   const blank = `a blank of ${x} x ${y} ${ask.dims.unit}`;
   const refuse = (code: string, option: string, message: string, fix: string): never => {
     throw new JobError([{ code, path: [option], part: ask.name, message, fix }]);
   };
-  const other = scale === undefined ? null : onPaper(ask, paper, undefined, title);
-  if (scale !== undefined && other !== null)
+  const [other] = scale === undefined ? [] : onPaper(ask, paper, undefined, title);
+  if (scale !== undefined && other !== undefined)
     return refuse(
       'scale-unfit',
       'scale',
@@ -47,7 +49,7 @@ export function firstSheet(
       `Use ${other.scale}`,
     );
   const larger = PAPERS.find(
-    (p) => p.width * p.height > paper.width * paper.height && onPaper(ask, p, undefined, title) !== null,
+    (p) => p.width * p.height > paper.width * paper.height && onPaper(ask, p, undefined, title).length > 0,
   );
   return refuse(
     'paper-small',
@@ -57,26 +59,29 @@ export function firstSheet(
   );
 }
 
-/** The first scale at which the pattern fits and can be read; of both ways up the one that leaves more room. */
+/** At the first scale at which the pattern fits and can be read, and at those not much smaller, the ways up that do. */
 function onPaper(
   ask: PatternAsk,
   paper: Paper,
   scale: string | undefined,
   title: TitleHeight,
-): FirstSheet | null {
+): readonly FirstSheet[] {
   const sheets = (['portrait', 'landscape'] as const).map((way) => {
     const sheet = sheetOf(paper, way);
     return { sheet, room: roomOf(sheet, title(sheet.frame.max[0] - sheet.frame.min[0])) };
   });
+  const found: FirstSheet[] = [];
+  let largest = 0;
   for (const { text, ratio } of scalesFor(ask.flat, scale)) {
-    const found = sheets.flatMap(({ sheet, room }): readonly FirstSheet[] => {
+    if (ratio < LITTLE * largest) break;
+    const own = sheets.flatMap(({ sheet, room }): readonly FirstSheet[] => {
       const figure = patternFigure(ask, ratio, [room.max[0] - room.min[0], room.max[1] - room.min[1]]);
       return figure === null ? [] : [{ sheet, scale: text, figure, ...standing(figure, room) }];
     });
-    const [best] = found.toSorted((a, b) => areaOf(b.left) - areaOf(a.left));
-    if (best !== undefined) return best;
+    if (own.length > 0 && largest === 0) largest = ratio;
+    found.push(...own.toSorted((a, b) => areaOf(b.left) - areaOf(a.left)));
   }
-  return null;
+  return found;
 }
 
 /** The scale asked for, or all that are sensible: what is not small is not drawn enlarged. */

@@ -31,10 +31,12 @@ export interface FormedAsk {
   readonly height: number;
   /** By the custom of the paper: first angle where it is metric, third where it is in inches. */
   readonly projection: Projection;
+  /** How high it may be: whole, or low where that saves a sheet. */
+  readonly size: 'whole' | 'low';
 }
 
 const SHARE = 0.6; // of the width for the three views
-const TALLEST = 32; // heights of text
+const TALLEST = { whole: 32, low: 20 } as const; // heights of text
 const APART = 6; // heights of text between two views
 const OFF = 3; // heights of text from a view to its dimension line
 const SIGN = 7; // heights of text that the sign of the projection is wide, air included
@@ -48,7 +50,7 @@ export function formedFigure(ask: FormedAsk, width: number): Figure {
   const across = views.box.max[0] - views.box.min[0];
   const up = views.box.max[1] - views.box.min[1];
   const left = moved(views.items, [-views.box.min[0], -views.box.min[1]]);
-  const free: Point = [width - across - BETWEEN, Math.max(up, 0.6 * TALLEST * height)];
+  const free: Point = [width - across - BETWEEN, Math.max(up, 0.6 * TALLEST[ask.size] * height)];
   const caption = (text: string, at: Point) => letter(face, text, at, { height, align: 'middle' });
   const below = 3 * height; // for the caption
   const [w, h] = extent(formed, ISOMETRIC);
@@ -65,14 +67,15 @@ export function formedFigure(ask: FormedAsk, width: number): Figure {
  * angle sizes stand below and before the same views.
  */
 function threeViews(
-  { formed, dims, words, face, height, projection }: FormedAsk,
+  { formed, dims, words, face, height, projection, size: whole }: FormedAsk,
   most: number,
 ): { items: readonly Item[]; box: Box } {
   const [X, Y, Z] = formed.size;
   const apart = APART * height;
   const band = (OFF + 2) * height;
   const fits = (s: number) =>
-    band + X * s + apart + Y * s <= most && Z * s + apart + Y * s + band + 2 * height <= TALLEST * height;
+    band + X * s + apart + Y * s <= most &&
+    Z * s + apart + Y * s + band + 2 * height <= TALLEST[whole] * height;
   const { ratio, text } = SCALES.find((s) => fits(s.ratio)) ?? (SCALES.at(-1) as (typeof SCALES)[number]);
   const at = (view: View, [dx, dy]: Point) => {
     const { items, box } = drawn(formed, view, ratio);

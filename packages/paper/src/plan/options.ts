@@ -17,6 +17,8 @@ export interface PlanOptions {
   readonly lettering?: 2.5 | 3.5;
   /** The marking program, the table of all coordinates, or none of it: what a class works out for itself. */
   readonly marking?: 'program' | 'all' | 'none';
+  /** Left out, since it stands elsewhere: what helps to read a plan, its finished sizes. */
+  readonly leftOut?: readonly ('notes' | 'finished')[];
   readonly words?: PlanWords;
   readonly face?: Typeface;
 }

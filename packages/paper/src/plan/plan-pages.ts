@@ -3,6 +3,7 @@ import { LANGUAGES } from '@tinwright/words/internal';
 import { markingProgram } from '../marking/program.js';
 import { programTable } from '../marking/program-table.js';
 import type { MarkingRow } from '../marking/row.js';
+import { type Flowing, once } from '../page/flow.js';
 import { moved, type Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
 import { setSheets } from '../page/set-sheets.js';
@@ -13,7 +14,7 @@ import { typeface } from '../page/typeface.js';
 import { detailFigure } from './detail-figure.js';
 import { dimsOf, heldApart } from './dims.js';
 import { featuresOf } from './features.js';
-import { firstSheet } from './first-sheet.js';
+import { type FirstSheet, firstSheets } from './first-sheet.js';
 import type { Marking } from './marked.js';
 import { markings } from './marking.js';
 import { markingTable } from './marking-table.js';
@@ -48,6 +49,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
     lettering = LETTERING,
     tolerance = 'm',
     marking = 'program',
+    leftOut = [],
   } = options;
   const setting: TypeSetting = { face, height: lettering };
   const { sights = [] } = brake;
@@ -58,40 +60,62 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
   const ordinates = ordinatesOf(flat, features, dims);
   const ask: PatternAsk = { name: part.name, flat, features, ordinates, sights, dims, words, ...setting };
   const title = planTitle(job, part, options, dims, words);
-  const first = firstSheet(ask, paper, options.scale, (width) => titleHeight(title, width, setting));
-  const { sheet, figure, at, left, scale } = first;
-  const details = figure.details.map((d) => detailFigure(ask, d));
   const list = markings(ask);
   const program = markingProgram(flat, sights);
-  const pages = setSheets({
-    name: words.title(part.name, job),
-    title,
-    first: {
-      sheet,
-      blocks: [{ alt: figure.alt, items: moved(figure.items, at) }],
-      left,
-      scale: words.patternScale(scale),
-    },
-    rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),
-    passages: [
-      detailsFlow(details, words, setting),
-      formedFlow(part, dims, words, setting, INCH_PAPERS.includes(paper.name) ? 'third' : 'first'),
-      finishedTable(part, dims, words, setting),
-      bendTable(part, brake.setAngles ?? {}, dims, words, setting),
-      ...(marking === 'none'
-        ? []
-        : [
-            marking === 'all'
-              ? markingTable(flat, list, dims, words, setting)
-              : programTable(flat, program, dims, words, setting),
-            roundedTable(roundable(part, ordinates, list), dims, tolerance, words, setting),
-          ]),
-      notesFlow(words.notes.heading, notesOf(part, words, marking), setting),
-    ].filter((f) => f !== null),
-    setting,
-    sheet: words.sheet,
+  const said = notesOf(part, words, { marking, leftOut });
+  const tables = [
+    leftOut.includes('finished') ? null : finishedTable(part, dims, words, setting),
+    bendTable(part, brake.setAngles ?? {}, dims, words, setting),
+    ...(marking === 'none'
+      ? []
+      : [
+          marking === 'all'
+            ? markingTable(flat, list, dims, words, setting)
+            : programTable(flat, program, dims, words, setting),
+          roundedTable(roundable(part, ordinates, list), dims, tolerance, words, setting),
+        ]),
+    said.length === 0 ? null : notesFlow(words.notes.heading, said, setting),
+  ].map((f) => (f === null ? null : once(f)));
+  const projection = INCH_PAPERS.includes(paper.name) ? 'third' : 'first';
+  const formed = (['whole', 'low'] as const).map((size) => {
+    const found = formedFlow(part, dims, words, setting, [projection, size]);
+    return found === null ? null : once(found);
   });
-  return { pages, scale, program };
+  const set = ({ sheet, figure, at, left, scale }: FirstSheet, picture: Flowing | null): Plan => {
+    const details = detailsFlow(
+      figure.details.map((d) => detailFigure(ask, d)),
+      words,
+      setting,
+    );
+    const pages = setSheets({
+      name: words.title(part.name, job),
+      title,
+      first: {
+        sheet,
+        blocks: [{ alt: figure.alt, items: moved(figure.items, at) }],
+        left,
+        scale: words.patternScale(scale),
+      },
+      rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),
+      passages: [details, picture, ...tables].filter((f) => f !== null),
+      setting,
+      sheet: words.sheet,
+    });
+    return { pages, scale, program };
+  };
+  const sheets = firstSheets(ask, paper, options.scale, (width) => titleHeight(title, width, setting));
+  return fewest(formed.flatMap((picture) => sheets.map((sheet) => () => set(sheet, picture))));
+}
+
+/** The plan on fewest sheets; of as few the one before the others. */
+function fewest(ways: readonly (() => Plan)[]): Plan {
+  let best: Plan | null = null;
+  for (const way of ways) {
+    if (best?.pages.length === 1) break;
+    const plan = way();
+    if (best === null || plan.pages.length < best.pages.length) best = plan;
+  }
+  return best as Plan;
 }
 
 const INCH_PAPERS = ['letter', 'tabloid'];

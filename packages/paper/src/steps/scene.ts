@@ -21,8 +21,9 @@ export interface Scene {
   readonly part: PartPlan;
   readonly shop: Shop;
   readonly step: BendStep;
-  /** Counted from 0, and the operation before. */
+  /** Counted from 0, of how many, and the operation before. */
   readonly index: number;
+  readonly of: number;
   readonly previous: BendStep | null;
   readonly state: StepState;
   /** Null for work by hand. */
@@ -43,6 +44,7 @@ export function sceneAt(part: PartPlan, { steps }: Sequence, index: number, shop
     shop,
     step,
     index,
+    of: steps.length,
     previous: steps[index - 1] ?? null,
     state,
     machine: machineOf(part, step, shop, cuts),

@@ -1,5 +1,5 @@
 import type { Box, Point } from '@tinwright/core';
-import { SCALES } from '../page/paper.js';
+import { PATTERN_SCALES } from '../page/paper.js';
 import { frameAround, type SceneFrame } from './frame.js';
 import type { Scene } from './scene.js';
 
@@ -14,7 +14,7 @@ export function sectionFrame(scene: Scene, box: Box): SceneFrame {
   const size = ([0, 1] as const).map((k) => box.max[k] - box.min[k]) as [number, number];
   const fits = (ratio: number) =>
     (most[0] - least[0]) * ratio <= size[0] && (most[1] - least[1]) * ratio <= size[1];
-  const { ratio } = SCALES.find((s) => s.ratio <= 1 && fits(s.ratio)) ?? { ratio: 1 / 5 };
+  const { ratio } = PATTERN_SCALES.find((s) => s.ratio <= 1 && fits(s.ratio)) ?? { ratio: 1 / 5 };
   return frameAround(box, [(least[0] + most[0]) / 2, (least[1] + most[1]) / 2], ratio);
 }
 

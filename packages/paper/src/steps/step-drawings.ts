@@ -29,7 +29,5 @@ export function stepDrawings(
   { dims = 'mm', words = LANGUAGES.en.steps, face = typeface() }: StepOptions = {},
 ): readonly Page[] {
   const setting = { words, dims: dimsOf(dims), face, height: HEIGHT };
-  return sequence.steps.map((_, i) =>
-    stepPage(sceneAt(part, sequence, i, shop), sequence.steps.length, setting),
-  );
+  return sequence.steps.map((_, i) => stepPage(sceneAt(part, sequence, i, shop), setting));
 }

@@ -4,7 +4,7 @@ import { type ToldBend, tellStep } from '@tinwright/words';
 import { bendPrint } from '../bend-print.js';
 import { letter, lines } from '../page/letter.js';
 import { type Block, type Item, moved, type Page } from '../page/page.js';
-import { SCALES } from '../page/paper.js';
+import { PATTERN_SCALES } from '../page/paper.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import { detailFigure } from './detail-figure.js';
 import { lyingFigure } from './lying-figure.js';
@@ -23,11 +23,11 @@ const TABLE = 80; // mm wide
 const HEIGHTS = [2.3, 2.1, 1.9, 1.7];
 
 /** The page of one operation. */
-export function stepPage(scene: Scene, of: number, setting: StepSetting): Page {
+export function stepPage(scene: Scene, setting: StepSetting): Page {
   const { words, dims, face, height } = setting;
   const { step } = scene;
   const [left, right] = [MARGIN, SIZE.width - MARGIN];
-  const title = words.title(scene.part.name, scene.index + 1, of);
+  const title = words.title(scene.part.name, scene.index + 1, scene.of);
   const told = tellStep(step, words.language, bendPrint(scene.part, dims));
   const what = told.action;
   const base = SIZE.height - MARGIN - TITLE;
@@ -76,7 +76,7 @@ function sections(scene: Scene, box: Box, setting: StepSetting): readonly Item[]
   const detail = detailFigure(scene, third[2] as Box, setting);
   const [first, second] = (detail === null ? boxes(2) : third) as [Box, Box];
   const frame = sectionFrame(scene, first);
-  const scale = SCALES.find((s) => s.ratio === frame.ratio)?.text ?? '';
+  const scale = PATTERN_SCALES.find((s) => s.ratio === frame.ratio)?.text ?? '';
   const caption = (text: string, b: Box) =>
     letter(face, text, [b.min[0], b.max[1] + 0.6 * height], { height, bold: true });
   return [

@@ -27,10 +27,14 @@ export const saidOn = (pages: readonly Page[]): string =>
     .map((w) => w.text)
     .join(' ');
 
-/** Pages from an anchor to the next of the same or a higher level. */
+/** Pages from an anchor to the next of the same or a higher level, and that one too where its title names both. */
 export function sectionOf(pages: readonly Page[], name: string): readonly Page[] {
   const at = pages.findIndex((p) => p.anchors?.some((a) => a.name === name));
-  if (at < 0) throw new Error(`no section ${name}`);
-  const rest = pages.slice(at + 1).findIndex((p) => p.anchors?.some((a) => a.level === 0));
+  const title = pages[at]?.anchors?.find((a) => a.name === name)?.title;
+  if (title === undefined) throw new Error(`no section ${name}`);
+  const titled = (p: Page) => wordsOf([p]).some((w) => w.bold && w.text.split(', ').includes(title));
+  const rest = pages
+    .slice(at + 1)
+    .findIndex((p) => p.anchors?.some((a) => a.level === 0) === true && !titled(p));
   return pages.slice(at, rest < 0 ? undefined : at + 1 + rest);
 }

@@ -119,11 +119,12 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     note: 'They belong to the sheet and go with it when it is turned: "right edge towards you" is this right edge.',
   },
   heading: 'In this order',
-  picture: (part, step, of) => `Picture: ${part}, step ${step} of ${of}.`,
-  pictures: (part) => `Pictures of bending ${part}`,
+  pictures:
+    'In the pictures of bends the cross-sections are seen from your left; where the part lies in the machine you stand at the lower right. Thick: turns. Hatched: held.',
+  plans: 'To read the plans',
   asBefore: (number) => `As operation ${number}.`,
-  twice: (steps) =>
-    `${steps.length === 1 ? 'Twice' : `${steps.length + 1} times`}: ${steps.map(([n, bends]) => `step ${n} is the same for ${bends}`).join(', ')}.`,
+  again: (numbers) =>
+    `${numbers.length === 1 ? 'Twice' : `${numbers.length + 1} times`}: so is operation ${numbers.join(', ')}.`,
   trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
     title: 'Bend a trial strip',
     lines: [
@@ -134,22 +135,24 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   shear: (part, quantity, x, y, diagonal, unit, how) => ({
     title: `${part}: shear ${many(quantity, 'blank')}`,
     lines: [
-      `${x} × ${y} ${unit}. ${how === 'numbered' ? 'Make the cuts of the cut list in their order' : 'Shear one long edge straight first, then the others square to it'}; square when both diagonals are ${diagonal}.`,
+      `${x} × ${y} ${unit}, square when both diagonals are ${diagonal}.`,
+      how === 'numbered'
+        ? 'Make the cuts of the cut list in their order.'
+        : 'Shear one long edge straight first, then the others square to it.',
     ],
   }),
   deburr: (part) => ({
     title: `${part}: deburr`,
     lines: ['Take the burr off all four edges, both faces, and wipe the sheet clean.'],
   }),
-  mark: (part, bent, noted) => ({
+  mark: (part, noted) => ({
     title: `${part}: mark out`,
     lines: [
-      `Take the plan of ${part}. Lay the sheet as the pattern is drawn: datum corner near left. The face you mark is the marked face; write the name of the part on it.`,
-      bent
-        ? 'Go through the marking-out table from row 1 on: offsets from the left edge, then from the near edge, then slanted lines point to point, then centres. Set each from the edge, never from the last line.'
-        : 'Go through the marking-out table from row 1 on: offsets from the edges, slanted lines point to point, then centres. Set each from the edge, never from the last line.',
-      'Centre-punch holes lightly; a fastener without a hole gets a pencil cross.',
+      `Take the plan of ${part}.`,
       ...(noted ? [`There is something to know about ${part} first: it stands behind the cautions.`] : []),
+      'Lay the sheet as the pattern is drawn: datum corner near left. The face you mark is the marked face; write the name of the part on it.',
+      'Go through the marking-out table row by row: set rule or square once, and scribe from every edge the row names as far as it says. Measure from the edge, never from the last line.',
+      'Centre-punch holes lightly; a fastener without a hole gets a pencil cross.',
     ],
   }),
   cutOut: (part, openings) => ({
@@ -184,9 +187,8 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   check: (part, bent, sizes, unit) => ({
     title: `${part}: measure it`,
     lines: [
-      sizes.length === 0
-        ? 'Measure it and fill in the inspection sheet.'
-        : `In ${unit}: ${sizes.join(', ')}. Fill in the inspection sheet.${bent ? ' Correct the angles by hand first: most errors are angles.' : ''}`,
+      ...(bent ? ['Correct the angles by hand first: most errors are angles.'] : []),
+      sizes === null ? 'Fill in the inspection sheet.' : `In ${unit}: ${sizes.join(', ')}.`,
     ],
   }),
   measure: (part, { size, own, between, planned, follows, over }, unit) => ({
@@ -197,7 +199,9 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
         : between === null
           ? `Measure between the walls where ${part} will stand, at both ends and in the middle: ${planned} ${unit} is planned${size === null ? '' : ` (${size})`}.`
           : `Measure the clear distance between ${between[0]} and ${between[1]} where ${part} will sit: ${planned} ${unit} is planned.`,
-      `Take the ${over ? 'largest' : 'least'}. Where it is not as planned, make ${part} smaller or larger by the difference: in its marking-out table the lines of the far half move by as much. With the program: ${
+      `Take the ${over ? 'largest' : 'least'}.`,
+      `Where it is not as planned, make ${part} smaller or larger by the difference: in its marking-out table the lines of the far half move by as much.`,
+      `With the program: ${
         size === null
           ? `change ${own ?? `the size of ${part}`} in the job`
           : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')
@@ -214,7 +218,13 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     lines:
       fastener !== null
         ? [
-            `Put ${pairs(joints)} as the joints plan shows; marks lie on marks.${inHole(fastener) ? '' : ' Marks that would be hidden between the sheets are first copied to the outside of one of them.'} Beside them at least ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} stays free.`,
+            `Put ${pairs(joints)} as the joints plan shows; beside them at least ${[...new Set(joints.map((j) => j.clearance))].join(' or ')} ${unit} stays free.`,
+            'Marks lie on marks.',
+            ...(inHole(fastener)
+              ? []
+              : [
+                  'Those that would be hidden between the sheets are first copied to the outside of one of them.',
+                ]),
             'Clamp with little force. Check with the square that it stands upright, that both ends are alike, and that both diagonals across the open side are the same. Shift until they are, then clamp tight.',
           ]
         : [`Put ${pairs(joints)}. It is held without fasteners.`],
@@ -245,11 +255,13 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   rest: (fastener, joints) => ({
     title: `The other ${fastenerNames(fastener)}: ${names(joints)}`,
     lines: [
-      `${joints.map((j) => `${j.joint} ${j.count} in all`).join(', ')}. From the middle outwards, left and right by turns.${
-        inHole(fastener)
-          ? ' Drill the missing holes through the holes of the other part, deburr them, and set each fastener before the next hole is drilled.'
-          : ''
-      }`,
+      `${joints.map((j) => `${j.joint} ${j.count} in all`).join(', ')}.`,
+      'From the middle outwards, left and right by turns.',
+      ...(inHole(fastener)
+        ? [
+            'Drill the missing holes through the holes of the other part, deburr them, and set each fastener before the next hole is drilled.',
+          ]
+        : []),
     ],
   }),
   finish: {

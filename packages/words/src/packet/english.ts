@@ -48,7 +48,7 @@ export const ENGLISH_PACKET: PacketWords = {
       make: 'make',
       stock: 'sheet',
       blank: 'blank',
-      mass: 'each',
+      mass: 'finished',
     },
     mass: (text) => `Altogether ${text}, fasteners left out.`,
     totals: ({ sets, blanks, mass, fasteners, minutes }) =>
@@ -83,15 +83,21 @@ export const ENGLISH_PACKET: PacketWords = {
       blank: 'blank',
       diagonal: 'diagonals',
       stock: 'sheet',
-      mass: 'each',
+      mass: 'as sheared',
       done: 'done',
     },
-    notes: [
-      'Shear blanks of the same width in one strip. Cut the parts that are measured for (see the operations) only after they are measured: until then shear the others.',
-      'A blank is square when both diagonals are as long as given.',
+    notes: (has) => [
+      [
+        'Shear blanks of the same width in one strip; one is square when both diagonals are as long as given.',
+        ...(has('operations')
+          ? [
+              'Cut the parts that are measured for (see the operations) only after they are measured: until then shear the others.',
+            ]
+          : []),
+      ].join(' '),
     ],
-    stock: 'Sheet needed, waste left out',
-    stockColumns: { stock: 'sheet', pieces: 'blanks', area: 'area of blanks', mass: 'mass of blanks' },
+    stock: (sheet, blanks, area, mass) =>
+      `${sheet}: ${blanks === 1 ? '1 blank' : `${blanks} blanks`}, together ${area} and ${mass}, waste left out.`,
   },
   operations: ENGLISH_OPERATIONS,
   joints: {

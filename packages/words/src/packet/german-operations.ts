@@ -119,11 +119,12 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
     note: 'Sie gehören zum Blech und drehen sich mit ihm: „rechte Kante zum Körper“ meint diese rechte Kante.',
   },
   heading: 'In dieser Reihenfolge',
-  picture: (part, step, of) => `Bild: ${part}, Schritt ${step} von ${of}.`,
-  pictures: (part) => `Bilder zum Biegen von ${part}`,
+  pictures:
+    'Auf den Bildern der Biegungen sind Querschnitte von links gesehen; wo das Teil in der Maschine liegt, ist der Standplatz rechts unten. Dick: dreht sich. Schraffiert: gehalten.',
+  plans: 'Pläne lesen',
   asBefore: (number) => `Wie Arbeitsgang ${number}.`,
-  twice: (steps) =>
-    `${steps.length === 1 ? 'Zweimal' : `${steps.length + 1}-mal`}: ${steps.map(([n, bends]) => `Schritt ${n} ist derselbe für ${bends}`).join(', ')}.`,
+  again: (numbers) =>
+    `${numbers.length === 1 ? 'Zweimal' : `${numbers.length + 1}-mal`}: ebenso Arbeitsgang ${numbers.join(', ')}.`,
   trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
     title: 'Probestreifen biegen',
     lines: [
@@ -134,22 +135,24 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   shear: (part, quantity, x, y, diagonal, unit, how) => ({
     title: `${part}: ${quantity === 1 ? '1 Zuschnitt' : `${quantity} Zuschnitte`} schneiden`,
     lines: [
-      `${x} × ${y} ${unit}. ${how === 'numbered' ? 'Die Schnitte der Zuschnittliste in ihrer Reihenfolge machen' : 'Erst eine lange Kante gerade schneiden, dann die anderen rechtwinklig dazu'}; rechtwinklig, wenn beide Diagonalen ${diagonal} sind.`,
+      `${x} × ${y} ${unit}, rechtwinklig, wenn beide Diagonalen ${diagonal} sind.`,
+      how === 'numbered'
+        ? 'Die Schnitte der Zuschnittliste in ihrer Reihenfolge machen.'
+        : 'Erst eine lange Kante gerade schneiden, dann die anderen rechtwinklig dazu.',
     ],
   }),
   deburr: (part) => ({
     title: `${part}: entgraten`,
     lines: ['Alle vier Kanten auf beiden Seiten entgraten und das Blech sauber wischen.'],
   }),
-  mark: (part, bent, noted) => ({
+  mark: (part, noted) => ({
     title: `${part}: anreißen`,
     lines: [
-      `Den Plan von ${part} nehmen. Das Blech hinlegen, wie die Abwicklung gezeichnet ist: Bezugsecke nah links. Die Seite, auf der angerissen wird, ist die Anrissseite; den Namen des Teils darauf schreiben.`,
-      bent
-        ? 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von der linken Kante, dann von der nahen, dann schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.'
-        : 'Die Anreißtabelle von Zeile 1 an durchgehen: Abstände von den Kanten, schräge Linien von Punkt zu Punkt, dann Mitten. Jeden von der Kante, nie von der letzten Linie.',
-      'Löcher leicht körnen; was ohne Loch verbunden wird, bekommt ein Bleistiftkreuz.',
+      `Den Plan von ${part} nehmen.`,
       ...(noted ? [`Vorher ist über ${part} etwas zu wissen: es steht hinter der Seite Vorsicht.`] : []),
+      'Das Blech hinlegen, wie die Abwicklung gezeichnet ist: Bezugsecke nah links. Die Seite, auf der angerissen wird, ist die Anrissseite; den Namen des Teils darauf schreiben.',
+      'Die Anreißtabelle Zeile für Zeile durchgehen: Maßstab oder Winkel einmal einstellen und von jeder genannten Kante so weit anreißen, wie die Zeile sagt. Von der Kante messen, nie von der letzten Linie.',
+      'Löcher leicht körnen; was ohne Loch verbunden wird, bekommt ein Bleistiftkreuz.',
     ],
   }),
   cutOut: (part, openings) => ({
@@ -184,9 +187,8 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   check: (part, bent, sizes, unit) => ({
     title: `${part}: messen`,
     lines: [
-      sizes.length === 0
-        ? 'Messen und das Prüfblatt ausfüllen.'
-        : `In ${unit}: ${sizes.join(', ')}. Das Prüfblatt ausfüllen.${bent ? ' Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.' : ''}`,
+      ...(bent ? ['Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.'] : []),
+      sizes === null ? 'Das Prüfblatt ausfüllen.' : `In ${unit}: ${sizes.join(', ')}.`,
     ],
   }),
   measure: (part, { size, own, between, planned, follows, over }, unit) => ({
@@ -197,7 +199,9 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
         : between === null
           ? `Zwischen den Wänden messen, wo ${part} stehen wird, an beiden Enden und in der Mitte: geplant sind ${planned} ${unit}${size === null ? '' : ` (${size})`}.`
           : `Den lichten Abstand zwischen ${between[0]} und ${between[1]} messen, wo ${part} sitzen wird: geplant sind ${planned} ${unit}.`,
-      `Das ${over ? 'größte' : 'kleinste'} Maß gilt. Wo es nicht wie geplant ist, ${part} um den Unterschied kleiner oder größer machen: in der Anreißtabelle wandern die Linien der fernen Hälfte um so viel. Mit dem Programm: ${
+      `Das ${over ? 'größte' : 'kleinste'} Maß gilt.`,
+      `Wo es nicht wie geplant ist, ${part} um den Unterschied kleiner oder größer machen: in der Anreißtabelle wandern die Linien der fernen Hälfte um so viel.`,
+      `Mit dem Programm: ${
         size === null
           ? `${own ?? `das Maß von ${part}`} im Auftrag ändern`
           : `tinwright refit JOB --measured ${size}=LENGTH`.replaceAll(' ', '\u00A0')
@@ -214,7 +218,13 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
     lines:
       fastener !== null
         ? [
-            `${pairs(joints)}, wie der Verbindungsplan zeigt; Anriss liegt auf Anriss.${inHole(fastener) ? '' : ' Was zwischen den Blechen verschwindet, vorher auf die Außenseite eines der beiden übertragen.'} Daneben bleiben mindestens ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} frei.`,
+            `${pairs(joints)}, wie der Verbindungsplan zeigt; daneben bleiben mindestens ${[...new Set(joints.map((j) => j.clearance))].join(' oder ')} ${unit} frei.`,
+            'Anriss liegt auf Anriss.',
+            ...(inHole(fastener)
+              ? []
+              : [
+                  'Was zwischen den Blechen verschwindet, vorher auf die Außenseite eines der beiden übertragen.',
+                ]),
             'Leicht klemmen. Mit dem Winkel prüfen, dass es senkrecht steht, beide Enden gleich sind und beide Diagonalen über die offene Seite gleich lang. Rücken, bis es stimmt, dann fest klemmen.',
           ]
         : [`${pairs(joints)}. Es hält ohne Verbindungsmittel.`],
@@ -246,11 +256,13 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   rest: (fastener, joints) => ({
     title: `Die anderen ${fastenerOf(fastener).more}: ${names(joints)}`,
     lines: [
-      `${joints.map((j) => `${j.joint} insgesamt ${j.count}`).join(', ')}. Von der Mitte nach außen, links und rechts im Wechsel.${
-        inHole(fastener)
-          ? ' Fehlende Löcher durch die des anderen Teils bohren, entgraten, und jedes Mal setzen, bevor das nächste gebohrt wird.'
-          : ''
-      }`,
+      `${joints.map((j) => `${j.joint} insgesamt ${j.count}`).join(', ')}.`,
+      'Von der Mitte nach außen, links und rechts im Wechsel.',
+      ...(inHole(fastener)
+        ? [
+            'Fehlende Löcher durch die des anderen Teils bohren, entgraten, und jedes Mal setzen, bevor das nächste gebohrt wird.',
+          ]
+        : []),
     ],
   }),
   finish: {

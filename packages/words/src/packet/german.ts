@@ -48,7 +48,7 @@ export const GERMAN_PACKET: PacketWords = {
       make: 'Stück',
       stock: 'Blech',
       blank: 'Zuschnitt',
-      mass: 'je',
+      mass: 'fertig',
     },
     mass: (text) => `Zusammen ${text}, ohne Verbindungsmittel.`,
     totals: ({ sets, blanks, mass, fasteners, minutes }) =>
@@ -83,15 +83,20 @@ export const GERMAN_PACKET: PacketWords = {
       blank: 'Zuschnitt',
       diagonal: 'Diagonalen',
       stock: 'Blech',
-      mass: 'je',
+      mass: 'je Zuschnitt',
       done: 'fertig',
     },
-    notes: [
-      'Zuschnitte gleicher Breite in einem Streifen schneiden. Teile, für die vorher gemessen wird (siehe Arbeitsgänge), erst nach dem Messen schneiden.',
-      'Ein Zuschnitt ist rechtwinklig, wenn beide Diagonalen so lang sind wie angegeben.',
+    notes: (has) => [
+      [
+        'Zuschnitte gleicher Breite in einem Streifen schneiden.',
+        'Ein Zuschnitt ist rechtwinklig, wenn beide Diagonalen so lang sind wie angegeben.',
+        ...(has('operations')
+          ? ['Teile, für die vorher gemessen wird (siehe Arbeitsgänge), erst nach dem Messen schneiden.']
+          : []),
+      ].join(' '),
     ],
-    stock: 'Blech, ohne Verschnitt',
-    stockColumns: { stock: 'Blech', pieces: 'Zuschnitte', area: 'Fläche', mass: 'Masse' },
+    stock: (sheet, blanks, area, mass) =>
+      `${sheet}: ${blanks === 1 ? '1 Zuschnitt' : `${blanks} Zuschnitte`}, zusammen ${area} und ${mass}, ohne Verschnitt.`,
   },
   operations: GERMAN_OPERATIONS,
   joints: {

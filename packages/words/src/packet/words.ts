@@ -40,7 +40,7 @@ export interface CautionWords {
   readonly source: string;
 }
 
-/** A title and what to do, in plain sentences. */
+/** A title and what to do, in plain sentences: what is the same for every part in lines of its own. */
 export interface OperationText {
   readonly title: string;
   readonly lines: readonly string[];
@@ -133,9 +133,10 @@ export interface PacketWords {
     readonly columns: Readonly<
       Record<'part' | 'pieces' | 'blank' | 'diagonal' | 'stock' | 'mass' | 'done', string>
     >;
-    readonly notes: readonly string[];
-    readonly stock: string;
-    readonly stockColumns: Readonly<Record<'stock' | 'pieces' | 'area' | 'mass', string>>;
+    /** @param has sections that are in the packet */
+    readonly notes: (has: Has) => readonly string[];
+    /** What all blanks of a sheet take. */
+    readonly stock: (sheet: string, blanks: number, area: string, mass: string) => string;
   };
   readonly operations: {
     readonly shop: (name: string, assumed: boolean) => string;
@@ -151,13 +152,14 @@ export interface PacketWords {
     /** The picture of the directions: how the sheet lies before a person. */
     readonly directions: Readonly<Record<'heading' | 'alt' | 'face' | 'datum' | 'you' | 'note', string>>;
     readonly heading: string;
-    /** As the picture itself is titled. */
-    readonly picture: (part: string, step: number, of: number) => string;
-    readonly pictures: (part: string) => string;
+    /** How pictures of bends are read. */
+    readonly pictures: string;
+    /** Heading over what helps to read the plans. */
+    readonly plans: string;
     /** Done as an operation before it, by its number. */
     readonly asBefore: (number: number) => string;
-    /** Beside a picture: other steps of the part that are the same, and what they bend. */
-    readonly twice: (steps: readonly (readonly [step: number, bends: string])[]) => string;
+    /** Done again the same, by the numbers of these operations. */
+    readonly again: (numbers: readonly number[]) => string;
     readonly trialBend: (facts: TrialFacts, unit: string) => OperationText;
     readonly shear: (
       part: string,
@@ -170,7 +172,7 @@ export interface PacketWords {
     ) => OperationText;
     readonly deburr: (part: string) => OperationText;
     /** @param noted there is something to know about the part, on the sheet of cautions */
-    readonly mark: (part: string, bent: boolean, noted: boolean) => OperationText;
+    readonly mark: (part: string, noted: boolean) => OperationText;
     readonly cutOut: (part: string, openings: number) => OperationText;
     readonly drill: (
       part: string,
@@ -192,7 +194,13 @@ export interface PacketWords {
       },
       unit: string,
     ) => OperationText;
-    readonly check: (part: string, bent: boolean, sizes: readonly string[], unit: string) => OperationText;
+    /** @param sizes to measure; null where an inspection sheet has them */
+    readonly check: (
+      part: string,
+      bent: boolean,
+      sizes: readonly string[] | null,
+      unit: string,
+    ) => OperationText;
     readonly measure: (
       part: string,
       fit: {

@@ -11,6 +11,7 @@ export const STEPS_ENGLISH: StepWords = frozen({
   seen: (scale) => `, ${scale}, seen from your left`,
   detail: (scale) => `At the bend line, ${scale}`,
   lying: 'You stand at the lower right. Thick: turns. Hatched: held',
+  lies: 'As it lies',
   held: (panel, { machine, action }) =>
     `${panel}: ${{ brake: action === 'close' ? 'on the bed' : 'clamped', press: 'at the gauge', vise: 'clamped', hand: 'held' }[machine]}`,
   turns: (panel, { action }) => `${panel}: ${action === 'close' ? 'is pressed flat' : 'turns'}`,

@@ -10,6 +10,7 @@ export const STEPS_GERMAN: StepWords = {
   seen: (scale) => `, ${scale}, von links gesehen`,
   detail: (scale) => `An der Biegelinie, ${scale}`,
   lying: 'Standplatz rechts unten. Dick: dreht sich. Schraffiert: gehalten',
+  lies: 'Wie es liegt',
   held: (panel, { machine, action }) =>
     `${panel}: ${{ brake: action === 'close' ? 'auf der Unterwange' : 'geklemmt', press: 'am Anschlag', vise: 'geklemmt', hand: 'gehalten' }[machine]}`,
   turns: (panel, { action }) => `${panel}: ${action === 'close' ? 'wird flach gedrückt' : 'dreht sich'}`,

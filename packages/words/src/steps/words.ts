@@ -28,6 +28,8 @@ export interface StepWords {
   readonly seen: (scale: string) => string;
   readonly detail: (scale: string) => string;
   readonly lying: string;
+  /** Over the same picture where what thick and hatched mean is told elsewhere. */
+  readonly lies: string;
   readonly held: (panel: string, step: BendStep) => string;
   readonly turns: (panel: string, step: BendStep) => string;
   readonly tools: Readonly<Record<DrawnTool, string>>;
