@@ -4,6 +4,7 @@ export { sideWords } from './bends/tell-bend.js';
 export type { ConsoleWords } from './console/words.js';
 export type { DimsName } from './dims-name.js';
 export { derivedWords } from './families/derived-words.js';
+export { measuredLabel } from './families/measured-words.js';
 export { familyTitle, parameterWords, sizeLabel } from './families/tell-family.js';
 export { findingEntry, sourceWords, spotWords } from './findings/tell-finding.js';
 export type { PaperWords } from './languages.js';

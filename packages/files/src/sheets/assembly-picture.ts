@@ -1,5 +1,5 @@
 import type { Assembly, Placed, Point, Vec3 } from '@tinwright/core';
-import { add3 } from '@tinwright/core/internal';
+import { add3, distance, distanceToSegment } from '@tinwright/core/internal';
 import type { Drawing, Shape } from '../drawing.js';
 import { letterOf } from '../letter-of.js';
 import { explode } from '../picture/explode.js';
@@ -13,6 +13,8 @@ import { marksByPanel } from './picture.js';
 
 const PAGE = 150; // mm, the longer side of the object
 const EXPLODED = 0.3; // of the object's size, how far pieces move apart
+const MOST_TRIED = 30; // lines of a piece, the longest first
+const CLEAR = 2; // mm between the end of a leader and what is another piece's
 const LEGEND = 2.8; // mm, height of the legend's letters
 
 /** Whether what the letters stand for is written under a picture. */
@@ -51,7 +53,8 @@ function lettered(title: string, placed: readonly Placed[], asked: Legend): Draw
   const points = lines.flatMap((l) => [l.from, l.to]);
   const box = boxOf(points);
   const things = placed.flatMap((_, i) => {
-    const anchor = anchorOf(own[i] ?? []);
+    const others = own.flatMap((o, k) => (k === i ? [] : o));
+    const anchor = anchorOf(own[i] ?? [], others);
     return anchor === null ? [] : [{ letter: letterOf(i), anchor }];
   });
   const { leaders, texts } = letters(things, box);
@@ -75,14 +78,18 @@ function boxOf(points: readonly Point[]): { readonly min: Point; readonly max: P
   return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
 }
 
-/** Middle of the longest line that shows; null for a piece that is hidden altogether. */
-function anchorOf(lines: readonly VisibleLine[]): Point | null {
-  const length = (l: VisibleLine) => Math.hypot(l.to[0] - l.from[0], l.to[1] - l.from[1]);
-  const longest = lines.reduce<VisibleLine | null>(
-    (a, b) => (a === null || length(b) > length(a) + 1e-6 ? b : a),
-    null,
-  );
-  return longest === null
-    ? null
-    : [(longest.from[0] + longest.to[0]) / 2, (longest.from[1] + longest.to[1]) / 2];
+/**
+ * Middle of the longest line that shows and lies clear of other pieces, of the clearest where none does: where two meet
+ * it could be either's. Null for a piece that is hidden altogether.
+ */
+function anchorOf(lines: readonly VisibleLine[], others: readonly VisibleLine[]): Point | null {
+  const near = others.map(({ from, to }) => ({ from, to, bulge: 0 }));
+  const length = (l: VisibleLine) => distance(l.from, l.to);
+  const longest = lines.toSorted((a, b) => length(b) - length(a)).slice(0, MOST_TRIED);
+  const seen = longest.map(({ from, to }) => {
+    const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    return { at, clear: Math.min(CLEAR, ...near.map((o) => distanceToSegment(at, o))) };
+  });
+  const best = seen.toSorted((a, b) => b.clear - a.clear)[0]; // the longest of equals
+  return best?.at ?? null;
 }

@@ -1,6 +1,6 @@
 import type { PartPlan } from '@tinwright/core';
 import { measuredBox } from '@tinwright/core/internal';
-import { type PlanWords, type SizeSide, sizeLabel } from '@tinwright/words/internal';
+import { measuredLabel, type PlanWords, type SizeSide } from '@tinwright/words/internal';
 
 /** A finished size to inspect. mm */
 export interface FinishedSize {
@@ -29,7 +29,7 @@ export function finishedSizes(
             ? 'flat'
             : 'outside';
     return {
-      what: sizeLabel(family, name, plans.language) || name,
+      what: measuredLabel(family, name, plans.language),
       value: max[AXES[axis]] - min[AXES[axis]],
       side,
     };

@@ -1,6 +1,6 @@
 import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
 import { formedSizes, plainNumber } from '@tinwright/core/internal';
-import { type PlanWords, sizeLabel } from '@tinwright/words/internal';
+import { measuredLabel, type PlanWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';
@@ -76,7 +76,7 @@ export function finishedTable(
         ...(grows ? [{ title: c.formed, align: 'end' } as const] : []),
       ],
       rows: sizes.map((s) => [
-        sizeLabel(family, s.name, words.language) || s.name,
+        measuredLabel(family, s.name, words.language),
         { text: dims.text(s.asked), value: s.asked },
         ...(grows ? [dims.fine(s.formed)] : []),
       ]),

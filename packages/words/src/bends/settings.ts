@@ -31,7 +31,7 @@ function stepSettings(step: BendStep, words: BendWords, print: BendPrint): reado
   return [
     ['machine', step.machineName],
     ['held', v.held(step.held, step.beside)],
-    ...(clamp === 'seamer' || action === 'roll'
+    ...(clamp === 'seamer'
       ? []
       : ([
           ['face', v.face(step.faceUp, upright, handling)],

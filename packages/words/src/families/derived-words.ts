@@ -11,9 +11,9 @@ const GERMAN: Readonly<Record<string, string>> = {
   rimHeight: 'von außen am Boden bis zum Rand',
   seatWidth: 'zwischen den Kantungen der Seiten',
   insideSpan: 'zwischen den Laschen',
-  longLeg: 'erster Schenkel des Mantels aus gleichem Blech',
-  slantLeg: 'schräger Schenkel des Mantels aus gleichem Blech',
-  shortLeg: 'letzter Schenkel des Mantels',
+  longLeg: 'erster Schenkel eines Mantels aus gleichem Blech, herumgelegt',
+  slantLeg: 'schräger Schenkel eines Mantels aus gleichem Blech, herumgelegt',
+  shortLeg: 'letzter Schenkel eines Mantels, herumgelegt',
 };
 
 /** What a derived size is; English stands with the family. */

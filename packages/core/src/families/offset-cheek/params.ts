@@ -80,11 +80,21 @@ export function check(p: OffsetCheekParams, sheet: Sheet): readonly Complaint[] 
 export function derived(p: OffsetCheekParams, sheet: Sheet): readonly DerivedSize[] {
   const { bend, long, slant, further } = lengthsOf(p, sheet);
   return [
-    derivedSize('longLeg', long + further, 'straight', 'first leg of a wrapper of the same sheet'),
+    derivedSize(
+      'longLeg',
+      long + further,
+      'straight',
+      'first leg of a wrapper of the same sheet, laid round it',
+    ),
     {
-      ...derivedSize('slantLeg', slant + further, 'offset', 'slanted leg of a wrapper of the same sheet'),
+      ...derivedSize(
+        'slantLeg',
+        slant + further,
+        'offset',
+        'slanted leg of a wrapper of the same sheet, laid round it',
+      ),
       rate: 1 / Math.sin(bend),
     },
-    derivedSize('shortLeg', p.straight, 'straight', 'last leg of a wrapper'),
+    derivedSize('shortLeg', p.straight, 'straight', 'last leg of a wrapper, laid round it'),
   ];
 }
