@@ -1,16 +1,17 @@
-// Runs killed at random moments: kills.mjs FOLDER [ROUNDS] [SEED]. What stands afterwards is the old set or the new one,
+// Runs killed at random moments: kills.mjs FOLDER [ROUNDS] [SEED] [COMMAND ...]. What stands afterwards is the old set or the new one,
 // whole; a rack file has not lost sheets to cuts that nobody was told of; the next run clears up and ends as if nothing
 // had been.
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { ready, root } from './ready.mjs';
 
 const folder = resolve(process.argv[2] ?? '');
 const rounds = Number(process.argv[3] ?? 10);
 const seed = process.argv[4] ?? '1';
+const wanted = process.argv.slice(5);
 const at = (...names) => join(folder, ...names);
 
 ready();
@@ -56,6 +57,9 @@ const litter = (dir) => readdirSync(dir, { recursive: true }).filter((p) => /(^|
 const text = (...names) => readFileSync(at(...names), 'utf8');
 
 const count = { old: 0, new: 0, between: 0 };
+const told = (name, round) => {
+  if (round % 20 === 0) process.stderr.write(`${name} ${round}: ${JSON.stringify(count)}\n`);
+};
 /** The moment of a kill: most of a run is starting up, so the latter part of it. */
 const moment = (name, ms) => ms * (0.35 + 0.75 * random(name));
 
@@ -86,6 +90,7 @@ async function shear() {
   assert.notDeepEqual(...sets);
   assert.notEqual(...racks);
   for (let round = 0; round < rounds; round++) {
+    told('shear', round);
     rmSync(at('killed'), { recursive: true, force: true });
     cpSync(at('start'), at('killed'), { recursive: true });
     await tinwright(at('killed'), argv, moment(`shear ${round}`, whole.ms));
@@ -120,6 +125,7 @@ async function sizes() {
   const sets = ['old', 'new'].map((n) => contents(at('sizes', n)));
   const of = (list, name) => JSON.stringify(list.filter((p) => p.startsWith(`${name}/`)));
   for (let round = 0; round < rounds; round++) {
+    told('sizes', round);
     rmSync(at('sizes', 'killed'), { recursive: true, force: true });
     cpSync(at('sizes', 'old'), at('sizes', 'killed'), { recursive: true });
     await tinwright(at('sizes'), argv('new', 'killed'), moment(`sizes ${round}`, whole.ms));
@@ -140,7 +146,92 @@ async function sizes() {
   }
 }
 
-for (const [name, work] of Object.entries({ shear, sizes })) {
+const CARRIER = readFileSync(join(root, 'examples/harvest-carrier.yaml'), 'utf8');
+const STRIPS = (leg) => `name: coil
+units: mm
+material: mild-steel
+thickness: 1
+insideRadius: 1
+strips:
+  - { flat: 100, legs: [${leg}, ${leg}], angle: 90 }
+`;
+
+/** What each command is run on before and after a change, and where its result stands. */
+const COMMANDS = {
+  make: { files: { 'job.yaml': [JOB, JOB.replace('300', '500')] }, argv: ['make', 'job.yaml'], out: 'out' },
+  packet: {
+    files: { 'job.yaml': [JOB, JOB.replace('300', '500')] },
+    argv: ['packet', 'job.yaml', '--sections', 'plans'],
+    out: 'out/packet.pdf',
+  },
+  refit: {
+    files: { 'job.yaml': [CARRIER, CARRIER], 'size.txt': ['197.6', '197.1'] },
+    argv: (is) => ['refit', 'job.yaml', '--measured', `body.insideWidth=${['197.6', '197.1'][is]}`],
+    out: 'out',
+  },
+  strip: {
+    files: { 'strips.yaml': [STRIPS(50.885), STRIPS(50.9)], 'out/shop.yaml': ['units: mm\n', null] },
+    argv: ['strip', 'fit', '--measured', 'strips.yaml', '--replace', '--shop', 'out/shop.yaml'],
+    out: null,
+  },
+};
+
+/** A command whose set or file is replaced: the old one or the new one stands, and the next run ends well. */
+async function replaced(name) {
+  const { files, argv, out } = COMMANDS[name];
+  const place = (dir, is) => {
+    for (const [file, texts] of Object.entries(files)) {
+      if (texts[is] === null) continue;
+      mkdirSync(dirname(at(name, dir, file)), { recursive: true });
+      writeFileSync(at(name, dir, file), texts[is]);
+    }
+  };
+  const run = (dir, is, kill = null) =>
+    tinwright(
+      at(name, dir),
+      [...(typeof argv === 'function' ? argv(is) : argv), ...(out === null ? [] : ['--out', out])],
+      kill,
+    );
+  const stands = (dir) => JSON.stringify(contents(at(name, dir, 'out')));
+  place('old', 0);
+  mkdirSync(at(name, 'old/out'), { recursive: true });
+  if (out === 'out') rmSync(at(name, 'old/out'), { recursive: true });
+  const first = await run('old', 0);
+  assert.equal(first.exit, 0, first.said);
+  const renew = (dir) => {
+    rmSync(at(name, dir), { recursive: true, force: true });
+    cpSync(at(name, 'old'), at(name, dir), { recursive: true });
+    place(dir, 1);
+  };
+  renew('new');
+  const whole = await run('new', 1);
+  assert.equal(whole.exit, 0, whole.said);
+  const sets = [stands('old'), stands('new')];
+  assert.notEqual(...sets);
+  for (let round = 0; round < rounds; round++) {
+    told(name, round);
+    renew('killed');
+    await run('killed', 1, moment(`${name} ${round}`, whole.ms));
+    const is = sets.indexOf(stands('killed'));
+    // killed between the two renames nothing stands; the set lies beside and comes back
+    const aside =
+      stands('killed') === '[]' && litter(at(name, 'killed')).some((p) => p.endsWith('tinwright-old'));
+    assert.ok(is >= 0 || aside, `${name} round ${round}: neither the old nor the new`);
+    count[aside ? 'between' : is === 0 ? 'old' : 'new'] += 1;
+    const again = await run('killed', 1);
+    assert.equal(again.exit, 0, again.said);
+    assert.equal(stands('killed'), sets[1], `${name} round ${round}`);
+    assert.deepEqual(litter(at(name, 'killed')), [], `${name} round ${round}`);
+  }
+}
+
+const works = {
+  shear,
+  sizes,
+  ...Object.fromEntries(Object.keys(COMMANDS).map((name) => [name, () => replaced(name)])),
+};
+for (const [name, work] of Object.entries(works)) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
   Object.assign(count, { old: 0, new: 0, between: 0 });
   await work();
   process.stdout.write(
