@@ -223,4 +223,16 @@ export const KNOWN: readonly Known[] = [
     shop: press,
     goes: true,
   },
+  {
+    name: 'tray 900 x 200: long walls on the straight brake, short ones between the fingers of the other',
+    part: box(900, 200, 40),
+    shop: SHOPS.pair as Shop,
+    goes: true,
+  },
+  {
+    name: 'the same without the brake with fingers',
+    part: box(900, 200, 40),
+    shop: { ...(SHOPS.pair as Shop), brakes: [] },
+    goes: false,
+  },
 ];

@@ -1,5 +1,5 @@
 // Machines as solids, drawn from the values of a shop file alone: x forward from the line, y along it, z up.
-import type { Brake, HandSeamer, Press, Vise } from '@tinwright/shop';
+import type { Brake, HandSeamer, Press, Shop, Vise } from '@tinwright/shop';
 import type { ManifoldToplevel } from 'manifold-3d';
 import { piecesOf, type Ring } from './outline.js';
 import { type Move, raise, STAY, shift, type V3 } from './rigid.js';
@@ -73,6 +73,14 @@ export const turnedOver = (stroke: BendStroke, turn: number): Move => {
   const by = slideOut(stroke, turn);
   return m.map((v, i) => (i % 4 === 3 ? (m[i - 3] as number) * by : v));
 };
+
+/** Every leaf brake of a shop. */
+export const brakesIn = ({ brake, brakes }: Pick<Shop, 'brake' | 'brakes'>): readonly Brake[] =>
+  brake === null ? brakes : [brake, ...brakes];
+
+/** The one of that name. */
+export const brakeCalled = (shop: Pick<Shop, 'brake' | 'brakes'>, name: string | null): Brake | null =>
+  brakesIn(shop).find((b) => b.name === name) ?? null;
 
 export interface LeafTools {
   readonly bed: Tool;

@@ -18,12 +18,12 @@ async function flawsOf(read: { part: WrittenPart; dxf: string }, shop: Shop, ste
   return replay({ body, shop, material: read.part.material, library }, steps);
 }
 
-test('random plans of five shops go as they are written', async () => {
+test('random plans of all shops go as they are written', async () => {
   let replayed = 0;
   for (const [i, part] of fc.sample(parts, { seed: 7, numRuns: 200 }).entries()) {
     if (replayed === ENOUGH) break;
     const plan = planned(part);
-    const shop = Object.values(SHOPS)[i % 5] as Shop;
+    const shop = Object.values(SHOPS)[i % Object.keys(SHOPS).length] as Shop;
     const bends = plan?.parts[0]?.flat.bends.length ?? 0;
     if (plan === null || bends === 0 || bends > MOST || !possible(plan, shop)) continue;
     const read = written(plan, shop);

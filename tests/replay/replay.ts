@@ -4,6 +4,7 @@ import type { Body, Hinge } from './body.js';
 import { barTools, closingFlaws, malletTools, onWall } from './closing.js';
 import { liftFlaws } from './lift.js';
 import {
+  brakeCalled,
   type Draw,
   drawing,
   jawTools,
@@ -65,8 +66,8 @@ function stepFlaws(given: Shopped, draw: Draw, step: WrittenStep, state: State):
 }
 
 function onBrake({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Standing): readonly string[] {
-  const { brake } = shop;
-  if (brake === null) return ['there is no brake'];
+  const brake = brakeCalled(shop, step.machineName);
+  if (brake === null) return [`there is no brake ${step.machineName}`];
   const { line, stroke, body, set } = standing;
   const s = step.setBack as number;
   const closing = step.action === 'close';

@@ -2,6 +2,7 @@
 // how far it bends, what it takes, and whether the stop touches what it is said to touch.
 import type { Shop } from '@tinwright/shop';
 import { bentMetal, type Hinge, posesFrom } from './body.js';
+import { brakeCalled } from './machine.js';
 import { at, chain, type Move, shift, type V3 } from './rigid.js';
 import { bentIn, type Shopped, type State } from './standing.js';
 import { forwardOf, type LineUp, panelOf, type Span, toolSpans, type WrittenStep } from './step.js';
@@ -22,8 +23,8 @@ export function ruleFlaws(given: Shopped, step: WrittenStep, line: LineUp, state
     return said(own !== undefined && T > own.thickness * 1.001, `${T} mm is more than it takes`);
   };
   if (step.machine === 'brake') {
-    const { brake } = shop;
-    if (brake === null || step.setBack === null) return ['there is no brake'];
+    const brake = brakeCalled(shop, step.machineName);
+    if (brake === null || step.setBack === null) return [`there is no brake ${step.machineName}`];
     const { setBack: s, setAngle } = step;
     const passes = (2 * Math.atan(s / T) * 180) / Math.PI;
     return [

@@ -1,4 +1,4 @@
-// Five shops that parts are planned in.
+// Six shops that parts are planned in.
 import { DEFAULT_SHOP, EXAMPLE_PRESS, type Shop } from '@tinwright/shop';
 
 const brake = DEFAULT_SHOP.brake as NonNullable<Shop['brake']>;
@@ -22,6 +22,23 @@ export const SHOPS: Readonly<Record<string, Shop>> = {
     },
     vise: null,
     handSeamer,
+  },
+  pair: {
+    ...DEFAULT_SHOP,
+    name: 'a straight brake and a short one with fingers',
+    brake: { ...brake, name: 'straight brake', fingers: [1000], leaf: { width: 40, stop: 120 } },
+    brakes: [
+      {
+        ...brake,
+        name: 'short brake',
+        length: 400,
+        fingers: [25, 30, 40, 50, 75, 100, 150],
+        clearHeight: 60,
+        setBack: [1, 2],
+        gaps: { end: 10, inner: 6 },
+      },
+    ],
+    vise: null,
   },
   press: { ...DEFAULT_SHOP, name: 'press only', brake: null, vise: null, press: EXAMPLE_PRESS },
   both: { ...DEFAULT_SHOP, name: 'brake, press, vise', press: EXAMPLE_PRESS, handSeamer },

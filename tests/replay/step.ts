@@ -8,6 +8,8 @@ export interface WrittenStep {
   readonly action: 'bend' | 'fold' | 'close' | 'roll';
   readonly bends: readonly string[];
   readonly machine: 'brake' | 'press' | 'vise' | 'hand';
+  /** What the shop calls the machine. */
+  readonly machineName: string | null;
   readonly clamp: 'bench' | 'seamer' | null;
   readonly held: string;
   readonly faceUp: 'marked' | 'unmarked';

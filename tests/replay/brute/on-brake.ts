@@ -3,6 +3,7 @@ import type { Brake } from '@tinwright/shop';
 import type { Hinge } from '../body.js';
 import {
   box,
+  brakesIn,
   EVERYWHERE,
   type LeafTools,
   leafMoment,
@@ -31,13 +32,20 @@ import {
 const WAYS = ['straight', 'along', 'with-fingers', 'tilted'] as const;
 const BESIDE = 6; // mm beside a hem that nothing stands in
 
-/** How it is made, or null. */
+/** How it is made on one of the shop's brakes, or null. */
 export function onBrake(given: Asked, question: Question): Made | null {
-  const { brake } = given.shop;
+  for (const brake of brakesIn(given.shop)) {
+    const made = onOne(given, question, brake);
+    if (made !== null) return made;
+  }
+  return null;
+}
+
+function onOne(given: Asked, question: Question, brake: Brake): Made | null {
   const { action, line, state } = question;
   const [first] = line.hinges as [Hinge];
   const span = ends(line);
-  if (brake === null || !thick(given, brake.capacity) || span[1] - span[0] > brake.length) return null;
+  if (!thick(given, brake.capacity) || span[1] - span[0] > brake.length) return null;
   const set = settingOn(brake, given.body.thickness, first, action);
   if (set === null) return null;
   const step = { action, angle: set.angle, setAngle: set.turned, setBack: set.s };
@@ -51,7 +59,7 @@ export function onBrake(given: Asked, question: Question): Made | null {
   if (action === 'close' ? closesNot(lying) : tooShort(lying)) return null;
   const stands = standsFor(lying, span);
   if (stands === null || !comesAndGoes(lying, stands)) return null;
-  return { told: told('brake', line), angle: set.angle, setBack: set.s };
+  return { told: told(brake.name, line), angle: set.angle, setBack: set.s };
 }
 
 interface Lying {
