@@ -235,4 +235,19 @@ export const KNOWN: readonly Known[] = [
     shop: { ...(SHOPS.pair as Shop), brakes: [] },
     goes: false,
   },
+  {
+    name: 'offset cheek 72 degrees: a tab made on its slant comes down beside the line while the next is bent',
+    part: {
+      stock: { material: 'mild-steel', thickness: 1.2 },
+      bending: { rule: 'k-factor', insideRadius: 0.6 },
+      ...cheek,
+      offset: 159.87,
+      angle: 72,
+      height: 239.86,
+      straight: 116.21,
+      tabs: { length: 17.56 },
+    },
+    shop: SHOPS.both as Shop,
+    goes: true,
+  },
 ];

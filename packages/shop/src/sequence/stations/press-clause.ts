@@ -1,6 +1,7 @@
 import type { Point, Vec3 } from '@tinwright/core';
 import { contactAngle } from '../../sweep/contact.js';
-import { meet } from '../../sweep/polygon.js';
+import { meet, turned } from '../../sweep/polygon.js';
+import { shifted } from '../../sweep/shift.js';
 import type { PressTools } from '../../tools/press-tools.js';
 import type { Clause } from './bench.js';
 import type { Tip } from './press-tip.js';
@@ -33,43 +34,62 @@ export function overMiddle(corners: readonly Vec3[], moves: boolean, { held, fre
   return from > to ? null : [from, to];
 }
 
-/** Flat sheet may not reach over the middle of a die, but beside the die's pieces. @param past what of it does, along the line */
-export function flatClause(
-  bent: readonly Point[],
-  past: Interval | null,
-  tools: PressTools,
-  half: number,
-  margin: number,
-): PressClause {
-  if (contactAngle(bent, tools.ram, half) <= half)
-    return { stops: past === null ? 'ram' : 'die', takes: null };
-  if (past === null) return { stops: null, takes: null };
-  return tools.sectioned
-    ? { stops: null, takes: extent(past, margin), by: 'die' }
-    : { stops: 'die', takes: null };
+/** A solid of a part over a die, as its own side sees it from the point of the punch. mm */
+export interface PressSolid {
+  /** On the die before the stroke, and as high as it lies in the end, before it rises. */
+  readonly seen: readonly Point[];
+  readonly bent: readonly Point[];
+  readonly y: Interval;
+  /** What of it reaches over the middle of the die, along the line. */
+  readonly past: Interval | null;
+  readonly moves: boolean;
 }
 
-/**
- * Both sides rise by half the angle while the tools stand still.
- * @param seen on the die before the stroke  @param bent as high as it lies in the end, before it rises
- */
-export function pressClause(
-  seen: readonly Point[],
-  bent: readonly Point[],
-  y: Interval,
-  moves: boolean,
-  tools: PressTools,
-  half: number,
-  margin: number,
-): PressClause {
-  const ram = contactAngle(bent, tools.ram, half) <= half;
-  const die = tools.die.some((d) => meet(seen, d));
-  if (die && tools.sectioned && !ram) return { stops: null, takes: extent(y, margin), by: 'die' };
-  const stops = die ? 'die' : ram ? 'ram' : null;
+/** A stroke of a press: both sides rise by half the angle while the tools stand still. mm, radians */
+export interface PressStroke {
+  readonly tools: PressTools;
+  readonly half: number;
+  readonly opening: number;
+  readonly thickness: number;
+  readonly margin: number;
+}
+
+/** Flat sheet may not reach over the middle of a die, but beside the die's pieces. */
+export function flatClause({ bent, past }: PressSolid, { tools, half, margin }: PressStroke): PressClause {
+  if (contactAngle(bent, tools.ram, half) <= half)
+    return { stops: past === null ? 'ram' : 'die', takes: null };
+  return past === null ? FREE : underDie(past, tools, margin);
+}
+
+/** What stands off the sheet against ram, die and punch. */
+export function pressClause(solid: PressSolid, stroke: PressStroke): PressClause {
+  const { seen, bent, y, past, moves } = solid;
+  const { tools, half, margin } = stroke;
+  if (contactAngle(bent, tools.ram, half) <= half) return { stops: 'ram', takes: null };
+  if (tools.die.some((d) => meet(seen, d))) return underDie(y, tools, margin);
+  if (past !== null && goesDown(bent, stroke)) return underDie(past, tools, margin);
   // what does not stand over the sheet meets the punch no sooner than the sheet
-  if (Math.max(...seen.map((p) => p[1])) <= FLUSH) return { stops, takes: null };
+  if (Math.max(...seen.map((p) => p[1])) <= FLUSH) return FREE;
   const punch = (moves ? tools.punch : tools.punchBehind).some((p) => contactAngle(bent, p, half) <= half);
-  return { stops, takes: punch ? extent(y, margin) : null, by: 'punch' };
+  return { stops: null, takes: punch ? extent(y, margin) : null, by: 'punch' };
+}
+
+const FREE: PressClause = { stops: null, takes: null };
+
+/** Where the die stands in pieces, none of them may stand there. */
+const underDie = (y: Interval, { sectioned }: PressTools, margin: number): PressClause =>
+  sectioned ? { stops: null, takes: extent(y, margin), by: 'die' } : { stops: 'die', takes: null };
+
+const MOMENTS = 12;
+
+/** True for what comes down on the die past its middle, while the sheet goes into it. */
+function goesDown(bent: readonly Point[], { tools, half, opening, thickness: T }: PressStroke): boolean {
+  return Array.from({ length: MOMENTS }, (_, i) => (half * (i + 1)) / MOMENTS).some((turn) => {
+    // the shoulders hold the outer face of a sheet whose inner one goes through the point
+    const up = (opening / 2) * Math.tan(turn) + T - T / Math.cos(turn);
+    const now = turned(bent, turn);
+    return tools.die.some((d) => meet(now, shifted(d, 0, up)));
+  });
 }
 
 export function closingClause(
@@ -80,7 +100,7 @@ export function closingClause(
   thickness: number,
   margin: number,
 ): PressClause {
-  if (flat) return { stops: null, takes: null };
+  if (flat) return FREE;
   const seen = section.map(([x, z]): Point => [x, z - thickness]);
   return { stops: null, takes: tools.bars.some((b) => meet(seen, b)) ? extent(y, margin) : null };
 }

@@ -74,6 +74,7 @@ function pressLine(given: Given): PressLine {
   const tools = pressTools(press, punch, die, tree.thickness, margin);
   const closing = operation.action === 'close';
   const half = radians(setFor(given) / 2);
+  const stroke = { tools, half, opening: die.opening, thickness: tree.thickness, margin };
   const tip =
     operation.action === 'close'
       ? AT_LINE
@@ -85,10 +86,14 @@ function pressLine(given: Given): PressLine {
       closing ? operation.panels.flatMap((p) => subtree(tree, p)) : [],
       ({ section, corners, y }, moves, flat) => {
         if (closing) return closingClause(section, y, flat, tools, tree.thickness, margin);
-        const bent = seenFromTip(section, moves, tip, tree.thickness);
-        if (flat) return flatClause(bent, overMiddle(corners, moves, tip), tools, half, margin);
-        const seen = seenFromTip(section, moves, { ...tip, over: 0 }, tree.thickness);
-        return pressClause(seen, bent, y, moves, tools, half, margin);
+        const solid = {
+          seen: seenFromTip(section, moves, { ...tip, over: 0 }, tree.thickness),
+          bent: seenFromTip(section, moves, tip, tree.thickness),
+          y,
+          past: overMiddle(corners, moves, tip),
+          moves,
+        };
+        return flat ? flatClause(solid, stroke) : pressClause(solid, stroke);
       },
       (s) => (s.flat && s.lump.kind === 'panel') || (!closing && hooked(s)),
     ),
