@@ -1,9 +1,14 @@
 import type { Floor } from './floor.js';
 import type { PairDepth } from './pair-depth.js';
 
-/** Weighted overlap a piece would have at a place; stops early past `limit`. */
+/** Weighted overlap of a piece at a place; stops early past `limit`. */
+export type OverlapAt = (piece: number, shape: number, x: number, y: number, limit: number) => number;
+
+/** What a piece would overlap. */
 export interface Probe {
-  at(piece: number, shape: number, x: number, y: number, limit: number): number;
+  readonly at: OverlapAt;
+  /** Nearly the same, for choosing among many places. */
+  readonly roughly: OverlapAt;
   /** The way out of the worst neighbour at the place probed last: its x and y. */
   readonly way: Float64Array;
 }
@@ -39,5 +44,22 @@ export function probeOf(floor: Floor, pair: PairDepth, bulk: Float64Array, weigh
     }
     return sum;
   };
-  return { at, way };
+  // the loop stands twice: a call in it for what differs costs more than the rest
+  const roughly = (i: number, shape: number, x: number, y: number, limit: number): number => {
+    const k = 4 * shape;
+    const x0 = x + (sizes[k] as number);
+    const y0 = y + (sizes[k + 1] as number);
+    const x1 = x + (sizes[k + 2] as number);
+    const y1 = y + (sizes[k + 3] as number);
+    const row = i * n;
+    const most = limit / (bulk[i] as number);
+    let sum = 0;
+    for (let j = 0, b = 0; j < n && sum < most; j++, b += 4) {
+      const besides = x1 <= (boxes[b] as number) || x0 >= (boxes[b + 2] as number);
+      if (besides || y1 <= (boxes[b + 1] as number) || y0 >= (boxes[b + 3] as number) || j === i) continue;
+      sum += pair.roughly(i, shape, x, y, j) * (weights[row + j] as number) * (bulk[j] as number);
+    }
+    return sum * (bulk[i] as number);
+  };
+  return { at, roughly, way };
 }

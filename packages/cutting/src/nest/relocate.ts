@@ -1,6 +1,7 @@
 import { type Floor, type NestSpot, put, shapeOn, spotOf } from './floor.js';
 import type { NestShape } from './kit.js';
 import type { PairConflict } from './overlap.js';
+import type { OverlapAt } from './probe.js';
 import { type Candidate, walkerOf } from './walk.js';
 
 /** How a piece looks for a better place. */
@@ -9,8 +10,10 @@ export interface Looking {
   readonly anywhere: number;
   /** Places round the present one. */
   readonly around: number;
-  /** The best of them are walked on from. */
+  /** The best of them are walked on from, */
   readonly walked: number;
+  /** as long as they overlap less than so many times the best. */
+  readonly within: number;
   /** Steps of the walk: the longest, the least at first, the least of the best; shares of the mean piece's size. */
   readonly longest: number;
   readonly coarse: number;
@@ -18,9 +21,10 @@ export interface Looking {
 }
 
 export const LOOKING: Looking = {
-  anywhere: 24,
+  anywhere: 40,
   around: 10,
   walked: 3,
+  within: 2,
   longest: 0.4,
   coarse: 0.007,
   fine: 0.00015,
@@ -41,10 +45,11 @@ export function relocator(
   const fine = { longest: coarse.least, least: looking.fine * scale };
   let count = 0;
 
+  let ask: OverlapAt = overlap.probe.at;
   const offer = (piece: number, shape: number, x: number, y: number): void => {
     const full = count === kept.length;
     const limit = full ? (kept[count - 1] as Candidate).sum : Infinity;
-    const sum = overlap.probe.at(piece, shape, x, y, limit);
+    const sum = ask(piece, shape, x, y, limit);
     if (sum >= limit) return;
     let k = full ? count - 1 : count++;
     const slot = kept[k] as Candidate;
@@ -72,6 +77,7 @@ export function relocator(
 
   /** Offer places all over the bed and round the present one. */
   const sample = (piece: number, { shape, x, y }: NestSpot): void => {
+    ask = overlap.probe.roughly;
     const shapes = shapesOf[floor.item[piece] as number] as readonly number[];
     for (let k = 0; k < looking.anywhere; k++) {
       const s = shapes[pick(shapes.length)] as number;
@@ -88,19 +94,25 @@ export function relocator(
   };
 
   return (piece) => {
+    const { at } = overlap.probe;
     count = 0;
+    ask = at;
     place(piece, floor.shape[piece] as number, floor.x[piece] as number, floor.y[piece] as number);
     // where its shape does not fit on the bed at all, any place is better
     const now = count === 0 ? Infinity : (kept[0] as Candidate).sum;
     sample(piece, spotOf(floor, piece));
     if (count === 0) return false;
     let best = kept[0] as Candidate;
-    for (let k = 0; k < count && best.sum > 0; k++) {
+    let least = Infinity;
+    for (let k = 0; k < count && least > 0; k++) {
       const one = kept[k] as Candidate;
-      walk(piece, one, coarse);
-      if (one.sum < best.sum) best = one;
+      one.sum = at(piece, one.shape, one.x, one.y, Infinity);
+      walk(piece, one, coarse, looking.within * least);
+      if (one.sum >= least) continue;
+      least = one.sum;
+      best = one;
     }
-    if (best.sum > 0 && best.sum < now * 1.3) walk(piece, best, fine);
+    if (best.sum > 0 && best.sum < now * 1.3) walk(piece, best, fine, Infinity);
     if (best.sum >= now) return false;
     put(floor, piece, best);
     overlap.moved(piece);

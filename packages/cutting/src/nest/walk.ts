@@ -15,8 +15,11 @@ export interface Stride {
   readonly least: number;
 }
 
-/** Improves a candidate: out of the worst neighbour first, then in shrinking steps along the axes and across. */
-export type Walk = (piece: number, at: Candidate, stride: Stride) => void;
+/**
+ * Improves a candidate: out of the worst neighbour first, then, unless it overlaps more than `beat` still, in shrinking
+ * steps along the axes and across.
+ */
+export type Walk = (piece: number, at: Candidate, stride: Stride, beat: number) => void;
 
 const WAYS_OUT = 8;
 
@@ -40,8 +43,9 @@ export function walkerOf(floor: Floor, overlap: PairConflict, random: () => numb
     const y = overlap.probe.way[1] as number;
     return step(piece, at, x * 1.0005, y * 1.0005) || step(piece, at, x / 2, y / 2);
   };
-  return (piece, at, stride) => {
+  return (piece, at, stride, beat) => {
     for (let k = 0; k < WAYS_OUT && at.sum > 0 && wayOut(piece, at); k++);
+    if (at.sum > beat) return;
     const { box } = shapeOn(floor, at.shape);
     const first = Math.max(2 * stride.least, Math.min(box[2] - box[0], box[3] - box[1]) * 0.1);
     const steps = { x: Math.min(stride.longest, first), y: Math.min(stride.longest, first) };

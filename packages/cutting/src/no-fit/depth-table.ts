@@ -19,6 +19,8 @@ export interface DepthTable {
   readonly perX: number;
   readonly perY: number;
   readonly kind: Uint8Array;
+  /** How deep the middle of each cell lies; 0 where it is free. */
+  readonly middle: Float32Array;
   /** Runs: from x, from y, dx, dy, 1 / length². */
   readonly runs: Float64Array;
   /** Where a cell's runs start in `near`. */
@@ -42,6 +44,7 @@ export function depthTable(place: NoFit): DepthTable {
   const [w, h] = [(x1 - x0) / cells, (y1 - y0) / cells];
   const reach = Math.sqrt(w * w + h * h) / 2;
   const kind = new Uint8Array(cells * cells);
+  const middle = new Float32Array(cells * cells);
   const nearStart = new Int32Array(cells * cells + 1);
   const near: number[] = [];
   const rulesStart = new Int32Array(cells * cells + 1);
@@ -57,7 +60,9 @@ export function depthTable(place: NoFit): DepthTable {
       distances[i] = d;
       if (d < least) least = d;
     }
-    kind[c] = least <= reach ? MIXED : isFree(place, x, y) ? FREE : BLOCKED;
+    const free = isFree(place, x, y);
+    kind[c] = least <= reach ? MIXED : free ? FREE : BLOCKED;
+    middle[c] = free ? 0 : least;
     if (kind[c] !== FREE) near.push(...within(distances, least + 2 * reach));
     nearStart[c + 1] = near.length;
     if (kind[c] === MIXED) rules.push(...decide(place, offsets, [left, low, left + w, low + h]));
@@ -71,6 +76,7 @@ export function depthTable(place: NoFit): DepthTable {
     perX: 1 / w,
     perY: 1 / h,
     kind,
+    middle,
     runs,
     nearStart,
     near: Int32Array.from(near),
@@ -136,19 +142,25 @@ function distanceTo(runs: Float64Array, e: number, x: number, y: number): number
   return Math.sqrt((ax - dx * t) ** 2 + (ay - dy * t) ** 2);
 }
 
+function cellAt({ x0, y0, perX, perY, cells }: DepthTable, x: number, y: number): number {
+  const cx = ((x - x0) * perX) | 0;
+  const cy = ((y - y0) * perY) | 0;
+  return (cy < cells ? cy : cells - 1) * cells + (cx < cells ? cx : cells - 1);
+}
+
+/** Nearly `depthAt`, at a fraction of its cost: the depth of the middle of the place's cell. */
+export function roughDepthAt(table: DepthTable, x: number, y: number): number {
+  return table.middle[cellAt(table, x, y)] as number;
+}
+
 /**
  * How deep a place lies in a no-fit polygon, mm: the length of the shortest way out, whose two parts are left in
  * `way`; 0 and no way where it is free. The place must be inside the table's box.
  */
 export function depthAt(table: DepthTable, x: number, y: number, way: Float64Array): number {
-  const cells = table.cells;
-  let cx = ((x - table.x0) * table.perX) | 0;
-  let cy = ((y - table.y0) * table.perY) | 0;
-  if (cx >= cells) cx = cells - 1;
-  if (cy >= cells) cy = cells - 1;
-  const c = cy * cells + cx;
+  const c = cellAt(table, x, y);
   const kind = table.kind[c];
-  if (kind === FREE || (kind === MIXED && freeIn(table, c, cx, cy, x, y))) return 0;
+  if (kind === FREE || (kind === MIXED && freeIn(table, c, x, y))) return 0;
   const runs = table.runs;
   const near = table.near;
   let least = Infinity;
@@ -177,11 +189,12 @@ export function depthAt(table: DepthTable, x: number, y: number, way: Float64Arr
 }
 
 /** By every rule, the winding at the anchor corrected by the tracks crossed on the way from there. */
-function freeIn(table: DepthTable, c: number, cx: number, cy: number, x: number, y: number): boolean {
+function freeIn(table: DepthTable, c: number, x: number, y: number): boolean {
   const rules = table.rules;
   const t = table.tracks;
+  const cx = c % table.cells;
   const ax = table.x0 + (cx + ANCHOR_X) / table.perX;
-  const ay = table.y0 + (cy + ANCHOR_Y) / table.perY;
+  const ay = table.y0 + ((c - cx) / table.cells + ANCHOR_Y) / table.perY;
   const px = x - ax;
   const py = y - ay;
   const end = table.rulesStart[c + 1] as number;
