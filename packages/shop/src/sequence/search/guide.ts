@@ -1,5 +1,6 @@
 import { isEmpty, type Mask, union, without } from '../part/mask.js';
-import { boundOf, type Lies } from './bound.js';
+import { boundOf } from './bound.js';
+import type { Lies } from './changes.js';
 import type { Position } from './handling.js';
 import { type Ahead, precedenceOf } from './precedence.js';
 import { riseOf } from './rise.js';
@@ -57,10 +58,10 @@ export function guideOf(problem: BendProblem): Guide {
 }
 
 /** False for a way that is lost already, or would come before what has to come first. */
-function isNext({ ways, before }: Ahead, way: Way, done: Mask): boolean {
+function isNext({ open, before }: Ahead, way: Way, done: Mask): boolean {
   const { steps, mask } = way.operation;
   return steps.every((s) => {
     const missing = without(before(s), union(done, mask));
-    return ways[s]?.includes(way) === true && isEmpty(missing);
+    return open[s]?.some((c) => c.way === way) === true && isEmpty(missing);
   });
 }

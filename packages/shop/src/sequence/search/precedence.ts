@@ -1,3 +1,4 @@
+import { lazy } from '../part/lazy.js';
 import { both, has, isEmpty, keptBy, type Mask, maskOf, stepsOf, union, without } from '../part/mask.js';
 import type { BendStage, Work } from '../part/operations.js';
 import { Before } from './before.js';
@@ -7,7 +8,9 @@ import type { Way } from './ways.js';
 /** What the steps left in a state are bound to, whatever order they are done in. */
 export interface Ahead {
   /** Ways by which a step can still be done, by step; null for steps that are done. */
-  readonly ways: readonly (readonly Way[] | null)[];
+  readonly open: readonly (readonly Chance[] | null)[];
+  /** Steps that take ways from each other. */
+  readonly rivals: readonly Rivals[];
   /** Steps that come before one. */
   readonly before: (step: number) => Mask;
   /** Least times the part is turned over from one side up, or from none. */
@@ -15,9 +18,16 @@ export interface Ahead {
 }
 
 /** A way to do a step, and the steps that are never done before it goes. */
-interface Chance {
+export interface Chance {
   readonly way: Way;
   readonly lost: Mask;
+}
+
+/** Two steps, each of which takes ways from the other when it is done first; no stroke does both at once. */
+export interface Rivals {
+  readonly steps: readonly [number, number];
+  /** Ways of the first that are left when the second was done before. */
+  readonly after: (open: Ahead['open'], step: number, other: number) => readonly Way[];
 }
 
 /**
@@ -27,11 +37,23 @@ interface Chance {
  */
 export function precedenceOf(problem: BendProblem): (done: Mask) => Ahead | null {
   const { work } = problem;
-  let chances: readonly (readonly Chance[])[] | null = null;
-  return keptBy(work.all, (done) => {
-    chances ??= work.steps.map((s) => chancesOf(problem, s.index));
-    return propagated(problem, chances, done);
+  const known = lazy(() => {
+    const chances = work.steps.map((s) => chancesOf(problem, s.index));
+    return { chances, rivals: rivalsOf(work, chances) };
   });
+  return keptBy(work.all, (done) => propagated(problem, known(), done));
+}
+
+function rivalsOf({ operations }: Work, chances: readonly (readonly Chance[])[]): readonly Rivals[] {
+  const takes = (a: number, b: number) => (chances[b] as readonly Chance[]).some((c) => has(c.lost, a));
+  const atOnce = (a: number, b: number) => operations.some((o) => has(o.mask, a) && has(o.mask, b));
+  const after: Rivals['after'] = (open, step, other) =>
+    (open[step] ?? []).filter((c) => !has(c.lost, other)).map((c) => c.way);
+  return chances.flatMap((_, a) =>
+    chances.flatMap((__, b): readonly Rivals[] =>
+      a < b && takes(a, b) && takes(b, a) && !atOnce(a, b) ? [{ steps: [a, b], after }] : [],
+    ),
+  );
 }
 
 function chancesOf(problem: BendProblem, step: number): readonly Chance[] {
@@ -51,7 +73,7 @@ function chancesOf(problem: BendProblem, step: number): readonly Chance[] {
 
 function propagated(
   { work }: BendProblem,
-  chances: readonly (readonly Chance[])[],
+  { chances, rivals }: { readonly chances: readonly (readonly Chance[])[]; readonly rivals: Ahead['rivals'] },
   done: Mask,
 ): Ahead | null {
   const left = stepsOf(without(work.all, done));
@@ -74,7 +96,8 @@ function propagated(
     }
   }
   return {
-    ways: open.map((list) => list?.map((c) => c.way) ?? null),
+    open,
+    rivals,
     before: (s) => before.of(s),
     flips: (faceUp) => leastFlips(work, left, before, faceUp),
   };

@@ -1,0 +1,85 @@
+import type { PlacingInput, Position } from './handling.js';
+import type { Ahead } from './precedence.js';
+import type { Way } from './ways.js';
+
+/** How a part lies, as far as a bound hangs on it. */
+export type Lies = Pick<Position, 'faceUp' | 'heading' | 'stop' | 'setBack'>;
+
+/** What changes from one stroke to the next: the side up, the axis of the bends, the stop, the set-back. */
+export type Kind = 'face' | 'axis' | 'stop' | 'setBack';
+
+/** Least seconds of changes for the steps left. */
+export type Changes = (left: readonly number[], at: Lies | null, ahead: Ahead | null) => number;
+
+/** A change for every further value that the steps left cannot do without; at the start one costs nothing. */
+export function changesOf(
+  { ways, costs, scale, steps }: PlacingInput & ChangesInput,
+  kinds: readonly Kind[],
+): Changes {
+  const each: Readonly<Record<Kind, number>> = {
+    face: scale * costs.flip,
+    axis: scale * Math.min(costs.turn90, costs.turn180),
+    stop: costs.stop,
+    setBack: costs.setBack,
+  };
+  const wants = kinds.map((kind) => {
+    const names = naming();
+    return { kind, names, bits: Array.from({ length: steps }, (_, s) => onlyBit(ways, s, kind, names)) };
+  });
+  return (left, at, ahead) => {
+    let seconds = 0;
+    for (const { kind, names, bits } of wants) {
+      let wanted = 0;
+      for (const s of left) wanted |= bits[s] as number;
+      const now = at === null ? 0 : names.bit(valueAt(at, kind));
+      const further = Math.max(0, count(wanted & ~now) - (now === 0 && wanted !== 0 ? 1 : 0));
+      const flips = kind === 'face' && ahead !== null ? ahead.flips(at?.faceUp ?? null) : 0;
+      seconds += Math.max(flips, further) * each[kind];
+    }
+    return seconds;
+  };
+}
+
+interface ChangesInput {
+  readonly ways: readonly (readonly Way[])[];
+  /** How many there are. */
+  readonly steps: number;
+}
+
+function valueAt({ faceUp, heading, stop, setBack }: Lies, kind: Kind): string | number | null {
+  if (kind === 'face') return faceUp;
+  if (kind === 'axis') return heading % 180;
+  return kind === 'stop' ? stop : setBack;
+}
+
+/** The bit that all ways of a step share; 0 where they differ. */
+function onlyBit(ways: readonly (readonly Way[])[], step: number, kind: Kind, names: Names): number {
+  const own = ways.flat().filter((w) => w.operation.steps.includes(step));
+  const values = new Set(own.map((w) => valueAt(w, kind)));
+  const [first] = values;
+  return values.size === 1 && first !== undefined ? names.bit(first) : 0;
+}
+
+type Names = ReturnType<typeof naming>;
+
+/** Bits for values as they are met; 0 for null and for what no longer fits in 30 bits. */
+function naming(): { readonly bit: (value: string | number | null) => number } {
+  const known: (string | number)[] = [];
+  return {
+    bit: (value) => {
+      if (value === null) return 0;
+      const i = known.indexOf(value);
+      if (i < 0 && known.length < BITS) known.push(value);
+      const at = i < 0 ? known.indexOf(value) : i;
+      return at < 0 ? 0 : 1 << at;
+    },
+  };
+}
+
+const BITS = 30;
+
+function count(mask: number): number {
+  let bits = 0;
+  for (let m = mask; m !== 0; m &= m - 1) bits += 1;
+  return bits;
+}
