@@ -54,6 +54,7 @@ export {
 export { type Standing, stand } from './fold/stand.js';
 export { unfold } from './fold/unfold.js';
 export { type FormedSize, formedSizes } from './job/formed-sizes.js';
+export { isDeviceName } from './job/name.js';
 export { ownMaterials, ownMaterialsSchema } from './job/own-materials.js';
 export { planPart } from './job/plan-parts.js';
 export { named } from './job/read.js';

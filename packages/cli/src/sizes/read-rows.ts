@@ -1,4 +1,5 @@
 import type { AnyFamily, Path } from '@tinwright/core';
+import { isDeviceName } from '@tinwright/core/internal';
 import { NAME, pathOfColumn } from './columns.js';
 import type { CellPlace, Row, SizeCell } from './row.js';
 import { textTable } from './text-table.js';
@@ -58,6 +59,8 @@ export async function* readRows(raw: AsyncIterable<RawRow>, base: Base): AsyncGe
 function refusal(name: string, before: number | undefined): string | null {
   if (!PART_NAME.test(name) || name.length > LONGEST_NAME)
     return `name: ${JSON.stringify(name)} given; letters, digits, - and _ allowed, a letter or digit first, up to ${LONGEST_NAME}`;
+  if (isDeviceName(name))
+    return `name: ${JSON.stringify(name)} given; some systems keep that name for a device`;
   return before === undefined ? null : `name: ${JSON.stringify(name)} is taken by the row in line ${before}`;
 }
 

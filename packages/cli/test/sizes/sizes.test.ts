@@ -76,7 +76,7 @@ describe('a table of sizes', () => {
 
   test('rows that cannot be made are told with line, column and name, and the others are made', async () => {
     const { at, run, csv } = await place(
-      'name,length,width\nok,200,100\n\nbad,abc,100\n"multi",0,"a\nb"\nok,210,110\n-x,200,100\n',
+      'name,length,width\nok,200,100\n\nbad,abc,100\n"multi",0,"a\nb"\nok,210,110\n-x,200,100\nNul,200,100\n',
     );
     const { exit, err } = await run();
     expect(exit).toBe(1);
@@ -91,6 +91,7 @@ describe('a table of sizes', () => {
       expect.stringMatching(/^:5:11: multi: part "tray": width: /),
       expect.stringMatching(/^:7:1: ok: name: "ok" is taken by the row in line 2/),
       expect.stringMatching(/^:8:1: -x: name: "-x" given/),
+      expect.stringMatching(/^:9:1: Nul: name: "Nul" given; some systems keep that name for a device/),
     ]);
     expect((await csv()).slice(1).map((l) => l.split(',')[1])).toEqual([
       'made',
@@ -98,8 +99,9 @@ describe('a table of sizes', () => {
       'refused',
       'refused',
       'refused',
+      'refused',
     ]);
-    expect((await csv()).at(-1)).toMatch(/^'-x,/); // no formula for who opens it in a spreadsheet
+    expect((await csv()).at(-2)).toMatch(/^'-x,/); // no formula for who opens it in a spreadsheet
     expect(await below(at('out'))).not.toContain('bad');
   });
 

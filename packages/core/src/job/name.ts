@@ -4,15 +4,17 @@ import { hasHidden, quoted } from '../errors/quote.js';
 const LONGEST_NAME = 40;
 const LONGEST_LINE = 200;
 const NAME = /^[\p{L}\p{N}][\p{L}\p{M}\p{N}_-]*$/u;
-// names that some file systems keep for devices
 const DEVICE = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
 
 // pictures of the whole object have these names
 const OBJECT = /^(assembly|exploded)$/i;
 
+/** True for names that some systems keep for devices, where no file or folder can have them. */
+export const isDeviceName = (text: string): boolean => DEVICE.test(text);
+
 /** True for what can be the name of a part. */
 export function isName(text: string): boolean {
-  return [...text].length <= LONGEST_NAME && NAME.test(text) && !DEVICE.test(text) && !OBJECT.test(text);
+  return [...text].length <= LONGEST_NAME && NAME.test(text) && !isDeviceName(text) && !OBJECT.test(text);
 }
 
 const nameError = (input: unknown): string | undefined => {
@@ -20,7 +22,7 @@ const nameError = (input: unknown): string | undefined => {
   const { length } = [...input];
   if (input === '') return 'an empty name given; letters, digits, - and _ allowed';
   if (length > LONGEST_NAME) return `a name of ${length} characters given, up to ${LONGEST_NAME} allowed`;
-  if (DEVICE.test(input)) return `${quoted(input)} given; some systems keep that name for a device`;
+  if (isDeviceName(input)) return `${quoted(input)} given; some systems keep that name for a device`;
   if (OBJECT.test(input)) return `${quoted(input)} given; pictures of the whole object have that name`;
   return `${quoted(input)} given; letters, digits, - and _ allowed, a letter or digit first`;
 };
