@@ -156,6 +156,9 @@ describe('a loop that does not close', () => {
     const { findings } = plan({ ...job, parts: [...job.parts.slice(0, 1), stay], joints });
     const [found] = findings.filter((f) => f.code === 'loop-open');
     expect(spoken(found)?.message).toContain('the parts stand at 90° to each other');
+    expect(spoken(found)?.fix).toBe(
+      'change an angle of one of the parts by 90°, or join them at other sites',
+    );
   });
 
   test('nothing is fastened at the joint that stays open', () => {

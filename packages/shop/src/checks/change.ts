@@ -1,5 +1,6 @@
-import type { Unit } from '@tinwright/core';
+import type { PartPlan, Unit } from '@tinwright/core';
 import {
+  boxOf,
   declaredAt,
   form,
   type Leaf,
@@ -15,6 +16,8 @@ import type { ShopSubject } from './check.js';
 
 const RUNGS = 8; // steps towards the size that passes
 const MOST = 2; // changes told
+const EDGE = 2.5; // of a hole, to the edge of a sheet. Source: NAVEDTRA 14251, of the rivet
+const SAME_WIDTH = 1e-6; // mm
 const THICKNESSES = 5; // a size may grow or shrink by this much, or by half of itself; more is another part
 
 /**
@@ -33,7 +36,7 @@ export function changesFor(
   const room = (params: unknown) => {
     if (params === subject.params) return slack(subject);
     const other = altered(subject, params);
-    return other === null ? null : slack(other);
+    return other === null || crowds(subject, other) ? null : slack(other);
   };
   const budget = ({ given }: Leaf<number>) => {
     const far = Math.max(given / 2, THICKNESSES * subject.sheet.thickness);
@@ -51,6 +54,25 @@ function altered(subject: ShopSubject, params: unknown): ShopSubject | null {
   } catch {
     return null; // corners leave nothing of a panel at this size
   }
+}
+
+/** True where a panel that rivets or screws go through becomes narrower than they ask for on both sides. */
+function crowds({ part }: ShopSubject, other: ShopSubject): boolean {
+  const all = part.panels.flatMap((p) => p.marks);
+  // drilled once the part is bent, a place is only marked: its hole is that of the sheet it is drilled through
+  const holeOf = (joint: string) => Math.max(0, ...all.map((m) => (m.joint === joint ? (m.hole ?? 0) : 0)));
+  return part.panels.some(({ id, shape, marks }) => {
+    const needed = 2 * EDGE * Math.max(0, ...marks.map((m) => holeOf(m.joint)));
+    const now = other.part.panels.find((p) => p.id === id);
+    if (needed === 0 || now === undefined) return false;
+    const width = narrower(now.shape);
+    return width < Math.min(needed, narrower(shape) - SAME_WIDTH);
+  });
+}
+
+function narrower(shape: PartPlan['part']['panels'][number]['shape']): number {
+  const { min, max } = boxOf(shape.map((e) => e.from));
+  return Math.min(max[0] - min[0], max[1] - min[1]);
 }
 
 /** Words of the job with which a part passes, `relief: hole`: those of a list that a parameter takes. */

@@ -51,7 +51,12 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
       ];
       return `the joints do not close: between ${a} and ${b} ${wrong.join(' and ')}`;
     },
-    aim: () => 'change a size of the part by that much, or let it follow the other part',
+    aim: ({ tilt, ends: [a, b] }, t) =>
+      tilt === null
+        ? 'change a size of the part by that much, or let it follow the other part'
+        : tilt > 135
+          ? `join at the other face of ${a} or of ${b}, or bend one of the parts the other way`
+          : `change an angle of one of the parts by ${t.number(tilt, 2)}°, or join them at other sites`,
   },
   'joint-empty': {
     message: ({ ends: [a, b], value, limit }, t) =>

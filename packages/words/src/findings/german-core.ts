@@ -51,7 +51,12 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
       ];
       return `die Verbindungen schließen nicht: zwischen ${a} und ${b}: ${wrong.join(' und ')}`;
     },
-    aim: () => 'ein Maß des Teils um so viel ändern oder es dem anderen Teil folgen lassen',
+    aim: ({ tilt, ends: [a, b] }, t) =>
+      tilt === null
+        ? 'ein Maß des Teils um so viel ändern oder es dem anderen Teil folgen lassen'
+        : tilt > 135
+          ? `an der anderen Fläche von ${a} oder ${b} verbinden oder eines der Teile andersherum kanten`
+          : `einen Winkel eines der Teile um ${t.number(tilt, 2)}° ändern oder an anderen Stellen verbinden`,
   },
   'joint-empty': {
     message: ({ ends: [a, b], value, limit }, t) =>
