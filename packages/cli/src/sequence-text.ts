@@ -3,8 +3,8 @@ import { plainNumber } from '@tinwright/core/internal';
 import type { Batch, BatchStep, Sequence } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
 
-/** A bend order as text: a line for every operation, or why there is none and what would change that. */
-export async function sequenceText(host: Host, sequence: Sequence, say: Say): Promise<string> {
+/** A bend order as text: a line for every operation, or why there is none and what would change that; tools in their shop's unit. */
+export async function sequenceText(host: Host, sequence: Sequence, say: Say, tools: Say): Promise<string> {
   const { mendWords, plainPrint, reasonWords, stepLine } = await import('@tinwright/words');
   const { part, status, steps, reasons, mends } = sequence;
   const head = `${paint(host, 'bold', part)}: ${headWords(sequence)}\n`;
@@ -16,7 +16,7 @@ export async function sequenceText(host: Host, sequence: Sequence, say: Say): Pr
     return head + lines.map((l) => `  ${l}\n`).join('');
   }
   if (steps.length === 0) return head;
-  const print = plainPrint(say);
+  const print = plainPrint(say, tools);
   const rows = steps.map((s, i) => [`  ${i + 1}`, s.machine, stepLine(s, 'en', print)]);
   return head + table(rows) + forceLines(sequence);
 }

@@ -105,5 +105,6 @@ export { degrees, radians } from './units/angle.js';
 export { breath } from './units/breath.js';
 export { formatApart, plainNumber } from './units/format.js';
 export { frozen } from './units/frozen.js';
+export { massText } from './units/mass.js';
 export { atOnce, inTurns, type Pieces } from './units/pieces.js';
 export { numberAbove, numberBetween } from './units/range.js';

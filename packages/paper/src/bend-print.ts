@@ -1,10 +1,19 @@
-import type { PartPlan } from '@tinwright/core';
+import type { PartPlan, Unit } from '@tinwright/core';
+import { sayIn } from '@tinwright/core/internal';
 import type { BendPrint } from '@tinwright/words';
 import type { Dims } from './plan/dims.js';
 import { bendNumber } from './plan/features.js';
 
-/** Sizes as a plan prints them; bends by their number on the plan and their name on pictures. */
-export const bendPrint = ({ flat }: Pick<PartPlan, 'flat'>, dims: Dims): BendPrint => ({
+/**
+ * Sizes as a plan prints them; bends by their number on the plan and their name on pictures.
+ * @param tools the unit of the shop, which its tools are named in
+ */
+export const bendPrint = (
+  { flat }: Pick<PartPlan, 'flat'>,
+  dims: Dims,
+  tools: Unit = dims.unit,
+): BendPrint => ({
+  ...(tools !== dims.unit && { piece: sayIn(tools).size }),
   size: (mm) => `${dims.text(mm)} ${dims.unit}`,
   fine: (mm) => `${dims.fine(mm)} ${dims.unit}`,
   angle: dims.angle,

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { AnyFamily, Finding, JobPlan } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
+import { massText } from '@tinwright/core/internal';
 import type { OutFile } from '@tinwright/files';
 import type { ShopPlan } from '@tinwright/shop';
 import { type Host, paint, table } from '../console.js';
@@ -149,7 +149,7 @@ const rowsOf = (plan: JobPlan, host: Host): readonly (readonly string[])[] =>
     paint(host, 'bold', p.name),
     `${p.quantity} x ${p.family.name}`,
     `blank ${p.flat.blank.max.map((v) => sizeText(v, plan.job.units)).join(' x ')} ${plan.job.units}`,
-    `${plainNumber(p.mass, 3)} kg`,
+    massText(p.mass, plan.job.units),
   ]);
 
 /** A picture of every bend. Its package takes its time to load, so only here. */

@@ -56,7 +56,7 @@ async function run(
     host.out(
       `In ${inShop.shop.name === '' ? 'the shop' : inShop.shop.name}. Where tools stand is measured along the bend line from its left end, seen from the front.\n\n`,
     );
-    for (const s of sequences) host.out(`${await sequenceText(host, s, say)}\n`);
+    for (const s of sequences) host.out(`${await sequenceText(host, s, say, sayIn(inShop.shop.units))}\n`);
     if (sequences.filter((s) => s.steps.length > 0).length > 1) host.out(batchText(inShop.batch));
   }
   return sequences.some((s) => s.status === 'infeasible') ? EXIT.findings : EXIT.done;

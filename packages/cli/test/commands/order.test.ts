@@ -131,3 +131,17 @@ test('make with a shop writes bend orders, reasons and findings to the manifest'
     await readFile(join(out, 'parts/body.dxf'), 'utf8'),
   );
 });
+
+test('a job in inches: sizes to a thousandth, fingers by the name the shop in millimetres has for them', async () => {
+  const job = await jobFile(`units: in
+stock: { material: mild-steel, gauge: 20 }
+bending: { rule: k-factor, k: 0.42, insideRadius: 1/16 }
+parts:
+  - { name: tray, family: open-box, length: 12, width: 8, height: 1 1/2 }
+`);
+  const { out } = await tinwright('order', job);
+  expect(out).toMatch(/fingers \d+ mm \+|fingers \d+( \+ \d+)* mm/);
+  expect(out).toMatch(/sight line [\d.]+ in from the bend line/);
+  const made = await tinwright('make', job, '--out', `${job}-made`);
+  expect(made.out).toMatch(/tray +1 x open-box +blank .* in +[\d.]+ lb/);
+});

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { MM_PER_INCH } from '../units/length.js';
+import { KG_PER_POUND } from '../units/mass.js';
 import { numberAbove } from '../units/range.js';
 import { type Gives, type ParamKit, strictGroup } from './kit.js';
 
@@ -52,7 +53,6 @@ export interface RackRows {
   readonly leastOffcut: readonly [number, number];
 }
 
-const KG_PER_POUND = 0.45359237; // exact, international avoirdupois pound
 const LONGEST_LINE = 200;
 /** Most kinds of sheets, most offcuts. */
 const MOST = 2000;

@@ -50,12 +50,12 @@ export const isTold = ({ code }: Pick<Finding, 'code'>): boolean => code !== 'to
 
 /** The sheet of cautions: what can hurt, no answer to what it carries, and what to know about this job. */
 export function cautionFlows(
-  { plan, words, setting, language }: PacketKit,
+  { plan, words, setting, language, dims }: PacketKit,
   making: Pick<Making, 'shop' | 'assumed' | 'findings'>,
 ): readonly Flowing[] {
   const w = words.cautions;
   const list = cautionsFor(plan, making).map((name) => w.all[name]);
-  const told = tellFindings(making.findings.filter(isTold), plan.job.units, language);
+  const told = tellFindings(making.findings.filter(isTold), dims.unit, language);
   return [
     tableFlow(
       {

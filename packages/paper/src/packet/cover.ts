@@ -1,3 +1,4 @@
+import { massText } from '@tinwright/core/internal';
 import { assemblyPicture, partPicture } from '@tinwright/files';
 import { letterOf } from '@tinwright/files/internal';
 import { familyTitle, type Has } from '@tinwright/words/internal';
@@ -5,7 +6,7 @@ import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
 import { boughtFlow } from './bought.js';
 import { drawingFigure, heightOf, hung } from './drawing-figure.js';
-import { blankText, massText, type PacketKit, stockText } from './kit.js';
+import { blankText, type PacketKit, stockText } from './kit.js';
 import type { Making } from './making.js';
 import { totalsText } from './totals.js';
 
@@ -81,9 +82,9 @@ function partsFlow(kit: PacketKit): Flowing {
         String(p.quantity * sets),
         stockText(p, kit),
         blankText(p, kit),
-        massText(p.mass, dims),
+        massText(p.mass, dims.unit),
       ]),
-      notes: [mass(massText(total, dims))],
+      notes: [mass(massText(total, dims.unit))],
     },
     setting,
   );

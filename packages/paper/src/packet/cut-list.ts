@@ -1,4 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
+import { massText } from '@tinwright/core/internal';
 import type { KnownCut } from '@tinwright/files';
 import { tellFindings } from '@tinwright/words';
 import type { Has } from '@tinwright/words/internal';
@@ -6,7 +7,7 @@ import type { Flowing } from '../page/flow.js';
 import type { Paper } from '../page/paper.js';
 import { tableFlow } from '../page/table.js';
 import { shearPassages } from '../shear/shear-pages.js';
-import { areaText, blankText, massText, type PacketKit, stockText } from './kit.js';
+import { areaText, blankText, type PacketKit, stockText } from './kit.js';
 
 /** Blanks to shear, and how: from which sheet by which cuts where stock is known, else how much sheet they take. */
 export function cutFlows(kit: PacketKit, cut: KnownCut | null, paper: Paper, has: Has): readonly Flowing[] {
@@ -19,7 +20,7 @@ function planFlows(
   { work, findings }: KnownCut,
   paper: Paper,
 ): readonly Flowing[] {
-  const left = tellFindings(findings, plan.job.units, language).map((f) => `${f.part}: ${f.message}.`);
+  const left = tellFindings(findings, dims.unit, language).map((f) => `${f.part}: ${f.message}.`);
   return shearPassages(work, { job: plan.job.name, paper, dims, language, setting }, left);
 }
 
@@ -48,7 +49,7 @@ function blanksFlow(kit: PacketKit, notes: readonly string[]): Flowing {
         blankText(p, kit),
         dims.text(Math.hypot(...p.flat.blank.max)),
         stockText(p, kit),
-        massText(blankMass(p), dims),
+        massText(blankMass(p), dims.unit),
         '',
       ]),
       notes,
@@ -69,7 +70,7 @@ function stockNotes(kit: PacketKit): readonly string[] {
       name,
       sum(() => 1),
       areaText(sum(areaOf), dims),
-      massText(sum(blankMass), dims),
+      massText(sum(blankMass), dims.unit),
     );
   });
 }

@@ -120,7 +120,7 @@ function rulesFlow(
     const rivet = diameter === undefined ? null : rivetSize(diameter);
     const row = [name, ...[needs.edge, needs.pitch, needs.bend].map(dims.fine)];
     const sources = [needs.edgeSource, needs.pitchSource, needs.bendSource]
-      .map((s) => sourceWords(s, plan.job.units, language))
+      .map((s) => sourceWords(s, dims.unit, language))
       .filter((s, i, all) => all.indexOf(s) === i);
     const thick = thicknessText(
       stack.reduce((sum, s) => sum + s.thickness, 0),

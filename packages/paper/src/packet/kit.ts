@@ -20,12 +20,6 @@ export interface PacketKit {
   readonly setting: TypeSetting;
 }
 
-const KG_PER_POUND = 0.45359237; // exact, international avoirdupois pound
-
-/** `0.274 kg`, or pounds beside inches. */
-export const massText = (kg: number, { unit }: Dims): string =>
-  unit === 'in' ? `${plainNumber(kg / KG_PER_POUND, 2)} lb` : `${plainNumber(kg, 3)} kg`;
-
 /** `0.315 m²`, or square feet beside inches. */
 export const areaText = (mm2: number, { unit }: Dims): string =>
   unit === 'in' ? `${plainNumber(mm2 / (12 * MM_PER_INCH) ** 2, 2)} ft²` : `${plainNumber(mm2 / 1e6, 3)} m²`;

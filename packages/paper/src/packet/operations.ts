@@ -64,7 +64,7 @@ function plansNotes({ plan, plans }: PacketKit): readonly string[] {
 
 /** Whose machines, and where the order of bends comes from. */
 function intro(
-  { plan, language, words }: PacketKit,
+  { plan, language, words, dims }: PacketKit,
   { operations, shop, assumed, sequences }: Making,
 ): readonly string[] {
   const w = words.operations;
@@ -77,7 +77,7 @@ function intro(
     w.shop(shop.name, assumed),
     ...(found.length === 0 ? [] : [w.found(found.join(', '))]),
     ...(untried.length === 0 ? [] : [w.usual(untried.join(', '))]),
-    ...impossible.map((name) => w.impossible(name, reasonsOf(sequences.get(name), plan.job.units, language))),
+    ...impossible.map((name) => w.impossible(name, reasonsOf(sequences.get(name), dims.unit, language))),
   ];
 }
 
@@ -101,7 +101,7 @@ interface Whole extends OperationText {
 function toldOnce(kit: PacketKit, making: Making, has: Has): readonly Told[] {
   const { list } = making.operations;
   const w = kit.words.operations;
-  const about = { findings: making.findings, inspection: has('inspection') };
+  const about = { findings: making.findings, shop: making.shop, inspection: has('inspection') };
   const told = list.map((o): Whole => ({ o, ...stepWords(o, kit, about) }));
   const twins = twinBends(list, kit.plan.parts);
   return told.map(({ o, title, lines }, i): Told => {

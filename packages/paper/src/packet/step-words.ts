@@ -1,5 +1,5 @@
 import type { Finding, PartPlan } from '@tinwright/core';
-import type { BendWork, JointWork, Operation } from '@tinwright/shop';
+import type { BendWork, JointWork, Operation, Shop } from '@tinwright/shop';
 import { type SettingName, tellBend } from '@tinwright/words';
 import { derivedWords, type JointFacts, type OperationText, parameterWords } from '@tinwright/words/internal';
 import { bendPrint } from '../bend-print.js';
@@ -10,6 +10,7 @@ import { type PacketKit, thicknessText } from './kit.js';
 /** What operations refer to. */
 export interface OperationsAbout {
   readonly findings: readonly Finding[];
+  readonly shop: Pick<Shop, 'units'>;
   /** There is an inspection sheet with the sizes of every part. */
   readonly inspection: boolean;
 }
@@ -51,7 +52,7 @@ export function stepWords(o: Operation, kit: PacketKit, about: OperationsAbout):
         unit,
       );
     case 'bend':
-      return bendText(part as PartPlan, o.bend, kit);
+      return bendText(part as PartPlan, o.bend, kit, about);
     case 'form':
       return w.form(o.part, { ...o, height: dims.fine(o.height), angle: Math.round(o.angle) }, unit);
     case 'check':
@@ -107,9 +108,9 @@ const sizesOf = (part: PartPlan, { words, plans, dims }: PacketKit): readonly st
 /** Told by what hands do, by the title, and by the picture. */
 const TOLD: readonly SettingName[] = ['held', 'angle', 'hem'];
 
-function bendText(part: PartPlan, work: BendWork, kit: PacketKit): OperationText {
+function bendText(part: PartPlan, work: BendWork, kit: PacketKit, { shop }: OperationsAbout): OperationText {
   const { language, dims } = kit;
-  const { action, how, settings, after } = tellBend(work, language, bendPrint(part, dims));
+  const { action, how, settings, after } = tellBend(work, language, bendPrint(part, dims, shop.units));
   const told = settings.filter((s) => !TOLD.includes(s.name));
   const set = told.map((s) => `${s.label}: ${s.text}`).join('; ');
   return {

@@ -1,5 +1,6 @@
+import { massText } from '@tinwright/core/internal';
 import { blankMass } from './cut-list.js';
-import { massText, type PacketKit } from './kit.js';
+import type { PacketKit } from './kit.js';
 import type { Making } from './making.js';
 
 /** What all sets of the object take together: blanks, metal, fasteners, minutes of bending. */
@@ -15,7 +16,7 @@ export function totalsText(kit: PacketKit, { sequences }: Pick<Making, 'sequence
   return words.cover.totals({
     sets,
     blanks: sum(() => 1),
-    mass: massText(sum(blankMass), dims),
+    mass: massText(sum(blankMass), dims.unit),
     fasteners: [...counts].map(([kind, n]) => [n, plans.fastener(kind)] as const),
     minutes:
       found && bent.length > 0 ? Math.ceil(sum((p) => sequences.get(p.name)?.seconds ?? 0) / 60) : null,

@@ -1,4 +1,4 @@
-import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
+import { MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
 import { formedSizes, plainNumber } from '@tinwright/core/internal';
 import { measuredLabel, type PlanWords } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
@@ -6,6 +6,7 @@ import { type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from './dims.js';
 import { bendNumber, groupsOf } from './features.js';
 import { bendText } from './marking-table.js';
+import { isOver, roundedOff } from './rounding.js';
 
 /** The bends of a part, those alike in one row; null when it has none. `setAngles` by the bend's id, degrees */
 export function bendTable(
@@ -96,11 +97,9 @@ export function roundedTable(
   words: PlanWords,
   setting: TypeSetting,
 ): Flowing | null {
-  const off = [...new Map(sizes.map((mm) => [dims.fine(mm), mm])).values()]
-    .filter((mm) => dims.coarse && dims.error(mm) !== 0)
-    .toSorted((a, b) => a - b);
+  const off = roundedOff(sizes, dims);
   if (off.length === 0) return null;
-  const over = (mm: number) => Math.abs(dims.error(mm)) > (linearTolerance(mm, tolerance) ?? 0);
+  const over = (mm: number) => isOver(mm, dims, tolerance);
   const { heading, columns: c, over: warning } = words.rounded;
   const cells = off.map((mm) => {
     const error = dims.error(mm) / MM_PER_INCH;

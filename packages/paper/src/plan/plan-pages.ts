@@ -25,6 +25,7 @@ import type { PatternAsk } from './pattern-ask.js';
 import { detailsFlow, formedFlow, notesOf } from './plan-passages.js';
 import { planTitle } from './plan-title.js';
 import { printedSizes } from './printed-sizes.js';
+import { roundingOf } from './rounding.js';
 
 const LETTERING = 2.5; // mm, height of capitals on these papers (ISO 3098)
 
@@ -59,8 +60,9 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
   const features = featuresOf(flat);
   const ordinates = ordinatesOf(flat, features, dims);
   const ask: PatternAsk = { name: part.name, flat, features, ordinates, sights, dims, words, ...setting };
-  const title = planTitle(job, part, options, dims, words);
   const list = markings(ask);
+  const sizes = roundable(part, ordinates, list);
+  const title = planTitle(job, part, options, dims, words, roundingOf(sizes, dims, tolerance));
   const program = markingProgram(flat, sights);
   const said = notesOf(part, words, { marking, leftOut });
   const tables = [
@@ -72,7 +74,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
           marking === 'all'
             ? markingTable(flat, list, dims, words, setting)
             : programTable(flat, program, dims, words, setting),
-          roundedTable(roundable(part, ordinates, list), dims, tolerance, words, setting),
+          roundedTable(sizes, dims, tolerance, words, setting),
         ]),
     said.length === 0 ? null : notesFlow(words.notes.heading, said, setting),
   ].map((f) => (f === null ? null : once(f)));

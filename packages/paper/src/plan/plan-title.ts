@@ -1,11 +1,10 @@
 import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
-import { ISO_2768_BANDS, plainNumber } from '@tinwright/core/internal';
+import { ISO_2768_BANDS, massText, plainNumber } from '@tinwright/core/internal';
 import { familyTitle, materialName, type PlanWords } from '@tinwright/words/internal';
 import type { Title } from '../page/title-block.js';
 import type { Dims } from './dims.js';
 import type { PlanOptions } from './options.js';
-
-const KG_PER_POUND = 0.45359237; // exact, international avoirdupois pound
+import type { Rounding } from './rounding.js';
 
 /** What the title block of a part's plan says. */
 export function planTitle(
@@ -14,12 +13,12 @@ export function planTitle(
   { date = '', tolerance = 'm' }: PlanOptions,
   dims: Dims,
   words: PlanWords,
+  { finer, over, most }: Rounding,
 ): Title {
   const [x, y] = part.flat.blank.max;
   const { thickness } = part.sheet;
   const inches = dims.unit === 'in';
   const sheet = inches ? `${plainNumber(thickness / MM_PER_INCH, 4)} in` : `${plainNumber(thickness, 2)} mm`;
-  const mass = inches ? `${plainNumber(part.mass / KG_PER_POUND, 2)} lb` : `${plainNumber(part.mass, 3)} kg`;
   const steps = toleranceText(Math.max(x, y), tolerance, dims, words);
   return {
     caution: part.material.zinc ? `${words.caution} ${words.cautionZinc}` : words.caution,
@@ -34,8 +33,12 @@ export function planTitle(
       dims.text(y),
       dims.unit,
     ),
-    make: words.make(part.quantity, mass),
-    sizes: `${words.sizes(dims.name)} ${steps}`,
+    make: words.make(part.quantity, massText(part.mass, dims.unit)),
+    sizes: [
+      words.sizes(dims.name, finer ? 'finer too' : 'no finer'),
+      steps,
+      ...(over === 0 ? [] : [words.rounding(over, plainNumber(most / MM_PER_INCH, 3), 'in')]),
+    ].join(' '),
     widest: { sheet: words.sheet(88, 88), scale: words.patternScale('1:100') },
     bar: inches
       ? { length: 4 * MM_PER_INCH, parts: 8, text: words.measure('4', 'in') }

@@ -1,9 +1,8 @@
 import { MM_PER_INCH } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
+import { massText, plainNumber } from '@tinwright/core/internal';
 import type { CutWork } from '@tinwright/files';
 import { cutTotals } from '@tinwright/files/internal';
 import type { ShearWords } from '@tinwright/words/internal';
-import { massText } from '../packet/kit.js';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
 import type { Dims } from '../plan/dims.js';
@@ -31,7 +30,7 @@ export function sumsTable(
     [s.used, percent(all.used)],
     [s.kept, percent(all.kept)],
     [s.waste, percent(all.waste)],
-    [s.mass, massText(all.mass, dims).replace(' ', '\u00A0')],
+    [s.mass, massText(all.mass, dims.unit).replace(' ', '\u00A0')],
     ...(all.price === null ? [] : [[s.price, plainNumber(all.price, 2)] as const]),
     [s.shear, minutes(all.minutes.shear)],
     [s.table, s.cuts(far(all.cutLength, dims), all.pierces, minutes(all.minutes.table))],

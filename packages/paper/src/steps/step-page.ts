@@ -28,7 +28,7 @@ export function stepPage(scene: Scene, setting: StepSetting): Page {
   const { step } = scene;
   const [left, right] = [MARGIN, SIZE.width - MARGIN];
   const title = words.title(scene.part.name, scene.index + 1, scene.of);
-  const told = tellStep(step, words.language, bendPrint(scene.part, dims));
+  const told = tellStep(step, words.language, bendPrint(scene.part, dims, scene.shop.units));
   const what = told.action;
   const base = SIZE.height - MARGIN - TITLE;
   const small = letter(face, title, [right, base], { height: height, align: 'end' });

@@ -222,3 +222,24 @@ test.each(PAPERS.map((p) => p.name))(
     }
   },
 );
+
+describe('what rounding costs stands on the first sheet', () => {
+  const first = (dims: PlanOptions['dims']) =>
+    wordsOf(partPlan('garden', handLayout(), { paper: 'letter', dims }).pages.slice(0, 1))
+      .map((w) => w.text)
+      .join(' ');
+
+  test('in sixteenths: how many sizes move by more than the tolerance, and by how much; that some are finer is explained', () => {
+    const text = first('1/8');
+    const [, count, most] =
+      /rounding moves (\d+) sizes? by more than that, up to ([\d.]+) in/.exec(text) ?? [];
+    expect(Number(count)).toBeGreaterThan(0);
+    expect(Number(most)).toBeGreaterThan(0.004); // the least of the marking tolerances
+    expect(Number(most)).toBeLessThanOrEqual(0.0625);
+    expect(text).toMatch(/to the nearest 1\/8 \(finer where/);
+  });
+
+  test('in thousandths: nothing, there is none', () => {
+    expect(first('in')).not.toMatch(/rounding|finer/);
+  });
+});

@@ -108,11 +108,11 @@ function dieText(die: string, opening: number, { size }: BendPrint): string {
 }
 
 /** Pieces from the left, as the operator sees them, and where they start. */
-function toolsText({ tools }: BendStep, { values: v }: BendWords, { size }: BendPrint): string {
+function toolsText({ tools }: BendStep, { values: v }: BendWords, { size, piece = size }: BendPrint): string {
   if (tools === null) return v.allTools;
   const text = ({ pieces, from, gap }: ToolGroup) =>
     v.tools(
-      bareUnits(pieces.map(size)),
+      bareUnits(pieces.map(piece)),
       size(Math.abs(from)),
       Math.abs(from) < TINY ? 'at' : from > 0 ? 'inside' : 'outside',
       pieces.length < 2 || gap < TINY ? null : size(gap),

@@ -78,9 +78,14 @@ export function stepLine(step: BendStep, language: Language, print: BendPrint): 
   return [action, ...told, ...[...one(way), ...after].map((t) => t.replace(/\.$/, ''))].join('; ');
 }
 
-/** Sizes in the unit of a job to a tenth of a millimetre, no finer than a stop is set; bends by their names in files. */
-export const plainPrint = (say: Say): BendPrint => ({
-  size: (mm) => say.size(Math.round(mm * 10) / 10),
+/**
+ * Sizes in the unit of a job, to a tenth of a millimetre or a thousandth of an inch: no finer than a stop is set; bends by
+ * their names in files.
+ * @param tools the unit of the shop, which its tools are named in
+ */
+export const plainPrint = (say: Say, tools: Say = say): BendPrint => ({
+  size: (mm) => say.size(say.unit === 'mm' ? Math.round(mm * 10) / 10 : mm),
+  piece: tools.size,
   fine: say.size,
   angle: (degrees) => `${plainNumber(degrees, 1)}°`,
   bend: (id) => id,

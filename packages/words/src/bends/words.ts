@@ -87,6 +87,8 @@ export interface BendWords {
 export interface BendPrint {
   /** With its unit. */
   readonly size: (mm: number) => string;
+  /** A piece of tool by its width, in the unit of the shop it stands in; as other sizes where left out. */
+  readonly piece?: (mm: number) => string;
   /** Finer than a rule shows it. */
   readonly fine: (mm: number) => string;
   /** An angle with its unit. */

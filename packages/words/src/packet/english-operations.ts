@@ -188,7 +188,9 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     title: `${part}: measure it`,
     lines: [
       ...(bent ? ['Correct the angles by hand first: most errors are angles.'] : []),
-      sizes === null ? 'Fill in the inspection sheet.' : `In ${unit}: ${sizes.join(', ')}.`,
+      sizes === null
+        ? 'Fill in the inspection sheet.'
+        : `In ${unit === 'in' ? 'inches' : unit}: ${sizes.join(', ')}.`,
     ],
   }),
   measure: (part, { size, own, between, planned, follows, over }, unit) => ({

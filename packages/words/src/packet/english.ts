@@ -147,7 +147,7 @@ export const ENGLISH_PACKET: PacketWords = {
     heading: 'Worksheet',
     name: 'Name:',
     ask: (letters, unit) =>
-      `On the pattern of this part the sizes ${letters} are left out. Work them out in ${unit}, write down how, and fill them in on the pattern.`,
+      `On the pattern of this part the sizes ${letters} are left out. Work them out in ${unit === 'in' ? 'inches' : unit}, write down how, and fill them in on the pattern.`,
     datum:
       'Every size on the pattern is measured from its left or its near edge. Start from the finished sizes.',
     bends: [

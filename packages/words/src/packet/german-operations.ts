@@ -188,7 +188,9 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
     title: `${part}: messen`,
     lines: [
       ...(bent ? ['Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.'] : []),
-      sizes === null ? 'Das Prüfblatt ausfüllen.' : `In ${unit}: ${sizes.join(', ')}.`,
+      sizes === null
+        ? 'Das Prüfblatt ausfüllen.'
+        : `In ${unit === 'in' ? 'Zoll' : unit}: ${sizes.join(', ')}.`,
     ],
   }),
   measure: (part, { size, own, between, planned, follows, over }, unit) => ({

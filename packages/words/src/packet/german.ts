@@ -151,7 +151,7 @@ export const GERMAN_PACKET: PacketWords = {
     heading: 'Arbeitsblatt',
     name: 'Name:',
     ask: (letters, unit) =>
-      `Auf der Abwicklung dieses Teils fehlen die Maße ${letters}. In ${unit} ausrechnen, den Weg aufschreiben und auf der Abwicklung eintragen.`,
+      `Auf der Abwicklung dieses Teils fehlen die Maße ${letters}. In ${unit === 'in' ? 'Zoll' : unit} ausrechnen, den Weg aufschreiben und auf der Abwicklung eintragen.`,
     datum:
       'Jedes Maß auf der Abwicklung zählt von der linken oder der nahen Kante. Mit den Fertigmaßen anfangen.',
     bends: [

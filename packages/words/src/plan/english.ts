@@ -50,10 +50,12 @@ export const ENGLISH: PlanWords = frozen({
   patternScale: (scale) => `Pattern ${scale}`,
   viewScale: (scale) => `views ${scale}`,
   measure: (length, unit) => `must measure ${length} ${unit}`,
-  sizes: (dims) =>
+  sizes: (dims, finer) =>
     `Sizes in ${dims === 'mm' ? 'mm' : 'inches'}, ${
       { mm: 'to 0.1 mm', in: 'to 0.001 in' }[dims as 'mm'] ?? `to the nearest ${dims}`
-    }, each rounded by itself from the datum corner (circle, near left); marked face up.`,
+    }${finer === 'finer too' ? ' (finer where two lines would print alike, and where they are short)' : ''}, each rounded by itself from the datum corner (circle, near left); marked face up.`,
+  rounding: (count, most, unit) =>
+    `Before you start: rounding moves ${count === 1 ? '1 size' : `${count} sizes`} by more than that, up to ${most} ${unit}; ${count === 1 ? 'it stands' : 'they stand'} starred under "Rounded sizes".`,
   tolerance: (of, steps, unit) =>
     `Marking tolerance ISO 2768-1 ${of}: ${steps.map(([limit, to]) => `±${limit} up to ${to}`).join(', ')} ${unit}.`,
   caution:

@@ -30,7 +30,10 @@ export interface PlanWords {
   readonly patternScale: (scale: string) => string;
   readonly viewScale: (scale: string) => string;
   readonly measure: (length: string, unit: string) => string;
-  readonly sizes: (dims: DimsName) => string;
+  /** @param finer whether some are printed to a finer step */
+  readonly sizes: (dims: DimsName, finer: 'finer too' | 'no finer') => string;
+  /** What rounding costs where it matters: how many sizes, and by how much at most. */
+  readonly rounding: (count: number, most: string, unit: string) => string;
   readonly tolerance: (
     of: ToleranceClass,
     steps: readonly (readonly [limit: string, to: string])[],
