@@ -1,9 +1,9 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Words } from '@tinwright/paper';
+import { partPlan } from '@tinwright/paper';
 import { expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { planned } from '../../../files/test/samples.js';
-import { partPlan } from '../../src/plan/plan-pages.js';
 
 const part = planned([{ name: 'tray', family: 'open-box', length: 160, width: 100, height: 30 }])
   .parts[0] as PartPlan;
