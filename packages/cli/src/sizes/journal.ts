@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import { once } from 'node:events';
-import { createReadStream, createWriteStream, type WriteStream } from 'node:fs';
+import { createReadStream } from 'node:fs';
 import { type FileHandle, open, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import { pipeline } from 'node:stream';
 import { parse } from 'csv-parse';
 import { parse as parseNow } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
@@ -38,7 +38,7 @@ export interface Journal {
   readonly write: (line: JournalLine) => Promise<void>;
   /** The whole table is through: its file appears. */
   readonly finish: () => Promise<void>;
-  /** The run is cut short: what was made is remembered for the next one. */
+  /** The run is over, whole or not: what was made is remembered for the next one. */
   readonly leave: () => Promise<void>;
 }
 
@@ -63,9 +63,12 @@ const parts = (out: string, name: string) => ({
 /** What earlier runs made, also those that were cut off. Lines stay in their files and are read when they are asked for. */
 export async function knownSizes(out: string, name: string): Promise<Known> {
   const { whole, begun, before } = parts(out, name);
-  const kept = createWriteStream(before, { flags: 'a' });
-  for await (const line of linesOf(begun)) await flow(kept, line); // whole ones only: the last may be cut off
-  await closed(kept);
+  const kept = await growing(before, 'a');
+  try {
+    for await (const line of linesOf(begun)) await kept.add(line); // whole ones only: the last may be cut off
+  } finally {
+    await kept.close();
+  }
   const places = textTable();
   const files: FileHandle[] = [];
   for (const path of [whole, before]) {
@@ -104,14 +107,13 @@ interface PlacedLine {
 
 async function* placedLines(path: string): AsyncGenerator<PlacedLine> {
   if ((await stat(path).catch(() => null)) === null) return;
-  const rows = createReadStream(path).pipe(
-    parse({
-      relax_column_count: true,
-      skip_records_with_error: true,
-      skip_empty_lines: true,
-      info: true,
-    }),
-  );
+  const rows = parse({
+    relax_column_count: true,
+    skip_records_with_error: true,
+    skip_empty_lines: true,
+    info: true,
+  });
+  pipeline(createReadStream(path), rows, () => undefined); // what fails ends the rows with it
   let at = 0;
   for await (const { record, info } of rows as AsyncIterable<Parsed>) {
     if (record.length === COLUMNS.length && record[0] !== 'name')
@@ -130,31 +132,29 @@ export async function* linesOf(path: string): AsyncGenerator<JournalLine> {
   for await (const { line } of placedLines(path)) yield line;
 }
 
-export function openJournal(out: string, name: string): Journal {
+export async function openJournal(out: string, name: string): Promise<Journal> {
   const { whole, begun, before } = parts(out, name);
-  const stream = createWriteStream(begun);
-  stream.write(written(COLUMNS));
+  const lines = await growing(begun, 'w');
+  await lines.add(named(COLUMNS));
   return {
-    write: (line) => flow(stream, line),
+    write: lines.add,
     finish: async () => {
-      await closed(stream);
+      await lines.close();
       await rename(begun, whole);
       await rm(before, { force: true });
     },
-    leave: () => closed(stream),
+    leave: lines.close,
   };
 }
 
-/** Writes a line, and waits where the disk is slower. */
-async function flow(stream: WriteStream, line: JournalLine): Promise<void> {
-  if (!stream.write(written(COLUMNS.map((c) => line[c])))) await once(stream, 'drain');
+/** A file that grows by a line at a time, each handed to the disk before the next is asked for. */
+async function growing(path: string, flags: 'a' | 'w') {
+  const file = await open(path, flags);
+  return {
+    add: (line: JournalLine) => file.appendFile(written(COLUMNS.map((c) => line[c]))),
+    close: () => file.close(),
+  };
 }
-
-const closed = (stream: WriteStream) =>
-  new Promise<void>((done, failed) => {
-    stream.on('error', failed);
-    stream.end(done);
-  });
 
 /** A result as a line. */
 export const lineOf = (made: Made, hash: string): JournalLine => ({

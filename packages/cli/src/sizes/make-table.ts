@@ -125,7 +125,7 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
         const known = await knownSizes(out, name);
         const list = { format: 1, program: PROGRAM.mark, files: [name, 'index.svg'] };
         await replaceFile(join(out, 'sizes.json'), `${JSON.stringify(list, null, 2)}\n`, 'force');
-        const journal = openJournal(out, name);
+        const journal = await openJournal(out, name);
         const progress = await host.progress?.('sizes', mine);
         const signal = heard();
         try {
@@ -144,13 +144,14 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
               progress?.to(tally.made + tally.kept + tally.refused);
             },
           });
-          await (whole ? journal.finish() : journal.leave());
+          if (whole) await journal.finish();
           await replaceFile(join(out, 'index.svg'), await indexPicture(out, tally.shown), 'force');
           if (whole) return 'whole';
           return signal.came() ? 'stopped' : 'cut short';
         } finally {
           progress?.end();
           signal.end();
+          await journal.leave();
           await known.close();
         }
       });

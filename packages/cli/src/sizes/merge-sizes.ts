@@ -37,14 +37,18 @@ export async function mergeSizes(folders: readonly string[], host: Host, json: b
       out,
       (why) => `cannot be merged: ${why}. The shards stand as they were`,
       async () => {
-        const journal = openJournal(out, 'sizes.csv');
-        for await (const { line, folder } of inOrder(shards)) {
-          total += 1;
-          if (line.status === 'made' && names.length < MOST_PICTURES) names.push(line.name);
-          if (line.status === 'made') await bring(join(folder, line.name), join(out, line.name));
-          await journal.write(line);
+        const journal = await openJournal(out, 'sizes.csv');
+        try {
+          for await (const { line, folder } of inOrder(shards)) {
+            total += 1;
+            if (line.status === 'made' && names.length < MOST_PICTURES) names.push(line.name);
+            if (line.status === 'made') await bring(join(folder, line.name), join(out, line.name));
+            await journal.write(line);
+          }
+          await journal.finish();
+        } finally {
+          await journal.leave();
         }
-        await journal.finish();
         const list = { format: 1, program: PROGRAM.mark, files: ['sizes.csv', 'index.svg'] };
         await replaceFile(join(out, 'sizes.json'), `${JSON.stringify(list, null, 2)}\n`, 'force');
         await replaceFile(join(out, 'index.svg'), await indexPicture(out, names), 'force');

@@ -1,4 +1,4 @@
-import { readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { tinwright } from '../host.js';
@@ -156,6 +156,16 @@ describe('run again', () => {
     expect((await run()).out).toContain('2 made, 2 kept');
     expect(await readFile(at('out/sizes.csv'), 'utf8')).toBe(whole);
     expect((await below(at('out'))).filter((n) => n.startsWith('.'))).toEqual([]);
+  });
+
+  test.each(['before', 'begun'])('what the disk refuses of its notes is told: .%s', async (note) => {
+    const { at, run } = await place('name,length\na,200\n');
+    expect((await run()).exit).toBe(0);
+    await mkdir(at(`out/.sizes.csv.${note}`)); // where a file has to be
+    const { exit, err } = await run();
+    expect(exit).toBe(3);
+    expect(err).toMatch(/cannot be written: .*What was made before stands/);
+    expect(await below(at('out'))).toContain('a/parts/tray.dxf');
   });
 
   test('a folder with files of somebody else is left alone', async () => {
