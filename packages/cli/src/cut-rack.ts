@@ -11,18 +11,33 @@ export interface RackToCut {
 }
 
 /**
- * Take what plans cut out of a rack file and put their offcuts in; `also` is written with it or neither is.
- * @throws WriteError where somebody changed the file meanwhile; nothing is written then
+ * Take what plans cut out of a rack file and put their offcuts in, once `also` is written.
+ * @throws WriteError where somebody changed the file meanwhile: before `also`, and nothing is written then, or after it
  */
 export async function cutRack(
   { file, bytes, job }: RackToCut,
   plans: readonly ShearPlan[],
   also: () => Promise<void>,
 ): Promise<void> {
-  await changeFile(file, async (content) => {
+  let written = false;
+  const change = async (content: Uint8Array) => {
     if (Buffer.compare(content, bytes) !== 0)
       throw new WriteError(file, 'was changed while the cuts were planned. Run again. Nothing was changed');
     await also();
+    written = true;
     return cutRackText(new TextDecoder().decode(content), plans, job === '' ? 'cut' : job);
-  });
+  };
+  try {
+    await changeFile(file, change);
+  } catch (error) {
+    if (!written || !(error instanceof WriteError) || !UNCHANGED.test(error.message)) throw error;
+    const why = error.message.replace(UNCHANGED, '');
+    throw new WriteError(
+      file,
+      `${why}. The cuts are written, their sheets not taken out: run again`,
+      error.signal,
+    );
+  }
 }
+
+const UNCHANGED = /(\. Run it again)?\. Nothing was changed$/;

@@ -20,13 +20,14 @@ const blank = {
   grain: null,
 };
 
-async function planned() {
+async function planned(meanwhile = async (_rack: string): Promise<void> => undefined) {
   const file = join(await emptyFolder(), 'rack.yaml');
   await writeFile(file, RACK);
   const plans = planShear([blank], readRack(parse(RACK)), LIMITS);
   let written = 0;
   const also = async () => {
     written++;
+    await meanwhile(file);
   };
   const cut = () => cutRack({ file, bytes: Buffer.from(RACK), job: 'trays' }, plans, also);
   return { file, cut, count: () => written };
@@ -48,6 +49,16 @@ test('a rack changed by someone else meanwhile: refused, theirs stays, no file i
   await expect(cut()).rejects.toThrow('was changed while the cuts were planned. Run again.');
   expect(await readFile(file, 'utf8')).toBe(theirs);
   expect(count()).toBe(0);
+});
+
+test('a rack changed while the files are written: theirs stays, and it is told that the cuts are written', async () => {
+  const theirs = `${RACK}# counted again\n`;
+  const { cut, file, count } = await planned((rack) => writeFile(rack, theirs));
+  await expect(cut()).rejects.toThrow(
+    'was changed by another program meanwhile. The cuts are written, their sheets not taken out: run again',
+  );
+  expect(await readFile(file, 'utf8')).toBe(theirs);
+  expect(count()).toBe(1);
 });
 
 test('two runs at the same time: the second is refused, the sheet is taken once', async () => {
