@@ -29,7 +29,7 @@ export {
 } from './layers.js';
 export { fromMakerModel } from './maker/from-maker-model.js';
 export { toMakerModel } from './maker/to-maker-model.js';
-export { manifestOf, type PartFiles } from './manifest.js';
+export { type ManifestTells, manifestOf, type PartFiles } from './manifest.js';
 export { type CutNest, cutNest, nestFiles } from './nest/nest-files.js';
 export type { NestFlat } from './nest/sheet-drawing.js';
 export type { OutFile } from './out-file.js';

@@ -1,6 +1,7 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
 import { breath, plainNumber } from '@tinwright/core/internal';
 import type { ShopPlan } from '@tinwright/shop';
+import type { Language } from '@tinwright/words';
 import { cutListFiles } from './cut-list/csv.js';
 import type { KnownCut } from './cut-list/cut-list.js';
 import type { Drawing } from './drawing.js';
@@ -27,6 +28,8 @@ export interface Wanted {
   readonly cut?: KnownCut | null;
   /** Formats of one's own that every part's cut file is written in too, `parts/NAME.EXTENSION`. */
   readonly writers?: readonly Writer<Drawing>[];
+  /** Language of what the manifest tells; English where nobody says. */
+  readonly language?: Language;
   /** Files drawn elsewhere that belong to the set: the manifest lists them too. */
   readonly also?: readonly OutFile[];
 }
@@ -103,14 +106,24 @@ function checkedWriters(writers: readonly Writer<Drawing>[]): readonly Writer<Dr
 }
 
 /** The manifest of a set of files; it stands last among them. */
-function manifestFile(plan: JobPlan, paths: readonly string[], { inShop, cut, style }: Wanted): OutFile {
+function manifestFile(
+  plan: JobPlan,
+  paths: readonly string[],
+  { inShop, cut, style, language }: Wanted,
+): OutFile {
   const files = (p: PartPlan): PartFiles => {
     const path = cutPath(p, style?.names ?? TABLE_STYLE.names);
     return { dxf: `${path}.dxf`, svg: `${path}.svg` };
   };
   return {
     path: 'job.json',
-    content: manifestText(manifestOf(plan, files, paths, inShop ?? null, cut ?? null)),
+    content: manifestText(
+      manifestOf(plan, files, paths, {
+        inShop: inShop ?? null,
+        cut: cut ?? null,
+        language: language ?? 'en',
+      }),
+    ),
   };
 }
 

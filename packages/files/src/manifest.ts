@@ -10,7 +10,7 @@ import {
 } from '@tinwright/core';
 import { sayIn, sortFindings } from '@tinwright/core/internal';
 import type { ShopPlan } from '@tinwright/shop';
-import { tellFindings } from '@tinwright/words';
+import { type Language, tellFindings } from '@tinwright/words';
 import { findingEntry, spotWords } from '@tinwright/words/internal';
 import { clearPoint } from './clear-point.js';
 import type { KnownCut } from './cut-list/cut-list.js';
@@ -24,23 +24,28 @@ export interface PartFiles {
   readonly svg: string;
 }
 
-/**
- * The manifest `job.json` of a job; `written` are the set's other files. All lengths mm, angles deg, mass kg, area mm².
- * @param inShop the job as a shop makes it: bend orders and findings; null when no shop was asked for
- * @param cut what it is cut from, and what was left out; null where nobody said what stock there is
- */
+/** What a manifest tells beside the plan. */
+export interface ManifestTells {
+  /** The job as a shop makes it: bend orders and findings; null when no shop was asked for. */
+  readonly inShop?: ShopPlan | null;
+  /** What it is cut from, and what was left out; null where nobody said what stock there is. */
+  readonly cut?: KnownCut | null;
+  /** Of findings, bend notes and reasons; codes and values are the same in all. English where nobody says. */
+  readonly language?: Language;
+}
+
+/** The manifest `job.json` of a job; `written` are the set's other files. All lengths mm, angles deg, mass kg, area mm². */
 export function manifestOf(
   plan: JobPlan,
   files: (part: PartPlan) => PartFiles,
   written: readonly string[],
-  inShop: ShopPlan | null = null,
-  cut: KnownCut | null = null,
+  { inShop = null, cut = null, language = 'en' }: ManifestTells = {},
 ): object {
   const marks = writtenMarks(plan);
   const say = sayIn(plan.job.units);
   const sequence = (name: string) => {
     const found = inShop?.sequences.find((s) => s.part === name);
-    return found === undefined ? {} : { sequence: sequenceEntry(found, say) };
+    return found === undefined ? {} : { sequence: sequenceEntry(found, say, language) };
   };
   return {
     format: 1,
@@ -50,7 +55,7 @@ export function manifestOf(
     units: plan.job.units,
     parts: plan.parts.map((p) => ({ ...partEntry(p, marks.of(p.name), files(p)), ...sequence(p.name) })),
     ...(inShop === null ? {} : { shop: inShop.shop.name, batch: inShop.batch }),
-    findings: tellFindings(allFindings(plan, inShop, cut), plan.job.units, 'en').map(findingEntry),
+    findings: tellFindings(allFindings(plan, inShop, cut), plan.job.units, language).map(findingEntry),
     ...(cut === null ? {} : { cutList: cutListEntry(cut.work) }),
     ...(plan.assembly === null ? {} : { assembly: assemblyEntry(plan, plan.assembly, marks) }),
     files: written,

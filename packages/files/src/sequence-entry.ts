@@ -1,9 +1,9 @@
 import type { Say } from '@tinwright/core';
 import type { Sequence } from '@tinwright/shop';
-import { mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
+import { type Language, mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
 
 /** A part's bend order as the manifest tells it: lengths mm, words in the unit of the job. */
-export function sequenceEntry(sequence: Sequence, say: Say): object {
+export function sequenceEntry(sequence: Sequence, say: Say, language: Language = 'en'): object {
   const { status, proved, gap, seconds, steps, reasons, mends, shop } = sequence;
   return {
     status,
@@ -15,7 +15,7 @@ export function sequenceEntry(sequence: Sequence, say: Say): object {
       bends: step.bends,
       machine: step.machine,
       machineName: step.machineName,
-      note: stepLine(step, 'en', plainPrint(say)),
+      note: stepLine(step, language, plainPrint(say)),
       action: step.action,
       clamp: step.clamp,
       held: step.held,
@@ -35,12 +35,12 @@ export function sequenceEntry(sequence: Sequence, say: Say): object {
     reasons: reasons.map(({ code, ...reason }) => ({
       ...reason,
       obstacle: code,
-      message: reasonWords({ code, ...reason }, say),
+      message: reasonWords({ code, ...reason }, say, language),
     })),
     ...(mends.length === 0
       ? {}
       : {
-          mends: mends.map((mend) => ({ ...mend, message: mendWords(mend, say) })),
+          mends: mends.map((mend) => ({ ...mend, message: mendWords(mend, say, language) })),
         }),
   };
 }

@@ -3,6 +3,7 @@ import type { AnyFamily, Finding, JobPlan } from '@tinwright/core';
 import { massText } from '@tinwright/core/internal';
 import type { OutFile } from '@tinwright/files';
 import type { ShopPlan } from '@tinwright/shop';
+import type { Language } from '@tinwright/words';
 import { type Host, paint, table } from '../console.js';
 import { cutKnown } from '../cut-known.js';
 import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
@@ -10,7 +11,7 @@ import { findingEntries, findingLines, worst } from '../findings.js';
 import { SIZE_OPTION } from '../in-size.js';
 import { openJob } from '../open-job.js';
 import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
-import { sizeText } from '../size-text.js';
+import { type Spoken, spoken } from '../spoken.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../table-options.js';
 import {
   type AnyCommand,
@@ -33,6 +34,7 @@ interface Options extends TableOptions {
   readonly rack?: string;
   readonly shop?: string;
   readonly size?: string;
+  readonly lang: Language;
   readonly json: boolean;
 }
 
@@ -69,6 +71,12 @@ export const make: AnyCommand = command<Options>({
     rack: RACK_OPTION,
     size: SIZE_OPTION,
     shop: SHOP_OPTION,
+    lang: {
+      type: 'string',
+      choices: ['en', 'de'],
+      default: 'en',
+      describe: 'language of findings and answers, in job.json too',
+    },
     json: JSON_OPTION,
   },
   examples: [
@@ -80,7 +88,7 @@ export const make: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const { job, out, dxf, pictures, views, steps, strict, shop, size, json } = options;
+  const { job, out, dxf, pictures, views, steps, strict, shop, size, lang, json } = options;
   const opened = await openJob(host, job, json, families, {
     shop: shop ?? (steps ? DEFAULT_NAME : undefined),
     size,
@@ -113,43 +121,48 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
           views,
           inShop,
           cut,
+          language: lang,
           also,
         });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
   if (json) {
-    const entries = findingEntries(findings, plan.job.units);
+    const entries = findingEntries(findings, plan.job.units, lang);
     host.out(`${JSON.stringify({ out, files: written, findings: entries }, null, 2)}
 `);
-  } else tell(host, plan, findings, written, out);
+  } else tell(host, { plan, lang, out }, findings, written);
   return wrong ? EXIT.findings : EXIT.done;
+}
+
+interface Telling {
+  readonly plan: JobPlan;
+  readonly lang: Language;
+  readonly out: string;
 }
 
 function tell(
   host: Host,
-  plan: JobPlan,
+  { plan, lang, out }: Telling,
   findings: readonly Finding[],
   written: readonly string[],
-  out: string,
 ): void {
-  host.out(table(rowsOf(plan, host)));
-  for (const line of findingLines(host, findings, plan.job.units)) host.out(`${line}\n`);
-  host.out(
-    written.length > 0
-      ? `${written.length} files in ${out}: open ${join(out, toOpen(written))} in a browser.\n`
-      : 'Nothing written: a finding is an error.\n',
-  );
-  if (worst(findings) === 'error' && written.length > 0) host.out('Written, but a finding is an error.\n');
+  const said = spoken(lang, plan.job.units);
+  const { words } = said;
+  host.out(table(rowsOf(plan, said, host)));
+  for (const line of findingLines(host, findings, plan.job.units, lang)) host.out(`${line}\n`);
+  const none = written.length === 0;
+  host.out(`${none ? words.notWritten : words.filesIn(written.length, out, join(out, toOpen(written)))}\n`);
+  if (worst(findings) === 'error' && !none) host.out(`${words.writtenAll}\n`);
 }
 
 /** A line for every part. */
-const rowsOf = (plan: JobPlan, host: Host): readonly (readonly string[])[] =>
+const rowsOf = (plan: JobPlan, { words, size }: Spoken, host: Host): readonly (readonly string[])[] =>
   plan.parts.map((p) => [
     paint(host, 'bold', p.name),
     `${p.quantity} x ${p.family.name}`,
-    `blank ${p.flat.blank.max.map((v) => sizeText(v, plan.job.units)).join(' x ')} ${plan.job.units}`,
-    massText(p.mass, plan.job.units),
+    words.blank(size(...p.flat.blank.max)),
+    massText(p.mass, plan.job.units).replace('.', words.decimal),
   ]);
 
 /** A picture of every bend. Its package takes its time to load, so only here. */

@@ -4,12 +4,11 @@ import type { RuleKind } from '../bending/kind.js';
 import { RULE_KINDS } from '../bending/kinds.js';
 import { COMMON } from '../families/common.js';
 import type { AnyFamily } from '../families/family.js';
+import { type GaugeData, gaugeSchema } from '../schema/gauge.js';
 import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import { type Grain, type RackRows, rackShape } from '../schema/rack-rows.js';
 import { shapeOf } from '../schema/value.js';
-import { GAUGE_SYSTEMS, type GaugeSystemName } from '../stock/gauges.js';
 import type { Unit } from '../units/length.js';
-import { wholeNumber } from '../units/range.js';
 import { type CutByData, cutBySchema } from './cut-by.js';
 import { type JointData, jointSchema } from './joints.js';
 import { lineSchema, nameSchema } from './name.js';
@@ -30,7 +29,7 @@ export const MOST_JOINTS = 500;
 export interface StockData {
   readonly material: string;
   readonly thickness?: number | undefined;
-  readonly gauge?: number | { readonly system: GaugeSystemName; readonly number: number } | undefined;
+  readonly gauge?: GaugeData | undefined;
 }
 
 /** What stands in `stock:` of a job: also what there is to cut it from. */
@@ -182,18 +181,10 @@ export function stockSchema(kit: ParamKit): Gives<unknown> {
 }
 
 function stockShape(kit: ParamKit) {
-  const systems = GAUGE_SYSTEMS.map((s) => s.name);
-  const number = wholeNumber();
   return {
     material: kit.oneOf(kit.materials),
     thickness: z.optional(kit.size(THICKNESS)),
-    gauge: z.optional(
-      kit.either(
-        number,
-        strictGroup({ system: kit.oneOf(systems), number }),
-        'a gauge number such as 20, or { system, number },',
-      ),
-    ),
+    gauge: z.optional(gaugeSchema(kit)),
   };
 }
 

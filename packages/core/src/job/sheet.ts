@@ -2,8 +2,8 @@ import type { RuleKind } from '../bending/kind.js';
 import type { StripBend } from '../bending/strip-bend.js';
 import { fail, within } from '../errors/problem.js';
 import type { Sheet } from '../fold/tree.js';
+import { gaugedThickness } from '../schema/gauge.js';
 import type { MetalRow, RackRows } from '../schema/rack-rows.js';
-import { GAUGE_SYSTEMS, gaugeMeanings, gaugeThickness } from '../stock/gauges.js';
 import type { Material } from '../stock/materials.js';
 import { withMethods } from '../units/with-methods.js';
 import type { BendingData, JobStockData, StockData } from './schema.js';
@@ -68,14 +68,5 @@ function thicknessOf({ thickness, gauge }: StockData, material: Material): numbe
       'no thickness',
       'Give thickness, or gauge with a material that has gauges',
     );
-  if (typeof gauge !== 'number') return gaugeThickness(gauge.system, gauge.number, ['gauge']);
-  if (material.gauges !== null) return gaugeThickness(material.gauges, gauge, ['gauge']);
-  const systems = GAUGE_SYSTEMS.map((s) => s.name).join(', ');
-  const means = gaugeMeanings(gauge);
-  return fail(
-    'gauge-system',
-    ['gauge'],
-    `gauge ${gauge} given for ${material.name}, which has no gauge system of its own`,
-    `Write gauge: { system: …, number: ${gauge} } with ${systems}${means === '' ? '' : `; ${gauge} is ${means}`}`,
-  );
+  return gaugedThickness(gauge, material);
 }

@@ -1,7 +1,10 @@
 import * as z from 'zod/mini';
+import { JobError } from '../errors/problem.js';
+import { MATERIALS } from '../stock/materials.js';
 import { MM_PER_INCH } from '../units/length.js';
 import { KG_PER_POUND } from '../units/mass.js';
 import { numberAbove } from '../units/range.js';
+import { type GaugeData, gaugedThickness, gaugeSchema } from './gauge.js';
 import { type Gives, type ParamKit, strictGroup } from './kit.js';
 
 /** Direction of the rolling lines: along x, along y, or nobody minds. */
@@ -114,19 +117,56 @@ const metal = (k: ParamKit, rows: Rows) => {
   return {
     name: may(name()),
     material: may(k.oneOf(k.materials)),
-    thickness: may(k.size({ min: 0.1, max: 6 })),
+    thickness: k.maybe(k.size({ min: 0.1, max: 6 })),
+    gauge: k.maybe(gaugeSchema(k)),
     grain: k.maybe(k.oneOf(['x', 'y'])),
     price: k.maybe(price(k)),
     trim: k.maybe(trim(k)),
   };
 };
 
+/** A row as it is written, and with its thickness in place of its gauge. */
+type Gauged = Pick<MetalRow, 'material' | 'thickness'> & { readonly gauge: GaugeData | null };
+
+function withThickness(row: Gauged, rows: Rows): Omit<Gauged, 'gauge'> {
+  const { gauge, ...rest } = row;
+  if (gauge !== null && rest.thickness !== null)
+    throw refused('thickness and gauge given: give one of the two');
+  if (gauge === null && rest.thickness === null && rows === 'named')
+    throw refused('no thickness: give thickness, or gauge');
+  if (gauge === null) return rest;
+  const metal = MATERIALS.find((m) => m.name === rest.material);
+  const known = metal ?? { name: rest.material ?? 'a row without a material', gauges: null };
+  return { ...rest, thickness: gaugedThickness(gauge, known) };
+}
+
+const refused = (message: string) => new JobError([{ code: 'value-range', path: [], message, fix: '' }]);
+
+/** Rows may give a gauge in place of their thickness. */
+const gauged = (row: Gives<unknown>, rows: Rows): Gives<unknown> =>
+  z.pipe(
+    row,
+    z.transform((v, context) => {
+      try {
+        return withThickness(v as Gauged, rows);
+      } catch (error) {
+        if (!(error instanceof JobError)) throw error;
+        for (const { path, message, fix } of error.problems) {
+          const text = fix === '' ? message : `${message}. ${fix}`;
+          context.issues.push({ code: 'custom', path: [...path], message: text, input: v });
+        }
+        return z.NEVER;
+      }
+    }),
+  );
+
 const pair = (k: ParamKit) => k.list(k.size(), 2, 2);
 
 /** A list of full sheets; loose ones may be sizes by themselves. */
 export function sheetRowsSchema(k: ParamKit, rows: Rows): Gives<readonly SheetRow[]> {
-  const sheet = strictGroup({ ...metal(k, rows), size: pair(k), count: k.maybe(k.count(0, 100_000)) });
-  const row = rows === 'named' ? sheet : eitherRow(k, sheet as Gives<unknown>);
+  const group = strictGroup({ ...metal(k, rows), size: pair(k), count: k.maybe(k.count(0, 100_000)) });
+  const sheet = gauged(group as Gives<unknown>, rows);
+  const row = rows === 'named' ? sheet : eitherRow(k, sheet);
   return k.list(row as Gives<SheetRow>, 0, MOST);
 }
 
@@ -146,14 +186,15 @@ function eitherRow(k: ParamKit, sheet: Gives<unknown>): Gives<unknown> {
 /** Everything a rack says beside its units and name, to stand in a group. */
 export function rackShape(k: ParamKit, rows: Rows): Readonly<Record<keyof RackRows, Gives<unknown>>> {
   const point = k.list(k.size({ min: 0 }), 2, 2);
-  const offcut = strictGroup({
+  const group = strictGroup({
     ...metal(k, rows),
     size: k.maybe(pair(k)),
     outline: k.maybe(k.list(point, 3, MOST_CORNERS)),
   });
+  const offcut = gauged(group as Gives<unknown>, rows);
   return {
     sheets: k.or(sheetRowsSchema(k, rows), []),
-    offcuts: k.or(k.list(offcut as Gives<unknown>, 0, MOST), []),
+    offcuts: k.or(k.list(offcut, 0, MOST), []),
     trim: k.or<unknown>(trim(k), null),
     kerf: k.or(k.size({ min: 0, max: WIDEST_KERF }), 0),
     leastOffcut: k.or<unknown>(pair(k), [COMMON_LEAST, COMMON_LEAST]),

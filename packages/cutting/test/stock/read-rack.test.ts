@@ -38,6 +38,30 @@ test('a sheet without count, trim and price: as many as needed, nothing trimmed,
   });
 });
 
+test('a gauge stands for its thickness, in the system of the metal or in one that is named', () => {
+  const { thickness: _, ...row } = FULL;
+  const thick = (gauge: unknown, material = 'galvanised-steel') =>
+    readRack({ units: 'mm', sheets: [{ ...row, material, gauge }] }).sheets[0]?.thickness;
+  // galvanised sheet gauge 20: 0.0396 in, coating included; Brown & Sharpe 20: 0.0320 in as printed
+  expect(thick(20)).toBeCloseTo(0.0396 * 25.4, 9);
+  expect(thick({ system: 'aluminium', number: 20 }, 'mild-steel')).toBeCloseTo(0.032 * 25.4, 9);
+});
+
+test('a thickness and a gauge, neither, or a gauge without a system are refused with their row', () => {
+  const { thickness: _, ...row } = FULL;
+  const said = (sheet: object) => {
+    try {
+      readRack({ units: 'mm', sheets: [sheet] });
+    } catch (error) {
+      if (error instanceof JobError) return error.problems.map((p) => `${p.path.join('.')}: ${p.message}`);
+    }
+    return [];
+  };
+  expect(said({ ...FULL, gauge: 20 })).toEqual(['sheets.0: thickness and gauge given: give one of the two']);
+  expect(said(row)).toEqual(['sheets.0: no thickness: give thickness, or gauge']);
+  expect(said({ ...row, gauge: 99 })[0]).toMatch(/^sheets\.0\.gauge: gauge 99 given/);
+});
+
 test('offcuts come first, whatever the trim of full sheets', () => {
   const { sheets } = rack({ trim: 5, offcuts: [{ ...FULL, name: 'rest', size: [700, 450] }] });
   expect(sheets.map((s) => [s.name, s.origin, s.count, s.trim.north])).toEqual([

@@ -17,6 +17,11 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
   cuts: (cuts: number, settings: number) =>
     `${many(cuts, 'cut')} with ${many(settings, 'setting')} of the stop.`,
   open: (file: string) => `Open ${file}.`,
+  blank: (size: string) => `blank ${size}`,
+  filesIn: (n: number, folder: string, open: string) =>
+    `${many(n, 'file')} in ${folder}: open ${open} in a browser.`,
+  notWritten: 'Nothing written: a finding is an error.',
+  writtenAll: 'Written, but a finding is an error.',
   sheetsIn: (n: number, folder: string) => `${many(n, 'sheet')} in ${folder}.`,
   soFar: (sheets: number, seed: number) => `${many(sheets, 'sheet')} so far (seed ${seed})`,
   ending: 'ending with the best so far.',

@@ -17,6 +17,11 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
   cuts: (cuts: number, settings: number) =>
     `${many(cuts, 'Schnitt', 'Schnitte')}, Anschlag ${settings}-mal eingestellt.`,
   open: (file: string) => `Öffne ${file}.`,
+  blank: (size: string) => `Zuschnitt ${size}`,
+  filesIn: (n: number, folder: string, open: string) =>
+    `${many(n, 'Datei', 'Dateien')} in ${folder}: ${open} im Browser öffnen.`,
+  notWritten: 'Nichts geschrieben: ein Befund ist ein Fehler.',
+  writtenAll: 'Geschrieben, aber ein Befund ist ein Fehler.',
   sheetsIn: (n: number, folder: string) => `${many(n, 'Tafel', 'Tafeln')} in ${folder}.`,
   soFar: (sheets: number, seed: number) => `bisher ${many(sheets, 'Tafel', 'Tafeln')} (Startzahl ${seed})`,
   ending: 'hört auf, das Beste bis hier bleibt.',

@@ -1,4 +1,4 @@
-/** What a terminal says of sheets that were planned. Counts are numbers, sizes and shares are text already. */
+/** What a terminal says of sheets that were planned and of files that were written. Counts are numbers, sizes and shares are text already. */
 export interface ConsoleWords {
   /** Between the whole and its parts of a number. */
   readonly decimal: '.' | ',';
@@ -12,6 +12,12 @@ export interface ConsoleWords {
   readonly noOffcut: string;
   readonly cuts: (cuts: number, settings: number) => string;
   readonly open: (file: string) => string;
+  /** A part made of a blank of that size. */
+  readonly blank: (size: string) => string;
+  readonly filesIn: (n: number, folder: string, open: string) => string;
+  /** Where a finding is an error: what became of the files. */
+  readonly notWritten: string;
+  readonly writtenAll: string;
   readonly sheetsIn: (n: number, folder: string) => string;
   /** While a nest is searched, and when it is interrupted. */
   readonly soFar: (sheets: number, seed: number) => string;
