@@ -8,7 +8,20 @@ import type { BendStep } from '@tinwright/shop';
  * on every part of that sheet, however long and deep.
  */
 export function strokeKey({ name, flat }: PartPlan, step: BendStep): string {
-  const { bends, held, beside, towards, handling, heading, sight, seconds, touches, length, ...same } = step;
+  const {
+    bends,
+    held,
+    gripped,
+    beside,
+    towards,
+    handling,
+    heading,
+    sight,
+    seconds,
+    touches,
+    length,
+    ...same
+  } = step;
   const set = [same, touches?.by ?? null, towards.roughly, flat.thickness];
   const anywhere = (step.action === 'fold' || step.action === 'close') && step.tools === null;
   if (anywhere && step.machine === 'brake') return JSON.stringify(set, round);

@@ -8,7 +8,7 @@ import { type Label, placed } from '../plan/labels.js';
 import { roomIn } from '../plan/room.js';
 import { hatching, OFF } from './hatch.js';
 import { type DrawnSurface, toolsDrawn } from './lying-tools.js';
-import { moves, parentOf, type Scene } from './scene.js';
+import { moves, type Scene } from './scene.js';
 import type { StepSetting } from './setting.js';
 
 const HATCH = 2.6; // mm on the page between the lines of a hatch
@@ -56,7 +56,7 @@ function partDrawn(scene: Scene, ratio: number): readonly DrawnSurface[] {
       const surface = panelSurface(standing, p);
       const pen: Pen = moves(scene, 'panel', p.id) ? 'bold' : 'wide';
       const own: DrawnSurface = { pen, surface, kinds: ['edge'] };
-      if (p.id !== scene.step.held || ratio === 0) return [own];
+      if (!scene.step.gripped.includes(p.id) || ratio === 0) return [own];
       const hatch = { facets: [], lines: hatching(p, before.thickness, HATCH / ratio) };
       return [own, { pen: 'faint', surface: hatch, kinds: ['mark'] }];
     }),
@@ -121,7 +121,6 @@ function labelsOf(
     return (free.length > 0 ? free : all).map(on);
   };
   const found = (id: string) => state.before.panels.find((p) => p.id === id);
-  const turning = step.heldSide === 'parent' ? step.bends : [parentOf(scene)];
   const label = (id: string, text: string): readonly Label[] => {
     const panel = found(id);
     return panel === undefined
@@ -129,7 +128,7 @@ function labelsOf(
       : [{ texts: [text], of: { kind: 'points', at: spots(panel), radius: 0.4 } }];
   };
   return [
-    ...label(step.held, words.held(step.held, step)),
-    ...turning.flatMap((id) => label(id, words.turns(id, step))),
+    ...step.gripped.flatMap((id) => label(id, words.held(id, step))),
+    ...step.beside.flatMap((id) => label(id, words.turns(id, step))),
   ];
 }

@@ -116,8 +116,3 @@ function reachOf(cuts: readonly Cut[], way: 1 | -1, low: number, high: number): 
   });
   return Math.max(0, ...between.map((p) => way * p[0]));
 }
-
-/** The panel that the first bend hangs on. */
-export function parentOf({ part, step }: Pick<Scene, 'part' | 'step'>): string {
-  return part.flat.bends.find((b) => b.id === step.bends[0])?.parent ?? '';
-}

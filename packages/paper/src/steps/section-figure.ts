@@ -78,7 +78,8 @@ function labelsOf(
     });
   const at = (text: string, points: readonly Point[], radius: number): readonly Label[] =>
     points.length === 0 ? [] : [{ texts: [text], of: { kind: 'points', at: points, radius } }];
-  const held = spots((c) => c.kind === 'panel' && c.id === step.held);
+  const gripped = scene.cuts[when].find((c) => c.kind === 'panel' && step.gripped.includes(c.id))?.id;
+  const held = spots((c) => c.kind === 'panel' && c.id === gripped);
   const turning = spots((c) => c.kind === 'panel' && scene.state.moving.has(c.id));
   const names = [
     ...new Set(
@@ -86,7 +87,7 @@ function labelsOf(
     ),
   ];
   return [
-    ...at(words.held(step.held, step), held, 0.3),
+    ...at(words.held(gripped ?? step.held, step), held, 0.3),
     ...(when === 'after' || step.machine === 'hand'
       ? at(words.turns(names[0] ?? '', step), turning, 0.5)
       : []),

@@ -8,6 +8,7 @@ import { PATTERN_SCALES } from '../page/paper.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import { detailFigure } from './detail-figure.js';
 import { lyingFigure } from './lying-figure.js';
+import { rollFigures } from './roll-figure.js';
 import type { Scene } from './scene.js';
 import { sectionFigure } from './section-figure.js';
 import { sectionFrame } from './section-frame.js';
@@ -73,6 +74,7 @@ function sections(scene: Scene, box: Box, setting: StepSetting): readonly Item[]
     });
   };
   const third = boxes(3);
+  if (scene.step.action === 'roll') return rollFigures(scene, third, setting);
   const detail = detailFigure(scene, third[2] as Box, setting);
   const [first, second] = (detail === null ? boxes(2) : third) as [Box, Box];
   const frame = sectionFrame(scene, first);

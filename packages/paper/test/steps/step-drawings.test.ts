@@ -38,9 +38,9 @@ describe.each(CASES)('$name', (one) => {
     steps.forEach((step, i) => {
       const page = pages[i] as Page;
       const texts = said(page);
-      for (const id of step.bends) expect(texts).toContain(id);
+      for (const id of [...step.bends, ...step.gripped]) expect(texts).toContain(id);
       expect(texts).toContain(`step ${i + 1} of ${steps.length}`);
-      expect(texts).toContain(`${step.held}, at its edge to`);
+      expect(texts).toMatch(/, at (its edge|their edges) to /);
       expect(texts).toContain(faceOf(step));
       expect(texts).toContain('Caution: ');
       if (step.machine === 'brake' && step.action !== 'close') {
@@ -63,7 +63,8 @@ describe.each(CASES)('$name', (one) => {
   test('the held panel is named with what holds it, in both cross-sections and where it lies', () => {
     steps.forEach((step, i) => {
       const labels = textsOf(pages[i] as Page).filter((t) => t.startsWith(`${step.held}: `));
-      expect([step.bends, labels.length]).toEqual([step.bends, 3]);
+      // stages of a rolled edge show that alone
+      expect([step.bends, labels.length]).toEqual([step.bends, step.action === 'roll' ? 1 : 3]);
     });
   });
 
@@ -141,4 +142,17 @@ describe('a press in words', () => {
   test('the angle is measured with the load off', () => {
     for (const page of pagesOf(one)) expect(said(page)).toContain('with the load off');
   });
+});
+
+test('a wired edge is drawn in three stages, none smaller than it is', () => {
+  const one = caseOf('wired pan');
+  const rolled = pagesOf(one).filter((_, i) => one.sequence.steps[i]?.action === 'roll');
+  expect(rolled).toHaveLength(4);
+  for (const page of rolled)
+    for (const stage of [
+      /1 Turn the edge up, \d+:1$/,
+      /2 Lay the wire in, \d+:1$/,
+      /3 Close it over the wire, \d+:1$/,
+    ])
+      expect(textsOf(page)).toContainEqual(expect.stringMatching(stage));
 });

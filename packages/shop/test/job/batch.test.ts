@@ -17,6 +17,7 @@ const STEP: BendStep = {
   clamp: null,
   held: 'base',
   heldSide: 'parent',
+  gripped: ['base'],
   beside: ['side'],
   faceUp: 'marked',
   heading: 0,

@@ -53,6 +53,13 @@ test('without a brake a hem is folded over a bar and closed with a mallet on the
   expect(steps[0]).toMatchObject({ setAngle: 90, angle: 135, held: 'north' });
 });
 
+test('tabs on two walls under one bar: both walls are held', () => {
+  const tabbed = planned({ family: 'open-box', length: 180, width: 120, height: 40, corner: 'tabbed' });
+  const { steps } = planSequence(tabbed, hands);
+  const both = steps.find((s) => s.bends.includes('tab-north-east') && s.bends.includes('tab-south-east'));
+  expect(both?.gripped).toEqual(['north', 'south']);
+});
+
 describe('a hand seamer', () => {
   const tabs = planned({ family: 'open-box', length: 180, width: 120, height: 40, corner: 'tabbed' });
   const capacity = [{ material: 'mild-steel', thickness: 1 }];

@@ -12,17 +12,19 @@ const closed = ({ strip, round }: HandFacts, flat: string): string =>
       ? flat
       : `Lay a strip ${strip} thick into the fold, as thick as the gap of the hem. ${flat} Draw the strip out.`;
 const vise = ({ held }: HandFacts) =>
-  `Hang ${held} between the folding bars, the line level with them, and clamp it.`;
+  `Hang ${list(held)} between the folding bars, the line level with them, and clamp it.`;
 const bench = ({ held }: HandFacts) =>
-  `Lay ${held} on the bench with the line at its edge and clamp a bar down on it along the line.`;
+  `Lay ${list(held)} on the bench with the line at its edge and clamp a bar down on it along the line.`;
 const over = ({ set }: HandFacts) =>
   `Bend the free side to ${set} with a mallet against a block of wood, a little at a time along the whole line.`;
 const seamer = ({ held, set }: HandFacts) =>
-  `Grip ${held} in the hand seamer up to the line and turn it to ${set}, a little at a time along the whole line.`;
+  `Grip ${list(held)} in the hand seamer up to the line and turn it to ${set}, a little at a time along the whole line.`;
 const laid = ({ angle }: HandFacts) =>
   `Take it out, lay it on the bench with the fold up, and lay the fold over to about ${angle} with the mallet. ${NEXT}`;
 const gauge = ({ held, gauged }: HandFacts) =>
-  gauged ? `Push ${held} against the back gauge` : `Lay ${held} on the die with the line under the punch`;
+  gauged
+    ? `Push ${list(held)} against the back gauge`
+    : `Lay ${list(held)} on the die with the line under the punch`;
 const RISES = 'Hold the sheet by hand in front of the tools; it rises as it is bent.';
 const wire = ({ bends, rod }: HandFacts) =>
   rod === null
@@ -46,7 +48,7 @@ export const BENDS_ENGLISH: BendWords = {
   how: {
     bend: {
       brake: (f) =>
-        `Clamp ${f.held} with the sight line under the edge of the fingers, then lift the leaf to ${f.set}${spring(f)}.`,
+        `Clamp ${list(f.held)} with the sight line under the edge of the fingers, then lift the leaf to ${f.set}${spring(f)}.`,
       press: (f) =>
         `${gauge(f)}, then press until the bend ${f.set === f.angle ? `measures ${f.angle} with the load off: it springs back` : `is ${f.set}: it springs back to ${f.angle} with the load off`}. ${RISES}`,
       vise: (f) => `${vise(f)} ${over(f)}`,
@@ -57,7 +59,7 @@ export const BENDS_ENGLISH: BendWords = {
     },
     fold: {
       brake: (f) =>
-        `Clamp ${f.held} with the sight line under the edge of the fingers, then lift the leaf as far as ${f.set}. ${NEXT}`,
+        `Clamp ${list(f.held)} with the sight line under the edge of the fingers, then lift the leaf as far as ${f.set}. ${NEXT}`,
       press: (f) => `${gauge(f)}, then press until the fold is ${f.set}. ${RISES} ${NEXT}`,
       vise: (f) => `${vise(f)} ${over(f)} ${laid(f)}`,
       bench: (f) => `${bench(f)} ${over(f)} ${laid(f)}`,
@@ -140,7 +142,8 @@ export const BENDS_ENGLISH: BendWords = {
     'far-right': 'far right corner',
   },
   values: {
-    held: (panel, beside) => `${panel}, at its edge to ${list(beside)}`,
+    held: (panels, beside) =>
+      `${list(panels)}, at ${panels.length > 1 ? 'their edges' : 'its edge'} to ${list(beside)}`,
     face: (faceUp, upright, { over: turned }) =>
       `${upright === 'upright' ? (faceUp === 'marked' ? 'away from you' : 'towards you') : faceUp === 'marked' ? 'up' : 'down'}${turned ? ': turn the part over' : ''}`,
     towards: (side, roughly, round) =>

@@ -12,17 +12,19 @@ const closed = ({ strip, round }: HandFacts, flat: string): string =>
       ? flat
       : `Einen Streifen von ${strip} Dicke in den Bug legen, so dick wie der Spalt des Umschlags. ${flat} Den Streifen herausziehen.`;
 const vise = ({ held }: HandFacts) =>
-  `${held} zwischen die Biegeschienen hängen, Linie bündig mit ihnen, und klemmen.`;
+  `${list(held)} zwischen die Biegeschienen hängen, Linie bündig mit ihnen, und klemmen.`;
 const bench = ({ held }: HandFacts) =>
-  `${held} auf die Werkbank legen, Linie an deren Kante, und eine Schiene entlang der Linie darauf klemmen.`;
+  `${list(held)} auf die Werkbank legen, Linie an deren Kante, und eine Schiene entlang der Linie darauf klemmen.`;
 const over = ({ set }: HandFacts) =>
   `Die freie Seite mit dem Holzhammer gegen einen Holzklotz auf ${set} biegen, nach und nach über die ganze Linie.`;
 const seamer = ({ held, set }: HandFacts) =>
-  `${held} mit der Falzzange bis zur Linie greifen und nach und nach über die ganze Linie auf ${set} drehen.`;
+  `${list(held)} mit der Falzzange bis zur Linie greifen und nach und nach über die ganze Linie auf ${set} drehen.`;
 const laid = ({ angle }: HandFacts) =>
   `Herausnehmen, mit dem Umschlag nach oben auf die Werkbank legen und ihn mit dem Holzhammer auf etwa ${angle} umlegen. ${NEXT}`;
 const gauge = ({ held, gauged }: HandFacts) =>
-  gauged ? `${held} an den Anschlag schieben` : `${held} auf das Gesenk legen, Linie unter dem Stempel`;
+  gauged
+    ? `${list(held)} an den Anschlag schieben`
+    : `${list(held)} auf das Gesenk legen, Linie unter dem Stempel`;
 const RISES = 'Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.';
 const wire = ({ bends, rod }: HandFacts) =>
   rod === null
@@ -47,7 +49,7 @@ export const BENDS_GERMAN: BendWords = {
   how: {
     bend: {
       brake: (f) =>
-        `${f.held} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange auf ${f.set} heben${spring(f)}.`,
+        `${list(f.held)} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange auf ${f.set} heben${spring(f)}.`,
       press: (f) =>
         `${gauge(f)}, dann pressen, bis der Winkel ${f.set === f.angle ? `ohne Last gemessen ${f.angle} ist: er federt zurück` : `${f.set} ist: ohne Last federt er auf ${f.angle} zurück`}. ${RISES}`,
       vise: (f) => `${vise(f)} ${over(f)}`,
@@ -58,7 +60,7 @@ export const BENDS_GERMAN: BendWords = {
     },
     fold: {
       brake: (f) =>
-        `${f.held} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange bis ${f.set} heben. ${NEXT}`,
+        `${list(f.held)} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange bis ${f.set} heben. ${NEXT}`,
       press: (f) => `${gauge(f)}, dann pressen, bis der Winkel ${f.set} ist. ${RISES} ${NEXT}`,
       vise: (f) => `${vise(f)} ${over(f)} ${laid(f)}`,
       bench: (f) => `${bench(f)} ${over(f)} ${laid(f)}`,
@@ -143,7 +145,8 @@ export const BENDS_GERMAN: BendWords = {
     'far-right': 'ferne rechte Ecke',
   },
   values: {
-    held: (panel, beside) => `${panel}, an der Kante zu ${list(beside)}`,
+    held: (panels, beside) =>
+      `${list(panels)}, an ${panels.length > 1 ? 'den Kanten' : 'der Kante'} zu ${list(beside)}`,
     face: (faceUp, upright, { over: turned }) =>
       `${upright === 'upright' ? (faceUp === 'marked' ? 'vom Körper weg' : 'zum Körper') : faceUp === 'marked' ? 'oben' : 'unten'}${turned ? ': Teil umdrehen' : ''}`,
     towards: (side, roughly, round) =>

@@ -30,7 +30,7 @@ function stepSettings(step: BendStep, words: BendWords, print: BendPrint): reado
   const side = v.towards(words.sides[towards.side], towards.roughly ? 'roughly' : 'exactly', handling.round);
   return [
     ['machine', step.machineName],
-    ['held', v.held(step.held, step.beside)],
+    ['held', v.held(step.gripped, step.beside)],
     ...(clamp === 'seamer'
       ? []
       : ([

@@ -31,7 +31,7 @@ export function tellBend(
   const byHand = step !== null && (step.machine === 'vise' || step.machine === 'hand') && action !== 'roll';
   const bends = work.bends.map(print.bend);
   const facts = {
-    held: step?.held ?? '',
+    held: step?.gripped ?? [],
     bends,
     set: print.angle(step?.setAngle ?? angle ?? 180),
     angle: print.angle(angle ?? 180),

@@ -26,7 +26,7 @@ export type Doer = BendStep['machine'] | NonNullable<BendStep['clamp']>;
 
 /** What sentences on the handling need, ready to print. */
 export interface HandFacts {
-  readonly held: string;
+  readonly held: readonly string[];
   readonly bends: readonly string[];
   readonly set: string;
   readonly angle: string;
@@ -56,7 +56,7 @@ export interface BendWords {
   readonly labels: Readonly<Record<SettingName, string>>;
   readonly sides: Readonly<Record<PatternSide, string>>;
   readonly values: {
-    readonly held: (panel: string, beside: readonly string[]) => string;
+    readonly held: (panels: readonly string[], beside: readonly string[]) => string;
     readonly face: (faceUp: BendStep['faceUp'], upright: 'upright' | 'lying', handling: Handling) => string;
     readonly towards: (side: string, roughly: 'roughly' | 'exactly', round: Handling['round']) => string;
     /** Off the bend line, towards the panel that is held or away from it; null for on it. */

@@ -29,6 +29,13 @@ export const STEPS_GERMAN: StepWords = {
     mallet: 'Holzhammer',
     jaw: 'Backe',
   },
+  rolled: {
+    wired: { stages: ['1 Kante hochstellen', '2 Draht einlegen', '3 Um den Draht schließen'], core: 'Draht' },
+    curl: {
+      stages: ['1 Kante hochstellen', '2 Stab einlegen', '3 Weiter rollen, Stab ziehen'],
+      core: 'Stab',
+    },
+  },
   setBackHere: (size) => `Rückstand ${size}`,
   sightHere: 'Anlegelinie unter dieser Kante',
   openingHere: (size) => `V ${size}`,

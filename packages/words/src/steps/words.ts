@@ -17,6 +17,12 @@ export type DrawnTool =
   | 'mallet'
   | 'jaw';
 
+/** How an edge is rolled: what each of three pictures shows, the scale told behind it. */
+export interface RolledWords {
+  readonly stages: readonly [string, string, string];
+  readonly core: string;
+}
+
 /** Everything step pictures say, in one language. Sizes come in as they are printed, with their unit. */
 export interface StepWords {
   readonly language: Language;
@@ -33,6 +39,8 @@ export interface StepWords {
   readonly held: (panel: string, step: BendStep) => string;
   readonly turns: (panel: string, step: BendStep) => string;
   readonly tools: Readonly<Record<DrawnTool, string>>;
+  /** An edge rolled round a wire, or round a rod that is drawn out again: its stages, and what it is rolled round. */
+  readonly rolled: Readonly<Record<'wired' | 'curl', RolledWords>>;
   readonly setBackHere: (size: string) => string;
   readonly sightHere: string;
   readonly openingHere: (size: string) => string;

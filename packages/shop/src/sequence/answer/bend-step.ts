@@ -33,7 +33,8 @@ export function bendStep(
   const station = problem.stations.find((s) => s.id === position.tooling);
   const { station: machine, faceUp, heading } = position;
   const tooled = machine === 'brake' || machine === 'press';
-  const parent = nameOf(frame.parents[0] as number);
+  const parents = [...new Set(frame.parents.map(nameOf))];
+  const [gripped, beside] = held === 'parent' ? [parents, ids] : [ids, parents];
   const brake = brakeAt(shop, position.tooling);
   const reach = action === 'close' ? null : reachOf(machine, first, brake, shop.press);
   const rear = reach === null ? null : rearEdge(problem, move, reach);
@@ -42,9 +43,10 @@ export function bendStep(
     machine,
     machineName: machine === 'hand' ? null : ((brake ?? shop[machine])?.name ?? null),
     clamp: CLAMPS.find((c) => c === position.tooling) ?? null,
-    held: held === 'parent' ? parent : (ids[0] as string),
+    held: gripped[0] as string,
     heldSide: held,
-    beside: held === 'parent' ? ids : [parent],
+    gripped,
+    beside,
     faceUp,
     heading,
     towards: towardsOf(heading),

@@ -42,6 +42,8 @@ export interface BendStep extends BendStroke {
   /** Panel under the fingers, in the jaws, or at the gauge; the others turn. */
   readonly held: string;
   readonly heldSide: 'parent' | 'child';
+  /** All panels held along the line, that one first. */
+  readonly gripped: readonly string[];
   /** What bends away from it along the line: panels by name. */
   readonly beside: readonly string[];
   readonly faceUp: 'marked' | 'unmarked';
