@@ -111,7 +111,7 @@ function* withFasteners(
   if (marks.length === 0) return plan;
   const part = withMarks(plan.part, marks);
   const stood = plan.stands.part === plan.part ? part : withMarks(plan.stands.part, marks);
-  // no panel moves for a mark: only the pattern, with its new holes, has to be looked at again
-  const look = verify === 'none' ? () => [] : verifyFlat;
-  return yield* finished(plan, part, { part: stood, formed: form(stood) }, look);
+  // no panel moves for a mark: only a pattern with new holes has to be looked at again
+  const same = verify === 'none' || marks.every((m) => m.hole === null);
+  return yield* finished(plan, part, { part: stood, formed: form(stood) }, same ? () => [] : verifyFlat);
 }
