@@ -128,14 +128,13 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   const gap = stands === undefined ? undefined : closed(joint, frame, stands, guestSite, move);
   if (typeof gap === 'object') return gap;
   const { part } = find(guest);
-  const flat = mate(frame, siteFrame(part.formed, guestSite, HOME), { ...move, out: 0 });
-  const [hosts, guests] = [stand(at.part.formed, at.pose), stand(part.formed, flat)];
-  const off = gap ?? standOff([hosts, hostSite], [guests, guestSite], frame.normal);
-  const there: Placed = stands ?? {
-    piece: guest.piece,
-    part,
-    pose: mate(frame, siteFrame(part.formed, guestSite, HOME), { ...move, out: off }),
+  const own = siteFrame(part.formed, guestSite, HOME);
+  const apart = () => {
+    const flat = stand(part.formed, mate(frame, own, { ...move, out: 0 }));
+    return standOff([stand(at.part.formed, at.pose), hostSite], [flat, guestSite], frame.normal);
   };
+  const off = gap ?? apart();
+  const there: Placed = stands ?? { piece: guest.piece, part, pose: mate(frame, own, { ...move, out: off }) };
   placed.set(guest.piece, there);
   const sites: readonly [Site, Site] = forward ? [hostSite, guestSite] : [guestSite, hostSite];
   return { joint, from: forward ? at : there, to: forward ? there : at, sites, gap: off };

@@ -9,15 +9,16 @@ export interface Lookup {
 
 export function lookupOf({ panels }: Draft): Lookup {
   const byId = new Map(panels.map((p) => [p.id, p]));
-  const hanging = new Map<string, Panel[]>();
+  const hanging = new Map<string, Map<string, Panel>>();
   for (const p of panels) {
     if (p.bend === null) continue;
-    const list = hanging.get(p.bend.parent);
-    if (list === undefined) hanging.set(p.bend.parent, [p]);
-    else list.push(p);
+    const { parent, edge } = p.bend;
+    const edges = hanging.get(parent);
+    if (edges === undefined) hanging.set(parent, new Map([[edge, p]]));
+    else if (!edges.has(edge)) edges.set(edge, p);
   }
   return {
     panel: (id) => byId.get(id) as Panel,
-    on: (panel, edge) => hanging.get(panel)?.find((p) => p.bend?.edge === edge) ?? null,
+    on: (panel, edge) => hanging.get(panel)?.get(edge) ?? null,
   };
 }

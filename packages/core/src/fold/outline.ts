@@ -64,8 +64,9 @@ export function edgeIndex(outline: Outline, name: string): number {
 export function clip(outline: Outline, half: HalfPlane, name: string): Outline {
   const { x, y, c } = half;
   const size = Math.sqrt(x * x + y * y);
-  const depths = outline.map(({ from: [u, v] }) => (x * u + y * v - c) / size);
-  if (depths.every((depth) => depth >= -SAME)) return outline;
+  const depth = ({ from }: Edge) => (x * from[0] + y * from[1] - c) / size;
+  if (outline.every((edge) => depth(edge) >= -SAME)) return outline;
+  const depths = outline.map(depth);
   const kept: Edge[] = [];
   outline.forEach((edge, i) => {
     const j = (i + 1) % outline.length;

@@ -13,15 +13,23 @@ import { add3, dot3, type Pose, place3, scale3, sub3, type Vec3 } from './space.
 export function shellDepth(solid: Prism, bend: FormedBend): number {
   const corners = localCorners(solid, bend.frame);
   if (beside(corners, bend)) return 0;
-  const { sides } = solid;
-  const faces = Array.from({ length: sides + 2 }, (_, face) =>
-    Array.from({ length: faceSize(sides, face) }, (_, k) => corners[faceCorner(sides, face, k)] as Vec3),
-  );
+  const seen = { corners, sides: solid.sides };
   const middle = bend.sweep / 2;
   return bend.sweep > Math.PI * 0.95
-    ? Math.max(wedgeDepth(faces, bend, 0, middle), wedgeDepth(faces, bend, middle, bend.sweep))
-    : wedgeDepth(faces, bend, 0, bend.sweep);
+    ? Math.max(wedgeDepth(seen, bend, 0, middle), wedgeDepth(seen, bend, middle, bend.sweep))
+    : wedgeDepth(seen, bend, 0, bend.sweep);
 }
+
+/** A solid in the frame of a bend. */
+interface Seen {
+  readonly corners: readonly Vec3[];
+  readonly sides: number;
+}
+
+const facesOf = ({ corners, sides }: Seen): readonly (readonly Vec3[])[] =>
+  Array.from({ length: sides + 2 }, (_, face) =>
+    Array.from({ length: faceSize(sides, face) }, (_, k) => corners[faceCorner(sides, face, k)] as Vec3),
+  );
 
 /** Corners in the bend's frame: x along the axis, parent's tangent line at y = r, z = 0. */
 function localCorners({ corners }: Prism, { origin, x, y, z }: Pose): readonly Vec3[] {
@@ -47,10 +55,10 @@ function beside(corners: readonly Vec3[], bend: FormedBend): boolean {
   return past(0, Math.max(...bend.low), Math.min(...bend.high)) || past(1, -r, r) || past(2, -r, r);
 }
 
-function wedgeDepth(solid: readonly (readonly Vec3[])[], bend: FormedBend, from: number, to: number): number {
+function wedgeDepth(solid: Seen, bend: FormedBend, from: number, to: number): number {
   const planes = wedgePlanes(bend, from, to);
-  if (planes.some(([n, c]) => solid.every((face) => face.every((p) => dot3(n, p) <= c)))) return 0;
-  const faces = solid.map((face) => planes.reduce(clipFace, face));
+  if (planes.some(([n, c]) => solid.corners.every((p) => dot3(n, p) <= c))) return 0;
+  const faces = facesOf(solid).map((face) => planes.reduce(clipFace, face));
   const points = faces.flat();
   if (points.length === 0) return 0;
   const far = points.reduce((most, [, y, z]) => Math.max(most, y * y + z * z), 0);

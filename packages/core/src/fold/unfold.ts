@@ -17,7 +17,8 @@ type Hung = PartPanel & { readonly hang: NonNullable<PartPanel['hang']> };
 /** Panels of a part with their frames on the flat, with the first panel's frame given. */
 interface Laid {
   readonly frames: ReadonlyMap<string, Frame>;
-  readonly on: ReadonlyMap<string, Hung>;
+  /** What hangs on a panel, by its edges. */
+  readonly on: ReadonlyMap<string, ReadonlyMap<string, Hung>>;
   readonly reliefs: readonly Circle[];
 }
 
@@ -68,14 +69,14 @@ const isHung = (p: PartPanel): p is Hung => p.hang !== null;
 /** Laid out from the first panel's own frame. */
 function lay(part: Part): Laid {
   const frames = new Map<string, Frame>();
-  const on = new Map<string, Hung>();
+  const on = new Map<string, Map<string, Hung>>(part.panels.map((p) => [p.id, new Map()]));
   for (const p of part.panels) {
     if (!isHung(p)) frames.set(p.id, STAY);
     else {
       const { bend, hinge } = p.hang;
       const parent = frames.get(bend.parent) as Frame;
       frames.set(p.id, compose(parent, flatFrame(hinge, bend.terms.deduction)));
-      on.set(`${bend.parent}\n${bend.edge}`, p);
+      on.get(bend.parent)?.set(bend.edge, p);
     }
   }
   const reliefs = part.rootHoles.map(({ panel, at, diameter }) => ({
@@ -95,10 +96,11 @@ function toCorner({ frames, on, reliefs }: Laid, corner: Point): Laid {
 /** Visit `count` edges of a panel's shape from edge `start` on, with everything that hangs on them, on the flat. */
 function walk(laid: Laid, panel: PartPanel, start: number, count: number, visit: (p: Point) => void): void {
   const frame = laid.frames.get(panel.id) as Frame;
+  const hung = laid.on.get(panel.id);
   for (let k = 0; k < count; k++) {
     const { shape } = panel.cut;
     const edge = shape[(start + k) % shape.length] as Edge;
-    const child = laid.on.get(`${panel.id}\n${edge.name}`);
+    const child = hung?.get(edge.name);
     visit(place(frame, edge.from));
     if (child !== undefined) round(laid, frame, child, visit);
   }
