@@ -15,7 +15,10 @@ export interface JobBlanks {
   readonly shop: Shop | null;
 }
 
-/** Plan the jobs and list their blanks; a part's name that two jobs have gets the file's name before it. */
+/**
+ * Plan the jobs and list their blanks; a part's name that two jobs have gets the file's name before it, numbered where files
+ * have one name, or one is given twice.
+ */
 export async function openBlanks(
   host: Host,
   files: readonly string[],
@@ -36,10 +39,11 @@ export async function openBlanks(
     shop = opened.shop;
   }
   const names = plans.flatMap((p) => p.parts.map((part) => part.name));
+  const jobs = jobNames(files);
   const named = plans.flatMap((p, job) =>
     p.parts.map((part) => {
       const twice = names.filter((n) => n === part.name).length > 1;
-      return { part, name: twice ? `${jobName(files[job] ?? '', job)}.${part.name}` : part.name };
+      return { part, name: twice ? `${jobs[job]}.${part.name}` : part.name };
     }),
   );
   return {
@@ -48,6 +52,18 @@ export async function openBlanks(
     parts: named.map(({ part, name }) => listedPart(part, name)),
     shop,
   };
+}
+
+/** What files are called, each its own: a name that is taken gets a number. */
+function jobNames(files: readonly string[]): readonly string[] {
+  const names: string[] = [];
+  files.forEach((file, i) => {
+    const plain = jobName(file, i);
+    let own = plain;
+    for (let n = 2; names.includes(own); n++) own = `${plain}-${n}`;
+    names.push(own);
+  });
+  return names;
 }
 
 const jobName = (file: string, index: number): string =>

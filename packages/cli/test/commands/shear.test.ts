@@ -76,6 +76,15 @@ test('two jobs with a part of the same name: both are cut, each under its job', 
   expect(text).toContain('"b.tray-6"');
 });
 
+test('one job given twice: its parts are cut twice, those of the second under a numbered name', async () => {
+  const { at, shear } = await place({ 'a.yaml': JOB, 'rack.yaml': RACK });
+  const { exit } = await shear(at('a.yaml'), at('a.yaml'), '--rack', at('rack.yaml'), '--out', at('cut'));
+  expect(exit).toBe(0);
+  const text = await readFile(at('cut/shear.json'), 'utf8');
+  expect(text).toContain('"a.tray-6"');
+  expect(text).toContain('"a-2.tray-6"');
+});
+
 test('kept offcuts: the rack loses what was cut, gains what is left, and keeps its comments', async () => {
   const { at, shear } = await place({ 'job.yaml': JOB, 'rack.yaml': RACK });
   const args = [at('job.yaml'), '--rack', at('rack.yaml'), '--out', at('cut'), '--keep-offcuts'];

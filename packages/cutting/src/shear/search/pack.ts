@@ -142,10 +142,10 @@ class Search {
     const { effort, random } = this;
     if (effort.steps[stage] <= 0 || this.held.slots.length === 0) return;
     const packing = this.reset();
-    const { out } = this.held;
+    const most = packing.areaOut() * (1 + ROUNDING);
     this.steps += climb(packing, {
       objective: {
-        value: (p) => (p.out.length > out.length ? Number.POSITIVE_INFINITY : objective(p)),
+        value: (p) => (p.areaOut() > most ? Number.POSITIVE_INFINITY : objective(p)),
         learn: () => undefined,
       },
       budget: this.held.cost * (1 + ROUNDING) + ROUNDING,

@@ -73,6 +73,25 @@ test('one sheet for more than it holds: what is missing is counted', () => {
   expect(plan?.missing).toEqual([{ part: 'half', count: 1 }]);
 });
 
+test('stock runs short: no more is left out for the sake of a larger offcut', () => {
+  const blanks = [
+    blank('tray', 434.1, 331.2, 14),
+    blank('end', 195.6, 160, 10),
+    blank('strip', 452.3, 83.1, 6),
+  ];
+  const rack = { ...RACK, sheets: [{ ...FULL, count: 1 }] };
+  const left = (offcut: number) =>
+    planShear(blanks, rack, NO_LIMITS, { ...QUICK, steps: { ...QUICK.steps, offcut } }).flatMap((p) =>
+      p.missing.map(({ part, count }) => {
+        const { x, y } = blanks.find((b) => b.part === part) ?? { x: 0, y: 0 };
+        return count * x * y;
+      }),
+    );
+  const area = (areas: readonly number[]) => areas.reduce((a, b) => a + b, 0);
+  expect(area(left(0))).toBeGreaterThan(0);
+  expect(area(left(2000))).toBeLessThanOrEqual(area(left(0)) + 1e-6);
+});
+
 test('a shear of 1050 mm parts a sheet of 2000 by 1000 across first', () => {
   const limits = { length: 1050, stop: 600 };
   const [plan] = planShear([blank('tray', 434.1, 331.2, 12)], RACK, limits, QUICK);
