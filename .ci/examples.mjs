@@ -1,5 +1,6 @@
 // Makes every example under every bending rule that compensates, in both DXF forms: examples.mjs FOLDER.
-// Every job is also made with its sizes written in the other unit. The bin that is too deep on purpose is left out.
+// Every job is also made with its sizes written in the other unit, and checked in the default shop. The bin that is too
+// deep on purpose is left out.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -33,7 +34,11 @@ function converted(value, from, key = '') {
 const jobs = readdirSync(join(root, 'examples')).filter(
   (f) => /(?<!-shop)\.yaml$/.test(f) && f !== 'deep-bin.yaml',
 );
+const quiet = { out: () => undefined, err: (text) => process.stderr.write(text), colour: false };
 for (const file of jobs) {
+  const check = ['check', join(root, 'examples', file), '--shop', 'default'];
+  if ((await main([...check, '--with', join(root, 'examples/row-marker.mjs')], quiet)) !== 0)
+    throw new Error(`${file} cannot be made in the default shop`);
   const job = parse(readFileSync(join(root, 'examples', file), 'utf8'));
   const other = { ...converted(job, job.units), units: job.units === 'mm' ? 'in' : 'mm' };
   for (const [i, rule] of RULES.entries())
@@ -43,12 +48,7 @@ for (const file of jobs) {
     ]) {
       const bent = { ...data, bending: { ...rule, insideRadius: data.bending?.insideRadius ?? '1 mm' } };
       const out = join(folder, `${file.replace('.yaml', '')}-${i}-${data.units}-${dxf}`);
-      const host = {
-        out: () => undefined,
-        err: (text) => process.stderr.write(text),
-        colour: false,
-        stdin: async () => Buffer.from(JSON.stringify(bent)),
-      };
+      const host = { ...quiet, stdin: async () => Buffer.from(JSON.stringify(bent)) };
       const args = ['make', '-', '--out', out, '--dxf', dxf, '--with', join(root, 'examples/row-marker.mjs')];
       if ((await main(args, host)) !== 0) throw new Error(`${file} under ${rule.rule} failed`);
     }
