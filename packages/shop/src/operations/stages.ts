@@ -27,12 +27,16 @@ export interface MakingStage {
  */
 export function stagesOf(parts: readonly PartPlan[], assembly: Assembly | null): readonly MakingStage[] {
   const seated = assembly?.seated ?? [];
-  const joined = waitsOf(seated.filter((s) => s.from.piece !== s.to.piece));
+  const following = parts.flatMap(followsOf);
+  // a part waits for none that follows its own sizes, whichever of them is narrower
+  const joined = waitsOf(seated.filter((s) => s.from.piece !== s.to.piece)).filter(
+    (w) => !following.some((f) => f.part === w.after && f.after === w.part),
+  );
   const met = joined.map((w) => ({ ...w, own: measureOf(w, parts).own }));
   // what is measured where two parts meet needs no second measure for the size that follows it
-  const follows = parts
-    .flatMap(followsOf)
-    .filter((f) => !met.some((m) => m.part === f.part && (m.after === f.after || m.own === ownOf(f))));
+  const follows = following.filter(
+    (f) => !met.some((m) => m.part === f.part && (m.after === f.after || m.own === ownOf(f))),
+  );
   const waits = [...joined, ...follows];
   const level = (name: string, seen: readonly string[] = []): number => {
     if (seen.includes(name)) return 0;

@@ -257,3 +257,19 @@ describe('what follows a size of another part is measured before it is cut', () 
     expect(of('loose')[0]?.reasons).not.toContain('play-small');
   });
 });
+
+test('a box waits for no lid that follows its sizes: nothing is measured before the box, the lid is measured for', () => {
+  const box = { name: 'box', family: 'open-box', length: 300, width: 200, height: 80 };
+  const lid = {
+    name: 'lid',
+    family: 'lid',
+    length: { of: 'box.outsideLength' },
+    width: { of: 'box.outsideWidth' },
+    depth: 25,
+  };
+  const list = said(listOf(job([box, lid], [{ name: 'top', from: 'box.rim', to: 'lid.skirt', by: 'none' }])));
+  expect(list).not.toContain('measure box');
+  expect(list).toContain('measure lid');
+  expect(list.indexOf('measure lid')).toBeGreaterThan(list.indexOf('check box'));
+  expect(list.at(-3)).toBe('place');
+});
