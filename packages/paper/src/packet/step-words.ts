@@ -124,13 +124,17 @@ function trialWords({ plan, dims, words }: PacketKit): OperationText {
   const part = plan.parts.find((p) => p.flat.bends.length > 0) as PartPlan;
   const square = part.flat.bends.find((b) => b.hem === null && Math.abs(b.angle - 90) < 1e-6) ?? null;
   const inches = dims.unit === 'in';
+  const { rule, thickness } = part.sheet;
+  const taken = ({ insideRadius, angle, terms }: PartPlan['flat']['bends'][number]) =>
+    rule.forms?.({ thickness, insideRadius, angle }).deduction ?? terms.deduction;
   return words.operations.trialBend(
     {
       thickness: thicknessText(part.sheet.thickness, dims),
       radius: dims.fine(square?.insideRadius ?? part.sheet.insideRadius),
       length: inches ? '4' : '100',
       width: inches ? '1 1/2' : '40',
-      deduction: square === null ? null : dims.fine(square.terms.deduction),
+      deduction: square === null ? null : dims.fine(taken(square)),
+      laidOut: rule.compensates ? 'compensated' : 'nominal',
     },
     dims.unit,
   );

@@ -282,3 +282,14 @@ test('the nose is told from the line that is marked: half a strip less the sight
   // a hem folds round nothing: allowance 1.32, so 0.7
   expect(said).toMatch(/ight line: 0\.7 mm from the bend line, towards (north|south)/);
 });
+
+test('laid out at nominal sizes, the trial strip tells what the metal takes and that plans take nothing off', () => {
+  const plan = planned([{ name: 'tray', family: 'open-box', length: 200, width: 120, height: 40 }], {
+    bending: { rule: 'nominal' },
+  });
+  const said = saidOn(sectionOf(pagesOf(plan), 'operations'));
+  const [, taken] = /The metal is expected to take ([\d.]+) mm; the plans take nothing off/.exec(said) ?? [];
+  // two outside legs and one bend of 90° with R = T = 1 and K about 0.4: 2 (R + T) less π/2 (R + K T)
+  expect(Number(taken)).toBeCloseTo(4 - (Math.PI / 2) * 1.4, 1);
+  expect(said).not.toContain('The plans expect 0');
+});

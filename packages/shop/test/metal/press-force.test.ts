@@ -7,7 +7,7 @@ import { bendForce, FORCE_CONSTANTS, leastVFlange, usualOpening } from '../../sr
 describe("Groover's example", () => {
   test('force 10 909 N', () => {
     const force = bendForce(FORCE_CONSTANTS.usual.value, 450, 44.5, 3.2, 25);
-    expect(force * 1000).toBeCloseTo(10_909, -0.5);
+    expect(force * 1000).toBeCloseTo(10_909, 0);
   });
 
   test('allowance 6.08 at K 0.33 (R below 2 T), blank 38 + 25 + 6.08', () => {
@@ -57,7 +57,7 @@ describe('V openings', () => {
     [120, 1],
     [135, 1.31],
   ])('bent through %d, the least flange is %d V', (angle, factor) => {
-    expect(leastVFlange(10, angle) / 10).toBeCloseTo(factor, 1.8);
+    expect(leastVFlange(10, angle) / 10).toBeCloseTo(factor, 2);
   });
 
   // inch chart and machine makers' tables: 6T up to some 2.6 mm, 8T from 3, 10T from 9

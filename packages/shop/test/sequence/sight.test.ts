@@ -1,5 +1,5 @@
 import type { FlatBend, Point } from '@tinwright/core';
-import { type BendStep, planSequence } from '@tinwright/shop';
+import { type BendStep, type Brake, DEFAULT_SHOP, planSequence, type Shop, stateAt } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
 import { sightOffset } from '../../src/sequence/answer/sight-line.js';
 import { outerMeet } from '../../src/sequence/part/hinge-reach.js';
@@ -86,4 +86,39 @@ test('tools are told from the left as the operator sees them: he looks along the
     if (step.action === 'bend') for (const b of step.bends) done.add(b);
   }
   expect(done.size).toBeGreaterThan(3);
+});
+
+describe('what lies against the rear stop is what it names, at the distance it tells', () => {
+  const T = 1;
+  const WITH_STOP: Shop = { ...DEFAULT_SHOP, brake: { ...(DEFAULT_SHOP.brake as Brake), rearStop: 600 } };
+  test.each([
+    [
+      'box with hems',
+      { family: 'open-box', length: 260, width: 180, height: 60, hem: { type: 'closed', length: 10 } },
+    ],
+    [
+      'tabbed box',
+      { family: 'open-box', length: 260, width: 180, height: 60, corner: 'tabbed', tabs: { length: 20 } },
+    ],
+    ['channel', { family: 'hemmed-channel', length: 320, width: 160, height: 50, endTabs: { length: 20 } }],
+    ['strip both ways', { family: 'bent-strip', width: 80, legs: [40, 60, 80, 30], angles: [90, 45, -90] }],
+  ] as const)('%s', (_, part) => {
+    const plan = planned(part);
+    const { steps } = planSequence(plan, WITH_STOP);
+    const stopped = steps.flatMap((s, i) => (s.touches === null ? [] : [[s, i] as const]));
+    expect(stopped.length).toBeGreaterThan(0);
+    for (const [step, i] of stopped) {
+      const { panels } = stateAt(plan, steps, i).before;
+      const rear = panels
+        .filter((p) => p.id === step.touches?.panel)
+        .flatMap(({ shape, pose: { origin, x, y, z } }) =>
+          shape.flatMap(([u, v]) => [0, T].map((w) => origin[0] + x[0] * u + y[0] * v + z[0] * w)),
+        );
+      // the hinge is at 0, the nose a set-back behind it; a closed hem reaches a thickness past its flat leaf
+      const { panel, by } = step.touches as NonNullable<BendStep['touches']>;
+      const folded = by === 'outside' && plan.flat.bends.some((b) => b.id === panel && b.hem !== null);
+      const at = -(step.setBack ?? 0) - (step.stopDistance ?? 0);
+      expect(Math.min(...rear), step.bends.join()).toBeCloseTo(at + (folded ? T : 0), 1);
+    }
+  });
 });

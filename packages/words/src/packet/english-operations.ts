@@ -10,6 +10,8 @@ const pairs = (joints: readonly JointFacts[]) =>
     .join(', ');
 const names = (joints: readonly JointFacts[]) => joints.map((j) => j.joint).join(', ');
 
+const K = 'K = ((2 × (R + T) – deduction) × 0.637 – R) ÷ T, where R is the inside radius and T the thickness';
+
 const FASTENERS: Readonly<Record<string, string>> = {
   'spot-weld': 'spot weld',
   'plug-weld': 'plug weld',
@@ -125,11 +127,13 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   asBefore: (number) => `As operation ${number}.`,
   again: (numbers) =>
     `${numbers.length === 1 ? 'Twice' : `${numbers.length + 1} times`}: so is operation ${numbers.join(', ')}.`,
-  trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
+  trialBend: ({ thickness, radius, length, width, deduction, laidOut }, unit) => ({
     title: 'Bend a trial strip',
     lines: [
       `Shear a strip of the same sheet (${thickness}), exactly ${length} ${unit} long and about ${width} ${unit} wide. Scribe its middle, bend it there to 90° with inside radius ${radius} ${unit}, and measure both legs over the outside. Both legs together, less the length of the strip, are the deduction.`,
-      `${deduction === null ? 'The plans list the deductions they expect.' : `The plans expect ${deduction} ${unit}.`} When yours is off by more than a fifth of the thickness, the packet should be printed again with your K = ((2 × (R + T) – deduction) × 0.637 – R) ÷ T, where R is the inside radius and T the thickness. Else go on.`,
+      laidOut === 'nominal'
+        ? `${deduction === null ? '' : `The metal is expected to take ${deduction} ${unit}; the plans take nothing off, so both legs together come out that much longer. `}When yours is off by more than a fifth of the thickness, so are the sizes as formed: print the packet again with forms: { rule: k-factor, k: K } in the job, your ${K}.`
+        : `${deduction === null ? 'The plans list the deductions they expect.' : `The plans expect ${deduction} ${unit}.`} When yours is off by more than a fifth of the thickness, the packet should be printed again with your ${K}. Else go on.`,
     ],
   }),
   shear: (part, quantity, x, y, diagonal, unit, how) => ({

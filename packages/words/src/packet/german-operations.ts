@@ -10,6 +10,8 @@ const pairs = (joints: readonly JointFacts[]) =>
 const names = (joints: readonly JointFacts[]) => joints.map((j) => j.joint).join(', ');
 
 /** Name, its plural, and the word before the first and the other ones. */
+const K = 'K = ((2 × (R + T) – Abzug) × 0.637 – R) ÷ T; R ist der Innenradius, T die Dicke';
+
 const FASTENERS: Readonly<Record<string, { one: string; more: string; first: string; a: string }>> = {
   'spot-weld': { one: 'Schweißpunkt', more: 'Schweißpunkte', first: 'Erster', a: 'einen' },
   'plug-weld': { one: 'Lochschweißung', more: 'Lochschweißungen', first: 'Erste', a: 'eine' },
@@ -125,11 +127,13 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   asBefore: (number) => `Wie Arbeitsgang ${number}.`,
   again: (numbers) =>
     `${numbers.length === 1 ? 'Zweimal' : `${numbers.length + 1}-mal`}: ebenso Arbeitsgang ${numbers.join(', ')}.`,
-  trialBend: ({ thickness, radius, length, width, deduction }, unit) => ({
+  trialBend: ({ thickness, radius, length, width, deduction, laidOut }, unit) => ({
     title: 'Probestreifen biegen',
     lines: [
       `Einen Streifen vom selben Blech (${thickness}) schneiden, genau ${length} ${unit} lang und etwa ${width} ${unit} breit. Die Mitte anreißen, dort auf 90° biegen, Innenradius ${radius} ${unit}, und beide Schenkel außen messen. Beide zusammen, weniger die Länge des Streifens, sind der Abzug.`,
-      `${deduction === null ? 'Die Pläne nennen die erwarteten Abzüge.' : `Die Pläne erwarten ${deduction} ${unit}.`} Weicht er um mehr als ein Fünftel der Dicke ab, die Mappe neu drucken, mit K = ((2 × (R + T) – Abzug) × 0.637 – R) ÷ T; R ist der Innenradius, T die Dicke. Sonst weiter.`,
+      laidOut === 'nominal'
+        ? `${deduction === null ? '' : `Das Blech nimmt voraussichtlich ${deduction} ${unit}; die Pläne ziehen nichts ab, um so viel werden beide Schenkel zusammen länger. `}Weicht er um mehr als ein Fünftel der Dicke ab, so auch die geformten Maße: die Mappe neu drucken, mit forms: { rule: k-factor, k: K } im Auftrag, ${K}.`
+        : `${deduction === null ? 'Die Pläne nennen die erwarteten Abzüge.' : `Die Pläne erwarten ${deduction} ${unit}.`} Weicht er um mehr als ein Fünftel der Dicke ab, die Mappe neu drucken, mit ${K}. Sonst weiter.`,
     ],
   }),
   shear: (part, quantity, x, y, diagonal, unit, how) => ({

@@ -54,6 +54,8 @@ export interface TrialFacts {
   readonly width: string;
   /** Of a bend of 90 degrees; null where the job has none. */
   readonly deduction: string | null;
+  /** Whether plans take deductions off, or are laid out at nominal sizes. */
+  readonly laidOut: 'compensated' | 'nominal';
 }
 
 /** Bought parts of one row, ready to print. */
