@@ -21,3 +21,11 @@ test('a hole that would cut the outline in two is refused, in the unit of who as
     expect(new JobError(error.refusals, 'in').message).toContain('a relief hole of 0.8 in is too large');
   }
 });
+
+test('a hole that swallows the outline or misses it is refused', () => {
+  for (const circle of [
+    { centre: [30, 5], radius: 100 },
+    { centre: [30, 200], radius: 4 },
+  ] as const)
+    expect(() => biteHole(strip, circle)).toThrow('is too large');
+});

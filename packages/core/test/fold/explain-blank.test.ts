@@ -18,6 +18,7 @@ test('a blank is its legs less its deductions, from edge to edge, in order', () 
     ),
   );
   const [x, y] = explainBlank(flat);
+  expect([x.axis, y.axis]).toEqual(['x', 'y']);
   const told = (d: typeof x) =>
     d.terms.map((t) => (t.kind === 'leg' ? `${t.panel} ${t.length.toFixed(6)}` : `-${t.bend.id}`));
   expect(told(x)).toEqual(['west 20.000000', '-west', 'base 100.000000']);

@@ -30,6 +30,41 @@ const move = (f: FlatPattern, i: number, by: readonly [number, number]): FlatPat
 
 test.each<[string, FlatPattern, string]>([
   ['a corner pulled across the pattern', move(flat, 0, [70, 30]), 'flat-crosses'],
+  [
+    'a pattern far up that crosses itself',
+    {
+      ...flat,
+      outline: (
+        [
+          [0, 100],
+          [10, 110],
+          [10, 100],
+          [0, 110.5],
+        ] as const
+      ).map((at) => ({ at, bulge: 0 })),
+    },
+    'flat-crosses',
+  ],
+  [
+    'a pattern far to the right that crosses itself',
+    {
+      ...flat,
+      outline: (
+        [
+          [100, 0],
+          [110, 10],
+          [110, 0],
+          [100, 10.5],
+        ] as const
+      ).map((at) => ({ at, bulge: 0 })),
+    },
+    'flat-crosses',
+  ],
+  [
+    'a cut of no length',
+    { ...flat, outline: [flat.outline[0] as FlatPattern['outline'][number], ...flat.outline] },
+    'flat-zero',
+  ],
   ['an outline run clockwise', { ...flat, outline: flat.outline.toReversed() }, 'flat-turn'],
   ['a corner that is not a number', move(flat, 0, [Number.NaN, 0]), 'flat-number'],
   ['a hole over the edge', { ...flat, holes: [circleLoop([0, 20], 5)] }, 'flat-hole'],

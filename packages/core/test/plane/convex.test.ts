@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import { convexPieces, polygonArea } from '@tinwright/core/internal';
+import { convexHull, convexPieces, polygonArea } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
@@ -79,6 +79,26 @@ test('random combs: pieces are convex and together as large as the comb', () => 
           expect((u[0] * v[1] - u[1] * v[0]) / (Math.hypot(...u) * Math.hypot(...v))).toBeGreaterThan(-1e-6);
         });
       expect(pieces.reduce((s, p) => s + polygonArea(p), 0)).toBeCloseTo(polygonArea(shape), 6);
+    }),
+  );
+});
+
+test('a hull goes once round outside of all points, wherever they lie', () => {
+  const far = fc.record({ x: fc.integer({ min: -500, max: 500 }), y: fc.integer({ min: -500, max: 500 }) });
+  const near = fc.array(fc.tuple(fc.integer({ min: 0, max: 40 }), fc.integer({ min: 0, max: 40 })), {
+    minLength: 3,
+    maxLength: 12,
+  });
+  fc.assert(
+    fc.property(far, near, ({ x, y }, list) => {
+      const points = list.map(([u, v]): Point => [x + u, y + v]);
+      const hull = convexHull(points);
+      fc.pre(hull.length > 2 && polygonArea(hull) > 0);
+      for (const [i, a] of hull.entries()) {
+        const b = hull[(i + 1) % hull.length] as Point;
+        for (const p of points)
+          expect((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])).toBeGreaterThanOrEqual(0);
+      }
     }),
   );
 });

@@ -61,3 +61,20 @@ test('every example: fewer short edges, metal only taken off and not far from wh
   expect(before).toBeGreaterThan(10);
   expect(after).toBeLessThan(before / 2);
 });
+
+test('a short edge beside an arc is left: only straight neighbours run on', () => {
+  const before: Loop = [
+    { at: [0, 0], bulge: 0 },
+    { at: [40, 0], bulge: 0.2 },
+    { at: [40, 19.6], bulge: 0 },
+    { at: [39.6, 20], bulge: 0 },
+    { at: [0, 20], bulge: 0 },
+  ];
+  const after = before.map((v, i) => ({ ...v, bulge: i === 3 ? 0.2 : 0 }));
+  for (const beside of [before, after]) expect(leastEdges(beside, LEAST)).toEqual(beside);
+});
+
+test('a step that leans becomes a slope as long as the least edge too', () => {
+  const stepped = loop([0, 0], [40, 0], [40, 20.2], [20, 20.2], [19.9, 20], [0, 20]);
+  expect(shortest(leastEdges(stepped, LEAST))).toBeCloseTo(LEAST, 9);
+});

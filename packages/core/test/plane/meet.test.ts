@@ -156,3 +156,15 @@ test('any two circles round points of the middle line of two chosen points: thes
     }),
   );
 });
+
+test('two arcs off the origin: both points', () => {
+  // circles of 5 round (20, 30) and (26, 38) meet on the middle line between, where 5² = 5² + 0: once, at (23, 34)
+  expectMeetings(arc([20, 30], 5, 0, 120), arc([26, 38], 5, 180, 300), [[23, 34]], 3);
+  // of 6 each: 6² − 5² = 11 either side of it
+  const off = Math.sqrt(11);
+  const across = [-0.8 * off, 0.6 * off] as const;
+  expectMeetings(arc([20, 30], 6, -30, 150), arc([26, 38], 6, 150, 330), [
+    [23 + across[0], 34 + across[1]],
+    [23 - across[0], 34 - across[1]],
+  ]);
+});

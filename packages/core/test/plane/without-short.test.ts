@@ -48,3 +48,8 @@ test('a short edge whose neighbours run side by side stays', () => {
   ];
   expect(withoutShort(step, LEAST)).toEqual(step);
 });
+
+test('an edge a little longer than that stays, even where its neighbours would meet nearer', () => {
+  const cut: Loop = [corner(0, 0), corner(10, 0), corner(10, 9.9992), corner(9.9992, 10), corner(0, 10)];
+  expect(withoutShort(cut, LEAST)).toBe(cut);
+});
