@@ -22,8 +22,7 @@ const SWAPS = new Map([
 /**
  * @param path as it is told
  * @param first the number of its first mutant
- * @returns the text, and its mutants: number, line, what is changed, and whether it works when the module is loaded,
- * so that it has to be alive from the start
+ * @returns the text, and its mutants: number, line, what is changed
  */
 export function mutate(path, text, first) {
   const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
@@ -40,7 +39,6 @@ export function mutate(path, text, first) {
       line,
       from: short(own(node)),
       to: short(fresh),
-      atLoad: !insideFunction(node),
     });
     return number;
   };
@@ -122,8 +120,3 @@ const isOfTypes = (node) =>
   ts.isImportDeclaration(node) ||
   ts.isExportDeclaration(node) ||
   ts.isTypeParameterDeclaration(node);
-
-function insideFunction(node) {
-  for (let n = node.parent; n !== undefined; n = n.parent) if (ts.isFunctionLike(n)) return true;
-  return false;
-}

@@ -72,7 +72,9 @@ function work(data, heard) {
   });
 }
 
-const tests = await baseline();
+const { tests, loaded } = await baseline();
+/** Mutants that work when the modules are loaded: they have to be alive from then on. */
+const early = new Set(loaded);
 /** What each test takes and comes by: kept beside the program until that is another. */
 async function baseline() {
   const hash = createHash('sha256').update(readFileSync(file)).digest('hex');
@@ -81,9 +83,10 @@ async function baseline() {
     const { of, found } = JSON.parse(readFileSync(kept, 'utf8'));
     if (of === hash) return found;
   }
-  const found = [];
+  const found = { tests: [], loaded: [] };
   await work({ alive: null }, (m) => {
-    if (m.kind === 'baseline') found[m.i] = m;
+    if (m.kind === 'loaded') found.loaded = m.covers;
+    if (m.kind === 'baseline') found.tests[m.i] = m;
     if (m.kind === 'broken') throw new Error(m.message);
   });
   writeFileSync(kept, JSON.stringify({ of: hash, found }));
@@ -106,7 +109,7 @@ const heard = ({ n, by }) => {
   const { path, line, from, to } = mutants[n];
   if (by === null) process.stdout.write(`lives: ${n} ${path}:${line} ${from} → ${to}\n`);
 };
-const late = chosen.filter((m) => !m.atLoad).map((m) => m.number);
+const late = chosen.filter((m) => !early.has(m.number)).map((m) => m.number);
 while (late.length > 0) {
   let at = null;
   await work({ alive: null, numbers: late, plan }, (m) => {
@@ -120,7 +123,7 @@ while (late.length > 0) {
 // what works when the module is loaded: a program each, and every test of those that are quick
 const all = tests.toSorted((a, b) => a.ms - b.ms).filter((t) => t.failed === null);
 const quick = all.slice(0, Math.floor(all.length * 0.9)).map((t) => t.i);
-for (const { number } of chosen.filter((m) => m.atLoad)) {
+for (const { number } of chosen.filter((m) => early.has(m.number))) {
   let by = 'it never ends';
   await work({ alive: number, numbers: [number], plan: new Map([[number, quick]]) }, (m) => {
     if (m.kind === 'broken') by = m.message;
@@ -130,7 +133,7 @@ for (const { number } of chosen.filter((m) => m.atLoad)) {
 }
 
 const survivors = chosen.filter((m) => results.get(m.number) === null);
-const unseen = survivors.filter((m) => !m.atLoad && plan.get(m.number).length === 0);
+const unseen = survivors.filter((m) => !early.has(m.number) && plan.get(m.number).length === 0);
 for (const { number } of unseen) process.stdout.write(`no test comes by ${number}\n`);
 const dead = chosen.length - survivors.length;
 process.stdout.write(`${dead} of ${chosen.length} die, ${((100 * dead) / chosen.length).toFixed(1)} %\n`);

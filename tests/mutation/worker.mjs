@@ -22,6 +22,7 @@ async function failure({ work }) {
 }
 
 let loaded;
+seen = new Set();
 try {
   loaded = await import(program);
   await loaded.load();
@@ -31,6 +32,8 @@ try {
   process.exit();
 }
 const { collected } = loaded;
+if (plan === undefined) say({ kind: 'loaded', covers: [...seen] });
+seen = null;
 
 if (plan === undefined) {
   // the first time round: what each test takes and comes by

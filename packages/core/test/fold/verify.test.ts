@@ -133,3 +133,16 @@ test('a strip that runs into itself is named with its panels', () => {
   expect(said('mm')).toBe('panels a and d pass through each other, 18 mm deep');
   expect(said('in')).toBe('panels a and d pass through each other, 0.709 in deep');
 });
+
+test('a bend in the way of a panel that is not its own, or of another bend, is named', () => {
+  const bent = formed.bends[0] as Formed['bends'][number];
+  const twin = (y: number) => {
+    const [ox, oy, oz] = bent.frame.origin;
+    const other = { ...bent, id: 'other', parent: 'elsewhere' };
+    const frame = { ...bent.frame, origin: [ox, oy + y, oz] as const };
+    const flaws = verifyForm({ ...formed, bends: [bent, { ...other, frame }] }, []);
+    return flaws.filter((f) => f.code === 'form-clash').map((f) => inWords(f.message, sayIn('mm')));
+  };
+  expect(twin(-20).join()).toMatch(/^panel base passes through the bend other/);
+  expect(twin(0.2).join()).toContain('bends north and other pass through each other');
+});
