@@ -71,6 +71,32 @@ describe('a drawing as an opening', () => {
     expect(plain - cut([outline]).flat.area).toBeCloseTo(100 + (Math.PI * 25) / 2, 6);
   });
 
+  test('circles of a DXF are loops of two arcs; texts and points are passed over, what has no outline is refused', async () => {
+    const circle = '0\nCIRCLE\n8\n0\n10\n30\n20\n20\n40\n5\n';
+    const point = '0\nPOINT\n8\n0\n10\n1\n20\n1\n';
+    const [loop, ...others] = await drawingOutlines('a.dxf', dxf(circle + point));
+    expect(others).toEqual([]);
+    expect(loop?.map(([, , bulge]) => bulge)).toEqual([1, 1]);
+    const ellipse = '0\nELLIPSE\n8\n0\n10\n0\n20\n0\n11\n5\n21\n0\n40\n0.5\n41\n0\n42\n6.283\n';
+    expect(await refusal(() => drawingOutlines('a.dxf', dxf(ellipse)))).toContain('holds ELLIPSE');
+    expect(await refusal(() => drawingOutlines('a.dxf', dxf(circle), 'ft' as 'mm'))).toContain(
+      'Known: mm, in',
+    );
+  });
+
+  test('polygons, polylines and lines of an SVG are outlines where they close', async () => {
+    const three = '0,0 100,0 100,100';
+    for (const drawn of [
+      `<polygon points="${three}"/>`,
+      `<polyline points="${three} 0,0"/>`,
+      '<line x1="0" y1="0" x2="100" y2="0"/><line x1="100" y1="0" x2="100" y2="100"/><line x1="100" y1="100" x2="0" y2="0"/>',
+    ]) {
+      const [loop, ...others] = await drawingOutlines('a.svg', svg(drawn));
+      expect(others).toEqual([]);
+      expect(loop).toHaveLength(3);
+    }
+  });
+
   test('scaled to a length, and in inches where the drawing or the job says so', async () => {
     const square = [
       [

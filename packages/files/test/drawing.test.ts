@@ -3,6 +3,7 @@ import type { Drawing, Shape } from '@tinwright/files';
 import { toDxf, toDxfR12, toSvg } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
 import { checkDrawing } from '../src/drawing.js';
+import { readDxf } from './dxf-reader.js';
 
 const drawing = (...shapes: readonly Shape[]): Drawing => ({
   title: 'seed tray',
@@ -87,4 +88,32 @@ test('a layer given twice: an SVG, which names its groups, is refused; a DXF hol
         .map(([, layer]) => layer)
         .filter((layer, i, all) => layer !== all[i - 1]),
     ).toEqual(['CUT', 'LEAD', 'CUT']);
+});
+
+test('points and arcs stand in every form at their places', () => {
+  const dots = drawing(
+    { kind: 'point', at: [3, 4] },
+    { kind: 'arc', centre: [5, 5], radius: 2, start: 270, end: 90 },
+  );
+  for (const text of [toDxf(dots), toDxfR12(dots)]) {
+    const numbers = readDxf(text).entities.map(({ type, tags }) => [
+      type,
+      ...[10, 20, 40, 50, 51].flatMap((code) => tags.filter(([c]) => c === code).map(([, v]) => Number(v))),
+    ]);
+    expect(numbers).toEqual([
+      ['POINT', 3, 4],
+      ['ARC', 5, 5, 2, 270, 90],
+    ]);
+  }
+  // from below the centre to above it by the east: half a turn, counter-clockwise as the picture shows it
+  expect(toSvg(dots)).toMatch(/d="M [\d.]+ [\d.]+ A 2 2 0 0 0 [\d.]+ [\d.]+"/);
+});
+
+test.each([
+  [{ colour: 'red' }, 'colour "red" given'],
+  [{ number: 256 }, 'number 256 given'],
+  [{ width: 0 }, 'width 0 given'],
+])('a layer painted %j is refused', (paint, said) => {
+  const painted = { ...drawing({ kind: 'point', at: [1, 1] }), paints: { CUT: paint } };
+  expect(() => checkDrawing(painted as Drawing)).toThrow(`layer CUT: ${said}`);
 });

@@ -115,3 +115,9 @@ test('a closed hem by DIN 6935: outside the standard, takes 0.43 T and does not 
   expect(hem.source).toBe('hem figures: common practice, no source');
   expect(terms(1, 1, 180).source).toBe('DIN 6935');
 });
+
+test('bent by less than 15°, an opening of more than 165°: nothing is taken off, and the working says why', () => {
+  const { deduction, working } = terms(2, 1, 10);
+  expect(deduction).toBeCloseTo(0, 12);
+  expect(working[0]).toBe('β = 170° > 165°: v = 0');
+});

@@ -2,7 +2,7 @@
 
 import type { FlatPattern, Formed, Unit } from '@tinwright/core';
 import { kFactor, verifyFlat, verifyForm } from '@tinwright/core';
-import { flange, fold, hole, panel, rectangle } from '@tinwright/core/family';
+import { flange, fold, hole, panel, rectangle, slot } from '@tinwright/core/family';
 import { circleLoop, form, inWords, sayIn, unfold } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 
@@ -145,4 +145,32 @@ test('a bend in the way of a panel that is not its own, or of another bend, is n
   };
   expect(twin(-20).join()).toMatch(/^panel base passes through the bend other/);
   expect(twin(0.2).join()).toContain('bends north and other pass through each other');
+});
+
+test('a bend line that leaves the material between its ends is named', () => {
+  const corners = [
+    [0, 0],
+    [60, 0],
+    [60, 40],
+    [40, 40],
+    [30, 5],
+    [20, 40],
+    [0, 40],
+  ] as const;
+  const outline = corners.map((at) => ({ at, bulge: 0 }));
+  const across = {
+    ...bend,
+    line: [
+      [0, 20],
+      [60, 20],
+    ] as const,
+  };
+  expect(codes({ ...flat, outline, holes: [], bends: [across] })).toContain('bend-off');
+});
+
+test('a slot in a panel that is not there is refused with the nearest name', () => {
+  const cut = { edge: 'north', at: [10, 40] as const, width: 2, depth: 5 };
+  expect(() => fold(sheet, panel('base', rectangle(60, 40)), slot('bass', cut))).toThrow(
+    /no panel "bass".*base/,
+  );
 });

@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
 import { type Loop, segments } from '@tinwright/core';
-import { loopArea, loopBox, loopLength } from '@tinwright/core/internal';
+import { circleLoop, flattened, loopArea, loopBox, loopLength } from '@tinwright/core/internal';
 import { areaD, type PathD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
@@ -72,4 +72,14 @@ test('any loop of lines and arcs: the box holds the flattened loop and is not la
       }
     }),
   );
+});
+
+test('chords of a circle lie on it, none further off than it may be', () => {
+  const points = flattened(circleLoop([3, -2], 10), 0.01);
+  expect(points.length).toBeGreaterThan(30);
+  points.forEach(([x, y], i) => {
+    const [u, v] = points[(i + 1) % points.length] as Point;
+    expect(Math.hypot(x - 3, y + 2)).toBeCloseTo(10, 9);
+    expect(10 - Math.hypot((x + u) / 2 - 3, (y + v) / 2 + 2)).toBeLessThan(0.0101);
+  });
 });

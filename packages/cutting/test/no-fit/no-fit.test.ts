@@ -4,7 +4,7 @@ import Module from 'manifold-3d';
 import { expect, test } from 'vitest';
 import { depthAt, depthTable } from '../../src/no-fit/depth-table.js';
 import { isFree, noFit } from '../../src/no-fit/no-fit.js';
-import { type NoFitRing, onGrid, type Region, ringArea } from '../../src/no-fit/ring.js';
+import { type NoFitRing, onGrid, type Region, ringArea, turned } from '../../src/no-fit/ring.js';
 
 const region = (outer: NoFitRing, ...holes: NoFitRing[]): Region => ({
   outer: onGrid(outer),
@@ -155,4 +155,13 @@ test('rings keep no corner in a straight side', () => {
   ]);
   expect(ring).toHaveLength(4);
   expect(ringArea(ring)).toBe(100);
+});
+
+test('a ring turned by any angle keeps its area, and lies where its corners turn to', () => {
+  const ring = square(10, 5, 5);
+  expect(turned(ring, 90)).toEqual(ring.map(([x, y]) => [-y + 0, x + 0]));
+  const eighth = turned(ring, 45);
+  expect(ringArea(eighth)).toBeCloseTo(100, 9);
+  expect(eighth[0]?.[0]).toBeCloseTo(0, 12);
+  expect(eighth[0]?.[1]).toBeCloseTo(5 * Math.SQRT2, 12);
 });

@@ -1,6 +1,6 @@
 import { JobError } from '@tinwright/core';
 import { NO_TRIM, readRack } from '@tinwright/cutting';
-import { stockProblems } from '@tinwright/cutting/internal';
+import { leftOutFinding, stockProblems } from '@tinwright/cutting/internal';
 import { expect, test } from 'vitest';
 
 const FULL = { name: 'full', material: 'galvanised-steel', thickness: 1, size: [2000, 1000] };
@@ -163,6 +163,63 @@ test.each<[what: string, asked: ReturnType<typeof blank>, longest: number, code:
   expect(others).toEqual([]);
   expect(problem?.code).toBe(code);
   expect(problem?.message).toContain(said);
+});
+
+test.each([
+  [
+    'a corner that lies on another edge',
+    [
+      [0, 0],
+      [500, 0],
+      [500, 300],
+      [250, 0],
+      [0, 300],
+    ],
+    'offcut-crosses',
+  ],
+  [
+    'an edge that runs back along another',
+    [
+      [0, 0],
+      [500, 0],
+      [500, 300],
+      [500, 100],
+    ],
+    'offcut-crosses',
+  ],
+  [
+    'an outline as thin as a line',
+    [
+      [0, 0],
+      [50, 0],
+      [50, 0.01],
+    ],
+    'offcut-flat',
+  ],
+])('an offcut with %s is refused', (_, outline, code) => {
+  expect(
+    codes(() => rack({ offcuts: [{ name: 'rest', material: 'mild-steel', thickness: 1, outline }] })),
+  ).toEqual([code]);
+});
+
+test('what is larger than every sheet, or has none left, is told by the sheet that lacks least, either way round', () => {
+  const sheets = [
+    { ...FULL, name: 'long', size: [3000, 400] },
+    { ...FULL, name: 'wide', size: [900, 2000] },
+  ];
+  const stock = rack({ sheets });
+  const reach = { length: 3000, thickest: () => 2 };
+  const [problem] = stockProblems([blank(2100, 850)], stock, reach, 'mm');
+  expect(problem?.message).toContain('wide');
+  const piece = {
+    part: 'lid',
+    material: 'galvanised-steel',
+    thickness: 1,
+    count: 2,
+    why: 'too-large' as const,
+  };
+  const left = leftOutFinding({ ...piece, x: 2100, y: 850, area: 2100 * 850, mass: 1 }, stock.sheets);
+  expect(left.values).toMatchObject({ of: { name: 'wide' } });
 });
 
 test('a blank that fits is no problem', () => {

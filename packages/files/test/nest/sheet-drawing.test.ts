@@ -48,7 +48,7 @@ const sheet = {
 };
 
 /** The sheet's DXF; holes of less than `leastHole` are punched. */
-function dxf(style: Partial<TableStyle> = {}): string {
+function dxf(style: Partial<TableStyle> = {}, ties = 0): string {
   const asked = { ...TABLE_STYLE, ...style };
   const flats = planned.map((p) => ({ part: p.name, ...tableFlat(p.flat, asked) }));
   const parts = flats.map(({ part, flat }) => ({
@@ -66,7 +66,7 @@ function dxf(style: Partial<TableStyle> = {}): string {
     { seeds: [1], moves: 50 },
   );
   expect(verifyNest(nest, parts)).toEqual([]);
-  const cut = cutNest(nest, parts, { kerf: 1.3, lead: 'line', leadLength: 3, ties: 0, tieWidth: 0.5 });
+  const cut = cutNest(nest, parts, { kerf: 1.3, lead: 'line', leadLength: 3, ties, tieWidth: 0.5 });
   return nestFiles(cut, flats, asked).find((f) => f.path.endsWith('.dxf'))?.content as string;
 }
 
@@ -98,3 +98,25 @@ test.each<Partial<TableStyle>>([{}, { curves: 'arcs', unit: 'in', note: 'full' }
     expect(new Helper(text).parsed.entities.map((e) => e.layer)).toEqual(order);
   },
 );
+
+test('micro-joints are gaps in the contours of parts, each as wide as was asked; holes are cut whole', () => {
+  const length = (text: string) =>
+    (new Parser().parseSync(text) as unknown as { entities: readonly Cut[] }).entities
+      .filter((e) => e.layer === 'CUT' && e.type === 'LINE')
+      .reduce((sum, { vertices: [a, b] }) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0);
+  const [whole, tied] = [dxf({ curves: 'arcs' }), dxf({ curves: 'arcs' }, 2)];
+  expect(length(whole) - length(tied)).toBeCloseTo(3 * 2 * 0.5, 4);
+  const holes = (text: string) =>
+    readDxf(text).entities.filter((e) => e.type === 'CIRCLE' || e.type === 'ARC').length;
+  expect(holes(tied)).toBe(holes(whole));
+});
+
+interface Cut {
+  readonly type: string;
+  readonly layer: string;
+  readonly vertices: readonly [XY, XY];
+}
+interface XY {
+  readonly x: number;
+  readonly y: number;
+}

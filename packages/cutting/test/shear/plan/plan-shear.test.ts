@@ -166,3 +166,15 @@ test('a blank, not the rest of its sheet, lies against the stop wherever the sto
     if (freed) expect(sums.some((s) => Math.abs(s - (step.stop ?? 0)) < 0.01)).toBe(true);
   }
 });
+
+test('offcuts first: what they hold is cut from them, the rest from as few sheets as by itself', () => {
+  const blanks = [blank('tray', 600, 400, 5)];
+  const rack = { ...RACK, sheets: [OFFCUT, FULL], offcuts: 'first' as const };
+  const [plan] = planShear(blanks, rack, NO_LIMITS, QUICK);
+  expect(plan?.missing).toEqual([]);
+  expect(plan?.sheets.map((s) => [s.stock.origin, s.parts.length])).toEqual([
+    ['offcut', 1],
+    ['sheet', 4],
+  ]);
+  expect(verifyShearPlan(plan as NonNullable<typeof plan>, blanks, NO_LIMITS)).toEqual([]);
+});
