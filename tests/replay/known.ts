@@ -250,4 +250,18 @@ export const KNOWN: readonly Known[] = [
     shop: SHOPS.both as Shop,
     goes: true,
   },
+  {
+    name: 'strip: a round bend begins 0.2 mm before the edge of a leaf 40 wide and its margin',
+    part: {
+      stock: { material: 'mild-steel', thickness: 1.5 },
+      bending: { rule: 'k-factor', insideRadius: 3 },
+      family: 'bent-strip',
+      width: 79.95,
+      legs: [39.56, 42.51, 59.92],
+      angles: [-17, 31],
+      insideRadii: [14.97],
+    },
+    shop: SHOPS.pair as Shop,
+    goes: false,
+  },
 ];

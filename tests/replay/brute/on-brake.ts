@@ -104,8 +104,8 @@ function standsFor(lying: Lying, span: Span): readonly Span[] | null {
   const { off } = given;
   const wide = leafTools(given.draw, brake, over(lying) + off, s + off, [EVERYWHERE]);
   const { beam } = leafTools(given.draw, brake, over(lying), s, [EVERYWHERE]);
-  // the sheet lies on bed and leaf, margin or not
-  const flat = onTable(leafTools(given.bare, brake, over(lying), s, [EVERYWHERE]));
+  // the sheet lies on bed and leaf, margin or not; past their edges it counts
+  const flat = onTable(leafTools(given.bare, withMargin(brake, off), over(lying), s, [EVERYWHERE]));
   const momentAt = (turn: number): Moment => {
     const m = leafMoment({ ...wide, bed: flat.bed, leaf: flat.leaf, beam }, standing.stroke, turn);
     const all = { ...m, tools: [...m.tools, uprights(lying)] };
@@ -130,8 +130,19 @@ function uprights({ given, brake, s, ...lying }: Lying): Tool {
 }
 
 const FAR = 300; // mm
+const HAIR = 0.02; // mm
 
-const onTable = (tools: LeafTools): LeafTools => ({ ...tools, bed: sunk(tools.bed), leaf: sunk(tools.leaf) });
+const withMargin = (brake: Brake, off: number): Brake => ({
+  ...brake,
+  bed: brake.bed + off,
+  leaf: { ...brake.leaf, width: brake.leaf.width + off },
+});
+
+const onTable = (tools: LeafTools): LeafTools => ({
+  ...tools,
+  bed: sunk(tools.bed, HAIR),
+  leaf: sunk(tools.leaf, HAIR),
+});
 
 function comesAndGoes(lying: Lying, stands: readonly Span[]): boolean {
   const { given, brake, question, standing, s } = lying;

@@ -65,7 +65,7 @@ function withTools(given: Asked, { action, line, state }: Question, press: Press
   const low = pressTools(given.bare, press, names, [EVERYWHERE]);
   // off the sheet it presses on by as much as it is drawn larger, and a hair
   const block = { id: 'die', solids: [low.die, ...besides(given, die)].flatMap((t) => t.solids) };
-  const large = { ...wide, punch: lifted(wide.punch, given.off + SURE), die: sunk(block) };
+  const large = { ...wide, punch: lifted(wide.punch, given.off + SURE), die: sunk(block, SURE) };
   const cut = die.sectioned ? ['punch', 'die'] : ['punch'];
   const blocked = taken(
     standing,

@@ -83,8 +83,8 @@ export function taken(
   return blocked;
 }
 
-/** Lower than what lies on it by a hair. */
-export const sunk = (tool: Tool): Tool => lifted(tool, -SURE);
+/** Lower than what lies on it. */
+export const sunk = (tool: Tool, by: number): Tool => lifted(tool, -by);
 
 export const lifted = (tool: Tool, by: number): Tool => ({
   ...tool,
