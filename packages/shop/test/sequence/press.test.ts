@@ -4,6 +4,7 @@ import { radians, sayIn } from '@tinwright/core/internal';
 import { type BendStep, planSequence, type Sequence, type Shop, verifySequence } from '@tinwright/shop';
 import { plainPrint, tellStep } from '@tinwright/words';
 import { describe, expect, test, vi } from 'vitest';
+import { offMiddle } from '../../src/sequence/answer/off-middle.js';
 import { contactAngle } from '../../src/sweep/contact.js';
 import { rectangle } from '../../src/sweep/polygon.js';
 import { pressTools } from '../../src/tools/press-tools.js';
@@ -131,4 +132,18 @@ test('a gooseneck is told with the side its hollow lies on, a straight punch wit
   };
   expect(told(gooseneck(8))).toMatch(/, its hollow towards you$/);
   expect(told(straight(10))).not.toContain('hollow');
+});
+
+describe('how far a bend stands off the middle of the press', () => {
+  const group = (from: number, ...pieces: number[]) => ({ from, pieces, gap: 0, bare: [0, 0] as const });
+
+  test.each([
+    ['tools anywhere', null, 0],
+    ['tools as long as the bend', [group(0, 100)], 0],
+    ['735 of punch to its left, 265 of room on a press of 1000', [group(-700, 735)], 250],
+    ['to its right', [group(0, 735)], -185],
+    ['two groups: the middle is between their ends', [group(-300, 100), group(0, 100)], 0],
+  ] as const)('%s', (_, tools, off) => {
+    expect(offMiddle(tools, 100, 1000)).toBeCloseTo(off, 9);
+  });
 });

@@ -127,6 +127,7 @@ export const BENDS_ENGLISH: BendWords = {
     die: 'die',
     tools: 'tools',
     force: 'force',
+    middle: 'off the middle',
     gauge: 'back gauge',
     hem: 'hem',
     radius: 'inside radius',
@@ -158,6 +159,8 @@ export const BENDS_ENGLISH: BendWords = {
         ? name
         : `${name}, its hollow ${hollow === 'front' ? 'towards you' : 'to the back gauge'}`,
     stop: (size, panel, by) => `${size} behind the edge of the fingers, at the ${by} of ${panel}`,
+    middle: (size, side) =>
+      `the bend stands ${size} to the ${side} of the middle of the press; its manual says what it takes there`,
     gauge: (size, panel, by) => `${size} behind the middle of the punch, at the ${by} of ${panel}`,
     byLine: 'none: no straight edge behind; go by the line',
     angle: (set, angle) => (set === angle ? `stop at ${set}` : `stop at ${set}, springs back to ${angle}`),

@@ -130,6 +130,7 @@ export const BENDS_GERMAN: BendWords = {
     die: 'Gesenk',
     tools: 'Werkzeuge',
     force: 'Kraft',
+    middle: 'außermittig',
     gauge: 'Anschlag',
     hem: 'Umschlag',
     radius: 'Innenradius',
@@ -162,6 +163,8 @@ export const BENDS_GERMAN: BendWords = {
         : `${name}, die Kröpfung ${hollow === 'front' ? 'nach vorn' : 'zum Anschlag hin'} offen`,
     stop: (size, panel, by) =>
       `${size} hinter der Kante der Segmente, an der ${by === 'edge' ? 'Kante' : 'Außenseite'} von ${panel}`,
+    middle: (size, side) =>
+      `die Kantung liegt ${size} ${side === 'left' ? 'links' : 'rechts'} der Mitte der Presse; was sie dort verträgt, sagt ihr Handbuch`,
     gauge: (size, panel, by) =>
       `${size} hinter der Mitte des Stempels, an der ${by === 'edge' ? 'Kante' : 'Außenseite'} von ${panel}`,
     byLine: 'keiner: hinten keine gerade Kante; nach der Linie',

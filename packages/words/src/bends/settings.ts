@@ -69,7 +69,7 @@ function brakeSettings(
 
 function pressSettings(
   step: BendStep,
-  { punch, hollow, die, opening, force, gauge }: PressSetting,
+  { punch, hollow, die, opening, force, gauge, offMiddle }: PressSetting,
   words: BendWords,
   print: BendPrint,
 ): readonly Row[] {
@@ -80,12 +80,18 @@ function pressSettings(
     ['die', dieText(die, opening, print)],
     ['tools', toolsText(step, words, print)],
     ['force', v.force(plainNumber(force, 1))],
+    ['middle', offText(offMiddle, words, print)],
     [
       'gauge',
       gauge === null || touches === null ? v.byLine : v.gauge(print.size(gauge), touches.panel, touches.by),
     ],
   ];
 }
+
+const OFF = 10; // mm that a bend may stand off the middle before it is told; judgement
+
+const offText = (off: number, { values: v }: BendWords, { size }: BendPrint): string | null =>
+  Math.abs(off) < OFF ? null : v.middle(size(Math.abs(off)), off > 0 ? 'right' : 'left');
 
 /** A leaf stops where it is set to; under a punch only what is left without load can be measured. */
 function angleText(

@@ -17,6 +17,7 @@ export type SettingName =
   | 'die'
   | 'tools'
   | 'force'
+  | 'middle'
   | 'gauge'
   | 'hem'
   | 'radius';
@@ -66,6 +67,8 @@ export interface BendWords {
     /** A punch by its name, and where its hollow lies. */
     readonly punch: (name: string, hollow: PressSetting['hollow']) => string;
     readonly stop: (size: string, panel: string, by: 'edge' | 'outside') => string;
+    /** Off the middle of the press. */
+    readonly middle: (size: string, side: 'left' | 'right') => string;
     readonly gauge: (size: string, panel: string, by: 'edge' | 'outside') => string;
     readonly byLine: string;
     readonly angle: (set: string, angle: string) => string;

@@ -5,6 +5,7 @@ import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-forc
 import { OVER_BARS } from '../../tools/jaw-tools.js';
 import { lineFrame, lineLength } from '../part/line.js';
 import type { BendProblem, Move } from '../search/states.js';
+import { offMiddle } from './off-middle.js';
 import type { BendStep, PressSetting } from './plan.js';
 import { sightLine, sightOffset } from './sight-line.js';
 import { rearEdge } from './stop-edge.js';
@@ -38,6 +39,23 @@ export function bendStep(
   const brake = brakeAt(shop, position.tooling);
   const reach = action === 'close' ? null : reachOf(machine, first, brake, shop.press);
   const rear = reach === null ? null : rearEdge(problem, move, reach);
+  const tools = tooled
+    ? toolGroups(
+        position.tools,
+        mounting.stretches,
+        frame.spans,
+        station?.rack ?? [],
+        station?.gaps.inner ?? 0,
+      )
+    : null;
+  const press = pressSetting(
+    problem,
+    move,
+    plan,
+    shop,
+    rear === null ? null : rear.distance + first.zone / 2,
+  );
+  const length = lineLength(frame);
   return {
     ...strokeOf(action, bends),
     machine,
@@ -54,21 +72,13 @@ export function bendStep(
     angle: action === 'fold' ? work.tree.fold.angle : Math.abs(operation.angle),
     setAngle: setOf(machine, action, position.stop),
     setBack: machine === 'brake' ? position.setBack : null,
-    tools: tooled
-      ? toolGroups(
-          position.tools,
-          mounting.stretches,
-          frame.spans,
-          station?.rack ?? [],
-          station?.gaps.inner ?? 0,
-        )
-      : null,
+    tools,
     ...sightSetting(problem, move, bends, rear?.distance ?? null),
-    length: lineLength(frame),
+    length,
     touches: rear?.touches ?? null,
     putIn: mounting.putIn,
     takeOff: mounting.takeOff,
-    press: pressSetting(problem, move, plan, shop, rear === null ? null : rear.distance + first.zone / 2),
+    press: press && { ...press, offMiddle: offMiddle(tools, length, shop.press?.length ?? 0) },
     seconds: cost,
   };
 }
@@ -114,7 +124,7 @@ function pressSetting(
   { material, sheet }: PartPlan,
   { press, profile }: Shop,
   gauge: number | null,
-): PressSetting | null {
+): Omit<PressSetting, 'offMiddle'> | null {
   if (station !== 'press' || press === null) return null;
   const length = lineLength(lineFrame(work, operation, held));
   const die = press.dies.find((d) => tooling.endsWith(`/ ${d.name}`));

@@ -104,6 +104,8 @@ export interface PressSetting {
   readonly opening: number;
   readonly force: number;
   readonly forceFormula: string;
+  /** How far the bend stands off the middle of the press, to the right of who stands before it positive. */
+  readonly offMiddle: number;
   /** From the punch line to the edge against the back gauge; null where no edge is straight. */
   readonly gauge: number | null;
 }
