@@ -5,7 +5,7 @@ import type { Making } from './making.js';
 /** Sight lines and angles to set of the brake, where a shop is given and an order was found for it. */
 export function brakeMarks({ name }: PartPlan, { assumed, sequences }: Making): BrakeMarks {
   const steps = assumed ? [] : (sequences.get(name)?.steps ?? []);
-  const set = steps.filter((s) => s.action === 'bend' || s.action === 'fold');
+  const set = steps.filter((s) => s.machine === 'brake' && (s.action === 'bend' || s.action === 'fold'));
   return {
     sights: set.flatMap((s) => (s.sight ?? []).map((line, i) => ({ bend: s.bends[i] as string, line }))),
     setAngles: Object.fromEntries(
