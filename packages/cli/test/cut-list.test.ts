@@ -109,7 +109,8 @@ test('make with a rack: cut list and fasteners beside the files, and in the mani
   await writeFile(at('rack.yaml'), rack(1));
   const short = await make();
   expect(short.exit).toBe(0); // the files are right; what is missing is a warning
-  expect(short.out).toContain('without a sheet: no room was left on the stock; missing are');
+  expect(short.out).toContain('without a sheet: no room was left on the stock; ');
+  expect(short.out).toMatch(/kg of parts are missing, by area alone [\d.]+ of a sheet /);
   expect((await manifest()).findings.map((f: { code: string }) => f.code)).toContain('left-out');
 });
 

@@ -64,7 +64,7 @@ test('stock short: what fits is written, what is missing is named, exit 1', asyn
   const { exit, out, list } = await nest(40, RACK);
   expect(exit).toBe(1);
   expect(out).toMatch(
-    /error bracket: \d+ without a sheet: no room was left on the stock; missing are [\d.]+ kg of parts, at least [\d.]+ sheets of full/,
+    /error bracket: \d+ without a sheet: no room was left on the stock; [\d.]+ kg of parts are missing, by area alone [\d.]+ of a sheet full/,
   );
   expect(list.missing[0].count + list.sheets.flatMap((s: { pieces: unknown[] }) => s.pieces).length).toBe(40);
 });

@@ -58,7 +58,7 @@ export const ENGLISH_CUTTING: Tellings<CuttingFindings> = {
         of === null
           ? ''
           : why === 'stock-short'
-            ? `; missing are ${t.number(kg, 3)} kg of parts, at least ${t.number(sheets, 2)} sheets of ${of.name}`
+            ? `; ${t.number(kg, 3)} kg of parts are missing, by area alone ${t.number(sheets, 2)} of a sheet ${of.name}`
             : `; nearest is ${of.name}, ${t.most(of.x)} x ${t.most(of.y)} usable`
       }`,
     remedy: ({ why }) => REMEDY[why],

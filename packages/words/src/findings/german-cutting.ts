@@ -59,7 +59,7 @@ export const GERMAN_CUTTING: Tellings<CuttingFindings> = {
         of === null
           ? ''
           : why === 'stock-short'
-            ? `; es fehlen ${t.number(kg, 3)} kg Teile, mindestens ${t.number(sheets, 2)} Tafeln ${of.name}`
+            ? `; es fehlen ${t.number(kg, 3)} kg Teile, allein der Fläche nach das ${t.number(sheets, 2)}fache einer Tafel ${of.name}`
             : `; am nächsten kommt ${of.name}, nutzbar ${t.most(of.x)} x ${t.most(of.y)}`
       }`,
     remedy: ({ why }) => REMEDY[why],
