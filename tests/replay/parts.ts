@@ -4,7 +4,7 @@ import { jobFiles } from '@tinwright/files';
 import { planSequence, type Shop } from '@tinwright/shop';
 import { paramsOf } from '@tinwright/testing';
 import fc from 'fast-check';
-import { partToBend } from '../../packages/shop/src/sequence/answer/plan-sequence.js';
+import { partToBend } from '../../packages/shop/src/sequence/answer/planned-sequence.js';
 import { anyPlan, findPlan } from '../../packages/shop/src/sequence/search/find-plan.js';
 import { problemOf } from '../../packages/shop/src/sequence/search/problem.js';
 import type { WrittenBend } from './body.js';

@@ -5,13 +5,14 @@ import { changesPieces, jobFindings } from '../checks/index.js';
 import type { Shop } from '../machines/shop.js';
 import type { Sequence } from '../sequence/answer/plan.js';
 import { SLICE, sequenceSteps } from '../sequence/answer/plan-sequence.js';
-import { type Batch, batchOf } from './batch.js';
+import type { Batch } from './batch.js';
+import { grouped } from './grouped.js';
 import { orderFindings } from './order-findings.js';
 
 /** A job as one shop makes it. */
 export interface ShopPlan {
   readonly shop: Shop;
-  /** Of every part, in the job's order. */
+  /** Of every part, in the job's order: the cheapest, or one that goes better with those of other parts. */
   readonly sequences: readonly Sequence[];
   /** The bends of all parts in one order. */
   readonly batch: Batch;
@@ -48,11 +49,12 @@ function* shopSteps(
   { checks = [], signal, onProgress }: PlanShopOptions,
 ): Pieces<ShopPlan> {
   const plan = revivePlan(given);
-  const sequences: Sequence[] = [];
+  const cheapest: Sequence[] = [];
   for (const [i, part] of plan.parts.entries()) {
-    sequences.push(yield* sequenceSteps(part, shop, signal === undefined ? {} : { signal }));
+    cheapest.push(yield* sequenceSteps(part, shop, signal === undefined ? {} : { signal }));
     onProgress?.(i + 1, plan.parts.length);
   }
+  const { sequences, batch } = yield* grouped(plan.parts, cheapest, shop);
   const own = sequences.flatMap((s) => orderFindings(s, shop.assumed));
   const order = plan.parts.map((p) => p.name);
   const found = jobFindings(plan, shop, checks);
@@ -60,7 +62,7 @@ function* shopSteps(
   return {
     shop,
     sequences,
-    batch: batchOf(sequences, shop),
+    batch,
     findings: sortFindings([...changed, ...own], order),
   };
 }

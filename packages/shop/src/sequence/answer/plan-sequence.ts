@@ -3,18 +3,13 @@ import { atOnce, inTurns, type Pieces, revivePart } from '@tinwright/core/intern
 import type { Shop } from '../../machines/shop.js';
 import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
-import { type PartToBend, problemOf } from '../search/problem.js';
+import { problemOf } from '../search/problem.js';
 import type { BendProblem } from '../search/states.js';
-import { bendStep } from './bend-step.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
+import { partToBend, plannedSequence } from './planned-sequence.js';
 import { reasonsOf, stuckReasons } from './reasons.js';
 import { smallestCores } from './smallest-core.js';
-
-/** A planned part as the planner of bends wants it. */
-export function partToBend({ name, part, material, mass, flat }: PartPlan): PartToBend {
-  return { name, part, material, mass, blank: flat.blank.max };
-}
 
 /** True when a bend cannot be made on any machine whatever else is done: what is left out only made it easier. */
 function neverBent({ work, stations }: BendProblem): boolean {
@@ -75,22 +70,18 @@ export function* sequenceSteps(
     step = search.next();
   }
   const found = step.value;
-  const base = { part: plan.name, shop: shop.name, bound: found.bound, expanded: found.expanded };
-  if (found.moves !== null) {
-    const gap = found.cost === 0 ? 0 : Math.max(0, (found.cost - found.bound) / found.cost);
-    const { moves } = found;
-    const steps = moves.map((m, i) => bendStep(problem, m, plan, shop, moves[i - 1]?.position ?? null));
-    const status = gap < 1e-9 ? 'optimal' : 'feasible';
-    const proved = status === 'optimal';
-    return { ...base, status, proved, steps, seconds: found.cost, gap, reasons: [], mends: [] };
-  }
+  const { moves } = found;
+  if (moves !== null) return plannedSequence(problem, plan, shop, { ...found, moves });
   const cores = smallestCores(problem);
   const input = { problem, shop, material: plan.material.name, longest: Math.max(...given.blank) };
   const smallest = reasonsOf(input, cores);
   const reasons = smallest.length > 0 ? smallest : stuckReasons(input);
   const ids = cores.map((core) => core.map((p) => problem.work.tree.panels[p]?.id ?? ''));
   return {
-    ...base,
+    part: plan.name,
+    shop: shop.name,
+    bound: found.bound,
+    expanded: found.expanded,
     status: 'infeasible',
     proved: found.bound === Infinity || neverBent(problem),
     steps: [],

@@ -34,6 +34,9 @@ export function contactBook(
 
 const MOST_KEPT = 7; // bends that move a pair which is kept
 
+/** Whether two lumps meet, in a state; null for one asked anew each time: far from each other they are seldom as before. */
+type PairMeets = ((done: Mask) => boolean) | null;
+
 function meetingAt(
   work: Work,
   operation: LineStroke,
@@ -46,37 +49,48 @@ function meetingAt(
     .filter((l) => l.moves)
     .map((a) => ({
       a,
-      others: still.filter((b) => !joined(work, a.lump, b.lump)).map((b) => pairOf(a, b, turn)),
+      others: still.flatMap((b, at): readonly OtherLump[] =>
+        joined(work, a.lump, b.lump) ? [] : [{ at, kept: pairOf(a, b, turn) }],
+      ),
     }));
   return (done) => {
+    const stands = still.map((b) => b.at(done));
     for (const { a, others } of rows) {
-      const stand = a.at(done);
-      if (stand === null) continue;
-      const pair = others.find((o) => o.meets(stand, done));
-      if (pair !== undefined) return { moving: a.lump.panel, held: pair.held };
+      const moving = a.at(done);
+      const met = moving === null ? null : firstMet(moving, others, stands, turn, done);
+      if (met !== null) return { moving: a.lump.panel, held: met };
     }
     return null;
   };
 }
 
-interface Pair {
-  readonly held: number;
-  /** Whether they meet, in a state. */
-  readonly meets: (moving: LumpStand, done: Mask) => boolean;
+/** A lump that is held, by its number, and what is known of the pair. */
+interface OtherLump {
+  readonly at: number;
+  readonly kept: PairMeets;
 }
 
-function pairOf(a: LumpAtLine, b: LumpAtLine, turn: number): Pair {
-  const held = b.lump.panel;
-  const asked = (moving: LumpStand, done: Mask) => {
-    const other = b.at(done);
-    return other !== null && touch(moving, other, turn);
-  };
-  if (a.bends.length + b.bends.length > MOST_KEPT) return { held, meets: asked };
-  const kept = keptBy(union(a.steps, b.steps), (own) => {
-    const moving = a.at(own);
-    return moving !== null && asked(moving, own);
+/** The panel that a lump meets first; null when it meets none. */
+function firstMet(
+  moving: LumpStand,
+  others: readonly OtherLump[],
+  stands: readonly (LumpStand | null)[],
+  turn: number,
+  done: Mask,
+): number | null {
+  for (const { at, kept } of others) {
+    const held = stands[at] ?? null;
+    if (held !== null && (kept === null ? touch(moving, held, turn) : kept(done))) return held.lump.panel;
+  }
+  return null;
+}
+
+function pairOf(a: LumpAtLine, b: LumpAtLine, turn: number): PairMeets {
+  if (a.bends.length + b.bends.length > MOST_KEPT) return null;
+  return keptBy(union(a.steps, b.steps), (own) => {
+    const [moving, held] = [a.at(own), b.at(own)];
+    return moving !== null && held !== null && touch(moving, held, turn);
   });
-  return { held, meets: (_, done) => kept(done) };
 }
 
 function touch(a: LumpStand, b: LumpStand, turn: number): boolean {

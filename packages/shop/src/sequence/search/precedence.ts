@@ -9,7 +9,7 @@ import type { Way } from './ways.js';
 export interface Ahead {
   /** Ways by which a step can still be done, by step; null for steps that are done. */
   readonly open: readonly (readonly Chance[] | null)[];
-  /** Steps that take ways from each other. */
+  /** Steps that make each other dearer. */
   readonly rivals: readonly Rivals[];
   /** Steps that come before one. */
   readonly before: (step: number) => Mask;
@@ -23,7 +23,7 @@ export interface Chance {
   readonly lost: Mask;
 }
 
-/** Two steps, each of which takes ways from the other when it is done first; no stroke does both at once. */
+/** Two steps, each of which makes the other dearer when it is done first; no stroke does both at once. */
 export interface Rivals {
   readonly steps: readonly [number, number];
   /** Ways of the first that are left when the second was done before. */
@@ -45,13 +45,15 @@ export function precedenceOf(problem: BendProblem): (done: Mask) => Ahead | null
 }
 
 function rivalsOf({ operations }: Work, chances: readonly (readonly Chance[])[]): readonly Rivals[] {
-  const takes = (a: number, b: number) => (chances[b] as readonly Chance[]).some((c) => has(c.lost, a));
   const atOnce = (a: number, b: number) => operations.some((o) => has(o.mask, a) && has(o.mask, b));
   const after: Rivals['after'] = (open, step, other) =>
     (open[step] ?? []).filter((c) => !has(c.lost, other)).map((c) => c.way);
+  const least = (ways: readonly Way[]) => Math.min(...ways.map((w) => w.seconds / w.operation.steps.length));
+  const leasts = chances.map((own) => least(own.map((c) => c.way)));
+  const dearer = (a: number, b: number) => least(after(chances, a, b)) > (leasts[a] as number);
   return chances.flatMap((_, a) =>
     chances.flatMap((__, b): readonly Rivals[] =>
-      a < b && takes(a, b) && takes(b, a) && !atOnce(a, b) ? [{ steps: [a, b], after }] : [],
+      a < b && dearer(a, b) && dearer(b, a) && !atOnce(a, b) ? [{ steps: [a, b], after }] : [],
     ),
   );
 }
