@@ -12,7 +12,7 @@ const strip = (
   quantity = 1,
 ) => ({
   name,
-  family: 'bent-strip',
+  family: 'bent-strip' as const,
   width,
   legs,
   angles,
