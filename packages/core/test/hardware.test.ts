@@ -273,3 +273,30 @@ test.each([
 ])('bought: %s is refused', (_, hardware, more, message) => {
   expect(problems(box(hardware, more)).map((p) => p.message)).toContain(message);
 });
+
+test('holes that are not round: slots turned with their part and square ones are cut, and no rivet goes through them', () => {
+  const caster = {
+    name: 'caster',
+    type: 'caster',
+    on: 'body.underside',
+    at: { west: 80, south: 70 },
+    turn: 30,
+    length: 60,
+    width: 50,
+    height: 72,
+    wheel: { diameter: 50, width: 20 },
+    holes: { diameter: 6.5, along: 40, across: 30, slot: 12 },
+  };
+  const pull = { name: 'pull', type: 'handle', on: 'body.east-out', span: 90, hole: 6.2, shape: 'square' };
+  const parts = [{ name: 'body', ...half }];
+  const plain = planned(box([], { parts, joints: [] })).parts[0];
+  const made = planned(box([caster, pull], { parts, joints: [] })).parts[0];
+  const slot = 5.5 * 6.5 + (Math.PI * 6.5 ** 2) / 4;
+  expect((plain?.flat.area ?? 0) - (made?.flat.area ?? 0)).toBeCloseTo(4 * slot + 2 * 6.2 ** 2, 6);
+  const [first] = made?.part.panels[0]?.cutouts ?? [];
+  const [a, b] = [first?.loop[0]?.at ?? [0, 0], first?.loop[1]?.at ?? [0, 0]];
+  const turned = (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
+  expect(turned).toBeCloseTo(150, 6); // 30 degrees seen from below, from above the other way round
+  const riveted = box([{ ...pull, by: 'blind-rivet' }], { parts, joints: [] });
+  expect(problems(riveted).map((p) => p.message)).toEqual(['a blind-rivet goes through round holes']);
+});

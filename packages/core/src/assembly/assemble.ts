@@ -3,6 +3,7 @@ import type { Finding } from '../errors/finding.js';
 import { cite } from '../errors/source.js';
 import type { Part } from '../fold/part.js';
 import type { Mark } from '../fold/tree.js';
+import type { Loop } from '../plane/loop.js';
 import { distance } from '../plane/point.js';
 import type { Pieces } from '../units/pieces.js';
 import type { Bought, Fitted, JobHardware } from './bought.js';
@@ -160,11 +161,18 @@ export function marksOf(
   for (const { kind, joint, on } of fasteners)
     for (const end of on.filter((e) => pieces.includes(e.piece)))
       if (!found.some((m) => sameMark(m, end, kind)))
-        found.push({ kind, at: end.at, joint, hole: end.hole, panel: end.panel });
+        found.push({
+          kind,
+          at: end.at,
+          joint,
+          hole: end.hole,
+          panel: end.panel,
+          ...(end.opening && { opening: end.opening }),
+        });
   return found;
 }
 
-type PanelMark = Mark & { readonly panel: string };
+type PanelMark = Mark & { readonly panel: string; readonly opening?: Loop };
 
 /** True when a mark is the one a fastener leaves there. */
 export const sameMark = (mark: PanelMark, { panel, at, hole }: FastenerEnd, kind: string): boolean =>
@@ -174,8 +182,11 @@ export const sameMark = (mark: PanelMark, { panel, at, hole }: FastenerEnd, kind
 export function withMarks(part: Part, marks: readonly PanelMark[]): Part {
   if (marks.length === 0) return part;
   const panels = part.panels.map((p) => {
-    const own = marks.filter((m) => m.panel === p.id).map(({ panel: _, ...m }) => m);
-    return own.length === 0 ? p : { ...p, marks: [...p.marks, ...own] };
+    const own = marks.filter((m) => m.panel === p.id);
+    if (own.length === 0) return p;
+    const shaped = own.flatMap(({ opening }) => (opening === undefined ? [] : [{ loop: opening, by: [] }]));
+    const plain = own.map(({ panel: _, opening: __, ...m }) => m);
+    return { ...p, marks: [...p.marks, ...plain], cutouts: [...p.cutouts, ...shaped] };
   });
   return { ...part, panels };
 }

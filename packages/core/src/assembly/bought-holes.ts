@@ -2,9 +2,11 @@ import { fail, type Path, type Wording, within } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import { LEAST_METAL, reaches } from '../fold/least.js';
 import { place3 } from '../fold/space.js';
+import type { BodyHole } from '../hardware/body.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
-import { boxOf } from '../plane/loop.js';
-import type { Point } from '../plane/point.js';
+import { boxOf, type Loop } from '../plane/loop.js';
+import { type Point, size, sub } from '../plane/point.js';
+import { placeLoop } from '../plane/shapes.js';
 import type { Bought } from './bought.js';
 import type { Fastened } from './fasten.js';
 import type { FastenerEnd } from './fastener.js';
@@ -40,7 +42,15 @@ function fastenBought(
     }));
   const stack = stackOn(first);
   const holes = by?.kind.needs(stack, by.ask as never, 2).holes;
-  const fasteners = body.holes.map(({ on, at, diameter }) => {
+  const shaped = body.holes.some((h) => h.opening !== null);
+  if (by !== null && shaped)
+    fail(
+      'hardware-hole',
+      ['by'],
+      `a ${by.kind.name} goes through round holes`,
+      'Leave by: out for what is bolted, or make its holes round',
+    );
+  const fasteners = body.holes.map(({ on, at, diameter, opening }) => {
     const face = faces[on] as StandingFace;
     const through = holes?.[0] ?? 0;
     if (through > diameter + 0.05)
@@ -50,14 +60,20 @@ function fastenBought(
         (say) => `goes through ${say.size(through)}, its holes are ${say.size(diameter)}`,
         'Take one that goes through, or larger holes',
       );
-    const hole = holes === undefined ? diameter : (holes[1] ?? null);
-    const p = seenOn(face, place3(pose, [...at, 0]));
-    const end = { piece: face.placed.piece, panel: face.panel.id, at: p, hole };
+    const round = holes === undefined ? diameter : (holes[1] ?? null);
+    const seen = (x: number, y: number) => seenOn(face, place3(pose, [at[0] + x, at[1] + y, 0]));
+    const p = seen(0, 0);
+    const end: FastenerEnd = {
+      piece: face.placed.piece,
+      panel: face.panel.id,
+      at: p,
+      ...(opening === null ? { hole: round } : { hole: null, opening: openingAt(opening, p, seen(1, 0)) }),
+    };
     return { joint: piece, kind: by?.kind.name ?? spec.params.type, at: onFace(face, p), on: [end] };
   });
   keepsMetal(
     faces,
-    fasteners.map((f, k) => [f.on[0] as FastenerEnd, body.holes[k]?.diameter ?? 0]),
+    fasteners.map((f, k) => [f.on[0] as FastenerEnd, widthOf(body.holes[k] as BodyHole)]),
     ['at', i],
   );
   const layers = 1 + Math.max(1, ...fasteners.map((f) => layersAt(f.at, pose.z, sheets)));
@@ -65,6 +81,16 @@ function fastenBought(
   const drilled = fasteners[0]?.on[0]?.hole ?? null;
   return { joint: piece, part: part.name, fasteners, holes: [drilled], remarks };
 }
+
+/** An opening, the same when mirrored, with its x towards a point. */
+const openingAt = (opening: Loop, origin: Point, towards: Point): Loop => {
+  const x = sub(towards, origin);
+  return placeLoop({ origin, x, y: [-x[1], x[0]] }, opening);
+};
+
+/** Across a hole, whichever way. */
+const widthOf = ({ opening, diameter }: BodyHole): number =>
+  opening === null ? diameter : 2 * Math.max(...opening.map((c) => size(c.at)), diameter / 2);
 
 /** @throws JobError for a hole that leaves its panel, with how far to move them all where that helps */
 function keepsMetal(

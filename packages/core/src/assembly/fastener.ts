@@ -1,4 +1,5 @@
 import type { Vec3 } from '../fold/space.js';
+import type { Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
 import { type Overlap, onFace, type StandingFace, seenOn } from './overlap.js';
 import type { Seated } from './types.js';
@@ -18,6 +19,8 @@ export interface FastenerEnd {
   readonly at: Point;
   /** Diameter of the hole it goes through; null where none is cut. */
   readonly hole: number | null;
+  /** What is cut there in place of a round hole, in the panel's frame. */
+  readonly opening?: Loop;
 }
 
 /** Places nearer than this are one place, mm. */

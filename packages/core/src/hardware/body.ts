@@ -1,5 +1,7 @@
 import { holeRow } from '../families/hole-row.js';
+import type { Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
+import { roundedRectangle, slotLoop } from '../plane/shapes.js';
 import type { HardwareParams } from './params.js';
 
 /** A convex solid of a bought part: `shape` from `low` to `high` along an axis. Frame: x right, y up, z off the face. mm */
@@ -12,11 +14,20 @@ export interface HardwareBlock {
   readonly high: number;
 }
 
+/** A hole it wants in a sheet: round, or another opening about its middle. mm */
+export interface BodyHole {
+  readonly on: 0 | 1;
+  readonly at: Point;
+  readonly diameter: number;
+  /** Counter-clockwise, the same when mirrored; null for a round hole. */
+  readonly opening: Loop | null;
+}
+
 /** A bought part on its face, or on two faces that meet in y = 0: the first below, the second above. mm */
 export interface Body {
   readonly blocks: readonly HardwareBlock[];
   /** Holes in the sheet of the first (0) or the second (1) part. */
-  readonly holes: readonly { readonly on: 0 | 1; readonly at: Point; readonly diameter: number }[];
+  readonly holes: readonly BodyHole[];
   /** Of what its fasteners go through. */
   readonly thickness: number;
   /** Along the line where two parts meet; 0 where it stands on one. */
@@ -71,7 +82,7 @@ export function bodyOf(p: HardwareParams, sheet: number): Body {
           ...ends.map((x, i) => plate(`leg-${i + 1}`, [x - g / 2, -g / 2], [x + g / 2, g / 2], [0, reach])),
           plate('grip', [-(span + g) / 2, -g / 2], [(span + g) / 2, g / 2], [reach, reach + g]),
         ],
-        holes: ends.map((x) => ({ on: 0, at: [x, 0], diameter: hole })),
+        holes: ends.map((x) => ({ on: 0, at: [x, 0], diameter: hole, opening: openingOf(p, hole) })),
         thickness: 0,
       };
     }
@@ -83,7 +94,7 @@ export function bodyOf(p: HardwareParams, sheet: number): Body {
           disc('flange', flange ?? 1.4 * hole, [0, 1]),
           ...(length > sheet ? [disc('nut', hole, [-length, -sheet])] : []),
         ],
-        holes: [{ on: 0, at: [0, 0], diameter: hole }],
+        holes: [{ on: 0, at: [0, 0], diameter: hole, opening: null }],
         thickness: 0,
       };
     }
@@ -91,7 +102,7 @@ export function bodyOf(p: HardwareParams, sheet: number): Body {
       return {
         ...plain,
         blocks: [disc('magnet', p.diameter, [0, p.height])],
-        holes: p.hole === null ? [] : [{ on: 0, at: [0, 0], diameter: p.hole }],
+        holes: p.hole === null ? [] : [{ on: 0, at: [0, 0], diameter: p.hole, opening: null }],
         thickness: p.height,
       };
     case 'caster': {
@@ -113,12 +124,28 @@ export function bodyOf(p: HardwareParams, sheet: number): Body {
           },
         ],
         holes: [-x, x].flatMap((a) =>
-          [-y, y].map((b) => ({ on: 0 as const, at: [a, b] as const, diameter: holes.diameter })),
+          [-y, y].map((b) => ({
+            on: 0 as const,
+            at: [a, b] as const,
+            diameter: holes.diameter,
+            opening: openingOf(holes, holes.diameter),
+          })),
         ),
         thickness: PLATE,
       };
     }
   }
+}
+
+interface Shaped {
+  readonly shape: 'round' | 'square';
+  readonly slot: number | null;
+}
+
+/** A slot, or a square as wide as the hole; null for a round one. */
+function openingOf({ shape, slot }: Shaped, width: number): Loop | null {
+  if (slot !== null && slot > width) return slotLoop(slot, width);
+  return shape === 'square' ? roundedRectangle(width, width, 0) : null;
 }
 
 const PLATE = 3; // mm of a caster's plate; common practice, no source
@@ -129,7 +156,8 @@ const pairOfRows = (
     diameter,
     count,
     edge,
-  }: { readonly diameter: number; readonly count: number; readonly edge: number | null },
+    ...shape
+  }: Shaped & { readonly diameter: number; readonly count: number; readonly edge: number | null },
   rows: readonly [number, number],
 ) =>
   rows.flatMap((y, on) =>
@@ -137,6 +165,7 @@ const pairOfRows = (
       on: on as 0 | 1,
       at: [x - length / 2, y] as const,
       diameter,
+      opening: openingOf(shape, diameter),
     })),
   );
 

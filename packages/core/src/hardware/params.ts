@@ -1,7 +1,20 @@
 import { type Given, value as v } from '../schema/value.js';
 
+/** Holes that are not round. */
+const openings = {
+  shape: v.or(
+    v.word<'round' | 'square'>('round, or square for the neck of a coach bolt: as wide as a round one', [
+      'round',
+      'square',
+    ]),
+    'round',
+  ),
+  slot: v.maybe(v.size('over the round ends, of slots along the part; left out for none', { max: 200 })),
+};
+
 const row = {
-  diameter: v.size('of each hole', { max: 30 }),
+  ...openings,
+  diameter: v.size('of each hole, or across each slot', { max: 30 }),
   count: v.or(v.count('holes in each half', 1, 60), 2),
   edge: v.maybe(v.size('from either end to the first and the last; evenly spread when left out')),
 };
@@ -31,7 +44,8 @@ export const hardware = {
     span: v.size('between the middles of its two holes'),
     reach: v.or(v.size('off the face to the inside of the grip', { max: 300 }), 35),
     grip: v.or(v.size('across the grip', { max: 60 }), 10),
-    hole: v.size('of each hole', { max: 30 }),
+    hole: v.size('of each hole, or across each slot', { max: 30 }),
+    ...openings,
   },
   'rivet-nut': {
     hole: v.size('of the hole it is set in', { max: 30 }),
@@ -52,7 +66,8 @@ export const hardware = {
       width: v.size('of its tread', { max: 200 }),
     }),
     holes: v.group('four holes in the plate', {
-      diameter: v.size('of each hole', { max: 30 }),
+      ...openings,
+      diameter: v.size('of each hole, or across each slot', { max: 30 }),
       along: v.size('between their middles, along the length'),
       across: v.size('between their middles, along the width'),
     }),
