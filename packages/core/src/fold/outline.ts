@@ -70,20 +70,24 @@ export function clip(outline: Outline, half: HalfPlane, name: string): Outline {
   const kept: Edge[] = [];
   outline.forEach((edge, i) => {
     const j = (i + 1) % outline.length;
-    const [p, q] = [edge.from, (outline[j] as Edge).from];
-    const [a, b] = [depths[i] as number, depths[j] as number];
-    const crossing = (): Point => [
-      p[0] + ((q[0] - p[0]) * a) / (a - b),
-      p[1] + ((q[1] - p[1]) * a) / (a - b),
-    ];
+    const p = edge.from;
+    const q = (outline[j] as Edge).from;
+    const a = depths[i] as number;
+    const b = depths[j] as number;
     if (a >= -SAME) {
       kept.push(edge);
-      if (b < -SAME) kept.push({ name, from: a < SAME ? p : crossing() });
-    } else if (b >= SAME) kept.push({ name: edge.name, from: crossing() });
+      if (b < -SAME) kept.push({ name, from: a < SAME ? p : crossing(p, q, a, b) });
+    } else if (b >= SAME) kept.push({ name: edge.name, from: crossing(p, q, a, b) });
   });
   const tidy = kept.filter((e, i) => distance(e.from, (kept[(i + 1) % kept.length] as Edge).from) >= SAME);
   return tidy.length < 3 ? [] : tidy;
 }
+
+/** Between two points that lie `a` and `b` off a line, where it is crossed. */
+const crossing = (p: Point, q: Point, a: number, b: number): Point => [
+  p[0] + ((q[0] - p[0]) * a) / (a - b),
+  p[1] + ((q[1] - p[1]) * a) / (a - b),
+];
 
 /** Half plane on the material side of an edge, moved in by `inset`. */
 export function inside(outline: Outline, i: number, inset: number): HalfPlane {
