@@ -7,7 +7,7 @@ import type { Way } from './ways.js';
 
 /** What the steps left in a state are bound to, whatever order they are done in. */
 export interface Ahead {
-  /** Ways by which a step can still be done, by step; null for steps that are done. */
+  /** Ways by which a step can still be done, by step; null for steps that are done or stay flat. */
   readonly open: readonly (readonly Chance[] | null)[];
   /** Steps that make each other dearer. */
   readonly rivals: readonly Rivals[];
@@ -78,14 +78,15 @@ function propagated(
   { chances, rivals }: { readonly chances: readonly (readonly Chance[])[]; readonly rivals: Ahead['rivals'] },
   done: Mask,
 ): Ahead | null {
-  const left = stepsOf(without(work.all, done));
+  const todo = without(work.all, done);
+  const left = stepsOf(todo);
   const before = new Before(work.steps.length, done);
   for (const s of left) {
     const { panel, action } = work.steps[s] as BendStage;
     const first = work.first[panel] as number;
     if (action === 'close' && !has(done, first)) before.put(first, s);
   }
-  const open = chances.map((list, s) => (has(done, s) ? null : list));
+  const open = chances.map((list, s) => (has(todo, s) ? list : null));
   for (let [changed, turn] = [true, 0]; changed; turn++) {
     changed = false;
     // chains are followed in either direction
