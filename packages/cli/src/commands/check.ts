@@ -19,7 +19,7 @@ interface Options {
 export const check: AnyCommand = command<Options>({
   verb: 'check',
   argument: JOB,
-  summary: 'read a job and its sizes, compute them, and say what to know before cutting',
+  summary: 'read a job and its sizes, say what to know before cutting',
   options: {
     size: SIZE_OPTION,
     shop: SHOP_OPTION,

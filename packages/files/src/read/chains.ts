@@ -63,4 +63,6 @@ export function chained(strokes: readonly ReadStroke[]): readonly ReadOutline[] 
 }
 
 const place = ([x, y]: Point, size: (mm: number) => string) => `${size(x)}, ${size(y)}`;
-const near = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]) <= 2 * JOIN;
+
+/** True for ends that are one. mm */
+export const near = (a: Point, b: Point): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) <= 2 * JOIN;

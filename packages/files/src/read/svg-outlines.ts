@@ -3,7 +3,7 @@ import type { Point } from '@tinwright/core';
 import { fail } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import svgpath from 'svgpath';
-import { chained, type ReadOutline, type ReadStroke } from './chains.js';
+import { chained, near, type ReadOutline, type ReadStroke } from './chains.js';
 
 const MM: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72, pc: 25.4 / 6 };
 type Path = ReturnType<typeof svgpath>;
@@ -26,8 +26,25 @@ export function svgOutlines(text: string, perUnit: number | null): readonly Read
       'the drawing says no unit',
       'Give unit: mm or in beside it, or its width in mm with a viewBox',
     );
-  return pathsOf(svg, '').flatMap((path) => chained(strokesOf(path, mm)));
+  const lines = pathsOf(svg, '').flatMap((path) => linesOf(strokesOf(path, mm)));
+  // what is drawn closed is an outline of its own, though another touches it; the rest is joined across elements
+  const [closed, open] = [lines.filter(isClosed), lines.filter((l) => !isClosed(l))];
+  return [...closed.flatMap(chained), ...chained(open.flat())];
 }
+
+/** Strokes that go on from each other as they are drawn. */
+function linesOf(strokes: readonly ReadStroke[]): readonly (readonly ReadStroke[])[] {
+  const lines: ReadStroke[][] = [];
+  for (const s of strokes) {
+    const line = lines.at(-1);
+    if (line !== undefined && near((line.at(-1) as ReadStroke).to, s.from)) line.push(s);
+    else lines.push([s]);
+  }
+  return lines;
+}
+
+const isClosed = (line: readonly ReadStroke[]) =>
+  near((line[0] as ReadStroke).from, (line.at(-1) as ReadStroke).to);
 
 function rootOf(text: string): ElementNode {
   try {
