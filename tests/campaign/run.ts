@@ -6,6 +6,7 @@
 import { createHash } from 'node:crypto';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { setImmediate as turn } from 'node:timers/promises';
 import fc from 'fast-check';
 import { endureDeep } from './deep.js';
 import { endure } from './endure.js';
@@ -45,13 +46,19 @@ function measured(job: unknown, work: () => Outcome): void {
   count(f, outcome, (user + system) / 1000, job);
 }
 
+let stopped = false;
+for (const signal of ['SIGINT', 'SIGTERM'] as const)
+  process.once(signal, () => {
+    stopped = true; // what was counted so far is told
+  });
+
 const rss = () => {
   f.memory = Math.max(f.memory, process.memoryUsage().rss);
 };
 
 async function everything(): Promise<void> {
   const until = Date.now() + minutes * 60_000;
-  for (let round = 0; Date.now() < until; round++) {
+  for (let round = 0; Date.now() < until && !stopped; round++) {
     const numRuns = 50;
     const settings = { seed: seed + round, interruptAfterTimeLimit: Math.max(1, until - Date.now()) };
     const tried = fc.check(
@@ -78,7 +85,7 @@ async function everything(): Promise<void> {
 async function lean(): Promise<void> {
   const numRuns = Math.min(500, every);
   let deep = 0;
-  for (let round = 0; f.made + f.refused < wanted; round++) {
+  for (let round = 0; f.made + f.refused < wanted && !stopped; round++) {
     const left = wanted - f.made - f.refused;
     const settings = { seed: seed + round, numRuns: Math.min(numRuns, left) };
     const tried = fc.check(
@@ -97,6 +104,7 @@ async function lean(): Promise<void> {
         keep('trial', also.counterexample[0], also.errorInstance);
     }
     rss();
+    await turn(); // signals are heard
     if (round % 20 === 19) process.stderr.write(`${f.made + f.refused} of ${wanted}\n`);
   }
 }
