@@ -29,9 +29,10 @@ export async function buildTests({ root, tests, texts = new Map(), sourcemap = f
     `import fc from 'fast-check';`,
     `fc.configureGlobal({ seed: 20261125, numRuns: ${RUNS} });`,
     `export { collected, before } from 'vitest';`,
-    `export const load = async () => {`,
-    ...tests.map((t) => `await import(${JSON.stringify(t)});`),
-    `};`,
+    `export * from '@tinwright/core';`, // loaded before any of them
+    `export const loaders = [`,
+    ...tests.map((t) => `() => import(${JSON.stringify(t)}),`),
+    `];`,
   ];
   await build({
     stdin: { contents: entry.join('\n'), resolveDir: root, loader: 'js' },

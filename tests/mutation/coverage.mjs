@@ -29,7 +29,7 @@ await session.post('Profiler.enable');
 await session.post('Profiler.startPreciseCoverage', { callCount: true, detailed: true });
 globalThis.$mutant = () => false;
 const program = await import(pathToFileURL(file).href);
-await program.load();
+for (const load of program.loaders) await load();
 for (const work of program.before) await work();
 let failed = 0;
 for (const { name, work } of program.collected)

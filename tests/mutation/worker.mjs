@@ -1,18 +1,18 @@
-// Tries mutants: loads the program once, asks every test once which mutants it comes by, then runs those tests with one
-// mutant after the other alive, until one fails. Without tests nothing is told to be covered.
+// Loads test files one after the other and runs their tests. Without a mutant alive it tells what each file and test
+// takes and comes by; with one it runs those that come by it, the quickest file first, until one fails.
 import { parentPort, workerData } from 'node:worker_threads';
 
-const { program, alive, numbers, plan } = workerData;
-let [current, seen] = [alive, null];
+const { program, alive, files } = workerData;
+let seen = new Set();
 globalThis.$mutant = (n) => {
   seen?.add(n);
-  return n === current;
+  return n === alive;
 };
 
 const say = (message) => parentPort.postMessage(message);
 
-/** The error of a test that fails; null when it passes. */
-async function failure({ work }) {
+/** What a piece of work throws; null when it goes well. */
+async function failure(work) {
   try {
     await work();
     return null;
@@ -21,48 +21,52 @@ async function failure({ work }) {
   }
 }
 
-let loaded;
-seen = new Set();
-try {
-  loaded = await import(program);
-  await loaded.load();
-  for (const work of loaded.before) await work();
-} catch (error) {
-  say({ kind: 'broken', message: String(error) });
-  process.exit();
+/** Loads a file: its tests, and what has to run before them. */
+async function load({ loaders, collected, before }, i) {
+  const [tests, works] = [collected.length, before.length];
+  const error = await failure(async () => {
+    await loaders[i]();
+    for (const work of before.slice(works)) await work();
+  });
+  return { tests: collected.slice(tests), error };
 }
-const { collected } = loaded;
-if (plan === undefined) say({ kind: 'loaded', covers: [...seen] });
-seen = null;
 
-if (plan === undefined) {
-  // the first time round: what each test takes and comes by
-  for (const [i, t] of collected.entries()) {
+async function measure(loaded) {
+  const core = [...seen];
+  for (const i of loaded.loaders.keys()) {
     seen = new Set();
-    const start = process.cpuUsage();
-    const error = await failure(t);
-    const { user, system } = process.cpuUsage(start);
-    say({
-      kind: 'baseline',
-      i,
-      name: t.name,
-      ms: (user + system) / 1000,
-      failed: error === null ? null : String(error).slice(0, 300),
-      covers: [...seen],
-    });
-  }
-} else {
-  for (const n of numbers) {
-    say({ kind: 'start', n });
-    if (alive === null) current = n;
-    let by = null;
-    for (const i of plan.get(n) ?? []) {
-      const error = await failure(collected[i]);
-      if (error === null) continue;
-      by = collected[i].name;
-      break;
+    const { tests, error } = await load(loaded, i);
+    const covers = [...core, ...seen];
+    const found = [];
+    for (const { name, work } of tests) {
+      seen = new Set();
+      const start = process.cpuUsage();
+      const failed = await failure(work);
+      const { user, system } = process.cpuUsage(start);
+      const ms = (user + system) / 1000;
+      found.push({ name, ms, failed: failed && String(failed).slice(0, 300), covers: [...seen] });
+      say({ kind: 'alive' });
     }
-    say({ kind: 'tried', n, by });
+    say({ kind: 'file', i, failed: error && String(error), covers, tests: found });
   }
+}
+
+/** The first test that fails; null when none does. @param files each with the places of its tests to run */
+async function killer(loaded) {
+  seen = null;
+  for (const { i, tests: places } of files) {
+    const { tests, error } = await load(loaded, i);
+    if (error !== null) return String(error).slice(0, 100);
+    for (const k of places) if ((await failure(tests[k].work)) !== null) return tests[k].name;
+  }
+  return null;
+}
+
+try {
+  const loaded = await import(program);
+  if (alive === null) await measure(loaded);
+  else say({ kind: 'tried', by: await killer(loaded) });
+} catch (error) {
+  say({ kind: 'tried', by: String(error).slice(0, 100) }); // core does not load
 }
 say({ kind: 'done' });
