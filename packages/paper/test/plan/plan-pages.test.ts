@@ -203,14 +203,15 @@ test('a pattern that is too large at 1:2 is drawn at 1:3 or 1:4 where that fits,
 test.each(PAPERS.map((p) => p.name))(
   'a row of marking out longer than a sheet goes on in the next row: forty-one holes on %s in large letters',
   (paper) => {
-    const hinge = { diameter: 3.69, count: 41, edge: 16.33, below: 13.22 };
+    const columns = { count: 41, pitch: 14.3465 };
+    const row = { type: 'round' as const, panel: 'north', diameter: 3.69, from: { far: 13.22 }, columns };
     const box = {
       name: 'box',
       family: 'hinged-box' as const,
       length: 606.52,
       width: 379.35,
       height: 63.96,
-      hinge,
+      cutouts: [row],
     };
     const stock = { material: 'mild-steel', thickness: 0.4 };
     const [part] = planJob(

@@ -204,18 +204,6 @@ export const GERMAN_FAMILIES: FamilyWords = {
         height: 'Höhe dieser Hälfte, über das am Rand Gekantete',
         dimensions: 'außen oder innen: wie Länge, Breite und Höhe gemeint sind',
         hem: 'Umschlag an jedem Rand, nach innen; weglassen für keinen',
-        hinge: 'eine Lochreihe in der Nordwand für das Blatt eines Scharniers; weglassen für keine',
-        'hinge.diameter': 'Durchmesser jedes Lochs',
-        'hinge.count': 'Löcher entlang der Wand',
-        'hinge.edge':
-          'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
-        'hinge.below': 'vom Rand bis zu ihren Mitten',
-        hasp: 'eine Lochreihe in der Südwand für Überfalle oder Krampe; weglassen für keine',
-        'hasp.diameter': 'Durchmesser jedes Lochs',
-        'hasp.count': 'Löcher entlang der Wand',
-        'hasp.edge':
-          'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
-        'hasp.below': 'vom Rand bis zu ihren Mitten',
         ledge: 'Plätze an West- und Ostwand für Winkel, die einen Einsatz tragen; weglassen für keine',
         'ledge.height': 'von der Unterseite bis dahin, wo der Einsatz steht',
         'ledge.leg': 'Höhe der Winkel, an der Wand',

@@ -1,21 +1,11 @@
 import { square } from '../../fold/corners/square.js';
 import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, hole, panel, site } from '../../fold/verbs.js';
+import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
-import { holeRow } from '../hole-row.js';
 import { cornerTabs, ENDS, SIDES, tabInset, wallSites } from '../walls.js';
 import { describe } from './describe.js';
-import {
-  check,
-  derived,
-  type HingedBoxParams,
-  type HingeRow,
-  halfWalls,
-  rimDepth,
-  rowsOf,
-  values,
-} from './params.js';
+import { check, derived, type HingedBoxParams, halfWalls, rimDepth, values } from './params.js';
 
 function build(p: HingedBoxParams, sheet: Sheet): readonly Step[] {
   const walls = halfWalls(p, sheet);
@@ -36,11 +26,6 @@ function build(p: HingedBoxParams, sheet: Sheet): readonly Step[] {
     ),
     ...(tabbed ? cornerTabs(walls, tabs) : []),
     corners(['base', ...(tabbed ? ['north', 'south'] : [])], square(p.gap)),
-    ...rowsOf(p).flatMap(([side, name, row]) =>
-      holeRow(walls.length, row.count, row.edge).map((x) =>
-        hole(side, { at: [x, walls.height(side) - row.below], diameter: row.diameter, by: byOf(name, row) }),
-      ),
-    ),
     ...wallSites(walls, sheet),
     ...ledges(p, sheet),
     asked('length', walls.length, 'x', { panels: ['base', 'east', 'west'] }),
@@ -49,12 +34,6 @@ function build(p: HingedBoxParams, sheet: Sheet): readonly Step[] {
     ...(p.hem === null ? [] : [asked('hem.length', p.hem.length, 'z', { panels: ['hem-north'] })]),
     ...(tabbed ? [asked('tabs.length', p.tabs.length, 'y', { panels: ['north', 'tab-north-west'] })] : []),
   ];
-}
-
-/** The parameters holes of a row stand by. */
-function byOf(name: string, { edge }: HingeRow) {
-  const along = [name, edge === null ? 'diameter' : 'edge'];
-  return { at: [along, [name, 'below']] as const, diameter: [name, 'diameter'] };
 }
 
 /** Where angles are fastened, their legs up the walls, and where the tray stands on them. */
@@ -76,8 +55,8 @@ function ledges({ ledge, ...p }: HingedBoxParams, sheet: Sheet): readonly Step[]
 }
 
 /**
- * Half of a hinged box. A base and four walls, their rims hemmed if wanted, with rows of holes for hinge and hasp; a
- * body and a lid meet rim on rim. x runs along the length, the hinge is in the north. Outside sizes unless a parameter
+ * Half of a hinged box. A base and four walls, their rims hemmed if wanted; a body and a lid meet rim on
+ * rim, and bought hinges and a hasp make their holes in both. x runs along the length, the hinge is in the north. Outside sizes unless a parameter
  * says otherwise.
  */
 export const hingedBox: NamedFamily<'hinged-box', typeof values> = defineFamily({
