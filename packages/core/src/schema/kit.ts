@@ -97,18 +97,20 @@ export function paramKit(unit: Unit, materials: readonly string[] = MATERIAL_NAM
     maybe: <T>(schema: Gives<T>) => fallback<T | null>(schema, null),
     or: fallback,
     instead: (schema, written) => z.prefault(schema, written),
-    list: (schema, least, most) => {
-      const error = (issue: { input: unknown }) =>
-        `${(issue.input as readonly unknown[]).length} in the list, ${least} to ${most} allowed`;
-      return z
-        .array(schema)
-        .check(z.refine(({ length }) => length >= least && length <= most, { error }))
-        .register(z.globalRegistry, { minItems: least, maxItems: most });
-    },
+    list: listOf,
     group: <P>(shape: SchemaShape<P>) => strictGroup(shape) as unknown as Gives<P>,
     byName: (key, options) => z.discriminatedUnion(key, options as [Group, ...Group[]]),
     either: (a, b, what) => z.union([a, b], { error: () => what }),
   };
+}
+
+function listOf<T>(schema: Gives<T>, least: number, most: number): Gives<readonly T[]> {
+  const error = (issue: { input: unknown }) =>
+    `${(issue.input as readonly unknown[]).length} in the list, ${least} to ${most} allowed`;
+  return z
+    .array(schema)
+    .check(z.refine(({ length }) => length >= least && length <= most, { error }))
+    .register(z.globalRegistry, { minItems: least, maxItems: most });
 }
 
 const MOST_OUTLINES = 2000;
@@ -117,13 +119,10 @@ const MOST_CORNERS = 200_000; // of all together
 function outlinesSchema(): Gives<readonly (readonly (readonly number[])[])[]> {
   const error = (issue: { input: unknown }) =>
     `${(issue.input as readonly unknown[][]).reduce((n, o) => n + o.length, 0)} corners given, up to ${MOST_CORNERS} allowed`;
-  return z
-    .array(z.array(z.array(z.number()).check(z.minLength(2), z.maxLength(3))).check(z.minLength(2)))
-    .check(
-      z.minLength(1),
-      z.maxLength(MOST_OUTLINES),
-      z.refine((all) => all.reduce((n, o) => n + o.length, 0) <= MOST_CORNERS, { error }),
-    );
+  const outline = listOf(listOf(z.number(), 2, 3), 2, MOST_CORNERS);
+  return listOf(outline, 1, MOST_OUTLINES).check(
+    z.refine((all) => all.reduce((n, o) => n + o.length, 0) <= MOST_CORNERS, { error }),
+  );
 }
 
 const LONGEST_NAME = 80;

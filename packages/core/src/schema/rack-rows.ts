@@ -69,9 +69,10 @@ const name = (): Gives<string> =>
   z
     .string()
     .check(
-      z.minLength(1, { error: 'an empty name given' }),
-      z.maxLength(LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` }),
-    );
+      z.refine((text) => text !== '', { error: 'an empty name given' }),
+      z.refine((text) => text.length <= LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` }),
+    )
+    .register(z.globalRegistry, { minLength: 1, maxLength: LONGEST_LINE });
 
 const trim = (k: ParamKit): Gives<Trim> => {
   const edge = k.size({ min: 0 });
