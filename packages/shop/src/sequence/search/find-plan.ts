@@ -29,7 +29,7 @@ function effortFor({ steps, tree }: Work): Effort {
   const depth = Math.max(0, ...tree.panels.map((_, i) => ancestors(tree, i).length - 1));
   const share = Math.min(1, EXACT_STEPS / Math.max(1, steps.length));
   return {
-    ways: Math.ceil(depth > DEEP ? 25_000 : 200_000 * share ** 4),
+    ways: Math.ceil(depth > DEEP ? 25_000 : 300_000 * share ** 4),
     width: Math.ceil((depth > DEEP ? 8 : 60) * share ** 2),
     first: Math.max(2 * steps.length, Math.ceil(FIRST_DIVES * share ** 2)),
     dives: Math.ceil(20_000 * (share * (depth > DEEP ? 0.2 : 1)) ** 5),
