@@ -84,7 +84,7 @@ export type { Part, PartPanel, RootHole, Zone } from './fold/part.js';
 export type { Pose, Vec3 } from './fold/space.js';
 export { type Flaw, verifyFlat } from './fold/verify-flat.js';
 export { verifyForm } from './fold/verify-form.js';
-export type { Body, HardwareBlock } from './hardware/body.js';
+export type { Body, BodyHole, HardwareBlock } from './hardware/body.js';
 export type { HardwareParams, HardwareType } from './hardware/params.js';
 export type { UsualCut } from './job/cut-by.js';
 export type {
