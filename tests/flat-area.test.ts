@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 const DIGITS = 7;
-const BITS = 128; // straight bits an arc is replaced by
+const BITS = 512; // straight bits an arc is replaced by
 
 type Point = readonly [number, number];
 const path = (points: readonly Point[]): PathD => points.map(([x, y]) => ({ x, y }));
@@ -43,12 +43,10 @@ function planned(family: string, params: object, sheet: object): JobPlan | null 
 
 describe.each(FAMILIES.map((f) => [f.name, f] as const))('%s at random', (name, family) => {
   test('outline less holes, and panels with bend zones: areas as clipper2-ts has them', () => {
-    let seen = 0;
     fc.assert(
       fc.property(paramsOf(family), sheets, (params, sheet) => {
         const flat = planned(name, params, sheet)?.parts[0]?.flat;
-        if (flat === undefined) return;
-        seen += 1;
+        if (flat === undefined) return fc.pre(false);
         const outline = flattened(flat.outline);
         const holes = flat.holes.map(flattened);
         const near = 1e-4 + 1e-6 * flat.area;
@@ -69,8 +67,7 @@ describe.each(FAMILIES.map((f) => [f.name, f] as const))('%s at random', (name, 
           Math.abs(areaPathsD(xorD([outline], together, FillRule.NonZero, DIGITS)) - bitten),
         ).toBeLessThan(near);
       }),
-      { numRuns: 30 },
+      { numRuns: 8 },
     );
-    expect(seen).toBeGreaterThan(3);
   });
 });
