@@ -31,7 +31,9 @@ export function openingProblems(part: Part): readonly Refusal[] {
     const openings = openingsOf(panel);
     if (openings.every((o) => o.by === null)) return [];
     const sides = sidesOf(part, panel);
-    return [...openings.flatMap((o) => offPanel(panel, sides, o)), ...together(openings)];
+    const off = openings.map((o) => offPanel(panel, sides, o));
+    // what cannot stay where it is, is not held against the others
+    return [...off.flat(), ...together(openings.filter((_, i) => off[i]?.length === 0))];
   });
 }
 
@@ -103,13 +105,15 @@ const inOrder = (a: Opening, b: Opening) => Number(a.by?.at(-1) ?? -1) - Number(
 function together(openings: readonly Opening[]): readonly Refusal[] {
   const cuts = openings.map(({ loop }) => segments(loop));
   const boxes = cuts.map((list) => list.map((s) => boxOf(reach(s))));
+  const told = new Set<string>(); // one opening of a row or field that meets another is enough
   return nearPairs(
     openings.map((o) => o.box),
     LEAST_METAL,
   ).flatMap(([i, j]) => {
     const [a, b] = [openings[i] as Opening, openings[j] as Opening].toSorted(inOrder) as [Opening, Opening];
     const by = b.by ?? a.by;
-    if (by === null) return [];
+    const key = `${a.by?.join()} ${b.by?.join()}`;
+    if (by === null || told.has(key)) return [];
     const touches = nearPairs(boxes[i] as readonly Box[], LEAST_METAL, boxes[j]).some(
       ([k, l]) =>
         !reaches(
@@ -119,6 +123,7 @@ function together(openings: readonly Opening[]): readonly Refusal[] {
     );
     const start = (o: Opening) => (o.loop[0] as Loop[number]).at;
     if (!touches && !contains(a.loop, start(b)) && !contains(b.loop, start(a))) return [];
+    told.add(key);
     const other =
       a.by === null || b.by === null
         ? 'a hole of the part itself'
