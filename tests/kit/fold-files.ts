@@ -201,6 +201,32 @@ function zoneMetal(
 
 const LEAST_SHARE = 1e-4; // mm²
 
+/** How many pieces a part falls into where each bend takes only the metal that hangs together with its zone. */
+export async function panelsApart(part: WrittenPart, dxf: string): Promise<number> {
+  const { CrossSection } = await manifold();
+  const blank = new CrossSection(cutLoops(dxf), 'EvenOdd');
+  const strip = (h: Hinge, t0: number, t1: number, over: number): CrossSection =>
+    new CrossSection([
+      [
+        point(h, -over, t0),
+        point(h, h.length + over, t0),
+        point(h, h.length + over, t1),
+        point(h, -over, t1),
+      ],
+    ]);
+  const pieces = zoneMetal(blank, part.bends.map(hingeOf), strip).reduce(
+    (rest, m) => rest.subtract(m),
+    blank,
+  );
+  // a hair at the end of a zone joins nothing
+  return pieces
+    .offset(-2 * SKIN, 'Miter')
+    .decompose()
+    .filter((p) => p.area() > LEAST_PANEL).length;
+}
+
+const LEAST_PANEL = 0.05; // mm²
+
 /** Points along both ends of a bend, a zone's width past them, on both faces. */
 function aroundBend(fold: Fold, T: number): FoldedBend['around'] {
   const { hinge, side } = fold;
