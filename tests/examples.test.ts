@@ -11,7 +11,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import rowMarker from '../examples/row-marker.mjs';
-import { foldFiles, type WrittenPart } from './kit/fold-files.js';
+import type { WrittenPart } from './kit/bend-zones.js';
+import { foldFiles } from './kit/fold-files.js';
 
 const FOLDER = fileURLToPath(new URL('../examples/', import.meta.url));
 const files = readdirSync(FOLDER).filter((f) => f.endsWith('.yaml'));

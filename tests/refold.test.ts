@@ -13,7 +13,8 @@ import { jobFiles } from '@tinwright/files';
 import { bendings, paramsOf, sheets } from '@tinwright/testing';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { foldFiles, type WrittenPart } from './kit/fold-files.js';
+import type { WrittenPart } from './kit/bend-zones.js';
+import { foldFiles } from './kit/fold-files.js';
 
 interface Written extends WrittenPart {
   readonly formed: { readonly x: number; readonly y: number; readonly z: number };

@@ -1,21 +1,17 @@
 // Folds a pattern from what was written, the cut file and the manifest, with a routine of its own on manifold-3d.
 import Module, { type CrossSection, type Manifold, type ManifoldToplevel, type Mat4 } from 'manifold-3d';
+import {
+  type Hinge,
+  hingeOf,
+  point,
+  SKIN,
+  type Strip,
+  stripsOf,
+  type V,
+  type WrittenPart,
+  zoneMetal,
+} from './bend-zones.js';
 import { cutLoops } from './cut-layer.js';
-
-/** The entries of a manifest's part that folding needs. */
-export interface WrittenPart {
-  readonly name: string;
-  readonly thickness: number;
-  readonly base: readonly [number, number];
-  readonly bends: readonly {
-    readonly id: string;
-    readonly angle: number;
-    readonly direction: 'up' | 'down';
-    readonly insideRadius: number;
-    readonly line: readonly [readonly [number, number], readonly [number, number]];
-    readonly zone: number;
-  }[];
-}
 
 /** What came out. mm, mm³ */
 export interface Folded {
@@ -43,10 +39,7 @@ export function dropManifold(): void {
   loaded = null;
 }
 
-const SKIN = 0.005; // mm, shaved off panels before they are tested against each other
 const SAG = 0.002; // mm, between a bend and the flat strips it is folded from
-
-type V = readonly [number, number];
 
 /** Column-major 4×4. */
 const multiply = (a: Mat4, b: Mat4): Mat4 =>
@@ -82,26 +75,6 @@ function spin([ux, uy]: V, radian: number): Mat4 {
   ] as unknown as Mat4;
 }
 
-interface Hinge {
-  readonly bend: WrittenPart['bends'][number];
-  readonly start: V;
-  readonly along: V;
-  readonly across: V;
-  readonly length: number;
-}
-
-function hingeOf(bend: WrittenPart['bends'][number]): Hinge {
-  const [p, q] = bend.line;
-  const length = Math.hypot(q[0] - p[0], q[1] - p[1]);
-  const along: V = [(q[0] - p[0]) / length, (q[1] - p[1]) / length];
-  return { bend, start: p, along, across: [-along[1], along[0]], length };
-}
-
-const point = ({ start, along, across }: Hinge, s: number, t: number): [number, number] => [
-  start[0] + along[0] * s + across[0] * t,
-  start[1] + along[1] * s + across[1] * t,
-];
-
 /** A flat piece of a folded part: a panel by the id of the bend it hangs on, null for the one that stays put. */
 export interface FoldedPanel {
   readonly id: string | null;
@@ -135,15 +108,7 @@ export async function foldPieces(part: WrittenPart, dxf: string): Promise<Folded
   const { CrossSection, Manifold } = await manifold();
   const blank = new CrossSection(cutLoops(dxf), 'EvenOdd');
   const hinges = part.bends.map(hingeOf);
-  const strip = (h: Hinge, t0: number, t1: number, over: number): CrossSection =>
-    new CrossSection([
-      [
-        point(h, -over, t0),
-        point(h, h.length + over, t0),
-        point(h, h.length + over, t1),
-        point(h, -over, t1),
-      ],
-    ]);
+  const strip = stripsOf(CrossSection);
   // zones can end slanted: reach a little past the line's ends, never into a neighbour's panel
   const zones = hinges.map((h) => strip(h, -h.bend.zone / 2, h.bend.zone / 2, h.bend.zone));
   const metals = zoneMetal(blank, hinges, strip);
@@ -174,58 +139,6 @@ export async function foldPieces(part: WrittenPart, dxf: string): Promise<Folded
   });
   return { panels, bends };
 }
-
-/**
- * The metal each bend turns. Zones can end slanted, so it reaches a zone's width past the line's ends; what lies there
- * belongs to another bend, or hangs on one, where no metal joins it to the zone itself.
- */
-function zoneMetal(
-  blank: CrossSection,
-  hinges: readonly Hinge[],
-  strip: (h: Hinge, t0: number, t1: number, over: number) => CrossSection,
-): readonly CrossSection[] {
-  const across = (h: Hinge, over: number) => strip(h, -h.bend.zone / 2, h.bend.zone / 2, over);
-  const cores = hinges.map((h) => across(h, 0));
-  return hinges.map((h, i) => {
-    const core = cores[i] as CrossSection;
-    const reach = blank.intersect(across(h, h.bend.zone));
-    const free = cores.reduce((rest, c) => (c === core ? rest : rest.subtract(c)), reach);
-    // a hair along the edge of another zone joins nothing: what hangs together does so over more than two skins
-    const solid = free.offset(-SKIN, 'Miter').decompose();
-    const own = solid
-      .filter((p) => p.intersect(core).area() > LEAST_SHARE)
-      .map((p) => p.offset(2 * SKIN, 'Miter'));
-    return own.reduce((all, p) => all.add(p.intersect(free)), core.intersect(blank));
-  });
-}
-
-const LEAST_SHARE = 1e-4; // mm²
-
-/** How many pieces a part falls into where each bend takes only the metal that hangs together with its zone. */
-export async function panelsApart(part: WrittenPart, dxf: string): Promise<number> {
-  const { CrossSection } = await manifold();
-  const blank = new CrossSection(cutLoops(dxf), 'EvenOdd');
-  const strip = (h: Hinge, t0: number, t1: number, over: number): CrossSection =>
-    new CrossSection([
-      [
-        point(h, -over, t0),
-        point(h, h.length + over, t0),
-        point(h, h.length + over, t1),
-        point(h, -over, t1),
-      ],
-    ]);
-  const pieces = zoneMetal(blank, part.bends.map(hingeOf), strip).reduce(
-    (rest, m) => rest.subtract(m),
-    blank,
-  );
-  // a hair at the end of a zone joins nothing
-  return pieces
-    .offset(-2 * SKIN, 'Miter')
-    .decompose()
-    .filter((p) => p.area() > LEAST_PANEL).length;
-}
-
-const LEAST_PANEL = 0.05; // mm²
 
 /** Points along both ends of a bend, a zone's width past them, on both faces. */
 function aroundBend(fold: Fold, T: number): FoldedBend['around'] {
@@ -347,7 +260,7 @@ function bendStrips(
   metal: CrossSection,
   fold: Fold,
   T: number,
-  strip: (h: Hinge, t0: number, t1: number, over: number) => CrossSection,
+  strip: Strip,
 ): Manifold[] {
   const { hinge, side } = fold;
   const { zone, angle, insideRadius } = hinge.bend;

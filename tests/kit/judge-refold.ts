@@ -4,7 +4,8 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync, realpathSync } from 'node:fs';
 import { join } from 'node:path';
-import { panelsApart, type WrittenPart } from './fold-files.js';
+import type { WrittenPart } from './bend-zones.js';
+import { panelsApart } from './panels-apart.js';
 import { objectRemark } from './refold-objects.js';
 import { type FoldedManifest, formedProblems, type Refolded } from './refold-parts.js';
 import { standWritten } from './stand-files.js';

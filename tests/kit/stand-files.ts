@@ -3,14 +3,8 @@
 import type { JobPlan } from '@tinwright/core';
 import { jobFiles } from '@tinwright/files';
 import type { Manifold, Mat4 } from 'manifold-3d';
-import {
-  type FoldedPieces,
-  foldedPoint,
-  foldPieces,
-  manifold,
-  moved,
-  type WrittenPart,
-} from './fold-files.js';
+import type { WrittenPart } from './bend-zones.js';
+import { type FoldedPieces, foldedPoint, foldPieces, manifold, moved } from './fold-files.js';
 
 type Vec3 = readonly [number, number, number];
 

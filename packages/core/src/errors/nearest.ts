@@ -6,10 +6,13 @@ export function nearest(word: string, known: readonly string[]): string | null {
   // words that differ in length by more are not near; so a very long word costs nothing
   const near = known.filter((k) => Math.abs(k.length - word.length) <= limit);
   const best = (begun.length > 0 ? begun : near)
-    .map((k) => ({ k, d: slips(lower, k.toLowerCase()) }))
-    .toSorted((a, b) => a.d - b.d)[0];
+    .map((k) => ({ k, d: slips(lower, k.toLowerCase()), mixed: letters(lower) === letters(k.toLowerCase()) }))
+    // letters that changed places are one slip of the pen, though two are counted
+    .toSorted((a, b) => a.d - b.d || Number(b.mixed) - Number(a.mixed))[0];
   return best !== undefined && (begun.length > 0 || best.d <= limit) ? best.k : null;
 }
+
+const letters = (word: string): string => word.split('').toSorted().join('');
 
 /** Spellings and units that are written differently elsewhere, as they are written here. */
 const ELSEWHERE: readonly (readonly [RegExp, string])[] = [

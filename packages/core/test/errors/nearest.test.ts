@@ -21,6 +21,7 @@ const KEYS = ['length', 'width', 'height', 'hem', 'endTabs'];
 // slips of one or two letters, counted by hand as insertions, deletions and replacements
 test.each([
   ['lenght', 'length'],
+  ['heigth', 'height'],
   ['widht', 'width'],
   ['hight', 'height'],
   ['wdith', 'width'],

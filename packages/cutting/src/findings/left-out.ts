@@ -1,5 +1,6 @@
 import { cite, type Severity } from '@tinwright/core';
 import { sameMetal } from '../stock/blank.js';
+import { roomOf, shortOf } from '../stock/room.js';
 import type { StockSheet } from '../stock/sheet.js';
 import { type CuttingFinding, cuttingFinding, type LeftWhy } from './cutting-findings.js';
 
@@ -26,12 +27,13 @@ export function leftOutFinding(
   const { part, count, mass, area, why } = left;
   const [nearest] = stock
     .filter((s) => sameMetal(s, left))
-    .toSorted((a, b) => lacks(left, a) - lacks(left, b) || b.x * b.y - a.x * a.y);
+    .toSorted((a, b) => shortOf(left, a) - shortOf(left, b) || b.x * b.y - a.x * a.y);
+  const [x, y] = nearest === undefined ? [0, 0] : roomOf(nearest);
   const values = {
     count,
     kg: count * mass,
     sheets: nearest === undefined ? 0 : (count * area) / (nearest.x * nearest.y),
-    of: nearest === undefined ? null : { name: nearest.name, ...usable(nearest) },
+    of: nearest === undefined ? null : { name: nearest.name, x, y },
     why,
   };
   return cuttingFinding('left-out', severity, part, {
@@ -40,16 +42,4 @@ export function leftOutFinding(
     value: count * mass,
     unit: 'kg',
   });
-}
-
-const usable = ({ x, y, trim }: StockSheet) => ({
-  x: x - trim.west - trim.east,
-  y: y - trim.south - trim.north,
-});
-
-/** How much a sheet lacks for a piece, the better way round, mm; 0 where it is large enough. */
-function lacks({ x, y }: LeftPieces, sheet: StockSheet): number {
-  const room = usable(sheet);
-  const short = (w: number, h: number) => Math.max(0, w - room.x) + Math.max(0, h - room.y);
-  return Math.min(short(x, y), short(y, x));
 }

@@ -1,6 +1,7 @@
 import type { Problem, Unit } from '@tinwright/core';
 import { sayIn } from '@tinwright/core/internal';
 import { type Blank, sameMetal } from './blank.js';
+import { roomOf, shortOf } from './room.js';
 import type { Rack, StockSheet } from './sheet.js';
 import { turnsAllowed } from './turns.js';
 
@@ -77,10 +78,6 @@ function problemOf(
   };
 }
 
-function roomOf({ x, y, trim }: StockSheet): readonly [number, number] {
-  return [x - trim.west - trim.east, y - trim.south - trim.north];
-}
-
 function fits(
   blank: Blank,
   sheet: StockSheet,
@@ -94,11 +91,4 @@ function fits(
     const long = (w > longest + SAME && h < sheet.y - SAME) || (h > longest + SAME && w < sheet.x - SAME);
     return w <= x + SAME && h <= y + SAME && !long;
   });
-}
-
-/** How much a sheet lacks, the better way round, mm. */
-function shortOf(blank: Blank, sheet: StockSheet): number {
-  const [x, y] = roomOf(sheet);
-  const lack = (w: number, h: number) => Math.max(0, w - x) + Math.max(0, h - y);
-  return Math.min(lack(blank.x, blank.y), lack(blank.y, blank.x));
 }
