@@ -10,7 +10,7 @@ import { loadFamilies } from './load-families.js';
 import { STANDARD_INPUT } from './open-text.js';
 import { printable } from './printable.js';
 import { processHost } from './process-host.js';
-import { givenTwice, inheritedOption, rephrased, unknownVerb, verbAt } from './usage.js';
+import { givenEmpty, givenTwice, inheritedOption, rephrased, unknownVerb, verbAt } from './usage.js';
 
 export type { Host } from './console.js';
 export type { ExitCode } from './failure.js';
@@ -68,8 +68,8 @@ function verbFirst(argv: readonly string[], at: number): readonly string[] {
 type Chosen = { readonly command: AnyCommand; readonly options: Readonly<Record<string, unknown>> };
 
 async function run({ command, options }: Chosen, host: Host, json: boolean): Promise<ExitCode> {
-  const twice = givenTwice(options, command);
-  if (twice !== null) return refuse(host, json, 'usage', command.verb, twice);
+  const wrong = givenTwice(options, command) ?? givenEmpty(options, command);
+  if (wrong !== null) return refuse(host, json, 'usage', command.verb, wrong);
   const families = await loadFamilies((options.with ?? []) as readonly string[]);
   if (typeof families === 'string') return refuse(host, json, 'with', command.verb, families);
   return command.run(options as never, host, families);

@@ -75,3 +75,12 @@ export function givenTwice(options: Readonly<Record<string, unknown>>, command: 
   const twice = Object.keys(options).find((k) => !many(k) && Array.isArray(options[k]));
   return twice === undefined ? null : `--${twice} given more than once, once allowed`;
 }
+
+/** An option, or the argument, of no text at all: a variable of a script that is not set, and no name of a file or size. */
+export function givenEmpty(options: Readonly<Record<string, unknown>>, command: AnyCommand): string | null {
+  const { argument } = command;
+  const typed = [...Object.keys(command.options), 'with', ...(argument === undefined ? [] : [argument.name])];
+  const empty = typed.find((k) => [options[k]].flat().includes(''));
+  if (empty === undefined) return null;
+  return empty === argument?.name ? `give a ${argument.describe}` : `give a value after --${empty}`;
+}

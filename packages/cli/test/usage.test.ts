@@ -193,3 +193,19 @@ describe('with --json, what is refused is a list of problems on stdout', () => {
     expect(problems[0].message).toBe(`${job}: is a file. Choose another folder with --out`);
   });
 });
+
+describe('a value of no text, as from a variable that is not set', () => {
+  test.each([
+    [['make', 'job.yaml', '--out', ''], 'make: give a value after --out.\n'],
+    [['packet', 'job.yaml', '--out='], 'packet: give a value after --out.\n'],
+    [['shear', 'job.yaml', '--rack', ''], 'shear: give a value after --rack.\n'],
+    [
+      ['refit', 'job.yaml', '--measured', 'a.b=1', '--measured', ''],
+      'refit: give a value after --measured.\n',
+    ],
+    [['check', 'job.yaml', '--with', ''], 'check: give a value after --with.\n'],
+    [['make', ''], 'make: give a job file, - for standard input.\n'],
+  ])('%j is refused by name', async (argv, err) => {
+    expect(await tinwright(...argv)).toEqual({ exit: 2, out: '', err });
+  });
+});
