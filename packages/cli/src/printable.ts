@@ -1,9 +1,8 @@
-import { safeText } from '@tinwright/core/internal';
+import { safeText, shownText } from '@tinwright/core/internal';
 import type { Host } from './console.js';
 
 const OWN_COLOUR = new RegExp(`(\\n|${String.fromCharCode(27)}\\[(?:0|1|31|33|34)m)`);
 const LINE = /(\n)/;
-const HIDDEN = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Co}\p{Cs}]/gu;
 
 /**
  * A host that prints no character which moves the cursor, changes colours or turns the direction of text, wherever it
@@ -23,7 +22,7 @@ export function printable(host: Host, json: boolean): Host {
 }
 
 const escaped = (text: string) =>
-  text.replace(HIDDEN, (c) =>
+  shownText(text, (c) =>
     c
       .split('')
       .map((unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)

@@ -1,3 +1,4 @@
+import { isGroup } from '@tinwright/core/internal';
 import { DEFAULT_SHOP, EXAMPLE_PRESS } from '@tinwright/shop';
 import { SHOP_WORDS } from '@tinwright/shop/internal';
 import { stringify } from 'yaml';
@@ -51,7 +52,6 @@ function meaning(path: string): string {
     : `${words}, ${measure === 'T' ? 'thicknesses' : measure}`;
 }
 
-const isGroup = (value: unknown) => typeof value === 'object' && value !== null && !Array.isArray(value);
 const isNested = (value: unknown) => isGroup(value) || (Array.isArray(value) && isGroup(value[0]));
 const inline = (value: unknown) =>
   stringify(value, { collectionStyle: 'flow', lineWidth: 0, flowCollectionPadding: true }).trimEnd();

@@ -1,5 +1,5 @@
 import type { Unit } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
+import { isGroup, plainNumber } from '@tinwright/core/internal';
 import type { Capacity, Shop, StripRow } from '@tinwright/shop';
 import { type Measure, SHOP_WORDS } from '@tinwright/shop/internal';
 import { type Host, many, paint, table } from './console.js';
@@ -98,6 +98,3 @@ function stripText(strips: readonly StripRow[], units: Unit): string {
   ]);
   return `test strips, for jobs with rule: test-strip\n${table(rows).trimEnd()}`;
 }
-
-const isGroup = (value: unknown): value is Group =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);

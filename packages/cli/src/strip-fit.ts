@@ -1,4 +1,4 @@
-import type { Finding, Unit } from '@tinwright/core';
+import { type Finding, MM_PER_INCH, type Unit } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
 import type { Estimate, StripFit, StripRow } from '@tinwright/shop';
 import { type Host, many, paint, table } from './console.js';
@@ -70,7 +70,7 @@ function fitText(
   { row, allowance, deduction, springbackFactor, strips }: StripFit,
   units: Unit,
 ): string {
-  const per = units === 'mm' ? 1 : 25.4;
+  const per = units === 'mm' ? 1 : MM_PER_INCH;
   const digits = units === 'mm' ? 3 : 4;
   const size = ({ value, error }: Estimate) =>
     `${plainNumber(value / per, digits)} ± ${plainNumber(error / per, digits)} ${units} at 90 deg`;

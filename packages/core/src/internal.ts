@@ -25,14 +25,14 @@ export { stripOf } from './bending/test-strip.js';
 export { findingsOf } from './checks/index.js';
 export { ofDrawing } from './cutouts/of-drawing.js';
 export type { CutoutParams } from './cutouts/params.js';
-export { sortFindings } from './errors/finding.js';
+export { sortFindings, worseFirst } from './errors/finding.js';
 export { nearest, suggestion } from './errors/nearest.js';
 export { fail, inWords, sayIn } from './errors/problem.js';
-export { quoted, safeText } from './errors/quote.js';
+export { quoted, safeText, shownText } from './errors/quote.js';
 export { COMMON_PRACTICE, COMPUTED } from './errors/source.js';
 export { COMMON, PART_KEYS } from './families/common.js';
 export { cover, drawer, shelf } from './families/index.js';
-export { measuredBox } from './fold/extent.js';
+export { measuredBox, measuredSize } from './fold/extent.js';
 export { form } from './fold/form.js';
 export { bendAxis, bentPose, type Turn } from './fold/hinge.js';
 export { type Prism, panelPrisms, prismBetween, type Vectors } from './fold/prism.js';
@@ -54,7 +54,7 @@ export {
 export { type Standing, stand } from './fold/stand.js';
 export { unfold } from './fold/unfold.js';
 export { type FormedSize, formedSizes } from './job/formed-sizes.js';
-export { isDeviceName } from './job/name.js';
+export { isDeviceName, isPlainName } from './job/name.js';
 export { ownMaterials, ownMaterialsSchema } from './job/own-materials.js';
 export { planPart } from './job/plan-parts.js';
 export { named } from './job/read.js';
@@ -75,6 +75,7 @@ export { crossesItself } from './plane/crosses-itself.js';
 export { place } from './plane/frame.js';
 export { contains, distanceToLoop, distanceToSegment } from './plane/inside.js';
 export { leastEdges } from './plane/least-edges.js';
+export { linesCross } from './plane/lines-cross.js';
 export {
   arcOf,
   boxOf,
@@ -98,6 +99,7 @@ export {
   rackShape,
   sheetRowsSchema,
 } from './schema/rack-rows.js';
+export { textLine, textName } from './schema/text-line.js';
 export { declaredAt, wordsOf } from './schema/value.js';
 export { gaugeMeanings } from './stock/gauges.js';
 export { ISO_2768_BANDS, ISO_2768_LINEAR } from './stock/iso-2768.js';
@@ -105,6 +107,8 @@ export { degrees, radians } from './units/angle.js';
 export { breath } from './units/breath.js';
 export { formatApart, plainNumber } from './units/format.js';
 export { frozen } from './units/frozen.js';
+export { isGroup } from './units/is-group.js';
+export { lazy } from './units/lazy.js';
 export { massText } from './units/mass.js';
 export { atOnce, inTurns, type Pieces } from './units/pieces.js';
 export { numberAbove, numberBetween } from './units/range.js';

@@ -4,8 +4,7 @@ import { LANGUAGES } from '@tinwright/words/internal';
 import { pagesHtml } from './html/write.js';
 import type { Making } from './packet/making.js';
 import { type PacketOptions, packetPages } from './packet/packet-pages.js';
-import type { Page } from './page/page.js';
-import { isPlain, typeface } from './page/typeface.js';
+import { isPlainPage, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
 import type { SpareFile } from './plan-files.js';
 
@@ -32,7 +31,7 @@ export async function packetFiles(
 ): Promise<PacketFiles> {
   let { face = typeface() } = options;
   let pages = packetPages(plan, making, { ...options, face });
-  if (spare !== null && face.spare === null && !pages.every(plain)) {
+  if (spare !== null && face.spare === null && !pages.every(isPlainPage)) {
     const { spareFont } = await import('./page/spare-font.js'); // only here: the library takes its time to load
     face = typeface(spareFont(await spare()));
     pages = packetPages(plan, making, { ...options, face });
@@ -50,6 +49,3 @@ export async function packetFiles(
   );
   return { pages: pages.length, files };
 }
-
-const plain = ({ blocks }: Page): boolean =>
-  blocks.every((b) => b.items.every((i) => i.kind !== 'words' || isPlain(i.text)));

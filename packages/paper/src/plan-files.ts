@@ -5,7 +5,7 @@ import type { MarkingRow } from './marking/row.js';
 import { brakeMarks } from './packet/brake-marks.js';
 import type { Making } from './packet/making.js';
 import type { Page } from './page/page.js';
-import { isPlain, type Typeface, typeface } from './page/typeface.js';
+import { isPlainPage, type Typeface, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
 import type { PlanOptions } from './plan/options.js';
 import { partPlan } from './plan/plan-pages.js';
@@ -124,7 +124,7 @@ async function drawnParts(
   for (const part of parts)
     try {
       let result = draw(part, face);
-      if (spare !== null && face.spare === null && !result.pages.every(plain)) {
+      if (spare !== null && face.spare === null && !result.pages.every(isPlainPage)) {
         const { spareFont } = await import('./page/spare-font.js'); // only here: the library takes its time to load
         face = typeface(spareFont(await spare()));
         result = draw(part, face);
@@ -137,9 +137,6 @@ async function drawnParts(
   if (problems.length > 0) throw new JobError(problems);
   return drawn;
 }
-
-const plain = ({ blocks }: Page): boolean =>
-  blocks.every((b) => b.items.every((i) => i.kind !== 'words' || isPlain(i.text)));
 
 const pdfOf = (pages: readonly Page[], language: string, face: Typeface): Promise<Uint8Array> =>
   pagesPdf(pages, { title: pages[0]?.title ?? '', language, face });

@@ -7,7 +7,7 @@ import type { DimsName } from '@tinwright/words/internal';
 import { heightOf } from './packet/drawing-figure.js';
 import { moved, type Page } from './page/page.js';
 import { PAPERS } from './page/paper.js';
-import { isPlain, type Typeface, typeface } from './page/typeface.js';
+import { isPlainPage, type Typeface, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
 import { dimsOf } from './plan/dims.js';
 import type { SpareFile } from './plan-files.js';
@@ -40,7 +40,7 @@ export async function shearFiles(
   const { plans } = work;
   let print = printOf(options, typeface());
   let pages = shearPages(work, print);
-  if (spare !== null && !pages.every(plain)) {
+  if (spare !== null && !pages.every(isPlainPage)) {
     const { spareFont } = await import('./page/spare-font.js'); // only here: the library takes its time to load
     print = printOf(options, typeface(spareFont(await spare())));
     pages = shearPages(work, print);
@@ -91,6 +91,3 @@ function diagrams(plans: readonly ShearPlan[], { language, dims, setting }: Shea
     }),
   );
 }
-
-const plain = ({ blocks }: Page): boolean =>
-  blocks.every((b) => b.items.every((i) => i.kind !== 'words' || isPlain(i.text)));

@@ -20,3 +20,7 @@ export { FIT_METHOD } from './strip/fit.js';
 export { fitFindings } from './strip/fit-findings.js';
 export { USUAL_READING } from './strip/measured.js';
 export { measuredSchema } from './strip/read-measured.js';
+export { BAR_LEGS } from './tools/jaw-tools.js';
+export { LEAF_DEPTH } from './tools/leaf-tools.js';
+export { TOOL_DEPTH } from './tools/margin.js';
+export { FLATTENING_BAR } from './tools/press-tools.js';

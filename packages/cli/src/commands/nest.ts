@@ -80,7 +80,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const threads = numbers.threads ?? availableParallelism();
   const found = await nestOn(ask, { ...numbers, threads, words: CONSOLE_WORDS[options.lang] }, host);
   const process = table?.process ?? 'plasma';
-  const cut = { ...cutStyle(numbers, options.lead, kerf, process), order: options.order };
+  const cut = { ...(await cutStyle(numbers, options.lead, kerf, process)), order: options.order };
   const limited = await tableFindings(jobs);
   return write(options, host, { found, parts, flats, cut, style: asked.style, units, jobs, limited, ask });
 }
@@ -126,14 +126,14 @@ const TABLE_CHECKS: readonly string[] = [
   'tolerance',
 ];
 
-function cutStyle(
-  n: NestNumbers,
+async function cutStyle(
+  { leadLength, ties, tieWidth }: NestNumbers,
   lead: CutStyle['lead'],
   kerf: number,
   process: 'plasma' | 'laser',
-): CutStyle {
-  const usual = process === 'laser' ? 2 : 4;
-  return { kerf, lead, leadLength: n.leadLength ?? usual, ties: n.ties, tieWidth: n.tieWidth };
+): Promise<CutStyle> {
+  const { LEAD_LENGTH } = await import('@tinwright/cutting/internal');
+  return { kerf, lead, leadLength: leadLength ?? LEAD_LENGTH[process], ties, tieWidth };
 }
 
 interface Found {

@@ -1,5 +1,5 @@
 import { type AnyFamily, FAMILIES, RULE_KINDS } from '@tinwright/core';
-import { quoted, suggestion } from '@tinwright/core/internal';
+import { isGroup, quoted, suggestion } from '@tinwright/core/internal';
 import { type CommentedLine, commented } from '../commented.js';
 import type { Host } from '../console.js';
 import { EXIT, type ExitCode, refuse } from '../failure.js';
@@ -92,7 +92,7 @@ function entries(
 ): readonly CommentedLine[] {
   return Object.entries(values).flatMap(([key, value]): readonly CommentedLine[] => {
     const at = path === '' ? key : `${path}.${key}`;
-    const group = typeof value === 'object' && value !== null && !Array.isArray(value);
+    const group = isGroup(value);
     const own: CommentedLine = [
       `${indent}${key}:${group ? '' : ` ${Array.isArray(value) ? `[${value.join(', ')}]` : String(value)}`}`,
       words[at] ?? '',

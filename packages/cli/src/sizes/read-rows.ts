@@ -1,5 +1,5 @@
 import type { AnyFamily, Path } from '@tinwright/core';
-import { isDeviceName } from '@tinwright/core/internal';
+import { isDeviceName, isPlainName } from '@tinwright/core/internal';
 import { NAME, pathOfColumn } from './columns.js';
 import type { CellPlace, Row, SizeCell } from './row.js';
 import { textTable } from './text-table.js';
@@ -22,7 +22,6 @@ export interface Base {
   readonly families: readonly AnyFamily[];
 }
 
-const PART_NAME = /^[\p{L}\p{N}][\p{L}\p{M}\p{N}_-]*$/u;
 const LONGEST_NAME = 80;
 
 /**
@@ -57,7 +56,7 @@ export async function* readRows(raw: AsyncIterable<RawRow>, base: Base): AsyncGe
 }
 
 function refusal(name: string, before: number | undefined): string | null {
-  if (!PART_NAME.test(name) || name.length > LONGEST_NAME)
+  if (!isPlainName(name) || name.length > LONGEST_NAME)
     return `name: ${JSON.stringify(name)} given; letters, digits, - and _ allowed, a letter or digit first, up to ${LONGEST_NAME}`;
   if (isDeviceName(name))
     return `name: ${JSON.stringify(name)} given; some systems keep that name for a device`;

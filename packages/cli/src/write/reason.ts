@@ -25,6 +25,9 @@ export function reason(error: unknown): string {
   return REASONS[code] ?? `the system says ${code === '' ? said : code}`;
 }
 
+/** What is said where nothing was changed. */
+export const unwritten = (why: string): string => `cannot be written: ${why}. Nothing was changed`;
+
 /** Do some work; when the system refuses, tell what became of the place. Refusals of ours go through as they are. */
 export async function told<T>(
   place: string,

@@ -3,7 +3,7 @@ import { WriteError } from '../failure.js';
 import { codeOf, DISK, type Disk, type StandingFile } from './disk.js';
 import { locked, PATIENCE } from './lock.js';
 import { isOwnFile } from './own-file.js';
-import { told } from './reason.js';
+import { told, unwritten } from './reason.js';
 import { stoppable } from './stop.js';
 
 type Content = string | Uint8Array;
@@ -70,8 +70,6 @@ async function withFile(
     );
   });
 }
-
-const unwritten = (why: string) => `cannot be written: ${why}. Nothing was changed`;
 
 interface Place {
   readonly path: string;

@@ -5,7 +5,7 @@ import { codeOf, DISK, type Disk } from './disk.js';
 import { locked, PATIENCE } from './lock.js';
 import { listsIn, type OwnLists, ownList } from './own-lists.js';
 import { type KeptFolders, keptFolders, placeOf } from './place-of.js';
-import { told } from './reason.js';
+import { told, unwritten } from './reason.js';
 import { handOver, placesOf, type SettledPlaces, settle, swap } from './settle.js';
 import { type StopHere, stoppable } from './stop.js';
 
@@ -65,8 +65,6 @@ export async function updateSet(
 }
 
 const unstoppable: typeof stoppable = (_, work) => work(() => undefined);
-
-const unwritten = (why: string) => `cannot be written: ${why}. Nothing was changed`;
 
 /** What cannot be put beside a folder cannot be put around it. */
 function readOnlyAround(target: string, why: string, error: unknown): string {

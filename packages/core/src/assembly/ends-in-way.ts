@@ -7,11 +7,10 @@ import { overlapDepth } from '../fold/prism-overlap.js';
 import { add3, compose3, cross3, dot3, place3, scale3, sub3, unit3, type Vec3 } from '../fold/space.js';
 import type { FastenerEnds } from '../joining/fastener.js';
 import type { Fastener, FastenerEnd } from './fastener.js';
-import type { LumpsOf } from './fit.js';
+import { CLASH, type LumpsOf } from './fit.js';
 import type { Placed, Seated } from './types.js';
 
 const SIDES = 12; // of the prism round a head
-const CLASH = 0.01; // mm
 
 /**
  * Heads and tails of fasteners that are in the way of a piece they do not hold: whichever way round they are set, one

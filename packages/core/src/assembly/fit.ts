@@ -31,7 +31,8 @@ export function lumpsWhere(bodies: readonly Placed[]): LumpsOf {
   return (piece) => lumps.get(piece) ?? [];
 }
 
-const CLASH = 0.01; // mm; less is rounding of the strips bends are measured by
+/** Pieces that reach less into each other do not clash, mm: it is rounding of the strips bends are measured by. */
+export const CLASH = 0.01;
 const TIGHT = 0.005;
 
 /**

@@ -5,7 +5,7 @@ import { quoted } from '../errors/quote.js';
 import { hingeAt } from '../fold/hinge.js';
 import { lookupOf } from '../fold/lookup.js';
 import { mouldPoses } from '../fold/settle.js';
-import { type Pose, turn3, type Vec3 } from '../fold/space.js';
+import { AXIS, type Pose, turn3, type Vec3 } from '../fold/space.js';
 import type { Asked, Draft, Panel, Step } from '../fold/tree.js';
 import { flange, hem, type On, wired } from '../fold/verbs.js';
 import { cornersOf, insetAt, type Neighbour, takenBy, takenByFinish } from './inset.js';
@@ -128,14 +128,12 @@ interface Fold {
   readonly panels: readonly Panel[];
 }
 
-const AXES = { x: 0, y: 1, z: 2 } as const;
-
 /**
  * A size measured over a panel in the direction that it ends in now ends with the fold; across it nothing changes. What
  * lies aslant, or ends in a fold that does not reach so far, can no longer be measured so.
  */
 function stillAsked(a: Asked, e: EdgeParams, { id, out, panels }: Fold): readonly Asked[] {
-  const along = Math.abs(out[AXES[a.axis]]);
+  const along = Math.abs(out[AXIS[a.axis]]);
   const kept = measuredOver(a, e, panels);
   if (kept === null) return [];
   const { over } = kept;

@@ -99,11 +99,15 @@ export function remarkOf<Code extends string, Values extends object>(
 
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 
+/** Order of two findings, the worse one first. */
+export const worseFirst = (a: Pick<Finding, 'severity'>, b: Pick<Finding, 'severity'>): number =>
+  WEIGHT[a.severity] - WEIGHT[b.severity];
+
 /** Findings by part in the given order of parts, worst first within a part; stable. */
 export function sortFindings<F extends Pick<Finding, 'part' | 'severity'>>(
   findings: readonly F[],
   parts: readonly string[],
 ): readonly F[] {
   const rank = (f: F) => (f.part === null ? -1 : parts.indexOf(f.part));
-  return findings.toSorted((a, b) => rank(a) - rank(b) || WEIGHT[a.severity] - WEIGHT[b.severity]);
+  return findings.toSorted((a, b) => rank(a) - rank(b) || worseFirst(a, b));
 }

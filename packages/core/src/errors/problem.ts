@@ -1,4 +1,4 @@
-import type { Unit } from '../units/length.js';
+import { MM_PER_INCH, type Unit } from '../units/length.js';
 import { safeText } from './quote.js';
 
 /** Way to a value in a job: keys and indices. */
@@ -119,7 +119,7 @@ export interface Refusal extends Omit<Problem, 'message' | 'fix'> {
 
 /** Lengths in the words of a unit: hundredths of a millimetre, thousandths of an inch. */
 export function sayIn(unit: Unit): Say {
-  const [per, digits, step] = unit === 'mm' ? [1, 2, 100] : [25.4, 3, 1000];
+  const [per, digits, step] = unit === 'mm' ? [1, 2, 100] : [MM_PER_INCH, 3, 1000];
   const text = (steps: number) => `${(steps / step).toFixed(digits).replace(/\.?0+$/, '')} ${unit}`;
   const steps = (mm: number) => (mm / per) * step;
   return {

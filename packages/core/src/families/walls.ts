@@ -5,6 +5,9 @@ import { flange, site } from '../fold/verbs.js';
 /** Walls of a box by the compass. */
 export type Side = 'north' | 'south' | 'east' | 'west';
 export const SIDES: readonly Side[] = ['north', 'south', 'east', 'west'];
+/** Walls along a family's length. */
+export const LONG_SIDES = ['north', 'south'] as const;
+/** Ends of a family's length. */
 export const ENDS = ['west', 'east'] as const;
 
 /** A base with upright walls on its edges, in outside sizes. mm */

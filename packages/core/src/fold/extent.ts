@@ -1,7 +1,13 @@
 import type { Point } from '../plane/point.js';
 import type { Box3, Formed, FormedBend, FormedPanel } from './formed.js';
-import { place3, type Vec3 } from './space.js';
-import type { Measured } from './tree.js';
+import { AXIS, place3, type Vec3 } from './space.js';
+import type { Asked, Measured } from './tree.js';
+
+/** A size as it is on the formed part, mm. */
+export function measuredSize(formed: Formed, { axis, over }: Pick<Asked, 'axis' | 'over'>): number {
+  const { min, max } = measuredBox(formed, over);
+  return max[AXIS[axis]] - min[AXIS[axis]];
+}
 
 /** Box around what a size is measured over; infinite the wrong way round when there is nothing. */
 export function measuredBox(formed: Pick<Formed, 'panels' | 'bends' | 'thickness'>, over: Measured): Box3 {

@@ -1,3 +1,4 @@
+import { lazy } from '../units/lazy.js';
 import { boxOfPieces } from './extent.js';
 import type { Box3, FormedBend } from './formed.js';
 import { boxDistance, type Prism, panelPrisms } from './prism.js';
@@ -18,22 +19,14 @@ export interface Lump extends Box3 {
 /** Panels, then bends, of a formed part. */
 export function lumpsOf({ panels, bends, thickness }: Standing): readonly Lump[] {
   const flat = panels.map((panel): Lump => {
-    const prisms = once(() => panelPrisms(panel, thickness));
+    const prisms = lazy(() => panelPrisms(panel, thickness));
     return { id: panel.id, bend: null, prisms, ...boxOfPieces([panel], [], thickness) };
   });
   const round = bends.map((bend): Lump => {
-    const prisms = once(() => shellStrips(bend));
+    const prisms = lazy(() => shellStrips(bend));
     return { id: bend.id, bend, prisms, ...boxOfPieces([], [bend], thickness) };
   });
   return [...flat, ...round];
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | null = null;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }
 
 /** How deep two lumps reach into each other, 0 when apart; a bend by its true round shape against a panel. mm */

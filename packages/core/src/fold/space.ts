@@ -3,6 +3,9 @@ import { frozen } from '../units/frozen.js';
 /** A point or vector in space, mm. */
 export type Vec3 = readonly [number, number, number];
 
+/** Place of an axis in a vector. */
+export const AXIS: { readonly x: 0; readonly y: 1; readonly z: 2 } = frozen({ x: 0, y: 1, z: 2 });
+
 /** Sum of two vectors. */
 export const add3 = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 /** First vector less the second. */

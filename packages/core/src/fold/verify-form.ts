@@ -1,4 +1,4 @@
-import { measuredBox } from './extent.js';
+import { measuredSize } from './extent.js';
 import type { Formed, FormedBend } from './formed.js';
 import { type Lump, lumpDepth, lumpsOf } from './lump.js';
 import { boxDistance } from './prism.js';
@@ -8,7 +8,6 @@ import type { Flaw } from './verify-flat.js';
 
 const NEAR = 1e-6; // mm
 const SIZE = 1e-9; // mm, a size asked for may be off
-const AXES = { x: 0, y: 1, z: 2 } as const;
 
 /**
  * Check a formed part: every size asked for is there (when the bend rule compensates), every bend starts on its
@@ -22,9 +21,8 @@ export function verifyForm(formed: Formed, asked: readonly Asked[]): readonly Fl
   ];
 }
 
-function size(formed: Formed, { name, value, axis, over }: Asked): readonly Flaw[] {
-  const box = measuredBox(formed, over);
-  const found = box.max[AXES[axis]] - box.min[AXES[axis]];
+function size(formed: Formed, { name, value, ...measured }: Asked): readonly Flaw[] {
+  const found = measuredSize(formed, measured);
   if (Math.abs(found - value) <= SIZE * Math.max(1, Math.abs(value))) return [];
   return [
     {

@@ -1,6 +1,6 @@
 import { JobError } from '../errors/problem.js';
 import type { AnyFamily } from '../families/family.js';
-import { measuredBox } from '../fold/extent.js';
+import { measuredSize } from '../fold/extent.js';
 import { form } from '../fold/form.js';
 import type { Formed } from '../fold/formed.js';
 import type { Part } from '../fold/part.js';
@@ -13,14 +13,9 @@ export interface FormedSize {
   readonly formed: number;
 }
 
-const AXES = { x: 0, y: 1, z: 2 } as const;
-
 /** Every size that a part was asked for, measured on its formed body. */
 export function formedSizes({ asked }: Pick<Part, 'asked'>, formed: Formed): readonly FormedSize[] {
-  return asked.map(({ name, value, axis, over }) => {
-    const { min, max } = measuredBox(formed, over);
-    return { name, asked: value, formed: max[AXES[axis]] - min[AXES[axis]] };
-  });
+  return asked.map((a) => ({ name: a.name, asked: a.value, formed: measuredSize(formed, a) }));
 }
 
 /**

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { hasHidden, quoted } from '../errors/quote.js';
+import type { Gives } from '../schema/kit.js';
+import { textLine } from '../schema/text-line.js';
 
 const LONGEST_NAME = 40;
-const LONGEST_LINE = 200;
 const NAME = /^[\p{L}\p{N}][\p{L}\p{M}\p{N}_-]*$/u;
 const DEVICE = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
 
@@ -12,9 +13,12 @@ const OBJECT = /^(assembly|exploded)$/i;
 /** True for names that some systems keep for devices, where no file or folder can have them. */
 export const isDeviceName = (text: string): boolean => DEVICE.test(text);
 
+/** True for letters, digits, - and _, a letter or digit first: what a file, a folder and a reference can be called. */
+export const isPlainName = (text: string): boolean => NAME.test(text);
+
 /** True for what can be the name of a part. */
 export function isName(text: string): boolean {
-  return [...text].length <= LONGEST_NAME && NAME.test(text) && !isDeviceName(text) && !OBJECT.test(text);
+  return [...text].length <= LONGEST_NAME && isPlainName(text) && !isDeviceName(text) && !OBJECT.test(text);
 }
 
 const nameError = (input: unknown): string | undefined => {
@@ -33,8 +37,7 @@ export const nameSchema: z.ZodMiniType<string, string> = z
   .check(z.refine(isName, { error: (issue) => nameError(issue.input) ?? 'not a name' }));
 
 /** One line of plain text: no line breaks, control or direction-changing characters. */
-export const lineSchema: z.ZodMiniType<string, string> = z.string().check(
-  z.refine((text) => text.length <= LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` }),
+export const lineSchema: Gives<string> = textLine().check(
   z.refine((text) => !hasHidden(text), {
     error: (issue) =>
       `${quoted(String(issue.input))} given; one line of plain text without control characters allowed`,

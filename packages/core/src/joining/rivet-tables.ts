@@ -1,4 +1,5 @@
 import { frozen } from '../units/frozen.js';
+import { MM_PER_INCH } from '../units/length.js';
 import { type GripColumn, type GripSpan, gripsOf } from './rivet-grips.js';
 
 /** A size of blind rivet. mm */
@@ -16,7 +17,6 @@ export interface RivetSize {
   readonly source: string;
 }
 
-const IN = 25.4;
 const TM = 'TM 10-5410-221-14 table 4-3';
 const IFI = 'holes by IFI-114, from memory';
 const DRILL = `${TM}; drill diameter from memory; ${IFI}`;
@@ -55,16 +55,24 @@ const METRIC: readonly Row[] = [
 ];
 
 function inInches(column: GripColumn): readonly GripSpan[] {
-  return gripsOf(column).map(([from, to]) => [from / IN, to / IN]);
+  return gripsOf(column).map(([from, to]) => [from / MM_PER_INCH, to / MM_PER_INCH]);
 }
 
-const inMm = ([a, b]: GripSpan): GripSpan => [a * IN, b * IN];
+const inMm = ([a, b]: GripSpan): GripSpan => [a * MM_PER_INCH, b * MM_PER_INCH];
 
 /** Blind rivets, thinnest first. */
 export const RIVET_SIZES: readonly RivetSize[] = frozen(
   [
     ...INCH.map(([diameter, hole, head, grips, source, name, drill]): RivetSize => {
-      return { diameter: diameter * IN, name, hole: inMm(hole), drill, head, grips: grips.map(inMm), source };
+      return {
+        diameter: diameter * MM_PER_INCH,
+        name,
+        hole: inMm(hole),
+        drill,
+        head,
+        grips: grips.map(inMm),
+        source,
+      };
     }),
     ...METRIC.map(([diameter, hole, head, grips, source]): RivetSize => {
       const [name, drill] = [`${diameter.toFixed(1)} mm`, `${hole[0]} mm`];

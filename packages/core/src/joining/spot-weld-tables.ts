@@ -1,4 +1,5 @@
 import { frozen } from '../units/frozen.js';
+import { MM_PER_INCH } from '../units/length.js';
 
 /** One row of a spot-weld schedule. mm but where said; thickness is the thinnest outside sheet. */
 export interface SpotWeldRow {
@@ -20,7 +21,6 @@ export interface SpotWeldTable {
   readonly rows: readonly SpotWeldRow[];
 }
 
-const IN = 25.4;
 type Row = readonly [t: number, pitch: number, overlap: number, electrode: number, nugget: number];
 
 // SAE 1010, single impulse: thickness, pitch S, overlap L, body D, fused zone Dw; inches as printed
@@ -61,7 +61,7 @@ export const SPOT_WELD_TABLES: readonly [SpotWeldTable, SpotWeldTable] = frozen(
   {
     name: 'table A',
     source: 'optimum conditions for SAE 1010, welding-equipment data sheet, docslib.org/doc/9660685',
-    rows: rowsOf(TABLE_A, IN),
+    rows: rowsOf(TABLE_A, MM_PER_INCH),
   },
   {
     name: 'table B',
@@ -90,7 +90,7 @@ export const WELD_EDGE_TABLE: {
       [0.125, 9 / 16],
       [0.16, 5 / 8],
     ] as const
-  ).map(([t, e]) => [t * IN, e * IN]),
+  ).map(([t, e]) => [t * MM_PER_INCH, e * MM_PER_INCH]),
 });
 
 /** The row of the next thicker sheet that a table has; the last row beyond its end. A hair of rounding is forgiven. */

@@ -6,6 +6,7 @@ import { KG_PER_POUND } from '../units/mass.js';
 import { numberAbove } from '../units/range.js';
 import { type GaugeData, gaugedThickness, gaugeSchema } from './gauge.js';
 import { type Gives, type ParamKit, strictGroup } from './kit.js';
+import { textName } from './text-line.js';
 
 /** Direction of the rolling lines: along x, along y, or nobody minds. */
 export type Grain = 'x' | 'y' | null;
@@ -56,7 +57,6 @@ export interface RackRows {
   readonly leastOffcut: readonly [number, number];
 }
 
-const LONGEST_LINE = 200;
 /** Most kinds of sheets, most offcuts. */
 const MOST = 2000;
 const MOST_CORNERS = 200;
@@ -64,15 +64,6 @@ const MOST_CORNERS = 200;
 const WIDEST_KERF = 10;
 const DEAREST = 1_000_000;
 const COMMON_LEAST = 100;
-
-const name = (): Gives<string> =>
-  z
-    .string()
-    .check(
-      z.refine((text) => text !== '', { error: 'an empty name given' }),
-      z.refine((text) => text.length <= LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` }),
-    )
-    .register(z.globalRegistry, { minLength: 1, maxLength: LONGEST_LINE });
 
 const trim = (k: ParamKit): Gives<Trim> => {
   const edge = k.size({ min: 0 });
@@ -116,7 +107,7 @@ type Rows = 'named' | 'loose';
 const metal = (k: ParamKit, rows: Rows) => {
   const may = <T>(schema: Gives<T>): Gives<T | null> => (rows === 'named' ? schema : k.maybe(schema));
   return {
-    name: may(name()),
+    name: may(textName()),
     material: may(k.oneOf(k.materials)),
     thickness: k.maybe(k.size({ min: 0.1, max: 6 })),
     gauge: k.maybe(gaugeSchema(k)),

@@ -1,4 +1,5 @@
 import { frozen } from '../units/frozen.js';
+import { MM_PER_INCH } from '../units/length.js';
 
 /** Least inside radius of a sheet up to a thickness: a radius in mm, or a multiple of the thickness. */
 export type RadiusRow =
@@ -99,7 +100,7 @@ export const AIRCRAFT_RADII: Readonly<Record<string, { readonly rows: InchRows; 
 export function aircraftRadius(row: keyof typeof AIRCRAFT_RADII & string): RadiusRule {
   const { rows, source } = AIRCRAFT_RADII[row] as (typeof AIRCRAFT_RADII)[string];
   const [thickness, radius] = rows.at(-1) as InchRows[number];
-  const inMm = rows.map(([upTo, r]) => ({ upTo: NEAR * 25.4 * upTo, radius: 25.4 * r }));
+  const inMm = rows.map(([upTo, r]) => ({ upTo: NEAR * MM_PER_INCH * upTo, radius: MM_PER_INCH * r }));
   return frozen({ source, rows: inMm, beyond: radius / thickness });
 }
 
@@ -111,7 +112,9 @@ export const ALUMINIUM_RADII: Readonly<Record<string, readonly number[]>> = {
   '6061-T6': [1, 1, 1.5, 2.5, 3, 3.5],
 };
 
-const STEPS_MM: readonly number[] = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 4].map((i) => i * 25.4);
+const STEPS_MM: readonly number[] = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 4].map(
+  (i) => i * MM_PER_INCH,
+);
 
 /** Aluminium by the Design Manual's table; between two thicknesses the thicker row holds. */
 export function aluminiumRadius(temper: keyof typeof ALUMINIUM_RADII & string): RadiusRule {

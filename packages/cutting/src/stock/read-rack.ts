@@ -1,5 +1,18 @@
-import type { MetalRow, OffcutRow, Price, RackRows, SheetRow, Trim } from '@tinwright/core';
-import { JobError, MATERIALS, type Path, type Point, type Problem, type Unit } from '@tinwright/core';
+import {
+  JobError,
+  MATERIALS,
+  type MetalRow,
+  MM_PER_INCH,
+  type OffcutRow,
+  type Path,
+  type Point,
+  type Price,
+  type Problem,
+  type RackRows,
+  type SheetRow,
+  type Trim,
+  type Unit,
+} from '@tinwright/core';
 import { paramKit } from '@tinwright/core/family';
 import { plainNumber, problemsOf, quoted, sayIn } from '@tinwright/core/internal';
 import { crossingEdges, extentOf, ringArea } from './polygon.js';
@@ -44,7 +57,7 @@ type Namer = (row: MetalRow, size: readonly [number, number]) => string;
 /** The name a row has, or its size, numbered where that is taken. */
 function namer({ sheets, offcuts }: RackRows, units: Unit): Namer {
   const taken = new Set([...sheets, ...offcuts].map((r) => r.name));
-  const length = (mm: number) => plainNumber(units === 'mm' ? mm : mm / 25.4, units === 'mm' ? 1 : 2);
+  const length = (mm: number) => plainNumber(units === 'mm' ? mm : mm / MM_PER_INCH, units === 'mm' ? 1 : 2);
   return ({ name }, size) => {
     if (name !== null) return name;
     const plain = `${size.map(length).join(' x ')} ${units}`;

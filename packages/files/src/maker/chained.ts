@@ -1,4 +1,5 @@
 import type { Loop, Path, Point, Segment } from '@tinwright/core';
+import { distance } from '@tinwright/core/internal';
 
 /** A segment with the way to where it comes from. */
 type Piece = Segment & { readonly path: Path };
@@ -32,5 +33,3 @@ export function chained(
   }
   return loops;
 }
-
-const distance = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]);

@@ -1,10 +1,10 @@
-import type { Loop, Path, Point, Segment } from '@tinwright/core';
+import { type Loop, MM_PER_INCH, type Path, type Point, type Segment } from '@tinwright/core';
 import { fail, loopArea, meetings, plainNumber } from '@tinwright/core/internal';
 import type makerjs from 'makerjs';
 import { chained } from './chained.js';
 
 /** Millimetres in a unit of makerjs. */
-const PER_UNIT: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, inch: 25.4, foot: 304.8 };
+const PER_UNIT: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, inch: MM_PER_INCH, foot: 304.8 };
 const TOUCH = 1e-3; // mm: ends nearer than this are one
 
 /** A line or arc of a model, with the way to it. */

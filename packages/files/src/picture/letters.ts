@@ -1,4 +1,5 @@
 import type { Point } from '@tinwright/core';
+import { linesCross } from '@tinwright/core/internal';
 import type { Shape } from '../drawing.js';
 
 /** Something to letter: a point on it, on the page. */
@@ -25,7 +26,7 @@ export function letters(
       for (let j = i + 1; j < things.length; j++) {
         const [a, b] = [(things[i] as Lettered).anchor, (things[j] as Lettered).anchor];
         const [p, q] = [places[i] as Point, places[j] as Point];
-        if (!cross(a, p, b, q)) continue;
+        if (!linesCross(a, p, b, q)) continue;
         [places[i], places[j]] = [q, p];
         again = true;
       }
@@ -67,10 +68,3 @@ function placesFor(
 }
 
 const anchorOf = (things: readonly Lettered[], i: number): Point => (things[i] as Lettered).anchor;
-
-/** True when two segments cross. */
-export function cross(a: Point, b: Point, c: Point, d: Point): boolean {
-  const side = (p: Point, q: Point, r: Point) =>
-    (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
-  return side(a, b, c) > 0 !== side(a, b, d) > 0 && side(c, d, a) > 0 !== side(c, d, b) > 0;
-}

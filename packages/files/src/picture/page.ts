@@ -1,4 +1,5 @@
 import type { Point } from '@tinwright/core';
+import { boxOf } from '@tinwright/core/internal';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import type { PictureLayerName } from '../layers.js';
 import type { VisibleLine } from './visible.js';
@@ -32,16 +33,10 @@ export function lineLayers(lines: readonly VisibleLine[]): readonly DrawingLayer
 /** A drawing of the layers that hold something. */
 export function pageOf(title: string, layers: readonly DrawingLayer[]): Drawing {
   const full = layers.filter((l) => l.shapes.length > 0);
-  return { title, layers: full, box: boxOf(full) };
+  return { title, layers: full, box: boxOf(full.flatMap((l) => l.shapes).flatMap(reachOf)) };
 }
 
-/** Box round lines and texts; a text is taken to be as wide as its letters at most. */
-function boxOf(layers: readonly DrawingLayer[]): Drawing['box'] {
-  const points = layers.flatMap((l) => l.shapes).flatMap(reachOf);
-  const [xs, ys] = [points.map((p) => p[0]), points.map((p) => p[1])];
-  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
-}
-
+/** Ends of a line, corners of a text: it is taken to be as wide as its letters at most. */
 function reachOf(s: Shape): readonly Point[] {
   if (s.kind === 'line') return [s.from, s.to];
   if (s.kind !== 'text') return [];

@@ -1,4 +1,5 @@
 import type { Point } from '@tinwright/core';
+import { polygonArea } from '@tinwright/core/internal';
 import type { Facet, Surface, SurfaceLine } from './surface.js';
 import { faces, type Seen, see, type View } from './view.js';
 
@@ -96,7 +97,7 @@ function behind(p: Seen, q: Seen, s: Screen): Span | null {
 
 function clipToConvex(p: Point, q: Point, corners: readonly Point[]): Span | null {
   let [from, to] = [0, 1];
-  const turn = Math.sign(areaOf(corners));
+  const turn = Math.sign(polygonArea(corners));
   for (let i = 0; i < corners.length; i++) {
     const [a, b] = [corners[i] as Point, corners[(i + 1) % corners.length] as Point];
     const [ex, ey] = [(b[0] - a[0]) * turn, (b[1] - a[1]) * turn];
@@ -108,13 +109,6 @@ function clipToConvex(p: Point, q: Point, corners: readonly Point[]): Span | nul
     if (to - from <= 1e-12) return null;
   }
   return [from, to];
-}
-
-function areaOf(corners: readonly Point[]): number {
-  return corners.reduce((s, p, i) => {
-    const q = corners[(i + 1) % corners.length] as Point;
-    return s + p[0] * q[1] - q[0] * p[1];
-  }, 0);
 }
 
 function gaps(hidden: readonly Span[]): readonly Span[] {

@@ -1,7 +1,8 @@
+import { MM_PER_INCH } from '@tinwright/core';
 import { fail, quoted } from '@tinwright/core/internal';
 import type { ReadOutline } from './chains.js';
 
-const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4 };
+const MM: Readonly<Record<string, number>> = { mm: 1, in: MM_PER_INCH };
 
 /**
  * The closed outlines of a drawing by its kind of file, `.svg` or `.dxf`. The readers are loaded when they are needed.

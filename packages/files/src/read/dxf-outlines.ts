@@ -1,10 +1,10 @@
-import type { Point } from '@tinwright/core';
+import { MM_PER_INCH, type Point } from '@tinwright/core';
 import { bulgeAround, fail } from '@tinwright/core/internal';
 import * as dxf from 'dxf-parser';
 import { chained, type ReadOutline, type ReadStroke } from './chains.js';
 
 /** Millimetres in the units a DXF names by number: inches, feet, mm, cm, m. */
-const UNITS: Readonly<Record<number, number>> = { 1: 25.4, 2: 304.8, 4: 1, 5: 10, 6: 1000 };
+const UNITS: Readonly<Record<number, number>> = { 1: MM_PER_INCH, 2: 304.8, 4: 1, 5: 10, 6: 1000 };
 
 interface Entity {
   readonly type: string;

@@ -1,11 +1,17 @@
 /// <reference path="./svg-parser.d.ts" />
-import type { Point } from '@tinwright/core';
+import { MM_PER_INCH, type Point } from '@tinwright/core';
 import { fail } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import svgpath from 'svgpath';
 import { chained, near, type ReadOutline, type ReadStroke } from './chains.js';
 
-const MM: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72, pc: 25.4 / 6 };
+const MM: Readonly<Record<string, number>> = {
+  mm: 1,
+  cm: 10,
+  in: MM_PER_INCH,
+  pt: MM_PER_INCH / 72,
+  pc: MM_PER_INCH / 6,
+};
 type Path = ReturnType<typeof svgpath>;
 
 const SAG = 0.01; // mm a chord may lie off a curve

@@ -1,5 +1,5 @@
 import type { Assembly, Placed, Point, Vec3 } from '@tinwright/core';
-import { add3, distance, distanceToSegment } from '@tinwright/core/internal';
+import { add3, boxOf, distance, distanceToSegment } from '@tinwright/core/internal';
 import type { Drawing, Shape } from '../drawing.js';
 import { letterOf } from '../letter-of.js';
 import { explode } from '../picture/explode.js';
@@ -71,11 +71,6 @@ function lettered(title: string, placed: readonly Placed[], asked: Legend): Draw
     { name: 'LEADER', shapes: leaders },
     { name: 'LABEL', shapes: [...texts, ...legend] },
   ]);
-}
-
-function boxOf(points: readonly Point[]): { readonly min: Point; readonly max: Point } {
-  const [xs, ys] = [points.map((p) => p[0]), points.map((p) => p[1])];
-  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
 }
 
 /**

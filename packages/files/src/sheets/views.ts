@@ -1,4 +1,5 @@
-import type { Point } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
+import { boxOf } from '@tinwright/core/internal';
 import type { Drawing } from '../drawing.js';
 import { lineLayers, pageOf } from '../picture/page.js';
 import { partSurface } from '../picture/part-surface.js';
@@ -23,7 +24,10 @@ export function viewsDrawing(title: string, pictured: Pictured): Drawing {
   const drawn = [FRONT, TOP, SIDE].map((view) =>
     visibleLines(partSurface(pictured.formed, view, undefined, marksByPanel(pictured)), view),
   );
-  const [front, top, side] = drawn.map((lines) => ({ lines, box: boxOf(lines) })) as [Placed, Placed, Placed];
+  const [front, top, side] = drawn.map((lines) => ({
+    lines,
+    box: boxOf(lines.flatMap((l) => [l.from, l.to])),
+  })) as [Placed, Placed, Placed];
   const below: Point = [front.box.min[0] - top.box.min[0], front.box.min[1] - APART - top.box.max[1]];
   const beside: Point = [front.box.max[0] + APART - side.box.min[0], front.box.min[1] - side.box.min[1]];
   return pageOf(
@@ -34,13 +38,7 @@ export function viewsDrawing(title: string, pictured: Pictured): Drawing {
 
 interface Placed {
   readonly lines: readonly VisibleLine[];
-  readonly box: { readonly min: Point; readonly max: Point };
-}
-
-function boxOf(lines: readonly VisibleLine[]): Placed['box'] {
-  const points = lines.flatMap((l) => [l.from, l.to]);
-  const [xs, ys] = [points.map((p) => p[0]), points.map((p) => p[1])];
-  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
+  readonly box: Box;
 }
 
 function moved(lines: readonly VisibleLine[], [dx, dy]: Point): readonly VisibleLine[] {

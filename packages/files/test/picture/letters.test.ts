@@ -2,7 +2,7 @@ import type { Point } from '@tinwright/core';
 import type { Shape } from '@tinwright/files';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cross, type Lettered, letters } from '../../src/picture/letters.js';
+import { type Lettered, letters } from '../../src/picture/letters.js';
 
 const BOX = { min: [0, 0], max: [150, 90] } as const;
 
@@ -84,14 +84,4 @@ test('letters stand past the ends of their leaders, away from the picture', () =
     expect(text.text).toBe(`L${i}`);
     expect(Math.abs(text.at[0] - 75)).toBeGreaterThan(Math.abs(end[0] - 75));
   }
-});
-
-test.each<[string, Point, Point, Point, Point, boolean]>([
-  ['a cross', [0, 0], [2, 2], [0, 2], [2, 0], true],
-  ['side by side', [0, 0], [2, 0], [0, 1], [2, 1], false],
-  ['one after the other on a line', [0, 0], [1, 0], [2, 0], [3, 0], false],
-  ['a tee that does not reach', [0, 0], [2, 0], [1, 2], [1, 0.1], false],
-])('%s', (_, a, b, c, d, crosses) => {
-  expect(cross(a, b, c, d)).toBe(crosses);
-  expect(cross(c, d, a, b)).toBe(crosses);
 });

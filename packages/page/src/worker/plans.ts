@@ -5,6 +5,7 @@ import {
   type JobPlan,
   type JobReader,
   jobReader,
+  MM_PER_INCH,
   parseLength,
   planJob,
 } from '@tinwright/core';
@@ -59,7 +60,7 @@ function mend(read: JobReader, data: unknown, path: JobPath): Answers['mend'] {
   const given = valueAt(data, path);
   const parsed = typeof given === 'number' || typeof given === 'string' ? parseLength(given, units) : null;
   if (parsed === null || !parsed.ok) return null;
-  const per = units === 'in' ? 25.4 : 1;
+  const per = units === 'in' ? MM_PER_INCH : 1;
   const digits = units === 'in' ? 4 : 2;
   const written = (mm: number) => Number((mm / per).toFixed(digits));
   const works = (mm: number) => {

@@ -1,5 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
-import { measuredBox } from '@tinwright/core/internal';
+import { measuredSize } from '@tinwright/core/internal';
 import { measuredLabel, type PlanWords, type SizeSide } from '@tinwright/words/internal';
 
 /** A finished size to inspect. mm */
@@ -11,15 +11,12 @@ export interface FinishedSize {
   readonly side: SizeSide;
 }
 
-const AXES = { x: 0, y: 1, z: 2 } as const;
-
 /** The finished sizes of a part: measured on the formed part between the faces each names, not taken from the job. */
 export function finishedSizes(
   { part, formed, flat, family }: PartPlan,
   plans: PlanWords,
 ): readonly FinishedSize[] {
   return part.asked.map(({ name, axis, over }) => {
-    const { min, max } = measuredBox(formed, over);
     const side =
       typeof over === 'object' && 'between' in over
         ? 'inside'
@@ -30,7 +27,7 @@ export function finishedSizes(
             : 'outside';
     return {
       what: measuredLabel(family, name, plans.language),
-      value: max[AXES[axis]] - min[AXES[axis]],
+      value: measuredSize(formed, { axis, over }),
       side,
     };
   });

@@ -1,6 +1,8 @@
 /// <reference path="./pdfkit.d.ts" />
+
 import regular from 'pdfkit/standard-fonts/Helvetica';
 import bold from 'pdfkit/standard-fonts/HelveticaBold';
+import type { Page } from './page.js';
 import { type FontData, isStandard, standardFont, standardised } from './standard-font.js';
 
 /** Font size over the height of capitals: Helvetica's capitals are 0.718 of its size. */
@@ -66,6 +68,10 @@ export function typeface(spare: SpareFont | null = null): Typeface {
 
 /** True when the standard fonts have every character of a text. */
 export const isPlain = (text: string): boolean => [...standardised(text)].every(isStandard);
+
+/** True for a page that needs no spare face. */
+export const isPlainPage = ({ blocks }: Page): boolean =>
+  blocks.every((b) => b.items.every((i) => i.kind !== 'words' || isPlain(i.text)));
 
 /** A character with the marks that combine with it, in the first font that has all of it. */
 function runOf(cluster: string, weight: 'regular' | 'bold', spare: SpareFont | null): Run {

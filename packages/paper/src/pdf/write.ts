@@ -1,5 +1,5 @@
 /// <reference path="../page/pdfkit.d.ts" />
-import { type Point, PROGRAM } from '@tinwright/core';
+import { MM_PER_INCH, type Point, PROGRAM } from '@tinwright/core';
 import { wordsBox } from '../page/box.js';
 import {
   FAINT,
@@ -28,7 +28,7 @@ interface BrowserBuild {
   readonly registerStdFonts?: (...fonts: readonly FontData[]) => void;
 }
 
-const POINTS = 72 / 25.4; // in a millimetre
+const POINTS = 72 / MM_PER_INCH; // in a millimetre
 const FONTS = { regular: 'Helvetica', bold: 'Helvetica-Bold', spare: 'spare' } as const;
 const GREY = Math.round(255 * FAINT);
 

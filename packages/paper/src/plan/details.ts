@@ -1,4 +1,5 @@
 import type { Box, FlatPattern, Point } from '@tinwright/core';
+import { boxOf, distance } from '@tinwright/core/internal';
 import { letterOf } from '@tinwright/files/internal';
 import { type Features, groupsOf } from './features.js';
 
@@ -42,13 +43,11 @@ function distinct(points: readonly Point[]): readonly Point[] {
   return [...new Map(points.map((p) => [`${p[0].toFixed(6)} ${p[1].toFixed(6)}`, p])).values()];
 }
 
-const between = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]);
-
 /** Points joined by steps of at most `reach`. */
 function clusters(points: readonly Point[], reach: number): readonly (readonly Point[])[] {
   const found: Point[][] = [];
   for (const p of points) {
-    const touching = found.filter((c) => c.some((q) => between(p, q) <= reach));
+    const touching = found.filter((c) => c.some((q) => distance(p, q) <= reach));
     for (const c of touching) found.splice(found.indexOf(c), 1);
     found.push([...touching.flat(), p]);
   }
@@ -56,12 +55,7 @@ function clusters(points: readonly Point[], reach: number): readonly (readonly P
 }
 
 const nearest = (c: readonly Point[]): number =>
-  Math.min(...c.flatMap((p, i) => c.slice(i + 1).map((q) => between(p, q))));
-
-function boxOf(c: readonly Point[]): Box {
-  const [xs, ys] = [c.map((p) => p[0]), c.map((p) => p[1])];
-  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
-}
+  Math.min(...c.flatMap((p, i) => c.slice(i + 1).map((q) => distance(p, q))));
 
 const sizeOf = ({ min, max }: Box): number => Math.max(max[0] - min[0], max[1] - min[1]);
 
@@ -77,7 +71,7 @@ function signature(c: readonly Point[]): string {
   const n = c.length;
   const middle: Point = [c.reduce((s, p) => s + p[0], 0) / n, c.reduce((s, p) => s + p[1], 0) / n];
   return c
-    .map((p) => between(p, middle).toFixed(2))
+    .map((p) => distance(p, middle).toFixed(2))
     .toSorted()
     .join();
 }

@@ -1,4 +1,5 @@
 import type { Point } from '@tinwright/core';
+import { contains } from '@tinwright/core/internal';
 import { BELOW } from '../page/box.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
@@ -72,6 +73,7 @@ function within(
   corners: readonly Point[],
   { room, face, height }: LabelSetting,
 ): readonly Item[] | null {
+  const outline = corners.map((at) => ({ at, bulge: 0 }));
   const [xs, ys] = [corners.map((p) => p[0]), corners.map((p) => p[1])];
   const [x0, x1] = [Math.min(...xs), Math.max(...xs)];
   const [y0, y1] = [Math.min(...ys), Math.max(...ys)];
@@ -81,15 +83,7 @@ function within(
         const [x, y] = [x0 + (x1 - x0) * u, y0 + (y1 - y0) * v];
         const at: Point = turn === 0 ? [x, y - height / 2] : [x + height / 2, y];
         const words = letter(face, text, at, { height, align: 'middle', turn });
-        if (contains(corners, [x, y]) && room.free(words)) return [words];
+        if (contains(outline, [x, y]) && room.free(words)) return [words];
       }
   return null;
-}
-
-function contains(corners: readonly Point[], [x, y]: Point): boolean {
-  return corners.reduce((inside, p, i) => {
-    const q = corners[(i + 1) % corners.length] as Point;
-    if (p[1] > y === q[1] > y) return inside;
-    return x < p[0] + ((q[0] - p[0]) * (y - p[1])) / (q[1] - p[1]) ? !inside : inside;
-  }, false);
 }

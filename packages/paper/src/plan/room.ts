@@ -1,4 +1,5 @@
 import type { Box, Point } from '@tinwright/core';
+import { linesCross } from '@tinwright/core/internal';
 import { boxesMeet, grown, lineMeetsBox, wordsBox } from '../page/box.js';
 import type { Item, Words } from '../page/page.js';
 
@@ -44,7 +45,7 @@ export function roomIn(region: Box): PaperRoom {
       if (!holds(region, box) || boxes.some((t) => lineMeetsBox(a, b, grown(t, AIR)))) return null;
       const crossed = new Set<Line>();
       const along = among(box, (line) => {
-        if (!cross(a, b, ...line)) return false;
+        if (!linesCross(a, b, ...line)) return false;
         crossed.add(line);
         return slim(a, b, ...line);
       });
@@ -90,13 +91,6 @@ function cellsOf({ min, max }: Box): readonly number[] {
   for (let i = Math.floor(min[0] / CELL); i <= Math.floor(max[0] / CELL); i++)
     for (let j = Math.floor(min[1] / CELL); j <= Math.floor(max[1] / CELL); j++) found.push(i * ROW + j);
   return found;
-}
-
-/** True when two lines cross or one ends on the other, beyond their first points. */
-function cross(a: Point, b: Point, c: Point, d: Point): boolean {
-  const side = (p: Point, q: Point, r: Point) =>
-    (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
-  return side(a, b, c) > 0 !== side(a, b, d) > 0 && side(c, d, a) > 0 !== side(c, d, b) > 0;
 }
 
 /** True for lines that cross at less than about 10°: which is which is hard to see. */

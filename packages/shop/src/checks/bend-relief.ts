@@ -1,5 +1,4 @@
-import type { FlatBend, Point, Segment } from '@tinwright/core';
-import { cite, segments } from '@tinwright/core';
+import { cite, type FlatBend, MM_PER_INCH, type Point, type Segment, segments } from '@tinwright/core';
 import { distance, nearestOn, place } from '@tinwright/core/internal';
 import { wordsFor } from './change.js';
 import type { ShopCheck, ShopSubject } from './check.js';
@@ -9,7 +8,7 @@ import { panelOf, tangentsOf } from './geometry/panels.js';
 import { limitCheck } from './limit-check.js';
 import { bySources } from './profiles.js';
 
-const PAST = 25.4 / 32; // mm past the tangent lines
+const PAST = MM_PER_INCH / 32; // mm past the tangent lines
 const SAME = 0.01; // mm
 const LEAST = 1; // mm
 const RELIEFS = ['hole', 'relief', 'slot'];
@@ -36,7 +35,7 @@ export const reliefShallow: ShopCheck = {
         unit: 'mm',
         values: {
           corners: shallow.length,
-          drill: Math.max(2 * subject.sheet.insideRadius, 25.4 / 8),
+          drill: Math.max(2 * subject.sheet.insideRadius, MM_PER_INCH / 8),
         },
         source: bySources(profile, SOURCES),
       }),

@@ -1,5 +1,5 @@
-import type { Finding, JobPlan, PartPlan, Severity } from '@tinwright/core';
-import { atOnce, frozen, type Pieces, sortFindings } from '@tinwright/core/internal';
+import type { Finding, JobPlan, PartPlan } from '@tinwright/core';
+import { atOnce, frozen, type Pieces, sortFindings, worseFirst } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import { reliefNarrow, reliefShallow } from './bend-relief.js';
 import { blankLarge } from './blank-large.js';
@@ -58,13 +58,11 @@ export const SHOP_CHECKS: readonly ShopCheck[] = frozen([
   tolerance,
 ]);
 
-const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
-
 /** What to know about a part before it is made in a shop, worst first; without changes that would pass. */
 export function shopFindings(part: PartPlan, shop: Shop, own: readonly ShopCheck[] = []): readonly Finding[] {
   return [...SHOP_CHECKS, ...own]
     .flatMap((check) => check.remarks(part, shop))
-    .toSorted((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity])
+    .toSorted(worseFirst)
     .map((remark) => ({ ...remark, part: part.name }));
 }
 

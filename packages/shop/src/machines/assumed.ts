@@ -1,4 +1,5 @@
 import { cite, type Source } from '@tinwright/core';
+import { isGroup } from '@tinwright/core/internal';
 import { DEFAULT_COSTS } from './costs.js';
 import type { Brake, Costs, HandSeamer, Margin, Press, Rates, Riveter, Vise } from './shop.js';
 
@@ -57,9 +58,6 @@ export const ASSUMED: Assumed = {
 const WHOLE: readonly string[] = ['costs', 'rates', 'margin'];
 
 type Group = Readonly<Record<string, unknown>>;
-
-const isGroup = (value: unknown): value is Group =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Paths of the values a shop file leaves to be assumed, `brake.leaf.width`; machines it does not have are left out. */
 export function assumedIn(data: unknown): readonly string[] {

@@ -1,9 +1,9 @@
-import type { Path, Point, Problem, Unit } from '@tinwright/core';
-import { quoted, sayIn } from '@tinwright/core/internal';
+import type { Path, Problem, Unit } from '@tinwright/core';
+import { crossesItself, quoted, sayIn } from '@tinwright/core/internal';
 import { veeProblems } from './die-problems.js';
 import { impossible } from './impossible.js';
-import { twinProblems } from './names.js';
 import type { Die, Press, PressTool, Punch } from './shop.js';
+import { twinProblems } from './twin-problems.js';
 
 const ROUNDING = 0.01; // mm
 
@@ -79,30 +79,7 @@ function dieProblems(die: Die, path: Path, units: Unit): readonly Problem[] {
 }
 
 function crossing({ name, section }: PressTool, path: Path): readonly Problem[] {
-  if (!crossesItself(section)) return [];
+  if (!crossesItself(section.map((at) => ({ at, bulge: 0 })))) return [];
   const fix = 'Give its corners in order, once round';
   return [impossible([...path, 'section'], `the section of ${quoted(name)} crosses itself`, fix)];
-}
-
-/** True when two sides of a closed outline meet that are no neighbours. */
-export function crossesItself(section: readonly Point[]): boolean {
-  const n = section.length;
-  const at = (i: number) => section[i % n] as Point;
-  const side = (a: Point, b: Point, c: Point) =>
-    (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-  for (let i = 0; i < n; i++)
-    for (let j = i + 2; j < n; j++) {
-      if (i === 0 && j === n - 1) continue; // neighbours
-      const [a, b, c, d] = [at(i), at(i + 1), at(j), at(j + 1)];
-      if (!apart(a, b, c, d) && side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0)
-        return true;
-    }
-  return false;
-}
-
-/** True when the boxes of two sides do not meet: sides on one line need not touch. */
-function apart(a: Point, b: Point, c: Point, d: Point): boolean {
-  return ([0, 1] as const).some(
-    (k) => Math.max(a[k], b[k]) < Math.min(c[k], d[k]) || Math.max(c[k], d[k]) < Math.min(a[k], b[k]),
-  );
 }

@@ -6,13 +6,13 @@ import { assumedIn } from './assumed.js';
 import { brakeProblems } from './brake-problems.js';
 import { capacityProblems } from './capacity-problems.js';
 import { impossible } from './impossible.js';
-import { twinProblems } from './names.js';
 import { pressProblems } from './press-problems.js';
 import { rangeProblems } from './range-problems.js';
 import { shopSchema } from './schema.js';
 import type { Shop } from './shop.js';
 import { stripProblems } from './strip-problems.js';
 import { tableProblems } from './table-problems.js';
+import { twinProblems } from './twin-problems.js';
 
 /**
  * Read a shop from plain data, as a YAML or JSON parser gives it. What the file leaves out and a machine cannot be

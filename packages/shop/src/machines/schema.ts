@@ -1,16 +1,22 @@
-import { MATERIAL_NAMES } from '@tinwright/core';
+import { MATERIAL_NAMES, MM_PER_INCH } from '@tinwright/core';
 import { type Gives, type ParamKit, strictGroup } from '@tinwright/core/family';
-import { numberAbove, numberBetween, ownMaterialsSchema, sheetRowsSchema } from '@tinwright/core/internal';
+import {
+  numberAbove,
+  numberBetween,
+  ownMaterialsSchema,
+  sheetRowsSchema,
+  textLine,
+  textName,
+} from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 import { ASSUMED } from './assumed.js';
-import { lineOf, nameOf } from './names.js';
 
 const MOST_SECONDS = 36_000;
 const MOST_BRAKES = 6;
 
 type Group = ReturnType<typeof strictGroup>;
 
-const text = (k: ParamKit): Gives<string> => k.or(lineOf(), '');
+const text = (k: ParamKit): Gives<string> => k.or(textLine(), '');
 
 const capacity = (k: ParamKit) =>
   k.list(
@@ -26,7 +32,7 @@ const section = (k: ParamKit) => k.list(k.list(signed(k), 2, 2), 3, 40);
 
 /** A coordinate: a length that may be negative. */
 function signed(k: ParamKit): Gives<number> {
-  const factor = k.unit === 'mm' ? 1 : 25.4;
+  const factor = k.unit === 'mm' ? 1 : MM_PER_INCH;
   return z.pipe(
     numberBetween(-2000, 2000),
     z.transform((v) => v * factor),
@@ -81,7 +87,7 @@ const gapsOf = (k: ParamKit, usual: { readonly end: number; readonly inner: numb
 
 function press(k: ParamKit): Group {
   const usual = ASSUMED.press;
-  const tool = { name: nameOf(), section: section(k) };
+  const tool = { name: textName(), section: section(k) };
   return strictGroup({
     name: text(k),
     length: k.size(),
@@ -217,7 +223,7 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
 
 function strip(k: ParamKit): Group {
   return strictGroup({
-    name: nameOf(),
+    name: textName(),
     material: k.oneOf(k.materials),
     thickness: k.size({ max: 10 }),
     insideRadius: k.size({ min: 0, max: 100 }),

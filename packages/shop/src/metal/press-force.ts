@@ -33,12 +33,6 @@ export function bendForce(
 /** Tensile strength a force is computed with: the greatest the metal may have. N/mm² */
 export const forceTensile = ({ tensile }: Material): number => tensile[1];
 
-/** V opening by thickness, in thicknesses: 6 up to 2.6 mm, 8 up to 8 mm, 10 above. Source: makers' printed tables, the bands differ. */
-export function usualOpening(thickness: number): number {
-  if (thickness <= 2.6) return 6 * thickness;
-  return (thickness <= 8 ? 8 : 10) * thickness;
-}
-
 /** Inside radius an air bend comes out at, mm. Source: makers' printed table, R about 0.16 V for mild steel. */
 export const airRadius = (opening: number): number => 0.16 * opening;
 

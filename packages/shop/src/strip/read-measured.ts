@@ -1,8 +1,8 @@
 import { JobError, MATERIAL_NAMES, outsideSetback, type Problem } from '@tinwright/core';
 import { type Gives, type ParamKit, paramKit, strictGroup } from '@tinwright/core/family';
-import { numberAbove, problemsOf, sayIn } from '@tinwright/core/internal';
+import { numberAbove, problemsOf, sayIn, textLine } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
-import { lineOf, twinProblems } from '../machines/names.js';
+import { twinProblems } from '../machines/twin-problems.js';
 import { bendPoint } from './bend-point.js';
 import { type MeasuredStrip, type MeasuredStrips, USUAL_READING } from './measured.js';
 
@@ -16,7 +16,7 @@ type Group = ReturnType<typeof strictGroup>;
 export function measuredSchema(k: ParamKit): Gives<unknown> {
   return strictGroup({
     units: z.enum(['mm', 'in']),
-    name: k.or(lineOf(), ''),
+    name: k.or(textLine(), ''),
     material: k.oneOf(MATERIAL_NAMES),
     thickness: k.size({ min: 0.1, max: 6 }),
     insideRadius: k.size({ min: 0, max: 100 }),
@@ -33,7 +33,7 @@ const readingSchema = (k: ParamKit): Group =>
 
 const stripSchema = (k: ParamKit): Group =>
   strictGroup({
-    name: k.or(lineOf(), ''),
+    name: k.or(textLine(), ''),
     flat: k.size({ max: 3000 }),
     legs: k.list(k.size({ max: 3000 }), 2, 2),
     angle: k.angle(STRIP_ANGLES.least, STRIP_ANGLES.most),

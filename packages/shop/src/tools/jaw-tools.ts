@@ -1,5 +1,6 @@
 import type { HandSeamer, Vise } from '../machines/shop.js';
 import { type Convex, rectangle } from '../sweep/polygon.js';
+import { FLUSH } from './margin.js';
 
 /**
  * Sections of a pair of jaws round a sheet, as convex pieces: x forward from the line to the free side, z up to the side it
@@ -21,8 +22,8 @@ export interface JawTools {
 export const OVER_BARS = 90;
 
 const DEEP = 1000; // mm
-const FLUSH = 0.05; // mm; what lies on the bench with the sheet, or against a bar beside it, is not in the way
-const LEGS = 4; // mm; judgement
+/** What the legs of folding bars keep the jaws off the sheet, mm. Judgement. */
+export const BAR_LEGS = 4;
 const CLAMPS = 40; // mm; judgement
 const HINGE = 40; // mm either side of the sheet that pliers take behind their jaws; judgement
 
@@ -33,7 +34,7 @@ export function viseTools({ jaws, depth, grip, bar, jaw, bench }: Vise, thicknes
     jaws: [
       ...pair(-grip, bar, T),
       // the legs of the bars keep the jaws off the sheet
-      ...pair(-depth, jaw, T, -grip, LEGS),
+      ...pair(-depth, jaw, T, -grip, BAR_LEGS),
       rectangle(-DEEP, -jaw, -depth, T + jaw),
     ],
     depth,

@@ -1,6 +1,7 @@
 import { radians } from '@tinwright/core/internal';
 import type { Brake } from '../machines/shop.js';
 import { type Convex, grown, rectangle } from '../sweep/polygon.js';
+import { FLUSH, TOOL_DEPTH } from './margin.js';
 
 /**
  * Sections of a leaf brake round a sheet of one thickness, as convex pieces. x forward to the operator from the hinge,
@@ -19,9 +20,8 @@ export interface LeafTools {
   readonly beam: Convex;
 }
 
-const DEEP = 400; // mm, stands for as deep, high and long as anything
-const FLUSH = 0.05; // mm; folds that lie on bed or leaf with the sheet are not in their way
-const LEAF_DEPTH = 40; // mm, of the leaf under its face
+/** Of the leaf under its face, mm. */
+export const LEAF_DEPTH = 40;
 
 /** How far an edge may stick out over the line before the leaf lifts it, mm. Judgement. */
 export const EDGE = 0.5;
@@ -43,8 +43,8 @@ export function leafTools(brake: Brake, thickness: number, setBack: number, marg
     setBack: s,
     leaf: rectangle(0, -LEAF_DEPTH, leaf.width + margin, -FLUSH),
     leafFace: rectangle(0, -LEAF_DEPTH, leaf.width, -EDGE),
-    bed: rectangle(-bed - margin, -DEEP, 0, -FLUSH),
+    bed: rectangle(-bed - margin, -TOOL_DEPTH, 0, -FLUSH),
     finger: [grown(slope, margin), grown(rectangle(heel, thickness + rise, front, top), margin)],
-    beam: grown(rectangle(-s - beam - DEEP, top, -s - beam, top + DEEP), margin),
+    beam: grown(rectangle(-s - beam - TOOL_DEPTH, top, -s - beam, top + TOOL_DEPTH), margin),
   };
 }

@@ -2,6 +2,7 @@ import type { Point } from '@tinwright/core';
 import { convexPieces } from '@tinwright/core/internal';
 import type { Die, Press, Punch } from '../machines/shop.js';
 import { type Convex, grown, rectangle } from '../sweep/polygon.js';
+import { FLUSH, TOOL_DEPTH } from './margin.js';
 
 /**
  * Sections of a press brake as convex pieces, seen along the line: x across, z up from the point of the punch, where
@@ -19,9 +20,8 @@ export interface PressTools {
   readonly bars: readonly [Convex, Convex];
 }
 
-const DEEP = 400; // mm
-const FLUSH = 0.05; // mm
-const BAR = 25; // mm, half the width of a flattening bar; judgement
+/** Half the width of a flattening bar, mm. Judgement. */
+export const FLATTENING_BAR = 25;
 
 export function pressTools(
   press: Press,
@@ -36,10 +36,13 @@ export function pressTools(
   return {
     punch: whole.map((p) => grown(p, margin)),
     punchBehind: whole.map((p) => grown(mirrored(p), margin)),
-    ram: grown(rectangle(-half, height, half, height + DEEP), margin),
+    ram: grown(rectangle(-half, height, half, height + TOOL_DEPTH), margin),
     die: pieces(under).map((p) => widened(p, margin)),
     sectioned: die.sectioned,
-    bars: [rectangle(-BAR, 0, BAR, DEEP), rectangle(-BAR, -DEEP, BAR, -thickness - FLUSH)],
+    bars: [
+      rectangle(-FLATTENING_BAR, 0, FLATTENING_BAR, TOOL_DEPTH),
+      rectangle(-FLATTENING_BAR, -TOOL_DEPTH, FLATTENING_BAR, -thickness - FLUSH),
+    ],
   };
 }
 

@@ -2,7 +2,6 @@ import { JobError, type Point } from '@tinwright/core';
 import { type Brake, DEFAULT_SHOP, EXAMPLE_PRESS, readShop, type Shop } from '@tinwright/shop';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { crossesItself } from '../../src/machines/press-problems.js';
 
 /** A shop as a file would give it. */
 const { assumed: _, stock: __, ...rest } = DEFAULT_SHOP;
@@ -239,71 +238,5 @@ describe('what no machine can be is refused at its place', () => {
         '30 deg given, the V of "V 12" is 85 deg in its section',
       ]);
     });
-  });
-});
-
-describe('a section crosses itself', () => {
-  const square: readonly Point[] = [
-    [0, 0],
-    [10, 0],
-    [10, 10],
-    [0, 10],
-  ];
-
-  test.each([
-    ['a square: no', square, false],
-    ['turned the other way: no', square.toReversed(), false],
-    ['a bow tie', [square[0], square[2], square[1], square[3]], true],
-    [
-      'a corner on another side',
-      [
-        [0, 0],
-        [10, 0],
-        [10, 10],
-        [5, 0],
-        [0, 10],
-      ],
-      true,
-    ],
-    [
-      'an L: no',
-      [
-        [0, 0],
-        [10, 0],
-        [10, 4],
-        [4, 4],
-        [4, 10],
-        [0, 10],
-      ],
-      false,
-    ],
-    [
-      'two sides on one line that do not meet: no',
-      [
-        [0, 0],
-        [2, 0],
-        [2, 4],
-        [6, 4],
-        [6, 0],
-        [8, 0],
-        [8, 9],
-        [0, 9],
-      ],
-      false,
-    ],
-    [
-      'a corner twice',
-      [
-        [0, 0],
-        [10, 0],
-        [5, 5],
-        [10, 10],
-        [0, 10],
-        [5, 5],
-      ],
-      true,
-    ],
-  ])('%s', (_, section, crosses) => {
-    expect(crossesItself(section as readonly Point[])).toBe(crosses);
   });
 });

@@ -1,6 +1,6 @@
 import { kFactor } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
-import { bendForce, FORCE_CONSTANTS, leastVFlange, usualOpening } from '../../src/metal/press-force.js';
+import { bendForce, FORCE_CONSTANTS, leastVFlange } from '../../src/metal/press-force.js';
 
 // Groover, Fundamentals of Modern Manufacturing, bending example (from memory of the book, recomputed exactly):
 // steel 3.2 thick, 44.5 wide, TS 450, bent through 60 at R 4.75 over a 25 mm V die
@@ -58,15 +58,5 @@ describe('V openings', () => {
     [135, 1.31],
   ])('bent through %d, the least flange is %d V', (angle, factor) => {
     expect(leastVFlange(10, angle) / 10).toBeCloseTo(factor, 2);
-  });
-
-  // inch chart and machine makers' tables: 6T up to some 2.6 mm, 8T from 3, 10T from 9
-  test.each([
-    [1, 6],
-    [2.5, 15],
-    [3, 24],
-    [9, 90],
-  ])('sheet of %d takes V %d', (thickness, opening) => {
-    expect(usualOpening(thickness)).toBeCloseTo(opening, 12);
   });
 });

@@ -1,4 +1,4 @@
-import type { AnyFamily } from '@tinwright/core';
+import { type AnyFamily, MM_PER_INCH } from '@tinwright/core';
 import { declaredAt, sizesIn, withValue } from '@tinwright/core/internal';
 import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
@@ -74,5 +74,5 @@ function pathsIn(value: unknown, path = ''): readonly string[] {
 function inInches({ values }: AnyFamily, params: Params): Params {
   return sizesIn(params)
     .filter(({ path }) => declaredAt(values, path)?.unit === 'mm')
-    .reduce<unknown>((p, { path, given }) => withValue(p, path, given / 25.4), params) as Params;
+    .reduce<unknown>((p, { path, given }) => withValue(p, path, given / MM_PER_INCH), params) as Params;
 }

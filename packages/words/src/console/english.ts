@@ -1,7 +1,6 @@
 import { frozen } from '@tinwright/core/internal';
+import { many } from '../english.js';
 import type { ConsoleWords } from './words.js';
-
-const many = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
 
 /** Planned sheets in English. */
 export const CONSOLE_ENGLISH: ConsoleWords = frozen({

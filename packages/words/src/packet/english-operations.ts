@@ -1,14 +1,14 @@
 import type { KnownFastener } from '@tinwright/core/family';
+import { many } from '../english.js';
+import { inHole, names } from './joint-facts.js';
 import type { JointFacts, PacketWords } from './words.js';
 
-const many = (count: number, one: string, more: string = `${one}s`) => `${count} ${count === 1 ? one : more}`;
 const pairs = (joints: readonly JointFacts[]) =>
   joints
     .map((j) =>
       j.from === j.to ? `${j.from}, its own edges (${j.joint})` : `${j.to} on ${j.from} (${j.joint})`,
     )
     .join(', ');
-const names = (joints: readonly JointFacts[]) => joints.map((j) => j.joint).join(', ');
 
 const K = 'K = ((2 × (R + T) – deduction) × 0.637 – R) ÷ T, where R is the inside radius and T the thickness';
 
@@ -24,7 +24,6 @@ const fastenerNames = (kind: KnownFastener) =>
   FASTENERS[kind.name] === undefined && kind.facts.words !== undefined
     ? kind.facts.words.more
     : `${fastenerName(kind)}s`;
-const inHole = ({ facts }: KnownFastener) => facts.hole === 'through';
 
 const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
   'spot-weld': [

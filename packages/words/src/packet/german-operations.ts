@@ -1,4 +1,5 @@
 import type { KnownFastener } from '@tinwright/core/family';
+import { inHole, names } from './joint-facts.js';
 import type { JointFacts, PacketWords } from './words.js';
 
 const pairs = (joints: readonly JointFacts[]) =>
@@ -7,7 +8,6 @@ const pairs = (joints: readonly JointFacts[]) =>
       j.from === j.to ? `${j.from}, die eigenen Ränder (${j.joint})` : `${j.to} an ${j.from} (${j.joint})`,
     )
     .join(', ');
-const names = (joints: readonly JointFacts[]) => joints.map((j) => j.joint).join(', ');
 
 /** Name, its plural, and the word before the first and the other ones. */
 const K = 'K = ((2 × (R + T) – Abzug) × 0.637 – R) ÷ T; R ist der Innenradius, T die Dicke';
@@ -24,7 +24,6 @@ const fastenerOf = ({ name, facts }: KnownFastener) =>
     first: 'Erste Verbindung:',
     a: 'eine Verbindung:',
   };
-const inHole = ({ facts }: KnownFastener) => facts.hole === 'through';
 
 const TRIAL_JOINTS: Readonly<Record<string, readonly string[]>> = {
   'spot-weld': [

@@ -1,11 +1,9 @@
 import { frozen } from '@tinwright/core/internal';
 import { fastenerName } from './fastener-name.js';
+import { spaced, times } from './spaced.js';
 import type { PlanWords } from './words.js';
 
-const spaced = (...texts: readonly string[]) => texts.filter((t) => t !== '').join(' ');
-
 const inWords = (unit: string) => (unit === 'in' ? 'inches' : unit);
-const times = (count: number) => (count === 1 ? '' : `${count} ×`);
 
 /** What plans and templates say in English. */
 export const ENGLISH: PlanWords = frozen({

@@ -1,10 +1,8 @@
 import { fastenerName } from './fastener-name.js';
+import { spaced, times } from './spaced.js';
 import type { PlanWords } from './words.js';
 
-const spaced = (...texts: readonly string[]) => texts.filter((t) => t !== '').join(' ');
-
 const inWords = (unit: string) => (unit === 'in' ? 'Zoll' : unit);
-const times = (count: number) => (count === 1 ? '' : `${count} ×`);
 
 /** What plans and templates say in German. */
 export const GERMAN: PlanWords = {

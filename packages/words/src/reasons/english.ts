@@ -1,14 +1,13 @@
 import type { Say } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
 import type { Mend, Reason } from '@tinwright/shop';
-
-const MOST_NAMES = 3;
+import { shortened, tenths } from './figures.js';
 
 /** Why a part cannot be bent, in words: upper limits rounded down, lower ones up. */
 export function englishReason(reason: Reason, say: Say): string {
   const { bends, held, code, panel } = reason;
-  const more = bends.length - MOST_NAMES;
-  const names = `${bends.slice(0, MOST_NAMES).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+  const [first, more] = shortened(bends);
+  const names = `${first}${more > 0 ? ` and ${more} more` : ''}`;
   if (code === 'part') return `${names}: ${held} runs into ${panel} of the part itself`;
   if (code === 'tools') return `${names}: no tools of the rack make the width on the ${reason.machine}`;
   return `${names}${held === null ? '' : `, ${held} held`}: ${obstacleWords(reason, say)}`;
@@ -77,9 +76,6 @@ function limitWords(
       return `beside ${panel} the ${code} would leave ${about} of the line bare, ${most} at most`;
   }
 }
-
-/** To a tenth of a millimetre, no finer: the sections of the machine are not known better. */
-const tenths = (mm: number, say: Say) => say.size(Math.round(mm * 10) / 10);
 
 /** Something that would make an impossible part possible, in words. */
 export function englishMend({ of, parameter, given, found, bound, thickness }: Mend, say: Say): string {

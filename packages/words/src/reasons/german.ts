@@ -1,8 +1,7 @@
 import type { Say } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
 import type { Mend, Reason } from '@tinwright/shop';
-
-const MOST_NAMES = 3;
+import { shortened, tenths } from './figures.js';
 
 const MACHINES: Readonly<Record<Reason['machine'], string>> = {
   brake: 'der Schwenkbiegemaschine',
@@ -14,8 +13,8 @@ const MACHINES: Readonly<Record<Reason['machine'], string>> = {
 /** Why a part cannot be bent, in words: upper limits rounded down, lower ones up. */
 export function germanReason(reason: Reason, say: Say): string {
   const { bends, held, code, panel, machine } = reason;
-  const more = bends.length - MOST_NAMES;
-  const names = `${bends.slice(0, MOST_NAMES).join(', ')}${more > 0 ? ` und ${more} weitere` : ''}`;
+  const [first, more] = shortened(bends);
+  const names = `${first}${more > 0 ? ` und ${more} weitere` : ''}`;
   if (code === 'part') return `${names}: ${held} läuft in ${panel} desselben Teils`;
   if (code === 'tools')
     return `${names}: keine Werkzeuge aus dem Vorrat ergeben auf ${MACHINES[machine]} die Breite`;
@@ -87,9 +86,6 @@ function limitWords(
       return `neben ${panel} blieben ${about} der Kante frei, höchstens ${most} gehen`;
   }
 }
-
-/** To a tenth of a millimetre, no finer: the sections of the machine are not known better. */
-const tenths = (mm: number, say: Say) => say.size(Math.round(mm * 10) / 10);
 
 /** Something that would make an impossible part possible, in words. */
 export function germanMend({ of, parameter, given, found, bound, thickness }: Mend, say: Say): string {

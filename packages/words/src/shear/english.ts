@@ -1,7 +1,6 @@
 import { frozen } from '@tinwright/core/internal';
+import { many } from '../english.js';
 import type { ShearWords } from './words.js';
-
-const many = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
 
 /** A shear plan in English. */
 export const SHEAR_ENGLISH: ShearWords = frozen({

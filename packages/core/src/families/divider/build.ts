@@ -3,10 +3,9 @@ import { slot } from '../../fold/slot.js';
 import type { Outline, Sheet, Step } from '../../fold/tree.js';
 import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
+import { ENDS } from '../walls.js';
 import { describe } from './describe.js';
 import { check, type DividerParams, nipLeg, type Slots, slotSize, values } from './params.js';
-
-const ENDS = ['west', 'east'] as const;
 
 function build(p: DividerParams, sheet: Sheet): readonly Step[] {
   const { tabs } = p;

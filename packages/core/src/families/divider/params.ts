@@ -1,12 +1,11 @@
 import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { LEAST_EDGE, NIP_CLEARANCE, nipValue } from '../corner-nip.js';
 import { type Complaint, need } from '../limits.js';
 
 /** Play of a slot, 0.1 mm a side. Source: fabricators' design guides, 0.05 to 0.12 mm a side for a snug tab. */
 const USUAL_PLAY = 0.2;
-const NIP_CLEARANCE = 0.3; // mm beyond the bend a lower corner stands in; common practice, no source
-const LEAST_EDGE = 0.5; // mm left of an edge
 const MOST_SLOTS = 50;
 
 /** A flat divider, with tabs at its ends if wanted. Outside sizes, mm. */
@@ -27,13 +26,8 @@ export const values = {
       clearance: v.or(v.size('play across a slot and below it', { min: 0, max: 10 }), USUAL_PLAY),
     }),
   ),
-  cornerNip: v.or(
-    v.sizeOr(
-      'how far the lower corners are cut back: auto clears the inside radius of the box, 0 for none',
-      'auto',
-      { min: 0 },
-    ),
-    'auto',
+  cornerNip: nipValue(
+    'how far the lower corners are cut back: auto clears the inside radius of the box, 0 for none',
   ),
 };
 

@@ -4,6 +4,7 @@ import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site, wired } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
+import { ENDS, SIDES, type Side } from '../walls.js';
 import { describe } from './describe.js';
 import {
   check,
@@ -18,10 +19,6 @@ import {
   values,
   wireDiameter,
 } from './params.js';
-
-type Side = 'north' | 'south' | 'east' | 'west';
-const SIDES: readonly Side[] = ['north', 'south', 'east', 'west'];
-const ENDS = ['west', 'east'] as const;
 
 /** The verbs of a pan with walls that lean out. */
 export function panSteps(p: FlaredPanParams, sheet: Sheet): readonly Step[] {

@@ -1,11 +1,8 @@
 import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { LEAST_EDGE, NIP_CLEARANCE, nipValue } from '../corner-nip.js';
 import { type Complaint, need } from '../limits.js';
-
-/** Clearance an automatic nip keeps to the bend, mm. Common practice, no source. */
-const NIP_CLEARANCE = 0.3;
-const LEAST_EDGE = 0.5; // mm left of an edge between two nips
 
 /** A flat end with sloped shoulders. mm */
 export const values = {
@@ -13,12 +10,7 @@ export const values = {
   shoulderHeight: v.size('from the lower edge to where the slopes start'),
   height: v.size('from the lower edge to the crown'),
   crownWidth: v.size('width of the flat top'),
-  cornerNip: v.or(
-    v.sizeOr('leg of the 45° cut at the lower corners: auto clears the inside radius, 0 for none', 'auto', {
-      min: 0,
-    }),
-    'auto',
-  ),
+  cornerNip: nipValue('leg of the 45° cut at the lower corners: auto clears the inside radius, 0 for none'),
 };
 
 export type GussetEndParams = Given<typeof values>;

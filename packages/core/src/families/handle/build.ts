@@ -3,17 +3,15 @@ import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
+import { ENDS, LONG_SIDES } from '../walls.js';
 import { describe } from './describe.js';
 import { derived, type HandleParams, values } from './params.js';
-
-const SIDES = ['north', 'south'] as const;
-const ENDS = ['west', 'east'] as const;
 
 function build(p: HandleParams, sheet: Sheet): readonly Step[] {
   return [
     panel('base', rectangle(p.span, p.width), [['span'], ['width']]),
-    ...SIDES.map((side) => flange(side, ['base', side], { height: p.sideDepth, by: ['sideDepth'] })),
-    ...SIDES.flatMap((side) =>
+    ...LONG_SIDES.map((side) => flange(side, ['base', side], { height: p.sideDepth, by: ['sideDepth'] })),
+    ...LONG_SIDES.flatMap((side) =>
       p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], { ...p.hem, by: ['hem', 'length'] })],
     ),
     ...ENDS.map((end) =>

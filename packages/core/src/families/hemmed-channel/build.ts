@@ -6,17 +6,15 @@ import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, type SeatSpec, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
+import { ENDS, LONG_SIDES } from '../walls.js';
 import { describe } from './describe.js';
 import { check, derived, type EndTabs, type HemmedChannelParams, hemStart, values } from './params.js';
-
-const SIDES = ['north', 'south'] as const;
-const ENDS = ['west', 'east'] as const;
 
 function build(p: HemmedChannelParams, sheet: Sheet): readonly Step[] {
   return [
     panel('base', rectangle(p.length, p.width), [['length'], ['width']]),
-    ...SIDES.map((side) => flange(side, ['base', side], { height: p.height, by: ['height'] })),
-    ...SIDES.flatMap((side) =>
+    ...LONG_SIDES.map((side) => flange(side, ['base', side], { height: p.height, by: ['height'] })),
+    ...LONG_SIDES.flatMap((side) =>
       p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], { ...p.hem, by: ['hem', 'length'] })],
     ),
     ...(p.endTabs === null
@@ -33,7 +31,7 @@ function build(p: HemmedChannelParams, sheet: Sheet): readonly Step[] {
       up: [0, 1],
     }),
     asked('length', p.length, 'x'),
-    asked('width', p.width, 'y', { panels: ['base', ...SIDES] }),
+    asked('width', p.width, 'y', { panels: ['base', ...LONG_SIDES] }),
     asked('height', p.height, 'z', { panels: ['base', 'north', 'hem-north'] }),
     ...(p.hem === null ? [] : [asked('hem.length', p.hem.length, 'z', { panels: ['hem-north'] })]),
   ];
@@ -44,15 +42,17 @@ function endTabs(tabs: EndTabs, sheet: Sheet): readonly Step[] {
   const on = (site: (typeof tabs.on)[number]) => tabs.on.includes(site);
   return [
     ...ENDS.flatMap((end) => (on('base') ? [flange(`tab-${end}`, ['base', end], spec)] : [])),
-    ...SIDES.filter(on).flatMap((side) => ENDS.map((end) => flange(`tab-${side}-${end}`, [side, end], spec))),
-    corners(['base', ...SIDES], notch(tabs, sheet)),
+    ...LONG_SIDES.filter(on).flatMap((side) =>
+      ENDS.map((end) => flange(`tab-${side}-${end}`, [side, end], spec)),
+    ),
+    corners(['base', ...LONG_SIDES], notch(tabs, sheet)),
     ...(on('base') ? [asked('endTabs.length', tabs.length, 'z', { panels: ['base', 'tab-west'] })] : []),
   ];
 }
 
 /** The ring of tabs at an end, seen from inside; a part stands there on the base, in the middle. */
 function endSite(p: HemmedChannelParams, { on }: EndTabs, end: 'west' | 'east', { thickness }: Sheet): Step {
-  const sides = SIDES.filter((side) => on.includes(side));
+  const sides = LONG_SIDES.filter((side) => on.includes(side));
   const ids = [...(on.includes('base') ? [`tab-${end}`] : []), ...sides.map((side) => `tab-${side}-${end}`)];
   const faces = ids.map((panel) => ({ panel, face: 'marked' as const }));
   return site(end, faces, seatOn(ids[0] as string, p, end, thickness), p.width - 2 * thickness);
@@ -60,7 +60,7 @@ function endSite(p: HemmedChannelParams, { on }: EndTabs, end: 'west' | 'east', 
 
 /** An end without tabs: what closes it stands on the base and lies against the insides, flush with the end. */
 function openEnd(p: HemmedChannelParams, end: 'west' | 'east', { thickness }: Sheet): Step {
-  const faces = ['base', ...SIDES].map((id) => ({ panel: id, face: 'marked' as const }));
+  const faces = ['base', ...LONG_SIDES].map((id) => ({ panel: id, face: 'marked' as const }));
   const out = end === 'west' ? -1 : 1;
   const at = [end === 'west' ? 0 : p.length, p.width / 2] as const;
   return site(end, faces, { panel: 'base', at, up: [out, 0] }, p.width - 2 * thickness);

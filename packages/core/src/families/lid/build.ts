@@ -5,10 +5,9 @@ import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
+import { SIDES } from '../walls.js';
 import { describe } from './describe.js';
 import { derived, type LidParams, ledgeLeg, lidSizes, play, values } from './params.js';
-
-const SIDES = ['north', 'south', 'east', 'west'] as const;
 
 function build(p: LidParams, sheet: Sheet): readonly Step[] {
   const { length, width } = lidSizes(p, sheet);

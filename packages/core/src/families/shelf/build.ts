@@ -3,12 +3,11 @@ import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, hole, panel, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
-import { ENDS } from '../walls.js';
+import { ENDS, LONG_SIDES } from '../walls.js';
 import { describe } from './describe.js';
 import { check, derived, endHoles, foldOf, holeHeight, type ShelfParams, values } from './params.js';
 
 // upside down, north is the front
-const EDGES = ['north', 'south'] as const;
 const NAMES = { north: 'front', south: 'back' } as const;
 
 function build(p: ShelfParams, sheet: Sheet): readonly Step[] {
@@ -17,10 +16,10 @@ function build(p: ShelfParams, sheet: Sheet): readonly Step[] {
   const middle = { panel: 'top', at: [length / 2, depth / 2], up: [0, 1] } as const;
   return [
     panel('top', rectangle(length, depth), [['length'], ['depth']]),
-    ...EDGES.map((side) =>
+    ...LONG_SIDES.map((side) =>
       flange(NAMES[side], ['top', side], { height: edge.height, by: ['edge', 'height'] }),
     ),
-    ...EDGES.map((side) =>
+    ...LONG_SIDES.map((side) =>
       hem(`fold-${NAMES[side]}`, [NAMES[side], 'far'], {
         type: 'closed',
         length: fold,
@@ -32,7 +31,7 @@ function build(p: ShelfParams, sheet: Sheet): readonly Step[] {
     site('top', [{ panel: 'top', face: 'unmarked' }], middle),
     // a bracket's leg is at the back
     site('underside', [{ panel: 'top', face: 'marked' }], { ...middle, up: [0, -1] }),
-    ...EDGES.map((side) =>
+    ...LONG_SIDES.map((side) =>
       site(NAMES[side], [{ panel: NAMES[side], face: 'unmarked' }], {
         panel: NAMES[side],
         at: [length / 2, 0],

@@ -1,19 +1,14 @@
+import { MM_PER_INCH } from '../../units/length.js';
 import type { Relief } from '../corner-style.js';
 
-const EIGHTH = 25.4 / 8;
-
-/** How far a relief reaches from the root of its notch, mm. */
-export function reliefReach(relief: Relief | null): number {
-  if (relief === null) return 0;
-  return relief.kind === 'hole' ? relief.diameter / 2 : relief.depth;
-}
+const EIGHTH = MM_PER_INCH / 8;
 
 /**
  * Round relief at a notch: diameter twice the inside radius, at least 1/8 in up to 0.064 in thick and 3/16 in
  * above. Source: FAA-H-8083-31 ch. 4 (its text also says one radius; the larger is taken).
  */
 export function reliefHole(thickness: number, insideRadius: number): Relief {
-  const least = thickness <= 0.064 * 25.4 ? EIGHTH : 1.5 * EIGHTH;
+  const least = thickness <= 0.064 * MM_PER_INCH ? EIGHTH : 1.5 * EIGHTH;
   return { kind: 'hole', diameter: Math.max(2 * insideRadius, least) };
 }
 

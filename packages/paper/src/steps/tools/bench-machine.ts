@@ -1,8 +1,8 @@
 import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { BendStep, Vise } from '@tinwright/shop';
-import { bentTo } from '@tinwright/shop/internal';
-import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
+import { bentTo, TOOL_DEPTH } from '@tinwright/shop/internal';
+import { type Machine, rectangle, type Tool } from './tool.js';
 
 const MALLET = { back: 35, front: 12, high: 45, over: 8 }; // mm: its face round the fold, and how far over it before
 const SPRUNG = 3; // degrees the free side is bent further
@@ -18,7 +18,7 @@ export interface BenchSheet {
 
 /** A bar clamped down on the sheet at the edge of the bench; a fold is closed on the bench with a mallet. */
 export function benchMachine(vise: Vise, step: BendStep, sheet: BenchSheet): Machine {
-  const bench: Tool = { name: 'bench', outline: rectangle(-DEEP, -DEEP, 0, 0), mounted: false };
+  const bench: Tool = { name: 'bench', outline: rectangle(-TOOL_DEPTH, -TOOL_DEPTH, 0, 0), mounted: false };
   if (step.action === 'close') {
     const [open, closed] = sheet.hem;
     return { before: [bench, mallet(open + MALLET.over)], after: [bench, mallet(closed)] };

@@ -1,10 +1,8 @@
 import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { BendStep, Brake } from '@tinwright/shop';
-import { bentTo } from '@tinwright/shop/internal';
-import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
-
-const LEAF_DEPTH = 40; // mm of leaf drawn under its face
+import { bentTo, LEAF_DEPTH, TOOL_DEPTH } from '@tinwright/shop/internal';
+import { type Machine, rectangle, type Tool } from './tool.js';
 
 /** What is bent on a leaf brake, mm: `hem` is the height of a closed hem over the bed. */
 export interface LeafSheet {
@@ -20,7 +18,7 @@ export function leafMachine(brake: Brake, step: BendStep, { thickness, hem }: Le
     outline: turned(rectangle(0, -LEAF_DEPTH, brake.leaf.width, 0), radians(turn)),
     mounted: false,
   });
-  const bed: Tool = { name: 'bed', outline: rectangle(-brake.bed, -DEEP, 0, 0), mounted: false };
+  const bed: Tool = { name: 'bed', outline: rectangle(-brake.bed, -TOOL_DEPTH, 0, 0), mounted: false };
   const jaw = jawAt(brake, step.setBack ?? (brake.setBack[0] as number) * thickness);
   return {
     before: [bed, leaf(0), ...jaw(closing ? brake.opening : thickness)],
@@ -49,7 +47,7 @@ function jawAt({ finger, clearHeight, beam }: Brake, setBack: number): (under: n
       },
       {
         name: 'beam',
-        outline: rectangle(-setBack - beam - DEEP, top, -setBack - beam, top + DEEP),
+        outline: rectangle(-setBack - beam - TOOL_DEPTH, top, -setBack - beam, top + TOOL_DEPTH),
         mounted: false,
       },
     ];

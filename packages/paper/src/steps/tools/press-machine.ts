@@ -1,10 +1,10 @@
 import type { Point } from '@tinwright/core';
 import { polygonArea, radians } from '@tinwright/core/internal';
 import type { BendStep, Press } from '@tinwright/shop';
-import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
+import { FLATTENING_BAR, TOOL_DEPTH } from '@tinwright/shop/internal';
+import { type Machine, rectangle, type Tool } from './tool.js';
 
 const LIFTED = 12; // mm the punch is drawn over the sheet before the stroke
-const BAR = 25; // mm, half the width of a flattening bar; as the planner takes it, judgement
 /** Size of the stop as it is drawn, mm. */
 export const GAUGE: Readonly<Record<'deep' | 'under' | 'over', number>> = { deep: 14, under: 6, over: 8 };
 const ARC = 8; // straight pieces of a rounded tip
@@ -37,7 +37,7 @@ function bending(press: Press, step: BendStep, { thickness, insideRadius, rear }
     const { half: wide, height } = press.ram;
     const shoulder = ((die?.opening ?? 0) / 2) * Math.tan(half) - thickness / Math.cos(half);
     return [
-      { name: 'ram', outline: rectangle(-wide, height + up, wide, height + up + DEEP), mounted: false },
+      { name: 'ram', outline: rectangle(-wide, height + up, wide, height + up + TOOL_DEPTH), mounted: false },
       { name: 'punch', outline: raised(outline, up), mounted: true },
       {
         name: 'die',
@@ -65,8 +65,16 @@ function bending(press: Press, step: BendStep, { thickness, insideRadius, rear }
 /** Flat bars that close a hem. */
 function flattening({ thickness, hem: [open, closed] }: PressSheet): Machine {
   const at = (under: number): readonly Tool[] => [
-    { name: 'bar', outline: rectangle(-BAR, under, BAR, under + DEEP), mounted: true },
-    { name: 'table', outline: rectangle(-BAR, -thickness - DEEP, BAR, -thickness), mounted: false },
+    {
+      name: 'bar',
+      outline: rectangle(-FLATTENING_BAR, under, FLATTENING_BAR, under + TOOL_DEPTH),
+      mounted: true,
+    },
+    {
+      name: 'table',
+      outline: rectangle(-FLATTENING_BAR, -thickness - TOOL_DEPTH, FLATTENING_BAR, -thickness),
+      mounted: false,
+    },
   ];
   return { before: at(open + LIFTED), after: at(closed) };
 }

@@ -18,9 +18,6 @@ export interface Machine {
   readonly after: readonly Tool[];
 }
 
-/** As deep, high and wide as anything, mm. */
-export const DEEP = 400;
-
 /** A rectangle by its least and greatest corner. */
 export const rectangle = (x0: number, z0: number, x1: number, z1: number): readonly Point[] => [
   [x0, z0],

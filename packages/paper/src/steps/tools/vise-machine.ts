@@ -1,11 +1,10 @@
 import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { BendStep, Vise } from '@tinwright/shop';
-import { bentTo } from '@tinwright/shop/internal';
-import { DEEP, type Machine, rectangle, type Tool } from './tool.js';
+import { BAR_LEGS, bentTo, TOOL_DEPTH } from '@tinwright/shop/internal';
+import { type Machine, rectangle, type Tool } from './tool.js';
 
 const JAW = 22; // mm
-const LEGS = 4; // mm the legs of the bars keep the jaws off the sheet; judgement
 const APART = 12; // mm to either side of what is put in, before a hem is closed
 
 /**
@@ -46,8 +45,8 @@ function side(vise: Vise, face: number, way: 1 | -1, top: number, slope: number)
   ];
   // the jaws take the bars below what they grip
   const under = -top - slope * vise.bar - vise.grip;
-  const [near, far] = way > 0 ? [LEGS, vise.jaw] : [vise.jaw, LEGS];
-  const jaw = rectangle(at(near), under - DEEP, at(far), under);
+  const [near, far] = way > 0 ? [BAR_LEGS, vise.jaw] : [vise.jaw, BAR_LEGS];
+  const jaw = rectangle(at(near), under - TOOL_DEPTH, at(far), under);
   return [
     { name: 'bar', outline: way > 0 ? bar.toReversed() : bar, mounted: false },
     { name: 'jaw', outline: jaw, mounted: false },

@@ -1,7 +1,6 @@
 import type { Pose } from '@tinwright/core';
-import { compose3 } from '@tinwright/core/internal';
+import { compose3, lazy } from '@tinwright/core/internal';
 import { inverse, poseInParent, type Stage, type TreeBend, type TreePanel } from './fold-tree.js';
-import { lazy } from './lazy.js';
 import { acrossFrame, type LineFrame } from './line.js';
 import { type Mask, NONE, union } from './mask.js';
 import type { Work } from './operations.js';

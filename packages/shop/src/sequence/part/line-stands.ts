@@ -1,8 +1,7 @@
 import type { Point, Pose, Vec3 } from '@tinwright/core';
-import { convexHull } from '@tinwright/core/internal';
+import { convexHull, lazy } from '@tinwright/core/internal';
 import { ring, type Sector, sectorOf } from '../../sweep/contact.js';
 import { ancestors, type Stage } from './fold-tree.js';
-import { lazy } from './lazy.js';
 import { type HeldSide, type LineFrame, lineFrame } from './line.js';
 import { linePoses } from './line-poses.js';
 import { type BentLump, type Corners, homeOf, lumpsOf, solidsOf } from './lumps.js';

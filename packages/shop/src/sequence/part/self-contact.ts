@@ -1,8 +1,7 @@
 import type { Point, Vec3 } from '@tinwright/core';
-import { convexHull, radians } from '@tinwright/core/internal';
+import { convexHull, lazy, radians } from '@tinwright/core/internal';
 import { contactAngle, passes } from '../../sweep/contact.js';
 import { overlap } from '../../sweep/polygon.js';
-import { lazy } from './lazy.js';
 import type { LineBook, LumpAtLine, LumpStand, PartAtLine } from './line-stands.js';
 import type { BentLump } from './lumps.js';
 import { keptBy, type Mask, union } from './mask.js';

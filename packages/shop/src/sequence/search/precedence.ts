@@ -1,4 +1,4 @@
-import { lazy } from '../part/lazy.js';
+import { lazy } from '@tinwright/core/internal';
 import { both, has, isEmpty, keptBy, type Mask, maskOf, stepsOf, union, without } from '../part/mask.js';
 import type { BendStage, Work } from '../part/operations.js';
 import { Before } from './before.js';

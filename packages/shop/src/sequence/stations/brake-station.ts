@@ -1,10 +1,9 @@
-import { radians } from '@tinwright/core/internal';
+import { lazy, radians } from '@tinwright/core/internal';
 import { thicknessLimit } from '../../machines/capacity.js';
 import type { Brake } from '../../machines/shop.js';
 import { leastFlange, leastHold } from '../../tools/leaf-setting.js';
 import { type LeafTools, leafTools } from '../../tools/leaf-tools.js';
 import { subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
-import { lazy } from '../part/lazy.js';
 import { type HeldSide, lineLength } from '../part/line.js';
 import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';

@@ -1,12 +1,11 @@
 import type { Material } from '@tinwright/core';
-import { radians } from '@tinwright/core/internal';
+import { lazy, radians } from '@tinwright/core/internal';
 import { type Capacity, thicknessLimit } from '../../machines/capacity.js';
 import type { HandSeamer, Vise } from '../../machines/shop.js';
 import { contactAngle } from '../../sweep/contact.js';
 import { type Convex, meet } from '../../sweep/polygon.js';
 import { benchTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
 import type { TreeBend } from '../part/fold-tree.js';
-import { lazy } from '../part/lazy.js';
 import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
 import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
 import { keptBy, sameMask } from '../part/mask.js';

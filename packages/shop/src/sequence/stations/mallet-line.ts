@@ -1,6 +1,6 @@
+import { lazy } from '@tinwright/core/internal';
 import { type Convex, meet, rectangle } from '../../sweep/polygon.js';
 import { subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
-import { lazy } from '../part/lazy.js';
 import type { PartAtLine } from '../part/line-stands.js';
 import { keptBy, type Mask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';

@@ -2,6 +2,7 @@ import type { Point, Vec3 } from '@tinwright/core';
 import { contactAngle } from '../../sweep/contact.js';
 import { meet, turned } from '../../sweep/polygon.js';
 import { shifted } from '../../sweep/shift.js';
+import { FLUSH } from '../../tools/margin.js';
 import type { PressTools } from '../../tools/press-tools.js';
 import type { Clause } from './bench.js';
 import type { Tip } from './press-tip.js';
@@ -13,7 +14,6 @@ export type PressPart = 'ram' | 'die' | 'punch';
 type PressClause = Clause<PressPart>;
 
 const OVER = 0.5; // mm of flat sheet that may reach over the middle of a die
-const FLUSH = 0.05; // mm over the sheet that still count as on it
 
 /** The stretch along the line in which flat sheet of a side reaches over the middle of the die; null for none. mm */
 export function overMiddle(corners: readonly Vec3[], moves: boolean, { held, free }: Tip): Interval | null {

@@ -1,11 +1,10 @@
 import type { Material } from '@tinwright/core';
-import { radians } from '@tinwright/core/internal';
+import { lazy, radians } from '@tinwright/core/internal';
 import type { Die, Press, Profile, Punch } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../metal/press-force.js';
 import { diesFor, mostAngle } from '../../tools/press-setting.js';
 import { pressTools } from '../../tools/press-tools.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
-import { lazy } from '../part/lazy.js';
 import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
 import type { LineBook, LumpStand, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';

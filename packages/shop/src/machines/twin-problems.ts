@@ -1,22 +1,5 @@
 import type { Problem } from '@tinwright/core';
-import type { Gives } from '@tinwright/core/family';
 import { quoted } from '@tinwright/core/internal';
-import * as z from 'zod/mini';
-
-const LONGEST_LINE = 200;
-
-/** A line of text, which may be empty. */
-export const lineOf = (): Gives<string> =>
-  z.string().check(z.maxLength(LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` }));
-
-/** A name others are told apart by. */
-export const nameOf = (): Gives<string> =>
-  z
-    .string()
-    .check(
-      z.minLength(1, { error: 'an empty name given' }),
-      z.maxLength(LONGEST_LINE, { error: `longer than ${LONGEST_LINE} characters` }),
-    );
 
 /** Entries of a list that have a name another has before them. */
 export function twinProblems(
