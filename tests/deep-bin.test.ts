@@ -25,7 +25,7 @@ test('the walls run into the beam of the brake, by what the README says', () => 
 test('the height that would do is the one the README and the example name, and with it the bin can be bent', () => {
   const mend = deep.mends.find((m) => m.parameter === 'height');
   expect(mend).toBeDefined();
-  const height = mend?.found ?? Number.NaN;
+  const height = Number(mend?.found);
   const told = mend === undefined ? '' : mendWords(mend, say);
   expect(text('README.md')).toContain(`a ${told}`);
   expect(text('examples/deep-bin.yaml')).toContain(`With a height of ${height} `);

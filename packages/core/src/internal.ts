@@ -9,6 +9,7 @@ export {
   wordAdvice,
 } from './advice/advice.js';
 export {
+  changeOf,
   type Found,
   nearestSize,
   passing,
@@ -70,7 +71,7 @@ export {
   WELD_EDGE_TABLE,
 } from './joining/spot-weld-tables.js';
 export { closest, nearestOn } from './plane/closest.js';
-export { convexHull, convexPieces, polygonArea } from './plane/convex.js';
+export { clipPolygon, convexHull, convexPieces, polygonArea } from './plane/convex.js';
 export { crossesItself } from './plane/crosses-itself.js';
 export { place } from './plane/frame.js';
 export { contains, distanceToLoop, distanceToSegment } from './plane/inside.js';

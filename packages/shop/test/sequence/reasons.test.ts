@@ -1,8 +1,17 @@
 // Why a part cannot be bent, as a maker reads it.
+
+import type { PartPlan } from '@tinwright/core';
 import { sayIn } from '@tinwright/core/internal';
-import { type Brake, DEFAULT_SHOP, planSequence, type Sequence } from '@tinwright/shop';
+import {
+  type Brake,
+  DEFAULT_SHOP,
+  EXAMPLE_PRESS,
+  planSequence,
+  type Sequence,
+  type Shop,
+} from '@tinwright/shop';
 import { mendWords, reasonWords } from '@tinwright/words';
-import { expect, test, vi } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned, shopWith } from '../shops.js';
 
@@ -11,6 +20,7 @@ vi.setConfig({ testTimeout: 600_000 }); // plans by the dozen
 const said = ({ reasons }: Sequence, unit: 'mm' | 'in' = 'mm') =>
   reasons.map((r) => reasonWords(r, sayIn(unit)));
 const box = planned({ family: 'open-box', length: 200, width: 120, height: 40 });
+const box130 = planned({ family: 'open-box', length: 240, width: 160, height: 130 });
 
 test('a sheet too thick is told once for all bends, the limit rounded down', () => {
   const capacity = (DEFAULT_SHOP.brake as Brake).capacity.map((c) => ({ ...c, thickness: 0.767 }));
@@ -54,6 +64,72 @@ test('a shop without a vise is told that one would do', () => {
   expect(mends.map((m) => mendWords(m, sayIn('mm')))).toContainEqual(
     expect.stringMatching(/^a vise with folding bars \d+ mm long$/),
   );
+});
+
+describe('what would help is tried on every machine, and told', () => {
+  const strip = (legs: readonly number[], angles: readonly number[], width = 50) =>
+    planned({ family: 'bent-strip', width, legs, angles });
+  const press: Shop = { ...DEFAULT_SHOP, brake: null, vise: null, press: EXAMPLE_PRESS };
+  const pan: Brake = { ...(DEFAULT_SHOP.brake as Brake), name: 'pan brake', length: 400 };
+  const straightJaw: Shop = { ...shopWith({ name: 'cornice brake', fingers: [1000] }), brakes: [pan] };
+  const found = (plan: PartPlan, shop: Shop) => {
+    const { status, mends } = planSequence(plan, shop);
+    expect(status).toBe('infeasible');
+    return mends.map((m) => mendWords(m, sayIn('mm')));
+  };
+
+  test.each([
+    [
+      'wider as well as narrower',
+      strip([60, 30, 60], [90, 90], 200),
+      press,
+      /^legs\.1 of \d+(\.\d)? mm or more$/,
+    ],
+    ['an angle in degrees', strip([60, 60], [120]), press, /^angles\.0 of 92° or less$/],
+    ['a pair of acute tools', strip([60, 60], [120]), press, /^a punch and a die of 30°, its V 6 mm wide$/],
+    [
+      'two walls joined on instead of bent',
+      box130,
+      DEFAULT_SHOP,
+      /^north, south cut as pieces of their own, each joined on by a flange of 15 mm$/,
+    ],
+    ['a gooseneck', strip([60, 30, 60], [90, 90], 200), press, /^a gooseneck punch that leaves \d+ mm/],
+    ['a narrower die', strip([4, 60], [90]), press, /^a die with a V 5 mm wide$/],
+    ['a longer press', strip([40, 60], [90], 1200), press, /^a press 1200 mm long, with punches as long$/],
+    [
+      'more force',
+      strip([40, 60], [90], 700),
+      { ...press, press: { ...EXAMPLE_PRESS, force: 35 } },
+      /^a press of \d+ kN$/,
+    ],
+    ['a longer punch', box130, press, /^a punch whose point is \d+ mm under the ram$/],
+    [
+      'thinner bars',
+      strip([50, 8, 50], [90, 90]),
+      { ...DEFAULT_SHOP, brake: null },
+      /^folding bars 6 mm deep or less/,
+    ],
+    [
+      'fingers for a straight jaw',
+      box,
+      { ...straightJaw, brakes: [] },
+      /^fingers .* wide besides those there are$/,
+    ],
+    [
+      'the second brake by its name',
+      box130,
+      straightJaw,
+      /^a brake with \d+ mm clear under its beam in place of pan brake$/,
+    ],
+    [
+      'a brake for bare hands',
+      box,
+      { ...DEFAULT_SHOP, brake: null, vise: null },
+      /^a leaf brake with fingers, 200 mm long$/,
+    ],
+  ] as const)('%s', (_, plan, shop, words) => {
+    expect(found(plan, shop)).toContainEqual(expect.stringMatching(words));
+  });
 });
 
 test('what lies against the stop: an edge, then the outside of what is up', () => {

@@ -1,5 +1,7 @@
 import type { ShopFindings } from '@tinwright/shop';
-import { englishMend, englishReason } from '../reasons/english.js';
+import { englishReason } from '../reasons/english.js';
+import { englishMend } from '../reasons/english-mend.js';
+import { fewMends } from '../reasons/few-mends.js';
 import type { Tellings } from './telling.js';
 
 /** What a shop finds, in English. */
@@ -222,9 +224,8 @@ export const ENGLISH_SHOP: Tellings<ShopFindings> = {
       `${proved ? 'no order of bends works' : 'no order of bends was found'} in ${shop ?? 'the shop'}${reason === null ? '' : `: ${englishReason(reason, t)}`}`,
     aim: ({ mends }, t) =>
       mends.length === 0
-        ? 'Make it from more pieces, bend it elsewhere, or change its sizes'
-        : mends
-            .slice(0, 3)
+        ? 'no other size, tool or machine that was tried makes it possible: make it from more pieces, or with other bends'
+        : fewMends(mends)
             .map((m) => englishMend(m, t))
             .join('; or '),
   },

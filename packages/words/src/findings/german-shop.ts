@@ -1,5 +1,7 @@
 import type { ShopFindings } from '@tinwright/shop';
-import { germanMend, germanReason } from '../reasons/german.js';
+import { fewMends } from '../reasons/few-mends.js';
+import { germanReason } from '../reasons/german.js';
+import { germanMend } from '../reasons/german-mend.js';
 import type { Tellings } from './telling.js';
 
 const two = (names: readonly string[]) => names.join(' und ');
@@ -227,9 +229,8 @@ export const GERMAN_SHOP: Tellings<ShopFindings> = {
       `${proved ? 'keine Reihenfolge der Kantungen geht' : 'keine Reihenfolge der Kantungen gefunden'} in ${shop ?? 'der Werkstatt'}${reason === null ? '' : `: ${germanReason(reason, t)}`}`,
     aim: ({ mends }, t) =>
       mends.length === 0
-        ? 'aus mehr Stücken machen, woanders kanten oder die Maße ändern'
-        : mends
-            .slice(0, 3)
+        ? 'kein anderes Maß, Werkzeug und keine andere Maschine, die versucht wurden, machen es möglich: aus mehr Stücken oder mit anderen Kantungen machen'
+        : fewMends(mends)
             .map((m) => germanMend(m, t))
             .join('; oder '),
   },

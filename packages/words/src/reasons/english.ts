@@ -1,6 +1,6 @@
 import type { Say } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
-import type { Mend, Reason } from '@tinwright/shop';
+import type { Reason } from '@tinwright/shop';
 import { shortened, tenths } from './figures.js';
 
 /** Why a part cannot be bent, in words: upper limits rounded down, lower ones up. */
@@ -74,29 +74,5 @@ function limitWords(
       return `${about} between the jaws, the vise takes ${most}`;
     default:
       return `beside ${panel} the ${code} would leave ${about} of the line bare, ${most} at most`;
-  }
-}
-
-/** Something that would make an impossible part possible, in words. */
-export function englishMend({ of, parameter, given, found, bound, thickness }: Mend, say: Say): string {
-  const size = bound === 'most' ? say.most(found) : say.least(found);
-  if (of === 'part') return `${parameter} of ${size} or ${bound === 'most' ? 'less' : 'more'}`;
-  switch (parameter) {
-    case 'brake.clearHeight':
-      return `a brake with ${size} clear under its beam`;
-    case 'brake.opening':
-      return `a brake whose jaw lifts ${size}`;
-    case 'brake.finger.foot':
-      return `fingers with a foot of ${size} or less`;
-    case 'brake.gaps.end':
-      return `a line left bare for ${size} at its ends, dressed by hand afterwards`;
-    case 'brake.length':
-      return `a brake ${size} long`;
-    case 'brake.leaf.width':
-      return `the leaf without its bars, ${size} wide${thickness === null ? '' : `; it then takes sheet of ${say.most(thickness)}`}`;
-    default:
-      return given === null
-        ? `a vise with folding bars ${size} long`
-        : `folding bars ${size} long in the vise`;
   }
 }

@@ -1,6 +1,6 @@
 import type { Say } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
-import type { Mend, Reason } from '@tinwright/shop';
+import type { Reason } from '@tinwright/shop';
 import { shortened, tenths } from './figures.js';
 
 const MACHINES: Readonly<Record<Reason['machine'], string>> = {
@@ -84,29 +84,5 @@ function limitWords(
       return `${about} zwischen den Backen, der Schraubstock nimmt ${most}`;
     default:
       return `neben ${panel} blieben ${about} der Kante frei, höchstens ${most} gehen`;
-  }
-}
-
-/** Something that would make an impossible part possible, in words. */
-export function germanMend({ of, parameter, given, found, bound, thickness }: Mend, say: Say): string {
-  const size = bound === 'most' ? say.most(found) : say.least(found);
-  if (of === 'part') return `${parameter} von ${size} oder ${bound === 'most' ? 'weniger' : 'mehr'}`;
-  switch (parameter) {
-    case 'brake.clearHeight':
-      return `eine Maschine mit ${size} frei unter dem Balken`;
-    case 'brake.opening':
-      return `eine Maschine, deren Oberwange ${size} hebt`;
-    case 'brake.finger.foot':
-      return `Segmente mit einem Fuß von höchstens ${size}`;
-    case 'brake.gaps.end':
-      return `an den Enden ${size} der Kante frei, von Hand nachgerichtet`;
-    case 'brake.length':
-      return `eine Maschine von ${size} Länge`;
-    case 'brake.leaf.width':
-      return `die Biegewange ohne Leisten, ${size} breit${thickness === null ? '' : `; sie nimmt dann Blech von ${say.most(thickness)}`}`;
-    default:
-      return given === null
-        ? `ein Schraubstock mit Spannleisten von ${size}`
-        : `Spannleisten von ${size} im Schraubstock`;
   }
 }

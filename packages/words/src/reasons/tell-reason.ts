@@ -1,8 +1,10 @@
 import type { Say } from '@tinwright/core';
 import type { Mend, Reason } from '@tinwright/shop';
 import type { Language } from '../language.js';
-import { englishMend, englishReason } from './english.js';
-import { germanMend, germanReason } from './german.js';
+import { englishReason } from './english.js';
+import { englishMend } from './english-mend.js';
+import { germanReason } from './german.js';
+import { germanMend } from './german-mend.js';
 
 const REASONS = { en: englishReason, de: germanReason } as const;
 const MENDS = { en: englishMend, de: germanMend } as const;

@@ -3,11 +3,20 @@ import type { Shop } from '../../machines/shop.js';
 import { dive } from '../search/dive.js';
 import { anyPlan } from '../search/find-plan.js';
 import { problemOf } from '../search/problem.js';
-import type { BendProblem } from '../search/states.js';
+import type { BendProblem, Move } from '../search/states.js';
 import { onlySteps, stepsWith } from './smallest-core.js';
 
-/** The search for a part with other parameters; null where there is no such part. */
-function problemFor(plan: PartPlan, params: unknown, shop: Shop): BendProblem | null {
+/** A part with other parameters, or in another shop, of which is asked whether it can be bent. */
+export interface Variant {
+  readonly plan: PartPlan;
+  readonly params: unknown;
+  readonly shop: Shop;
+  /** Bends that cannot all be made as the part and the shop are, by their ids. */
+  readonly cores: readonly (readonly string[])[];
+}
+
+/** The search for a variant; null where there is no such part. */
+function problemFor({ plan, params, shop }: Variant): BendProblem | null {
   try {
     const part = plan.family.part(params, plan.sheet);
     const { material, mass, name } = plan;
@@ -18,27 +27,26 @@ function problemFor(plan: PartPlan, params: unknown, shop: Shop): BendProblem | 
 }
 
 const MOST_WHOLE = 2000; // states looked at for a plan of a changed part: what is told has to be found soon
-
-/** True when a part of these parameters can be bent in a shop. */
-export function feasible(plan: PartPlan, params: unknown, shop: Shop): boolean {
-  const problem = problemFor(plan, params, shop);
-  return problem !== null && anyPlan(problem, MOST_WHOLE).moves !== null;
-}
-
 const MOST_STATES = 500;
 
-/** True when some of the bends can all be made, the others left flat: a quick look before a whole plan is tried. */
-export function someFeasible(
-  plan: PartPlan,
-  params: unknown,
-  shop: Shop,
-  cores: readonly (readonly string[])[],
-): boolean {
-  const problem = problemFor(plan, params, shop);
-  if (problem === null) return false;
+/** True when those of the bends can all be made, the others left flat: a quick look before a whole plan is tried. */
+function someGo(problem: BendProblem, cores: Variant['cores']): boolean {
   const { tree } = problem.work;
   return cores.every((core) => {
     const panels = tree.panels.flatMap((p, i) => (core.includes(p.id) ? [i] : []));
     return dive(onlySteps(problem, stepsWith(problem, panels)), MOST_STATES).moves !== null;
   });
+}
+
+/** True when what could not be made can be, the other bends left flat. */
+export function someFeasible(variant: Variant): boolean {
+  const problem = problemFor(variant);
+  return problem !== null && someGo(problem, variant.cores);
+}
+
+/** A plan of a variant, whatever it costs; null where none is soon found. */
+export function planOf(variant: Variant): readonly Move[] | null {
+  const problem = problemFor(variant);
+  if (problem === null || !someGo(problem, variant.cores)) return null;
+  return anyPlan(problem, MOST_WHOLE).moves;
 }

@@ -1,96 +1,121 @@
-import type { PartPlan, Path } from '@tinwright/core';
-import { type Leaf, sizeAdvice } from '@tinwright/core/internal';
+import { changeOf, nearestSize, valueAt, withValue } from '@tinwright/core/internal';
 import { thicknessLimit } from '../../machines/capacity.js';
-import { DEFAULT_SHOP } from '../../machines/default-shop.js';
 import { gaugesLess } from '../../machines/gauges.js';
-import type { Brake, Shop, Vise } from '../../machines/shop.js';
-import { feasible, someFeasible } from './feasible.js';
+import type { Brake, Press, Shop, Vise } from '../../machines/shop.js';
+import { brakesIn, longestLine, type MendTrial, machineMend, stoppedBy } from './mend-trial.js';
+import { newMachines } from './new-machines.js';
 import type { Mend, Reason } from './plan.js';
 
 const NARROW = 20; // mm, a leaf without its bars; usual, from memory
-const LONGEST_BARS = 600; // mm of folding bars in a vise; judgement
-const STEP = 1; // mm
+const STEP = 1; // mm, kN
+const RUNGS = 5;
 
-/** A value of a machine that may be another, where a reason has one of these codes, and how far it may go. */
-interface Value {
-  readonly path: Path;
+/** A value of a machine that may be another, and how far it may go, where one of these reasons stops the machine. */
+interface Value<M> {
+  readonly path: readonly string[];
   readonly codes: readonly Reason['code'][];
-  readonly most: (plan: PartPlan, given: number) => number;
+  readonly bound: 'least' | 'most';
+  readonly end: (machine: M, trial: MendTrial) => number;
+  readonly unit?: Mend['unit'];
 }
 
-const longestLine = ({ flat }: PartPlan): number =>
-  Math.max(0, ...flat.bends.map(({ line: [a, b] }) => Math.hypot(b[0] - a[0], b[1] - a[1])));
-
-const VALUES: readonly Value[] = [
-  { path: ['brake', 'clearHeight'], codes: ['beam', 'fingers'], most: (_, v) => 3 * v },
-  { path: ['brake', 'opening'], codes: ['opening', 'put-in', 'take-off'], most: (_, v) => 3 * v },
-  { path: ['brake', 'finger', 'foot'], codes: ['fingers', 'put-in', 'take-off'], most: (_, v) => v },
+const BRAKE: readonly Value<Brake>[] = [
+  { path: ['clearHeight'], codes: ['beam', 'fingers'], bound: 'least', end: (b) => 3 * b.clearHeight },
+  { path: ['opening'], codes: ['opening', 'put-in', 'take-off'], bound: 'least', end: (b) => 3 * b.opening },
+  {
+    path: ['finger', 'foot'],
+    codes: ['fingers', 'put-in', 'take-off'],
+    bound: 'most',
+    // a foot ends behind the upright
+    end: (b) => b.finger.upright + STEP,
+  },
   // what stays bare at both ends may not be the line itself
-  { path: ['brake', 'gaps', 'end'], codes: ['fingers'], most: (plan) => longestLine(plan) / 4 },
-  { path: ['brake', 'length'], codes: ['length'], most: () => 4000 },
+  { path: ['gaps', 'end'], codes: ['fingers'], bound: 'least', end: (_, { plan }) => longestLine(plan) / 4 },
+  { path: ['length'], codes: ['length'], bound: 'least', end: () => 4000 },
 ];
 
-/** Machines, or ways to set them up, with which an impossible part can be bent: each tried before it is told. */
-export function machineMends(
-  plan: PartPlan,
-  shop: Shop,
-  cores: readonly (readonly string[])[],
-  reasons: readonly Reason[],
-): readonly Mend[] {
-  const works = (other: Shop) =>
-    someFeasible(plan, plan.params, other, cores) && feasible(plan, plan.params, other);
-  const codes = new Set(reasons.map((r) => r.code));
-  const leaves = VALUES.flatMap(({ path, codes: own }): readonly Leaf<number>[] => {
-    const given = path.reduce<unknown>((v, k) => (v as Record<string, unknown> | null)?.[k], shop);
-    return own.some((c) => codes.has(c)) && typeof given === 'number' ? [{ path, given }] : [];
-  });
-  const most = ({ path, given }: Leaf<number>) =>
-    (VALUES.find((v) => v.path === path) as Value).most(plan, given);
-  const advice = sizeAdvice(
-    shop,
-    (other) => (other !== shop && possible(other as Shop) && works(other as Shop) ? 0 : null),
-    (leaf) => ({ step: STEP, rungs: 5, most: most(leaf) }),
-    leaves,
-  );
-  return [
-    ...advice.map(
-      ({ path, given, found, bound }): Mend => ({
-        of: 'machine',
-        parameter: path.join('.'),
-        given,
-        found,
-        bound,
-        thickness: null,
-      }),
-    ),
-    ...withoutBars(plan, shop, works),
-    ...longerBars(plan, shop, works),
+const PRESS: readonly Value<Press>[] = [
+  {
+    path: ['ram', 'height'],
+    codes: ['ram', 'put-in', 'take-off'],
+    bound: 'least',
+    end: (p) => 3 * p.ram.height,
+  },
+  { path: ['force'], codes: ['force'], bound: 'least', end: (p) => 4 * p.force, unit: 'kN' },
+  { path: ['length'], codes: ['length'], bound: 'least', end: () => 4000 },
+];
+
+const VISE: readonly Value<Vise>[] = [
+  { path: ['grip'], codes: ['jaws'], bound: 'most', end: () => 4 },
+  { path: ['depth'], codes: ['jaws'], bound: 'least', end: (v) => 3 * v.depth },
+];
+
+/** Values of the shop's machines, each of them by itself, with which an impossible part can be bent; then machines it has not got. */
+export function machineMends(trial: MendTrial): readonly Mend[] {
+  const { shop } = trial;
+  const { press, vise } = shop;
+  const mends = [
+    ...brakesIn(shop).flatMap(({ brake, put, instead }) => {
+      const own = { name: 'brake', given: brake, put: (b: Brake) => put(fingersFor(b)) } as const;
+      const found = [...values(trial, own, BRAKE), ...withoutBars(trial, brake, put)];
+      return found.map((m): Mend => ({ ...m, instead }));
+    }),
+    ...(press === null
+      ? []
+      : values(trial, { name: 'press', given: press, put: (p) => ({ ...shop, press: toolsFor(p) }) }, PRESS)),
+    ...(vise === null
+      ? []
+      : values(trial, { name: 'vise', given: vise, put: (v) => ({ ...shop, vise: v }) }, VISE)),
   ];
+  return [...mends.toSorted((a, b) => change(a) - change(b)), ...newMachines(trial)];
 }
 
-/** A foot ends behind the upright. */
-const possible = ({ brake }: Shop) => brake === null || brake.finger.foot > brake.finger.upright;
+const change = ({ given, found }: Mend) => changeOf(given as number, found as number);
+
+interface Own<M> {
+  readonly name: 'brake' | 'press' | 'vise';
+  readonly given: M;
+  /** The shop with another in its place. */
+  readonly put: (machine: M) => Shop;
+}
+
+function values<M>(trial: MendTrial, { name, given: machine, put }: Own<M>, list: readonly Value<M>[]) {
+  return list.flatMap(({ path, codes, bound, end, unit = 'mm' }): readonly Mend[] => {
+    if (!stoppedBy(trial, name, codes)) return [];
+    const given = valueAt(machine, path) as number;
+    const limits =
+      bound === 'least'
+        ? { least: given, most: end(machine, trial) }
+        : { least: end(machine, trial), most: given };
+    const goes = (v: number) => v !== given && trial.inShop(put(withValue(machine, path, v) as M)) !== null;
+    const near = nearestSize(given, (v) => (goes(v) ? 0 : null), { step: STEP, rungs: RUNGS, ...limits });
+    return near === null ? [] : [machineMend([name, ...path].join('.'), { given, ...near, unit })];
+  });
+}
+
+const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
+
+/** A longer brake comes with fingers as long. */
+function fingersFor(brake: Brake): Brake {
+  const missing = brake.length - sum(brake.fingers);
+  return missing > 0 ? { ...brake, fingers: [...brake.fingers, missing] } : brake;
+}
+
+/** A longer press comes with punches as long. */
+function toolsFor(press: Press): Press {
+  const punches = press.punches.map((p) => {
+    const missing = press.length - sum(p.lengths);
+    return missing > 0 ? { ...p, lengths: [...p.lengths, missing] } : p;
+  });
+  return { ...press, punches };
+}
 
 /** The leaf without its bars takes two gauges less. Source: a 4 ft brake's printed manual. */
-function withoutBars(plan: PartPlan, shop: Shop, works: (shop: Shop) => boolean): readonly Mend[] {
-  const { brake } = shop;
-  if (brake === null || brake.leaf.width <= NARROW) return [];
-  const capacity = brake.capacity.map((c) => ({ ...c, thickness: gaugesLess(c.thickness, 2) }));
-  const bare: Brake = { ...brake, capacity, leaf: { ...brake.leaf, width: NARROW } };
-  if (!works({ ...shop, brake: bare })) return [];
-  const { thickness } = thicknessLimit(capacity, plan.material);
+function withoutBars(trial: MendTrial, brake: Brake, put: (brake: Brake) => Shop): readonly Mend[] {
   const given = brake.leaf.width;
-  return [{ of: 'machine', parameter: 'brake.leaf.width', given, found: NARROW, bound: 'most', thickness }];
-}
-
-const NO_VISE = DEFAULT_SHOP.vise as Vise; // what a shop without one might get
-
-/** Bars in the vise as long as the longest line, or a vise where there is none. */
-function longerBars(plan: PartPlan, shop: Shop, works: (shop: Shop) => boolean): readonly Mend[] {
-  const vise = shop.vise ?? NO_VISE;
-  const jaws = Math.ceil(longestLine(plan));
-  if ((shop.vise !== null && jaws <= vise.jaws) || jaws > LONGEST_BARS) return [];
-  if (!works({ ...shop, vise: { ...vise, jaws } })) return [];
-  const given = shop.vise?.jaws ?? null;
-  return [{ of: 'machine', parameter: 'vise.jaws', given, found: jaws, bound: 'least', thickness: null }];
+  if (given <= NARROW) return [];
+  const capacity = brake.capacity.map((c) => ({ ...c, thickness: gaugesLess(c.thickness, 2) }));
+  if (trial.inShop(put({ ...brake, capacity, leaf: { ...brake.leaf, width: NARROW } })) === null) return [];
+  const { thickness } = thicknessLimit(capacity, trial.plan.material);
+  return [machineMend('brake.leaf.width', { given, found: NARROW, bound: 'most', thickness })];
 }

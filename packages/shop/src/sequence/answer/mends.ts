@@ -1,20 +1,19 @@
-import type { PartPanel, PartPlan, Path, StopSignal } from '@tinwright/core';
-import { sizeAdvice, sizesIn, withValue } from '@tinwright/core/internal';
+import type { PartPlan, StopSignal } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
-import { feasible, someFeasible } from './feasible.js';
+import { apartMends } from './apart-mends.js';
+import { planOf, type Variant } from './feasible.js';
 import { machineMends } from './machine-mends.js';
+import type { MendTrial } from './mend-trial.js';
+import { partMends } from './part-mends.js';
 import type { Mend, Reason } from './plan.js';
-
-const RUNGS = 4; // sizes tried either way for each parameter, before the edge between them is sought
-const STEP = 0.1; // mm: the sections of the machine are not known better
-const MOST_MENDS = 3;
-const MOST_SIZES = 4; // parameters tried, those that shape what is in the way
+import { toolMends } from './tool-mends.js';
 
 /**
- * Something to change so that an impossible part becomes possible: sizes found by trying, then machines. Each is tried
- * by a whole plan before it is said.
+ * Something to change so that an impossible part becomes possible: values of the part, panels joined on instead of bent,
+ * values of every machine of the shop
+ * that is stopped, then tools and machines that it has not got. Each is tried by a whole plan before it is said.
  * @param why ids of bends that cannot all be made, and the reasons
- * @throws what `signal` was aborted for: it is asked before each size is tried
+ * @throws what `signal` was aborted for: it is asked before each change is tried
  */
 export function mendsFor(
   plan: PartPlan,
@@ -22,50 +21,15 @@ export function mendsFor(
   { cores, reasons }: { readonly cores: readonly (readonly string[])[]; readonly reasons: readonly Reason[] },
   signal?: StopSignal,
 ): readonly Mend[] {
-  const sizes = sizesIn(plan.params).filter(({ path, given }) => touches(plan, path, given, reasons));
-  const room = (params: unknown) => {
+  const variant = (params: unknown, other: Shop): Variant => {
     signal?.throwIfAborted();
-    return params !== plan.params && someFeasible(plan, params, shop, cores) ? 0 : null;
+    return { plan, params, shop: other, cores };
   };
-  const advice = sizeAdvice(
-    plan.params,
-    room,
-    () => ({ step: STEP, rungs: RUNGS }),
-    sizes.slice(0, MOST_SIZES),
-  );
-  const found = advice
-    .filter((a) => feasible(plan, withValue(plan.params, a.path, a.found), shop))
-    .map(
-      ({ path, given, found, bound }): Mend => ({
-        of: 'part',
-        parameter: path.join('.'),
-        given,
-        found,
-        bound,
-        thickness: null,
-      }),
-    );
-  return [...found.slice(0, MOST_MENDS), ...machineMends(plan, shop, cores, reasons)];
-}
-
-/** True when a parameter shapes a panel that a reason names, or one that hangs on it: another size gives another outline. */
-function touches(plan: PartPlan, path: Path, given: number, reasons: readonly Reason[]): boolean {
-  const named = new Set(reasons.flatMap((r) => [r.panel, ...r.bends]));
-  const near = (p: PartPanel) => named.has(p.id) || (p.hang !== null && named.has(p.hang.bend.parent));
-  const outline = (params: unknown) => {
-    try {
-      return plan.family
-        .part(params, plan.sheet)
-        .panels.filter(near)
-        .map((p) => JSON.stringify(p.outline))
-        .join('\n');
-    } catch {
-      return null; // corners leave nothing at this size
-    }
-  };
-  const now = outline(plan.params);
-  return [0.97, 1.03].some((f) => {
-    const other = outline(withValue(plan.params, path, given * f));
-    return other !== null && other !== now;
-  });
+  const trial: MendTrial = { plan, shop, reasons, inShop: (other) => planOf(variant(plan.params, other)) };
+  return [
+    ...partMends(trial, (params) => variant(params, shop)),
+    ...apartMends(plan, shop, cores, () => signal?.throwIfAborted()),
+    ...machineMends(trial),
+    ...toolMends(trial),
+  ];
 }

@@ -127,18 +127,23 @@ export interface Reason {
   readonly by: number | null;
 }
 
-/** Something that would make an impossible part possible: applied, and planned again, before it is told. mm */
+/** Something that would make an impossible part possible: applied, and planned again, before it is told. */
 export interface Mend {
-  /** A size of the part, or a value of the shop file. */
+  /** A value of the part, or one of the shop file. */
   readonly of: 'part' | 'machine';
-  /** Its path: `height`, `brake.clearHeight`. */
+  /** Its path: `height`, `brake.clearHeight`; of a further brake as of the first one. */
   readonly parameter: string;
-  /** Null for a machine the shop has not got. */
-  readonly given: number | null;
-  readonly found: number;
-  /** Whether what was found is the least or the most that does. */
-  readonly bound: 'least' | 'most';
-  /** Thickest sheet the machine takes then, where it takes less. */
+  /** Null for what the shop has not got. */
+  readonly given: number | string | null;
+  /** A size, a word, or pieces of tool that are added. */
+  readonly found: number | string | readonly number[];
+  /** Whether what was found is the least or the most that does, or one of a few that were tried. */
+  readonly bound: 'least' | 'most' | 'tried';
+  /** What a size is in. */
+  readonly unit: 'mm' | 'deg' | 'kN' | null;
+  /** The machine whose place it takes, where the shop has several of its kind. */
+  readonly instead: string | null;
+  /** Thickest sheet the machine takes then, where it takes less. mm */
   readonly thickness: number | null;
 }
 

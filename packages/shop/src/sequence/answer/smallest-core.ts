@@ -66,7 +66,7 @@ function fewer(
 }
 
 /** Every choice of so many, in order. */
-function* choose<T>(list: readonly T[], count: number): Generator<readonly T[]> {
+export function* choose<T>(list: readonly T[], count: number): Generator<readonly T[]> {
   if (count === 0) yield [];
   else
     for (let i = 0; i <= list.length - count; i++)

@@ -1,0 +1,73 @@
+import type { Say } from '@tinwright/core';
+import { plainNumber } from '@tinwright/core/internal';
+import type { Mend } from '@tinwright/shop';
+
+/** Something that would make an impossible part possible, in words. */
+export function germanMend(mend: Mend, say: Say): string {
+  const { of, parameter, given, found, bound } = mend;
+  if (of === 'machine') return machineWords(mend, say);
+  if (typeof found !== 'number') return `${parameter}: ${found}`;
+  if (given === null)
+    return parameter.includes(',')
+      ? `${parameter} als eigene Stücke, jedes mit einer Lasche von ${say.size(found)} angefügt`
+      : `${parameter} als eigenes Stück, mit einer Lasche von ${say.size(found)} angefügt`;
+  return `${parameter} von ${amount(mend, found, say)} oder ${bound === 'most' ? 'weniger' : 'mehr'}`;
+}
+
+function amount({ unit, bound }: Mend, found: number, say: Say): string {
+  if (unit === 'deg') return `${plainNumber(found, 1)}°`;
+  if (unit === 'kN') return `${plainNumber(found, 1)} kN`;
+  return bound === 'most' ? say.most(found) : say.least(found);
+}
+
+function machineWords(mend: Mend, say: Say): string {
+  const { parameter, given, found, instead, thickness } = mend;
+  const place = instead === null ? '' : ` statt ${instead}`;
+  const beside = instead === null ? '' : ` für ${instead}`;
+  const pieces = typeof found === 'object' ? found.map((f) => say.size(f)).join(', ') : '';
+  const size = typeof found === 'number' ? amount(mend, found, say) : '';
+  switch (parameter) {
+    case 'brake.clearHeight':
+      return `eine Maschine mit ${size} frei unter dem Balken${place}`;
+    case 'brake.opening':
+      return `eine Maschine, deren Oberwange ${size} hebt${place}`;
+    case 'brake.finger.foot':
+      return `Segmente mit einem Fuß von höchstens ${size}${beside}`;
+    case 'brake.gaps.end':
+      return `an den Enden ${size} der Kante frei, von Hand nachgerichtet`;
+    case 'brake.length':
+      return given === null
+        ? `eine Schwenkbiegemaschine mit Segmenten von ${size} Länge`
+        : `eine Maschine von ${size} Länge${place}`;
+    case 'brake.leaf.width':
+      return `die Biegewange ${instead === null ? '' : `von ${instead} `}ohne Leisten, ${size} breit${thickness === null ? '' : `; sie nimmt dann Blech von ${say.most(thickness)}`}`;
+    case 'brake.fingers':
+      return `Segmente von ${pieces} Breite zu den vorhandenen${beside}`;
+    case 'press.ram.height':
+      return `ein Stempel, dessen Spitze ${size} unter dem Pressbalken steht`;
+    case 'press.force':
+      return `eine Presse mit ${size}`;
+    case 'press.length':
+      return `eine Presse von ${size} Länge, mit ebenso langen Stempeln`;
+    case 'press.punches.lengths':
+      return `Stempelstücke von ${pieces} zu den vorhandenen`;
+    case 'press.punches':
+      return `ein gekröpfter Stempel, der hinter der Spitze ${size} Platz lässt`;
+    case 'press.dies.opening':
+      return `eine Matrize mit einem V von ${size}`;
+    case 'press.dies.angle':
+      return `Stempel und Matrize mit 30°, das V ${size} weit`;
+    case 'press.dies.sectioned':
+      return 'geteilte Matrizen, die nur unter dem Stempel stehen';
+    case 'vise.grip':
+      return `Spannleisten von höchstens ${size} Tiefe im Schraubstock`;
+    case 'vise.depth':
+      return `ein Schraubstock, der ${size} zwischen die Backen nimmt`;
+    case 'handSeamer.width':
+      return `eine Deckzange von ${size} Breite`;
+    default:
+      return given === null
+        ? `ein Schraubstock mit Spannleisten von ${size}`
+        : `Spannleisten von ${size} im Schraubstock`;
+  }
+}
