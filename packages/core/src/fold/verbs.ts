@@ -161,7 +161,9 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
     const n = parent.outline.length;
     const before = (parent.outline[(i + n - 1) % n] as Edge).name;
     const after = (parent.outline[(i + 1) % n] as Edge).name;
-    const end = (name: string) => (name === 'near' ? 'inner' : name);
+    // beside what the parent hangs by or ends with: no name twice in a panel
+    const ends: Readonly<Record<string, string>> = { near: 'inner', far: 'outer' };
+    const end = (name: string) => ends[name] ?? name;
     const outline: Outline = [
       { name: 'near', from: [west, 0] },
       { name: end(before), from: [length - east, 0] },

@@ -89,6 +89,21 @@ describe('a finished edge', () => {
     expect(plan.flat.bends.filter((b) => b.hem === 'closed').length).toBeGreaterThanOrEqual(2);
   });
 
+  test('a tab on the end of a wall has one far edge, and a return there is the same at all four', () => {
+    const CHANNEL = { name: 'body', family: 'hemmed-channel', length: 300, width: 200, height: 65 };
+    const areas = ['north-west', 'north-east', 'south-west', 'south-east'].map((end) => {
+      const fold = { panel: `tab-${end}`, edge: 'far', type: 'return', height: 8 };
+      return withEdges({ ...CHANNEL, endTabs: { length: 20, gap: 6 } }, [fold]).flat.area;
+    });
+    for (const area of areas) expect(area).toBeCloseTo(areas[0] ?? Number.NaN, 6);
+    expect(
+      refusal(
+        { ...CHANNEL, endTabs: { length: 20 } },
+        { panel: 'tab-north-east', edge: 'rim', type: 'safe' },
+      ),
+    ).toMatch(/Known: near, inner, far, outer/);
+  });
+
   test('an opening on a finished wall is told from the fold, a hem can carry one too', () => {
     const job = { ...BOX, cutouts: [{ type: 'round', panel: 'return-north-far', diameter: 5 }] };
     const plan = withEdges(job, [{ panel: 'north', edge: 'far', type: 'return', height: 20 }]);
