@@ -44,7 +44,7 @@ export {
   compose3,
   cross3,
   dot3,
-  HOME,
+  homePose,
   length3,
   place3,
   scale3,

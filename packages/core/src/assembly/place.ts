@@ -3,7 +3,7 @@ import type { Finding } from '../errors/finding.js';
 import { JobError } from '../errors/problem.js';
 import { COMPUTED } from '../errors/source.js';
 import { boxOfPieces } from '../fold/extent.js';
-import { HOME } from '../fold/space.js';
+import { homePose } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
 import type { Site } from '../fold/tree.js';
 import { jointProblems } from './joint-problems.js';
@@ -64,10 +64,10 @@ export function placePieces(
     ({ piece }) => carries.has(piece) || joints.some((j) => touches(j, piece)),
   )) {
     if (standing(first.piece).length > 0) continue;
-    const home = grow({ ...first, pose: HOME }, pieces, joints);
+    const home = grow({ ...first, pose: homePose() }, pieces, joints);
     const last = objects.at(-1);
     const x = last === undefined ? 0 : along(last)[1] + BESIDE - along(home)[0];
-    objects.push(x === 0 ? home : grow({ ...first, pose: { ...HOME, origin: [x, 0, 0] } }, pieces, joints));
+    objects.push(x === 0 ? home : grow({ ...first, pose: homePose([x, 0, 0]) }, pieces, joints));
   }
   const order = (s: Seated) => joints.indexOf(s.joint);
   return {
@@ -128,7 +128,7 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   const gap = stands === undefined ? undefined : closed(joint, frame, stands, guestSite, move);
   if (typeof gap === 'object') return gap;
   const { part } = find(guest);
-  const own = siteFrame(part.formed, guestSite, HOME);
+  const own = siteFrame(part.formed, guestSite, homePose());
   const apart = () => {
     const flat = stand(part.formed, mate(frame, own, { ...move, out: 0 }));
     return standOff([stand(at.part.formed, at.pose), hostSite], [flat, guestSite], frame.normal);

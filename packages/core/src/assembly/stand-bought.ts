@@ -1,7 +1,7 @@
 import { fail, within } from '../errors/problem.js';
 import { boxOfPieces } from '../fold/extent.js';
 import type { Formed, FormedPanel } from '../fold/formed.js';
-import { HOME, type Pose, sub3 } from '../fold/space.js';
+import { homePose, type Pose, sub3 } from '../fold/space.js';
 import { bodyOf, type HardwareBlock } from '../hardware/body.js';
 import type { Bought, HardwareSpec } from './bought.js';
 import { faceAt, faceFrame, lineFrame } from './bought-frame.js';
@@ -56,7 +56,7 @@ function formedOf(blocks: readonly HardwareBlock[]): Formed {
   const panels = blocks.map(({ id, shape, axis, low, high }): FormedPanel => {
     const pose: Pose =
       axis === 'z'
-        ? { ...HOME, origin: [0, 0, low] }
+        ? homePose([0, 0, low])
         : { origin: [low, 0, 0], x: [0, 1, 0], y: [0, 0, 1], z: [1, 0, 0] };
     return { id, pose, shape, edges: shape.map(() => ''), holes: [], cutouts: [], thickness: high - low };
   });

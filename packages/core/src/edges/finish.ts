@@ -118,7 +118,7 @@ function insetsOf(
 /** The direction out of an edge, in the part's frame. */
 function outOf(draft: Draft, { id, outline }: Panel, i: number): Vec3 {
   const { frame } = hingeAt(outline, i);
-  return turn3(mouldPoses(draft).get(id) as Pose, [frame.y[0], frame.y[1], 0]);
+  return turn3(mouldPoses(draft, lookupOf(draft)).get(id) as Pose, [frame.y[0], frame.y[1], 0]);
 }
 
 /** A fold that ends a panel now, and which way the panel ended there. */

@@ -1,5 +1,6 @@
 import { JobError, type Refusal } from '../errors/problem.js';
 import { shortLegs } from './least.js';
+import { lookupOf } from './lookup.js';
 import { openingProblems } from './opening-problems.js';
 import type { Part } from './part.js';
 import { settle } from './settle.js';
@@ -13,9 +14,10 @@ import { thinWebs } from './web.js';
  */
 export function fold(sheet: Sheet, ...steps: readonly Step[]): Part {
   const draft = drafted(sheet, steps);
-  const refused = [...draft.refused, ...shortLegs(draft), ...thinWebs(draft)];
+  const lookup = lookupOf(draft);
+  const refused = [...draft.refused, ...shortLegs(draft, lookup), ...thinWebs(draft, lookup)];
   if (refused.length > 0) throw new JobError(firstOfEach(refused));
-  const part = settle(draft);
+  const part = settle(draft, lookup);
   const misplaced = openingProblems(part);
   if (misplaced.length > 0) throw new JobError(firstOfEach(misplaced));
   return part;

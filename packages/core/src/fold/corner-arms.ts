@@ -1,5 +1,4 @@
 import { add, cross, dot, type Point, scale, sub, unit } from '../plane/point.js';
-import { hingeAt } from './hinge.js';
 import type { Lookup } from './lookup.js';
 import { edgeIndex } from './outline.js';
 import type { Edge, Panel } from './tree.js';
@@ -23,29 +22,37 @@ export interface CornerSide {
   readonly tab: Arm | null;
 }
 
-/** What hangs on the edges before and after corner `i` of a host panel. */
-export function sidesAt(
-  lookup: Lookup,
-  host: Panel,
-  i: number,
-): readonly [CornerSide | null, CornerSide | null] {
-  const n = host.outline.length;
-  return [sideOn(lookup, host, i, (i + n - 1) % n, 'low'), sideOn(lookup, host, i, i, 'high')];
+/** A corner of a host panel: what hangs on the edges before and after it, and where both are set back to. */
+export interface HostCorner {
+  readonly before: CornerSide | null;
+  readonly after: CornerSide | null;
+  readonly root: Point;
 }
 
+/** Corner `i` of a host panel. */
+export function cornerOf(lookup: Lookup, host: Panel, i: number): HostCorner {
+  const n = host.outline.length;
+  const root = setBackCorner(lookup, host, i);
+  const back = sub(root, (host.outline[i] as Edge).from);
+  return {
+    before: sideOn(lookup, host, (i + n - 1) % n, { end: 'low', back }),
+    after: sideOn(lookup, host, i, { end: 'high', back }),
+    root,
+  };
+}
+
+/** What hangs on an edge; `back` leads from the corner at this end of it to where the corner is set back to. */
 function sideOn(
   lookup: Lookup,
   host: Panel,
-  i: number,
   index: number,
-  end: 'low' | 'high',
+  { end, back }: { readonly end: 'low' | 'high'; readonly back: Point },
 ): CornerSide | null {
   const edge = (host.outline[index] as Edge).name;
   const flange = lookup.on(host.id, edge);
   if (flange === null) return null;
-  const { frame, length } = hingeAt(host.outline, index);
-  const inwards = end === 'low' ? frame.x : scale(frame.x, -1);
-  const start = dot(sub(setBackCorner(lookup, host, i), (host.outline[i] as Edge).from), inwards);
+  const { frame, length } = lookup.hinge(host, index);
+  const start = dot(back, end === 'low' ? frame.x : scale(frame.x, -1));
   const arm: Arm = { flange, edge, end, length, start };
   return { arm, tab: tabBeside(lookup, arm) };
 }
@@ -57,18 +64,21 @@ function tabBeside(lookup: Lookup, { flange, end }: Arm): Arm | null {
   const index = (near + (end === 'high' ? 1 : outline.length - 1)) % outline.length;
   const tab = lookup.on(flange.id, (outline[index] as Edge).name);
   if (tab === null) return null;
-  const { length } = hingeAt(outline, index);
+  const { length } = lookup.hinge(flange, index);
   return { flange: tab, edge: null, end, length, start: flange.bend?.terms.setback ?? 0 };
 }
 
 /** The host's corner `i` once the bent edges beside it are moved in to their tangent lines. */
-export function setBackCorner(lookup: Lookup, host: Panel, i: number): Point {
+function setBackCorner(lookup: Lookup, host: Panel, i: number): Point {
   const n = host.outline.length;
-  const at = (k: number) => host.outline[(k + n) % n] as Edge;
-  const inset = (k: number) => lookup.on(host.id, at(k).name)?.bend?.terms.setback ?? 0;
-  const v = at(i).from;
-  const [u, w] = [unit(sub(v, at(i - 1).from)), unit(sub(at(i + 1).from, v))];
-  const [a, b] = [inset(i - 1), inset(i)];
+  const bends = lookup.bends(host);
+  const before = (i + n - 1) % n;
+  const from = (k: number) => (host.outline[k] as Edge).from;
+  const v = from(i);
+  const u = unit(sub(v, from(before)));
+  const w = unit(sub(from((i + 1) % n), v));
+  const a = bends[before]?.terms.setback ?? 0;
+  const b = bends[i]?.terms.setback ?? 0;
   // along u from v, moved left by a, until it lies b left of the edge after
   const s = (a * dot(u, w) - b) / cross(u, w);
   return add(v, add(scale(u, s), scale([-u[1], u[0]], a)));

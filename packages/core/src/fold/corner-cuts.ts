@@ -1,8 +1,8 @@
 import type { Point } from '../plane/point.js';
 import { radians } from '../units/angle.js';
-import { type Arm, type CornerSide, setBackCorner, sidesAt } from './corner-arms.js';
-import type { ArmCut, CornerStyle } from './corner-style.js';
-import { bendAxis, hingeAt } from './hinge.js';
+import { type Arm, type CornerSide, cornerOf } from './corner-arms.js';
+import type { ArmCut, CornerStyle, Relief } from './corner-style.js';
+import { bendAxis } from './hinge.js';
 import type { Lookup } from './lookup.js';
 import { edgeIndex, type HalfPlane } from './outline.js';
 import { bisect, type HalfSpace, isFoldedBack, type Meeting, onPanel, sharesPlane } from './separate.js';
@@ -31,6 +31,9 @@ export interface BendEnd {
 
 /** What one corner asks of the panels round it. */
 export interface CornerWork {
+  /** The panel whose corner it is. */
+  readonly host: string;
+  readonly relief: Relief | null;
   readonly cuts: readonly PanelCut[];
   /** Bends whose end runs to the root of the notch. */
   readonly toRoot: readonly BendEnd[];
@@ -40,20 +43,25 @@ export interface CornerWork {
 
 /** The work at all corners of a host: first what keeps the formed flanges apart, then what the style asks. */
 export function cornerWork(scene: CornerScene, host: Panel, style: CornerStyle): readonly CornerWork[] {
+  const work: CornerWork[] = [];
   const n = host.outline.length;
-  return host.outline.flatMap((next, i) => {
+  const { relief } = style;
+  host.outline.forEach((next, i) => {
     const prev = host.outline[(i + n - 1) % n] as Edge;
-    if (next.name === 'near' || prev.name === 'near') return []; // settled with the parent's corner
-    const [before, after] = sidesAt(scene.lookup, host, i);
-    const arms = [before, after].flatMap((s) => s?.tab ?? []);
+    if (next.name === 'near' || prev.name === 'near') return; // settled with the parent's corner
+    const { before, after, root } = cornerOf(scene.lookup, host, i);
     if (before !== null && after !== null) {
-      const root = setBackCorner(scene.lookup, host, i);
-      return pairWork(scene, style, before, after, root);
+      const { cuts, toRoot } = pairWork(scene, style, before, after);
+      work.push({ host: host.id, relief, cuts, toRoot, root });
+      return;
     }
     // a tab next to a free edge of the host still has to clear the bend it stands on
-    const cuts = arms.flatMap((tab) => styleCuts(scene, style, tab, false));
-    return arms.length === 0 ? [] : { cuts, toRoot: slanting(style, arms), root: null };
+    const tab = before?.tab ?? after?.tab;
+    if (tab == null) return;
+    const cuts = styleCuts(scene, style, tab, false);
+    work.push({ host: host.id, relief, cuts, toRoot: slanting(style, [tab]), root: null });
   });
+  return work;
 }
 
 /** Where a tab folds round the end of a flange it lies beside the other flange: those two meet. */
@@ -62,27 +70,31 @@ function pairWork(
   style: CornerStyle,
   before: CornerSide,
   after: CornerSide,
-  root: Point,
-): CornerWork {
-  const [a, b] = [before.tab ?? before.arm, after.tab ?? after.arm];
+): Pick<CornerWork, 'cuts' | 'toRoot'> {
+  const { gap } = style;
+  const a = meeting(scene, before.tab ?? before.arm);
+  const b = meeting(scene, after.tab ?? after.arm);
   const [keepA, keepB] = apart(scene, style, a, b);
   const mitred = style.meet === 'mitre';
-  const more =
-    style.beyond !== 'free' &&
-    [before.arm, after.arm].some(({ flange }) => scene.lookup.on(flange.id, 'far') !== null);
-  const beyond = more ? bisect(meeting(scene, before.arm), meeting(scene, after.arm), style.gap) : null;
+  const goesOn = ({ arm }: CornerSide) => scene.lookup.on(arm.flange.id, 'far') !== null;
+  const beyond =
+    style.beyond !== 'free' && (goesOn(before) || goesOn(after))
+      ? bisect(meeting(scene, before.arm), meeting(scene, after.arm), gap)
+      : null;
   const cuts = [
-    ...styleCuts(scene, style, a, mitred && keepA !== null),
-    ...styleCuts(scene, style, b, mitred && keepB !== null),
-    ...(keepA === null ? [] : spaceCuts(scene, a.flange, keepA)),
-    ...(keepB === null ? [] : spaceCuts(scene, b.flange, keepB)),
-    ...overCuts(scene, a, b, style.gap),
-    ...overCuts(scene, b, a, style.gap),
-    ...(beyond === null ? [] : beyondCuts(scene, before.arm, beyond[0])),
-    ...(beyond === null ? [] : beyondCuts(scene, after.arm, beyond[1])),
+    ...styleCuts(scene, style, a.arm, mitred && keepA !== null),
+    ...styleCuts(scene, style, b.arm, mitred && keepB !== null),
+    ...(keepA === null ? NONE : spaceCuts(scene, a.arm.flange, keepA)),
+    ...(keepB === null ? NONE : spaceCuts(scene, b.arm.flange, keepB)),
+    ...overCuts(scene, a, b, gap),
+    ...overCuts(scene, b, a, gap),
+    ...(beyond === null ? NONE : beyondCuts(scene, before.arm, beyond[0])),
+    ...(beyond === null ? NONE : beyondCuts(scene, after.arm, beyond[1])),
   ];
-  return { cuts, toRoot: slanting(style, [a, b]), root };
+  return { cuts, toRoot: slanting(style, [a.arm, b.arm]) };
 }
+
+const NONE: readonly PanelCut[] = [];
 
 /** Folds ending straight stay clear of what stands beside them; flanges may run to the root of the notch. */
 function slanting(style: CornerStyle, arms: readonly Arm[]): readonly BendEnd[] {
@@ -94,27 +106,27 @@ function slanting(style: CornerStyle, arms: readonly Arm[]): readonly BendEnd[] 
 function apart(
   scene: CornerScene,
   style: CornerStyle,
-  a: Arm,
-  b: Arm,
+  a: ArmMeeting,
+  b: ArmMeeting,
 ): readonly [HalfSpace | null, HalfSpace | null] {
   if (style.meet === 'none') return [null, null];
-  const [ma, mb] = [meeting(scene, a), meeting(scene, b)];
-  const tab = a.edge === null ? a : b.edge === null ? b : null;
-  if (style.meet === 'mitre' || tab === null) return bisect(ma, mb, style.gap) ?? [null, null];
-  if (!sharesPlane(ma, mb)) return [null, null];
-  const above = beyondFar(scene, tab === a ? b.flange : a.flange, style.gap);
+  const tab = a.arm.edge === null ? a : b.arm.edge === null ? b : null;
+  if (style.meet === 'mitre' || tab === null) return bisect(a, b, style.gap) ?? [null, null];
+  if (!sharesPlane(a, b)) return [null, null];
+  const above = beyondFar(scene, (tab === a ? b : a).arm.flange, style.gap);
   return tab === a ? [above, null] : [null, above];
 }
 
 /** A flange folded back over its panel ends clear of the inside of a neighbour that stands up on the same side. */
-function overCuts(scene: CornerScene, own: Arm, other: Arm, gap: number): readonly PanelCut[] {
-  const [m, o] = [meeting(scene, own), meeting(scene, other)];
-  const [folded, upright] = [own.flange.bend?.angle ?? 0, other.flange.bend?.angle ?? 0];
-  if (!isFoldedBack(m) || isFoldedBack(o) || folded > 0 !== upright > 0) return [];
+function overCuts(scene: CornerScene, own: ArmMeeting, other: ArmMeeting, gap: number): readonly PanelCut[] {
+  if (!isFoldedBack(own) || isFoldedBack(other)) return NONE;
+  const { flange } = own.arm;
+  const [folded, upright] = [flange.bend?.angle ?? 0, other.arm.flange.bend?.angle ?? 0];
+  if (folded > 0 !== upright > 0) return NONE;
   const up = upright > 0 ? 1 : -1; // the inside is the marked face of what is bent up
-  const n = scale3(o.pose.z, up);
-  const inside = place3(o.pose, [0, 0, up > 0 ? scene.thickness : 0]);
-  return spaceCuts(scene, own.flange, { n, c: dot3(n, inside) + gap });
+  const n = scale3(other.pose.z, up);
+  const inside = place3(other.pose, [0, 0, up > 0 ? scene.thickness : 0]);
+  return spaceCuts(scene, flange, { n, c: dot3(n, inside) + gap });
 }
 
 /** Beyond the far edge of a flange, in its plane. */
@@ -124,10 +136,16 @@ function beyondFar(scene: CornerScene, flange: Panel, gap: number): HalfSpace {
   return { n: pose.y, c: dot3(pose.y, place3(pose, [0, height, 0])) + gap };
 }
 
-function meeting(scene: CornerScene, arm: Arm): Meeting {
+/** An arm, and where it stands. */
+interface ArmMeeting extends Meeting {
+  readonly arm: Arm;
+}
+
+function meeting(scene: CornerScene, arm: Arm): ArmMeeting {
   const angle = arm.flange.bend?.angle ?? 0;
   const outside = angle > 0 ? 0 : scene.thickness;
   return {
+    arm,
     angle: Math.abs(angle),
     pose: scene.pose(arm.flange.id),
     corner: [arm.end === 'low' ? 0 : arm.length, 0, outside],
@@ -145,25 +163,29 @@ function spaceCuts(scene: CornerScene, flange: Panel, half: HalfSpace): readonly
 
 /** What hangs on a flange: its panels, and the folds they hang by, which bulge past the panels they join. */
 function beyondCuts(scene: CornerScene, { flange }: Arm, half: HalfSpace): readonly PanelCut[] {
-  const [, ...rest] = chain(scene, flange);
-  return rest.flatMap((panel) => [
-    { panel: panel.id, half: onPanel(half, scene.pose(panel.id), scene.thickness) },
-    ...foldCut(scene, panel, half),
-  ]);
+  const cuts: PanelCut[] = [];
+  for (const panel of chain(scene, flange)) {
+    if (panel === flange) continue;
+    cuts.push({ panel: panel.id, half: onPanel(half, scene.pose(panel.id), scene.thickness) });
+    const fold = foldCut(scene, panel, half);
+    if (fold !== null) cuts.push(fold);
+  }
+  return cuts;
 }
 
-/** Ends of a fold where its whole ring lies in a half space. */
+/** Ends of a fold where its whole ring lies in a half space; null where that says nothing of its ends. */
 function foldCut(
   { lookup, pose, thickness }: CornerScene,
   panel: Panel,
   { n, c }: HalfSpace,
-): readonly PanelCut[] {
+): PanelCut | null {
   const { bend } = panel;
-  if (bend === null) return [];
-  const parent = lookup.panel(bend.parent).outline;
-  const axis = bendAxis(pose(bend.parent), hingeAt(parent, edgeIndex(parent, bend.edge)), bend, thickness);
+  if (bend === null) return null;
+  const parent = lookup.panel(bend.parent);
+  const hinge = lookup.hinge(parent, edgeIndex(parent.outline, bend.edge));
+  const axis = bendAxis(pose(bend.parent), hinge, bend, thickness);
   const along = dot3(n, axis.x);
-  if (Math.abs(along) < 1e-6) return [];
+  if (Math.abs(along) < 1e-6) return null;
   const least = ringReach(
     dot3(n, axis.y),
     dot3(n, axis.z),
@@ -171,17 +193,18 @@ function foldCut(
     bend.insideRadius,
     thickness,
   );
-  return [{ panel: panel.id, half: { x: along, y: 0, c: c - dot3(n, axis.origin) - least } }];
+  return { panel: panel.id, half: { x: along, y: 0, c: c - dot3(n, axis.origin) - least } };
 }
 
 /** Least value of r·(y·cos φ + z·sin φ) over a ring of this turn. */
 function ringReach(y: number, z: number, sweep: number, insideRadius: number, thickness: number): number {
   const lowest = (((Math.atan2(z, y) + Math.PI) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
-  const turns = lowest < sweep ? [0, sweep, lowest] : [0, sweep];
-  const values = turns.flatMap((phi) =>
-    [insideRadius, insideRadius + thickness].map((r) => r * (y * Math.cos(phi) + z * Math.sin(phi))),
-  );
-  return Math.min(...values);
+  let least = Infinity;
+  for (const phi of lowest < sweep ? [0, sweep, lowest] : [0, sweep]) {
+    const reach = y * Math.cos(phi) + z * Math.sin(phi);
+    least = Math.min(least, insideRadius * reach, (insideRadius + thickness) * reach);
+  }
+  return least;
 }
 
 function chain(scene: CornerScene, flange: Panel): readonly Panel[] {
@@ -201,14 +224,19 @@ function styleCuts(scene: CornerScene, style: CornerStyle, arm: Arm, meets: bool
     thickness: scene.thickness,
     meets,
   });
-  return cuts.flatMap((cut) => {
-    if (cut.d !== 0) return [{ panel: arm.flange.id, half: inFlange(cut, arm, 0) }];
+  const laid: PanelCut[] = [];
+  for (const cut of cuts) {
+    if (cut.d !== 0) {
+      laid.push({ panel: arm.flange.id, half: inFlange(cut, arm, 0) });
+      continue;
+    }
     let shift = 0; // x of a panel down the chain runs along the same line, from where its edge starts
-    return chain(scene, arm.flange).map((panel, i, list) => {
-      if (i > 0) shift += Math.min(...(list[i - 1] as Panel).outline.map((e) => e.from[0]));
-      return { panel: panel.id, half: inFlange(cut, arm, shift) };
-    });
-  });
+    for (const { id, outline } of chain(scene, arm.flange)) {
+      laid.push({ panel: id, half: inFlange(cut, arm, shift) });
+      shift += outline.reduce((least, e) => Math.min(least, e.from[0]), Infinity);
+    }
+  }
+  return laid;
 }
 
 /** From (t, d) at the corner to (x, y) of a panel whose x starts `shift` further in. */

@@ -5,7 +5,7 @@ import { boxOfPieces } from './extent.js';
 import type { Formed, FormedBend, FormedPanel } from './formed.js';
 import { bendAxis, bentPose } from './hinge.js';
 import { holesOf, type Part, type PartPanel } from './part.js';
-import { HOME, type Pose, sub3 } from './space.js';
+import { homePose, type Pose, sub3 } from './space.js';
 
 /**
  * Fold a part: every panel's pose and every bend as a piece of a hollow cylinder, with the extent they fill.
@@ -41,7 +41,7 @@ export function form(part: Part): Formed {
 }
 
 function poseOf({ hang }: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: number): Pose {
-  if (hang === null) return HOME;
+  if (hang === null) return homePose();
   const { bend, hinge } = hang;
   const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.metal.setback };
   return bentPose(poses.get(bend.parent) as Pose, hinge, turn, thickness);

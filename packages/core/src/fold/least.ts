@@ -1,7 +1,7 @@
 import type { Refusal } from '../errors/problem.js';
-import { lookupOf } from './lookup.js';
-import { inside } from './outline.js';
-import type { Draft, Panel } from './tree.js';
+import type { Lookup } from './lookup.js';
+import { type HalfPlane, inside } from './outline.js';
+import type { Bend, Draft, EdgeFold, Outline, Panel } from './tree.js';
 
 /** Least metal left between two bends, along a bend and beside a hole or slot, mm. Common practice, no source. */
 export const LEAST_METAL = 0.5;
@@ -15,26 +15,44 @@ export const reaches = (value: number, least: number): boolean => value >= least
  * Legs too short for the bends at their ends: what is left straight is less than `LEAST_METAL`. More than that a shop
  * may want, and its checks say so.
  */
-export function shortLegs(draft: Draft): readonly Refusal[] {
-  const lookup = lookupOf(draft);
-  return draft.panels.flatMap((panel) => {
-    const { id, outline, bend } = panel;
-    const bent = outline.flatMap((edge, i) => {
-      const own = edge.name === 'near' ? bend : lookup.on(id, edge.name)?.bend;
-      return own == null ? [] : [{ half: inside(outline, i, 0), setback: own.setback, finish: own.hem }];
-    });
-    return bent.flatMap((edge, i) => {
-      const { x, y, c } = edge.half;
-      const depths = outline.map(({ from }) => x * from[0] + y * from[1] - c);
-      const depth = Math.max(...depths);
+export function shortLegs(draft: Draft, lookup: Lookup): readonly Refusal[] {
+  const refused: Refusal[] = [];
+  for (const panel of draft.panels) {
+    const bent = bentEdges(panel, lookup.bends(panel));
+    bent.forEach((edge, i) => {
+      const { x, y } = edge.half;
       const next = bent.find((o) => x * o.half.x + y * o.half.y < -SQUARE);
-      if (next !== undefined && bent.indexOf(next) < i) return []; // told from its other end
+      if (next !== undefined && bent.indexOf(next) < i) return; // told from its other end
       // the leg of a hem or a roll that ends free is the verb's to say
-      if (next === undefined && edge.finish !== null && bend?.hem === edge.finish) return [];
+      if (next === undefined && edge.finish !== null && panel.bend?.hem === edge.finish) return;
       const least = edge.setback + (next?.setback ?? 0) + LEAST_METAL;
-      return reaches(depth, least) ? [] : [short(panel, Math.abs(x) > Math.abs(y) ? 0 : 1, least)];
+      if (!reaches(depthOf(panel.outline, edge.half), least))
+        refused.push(short(panel, Math.abs(x) > Math.abs(y) ? 0 : 1, least));
     });
+  }
+  return refused;
+}
+
+/** A bent edge: the side of it that its panel lies on, and what the bend takes of the panel. mm */
+interface BentEdge {
+  readonly half: HalfPlane;
+  readonly setback: number;
+  readonly finish: EdgeFold | null;
+}
+
+function bentEdges({ outline }: Panel, bends: readonly (Bend | null)[]): readonly BentEdge[] {
+  const bent: BentEdge[] = [];
+  bends.forEach((bend, i) => {
+    if (bend !== null) bent.push({ half: inside(outline, i, 0), setback: bend.setback, finish: bend.hem });
   });
+  return bent;
+}
+
+/** How far an outline reaches into a half plane, mm. */
+function depthOf(outline: Outline, { x, y, c }: HalfPlane): number {
+  let depth = -Infinity;
+  for (const { from } of outline) depth = Math.max(depth, x * from[0] + y * from[1] - c);
+  return depth;
 }
 
 const SQUARE = 1 - 1e-9;

@@ -66,19 +66,20 @@ export function clip(outline: Outline, half: HalfPlane, name: string): Outline {
   const size = Math.sqrt(x * x + y * y);
   const depth = ({ from }: Edge) => (x * from[0] + y * from[1] - c) / size;
   if (outline.every((edge) => depth(edge) >= -SAME)) return outline;
-  const depths = outline.map(depth);
   const kept: Edge[] = [];
-  outline.forEach((edge, i) => {
-    const j = (i + 1) % outline.length;
+  let b = depth(outline[0] as Edge);
+  for (let i = 0; i < outline.length; i++) {
+    const edge = outline[i] as Edge;
+    const next = outline[(i + 1) % outline.length] as Edge;
+    const a = b;
+    b = depth(next);
     const p = edge.from;
-    const q = (outline[j] as Edge).from;
-    const a = depths[i] as number;
-    const b = depths[j] as number;
+    const q = next.from;
     if (a >= -SAME) {
       kept.push(edge);
       if (b < -SAME) kept.push({ name, from: a < SAME ? p : crossing(p, q, a, b) });
     } else if (b >= SAME) kept.push({ name: edge.name, from: crossing(p, q, a, b) });
-  });
+  }
   const tidy = kept.filter((e, i) => distance(e.from, (kept[(i + 1) % kept.length] as Edge).from) >= SAME);
   return tidy.length < 3 ? [] : tidy;
 }

@@ -1,14 +1,14 @@
 import { fail } from '../errors/problem.js';
 import { distance, dot, type Point, SAME, sub } from '../plane/point.js';
-import { type BendEnd, type CornerScene, type CornerWork, cornerWork, type PanelCut } from './corner-cuts.js';
-import { bentPose, type Hinge, hingeAt } from './hinge.js';
+import { type BendEnd, type CornerScene, type CornerWork, cornerWork } from './corner-cuts.js';
+import { bentPose, type Hinge } from './hinge.js';
 import { LEAST_METAL, reaches } from './least.js';
-import { type Lookup, lookupOf } from './lookup.js';
+import type { Lookup } from './lookup.js';
 import { clip, edgeIndex, type HalfPlane, inside } from './outline.js';
 import type { Part, PartPanel, RootHole, Zone } from './part.js';
 import { setBack } from './set-back.js';
-import { HOME, type Pose } from './space.js';
-import type { Bend, CornerRequest, Draft, Edge, Outline, Panel, Site } from './tree.js';
+import { homePose, type Pose } from './space.js';
+import type { Bend, Draft, Edge, Outline, Panel, Site } from './tree.js';
 
 /**
  * A site with its seat where it is on the formed panel: outside faces may meet elsewhere than they were laid out to, while
@@ -29,68 +29,67 @@ interface Shapes {
   readonly flat: Outline;
 }
 
-interface Worked extends CornerWork {
-  readonly request: CornerRequest;
-}
-
 /**
  * Resolve a draft: cut every corner from the formed truth, set bend edges back to their tangent lines, and find
  * where bent material starts and ends.
  * @throws JobError `panel-vanishes` when the cuts leave nothing of a panel or of a bend
  */
-export function settle(draft: Draft): Part {
-  const lookup = lookupOf(draft);
-  const poses = mouldPoses(draft);
+export function settle(draft: Draft, lookup: Lookup): Part {
+  const poses = mouldPoses(draft, lookup);
   const scene: CornerScene = {
     lookup,
     pose: (id) => poses.get(id) as Pose,
     thickness: draft.sheet.thickness,
   };
-  const work: readonly Worked[] = draft.corners.flatMap((request) =>
-    cornerWork(scene, lookup.panel(request.panel), request.style).map((w) => ({ ...w, request })),
-  );
-  const cuts = grouped(work.flatMap((w) => w.cuts));
+  const work: CornerWork[] = [];
+  for (const { panel, style } of draft.corners) work.push(...cornerWork(scene, lookup.panel(panel), style));
+  const cuts = grouped(work);
   const shapes = new Map<string, Shapes>();
   for (const p of draft.panels) {
-    const own = work.filter((w) => w.request.panel === p.id);
+    const own = work.filter((w) => w.host === p.id);
     const cut = own.reduce(slotted, shapeOf(lookup, p, cuts.get(p.id) ?? []));
     shapes.set(p.id, { cut, flat: draft.sheet.rule.forms === undefined ? cut : flatOf(lookup, p, cut) });
   }
-  const toRoot = work.flatMap((w) => w.toRoot);
+  const toRoot: BendEnd[] = [];
+  for (const w of work) toRoot.push(...w.toRoot);
   return {
     sheet: draft.sheet,
     panels: draft.panels.map((p) => settlePanel(lookup, p, shapes, toRoot)),
-    rootHoles: work.flatMap(rootHole),
+    rootHoles: rootHoles(work),
     asked: draft.asked,
     sites: draft.sites.map((s) => onMetal(lookup, s)),
   };
 }
 
-function grouped(cuts: readonly PanelCut[]): ReadonlyMap<string, readonly HalfPlane[]> {
+/** The cuts of all corners by the panels they cut. */
+function grouped(work: readonly CornerWork[]): ReadonlyMap<string, readonly HalfPlane[]> {
   const byPanel = new Map<string, HalfPlane[]>();
-  for (const { panel, half } of cuts) {
-    const list = byPanel.get(panel);
-    if (list === undefined) byPanel.set(panel, [half]);
-    else list.push(half);
-  }
+  for (const { cuts } of work)
+    for (const { panel, half } of cuts) {
+      const list = byPanel.get(panel);
+      if (list === undefined) byPanel.set(panel, [half]);
+      else list.push(half);
+    }
   return byPanel;
 }
 
 /** Where panels stand by their mould planes, in the frame of the first. */
-export function mouldPoses(draft: Draft): ReadonlyMap<string, Pose> {
+export function mouldPoses(draft: Draft, lookup: Lookup): ReadonlyMap<string, Pose> {
   const poses = new Map<string, Pose>();
-  const outlines = new Map(draft.panels.map((p) => [p.id, p.outline]));
   for (const { id, bend } of draft.panels) {
-    if (bend === null) poses.set(id, HOME);
+    if (bend === null) poses.set(id, homePose());
     else {
-      const hinge = hingeOf(outlines.get(bend.parent) as Outline, bend);
-      poses.set(id, bentPose(poses.get(bend.parent) as Pose, hinge, bend, draft.sheet.thickness));
+      const pose = poses.get(bend.parent) as Pose;
+      poses.set(id, bentPose(pose, hingeOf(lookup, bend), bend, draft.sheet.thickness));
     }
   }
   return poses;
 }
 
-const hingeOf = (parent: Outline, bend: Bend): Hinge => hingeAt(parent, edgeIndex(parent, bend.edge));
+function hingeOf(lookup: Lookup, { parent, edge }: Bend): Hinge {
+  const panel = lookup.panel(parent);
+  return lookup.hinge(panel, edgeIndex(panel.outline, edge));
+}
 
 /** The authored outline less the corner cuts, bend edges moved in to their tangent lines. */
 function shapeOf(lookup: Lookup, panel: Panel, cuts: readonly HalfPlane[]): Outline {
@@ -116,15 +115,11 @@ function flatOf(lookup: Lookup, panel: Panel, cut: Outline): Outline {
 }
 
 /** An outline with its bend edges moved in. */
-function withoutBends(
-  lookup: Lookup,
-  { id, outline, bend }: Panel,
-  from: Outline,
-  by: (bend: Bend) => number,
-): Outline {
-  return outline.reduce<Outline>((rest, edge, i) => {
-    const bent = edge.name === 'near' ? bend : lookup.on(id, edge.name)?.bend;
-    return bent == null ? rest : setBack(rest, edge.name, inside(outline, i, by(bent)));
+function withoutBends(lookup: Lookup, panel: Panel, from: Outline, by: (bend: Bend) => number): Outline {
+  const { outline } = panel;
+  return lookup.bends(panel).reduce<Outline>((rest, bend, i) => {
+    if (bend === null) return rest;
+    return setBack(rest, (outline[i] as Edge).name, inside(outline, i, by(bend)));
   }, from);
 }
 
@@ -135,8 +130,7 @@ function edgeLength(outline: Outline, i: number): number {
 }
 
 /** A relief slot: a square bite into the panel at the root of the notch. */
-function slotted(shape: Outline, { root, request }: Worked): Outline {
-  const { relief } = request.style;
+function slotted(shape: Outline, { root, relief }: CornerWork): Outline {
   if (root === null || relief?.kind !== 'slot') return shape;
   const i = shape.findIndex((e) => distance(e.from, root) < SAME);
   if (i < 0) return shape;
@@ -155,10 +149,12 @@ function slotted(shape: Outline, { root, request }: Worked): Outline {
   return [...shape.slice(0, i), ...bite, ...shape.slice(i + 1)];
 }
 
-function rootHole({ root, request }: Worked): readonly RootHole[] {
-  const { relief } = request.style;
-  if (root === null || relief?.kind !== 'hole') return [];
-  return [{ panel: request.panel, at: root, diameter: relief.diameter }];
+function rootHoles(work: readonly CornerWork[]): readonly RootHole[] {
+  const holes: RootHole[] = [];
+  for (const { host, root, relief } of work)
+    if (root !== null && relief?.kind === 'hole')
+      holes.push({ panel: host, at: root, diameter: relief.diameter });
+  return holes;
 }
 
 function settlePanel(
@@ -167,19 +163,40 @@ function settlePanel(
   shapes: ReadonlyMap<string, Shapes>,
   toRoot: readonly BendEnd[],
 ): PartPanel {
-  const { id, outline, bend, holes, cutouts, scribes, marks } = panel;
+  const { id, outline, holes, cutouts, scribes, marks } = panel;
   const { cut, flat: shape } = shapes.get(id) as Shapes;
-  const kept = { id, outline, shape, holes, cutouts, scribes, marks };
-  if (bend === null) return { ...kept, hang: null, cut: { shape: cut, zone: null } };
-  const hinge = hingeOf(lookup.panel(bend.parent).outline, bend);
+  const hung = settleBend(lookup, panel, shapes, toRoot);
+  return {
+    id,
+    outline,
+    shape,
+    holes,
+    cutouts,
+    scribes,
+    marks,
+    hang: hung?.hang ?? null,
+    cut: { shape: cut, zone: hung?.laid ?? null },
+  };
+}
+
+/** Where a panel hangs, and its bend where the pattern is cut; null for the first panel. */
+function settleBend(
+  lookup: Lookup,
+  { id, bend }: Panel,
+  shapes: ReadonlyMap<string, Shapes>,
+  toRoot: readonly BendEnd[],
+): { readonly hang: NonNullable<PartPanel['hang']>; readonly laid: Zone } | null {
+  if (bend === null) return null;
+  const hinge = hingeOf(lookup, bend);
   // a bend without width cannot slant
   const ends = (end: BendEnd['end']) =>
     bend.terms.allowance > 0 && toRoot.some((b) => b.panel === id && b.end === end);
+  const own = shapes.get(id) as Shapes;
   const parent = shapes.get(bend.parent) as Shapes;
-  const zone = zoneOf(id, parent.flat, shape, hinge, bend, ends);
-  const whole = cut === shape && parent.cut === parent.flat;
-  const laid = whole ? zone : zoneOf(id, parent.cut, cut, hinge, bend, ends);
-  return { ...kept, hang: { bend, hinge, zone }, cut: { shape: cut, zone: laid } };
+  const zone = zoneOf(id, parent.flat, own.flat, hinge, bend, ends);
+  const whole = own.cut === own.flat && parent.cut === parent.flat;
+  const laid = whole ? zone : zoneOf(id, parent.cut, own.cut, hinge, bend, ends);
+  return { hang: { bend, hinge, zone }, laid };
 }
 
 /**

@@ -33,8 +33,13 @@ export interface Pose {
   readonly z: Vec3;
 }
 
-/** The pose that leaves everything where it is. */
-export const HOME: Pose = frozen({ origin: [0, 0, 0], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] });
+/** The pose that turns nothing and moves its origin to a point. A new one each time: lists that are frozen take longer to read. */
+export const homePose = (origin: Vec3 = [0, 0, 0]): Pose => ({
+  origin,
+  x: [1, 0, 0],
+  y: [0, 1, 0],
+  z: [0, 0, 1],
+});
 
 /** Turn a vector of the panel's frame into space. */
 export function turn3(pose: Pose, v: Vec3): Vec3 {

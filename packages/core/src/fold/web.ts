@@ -2,8 +2,8 @@ import type { Path, Refusal } from '../errors/problem.js';
 import { contains, distanceToSegment } from '../plane/inside.js';
 import { distance, type Point } from '../plane/point.js';
 import { LEAST_METAL, reaches } from './least.js';
-import { lookupOf } from './lookup.js';
-import type { Draft, Edge, Outline, Panel } from './tree.js';
+import type { Lookup } from './lookup.js';
+import type { Bend, Draft, Edge, Outline, Panel } from './tree.js';
 
 const NOBODY: readonly Path[] = [[], []];
 
@@ -11,11 +11,10 @@ const NOBODY: readonly Path[] = [[], []];
  * Holes and slots beside which less than `LEAST_METAL` would be left: to an edge, to where a bend starts, to each other.
  * More than that a shop may want, and its checks say so.
  */
-export function thinWebs(draft: Draft): readonly Refusal[] {
-  const lookup = lookupOf(draft);
-  return draft.panels.map(withoutAsked).flatMap((panel) => {
-    if (panel.holes.length + panel.slots.length === 0) return [];
-    const edges = edgesOf(panel, (name) => lookup.on(panel.id, name)?.bend?.setback ?? 0);
+export function thinWebs(draft: Draft, lookup: Lookup): readonly Refusal[] {
+  const pierced = draft.panels.filter((p) => p.holes.length + p.slots.length > 0).map(withoutAsked);
+  return pierced.flatMap((panel) => {
+    const edges = edgesOf(panel, lookup.bends(panel));
     return [...holesNearEdges(panel, edges), ...holesNearHoles(panel), ...slots(panel, edges)];
   });
 }
@@ -36,11 +35,11 @@ interface Side {
   readonly across: 0 | 1;
 }
 
-function edgesOf({ outline, bend }: Panel, setback: (name: string) => number): readonly Side[] {
+function edgesOf({ outline }: Panel, bends: readonly (Bend | null)[]): readonly Side[] {
   return outline.map(({ name, from }, i): Side => {
     const to = (outline[(i + 1) % outline.length] as Edge).from;
     const across = Math.abs(to[1] - from[1]) > Math.abs(to[0] - from[0]) ? 0 : 1;
-    return { name, from, to, bend: name === 'near' ? (bend?.setback ?? 0) : setback(name), across };
+    return { name, from, to, bend: bends[i]?.setback ?? 0, across };
   });
 }
 

@@ -1,7 +1,7 @@
 import { kFactor } from '@tinwright/core';
 import type { Sheet } from '@tinwright/core/family';
 import { corners, flange, fold, hem, mitre, panel, rectangle } from '@tinwright/core/family';
-import { form, HOME, measuredBox, place3 } from '@tinwright/core/internal';
+import { form, homePose, measuredBox, place3 } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
 
 const sheet: Sheet = { thickness: 1.5, insideRadius: 2, rule: kFactor(0.4) };
@@ -48,7 +48,7 @@ test.each([30, 45, 60, 89, 90, 91, 120, 135, 170])(
     const x = foot + (R + T) * Math.sin(a) + straight * Math.cos(a);
     const z = R + T - (R + T) * Math.cos(a) + straight * Math.sin(a);
     const leg = form(part).panels[1];
-    const end = place3(leg?.pose ?? HOME, [5, 30, 0]);
+    const end = place3(leg?.pose ?? homePose(), [5, 30, 0]);
     expect(end[0]).toBeCloseTo(x, 9);
     expect(end[2]).toBeCloseTo(z, 9);
   },
@@ -97,7 +97,7 @@ test('mitred walls that lean out meet along their corner with the gap asked', ()
   const side = (id: string) => {
     const p = formed.panels.find((f) => f.id === id);
     return (p?.shape ?? [])
-      .flatMap(([x, y]) => [0, 1.5].map((z) => place3(p?.pose ?? HOME, [x, y, z])))
+      .flatMap(([x, y]) => [0, 1.5].map((z) => place3(p?.pose ?? homePose(), [x, y, z])))
       .map((q) => (q[0] - 80 - (q[1] - 60)) / Math.SQRT2);
   };
   expect(Math.max(...side('north'))).toBeCloseTo(-gap / 2, 9);

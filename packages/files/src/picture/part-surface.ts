@@ -1,6 +1,6 @@
 import type { Pose } from '@tinwright/core';
 import type { Mark } from '@tinwright/core/family';
-import { HOME, place3, type Standing, stand } from '@tinwright/core/internal';
+import { homePose, place3, type Standing, stand } from '@tinwright/core/internal';
 import { bendSurface } from './bend-surface.js';
 import { panelSurface } from './panel-surface.js';
 import { join, type Surface, type SurfaceLine } from './surface.js';
@@ -16,7 +16,7 @@ export type PanelMarks = ReadonlyMap<string, readonly Mark[]>;
 export function partSurface(
   formed: Standing,
   view: View,
-  pose: Pose = HOME,
+  pose: Pose = homePose(),
   marks: PanelMarks = new Map(),
 ): Surface {
   const placed = stand(formed, pose);

@@ -1,5 +1,5 @@
 import type { Pose, Vec3 } from '@tinwright/core';
-import { compose3, HOME, place3 } from '@tinwright/core/internal';
+import { compose3, homePose, place3 } from '@tinwright/core/internal';
 import { type FoldTree, mouldFrame, type TreeBend } from '../part/fold-tree.js';
 import { bendsTo, type LineFrame, lineFrame, poseInMachine } from '../part/line.js';
 import { type BentLump, lumpsOf } from '../part/lumps.js';
@@ -102,7 +102,7 @@ function wallsOn(
 ): readonly { readonly bend: TreeBend; readonly mould: Pose; readonly panel: number }[] {
   return panels.flatMap(({ bend, parent }, i) => {
     if (bend === null || stage(i) === 'flat') return [];
-    if (i === panel) return [{ bend, mould: HOME, panel: parent }];
+    if (i === panel) return [{ bend, mould: homePose(), panel: parent }];
     return parent === panel ? [{ bend, mould: mouldFrame(bend), panel: i }] : [];
   });
 }

@@ -1,6 +1,14 @@
 import type { Part, PartPanel, Point, Pose } from '@tinwright/core';
 import type { EdgeFold } from '@tinwright/core/family';
-import { bentPose, compose3, convexPieces, dot3, HOME, radians, type Turn } from '@tinwright/core/internal';
+import {
+  bentPose,
+  compose3,
+  convexPieces,
+  dot3,
+  homePose,
+  radians,
+  type Turn,
+} from '@tinwright/core/internal';
 
 /** Inside radius a machine is set for at a bend, mm. */
 export function setRadius({ insideRadius }: FoldTree, bend: TreeBend): number {
@@ -114,15 +122,15 @@ export function foldedTurn(
 /** Pose of a panel in its parent's frame, its bend at a stage. */
 export function poseInParent(tree: FoldTree, index: number, stage: Stage): Pose {
   const { bend } = tree.panels[index] as TreePanel;
-  if (bend === null) return HOME;
+  if (bend === null) return homePose();
   const turn = turnAt(tree, bend, stage);
   if (turn !== null) {
-    const bent = bentPose(HOME, bend.hinge, turn, tree.thickness);
+    const bent = bentPose(homePose(), bend.hinge, turn, tree.thickness);
     const left = stage === 'folded' ? foldedTurn(tree, bend).left : 0;
-    return left === 0 ? bent : compose3(bent, { ...HOME, origin: [0, left, 0] });
+    return left === 0 ? bent : compose3(bent, homePose([0, left, 0]));
   }
   // on the flat the panel lies a deduction nearer than its mould line
-  return compose3(mouldFrame(bend), { ...HOME, origin: [0, bend.allowance - 2 * bend.setback, 0] });
+  return compose3(mouldFrame(bend), homePose([0, bend.allowance - 2 * bend.setback, 0]));
 }
 
 /** The frame of a flange whose mould line lies on its parent's, in the parent's frame. */
@@ -155,7 +163,7 @@ export function poseFrom(tree: FoldTree, from: number, to: number, stage: (panel
     list
       .slice(0, list.indexOf(shared))
       .toReversed()
-      .reduce<Pose>((pose, p) => compose3(pose, poseInParent(tree, p, stage(p))), HOME);
+      .reduce<Pose>((pose, p) => compose3(pose, poseInParent(tree, p, stage(p))), homePose());
   return compose3(inverse(chain(up)), chain(down));
 }
 

@@ -1,5 +1,5 @@
 import type { Pose } from '@tinwright/core';
-import { compose3, HOME, place3, polygonArea } from '@tinwright/core/internal';
+import { compose3, homePose, place3, polygonArea } from '@tinwright/core/internal';
 import {
   bendsBetween,
   type FoldTree,
@@ -115,7 +115,7 @@ export function poseInMachine(
 
 /** The side that hangs by a line in the frame of the other one, as both lie before the stroke. */
 export function acrossFrame({ reach }: Pick<LineFrame, 'reach'>, bend: TreeBend): Pose {
-  return compose3(mouldFrame(bend), { ...HOME, origin: [0, reach.held + reach.free - 2 * bend.setback, 0] });
+  return compose3(mouldFrame(bend), homePose([0, reach.held + reach.free - 2 * bend.setback, 0]));
 }
 
 function subtreeHolds(tree: FoldTree, root: number, panel: number): boolean {

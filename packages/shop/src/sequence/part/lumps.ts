@@ -1,5 +1,5 @@
 import type { Vec3 } from '@tinwright/core';
-import { bendAxis, HOME, place3, radians } from '@tinwright/core/internal';
+import { bendAxis, homePose, place3, radians } from '@tinwright/core/internal';
 import { type FoldTree, type Stage, type TreePanel, turnAt } from './fold-tree.js';
 
 /** What of a part can be in the way: a panel, or the bent material of a bend. */
@@ -34,7 +34,7 @@ export function solidsOf(tree: FoldTree, { kind, panel }: BentLump, stage: Stage
     );
   const turn = it.bend === null ? null : turnAt(tree, it.bend, stage);
   if (it.bend === null || turn === null) return [];
-  const axis = bendAxis(HOME, it.bend.hinge, turn, tree.thickness);
+  const axis = bendAxis(homePose(), it.bend.hinge, turn, tree.thickness);
   const sweep = radians(Math.abs(turn.angle));
   const count = Math.max(1, Math.ceil(sweep / QUARTER - 1e-9));
   return Array.from({ length: count }, (_, i): Corners => {

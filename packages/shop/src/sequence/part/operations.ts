@@ -1,4 +1,4 @@
-import { HOME, place3 } from '@tinwright/core/internal';
+import { place3 } from '@tinwright/core/internal';
 import { bendsBetween, type FoldTree, poseFrom, type TreeBend, type TreePanel } from './fold-tree.js';
 import { both, isEmpty, type Mask, MOST_STEPS, maskOf } from './mask.js';
 
@@ -85,7 +85,7 @@ function lineKey(tree: FoldTree, { panel, action }: BendStage): string {
   const pose = poseFrom(tree, 0, parent, () => 'flat');
   const { origin, y } = bend.hinge.frame;
   const at = place3(pose, [origin[0], origin[1], 0]);
-  const out = place3({ ...pose, origin: HOME.origin }, [y[0], y[1], 0]);
+  const out = place3({ ...pose, origin: [0, 0, 0] }, [y[0], y[1], 0]);
   const distance = at[0] * out[0] + at[1] * out[1];
   const text = (v: number) => (Math.round(v * 1e4) / 1e4 + 0).toFixed(4);
   return [out[0], out[1], distance, bend.angle, bend.insideRadius, bend.setback, bend.allowance]
