@@ -6,7 +6,7 @@ import type { AnyFastenerKind } from '../joining/fastener.js';
 import type { Gives, ParamKit } from '../schema/kit.js';
 import type { Fastened } from './fasten.js';
 import type { StandingSheet } from './layers.js';
-import type { JointEnd, JointSpec, Placed, Seated } from './types.js';
+import { type JointEnd, type JointSpec, type Placed, pieceNames, type Seated } from './types.js';
 
 /** Bought parts of one kind in a job, one at each place. mm */
 export interface HardwareSpec {
@@ -22,6 +22,10 @@ export interface HardwareSpec {
   readonly by: JointSpec['by'];
   readonly path: Path;
 }
+
+/** Names of the bought parts of a row, one at each place. */
+export const boughtNames = ({ name, at }: Pick<HardwareSpec, 'name' | 'at'>): readonly string[] =>
+  pieceNames({ name, quantity: at.length });
 
 /** A bought part where it stands: a body of plain solids, x right, y up, z off the face it stands on. */
 export interface Bought extends Placed {

@@ -4,9 +4,10 @@ import type { Formed, FormedPanel } from '../fold/formed.js';
 import { homePose, type Pose, sub3 } from '../fold/space.js';
 import { bodyOf, type HardwareBlock } from '../hardware/body.js';
 import type { Bought, HardwareSpec } from './bought.js';
+import { boughtNames } from './bought.js';
 import { faceAt, faceFrame, lineFrame } from './bought-frame.js';
 import type { StandingFace } from './overlap.js';
-import { type Placed, pieceNames } from './types.js';
+import type { Placed } from './types.js';
 
 /** Bought parts of one row, and the faces they stand on. */
 export interface StandingRow {
@@ -28,7 +29,7 @@ export function standBought(spec: HardwareSpec, placed: readonly Placed[]): Stan
     const body = bodyOf(spec.params, sheet);
     if (body.along === 0 && spec.and !== null)
       fail('hardware-one', ['and'], `a ${spec.params.type} stands on one face`, 'Leave and: out');
-    const names = pieceNames({ name: spec.name, quantity: spec.at.length });
+    const names = boughtNames(spec);
     const formed = formedOf(body.blocks);
     const { part } = first.placed;
     const asPart = { ...part, name: spec.name, quantity: names.length, formed, made: false };

@@ -1,7 +1,7 @@
 import { nearestSize, passing, stepOf } from '../advice/nearest-size.js';
 import { assemble } from '../assembly/assemble.js';
-import type { HardwareSpec, JobHardware } from '../assembly/bought.js';
-import type { AssemblyPart, JointSpec } from '../assembly/types.js';
+import { boughtNames, type HardwareSpec, type JobHardware } from '../assembly/bought.js';
+import { type AssemblyPart, type JointSpec, pieceNames } from '../assembly/types.js';
 import type { CoreFinding } from '../errors/core-findings.js';
 import type { Change, Finding } from '../errors/finding.js';
 import { JobError, type Path } from '../errors/problem.js';
@@ -62,7 +62,7 @@ function changesFor(
     }
   };
   const budget = { step: stepOf(job.units), rungs: RUNGS, most: LONGEST };
-  const found = placesOf(pieces, job).flatMap((place): readonly Change[] => {
+  const found = placesOf(pieces, parts, job).flatMap((place): readonly Change[] => {
     const { path, given } = place;
     const near = nearestSize(
       Math.max(given, FIRST),
@@ -82,11 +82,16 @@ const isBetween = (f: Finding, pieces: readonly string[]) =>
   (f as CoreFinding & { readonly code: 'clash' }).values.between.every((s) => pieces.includes(s.piece));
 
 /** Places by which either piece may be moved without another size: told ones along a site, and those of bought parts. */
-function placesOf(pieces: readonly string[], job: JobJoints): readonly PlaceValue[] {
+function placesOf(
+  pieces: readonly string[],
+  parts: readonly AssemblyPart[],
+  job: JobJoints,
+): readonly PlaceValue[] {
   const { joints, hardware } = job;
-  const stands = (name: string) => pieces.some((p) => p === name || p.replace(/-\d+$/, '') === name);
+  const among = (names: readonly string[]) => names.some((name) => pieces.includes(name));
+  const ofPart = (name: string) => parts.filter((p) => p.name === name).flatMap(pieceNames);
   const ofJoints = joints.flatMap((joint, i): readonly PlaceValue[] => {
-    if (!stands(joint.to.piece)) return [];
+    if (!among([joint.to.piece, ...ofPart(joint.to.piece)])) return [];
     const set = (changed: Partial<JointSpec>): JobJoints => ({
       ...job,
       joints: joints.with(i, { ...joint, ...changed }),
@@ -103,17 +108,15 @@ function placesOf(pieces: readonly string[], job: JobJoints): readonly PlaceValu
       with: (v) => set({ places: { ...places, at: (places.at as readonly number[]).with(k, v) } }),
     }));
   });
-  return [...ofJoints, ...(hardware?.rows ?? []).flatMap((row, i) => ofBought(row, i, stands, job))];
+  const ofRows = (hardware?.rows ?? []).flatMap((row, i) =>
+    among(boughtNames(row)) ? ofBought(row, i, job) : [],
+  );
+  return [...ofJoints, ...ofRows];
 }
 
-function ofBought(
-  row: HardwareSpec,
-  i: number,
-  stands: (name: string) => boolean,
-  job: JobJoints,
-): readonly PlaceValue[] {
+function ofBought(row: HardwareSpec, i: number, job: JobJoints): readonly PlaceValue[] {
   const { hardware } = job;
-  if (hardware === null || !stands(row.name)) return [];
+  if (hardware === null) return [];
   return row.at.flatMap((place, k) =>
     Object.entries(place).map(([edge, given]): PlaceValue => {
       const moved = (v: number) => ({ ...row, at: row.at.with(k, { ...place, [edge]: v }) });

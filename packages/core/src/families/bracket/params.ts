@@ -1,7 +1,7 @@
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { holeRow } from '../hole-row.js';
+import { holeRow, rowEdge } from '../hole-row.js';
 
 /** A bracket: an angle, a Z or a U, with holes in its two outer legs. Outside sizes, mm and degrees. */
 export const values = {
@@ -19,9 +19,7 @@ export const values = {
       diameter: v.size('diameter of each hole', { max: 100 }),
       count: v.or(v.count('in each leg', 1, 40), 1),
       inset: v.size('from the free end of a leg to the middle of its holes'),
-      edge: v.maybe(
-        v.size('from the sides to the middle of the first and the last; evenly spread when left out'),
-      ),
+      edge: rowEdge,
     }),
   ),
 };

@@ -1,9 +1,10 @@
 import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { holeRow } from '../hole-row.js';
-import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
+import { holeRow, rowEdge } from '../hole-row.js';
+import { type Complaint, need, setback } from '../limits.js';
 import { SIDES, spanOf, type Walls } from '../walls.js';
 
 /** Play between a cover and its base on every side, mm. Common practice, no source. */
@@ -33,16 +34,14 @@ export const values = {
       length: v.size('how far they stand out of the sides'),
       diameter: v.size('diameter of the screw holes', { max: 100 }),
       count: v.or(v.count('holes in each tab', 1, 20), 2),
-      edge: v.maybe(
-        v.size('from the sides to the middle of the first and the last; evenly spread when left out'),
-      ),
+      edge: rowEdge,
     }),
   ),
   corner: v.or(
     v.word('open, or lap (north and south sides cover the ends of the others)', ['open', 'lap']),
     'open',
   ),
-  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  gap: cornerGap(),
 };
 
 export type CoverParams = Given<typeof values>;

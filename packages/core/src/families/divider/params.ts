@@ -1,7 +1,7 @@
 import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { LEAST_EDGE, NIP_CLEARANCE, nipValue } from '../corner-nip.js';
+import { LEAST_EDGE, NIP_CLEARANCE, nipValue } from '../corner-values.js';
 import { type Complaint, need } from '../limits.js';
 
 /** Play of a slot, 0.1 mm a side. Source: fabricators' design guides, 0.05 to 0.12 mm a side for a snug tab. */

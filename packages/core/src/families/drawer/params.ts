@@ -1,8 +1,9 @@
 import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
+import { type Complaint, need, setback } from '../limits.js';
 import type { Side, Walls } from '../walls.js';
 
 /** A drawer that hangs in its runners. Outside sizes, mm. */
@@ -47,7 +48,7 @@ export const values = {
     v.group('corner tabs of a tabbed drawer', { length: v.size('outside length of the corner tabs') }),
     { length: 15 },
   ),
-  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  gap: cornerGap(),
 };
 
 export type DrawerParams = Given<typeof values>;

@@ -1,11 +1,12 @@
 import { outsideSetback } from '../../bending/rule.js';
-import { wireAllowance, wireAllowanceRange } from '../../bending/wired-edge.js';
 import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { degrees, radians } from '../../units/angle.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, type Complaint, need } from '../limits.js';
+import { type Complaint, need } from '../limits.js';
+import { wireFits } from '../wire-fits.js';
 
 /** A pan with walls that lean out. Outside sizes, mm. */
 export const values = {
@@ -39,7 +40,7 @@ export const values = {
     v.group('corner tabs of folded corners', { length: v.size('outside length of the corner tabs') }),
     { length: 12 },
   ),
-  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  gap: cornerGap(),
 };
 
 export type FlaredPanParams = Given<typeof values>;
@@ -139,7 +140,7 @@ export function tabbedInset(p: FlaredPanParams, wall: PanWall, { thickness }: Sh
 }
 
 export function check(p: FlaredPanParams, sheet: Sheet): readonly Complaint[] {
-  const edge = p.edge.type === 'wire' ? wireFits(p.edge, sheet) : [];
+  const edge = p.edge.type === 'wire' ? rimFits(p.edge, sheet) : [];
   if (edge.length > 0) return edge;
   const rim = p.edge.type === 'wire' ? wireDiameter(p.edge) / 2 + sheet.thickness : 0;
   return [
@@ -148,17 +149,11 @@ export function check(p: FlaredPanParams, sheet: Sheet): readonly Complaint[] {
   ];
 }
 
-function wireFits(edge: Extract<PanEdge, { type: 'wire' }>, { thickness }: Sheet): readonly Complaint[] {
+function rimFits(edge: Extract<PanEdge, { type: 'wire' }>, { thickness }: Sheet): readonly Complaint[] {
   if (edge.diameter === null && edge.allowance === null)
     return [{ path: ['edge'], why: 'a wired edge without a wire', fix: 'Give diameter, or allowance' }];
-  const diameter = wireDiameter(edge);
-  const [least, most] = wireAllowanceRange(diameter, thickness);
-  const takes = wireAllowance({ ...edge, diameter });
   const path = ['edge', edge.allowance === null ? 'diameter' : 'allowance'];
-  return [
-    ...need(reaches(takes, least), path, 'the metal would not reach round the wire'),
-    ...need(reaches(most, takes), path, 'the metal would run on into the wall'),
-  ];
+  return wireFits({ ...edge, diameter: wireDiameter(edge) }, thickness, path, 'wall');
 }
 
 function tabsFit(p: FlaredPanParams, wall: PanWall, sheet: Sheet): readonly Complaint[] {

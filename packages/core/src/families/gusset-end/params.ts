@@ -1,7 +1,7 @@
 import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { LEAST_EDGE, NIP_CLEARANCE, nipValue } from '../corner-nip.js';
+import { LEAST_EDGE, NIP_CLEARANCE, nipValue } from '../corner-values.js';
 import { type Complaint, need } from '../limits.js';
 
 /** A flat end with sloped shoulders. mm */

@@ -1,7 +1,7 @@
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP } from '../limits.js';
 
 /** A channel-shaped handle with tabs. Outside sizes, mm. */
 export const values = {
@@ -11,7 +11,7 @@ export const values = {
   hem: v.hem('hem along the edge of both sides, folded in; leave out for none'),
   tabs: v.group('tabs at both ends, folded down', {
     length: v.size('outside length of the tabs'),
-    gap: v.or(v.size('kept between the tabs and the sides at the corners', { min: 0, max: 20 }), CORNER_GAP),
+    gap: cornerGap('kept between the tabs and the sides at the corners'),
   }),
   feet: v.maybe(
     v.group('feet turned outwards at the ends of the tabs, to stand on a face; leave out for none', {

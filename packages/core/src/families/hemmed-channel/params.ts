@@ -1,8 +1,9 @@
 import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, type Complaint, need } from '../limits.js';
+import { type Complaint, need } from '../limits.js';
 
 /** Panels an end tab can hang on. */
 export type TabSite = 'base' | 'north' | 'south';
@@ -29,7 +30,7 @@ export const values = {
         ),
         'slant',
       ),
-      gap: v.or(v.size('kept between neighbouring tabs', { min: 0, max: 20 }), CORNER_GAP),
+      gap: cornerGap('kept between neighbouring tabs'),
       room: v.maybe(
         v.size('thickness of what will stand against the tabs; one sheet when left out', { min: 0, max: 20 }),
       ),

@@ -3,12 +3,13 @@ import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, hem, panel, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
+import { outsideWalls } from '../upright-box.js';
 import { cornerTabs, ENDS, SIDES, tabInset, wallSites } from '../walls.js';
 import { describe } from './describe.js';
-import { check, derived, type HingedBoxParams, halfWalls, rimDepth, values } from './params.js';
+import { check, derived, type HingedBoxParams, rimDepth, values } from './params.js';
 
 function build(p: HingedBoxParams, sheet: Sheet): readonly Step[] {
-  const walls = halfWalls(p, sheet);
+  const walls = outsideWalls(p, sheet);
   const tabbed = p.corner === 'tabbed';
   const tabs = { length: p.tabs.length, by: ['tabs', 'length'], gap: p.gap, rimDepth: () => rimDepth(p) };
   const wall = { panels: ['base', 'north', 'hem-north'] };
@@ -39,7 +40,7 @@ function build(p: HingedBoxParams, sheet: Sheet): readonly Step[] {
 /** Where angles are fastened, their legs up the walls, and where the tray stands on them. */
 function ledges({ ledge, ...p }: HingedBoxParams, sheet: Sheet): readonly Step[] {
   if (ledge === null) return [];
-  const { length, width } = halfWalls({ ledge, ...p }, sheet);
+  const { length, width } = outsideWalls(p, sheet);
   const up = ledge.height - sheet.thickness + ledge.leg / 2;
   return [
     ...ENDS.map((end) =>

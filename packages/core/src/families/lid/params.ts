@@ -1,7 +1,8 @@
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, hemHeight } from '../limits.js';
+import { hemHeight } from '../limits.js';
 
 /** Play a lid gets on every side beyond what its bends and hems take, mm. Common practice, no source. */
 const USUAL_PLAY = 0.3;
@@ -41,7 +42,7 @@ export const values = {
     ]),
     'open',
   ),
-  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  gap: cornerGap(),
 };
 
 export type LidParams = Given<typeof values>;

@@ -2,8 +2,9 @@ import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { radians } from '../../units/angle.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
+import { type Complaint, need, setback } from '../limits.js';
 
 /** One flat cheek of a duct's offset. mm, degrees */
 export const values = {
@@ -13,7 +14,7 @@ export const values = {
   straight: v.size('of the shorter straight edge, at either end'),
   tabs: v.group('tabs along both sides, inside the wrappers', {
     length: v.size('outside length of the tabs'),
-    gap: v.or(v.size('that tabs stand back from the mitre at each corner', { min: 0, max: 20 }), CORNER_GAP),
+    gap: cornerGap('that tabs stand back from the mitre at each corner'),
   }),
   hand: v.or(
     v.word('right (its right end steps up, tabs towards you) or left; a duct takes one of each', [

@@ -4,8 +4,10 @@ import { reliefHole, reliefSlot } from '../../fold/corners/relief.js';
 import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
+import { type Complaint, need, setback } from '../limits.js';
+import { lengthsInside, lengthsOutside, outsideWalls, tabsMeet } from '../upright-box.js';
 import { SIDES, type Side } from '../walls.js';
 
 /** A box open at the top. mm */
@@ -47,7 +49,7 @@ export const values = {
   ),
   flangeReturn: v.maybe(v.size('flange folded in at the rim of every wall; hems then sit on its edge')),
   relief: v.or(v.word('none, hole or slot at the root of the corners', ['none', 'hole', 'slot']), 'none'),
-  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  gap: cornerGap(),
 };
 
 export type OpenBoxParams = Given<typeof values>;
@@ -60,13 +62,13 @@ export interface BoxSizes {
 }
 
 /** Inside sizes become outside ones here, once: two thicknesses across, one in height. */
-export function boxSizes(p: OpenBoxParams, { thickness }: Sheet): BoxSizes {
-  const [across, up] = p.dimensions === 'inside' ? [2 * thickness, thickness] : [0, 0];
+export function boxSizes(p: OpenBoxParams, sheet: Sheet): BoxSizes {
+  const { length, width } = outsideWalls(p, sheet);
   return {
-    length: p.length + across,
-    width: p.width + across,
+    length,
+    width,
     wall: (side) => ({
-      height: (p.heights?.[side] ?? p.height) + up,
+      height: outsideWalls({ ...p, height: p.heights?.[side] ?? p.height }, sheet).height(side),
       hem: p.hems === null ? p.hem : p.hems[side],
     }),
   };
@@ -88,11 +90,7 @@ export function check(p: OpenBoxParams, sheet: Sheet): readonly Complaint[] {
       ['flangeReturn'],
       'returns from both sides would meet',
     ),
-    ...need(
-      p.corner !== 'tabbed' || reaches(width / 2 - p.gap, p.tabs.length),
-      ['tabs', 'length'],
-      (say) => `tabs from both sides would meet across a width of ${say.size(width)}`,
-    ),
+    ...tabsMeet(p, width),
   ];
 }
 
@@ -114,26 +112,14 @@ export function derived(p: OpenBoxParams, sheet: Sheet): readonly DerivedSize[] 
   const { height } = box.wall('north');
   const follows = (p.heights?.north ?? null) === null ? 'height' : 'heights.north';
   return [
-    derivedSize(
-      'insideLength',
-      box.length - 2 * t,
-      'length',
-      'between the inside faces of the west and east walls',
-    ),
-    derivedSize(
-      'insideWidth',
-      box.width - 2 * t,
-      'width',
-      'between the inside faces of the south and north walls',
-    ),
+    ...lengthsInside(box, t),
     derivedSize(
       'insideHeight',
       height - t,
       follows,
       'from the inside of the base to the rim of the north wall',
     ),
-    derivedSize('outsideLength', box.length, 'length', 'over the west and east walls'),
-    derivedSize('outsideWidth', box.width, 'width', 'over the south and north walls'),
+    ...lengthsOutside(box),
     derivedSize('rimHeight', height, follows, 'from the outside of the base to the rim of the north wall'),
   ];
 }

@@ -1,10 +1,11 @@
-import { wireAllowance, wireAllowanceRange } from '../../bending/wired-edge.js';
 import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { degrees } from '../../units/angle.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
+import { type Complaint, need, setback } from '../limits.js';
+import { wireFits } from '../wire-fits.js';
 
 /** A scoop with a back, two sides that open towards the lip, and a lip. Outside sizes, mm. */
 export const values = {
@@ -31,7 +32,7 @@ export const values = {
     v.group('tabs of the back, inside the sides', { length: v.size('outside length of the tabs') }),
     { length: 15 },
   ),
-  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  gap: cornerGap(),
 };
 
 export type ScoopParams = Given<typeof values>;
@@ -82,17 +83,14 @@ export function check(p: ScoopParams, sheet: Sheet): readonly Complaint[] {
       ['tabs', 'length'],
       'the sides slope down before the tabs end',
     ),
-    ...(p.lip.type === 'wire' ? wireFits(p.lip.diameter, sheet) : []),
-  ];
-}
-
-function wireFits(diameter: number, { thickness }: Sheet): readonly Complaint[] {
-  const [least, most] = wireAllowanceRange(diameter, thickness);
-  const takes = wireAllowance({ diameter, allowance: null });
-  const path = ['lip', 'diameter'];
-  return [
-    ...need(reaches(takes, least), path, 'the metal would not reach round the wire'),
-    ...need(reaches(most, takes), path, 'the metal would run on into the bottom'),
+    ...(p.lip.type === 'wire'
+      ? wireFits(
+          { diameter: p.lip.diameter, allowance: null },
+          sheet.thickness,
+          ['lip', 'diameter'],
+          'bottom',
+        )
+      : []),
   ];
 }
 

@@ -1,9 +1,10 @@
 import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { holeRow } from '../hole-row.js';
-import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
+import { holeRow, rowEdge } from '../hole-row.js';
+import { type Complaint, need, setback } from '../limits.js';
 
 /** A shelf with doubled edges and tabbed ends. Outside sizes, mm. */
 export const values = {
@@ -22,14 +23,12 @@ export const values = {
         v.group('a row of holes in each tab; leave out for none', {
           diameter: v.size('diameter of each hole', { max: 100 }),
           count: v.or(v.count('in each tab', 1, 20), 2),
-          edge: v.maybe(
-            v.size('from the sides to the middle of the first and the last; evenly spread when left out'),
-          ),
+          edge: rowEdge,
         }),
       ),
     }),
   ),
-  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  gap: cornerGap(),
 };
 
 export type ShelfParams = Given<typeof values>;

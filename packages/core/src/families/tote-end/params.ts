@@ -1,7 +1,8 @@
 import { reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
+import { cornerGap } from '../corner-values.js';
+import { type Complaint, need, setback } from '../limits.js';
 
 /** An end that carries its own tabs. Outside sizes, mm. */
 export const values = {
@@ -11,7 +12,7 @@ export const values = {
   crownWidth: v.size('width of the flat top'),
   tabs: v.group('tabs along the foot and the sides', {
     length: v.size('outside length of the tabs'),
-    gap: v.or(v.size('kept between neighbouring tabs', { min: 0, max: 20 }), CORNER_GAP),
+    gap: cornerGap('kept between neighbouring tabs'),
   }),
   bar: v.maybe(
     v.group('hole for a round bar; leave out for none', {

@@ -3,12 +3,13 @@ import { rectangle } from '../../fold/outline.js';
 import type { Sheet, Step } from '../../fold/tree.js';
 import { asked, corners, flange, panel, site } from '../../fold/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
+import { outsideWalls } from '../upright-box.js';
 import { cornerTabs, SIDES, type Side, spanOf, tabInset, wallSites } from '../walls.js';
 import { describe } from './describe.js';
-import { check, derived, rimDepth, type TrayParams, trayWalls, values } from './params.js';
+import { check, derived, rimDepth, type TrayParams, values } from './params.js';
 
 function build(p: TrayParams, sheet: Sheet): readonly Step[] {
-  const walls = trayWalls(p, sheet);
+  const walls = outsideWalls(p, sheet);
   const tabbed = p.corner === 'tabbed';
   const tabs = {
     length: p.tabs.length,
@@ -53,7 +54,7 @@ function rim({ rim: { return: width, lip } }: TrayParams, side: Side): readonly 
 /** Where an angle goes round the outside of the corner after a wall, clockwise: over the rim by the rise. */
 function stackCorner({ stack, ...p }: TrayParams, side: Side, sheet: Sheet): readonly Step[] {
   if (stack === null) return [];
-  const walls = trayWalls({ stack, ...p }, sheet);
+  const walls = outsideWalls(p, sheet);
   const next = { north: 'east', east: 'south', south: 'west', west: 'north' } as const;
   const faces = [side, next[side]].map((panel) => ({ panel, face: 'unmarked' as const }));
   const middle = (walls.height(side) + 2 * stack.rise + stack.play) / 2;

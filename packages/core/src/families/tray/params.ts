@@ -1,9 +1,10 @@
 import { LEAST_METAL, reaches } from '../../fold/least.js';
 import type { Sheet } from '../../fold/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
+import { boxCorner, cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
-import { CORNER_GAP, type Complaint, need, setback } from '../limits.js';
-import type { Walls } from '../walls.js';
+import { type Complaint, need, setback } from '../limits.js';
+import { lengthsInside, lengthsOutside, outsideWalls, tabsMeet } from '../upright-box.js';
 
 /** A tray whose rim is returned inwards. mm */
 export const values = {
@@ -18,13 +19,7 @@ export const values = {
     return: v.size('width of the return, from the outside of the wall'),
     lip: v.maybe(v.size('depth of a lip turned down at the edge of the return; leave out for none')),
   }),
-  corner: v.or(
-    v.word('open (square notch) or tabbed (tabs of the north and south walls behind the other two)', [
-      'open',
-      'tabbed',
-    ]),
-    'open',
-  ),
+  corner: boxCorner('open'),
   tabs: v.or(
     v.group('corner tabs of a tabbed tray', { length: v.size('outside length of the corner tabs') }),
     { length: 15 },
@@ -35,23 +30,17 @@ export const values = {
       play: v.or(v.size('kept between the angles of trays that stand on each other', { max: 50 }), 1),
     }),
   ),
-  gap: v.or(v.size('kept between neighbours at the corners', { min: 0, max: 20 }), CORNER_GAP),
+  gap: cornerGap(),
 };
 
 export type TrayParams = Given<typeof values>;
-
-/** Outside sizes: inside ones become two thicknesses longer across, one higher. mm */
-export function trayWalls(p: TrayParams, { thickness }: Sheet): Walls {
-  const [across, up] = p.dimensions === 'inside' ? [2 * thickness, thickness] : [0, 0];
-  return { length: p.length + across, width: p.width + across, height: () => p.height + up };
-}
 
 /** How far the rim reaches down along a wall, mm: a lip stands off the wall, its return's bend does not. */
 export const rimDepth = (p: TrayParams, sheet: Sheet): number =>
   Math.max(setback(sheet), p.rim.lip !== null && p.rim.return < p.tabs.length ? p.rim.lip : 0);
 
 export function check(p: TrayParams, sheet: Sheet): readonly Complaint[] {
-  const { length, width, height } = trayWalls(p, sheet);
+  const { length, width, height } = outsideWalls(p, sheet);
   const { lip } = p.rim;
   return [
     ...need(
@@ -64,11 +53,7 @@ export function check(p: TrayParams, sheet: Sheet): readonly Complaint[] {
       ['rim', 'lip'],
       'it would reach the base',
     ),
-    ...need(
-      p.corner !== 'tabbed' || reaches(width / 2 - p.gap, p.tabs.length),
-      ['tabs', 'length'],
-      (say) => `tabs from both sides would meet across a width of ${say.size(width)}`,
-    ),
+    ...tabsMeet(p, width),
     ...need(
       p.stack === null || reaches(height('north'), 2 * p.stack.rise + p.stack.play),
       ['stack', 'rise'],
@@ -78,30 +63,19 @@ export function check(p: TrayParams, sheet: Sheet): readonly Complaint[] {
 }
 
 export function derived(p: TrayParams, sheet: Sheet): readonly DerivedSize[] {
-  const { length, width, height } = trayWalls(p, sheet);
+  const walls = outsideWalls(p, sheet);
+  const { length, width } = walls;
   const t = sheet.thickness;
-  const high = height('north');
+  const high = walls.height('north');
   return [
-    derivedSize(
-      'insideLength',
-      length - 2 * t,
-      'length',
-      'between the inside faces of the west and east walls',
-    ),
-    derivedSize(
-      'insideWidth',
-      width - 2 * t,
-      'width',
-      'between the inside faces of the south and north walls',
-    ),
+    ...lengthsInside(walls, t),
     derivedSize(
       'insideHeight',
       high - 2 * t,
       'height',
       'from the inside of the base to the underside of the returns',
     ),
-    derivedSize('outsideLength', length, 'length', 'over the west and east walls'),
-    derivedSize('outsideWidth', width, 'width', 'over the south and north walls'),
+    ...lengthsOutside(walls),
     derivedSize('rimHeight', high, 'height', 'from the outside of the base to the top of the returns'),
     derivedSize('openLength', length - 2 * p.rim.return, 'length', 'between the returns, along x'),
     derivedSize('openWidth', width - 2 * p.rim.return, 'width', 'between the returns, along y'),
