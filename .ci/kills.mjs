@@ -4,7 +4,16 @@
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  watch,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { ready, root } from './ready.mjs';
 
@@ -20,7 +29,10 @@ mkdirSync(folder, { recursive: true });
 /** The same numbers between 0 and 1 for the same seed. */
 const random = (name) => createHash('sha256').update(`${seed} ${name}`).digest().readUInt32LE() / 2 ** 32;
 
-/** Runs the command in a folder; killed after so many ms. */
+/**
+ * Runs the command in a folder; killed so many ms after its start, or, with folders to look at, after the first sign of
+ * it in one of them.
+ */
 function tinwright(cwd, argv, kill = null) {
   const start = performance.now();
   const child = spawn(process.execPath, [join(root, 'packages/cli/bin/tinwright.js'), ...argv], { cwd });
@@ -29,10 +41,16 @@ function tinwright(cwd, argv, kill = null) {
     stream.on('data', (chunk) => {
       said += chunk;
     });
-  const timer = kill === null ? null : setTimeout(() => child.kill('SIGKILL'), kill);
+  let timer = null;
+  const due = () => {
+    timer ??= setTimeout(() => child.kill('SIGKILL'), kill.ms);
+  };
+  if (kill?.signs.length === 0) due();
+  const looks = kill?.signs.map((folder) => watch(folder, due)) ?? [];
   return new Promise((done) =>
     child.on('close', (exit, signal) => {
       clearTimeout(timer);
+      for (const look of looks) look.close();
       done({ exit, signal, said, ms: performance.now() - start });
     }),
   );
@@ -60,8 +78,14 @@ const count = { old: 0, new: 0, between: 0 };
 const told = (name, round) => {
   if (round % 20 === 0) process.stderr.write(`${name} ${round}: ${JSON.stringify(count)}\n`);
 };
-/** The moment of a kill: most of a run is starting up, so the latter part of it. */
-const moment = (name, ms) => ms * (0.35 + 0.75 * random(name));
+/**
+ * The moment of a kill. Most of a run is starting up: every third is killed at any time in the latter part of it, the
+ * others soon after they have begun to write.
+ */
+function moment(name, ms, folders) {
+  if (random(`${name} how`) < 1 / 3) return { ms: ms * (0.35 + 0.75 * random(name)), signs: [] };
+  return { ms: ms * 0.3 * random(name) ** 2, signs: folders.filter((f) => existsSync(f)) };
+}
 
 const JOB = `units: mm
 stock: { material: galvanised-steel, thickness: 1 }
@@ -93,7 +117,7 @@ async function shear() {
     told('shear', round);
     rmSync(at('killed'), { recursive: true, force: true });
     cpSync(at('start'), at('killed'), { recursive: true });
-    await tinwright(at('killed'), argv, moment(`shear ${round}`, whole.ms));
+    await tinwright(at('killed'), argv, moment(`shear ${round}`, whole.ms, [at('killed')]));
     const [set, rack] = [contents(at('killed', 'out')), text('killed', 'rack.yaml')];
     const is = sets.findIndex((s) => JSON.stringify(s) === JSON.stringify(set));
     const cut = racks.indexOf(rack);
@@ -128,7 +152,11 @@ async function sizes() {
     told('sizes', round);
     rmSync(at('sizes', 'killed'), { recursive: true, force: true });
     cpSync(at('sizes', 'old'), at('sizes', 'killed'), { recursive: true });
-    await tinwright(at('sizes'), argv('new', 'killed'), moment(`sizes ${round}`, whole.ms));
+    await tinwright(
+      at('sizes'),
+      argv('new', 'killed'),
+      moment(`sizes ${round}`, whole.ms, [at('sizes', 'killed')]),
+    );
     const found = contents(at('sizes', 'killed'));
     const beside = litter(at('sizes', 'killed')).filter((p) => p.endsWith('tinwright-old'));
     const names = Array.from({ length: 150 }, (_, i) => `t${i}`);
@@ -211,7 +239,11 @@ async function replaced(name) {
   for (let round = 0; round < rounds; round++) {
     told(name, round);
     renew('killed');
-    await run('killed', 1, moment(`${name} ${round}`, whole.ms));
+    await run(
+      'killed',
+      1,
+      moment(`${name} ${round}`, whole.ms, [at(name, 'killed'), at(name, 'killed', 'out')]),
+    );
     const is = sets.indexOf(stands('killed'));
     // killed between the two renames nothing stands; the set lies beside and comes back
     const aside =

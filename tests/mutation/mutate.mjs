@@ -27,6 +27,7 @@ const SWAPS = new Map([
 export function mutate(path, text, first) {
   const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
   const mutants = [];
+  const lines = text.split('\n');
   const own = (node) => text.slice(node.getStart(source), node.end);
 
   const add = (node, fresh) => {
@@ -37,6 +38,7 @@ export function mutate(path, text, first) {
       number,
       path,
       line,
+      text: lines[line - 1].trim(),
       from: short(own(node)),
       to: short(fresh),
     });

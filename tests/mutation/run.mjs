@@ -8,6 +8,7 @@ import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import { ready, root } from '../../.ci/ready.mjs';
 import { buildTests, sourcesIn, testsOf } from './build.mjs';
+import { reasonOf, unmet } from './equal.mjs';
 import { mutate } from './mutate.mjs';
 
 const { values } = parseArgs({
@@ -16,6 +17,7 @@ const { values } = parseArgs({
     sample: { type: 'string', default: '150' },
     seed: { type: 'string', default: '1' },
     only: { type: 'string', default: '' },
+    threads: { type: 'string', default: '1' },
   },
 });
 const STALLED = 300_000; // ms on a busy machine: a mutant that runs this long runs for ever
@@ -26,7 +28,9 @@ ready();
 mkdirSync(join(root, 'out'), { recursive: true });
 const file = join(root, 'out/mutants.mjs');
 const program = pathToFileURL(file).href;
+const tests = testsOf(root, ['core']).filter((t) => !SLOW.test(t));
 const mutants = await build(values.files.split(','));
+const threads = Array.from({ length: Number(values.threads) }, (_, k) => k);
 process.stdout.write(`${mutants.length} mutants in ${values.files}, seed ${values.seed}\n`);
 
 /** Writes the program with every mutant of these folders of core. */
@@ -38,7 +42,6 @@ async function build(rooms) {
     texts.set(path, made.text);
     found.push(...made.mutants);
   }
-  const tests = testsOf(root, ['core']).filter((t) => !SLOW.test(t));
   await buildTests({ root, tests, texts }, file);
   return found;
 }
@@ -53,7 +56,9 @@ const chosen = mutants
 
 /** Runs a worker until it is done: true; or until it stands still. */
 function work(data, heard) {
-  const worker = new Worker(new URL('./worker.mjs', import.meta.url), { workerData: { program, ...data } });
+  const worker = new Worker(new URL('./worker.mjs', import.meta.url), {
+    workerData: { program, count: mutants.length, ...data },
+  });
   return new Promise((done, failed) => {
     let [timer, whole] = [undefined, false];
     const wait = () => {
@@ -83,10 +88,15 @@ async function baseline() {
     if (of === hash) return files;
   }
   const files = [];
-  const whole = await work({ alive: null }, (m) => {
-    if (m.kind === 'file') files.push(m);
-  });
-  if (!whole) throw new Error('the tests did not come to their end');
+  const shares = threads.map((k) => [...tests.keys()].filter((i) => i % threads.length === k));
+  const whole = await Promise.all(
+    shares.map((share) =>
+      work({ alive: null, files: share.map((i) => ({ i })) }, (m) => {
+        if (m.kind === 'file') files.push(m);
+      }),
+    ),
+  );
+  if (whole.includes(false)) throw new Error('the tests did not come to their end');
   writeFileSync(kept, JSON.stringify({ of: hash, files }));
   return files;
 }
@@ -98,7 +108,7 @@ for (const { failed, tests } of files) {
     process.stdout.write(`left out, it fails by itself: ${t.name}: ${t.failed}\n`);
 }
 
-const due = ({ tests }) => tests.reduce((sum, t) => sum + t.ms, 0);
+const took = ({ tests }) => tests.reduce((sum, t) => sum + t.ms, 0);
 /** Files that come by a mutant, the quickest first, with the tests that do, or all of one that does when it is loaded. */
 function filesFor(n) {
   return files
@@ -111,7 +121,7 @@ function filesFor(n) {
       return {
         i,
         tests: places.toSorted((a, b) => tests[a].ms - tests[b].ms),
-        ms: due({ tests: places.map((k) => tests[k]) }),
+        ms: took({ tests: places.map((k) => tests[k]) }),
       };
     })
     .filter((f) => f.tests.length > 0)
@@ -119,18 +129,36 @@ function filesFor(n) {
     .slice(0, MOST_FILES);
 }
 
-let dead = 0;
-for (const [done, { number, path, line, from, to }] of chosen.entries()) {
+const count = { tried: 0, dead: 0, equal: 0 };
+const share = (n, of) => `${n} of ${of} die, ${((100 * n) / of).toFixed(1)} %`;
+
+async function tryOne(mutant) {
+  const { number, path, line, from, to } = mutant;
   const by = filesFor(number);
   let killer = 'it never ends';
   const whole = await work({ alive: number, files: by }, (m) => {
     killer = m.by;
   });
-  if (killer !== null || !whole) dead += 1;
-  else
-    process.stdout.write(
-      `lives: ${number} ${path}:${line} ${from} → ${to}${by.length === 0 ? ' (no test comes by)' : ''}\n`,
-    );
-  if (done % 10 === 9) process.stdout.write(`${dead} of ${done + 1} die\n`);
+  count.tried += 1;
+  if (killer !== null || !whole) count.dead += 1;
+  else {
+    const why = reasonOf(mutant);
+    if (why !== null) count.equal += 1;
+    const more = why !== null ? ` (equal: ${why})` : by.length === 0 ? ' (no test comes by)' : '';
+    process.stdout.write(`lives: ${number} ${path}:${line} ${from} → ${to}${more}\n`);
+  }
+  if (count.tried % 10 === 0) process.stdout.write(`${share(count.dead, count.tried)}\n`);
 }
-process.stdout.write(`${dead} of ${chosen.length} die, ${((100 * dead) / chosen.length).toFixed(1)} %\n`);
+
+const due = [...chosen];
+await Promise.all(
+  threads.map(async () => {
+    for (let next = due.shift(); next !== undefined; next = due.shift()) await tryOne(next);
+  }),
+);
+for (const { path, text } of unmet(mutants))
+  process.stdout.write(`no mutant is like this one now: ${path}: ${text}\n`);
+const { tried, dead, equal } = count;
+process.stdout.write(
+  `${share(dead, tried)}; without ${equal} that read the same: ${share(dead, tried - equal)}\n`,
+);

@@ -2,12 +2,21 @@
 // takes and comes by; with one it runs those that come by it, the quickest file first, until one fails.
 import { parentPort, workerData } from 'node:worker_threads';
 
-const { program, alive, files } = workerData;
-let seen = new Set();
-globalThis.$mutant = (n) => {
-  seen?.add(n);
-  return n === alive;
+const { program, alive, files, count } = workerData;
+/** Of every mutant: was it come by? */
+const seen = new Uint8Array(count);
+const look = (n) => {
+  seen[n] = 1;
+  return false;
 };
+globalThis.$mutant = alive === null ? look : (n) => n === alive;
+
+/** Mutants come by since this was last asked. */
+function come() {
+  const found = [...seen.keys()].filter((n) => seen[n] === 1);
+  seen.fill(0);
+  return found;
+}
 
 const say = (message) => parentPort.postMessage(message);
 
@@ -32,28 +41,25 @@ async function load({ loaders, collected, before }, i) {
 }
 
 async function measure(loaded) {
-  const core = [...seen];
-  for (const i of loaded.loaders.keys()) {
-    seen = new Set();
+  const core = come();
+  for (const { i } of files) {
     const { tests, error } = await load(loaded, i);
-    const covers = [...core, ...seen];
+    const covers = [...core, ...come()];
     const found = [];
     for (const { name, work } of tests) {
-      seen = new Set();
       const start = process.cpuUsage();
       const failed = await failure(work);
       const { user, system } = process.cpuUsage(start);
       const ms = (user + system) / 1000;
-      found.push({ name, ms, failed: failed && String(failed).slice(0, 300), covers: [...seen] });
+      found.push({ name, ms, failed: failed && String(failed).slice(0, 300), covers: come() });
       say({ kind: 'alive' });
     }
     say({ kind: 'file', i, failed: error && String(error), covers, tests: found });
   }
 }
 
-/** The first test that fails; null when none does. @param files each with the places of its tests to run */
+/** The first test that fails; null when none does. Each file has the places of its tests to run. */
 async function killer(loaded) {
-  seen = null;
   for (const { i, tests: places } of files) {
     const { tests, error } = await load(loaded, i);
     if (error !== null) return String(error).slice(0, 100);

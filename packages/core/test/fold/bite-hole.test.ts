@@ -1,7 +1,7 @@
 import { JobError } from '@tinwright/core';
 import { corner, loopArea } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { biteHole } from '../../src/fold/bite-hole.js';
+import { biteHole, outOfHole } from '../../src/fold/bite-hole.js';
 
 const strip = [corner(0, 0), corner(60, 0), corner(60, 10), corner(0, 10)];
 
@@ -28,4 +28,98 @@ test('a hole that swallows the outline or misses it is refused', () => {
     { centre: [30, 200], radius: 4 },
   ] as const)
     expect(() => biteHole(strip, circle)).toThrow('is too large');
+});
+
+/** An L: its corner at (20, 10) is turned inwards. */
+const angled = [corner(0, 0), corner(60, 0), corner(60, 10), corner(20, 10), corner(20, 40), corner(0, 40)];
+
+test.each<[string, readonly [number, number], number, number]>([
+  // of the whole circle, what of it lies in the metal
+  ['at an outward corner: a quarter', [60, 10], 4, Math.PI * 4],
+  ['at the inward corner: three quarters', [20, 10], 4, Math.PI * 12],
+  ['on an edge: a half', [40, 10], 4, Math.PI * 8],
+  ['on an edge, its middle 2 outside: a segment', [40, 12], 4, 16 * Math.acos(0.5) - 2 * Math.sqrt(12)],
+  [
+    'on an edge, its middle 2 inside: the rest of it',
+    [40, 8],
+    4,
+    Math.PI * 16 - (16 * Math.acos(0.5) - 2 * Math.sqrt(12)),
+  ],
+])('a hole %s, whichever corner the outline starts with', (_, centre, radius, area) => {
+  for (const start of angled.keys()) {
+    const loop = [...angled.slice(start), ...angled.slice(0, start)];
+    const bitten = biteHole(loop, { centre, radius });
+    expect(loopArea(bitten)).toBeCloseTo(600 + 600 - area, 9);
+    for (const { at } of bitten)
+      expect(Math.hypot(at[0] - centre[0], at[1] - centre[1])).toBeGreaterThan(radius - 1e-9);
+    expect(bitten.filter((v) => v.bulge !== 0)).toHaveLength(1);
+  }
+});
+
+test('a second hole beside the first is taken too; one into the arc of the first is refused', () => {
+  const once = biteHole(angled, { centre: [20, 10], radius: 3 });
+  expect(loopArea(biteHole(once, { centre: [60, 10], radius: 3 }))).toBeCloseTo(
+    1200 - Math.PI * (6.75 + 2.25),
+    9,
+  );
+  expect(() => biteHole(once, { centre: [25, 10], radius: 3 })).toThrow('is too large');
+});
+
+test('a hole over two edges that face each other is refused: the outline would fall in two', () => {
+  for (const start of angled.keys())
+    expect(() =>
+      biteHole([...angled.slice(start), ...angled.slice(0, start)], { centre: [40, 5], radius: 6 }),
+    ).toThrow('is too large');
+});
+
+test('a line is pulled back to the circle at the end that lies in it, at both, or at neither', () => {
+  const circle = { centre: [10, 5], radius: 5 } as const;
+  expect(
+    outOfHole(
+      [
+        [10, 5],
+        [30, 5],
+      ],
+      circle,
+    ),
+  ).toEqual([
+    [15, 5],
+    [30, 5],
+  ]);
+  expect(
+    outOfHole(
+      [
+        [30, 5],
+        [10, 5],
+      ],
+      circle,
+    ),
+  ).toEqual([
+    [30, 5],
+    [15, 5],
+  ]);
+  expect(
+    outOfHole(
+      [
+        [0, 20],
+        [30, 20],
+      ],
+      circle,
+    ),
+  ).toEqual([
+    [0, 20],
+    [30, 20],
+  ]);
+  expect(
+    outOfHole(
+      [
+        [-20, 5],
+        [7, 5],
+      ],
+      circle,
+    ),
+  ).toEqual([
+    [-20, 5],
+    [5, 5],
+  ]);
 });
