@@ -2,7 +2,7 @@
 // to fail for each. Prints what they let through.
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { basename, dirname, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
@@ -22,7 +22,7 @@ const { values } = parseArgs({
 });
 const STALLED = 300_000; // ms on a busy machine: a mutant that runs this long runs for ever
 const SLOW = /\/(job|families)\/(advice|cutouts)\.test/; // try hundreds of parts to say a size that works
-const MOST_FILES = 25; // of a mutant; the quickest that come by it
+const MOST_FILES = 25; // of a mutant, that come by it
 
 ready();
 mkdirSync(join(root, 'out'), { recursive: true });
@@ -109,23 +109,33 @@ for (const { failed, tests } of files) {
 }
 
 const took = ({ tests }) => tests.reduce((sum, t) => sum + t.ms, 0);
-/** Files that come by a mutant, the quickest first, with the tests that do, or all of one that does when it is loaded. */
-function filesFor(n) {
+/** How far a test file stands from a source: 0 the one of its name, 1 one of its folder, 2 any other. */
+function away(i, path) {
+  const [folder, name] = [basename(dirname(path)), basename(path, '.ts')];
+  if (basename(dirname(tests[i])) !== folder) return 2;
+  return basename(tests[i], '.test.ts') === name ? 0 : 1;
+}
+
+/**
+ * Files that come by a mutant, those of its own folder first, then the quickest, with the tests that do, or all of one
+ * that does when it is loaded.
+ */
+function filesFor({ number, path }) {
   return files
     .filter((f) => f.failed === null)
-    .map(({ i, covers, tests }) => {
-      const early = covers.includes(n);
-      const places = [...tests.keys()].filter(
-        (k) => tests[k].failed === null && (early || tests[k].covers.includes(n)),
+    .map((f) => {
+      const early = f.covers.includes(number);
+      const places = [...f.tests.keys()].filter(
+        (k) => f.tests[k].failed === null && (early || f.tests[k].covers.includes(number)),
       );
       return {
-        i,
-        tests: places.toSorted((a, b) => tests[a].ms - tests[b].ms),
-        ms: took({ tests: places.map((k) => tests[k]) }),
+        i: f.i,
+        tests: places.toSorted((a, b) => f.tests[a].ms - f.tests[b].ms),
+        ms: took({ tests: places.map((k) => f.tests[k]) }),
       };
     })
     .filter((f) => f.tests.length > 0)
-    .toSorted((a, b) => a.ms - b.ms)
+    .toSorted((a, b) => away(a.i, path) - away(b.i, path) || a.ms - b.ms)
     .slice(0, MOST_FILES);
 }
 
@@ -134,7 +144,7 @@ const share = (n, of) => `${n} of ${of} die, ${((100 * n) / of).toFixed(1)} %`;
 
 async function tryOne(mutant) {
   const { number, path, line, from, to } = mutant;
-  const by = filesFor(number);
+  const by = filesFor(mutant);
   let killer = 'it never ends';
   const whole = await work({ alive: number, files: by }, (m) => {
     killer = m.by;
