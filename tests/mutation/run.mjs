@@ -20,7 +20,7 @@ const { values } = parseArgs({
     threads: { type: 'string', default: '1' },
   },
 });
-const STALLED = 300_000; // ms on a busy machine: a mutant that runs this long runs for ever
+const STALLED = 5; // s of processor time, and ten times what its slowest test takes: a mutant that runs on runs for ever
 const SLOW = /\/(job|families)\/(advice|cutouts)\.test/; // try hundreds of parts to say a size that works
 const MOST_FILES = 25; // of a mutant, that come by it
 
@@ -54,26 +54,28 @@ const chosen = mutants
   .slice(0, Number(values.sample))
   .filter((m) => values.only === '' || values.only.split(',').includes(String(m.number)));
 
-/** Runs a worker until it is done: true; or until it stands still. */
-function work(data, heard) {
+/** Processor time of all threads so far, s. */
+const spent = () => process.cpuUsage().user / 1e6;
+
+/** Runs a worker until it is done: true; or until it takes more than so many s of processor time over one test. */
+function work(data, limit, heard) {
   const worker = new Worker(new URL('./worker.mjs', import.meta.url), {
     workerData: { program, count: mutants.length, ...data },
   });
   return new Promise((done, failed) => {
-    let [timer, whole] = [undefined, false];
-    const wait = () => {
-      clearTimeout(timer);
-      timer = setTimeout(() => void worker.terminate(), STALLED);
-    };
-    wait();
+    let [since, whole] = [spent(), false];
+    // threads share what there is
+    const watch = setInterval(() => {
+      if (spent() - since > limit * threads.length) void worker.terminate();
+    }, 1000);
     worker.on('message', (m) => {
-      wait();
+      since = spent();
       if (m.kind === 'done') whole = true;
-      else heard(m);
+      else if (m.kind !== 'alive') heard(m);
     });
     worker.on('error', failed);
     worker.on('exit', () => {
-      clearTimeout(timer);
+      clearInterval(watch);
       done(whole);
     });
   });
@@ -91,7 +93,7 @@ async function baseline() {
   const shares = threads.map((k) => [...tests.keys()].filter((i) => i % threads.length === k));
   const whole = await Promise.all(
     shares.map((share) =>
-      work({ alive: null, files: share.map((i) => ({ i })) }, (m) => {
+      work({ alive: null, files: share.map((i) => ({ i })) }, Infinity, (m) => {
         if (m.kind === 'file') files.push(m);
       }),
     ),
@@ -132,6 +134,7 @@ function filesFor({ number, path }) {
         i: f.i,
         tests: places.toSorted((a, b) => f.tests[a].ms - f.tests[b].ms),
         ms: took({ tests: places.map((k) => f.tests[k]) }),
+        slowest: Math.max(0, ...places.map((k) => f.tests[k].ms)),
       };
     })
     .filter((f) => f.tests.length > 0)
@@ -146,7 +149,8 @@ async function tryOne(mutant) {
   const { number, path, line, from, to } = mutant;
   const by = filesFor(mutant);
   let killer = 'it never ends';
-  const whole = await work({ alive: number, files: by }, (m) => {
+  const slowest = Math.max(0, ...by.map((f) => f.slowest)) / 1000;
+  const whole = await work({ alive: number, files: by }, STALLED + 10 * slowest, (m) => {
     killer = m.by;
   });
   count.tried += 1;

@@ -63,7 +63,10 @@ async function killer(loaded) {
   for (const { i, tests: places } of files) {
     const { tests, error } = await load(loaded, i);
     if (error !== null) return String(error).slice(0, 100);
-    for (const k of places) if ((await failure(tests[k].work)) !== null) return tests[k].name;
+    for (const k of places) {
+      if ((await failure(tests[k].work)) !== null) return tests[k].name;
+      say({ kind: 'alive' });
+    }
   }
   return null;
 }
