@@ -1,3 +1,22 @@
+import { bentStrip } from './german/bent-strip.js';
+import { bracket } from './german/bracket.js';
+import { cover } from './german/cover.js';
+import { divider } from './german/divider.js';
+import { drawer } from './german/drawer.js';
+import { duct } from './german/duct.js';
+import { flaredPan } from './german/flared-pan.js';
+import { gussetEnd } from './german/gusset-end.js';
+import { handle } from './german/handle.js';
+import { hemmedChannel } from './german/hemmed-channel.js';
+import { hingedBox } from './german/hinged-box.js';
+import { hopper } from './german/hopper.js';
+import { lid } from './german/lid.js';
+import { offsetCheek } from './german/offset-cheek.js';
+import { openBox } from './german/open-box.js';
+import { scoop } from './german/scoop.js';
+import { shelf } from './german/shelf.js';
+import { toteEnd } from './german/tote-end.js';
+import { tray } from './german/tray.js';
 import type { FamilyWords } from './words.js';
 
 /** Families in German; in English they say it themselves. */
@@ -8,340 +27,24 @@ export const GERMAN_FAMILIES: FamilyWords = {
     gap: 'lichter Spalt eines offenen Umschlags, lichte Weite eines tropfenförmigen',
   },
   families: {
-    'hemmed-channel': {
-      title: 'Kanal mit umgeschlagenen Seiten',
-      sizes: {
-        length: 'zwischen den Außenseiten der gekanteten Endlaschen',
-        width: 'über die Außenseiten der Seiten',
-        height: 'Höhe der Seiten, über den Umschlag',
-        hem: 'Umschlag am Rand beider Seiten, nach innen; weglassen für keinen',
-        endTabs: 'Laschen an beiden Enden; weglassen für offene Enden',
-        'endTabs.length': 'Außenlänge der Laschen',
-        'endTabs.on': 'Flächen mit Laschen: base, north, south',
-        'endTabs.notch':
-          'schräg (45° oder die Gehrung zwischen Laschen), rechtwinklig oder mit Freibohrung im Grund',
-        'endTabs.gap': 'zwischen benachbarten Laschen frei',
-        'endTabs.room': 'Dicke dessen, was an den Laschen anliegt; eine Blechdicke, wenn weggelassen',
-      },
-    },
-    'gusset-end': {
-      title: 'Stirnblech mit schrägen Schultern',
-      sizes: {
-        width: 'über die geraden Seiten',
-        shoulderHeight: 'von der Unterkante bis zum Beginn der Schrägen',
-        height: 'von der Unterkante bis zur Oberkante',
-        crownWidth: 'Breite der geraden Oberkante',
-        cornerNip: 'Schenkel des 45°-Schnitts an den unteren Ecken',
-      },
-    },
-    'tote-end': {
-      title: 'Stirnblech mit eigenen Laschen',
-      sizes: {
-        width: 'über die Außenseiten der Seitenlaschen',
-        shoulderHeight: 'von der Unterkante bis zum Beginn der Schrägen; so hoch sind die Seitenlaschen',
-        height: 'von der Unterkante bis zur Oberkante',
-        crownWidth: 'Breite der geraden Oberkante',
-        tabs: 'Laschen am Fuß und an den Seiten',
-        'tabs.length': 'Außenlänge der Laschen',
-        'tabs.gap': 'zwischen benachbarten Laschen frei',
-        bar: 'Loch für eine runde Stange; weglassen für keines',
-        'bar.diameter': 'Durchmesser des Lochs',
-        'bar.below': 'von der Oberkante bis zur Lochmitte',
-      },
-    },
-    handle: {
-      title: 'Griff',
-      sizes: {
-        span: 'über die Außenseiten der gekanteten Laschen',
-        width: 'über die Außenseiten der Seiten',
-        sideDepth: 'Tiefe der Seiten, über den Umschlag',
-        hem: 'Umschlag an der Kante beider Seiten, nach innen; weglassen für keinen',
-        tabs: 'Laschen an beiden Enden, nach unten gekantet',
-        'tabs.length': 'Außenlänge der Laschen',
-        'tabs.gap': 'zwischen Laschen und Seiten an den Ecken frei',
-        feet: 'Füße an den Enden der Laschen, nach außen gekantet, um auf einer Fläche zu stehen; weglassen für keine',
-        'feet.length': 'wie weit sie vor den Laschen stehen',
-      },
-    },
-    'open-box': {
-      title: 'oben offener Kasten',
-      sizes: {
-        length: 'über West- und Ostwand, oder zwischen ihnen, wo Innenmaße gegeben sind',
-        width: 'über Süd- und Nordwand, oder zwischen ihnen',
-        height: 'Höhe aller Wände, über das am Rand Gekantete',
-        heights: 'Wände, die abweichen: north, south, east, west',
-        'heights.north': 'Höhe der Nordwand',
-        'heights.south': 'Höhe der Südwand',
-        'heights.east': 'Höhe der Ostwand',
-        'heights.west': 'Höhe der Westwand',
-        dimensions: 'außen oder innen: wie Länge, Breite und Höhen gemeint sind',
-        corner:
-          'offen (rechtwinklig ausgeklinkt), überlappt (Nord- und Südwand decken die Enden der anderen), mit Laschen (hinter West- und Ostwand)',
-        tabs: 'Ecklaschen eines Kastens mit Laschen',
-        'tabs.length': 'Außenlänge der Ecklaschen',
-        hem: 'Umschlag an jedem Rand, nach innen: Art, Länge, Spalt',
-        hems: 'ein Umschlag für jede Wand; weggelassene Wände haben keinen',
-        'hems.north': 'der Nordwand',
-        'hems.south': 'der Südwand',
-        'hems.east': 'der Ostwand',
-        'hems.west': 'der Westwand',
-        flangeReturn: 'Bord am Rand jeder Wand, nach innen; Umschläge sitzen dann an dessen Kante',
-        relief: 'nichts, Loch oder Schlitz im Grund der Ecken',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    tray: {
-      title: 'Schale mit eingezogenem Rand',
-      sizes: {
-        length: 'über West- und Ostwand, oder zwischen ihnen, wo Innenmaße gegeben sind',
-        width: 'über Süd- und Nordwand, oder zwischen ihnen',
-        height: 'Höhe der Wände, über die Borde',
-        dimensions: 'außen oder innen: wie Länge, Breite und Höhe gemeint sind',
-        rim: 'was am Rand jeder Wand nach innen gekantet ist',
-        'rim.return': 'Breite des Bords, von der Außenseite der Wand',
-        'rim.lip': 'Tiefe einer Lippe, an der Kante des Bords nach unten gekantet; weglassen für keine',
-        corner:
-          'offen (rechtwinklig ausgeklinkt) oder mit Laschen (der Nord- und Südwand hinter den anderen)',
-        tabs: 'Ecklaschen einer Schale mit Laschen',
-        'tabs.length': 'Außenlänge der Ecklaschen',
-        stack: 'Plätze an den vier Ecken für Winkel, die die Schale darüber halten; weglassen für keine',
-        'stack.rise': 'wie weit die Winkel über den Rand stehen',
-        'stack.play': 'zwischen den Winkeln aufeinander stehender Schalen frei',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    duct: {
-      title: 'rechteckiger Kanal',
-      sizes: {
-        length: 'des Stücks, über Borde oder Umschläge an seinen Enden',
-        width: 'quer, über die Außenseiten',
-        height: 'über die Außenseiten',
-        piece:
-          'wrap (alle vier Seiten aus einem Blech) oder half (zwei Seiten; zwei gleiche ergeben den Kanal)',
-        seam: 'der Lasche, die die Naht schließt, innen im Kanal',
-        play: 'zwischen der Lasche und der Seite, an der sie liegt',
-        ends: 'Enden: glatt, mit Borden (jede Seite nach außen) oder für Schieber (die senkrechten Seiten nach außen umgeschlagen, die anderen glatt)',
-        'ends.type': 'glatt, mit Borden oder für Schieber',
-        'ends.width': 'wie weit die Borde nach außen stehen',
-        'ends.fold': 'Breite der Umschläge',
-        crossBreak: 'none, oder scribed: Linien von Ecke zu Ecke jeder Seite, zum Kreuzsicken',
-      },
-    },
-    drawer: {
-      title: 'Schublade mit Laufborden und Griff',
-      sizes: {
-        width: 'über die Außenseiten der Seiten',
-        depth: 'über die Außenseiten von Front und Rückwand',
-        height: 'Höhe der Seiten und der Rückwand',
-        front: 'Höhe der Front; so hoch wie die Seiten, wenn weggelassen',
-        runners:
-          'Borde am Rand der Seiten, nach außen gekantet, auf denen die Schublade läuft; weglassen für keine',
-        'runners.over': 'Breite über beide Borde',
-        pull: 'womit sie geöffnet wird: nichts, Lippe (Rand der Front nach außen und unten) oder Löcher für einen Griff',
-        'pull.type': 'nichts, Lippe oder Löcher',
-        'pull.depth': 'wie weit die Lippe vor der Front steht',
-        'pull.drop': 'wie weit sie nach unten reicht, von ihrer Oberseite',
-        'pull.diameter': 'Durchmesser jedes der beiden Löcher',
-        'pull.spacing': 'zwischen ihren Mitten',
-        'pull.below': 'vom Rand der Front bis zu ihren Mitten',
-        hem: 'Umschlag am Rand der Rückwand und der Front ohne Lippe, nach innen; weglassen für keinen',
-        corner:
-          'offen (rechtwinklig ausgeklinkt) oder mit Laschen (von Front und Rückwand hinter den Seiten)',
-        tabs: 'Ecklaschen einer Schublade mit Laschen',
-        'tabs.length': 'Außenlänge der Ecklaschen',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    cover: {
-      title: 'Haube mit Lüftung',
-      sizes: {
-        length: 'Länge der Grundplatte, auf die sie geht, außen',
-        width: 'Breite der Grundplatte, auf die sie geht, außen',
-        height: 'von der Oberseite der Platte bis zur Kante der Seiten',
-        overlap:
-          'Höhe der Wände der Grundplatte, über die die Seiten reichen; die halbe Höhe, wenn weggelassen',
-        clearance: 'Spiel zwischen Seiten und Grundplatte',
-        vents: 'Felder runder Löcher, die Luft durchlassen; weglassen für keine',
-        'vents.on': 'wo sie sind: top, north, south, east, west',
-        'vents.diameter': 'Durchmesser jedes Lochs',
-        'vents.pitch': 'von Mitte zu Mitte, in der Reihe und von Reihe zu Reihe',
-        'vents.columns': 'Löcher in einer Reihe',
-        'vents.rows': 'Reihen',
-        tabs: 'Schraublaschen, an den Kanten der West- und Ostseite nach außen; weglassen für keine',
-        'tabs.length': 'wie weit sie vor den Seiten stehen',
-        'tabs.diameter': 'Durchmesser der Schraublöcher',
-        'tabs.count': 'Löcher in jeder Lasche',
-        'tabs.edge':
-          'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
-        corner: 'offen oder überlappt (Nord- und Südseite decken die Enden der anderen)',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    shelf: {
-      title: 'Regalboden mit gedoppelten Kanten',
-      sizes: {
-        length: 'über die Außenseiten der Endlaschen',
-        depth: 'über die Außenseiten von Vorder- und Hinterkante',
-        edge: 'Vorder- und Hinterkante, nach unten gekantet und gedoppelt',
-        'edge.height': 'von der Oberseite des Bodens bis zur Umschlagkante',
-        'edge.fold':
-          'wie weit das Blech innen wieder hinaufreicht; so weit die Kantung Platz lässt, wenn weggelassen',
-        ends: 'Laschen an beiden Enden, nach unten gekantet; weglassen für keine',
-        'ends.length': 'Außenlänge der Laschen',
-        'ends.holes': 'eine Reihe Löcher in jeder Lasche; weglassen für keine',
-        'ends.holes.diameter': 'Durchmesser jedes Lochs',
-        'ends.holes.count': 'in jeder Lasche',
-        'ends.holes.edge':
-          'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    'hinged-box': {
-      title: 'Hälfte eines Klappkastens',
-      sizes: {
-        length: 'über West- und Ostwand, oder zwischen ihnen, wo Innenmaße gegeben sind',
-        width: 'über Süd- und Nordwand, oder zwischen ihnen',
-        height: 'Höhe dieser Hälfte, über das am Rand Gekantete',
-        dimensions: 'außen oder innen: wie Länge, Breite und Höhe gemeint sind',
-        hem: 'Umschlag an jedem Rand, nach innen; weglassen für keinen',
-        ledge: 'Plätze an West- und Ostwand für Winkel, die einen Einsatz tragen; weglassen für keine',
-        'ledge.height': 'von der Unterseite bis dahin, wo der Einsatz steht',
-        'ledge.leg': 'Höhe der Winkel, an der Wand',
-        corner:
-          'offen (rechtwinklig ausgeklinkt) oder mit Laschen (der Nord- und Südwand hinter den anderen)',
-        tabs: 'Ecklaschen eines Kastens mit Laschen',
-        'tabs.length': 'Außenlänge der Ecklaschen',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    scoop: {
-      title: 'Schaufel',
-      sizes: {
-        length: 'von der Außenseite der Rückwand bis zur Lippe',
-        width: 'über die Außenseiten der Seiten, an der Rückwand',
-        height: 'Höhe der Rückwand und der Seiten',
-        flare: 'wie weit jede Seite über die Länge nach außen steht',
-        slope: 'wie weit hinter der Lippe die Seiten ihre Höhe erreichen; die halbe Länge, wenn weggelassen',
-        lip: 'Vorderkante des Bodens: glatt, Umschlag (nach unten) oder Draht (nach unten gerollt)',
-        'lip.type': 'glatt, Umschlag oder Draht',
-        'lip.length': 'fertige Breite des Umschlags',
-        'lip.diameter': 'Durchmesser des Drahts',
-        tabs: 'Laschen der Rückwand, innen an den Seiten',
-        'tabs.length': 'Außenlänge der Laschen',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    'offset-cheek': {
-      title: 'Wange einer Kanaletage',
-      sizes: {
-        offset: 'wie weit der Kanal zur Seite versetzt, quer zu seinen geraden Enden',
-        angle: 'beide Knicke, von geradeaus gemessen',
-        height: 'über die Außenseiten der Laschen, überall: des Kanals zwischen seinen Mänteln',
-        straight: 'der kürzeren geraden Kante, an jedem Ende',
-        tabs: 'Laschen an beiden Längsseiten, innen an den Mänteln',
-        'tabs.length': 'Außenlänge der Laschen',
-        'tabs.gap': 'so weit stehen die Laschen an jeder Ecke von der Gehrung zurück',
-        hand: 'right (das rechte Ende steht höher, Laschen zum Betrachter) oder left; ein Kanal braucht von jeder eine',
-      },
-    },
-    lid: {
-      title: 'Deckel mit Zarge',
-      sizes: {
-        length: 'Länge dessen, was er deckt, außen; der Öffnung, in die er fällt, innen',
-        width: 'Breite dessen, was er deckt, außen; der Öffnung, in die er fällt, innen',
-        depth: 'von der Oberseite der Platte bis zur Kante der Zarge',
-        fit: 'darüber (Zarge außen um den Kasten) oder darin (Zarge in der Öffnung, Platte auf dem Rand)',
-        clearance: 'Spiel zwischen Zarge und Kasten auf jeder Seite',
-        hem: 'Umschlag an der Kante der Zarge, nach innen; weglassen für keinen',
-        ledge: 'wie weit die Platte eines Deckels, der hineinfällt, über die Zarge steht',
-        corner:
-          'eines Deckels, der darüber geht: offen oder überlappt (Nord- und Südzarge decken die Enden der anderen)',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    divider: {
-      title: 'Trennwand für einen Kasten',
-      sizes: {
-        length: 'über die Außenseiten der Laschen, oder von Ende zu Ende',
-        height: 'Höhe der Platte',
-        tabs: 'Laschen an beiden Enden; weglassen für keine',
-        'tabs.length': 'Außenlänge der Laschen',
-        slots: 'Schlitze für kreuzende Trennwände; weglassen für keine',
-        'slots.at': 'Mitte jedes Schlitzes vom Westende, der Reihe nach',
-        'slots.from': 'oben oder unten: die Kante, von der sie geschnitten sind; was kreuzt, hat die andere',
-        'slots.crossing': 'Dicke dessen, was kreuzt; eine Blechdicke, wenn weggelassen',
-        'slots.clearance': 'Spiel quer im Schlitz und darunter',
-        cornerNip: 'wie weit die unteren Ecken zurückstehen',
-      },
-    },
-    'flared-pan': {
-      title: 'Wanne mit schrägen Wänden',
-      sizes: {
-        bottom: 'des Bodens, zwischen den Linien, in denen sich die Außenseiten von Wänden und Boden treffen',
-        'bottom.length': 'Länge des Bodens, entlang x',
-        'bottom.width': 'Breite des Bodens, entlang y',
-        depth: 'von der Unterseite des Bodens bis zur Oberkante des fertigen Randes',
-        flare: 'wie weit jede Wand über die Tiefe nach außen steht; 0 für senkrechte Wände',
-        edge: 'Rand: glatt, Umschlag (nach innen) oder Draht (nach außen gerollt)',
-        'edge.type': 'glatt, Umschlag oder Draht',
-        'edge.length': 'fertige Breite des Umschlags',
-        'edge.diameter': 'Durchmesser des Drahts',
-        'edge.allowance': 'Blech, das die Rolle braucht; 2,5 Drahtdurchmesser, wenn weggelassen',
-        corner: 'auf Gehrung oder gefaltet (Laschen der Nord- und Südwand innen an den anderen)',
-        tabs: 'Ecklaschen gefalteter Ecken',
-        'tabs.length': 'Außenlänge der Ecklaschen',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    hopper: {
-      title: 'Trichter',
-      sizes: {
-        bottom: 'des Bodens, zwischen den Linien, in denen sich die Außenseiten von Wänden und Boden treffen',
-        'bottom.length': 'des Bodens, entlang x',
-        'bottom.width': 'des Bodens, entlang y',
-        depth: 'von der Unterseite des Bodens bis zur Oberkante des fertigen Randes',
-        flare: 'wie weit jede Wand über die Tiefe nach außen steht; 0 für senkrechte Wände',
-        edge: 'Rand: glatt, Umschlag (nach innen) oder Draht (nach außen gerollt)',
-        'edge.type': 'glatt, Umschlag oder Draht',
-        'edge.length': 'fertige Breite des Umschlags',
-        'edge.diameter': 'Durchmesser des Drahts',
-        'edge.allowance': 'Blech, das die Rolle braucht; 2,5 Drahtdurchmesser, wenn weggelassen',
-        corner: 'auf Gehrung oder gefaltet (Laschen der Nord- und Südwand innen an den anderen)',
-        tabs: 'Ecklaschen gefalteter Ecken',
-        'tabs.length': 'Außenlänge der Ecklaschen',
-        throat: 'rechteckige Öffnung im Boden',
-        'throat.length': 'der Öffnung, entlang x',
-        'throat.width': 'der Öffnung, entlang y',
-        'throat.west': 'vom Westrand des Bodens bis zur Öffnung; ohne Angabe in der Mitte',
-        'throat.south': 'vom Südrand des Bodens bis zur Öffnung; ohne Angabe in der Mitte',
-        gap: 'zwischen Nachbarn an den Ecken frei',
-      },
-    },
-    bracket: {
-      title: 'Winkel mit Löchern',
-      sizes: {
-        profile: 'angle (eine Kantung), z (zwei, die zweite zurück) oder u (zwei in derselben Richtung)',
-        width: 'Breite entlang der Kantungen',
-        base: 'äußerer Schenkel, der flach liegt, vom freien Ende bis zur ersten Kantung',
-        web: 'äußerer Schenkel zwischen den Kantungen eines Z oder U',
-        leg: 'äußerer Schenkel am Ende des Winkels',
-        angle: 'jede Kantung, von flach an gemessen',
-        holes: 'Löcher in einer Reihe quer über Grund und letzten Schenkel; weglassen für keine',
-        'holes.diameter': 'Durchmesser jedes Lochs',
-        'holes.count': 'in jedem Schenkel',
-        'holes.inset': 'vom freien Ende eines Schenkels bis zur Mitte seiner Löcher',
-        'holes.edge':
-          'von den Seiten bis zur Mitte des ersten und des letzten; gleichmäßig verteilt, wenn weggelassen',
-      },
-    },
-    'bent-strip': {
-      title: 'Streifen mit parallelen Kantungen',
-      sizes: {
-        width: 'Breite entlang der Kantungen',
-        legs: 'Außenschenkel der Reihe nach, einer mehr als Kantungen; über 90° bis zur äußeren Tangente',
-        angles: 'aus der Ebene gebogen, positiv nach oben, -180 bis 180',
-        insideRadii: 'einer für alle Kantungen oder je einer; der des Blechs, wenn weggelassen',
-      },
-    },
+    'hemmed-channel': hemmedChannel,
+    'gusset-end': gussetEnd,
+    'tote-end': toteEnd,
+    handle,
+    'open-box': openBox,
+    tray,
+    duct,
+    drawer,
+    cover,
+    shelf,
+    'hinged-box': hingedBox,
+    scoop,
+    'offset-cheek': offsetCheek,
+    lid,
+    divider,
+    'flared-pan': flaredPan,
+    hopper,
+    bracket,
+    'bent-strip': bentStrip,
   },
 };
