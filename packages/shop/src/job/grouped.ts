@@ -46,7 +46,8 @@ export function* grouped(
 /** Seconds of a job: of every piece what is no set-up, and the set-ups once. */
 function secondsOf({ sequences, batch }: Grouped, parts: readonly PartPlan[], shop: Shop): number {
   const handled = sequences.map(
-    (s, i) => (parts[i] as PartPlan).quantity * (s.seconds - batchOf([s], shop).apart),
+    // of its seconds, set-ups are shared among the pieces
+    (s, i) => (parts[i] as PartPlan).quantity * s.seconds - batchOf([s], shop).apart,
   );
   return batch.seconds + handled.reduce((a, b) => a + b, 0);
 }

@@ -20,3 +20,25 @@ export const DEFAULT_COSTS: Costs = frozen({
   dress: 20,
   walk: 30,
 });
+
+/** What handling costs for one piece of several. Seconds */
+export interface PieceCosts extends Costs {
+  /** Tools loosened and put back for a piece that comes in or off no other way: once, and for each of them. */
+  readonly loosen: number;
+  readonly loosenEach: number;
+}
+
+/**
+ * Costs of a piece where so many are made: every operation is done on all of them before the next, so what is set on a
+ * machine, and the way to it, is shared among them; what is done to a piece is not.
+ */
+export const pieceCosts = (costs: Costs, quantity: number): PieceCosts => ({
+  ...costs,
+  loosen: costs.tools,
+  loosenEach: costs.tool,
+  tools: costs.tools / quantity,
+  tool: costs.tool / quantity,
+  stop: costs.stop / quantity,
+  setBack: costs.setBack / quantity,
+  walk: costs.walk / quantity,
+});

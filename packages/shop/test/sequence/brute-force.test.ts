@@ -57,8 +57,8 @@ function cheapestOf(problem: BendProblem): number {
   return rest(NONE, null);
 }
 
-const problemFor = ({ name, part, material, mass, flat }: PartPlan, shop: Shop) =>
-  problemOf({ name, part, material, mass, blank: flat.blank.max }, shop);
+const problemFor = ({ name, part, quantity, material, mass, flat }: PartPlan, shop: Shop) =>
+  problemOf({ name, part, quantity, material, mass, blank: flat.blank.max }, shop);
 
 function agrees(part: PartPlan, shop: Shop): void {
   const found = findPlan(problemFor(part, shop));

@@ -4,6 +4,7 @@ import { splitOff } from '../part/split.js';
 import { anyPlan } from '../search/find-plan.js';
 import { problemOf } from '../search/problem.js';
 import type { Mend } from './plan.js';
+import { partToBend } from './planned-sequence.js';
 import { choose } from './smallest-core.js';
 
 const LAP = 15; // mm of a flange to rivet or weld through, up to the outside of the wall on it; judgement
@@ -52,9 +53,7 @@ export function apartMends(
 const nested = ({ panels }: Part, ids: readonly string[]): boolean =>
   panels.some((p) => ids.includes(p.id) && p.hang !== null && ids.includes(p.hang.bend.parent));
 
-function goes({ name, material, mass, flat }: PartPlan, part: Part, shop: Shop): boolean {
+function goes(plan: PartPlan, part: Part, shop: Shop): boolean {
   if (part.panels.length === 1) return true;
-  return (
-    anyPlan(problemOf({ name, part, material, mass, blank: flat.blank.max }, shop), MOST_WHOLE).moves !== null
-  );
+  return anyPlan(problemOf({ ...partToBend(plan), part }, shop), MOST_WHOLE).moves !== null;
 }

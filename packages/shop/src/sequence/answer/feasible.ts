@@ -4,6 +4,7 @@ import { dive } from '../search/dive.js';
 import { anyPlan } from '../search/find-plan.js';
 import { problemOf } from '../search/problem.js';
 import type { BendProblem, Move } from '../search/states.js';
+import { partToBend } from './planned-sequence.js';
 import { onlySteps, stepsWith } from './smallest-core.js';
 
 /** A part with other parameters, or in another shop, of which is asked whether it can be bent. */
@@ -19,8 +20,7 @@ export interface Variant {
 function problemFor({ plan, params, shop }: Variant): BendProblem | null {
   try {
     const part = plan.family.part(params, plan.sheet);
-    const { material, mass, name } = plan;
-    return problemOf({ name, part, material, mass, blank: plan.flat.blank.max }, shop);
+    return problemOf({ ...partToBend(plan), part }, shop);
   } catch {
     return null; // corners leave nothing at this size
   }

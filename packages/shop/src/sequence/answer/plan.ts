@@ -75,7 +75,7 @@ export interface BendStep extends BendStroke {
   readonly takeOff: RemovalWay | null;
   /** Only on a press brake. */
   readonly press: PressSetting | null;
-  /** Seconds up to the end of it. */
+  /** Seconds up to the end of it, set-ups shared among the pieces. */
   readonly seconds: number;
 }
 
@@ -155,7 +155,7 @@ export interface Sequence {
   /** True when all orders were looked at: an infeasible part has none, an optimal plan is the cheapest. */
   readonly proved: boolean;
   readonly steps: readonly BendStep[];
-  /** Of handling by the shop's costs; no plan takes less than the bound. */
+  /** Of handling a piece by the shop's costs, set-ups shared among all that are made; no plan takes less than the bound. */
   readonly seconds: number;
   readonly bound: number;
   /** (seconds − bound) ÷ seconds: 0 for an optimal plan. */

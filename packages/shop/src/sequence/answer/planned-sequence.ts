@@ -6,8 +6,8 @@ import { bendStep } from './bend-step.js';
 import type { Sequence } from './plan.js';
 
 /** A planned part as the planner of bends wants it. */
-export function partToBend({ name, part, material, mass, flat }: PartPlan): PartToBend {
-  return { name, part, material, mass, blank: flat.blank.max };
+export function partToBend({ name, part, quantity, material, mass, flat }: PartPlan): PartToBend {
+  return { name, part, quantity, material, mass, blank: flat.blank.max };
 }
 
 /** A plan that was found, as a shop makes it: optimal where the bound says that none takes less. */

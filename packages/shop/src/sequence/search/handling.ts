@@ -1,4 +1,5 @@
 import { place3 } from '@tinwright/core/internal';
+import type { PieceCosts } from '../../machines/costs.js';
 import type { Costs } from '../../machines/shop.js';
 import { poseFrom, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import type { HeldSide } from '../part/line.js';
@@ -36,7 +37,7 @@ export interface Setting {
 
 /** What placing hangs on. */
 export interface PlacingInput {
-  readonly costs: Costs;
+  readonly costs: PieceCosts;
   readonly scale: number;
   readonly heading: (operation: LineStroke, held: HeldSide) => number;
   readonly setting: (operation: LineStroke, station: Station) => Setting;

@@ -1,4 +1,4 @@
-import type { Costs } from '../../machines/shop.js';
+import type { PieceCosts } from '../../machines/costs.js';
 import type { Mounting, Station, Stretch } from '../stations/station.js';
 import { mounted } from '../stations/stretches.js';
 import type { ToolSet } from './fingers.js';
@@ -121,11 +121,11 @@ const bareEnds = (set: NonNullable<ToolSet>, stretches: readonly Stretch[], inne
 function mountCost(
   { operation, putIn, takeOff, swings }: Mounting,
   station: Station,
-  costs: Costs,
+  costs: PieceCosts,
   pieces: number,
 ): number {
   const ways = [putIn, takeOff].map((way) => {
-    if (way === 'with-fingers') return costs.tools + costs.tool * pieces;
+    if (way === 'with-fingers') return costs.loosen + costs.loosenEach * pieces;
     return way === 'tilted' ? costs.hook : 0;
   });
   return strokeCost(operation, station, costs) + (swings ? costs.swing : 0) + sum(ways);

@@ -1,5 +1,6 @@
 import type { Material, Part, Point } from '@tinwright/core';
 import { brakeAt, brakesOf } from '../../machines/brakes.js';
+import { pieceCosts } from '../../machines/costs.js';
 import type { Press, Shop } from '../../machines/shop.js';
 import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
 import { foldSetting } from '../../tools/leaf-setting.js';
@@ -25,6 +26,8 @@ export interface PartToBend {
   readonly name: string;
   readonly part: Part;
   readonly material: Material;
+  /** Pieces that are made of it. */
+  readonly quantity: number;
   /** kg of one piece. */
   readonly mass: number;
   /** Size of the blank, mm. */
@@ -34,7 +37,7 @@ export interface PartToBend {
 const HEM_FOLD = 135; // degrees a hem is folded to without a leaf; judgement
 
 /** The search problem of a part in a shop. */
-export function problemOf({ part, material, mass, blank }: PartToBend, shop: Shop): BendProblem {
+export function problemOf({ part, quantity, material, mass, blank }: PartToBend, shop: Shop): BendProblem {
   const longest = Math.max(...blank);
   const { thickness, insideRadius } = part.sheet;
   const springback = springbackOf(shop.strips, material.name, thickness);
@@ -46,7 +49,7 @@ export function problemOf({ part, material, mass, blank }: PartToBend, shop: Sho
   const work = workOf(foldTree(part, fold));
   const lines = lineBook(work);
   const input: PlacingInput = {
-    costs: shop.costs,
+    costs: pieceCosts(shop.costs, quantity),
     scale: handlingScale(mass, longest),
     heading: kept(
       (o, held: HeldSide) => headingOf(work, o, held),
