@@ -69,11 +69,26 @@ export function lineBook(work: Work): LineBook {
   return ({ index }, held) => (lines[index] as (typeof lines)[number])[held]();
 }
 
-const CHAIN = 8; // bends one behind the other
+/** What is kept of the lumps of a part: of long chains, which have many and in many states, less. */
+export interface Keeping {
+  /** Bends on the way to a lump whose every state is tried and kept. */
+  readonly bends: number;
+  /** States kept of a lump further away. */
+  readonly states: number;
+}
 
-/** Bends on the way to a lump whose every state is kept; of others the last one is. Long chains have too many lumps. */
-export function mostKept({ tree }: Work): number {
-  return tree.panels.some((_, i) => ancestors(tree, i).length > CHAIN) ? 2 : 7;
+/** By bends one behind the other, up to so many. */
+const KEEPING: readonly (readonly [chain: number, keeping: Keeping])[] = [
+  [8, { bends: 7, states: 1 }],
+  [20, { bends: 4, states: 32 }],
+  [Infinity, { bends: 2, states: 1 }],
+];
+
+/** What is worth keeping of a part. */
+export function keepingOf({ tree }: Work): Keeping {
+  const longest = Math.max(...tree.panels.map((_, i) => ancestors(tree, i).length));
+  const [, keeping] = KEEPING.find(([chain]) => longest <= chain) as (typeof KEEPING)[number];
+  return keeping;
 }
 
 type SolidBook = (lump: BentLump, stage: Stage) => readonly Corners[];
@@ -93,7 +108,7 @@ function partAtLine(work: Work, solidsFor: SolidBook, operation: LineStroke, hel
   const { tree } = work;
   const frame = lineFrame(work, operation, held);
   const poses = linePoses(work, frame);
-  const most = mostKept(work);
+  const keeping = keepingOf(work);
   const lumps = lumpsOf(tree).map((lump): LumpAtLine => {
     const home = homeOf(tree, lump);
     const way = poses.bends(home);
@@ -117,7 +132,7 @@ function partAtLine(work: Work, solidsFor: SolidBook, operation: LineStroke, hel
       moves,
       bends,
       steps,
-      at: keptBy(steps, standing, bends.length > most ? 1 : Infinity),
+      at: keptBy(steps, standing, bends.length > keeping.bends ? keeping.states : Infinity),
     };
   });
   return { frame, lumps };

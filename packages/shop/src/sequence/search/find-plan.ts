@@ -5,6 +5,7 @@ import { beam } from './beam.js';
 import { cheapest } from './cheapest.js';
 import { dive, dives } from './dive.js';
 import { guideOf } from './guide.js';
+import { followed, relaxed } from './relaxed.js';
 import type { BendProblem, FoundMoves } from './states.js';
 import { sweepOrders, sweeps } from './sweeps.js';
 
@@ -21,8 +22,10 @@ interface Effort {
 const EXACT_STEPS = 20; // searched through as a rule
 const FEW_STEPS = 8; // searched through at once
 const FIRST_LOOKS = 60; // of the exact search, before beams
+const FLOOR_WAYS = 20_000; // tried of a part with many steps, before geometry is asked
 const FIRST_DIVES = 500; // states of a part with few steps
 const AHEAD = 10; // bends that may be made before one that a setter would make first
+const EVEN = 1e-6; // s
 const DEEP = 8; // bends one behind the other from which states take much longer to look at
 
 function effortFor({ steps, tree }: Work): Effort {
@@ -54,6 +57,9 @@ export function* planSearch(problem: BendProblem): Generator<SearchProgress, Fou
   // what is not seen at once is soon found, or soon seen not to be there
   if (best.moves === null) best = yield* told(dives(problem, first), Infinity);
   if (best.bound === Infinity) return best;
+  const floor = problem.work.steps.length > EXACT_STEPS ? yield* floorOf(problem, best) : best;
+  if (floor.cost < best.cost) best = floor;
+  if (floor.bound >= best.cost - EVEN) return { ...best, bound: best.cost };
   const proof = cheapest(problem, guide, ways, () => best.cost);
   // where one good way leads to the end, the exact search is there before any other
   let exact = yield* some(proof, best.cost, FIRST_LOOKS);
@@ -68,9 +74,25 @@ export function* planSearch(problem: BendProblem): Generator<SearchProgress, Fou
   }
   exact ??= yield* told(proof, best.cost);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
-  if (best.moves !== null) return { ...best, bound: exact.bound, expanded: exact.expanded };
+  const bound = Math.max(floor.bound, exact.bound);
+  if (best.moves !== null) return { ...best, bound, expanded: exact.expanded };
   const any = yield* told(dives(problem, most), Infinity);
-  return { ...any, bound: Math.max(any.bound, exact.bound) };
+  return { ...any, bound: Math.max(any.bound, bound) };
+}
+
+/** What no plan goes under without geometry, with the plan that takes as little, where it can be followed. */
+function* floorOf(problem: BendProblem, best: FoundMoves): Generator<SearchProgress, FoundMoves> {
+  const easier = relaxed(problem);
+  const found = yield* told(
+    cheapest(easier, guideOf(easier), FLOOR_WAYS, () => best.cost),
+    best.cost,
+  );
+  const made = found.moves === null ? null : followed(problem, found.moves);
+  return {
+    ...(made ?? { ...found, moves: null, cost: Infinity }),
+    bound: found.bound,
+    expanded: found.expanded,
+  };
 }
 
 /** So many looks of a part of the search; null when it has not come to an end by then. */

@@ -1,5 +1,6 @@
 import { has, type Mask } from '../part/mask.js';
 import type { Mounting, Station } from '../stations/station.js';
+import { otherStations } from './other-stations.js';
 import type { BendProblem } from './states.js';
 import type { Way } from './ways.js';
 
@@ -33,14 +34,7 @@ export function inSettingOrder(problem: BendProblem, order: readonly string[]): 
     const rank = Math.max(...own.map(rankOf));
     return steps.some((_, s) => !has(done, s) && rankOf(s) >= 0 && rankOf(s) < rank);
   };
-  const stations = new Map(problem.stations.map((s) => [s, s.rack.length === 0 ? s : waiting(s, waits)]));
-  return {
-    ...problem,
-    stations: [...stations.values()],
-    ways: problem.ways.map((list) =>
-      list.map((way) => ({ ...way, station: stations.get(way.station) as Station })),
-    ),
-  };
+  return otherStations(problem, (s) => (s.rack.length === 0 ? s : waiting(s, waits)));
 }
 
 function waiting(station: Station, waits: (own: readonly number[], done: Mask) => boolean): Station {

@@ -1,10 +1,10 @@
 import type { Point, Pose, Vec3 } from '@tinwright/core';
 import { convexHull, place3 } from '@tinwright/core/internal';
 import {
+  keepingOf,
   type LineSolid,
   type LumpAtLine,
   type LumpStand,
-  mostKept,
   type PartAtLine,
 } from '../part/line-stands.js';
 import { keptBy, type Mask, maskOf, NONE, union, within } from '../part/mask.js';
@@ -96,12 +96,13 @@ function watched<Tool extends string>(
   judge: Judge<Tool>,
   matters: (standing: StandingLump<Tool>) => boolean,
 ): Watched<Tool> | null {
-  const untried = bends.length > mostKept(work);
+  const keeping = keepingOf(work);
+  const untried = bends.length > keeping.bends;
   const judged = (own: Mask): StandingLump<Tool> | null => {
     const s = stand(own);
     return s === null ? null : { ...s, clauses: s.solids.map((solid) => judge(solid, s.moves, s.flat)) };
   };
-  const at = keptBy(steps, judged, untried ? 1 : undefined);
+  const at = keptBy(steps, judged, untried ? keeping.states : undefined);
   if (untried) return { steps, at, certain: () => NOTHING, ever: false };
   const used = (s: StandingLump<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));

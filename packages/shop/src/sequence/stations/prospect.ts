@@ -4,7 +4,7 @@ import type { Prospect } from './station.js';
 import { type Interval, stretchesFor } from './stretches.js';
 
 /** Nothing is known to limit anything. */
-export const OPEN: Prospect = { narrow: Infinity };
+export const OPEN: Prospect = { narrow: Infinity, room: Infinity };
 
 /** The prospect of a line on a machine with tools side by side, each state looked at once. */
 export function prospectBook(
@@ -20,7 +20,13 @@ export function prospectBook(
       if (stopped) return null;
       if (takes.length === 0) return OPEN;
       const free = stretchesFor(spans, takes, gaps, length);
-      return 'bare' in free ? null : { narrow: Math.min(...free.stretches.map((s) => s.most)) };
+      if ('bare' in free) return null;
+      // what is open to one side may still be parted, and has then more room in all
+      const rooms = free.stretches.map(({ from, to, most }) => (to - from < Infinity ? most : Infinity));
+      return {
+        narrow: Math.max(...free.stretches.map((s) => s.most)),
+        room: rooms.reduce((a, b) => a + b, 0),
+      };
     });
     return kept(done);
   };

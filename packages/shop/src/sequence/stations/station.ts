@@ -66,8 +66,10 @@ export interface Mounting {
 
 /** What holds for an operation in every state still to come. */
 export interface Prospect {
-  /** Tools wider than this never go in; infinite where nothing is known to limit them. mm */
+  /** Tools that stand together and are wider than this never go in; infinite where nothing is known to limit them. mm */
   readonly narrow: number;
+  /** Nor more tools in all, mm. */
+  readonly room: number;
 }
 
 /** A machine, or a pair of hands, as the search sees it. */
