@@ -91,38 +91,47 @@ function panelReach({ shape, pose, thickness: own }: FormedPanel, thickness: num
   }
 }
 
-/** One of the four edges that run round a bend: at this radius, from start to end along the axis of the bend. */
-interface RoundEdge extends Pick<FormedBend, 'frame' | 'sweep'> {
-  readonly ends: readonly [number, number];
-  readonly radius: number;
+function bendReach(b: FormedBend, reach: Reach): void {
+  const end = { phi: b.sweep, cos: Math.cos(b.sweep), sin: Math.sin(b.sweep) };
+  for (const axis of AXES) {
+    const [x, y, z] = [b.frame.x[axis], b.frame.y[axis], b.frame.z[axis]];
+    const origin = b.frame.origin[axis];
+    const ring = { axis, origin, x, y, z, tall: Math.sqrt(y * y + z * z), tilt: Math.atan2(z, y), end };
+    for (const ends of [b.low, b.high])
+      for (const radius of [b.insideRadius, b.outsideRadius]) edgeReach(ring, ends, radius, reach);
+  }
 }
 
-function bendReach(b: FormedBend, reach: Reach): void {
-  const { frame, sweep } = b;
-  for (const ends of [b.low, b.high])
-    for (const radius of [b.insideRadius, b.outsideRadius]) {
-      const edge = { frame, sweep, ends, radius };
-      for (const axis of AXES) edgeReach(edge, axis, reach);
-    }
+/** A bend seen along an axis: its frame's part along it, and the end of its turn. */
+interface Ring {
+  readonly axis: Axis;
+  readonly origin: number;
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  /** What the axis has in the plane of the turn, and at which turn it lies there. */
+  readonly tall: number;
+  readonly tilt: number;
+  readonly end: { readonly phi: number; readonly cos: number; readonly sin: number };
 }
 
 /**
- * Furthest values along an axis. On the edge the value is s(φ)·x + r·h·cos(φ − tilt), s straight in φ, so it is
- * greatest at an end of the turn or where sin(φ − tilt) = s'·x / (r·h).
+ * Furthest values along the axis of one of the four edges that run round a bend: at this radius, from one end to the
+ * other along the axis of the bend. The value there is s(φ)·x + r·h·cos(φ − tilt), s straight in φ, so it is greatest at
+ * an end of the turn or where sin(φ − tilt) = s'·x / (r·h).
  */
-function edgeReach({ frame, sweep, ends, radius }: RoundEdge, axis: Axis, reach: Reach): void {
-  const x = frame.x[axis];
-  const y = frame.y[axis];
-  const z = frame.z[axis];
-  const start = frame.origin[axis] + ends[0] * x;
-  const slope = ((ends[1] - ends[0]) / sweep) * x;
-  const size = radius * Math.sqrt(y * y + z * z);
-  const tilt = Math.atan2(z, y);
-  const lean = Math.asin(slope / size); // no number where the edge has no such place
+function edgeReach(ring: Ring, ends: readonly [number, number], radius: number, reach: Reach): void {
+  const { axis, x, y, z, tilt, end } = ring;
+  const start = ring.origin + ends[0] * x;
+  const slope = ((ends[1] - ends[0]) / end.phi) * x;
+  const size = radius * ring.tall;
   see(reach, axis, start + radius * y);
-  for (const turn of size < 1e-12 ? [sweep] : [sweep, tilt + lean, tilt + Math.PI - lean]) {
+  see(reach, axis, start + slope * end.phi + radius * (y * end.cos + z * end.sin));
+  if (size < 1e-12) return;
+  const lean = slope === 0 ? 0 : Math.asin(slope / size); // no number where the edge has no such place
+  for (const turn of [tilt + lean, tilt + Math.PI - lean]) {
     const phi = turn < 0 ? turn + FULL : turn % FULL;
-    if (phi <= sweep)
+    if (phi <= end.phi)
       see(reach, axis, start + slope * phi + radius * (y * Math.cos(phi) + z * Math.sin(phi)));
   }
 }

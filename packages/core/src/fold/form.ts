@@ -3,7 +3,7 @@ import { loopArea } from '../plane/loop.js';
 import { radians } from '../units/angle.js';
 import { boxOfPieces } from './extent.js';
 import type { Formed, FormedBend, FormedPanel } from './formed.js';
-import { bendAxis, bentPose } from './hinge.js';
+import { bent } from './hinge.js';
 import { holesOf, type Part, type PartPanel } from './part.js';
 import { homePose, type Pose, sub3 } from './space.js';
 
@@ -16,14 +16,16 @@ export function form(part: Part): Formed {
   const poses = new Map<string, Pose>();
   const bends: FormedBend[] = [];
   const panels = part.panels.map((p): FormedPanel => {
-    const pose = poseOf(p, poses, thickness);
-    poses.set(p.id, pose);
-    if (p.hang !== null) bends.push(bendPiece(p, poses, thickness));
+    const { id, shape, hang } = p;
+    const stands = hang === null ? null : bentBy(hang, poses, thickness);
+    const pose = stands?.pose ?? homePose();
+    poses.set(id, pose);
+    if (hang !== null && stands !== null) bends.push(bendPiece(id, hang, stands.axis, thickness));
     return {
-      id: p.id,
+      id,
       pose,
-      shape: p.shape.map((e) => e.from),
-      edges: p.shape.map((e) => e.name),
+      shape: shape.map((e) => e.from),
+      edges: shape.map((e) => e.name),
       holes: holesOf(p),
       cutouts: p.cutouts.map((c) => c.loop),
     };
@@ -40,27 +42,23 @@ export function form(part: Part): Formed {
   };
 }
 
-function poseOf({ hang }: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: number): Pose {
-  if (hang === null) return homePose();
-  const { bend, hinge } = hang;
+type Hang = NonNullable<PartPanel['hang']>;
+
+function bentBy({ bend, hinge }: Hang, poses: ReadonlyMap<string, Pose>, thickness: number) {
   const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.metal.setback };
-  return bentPose(poses.get(bend.parent) as Pose, hinge, turn, thickness);
+  return bent(poses.get(bend.parent) as Pose, hinge, turn, thickness);
 }
 
-function bendPiece(p: PartPanel, poses: ReadonlyMap<string, Pose>, thickness: number): FormedBend {
-  const { bend, hinge, zone } = p.hang as NonNullable<PartPanel['hang']>;
-  const turn = { angle: bend.angle, insideRadius: bend.insideRadius, setback: bend.metal.setback };
-  return {
-    id: p.id,
-    parent: bend.parent,
-    frame: bendAxis(poses.get(bend.parent) as Pose, hinge, turn, thickness),
-    sweep: radians(Math.abs(bend.angle)),
-    insideRadius: bend.insideRadius,
-    outsideRadius: bend.insideRadius + thickness,
-    low: [zone.parentSide[0], zone.childSide[0]],
-    high: [zone.parentSide[1], zone.childSide[1]],
-  };
-}
+const bendPiece = (id: string, { bend, zone }: Hang, axis: Pose, thickness: number): FormedBend => ({
+  id,
+  parent: bend.parent,
+  frame: axis,
+  sweep: radians(Math.abs(bend.angle)),
+  insideRadius: bend.insideRadius,
+  outsideRadius: bend.insideRadius + thickness,
+  low: [zone.parentSide[0], zone.childSide[0]],
+  high: [zone.parentSide[1], zone.childSide[1]],
+});
 
 const holeArea = ({ holes, cutouts }: FormedPanel) =>
   holes.reduce((s, h) => s + (Math.PI * h.diameter ** 2) / 4, 0) +

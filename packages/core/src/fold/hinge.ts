@@ -41,31 +41,37 @@ export function axisHeight(turn: Pick<Turn, 'angle' | 'insideRadius'>, thickness
 
 /** The hinge's frame in space, its z towards the marked face. */
 function edgePose(parent: Pose, { frame: { origin, x, y } }: Hinge): Pose {
-  const turned = ([u, v]: Point): Vec3 => [
-    parent.x[0] * u + parent.y[0] * v,
-    parent.x[1] * u + parent.y[1] * v,
-    parent.x[2] * u + parent.y[2] * v,
-  ];
-  return { origin: add3(parent.origin, turned(origin)), x: turned(x), y: turned(y), z: parent.z };
+  return {
+    origin: add3(parent.origin, mixed(parent.x, parent.y, origin[0], origin[1])),
+    x: mixed(parent.x, parent.y, x[0], x[1]),
+    y: mixed(parent.x, parent.y, y[0], y[1]),
+    z: parent.z,
+  };
 }
 
+/** u·`a` + v·`b` */
+const mixed = (a: Vec3, b: Vec3, u: number, v: number): Vec3 => [
+  a[0] * u + b[0] * v,
+  a[1] * u + b[1] * v,
+  a[2] * u + b[2] * v,
+];
+
 /** Pose of the flange in space, from the parent's. */
-export function bentPose(parent: Pose, hinge: Hinge, turn: Turn, thickness: number): Pose {
+export const bentPose = (parent: Pose, hinge: Hinge, turn: Turn, thickness: number): Pose =>
+  bentFrom(edgePose(parent, hinge), turn, thickness);
+
+function bentFrom({ origin, x, y, z }: Pose, turn: Turn, thickness: number): Pose {
   const a = radians(turn.angle);
-  const [c, s] = [Math.cos(a), Math.sin(a)];
-  const [h, sb] = [axisHeight(turn, thickness), turn.setback];
-  const { origin, x, y, z } = edgePose(parent, hinge);
-  const mixed = (u: number, v: number): Vec3 => [
-    y[0] * u + z[0] * v,
-    y[1] * u + z[1] * v,
-    y[2] * u + z[2] * v,
-  ];
+  const c = Math.cos(a);
+  const s = Math.sin(a);
+  const h = axisHeight(turn, thickness);
+  const sb = turn.setback;
   // slide the flange's tangent line to the axis, turn, slide to the parent's tangent line
   return {
-    origin: add3(origin, mixed(-sb * c + h * s - sb, -sb * s - h * c + h)),
+    origin: add3(origin, mixed(y, z, -sb * c + h * s - sb, -sb * s - h * c + h)),
     x,
-    y: mixed(c, s),
-    z: mixed(-s, c),
+    y: mixed(y, z, c, s),
+    z: mixed(y, z, -s, c),
   };
 }
 
@@ -73,8 +79,10 @@ export function bentPose(parent: Pose, hinge: Hinge, turn: Turn, thickness: numb
  * Frame of a bend's axis in space: x along it, y towards the parent's tangent line, so that a point at radius r and
  * turn φ (0 on the parent) is (x, r·cos φ, r·sin φ).
  */
-export function bendAxis(parent: Pose, hinge: Hinge, turn: Turn, thickness: number): Pose {
-  const edge = edgePose(parent, hinge);
+export const bendAxis = (parent: Pose, hinge: Hinge, turn: Turn, thickness: number): Pose =>
+  axisFrom(edgePose(parent, hinge), turn, thickness);
+
+function axisFrom(edge: Pose, turn: Turn, thickness: number): Pose {
   const over = add3(scale3(edge.y, -turn.setback), scale3(edge.z, axisHeight(turn, thickness)));
   // the parent's tangent line lies straight below the axis of an up bend, straight above that of a down bend
   return {
@@ -83,4 +91,15 @@ export function bendAxis(parent: Pose, hinge: Hinge, turn: Turn, thickness: numb
     y: turn.angle > 0 ? scale3(edge.z, -1) : edge.z,
     z: edge.y,
   };
+}
+
+/** Both: where the flange stands, and the axis of its bend. */
+export function bent(
+  parent: Pose,
+  hinge: Hinge,
+  turn: Turn,
+  thickness: number,
+): { readonly pose: Pose; readonly axis: Pose } {
+  const edge = edgePose(parent, hinge);
+  return { pose: bentFrom(edge, turn, thickness), axis: axisFrom(edge, turn, thickness) };
 }

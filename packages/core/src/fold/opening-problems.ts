@@ -27,9 +27,11 @@ interface Opening {
  * or in each other. `LEAST_METAL` stays on every side; more than that a shop may want, and its checks say so.
  */
 export function openingProblems(part: Part): readonly Refusal[] {
-  return part.panels.flatMap((panel) => {
+  const pierced = part.panels.filter(
+    (p) => p.cutouts.length > 0 || p.holes.some((h) => h.asked !== undefined),
+  );
+  return pierced.flatMap((panel) => {
     const openings = openingsOf(panel);
-    if (openings.every((o) => o.by === null)) return [];
     const sides = sidesOf(part, panel);
     const off = openings.map((o) => offPanel(panel, sides, o));
     // what cannot stay where it is, is not held against the others

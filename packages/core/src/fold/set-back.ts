@@ -21,13 +21,15 @@ export function setBack(outline: Outline, name: string, half: HalfPlane): Outlin
   const i = outline.findIndex((e) => e.name === name);
   if (i < 0) return outline;
   const corner = (k: number) => outline[k % n] as Edge;
-  const depth = ([x, y]: Point) => half.x * x + half.y * y - half.c;
+  const depth = (p: Point) => half.x * p[0] + half.y * p[1] - half.c;
   const level = depth(corner(i).from);
   if (level >= -SAME) return outline;
   const endFrom = (start: number, step: 1 | -1): End | null => {
     for (let k = start; Math.abs(k - start) < n - 2; k += step) {
-      const [p, q] = [corner(k).from, corner(k + step).from];
-      const [a, b] = [depth(p), depth(q)];
+      const p = corner(k).from;
+      const q = corner(k + step).from;
+      const a = depth(p);
+      const b = depth(q);
       if (b >= SAME) return { at: mix(p, q, a / (a - b)), keep: k + step, stepped: false };
       if (b >= -SAME) return { at: null, keep: k + step, stepped: false };
       if (b < level + SAME && k !== start) return overrun(name);

@@ -211,17 +211,23 @@ function zoneOf(
   bend: Bend,
   toRoot: (end: BendEnd['end']) => boolean,
 ): Zone {
+  const { origin, x } = hinge.frame;
+  const along = (p: Point) => dot(sub(p, origin), x);
   // the parent's edge runs against the flange's x
-  const [b, a] = edgeEnds(parent, bend.edge, bend.parent).map((p) =>
-    dot(sub(p, hinge.frame.origin), hinge.frame.x),
-  ) as [number, number];
-  const [childLow, childHigh] = edgeEnds(child, 'near', id).map((p) => p[0]) as [number, number];
-  const [low, high] = [Math.max(a, childLow), Math.min(b, childHigh)];
+  const [far, near] = edgeEnds(parent, bend.edge, bend.parent);
+  const a = along(near);
+  const b = along(far);
+  const own = edgeEnds(child, 'near', id);
+  const low = Math.max(a, own[0][0]);
+  const high = Math.min(b, own[1][0]);
   if (!reaches(high - low, LEAST_METAL))
     return vanishes(`nothing is left to bend at "${id}" between the corner cuts`);
-  const near = (corner: number, end: number) => Math.abs(corner - end) <= bend.terms.allowance;
+  const reach = bend.terms.allowance;
   return {
-    parentSide: [toRoot('low') && near(a, low) ? a : low, toRoot('high') && near(b, high) ? b : high],
+    parentSide: [
+      toRoot('low') && Math.abs(a - low) <= reach ? a : low,
+      toRoot('high') && Math.abs(b - high) <= reach ? b : high,
+    ],
     childSide: [low, high],
   };
 }

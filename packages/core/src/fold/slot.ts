@@ -14,6 +14,7 @@ import {
   sub,
   unit,
 } from '../plane/point.js';
+import { nextDraft } from './next-draft.js';
 import type { Edge, Outline, Panel, Step } from './tree.js';
 
 /** A slot straight in from an edge, in the panel's frame. mm */
@@ -44,10 +45,10 @@ export function slot(id: string, spec: SlotSpec): Step {
     const { edge, at, width, by = { at: [], depth: [] } } = spec;
     const i = panel.outline.findIndex((e, k) => e.name === edge && within(panel.outline, k, at, width / 2));
     const cut = i < 0 ? null : slotted(panel, i, spec);
-    if (cut !== null) return { ...draft, panels: draft.panels.map((p) => (p === panel ? cut : p)) };
+    if (cut !== null) return nextDraft(draft, { panels: draft.panels.map((p) => (p === panel ? cut : p)) });
     const path = i < 0 ? by.at : by.depth;
     const message = `panel "${id}" has no room for the slot on edge "${edge}"`;
-    return { ...draft, refused: [...draft.refused, { code: 'slot-off', path, message, fix: '' }] };
+    return nextDraft(draft, { refused: [...draft.refused, { code: 'slot-off', path, message, fix: '' }] });
   };
 }
 

@@ -4,7 +4,7 @@ import { mix, type Point, sub } from '../plane/point.js';
 import { placeLoop } from '../plane/shapes.js';
 import { withoutShort } from '../plane/without-short.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
-import type { FlatBend, FlatPattern, Line } from './flat.js';
+import type { FlatBend, FlatMark, FlatPattern, Line } from './flat.js';
 import { flatFrame } from './hinge.js';
 import { openingsOf, type Part, type PartPanel, type Zone } from './part.js';
 import type { Edge } from './tree.js';
@@ -12,15 +12,18 @@ import type { Edge } from './tree.js';
 /** No edge of an outline is shorter, mm: no tool sees its ends apart, and readers take it for a fault. */
 const LEAST_EDGE = 1e-3;
 
-type Hung = PartPanel & { readonly hang: NonNullable<PartPanel['hang']> };
-
-/** Panels of a part with their frames on the flat, with the first panel's frame given. */
+/** A panel laid on the flat. */
 interface Laid {
-  readonly frames: ReadonlyMap<string, Frame>;
-  /** What hangs on a panel, by its edges. */
-  readonly on: ReadonlyMap<string, ReadonlyMap<string, Hung>>;
-  readonly reliefs: readonly Circle[];
+  readonly panel: PartPanel;
+  readonly frame: Frame;
+  /** Its bend, and where that is cut: low and high end on the parent's tangent line, then on its own. */
+  readonly hung: { readonly hang: Hang; readonly ends: readonly [Line, Line] } | null;
+  /** What hangs on it, by its edges. */
+  readonly on: Map<string, Laid>;
 }
+
+type Hang = NonNullable<PartPanel['hang']>;
+type Frames = ReadonlyMap<string, Frame>;
 
 /**
  * Lay a part flat: panels in one plane, each bend replaced by its allowance.
@@ -28,27 +31,36 @@ interface Laid {
  * The outline is walked panel by panel, so it is exact; `verifyFlat` checks that it is simple.
  */
 export function unfold(part: Part): FlatPattern {
-  const rough = lay(part);
-  const corners = part.panels.flatMap((p) =>
-    p.cut.shape.map((e) => place(rough.frames.get(p.id) as Frame, e.from)),
-  );
-  const laid = toCorner(rough, boxOf(corners).min);
-  const at = (id: string, p: Point) => place(laid.frames.get(id) as Frame, p);
-  const outline = outlineOf(part, laid);
-  const holes = part.panels.flatMap((p) =>
-    openingsOf(p).map((loop) => placeLoop(laid.frames.get(p.id) as Frame, loop)),
-  );
+  const rough = framesOf(part);
+  const corner = lowest(part, rough);
+  const frames = movedTo(corner, rough);
+  const reliefs = part.rootHoles.map(({ panel, at, diameter }) => ({
+    centre: sub(place(rough.get(panel) as Frame, at), corner),
+    radius: diameter / 2,
+  }));
+  const laid = layAll(part, frames);
+  const outline = outlineOf(laid[0] as Laid, reliefs);
+  const holes: Loop[] = [];
+  const bends: FlatBend[] = [];
+  const marks: FlatMark[] = [];
+  const scribes: Line[] = [];
+  for (const { panel, frame, hung } of laid) {
+    for (const loop of openingsOf(panel)) holes.push(placeLoop(frame, loop));
+    if (hung !== null) bends.push(flatBend(panel, frames, hung, reliefs));
+    for (const m of panel.marks) marks.push({ ...m, at: place(frame, m.at), panel: panel.id });
+    for (const [a, b] of panel.scribes) scribes.push([place(frame, a), place(frame, b)]);
+  }
   return {
     thickness: part.sheet.thickness,
     outline,
     holes,
-    bends: part.panels.filter(isHung).map((p) => flatBend(laid, p)),
-    marks: part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, at: at(p.id, m.at), panel: p.id }))),
-    scribes: part.panels.flatMap((p) => p.scribes.map(([a, b]): Line => [at(p.id, a), at(p.id, b)])),
-    panels: part.panels.map((p) => ({
-      id: p.id,
-      frame: laid.frames.get(p.id) as Frame,
-      shape: p.shape.map((e) => at(p.id, e.from)),
+    bends,
+    marks,
+    scribes,
+    panels: laid.map(({ panel: { id, shape }, frame }) => ({
+      id,
+      frame,
+      shape: shape.map((e) => place(frame, e.from)),
     })),
     blank: { min: [0, 0], max: loopBox(outline).max },
     area: loopArea(outline) - holes.reduce((sum, h) => sum + loopArea(h), 0),
@@ -57,107 +69,119 @@ export function unfold(part: Part): FlatPattern {
 }
 
 /** The first panel's outline with everything that hangs on it, bitten by the round reliefs. */
-function outlineOf(part: Part, laid: Laid): Loop {
-  const [first] = part.panels as [PartPanel];
+function outlineOf(first: Laid, reliefs: readonly Circle[]): Loop {
   const path: Vertex[] = [];
-  walk(laid, first, 0, first.cut.shape.length, (at) => path.push({ at, bulge: 0 }));
-  return withoutShort(tidy(laid.reliefs.reduce<Loop>(biteHole, path)), LEAST_EDGE);
+  walk(first, 0, first.panel.cut.shape.length, (at) => path.push({ at, bulge: 0 }));
+  return withoutShort(tidy(reliefs.reduce<Loop>(biteHole, path)), LEAST_EDGE);
 }
 
-const isHung = (p: PartPanel): p is Hung => p.hang !== null;
-
-/** Laid out from the first panel's own frame. */
-function lay(part: Part): Laid {
+/** Frames of the panels on the flat, laid out from the first panel's own. */
+function framesOf({ panels }: Part): Frames {
   const frames = new Map<string, Frame>();
-  const on = new Map<string, Map<string, Hung>>(part.panels.map((p) => [p.id, new Map()]));
-  for (const p of part.panels) {
-    if (!isHung(p)) frames.set(p.id, STAY);
+  for (const { id, hang } of panels) {
+    if (hang === null) frames.set(id, STAY);
     else {
-      const { bend, hinge } = p.hang;
+      const { bend, hinge } = hang;
       const parent = frames.get(bend.parent) as Frame;
-      frames.set(p.id, compose(parent, flatFrame(hinge, bend.terms.deduction)));
-      on.get(bend.parent)?.set(bend.edge, p);
+      frames.set(id, compose(parent, flatFrame(hinge, bend.terms.deduction)));
     }
   }
-  const reliefs = part.rootHoles.map(({ panel, at, diameter }) => ({
-    centre: place(frames.get(panel) as Frame, at),
-    radius: diameter / 2,
-  }));
-  return { frames, on, reliefs };
+  return frames;
 }
 
-/** The same moved so that `corner` is the origin. */
-function toCorner({ frames, on, reliefs }: Laid, corner: Point): Laid {
+/** Lower left corner of what is cut. */
+function lowest({ panels }: Part, frames: Frames): Point {
+  const corners: Point[] = [];
+  for (const { id, cut } of panels)
+    for (const { from } of cut.shape) corners.push(place(frames.get(id) as Frame, from));
+  return boxOf(corners).min;
+}
+
+/** The same with this corner as the origin. */
+function movedTo(corner: Point, frames: Frames): Frames {
   const moved = new Map<string, Frame>();
-  for (const [id, f] of frames) moved.set(id, { ...f, origin: sub(f.origin, corner) });
-  return { frames: moved, on, reliefs: reliefs.map((r) => ({ ...r, centre: sub(r.centre, corner) })) };
+  for (const [id, { origin, x, y }] of frames) moved.set(id, { origin: sub(origin, corner), x, y });
+  return moved;
+}
+
+/** Panels with what hangs on them, parents before children. */
+function layAll({ panels }: Part, frames: Frames): readonly Laid[] {
+  const byId = new Map<string, Laid>();
+  return panels.map((panel) => {
+    const { id, hang, cut } = panel;
+    const setback = hang?.bend.terms.setback ?? 0;
+    const hung = hang === null ? null : { hang, ends: endsOf(id, hang, frames, cut.zone as Zone, setback) };
+    const laid: Laid = { panel, frame: frames.get(id) as Frame, hung, on: new Map() };
+    byId.set(id, laid);
+    if (hang !== null) byId.get(hang.bend.parent)?.on.set(hang.bend.edge, laid);
+    return laid;
+  });
 }
 
 /** Visit `count` edges of a panel's shape from edge `start` on, with everything that hangs on them, on the flat. */
-function walk(laid: Laid, panel: PartPanel, start: number, count: number, visit: (p: Point) => void): void {
-  const frame = laid.frames.get(panel.id) as Frame;
-  const hung = laid.on.get(panel.id);
+function walk({ panel, frame, on }: Laid, start: number, count: number, visit: (p: Point) => void): void {
+  const { shape } = panel.cut;
   for (let k = 0; k < count; k++) {
-    const { shape } = panel.cut;
     const edge = shape[(start + k) % shape.length] as Edge;
-    const child = hung?.get(edge.name);
     visit(place(frame, edge.from));
-    if (child !== undefined) round(laid, frame, child, visit);
+    const child = on.get(edge.name);
+    if (child?.hung != null) round(child, child.hung.ends, visit);
   }
 }
 
 /** Out along one end of the bend, round the flange, and back along the other end. */
-function round(laid: Laid, parent: Frame, child: Hung, visit: (p: Point) => void): void {
-  const frame = laid.frames.get(child.id) as Frame;
-  const [[low, high], [tailLow, tailHigh]] = laidEnds(child, parent, frame);
-  const { shape } = child.cut;
+function round(
+  child: Laid,
+  [[low, high], [tailLow, tailHigh]]: readonly [Line, Line],
+  visit: (p: Point) => void,
+): void {
+  const { shape } = child.panel.cut;
   const near = shape.findIndex((e) => e.name === 'near');
   visit(high);
   visit(tailHigh);
-  walk(laid, child, near + 1, shape.length - 1, visit);
-  visit(place(frame, (shape[near] as Edge).from));
+  walk(child, near + 1, shape.length - 1, visit);
+  visit(place(child.frame, (shape[near] as Edge).from));
   visit(tailLow);
   visit(low);
 }
 
 /** Corners of the bent material, low and high end: on the parent's tangent line, then on the flange's. */
-const bentEnds = (child: Hung, parent: Frame, own: Frame) =>
-  endsOf(child, parent, own, { zone: child.hang.zone, setback: child.hang.bend.metal.setback });
-
-/** The same where the pattern is cut. */
-const laidEnds = (child: Hung, parent: Frame, own: Frame) =>
-  endsOf(child, parent, own, { zone: child.cut.zone as Zone, setback: child.hang.bend.terms.setback });
-
 function endsOf(
-  child: Hung,
-  parent: Frame,
-  own: Frame,
-  { zone, setback: s }: { readonly zone: Zone; readonly setback: number },
+  id: string,
+  { bend, hinge }: Hang,
+  frames: Frames,
+  zone: Zone,
+  setback: number,
 ): readonly [Line, Line] {
-  const { hinge } = child.hang;
-  const edge = compose(parent, hinge.frame);
-  const at = (frame: Frame, y: number, [low, high]: readonly [number, number]): Line => [
-    place(frame, [low, y]),
-    place(frame, [high, y]),
-  ];
-  return [at(edge, -s, zone.parentSide), at(own, s, zone.childSide)];
+  const edge = compose(frames.get(bend.parent) as Frame, hinge.frame);
+  return [lineAt(edge, -setback, zone.parentSide), lineAt(frames.get(id) as Frame, setback, zone.childSide)];
 }
 
-function flatBend(laid: Laid, child: Hung): FlatBend {
-  const { bend } = child.hang;
-  const frames = [laid.frames.get(bend.parent) as Frame, laid.frames.get(child.id) as Frame] as const;
-  const [[a, b], [c, d]] = laidEnds(child, ...frames);
+const lineAt = (frame: Frame, y: number, ends: readonly [number, number]): Line => [
+  place(frame, [ends[0], y]),
+  place(frame, [ends[1], y]),
+];
+
+function flatBend(
+  { id, cut }: PartPanel,
+  frames: Frames,
+  { hang, ends }: NonNullable<Laid['hung']>,
+  reliefs: readonly Circle[],
+): FlatBend {
+  const { bend, zone } = hang;
+  const [[a, b], [c, d]] = ends;
   const middle: Line = [mix(a, c, 0.5), mix(b, d, 0.5)];
+  const formed = zone !== cut.zone || bend.metal.setback !== bend.terms.setback;
   return {
-    id: child.id,
+    id,
     parent: bend.parent,
     angle: Math.abs(bend.angle),
     direction: bend.angle > 0 ? 'up' : 'down',
     insideRadius: bend.insideRadius,
     terms: bend.terms,
     hem: bend.hem,
-    line: laid.reliefs.reduce(outOfHole, middle),
-    tangents: bentEnds(child, ...frames),
+    line: reliefs.reduce(outOfHole, middle),
+    tangents: formed ? endsOf(id, hang, frames, zone, bend.metal.setback) : ends,
     zone: bend.metal.width,
   };
 }

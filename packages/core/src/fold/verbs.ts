@@ -1,5 +1,5 @@
 import { type HemSpec, hemFold, leastHemLength } from '../bending/hem.js';
-import { type BendTerms, outsideSetback } from '../bending/rule.js';
+import { type BendInput, type BendTerms, outsideSetback } from '../bending/rule.js';
 import { curlOf, type WiredEdge, wireAllowance } from '../bending/wired-edge.js';
 import { suggestion } from '../errors/nearest.js';
 import { fail, type Path, type Refusal, within } from '../errors/problem.js';
@@ -9,6 +9,7 @@ import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
 import { legOf, reaches } from './least.js';
 import type { NameOf } from './names.js';
+import { nextDraft } from './next-draft.js';
 import { edgeIndex } from './outline.js';
 import type {
   Asked,
@@ -88,10 +89,11 @@ export function flange<const P extends Path = []>(id: string, on: On, spec: Flan
 export function hem<const P extends Path = []>(
   id: string,
   on: On,
-  { inset, by: way, ...spec }: HemSpec & Inset<P>,
+  spec: HemSpec & Inset<P>,
   side: 'up' | 'down' = 'up',
 ): Step<NameOf<P>> {
-  const by: Path = way ?? [];
+  const { inset = [0, 0] } = spec;
+  const by: Path = spec.by ?? [];
   return (draft) => {
     const { thickness } = draft.sheet;
     const refused = hemProblem(draft, on[0], spec, by);
@@ -99,9 +101,9 @@ export function hem<const P extends Path = []>(
     const fits = refused === null ? spec : { ...spec, length: leastHemLength(spec, thickness) };
     const { angle, insideRadius, leg } = hemFold(fits, thickness);
     const turn = side === 'up' ? angle : -angle;
-    const fold = { height: leg, angle: turn, insideRadius, by, ...(inset === undefined ? {} : { inset }) };
+    const fold = { height: leg, angle: turn, insideRadius, by, inset };
     const hung = hang(id, on, fold, { kind: spec.type })(draft);
-    return refused === null ? hung : { ...hung, refused: [...hung.refused, refused] };
+    return refused === null ? hung : nextDraft(hung, { refused: [...hung.refused, refused] });
   };
 }
 
@@ -186,10 +188,10 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
 
 /** Finish the corners of these panels, where two of their edges are bent, in this style. */
 export function corners(panels: readonly string[], style: CornerStyle): Step {
-  return (draft) => ({
-    ...draft,
-    corners: [...draft.corners, ...panels.map((id) => ({ panel: panelOf(draft, id).id, style }))],
-  });
+  return (draft) => {
+    const requests = panels.map((id) => ({ panel: panelOf(draft, id).id, style }));
+    return nextDraft(draft, { corners: [...draft.corners, ...requests] });
+  };
 }
 
 /** Cut a round hole through a panel; `at` in the panel's frame. */
@@ -223,7 +225,8 @@ export function site(name: string, faces: Site['faces'], seat: SeatSpec, width: 
   return (draft) => {
     for (const { panel } of [...faces, seat]) panelOf(draft, panel);
     const looks = faces.find((f) => f.panel === seat.panel)?.face ?? faces[0]?.face ?? 'marked';
-    return { ...draft, sites: [...draft.sites, { name, faces, seat: { looks, lift: 0, ...seat }, width }] };
+    const stands = { looks, lift: 0, ...seat };
+    return nextDraft(draft, { sites: [...draft.sites, { name, faces, seat: stands, width }] });
   };
 }
 
@@ -238,31 +241,38 @@ export function asked<const N extends string>(
   axis: Asked['axis'],
   over: Measured = 'all',
 ): Step<N extends `${string}${'[' | ' + ' | ' - '}${string}` ? never : N> {
-  return (draft) => ({ ...draft, asked: [...draft.asked, { name, value, axis, over }] });
+  return (draft) => nextDraft(draft, { asked: [...draft.asked, { name, value, axis, over }] });
 }
 
 function bendOf(draft: Draft, [parent, edge]: On, spec: FlangeSpec, finish: EdgeFinish | null): Bend {
-  const { thickness, rule } = draft.sheet;
   const { angle = 90, insideRadius = draft.sheet.insideRadius } = spec;
-  const input = { thickness, insideRadius, angle: Math.abs(angle) };
+  const input = { thickness: draft.sheet.thickness, insideRadius, angle: Math.abs(angle) };
   if (!(input.angle > 0 && input.angle <= 270))
     return fail('bend-angle-range', ['angle'], `${angle} deg given, -270 to 270 and not 0 allowed`);
-  const terms = finish?.terms ?? within(['bending'], () => rule.terms(input));
-  const formed = finish?.terms === undefined && rule.forms !== undefined;
-  const width = formed
-    ? within(['bending'], () => (rule.forms as typeof rule.terms)(input).allowance)
-    : terms.allowance;
-  return {
-    parent,
-    edge,
-    angle,
-    insideRadius,
-    terms,
-    metal: { width, setback: terms.setback + (width - terms.allowance) / 2 },
-    setback: outsideSetback(input),
-    hem: finish?.kind ?? null,
-  };
+  const { terms, metal } = finish?.terms === undefined ? byRule(draft, input) : byTerms(finish.terms);
+  const setback = outsideSetback(input);
+  return { parent, edge, angle, insideRadius, terms, metal, setback, hem: finish?.kind ?? null };
 }
+
+/** By the sheet's rule; a bend that is alike and there already has been asked for. */
+function byRule(draft: Draft, input: BendInput): Pick<Bend, 'terms' | 'metal'> {
+  const { rule } = draft.sheet;
+  for (const { bend } of draft.panels)
+    if (bend?.insideRadius === input.insideRadius && Math.abs(bend.angle) === input.angle && !isRolled(bend))
+      return bend;
+  const terms = within(['bending'], () => rule.terms(input));
+  if (rule.forms === undefined) return byTerms(terms);
+  const { allowance: width } = within(['bending'], () => (rule.forms as typeof rule.terms)(input));
+  return { terms, metal: { width, setback: terms.setback + (width - terms.allowance) / 2 } };
+}
+
+/** The roll of an edge has terms of its own. */
+const isRolled = ({ hem }: Bend) => hem === 'wired' || hem === 'curl';
+
+const byTerms = (terms: BendTerms): Pick<Bend, 'terms' | 'metal'> => ({
+  terms,
+  metal: { width: terms.allowance, setback: terms.setback },
+});
 
 function panelOf(draft: Draft, id: string): Panel {
   const found = draft.panels.find((p) => p.id === id);
@@ -274,10 +284,10 @@ function panelOf(draft: Draft, id: string): Panel {
 function add(draft: Draft, panel: Panel): Draft {
   if (draft.panels.some((p) => p.id === panel.id))
     return fail('panel-twice', [], `panel "${panel.id}" is there already`);
-  return { ...draft, panels: [...draft.panels, panel] };
+  return nextDraft(draft, { panels: [...draft.panels, panel] });
 }
 
 function change(draft: Draft, id: string, make: (panel: Panel) => Panel): Draft {
   const before = panelOf(draft, id);
-  return { ...draft, panels: draft.panels.map((p) => (p === before ? make(p) : p)) };
+  return nextDraft(draft, { panels: draft.panels.map((p) => (p === before ? make(p) : p)) });
 }

@@ -38,7 +38,13 @@ export const corner = (x: number, y: number): Vertex => ({ at: [x, y], bulge: 0 
 
 /** The segments of a loop, in order. */
 export function segments(loop: Loop): readonly Segment[] {
-  return loop.map((v, i) => ({ from: v.at, to: (loop[(i + 1) % loop.length] as Vertex).at, bulge: v.bulge }));
+  return loop.map((_, i) => segmentAt(loop, i));
+}
+
+/** The segment that starts at vertex `i`. */
+function segmentAt(loop: Loop, i: number): Segment {
+  const { at, bulge } = loop[i] as Vertex;
+  return { from: at, to: (loop[(i + 1) % loop.length] as Vertex).at, bulge };
 }
 
 /** True for a segment that is bent enough to have a circle: under 1e-9 it is a straight line to any tool. */
@@ -87,12 +93,13 @@ export function segmentLength(s: Segment): number {
 
 /** Exact length of a loop, mm. */
 export function loopLength(loop: Loop): number {
-  return segments(loop).reduce((sum, s) => sum + segmentLength(s), 0);
+  return loop.reduce((sum, _, i) => sum + segmentLength(segmentAt(loop, i)), 0);
 }
 
 /** Exact signed area, mm²: positive for a counter-clockwise loop. */
 export function loopArea(loop: Loop): number {
-  return segments(loop).reduce((sum, s) => {
+  return loop.reduce((sum, _, i) => {
+    const s = segmentAt(loop, i);
     const chord = (s.from[0] * s.to[1] - s.to[0] * s.from[1]) / 2;
     if (!isArc(s)) return sum + chord;
     const { radius, sweep } = arcOf(s);
@@ -132,15 +139,18 @@ export function boxOf(points: readonly Point[]): Box {
 
 /** Exact box around a loop. */
 export function loopBox(loop: Loop): Box {
-  const arcs = segments(loop).filter(isArc);
-  return boxOf([...loop.map((v) => v.at), ...arcs.flatMap(reach)]);
+  const points = loop.map((v) => v.at);
+  loop.forEach((v, i) => {
+    if (isArc(v)) points.push(...reach(segmentAt(loop, i)));
+  });
+  return boxOf(points);
 }
 
 /** The same loop without zero-length segments and without vertices in the middle of a straight run. */
 export function tidy(loop: Loop): Loop {
   const kept: Vertex[] = [];
   for (const v of loop) {
-    const last = kept.at(-1);
+    const last = kept[kept.length - 1];
     if (last !== undefined && distance(last.at, v.at) < SAME) kept[kept.length - 1] = v;
     else kept.push(v);
   }
@@ -148,7 +158,7 @@ export function tidy(loop: Loop): Loop {
   // against the last corner that stays, so that many small turns in a row are not all dropped
   const corners: Vertex[] = [];
   kept.forEach((v, i) => {
-    const before = corners.at(-1) ?? (kept.at(-1) as Vertex);
+    const before = corners[corners.length - 1] ?? (kept[kept.length - 1] as Vertex);
     const after = kept[(i + 1) % kept.length] as Vertex;
     if (isArc(before) || isArc(v) || !between(before.at, v.at, after.at)) corners.push(v);
   });
@@ -157,7 +167,10 @@ export function tidy(loop: Loop): Loop {
 
 /** True when `p` lies on the straight way from `a` to `b`. */
 function between(a: Point, p: Point, b: Point): boolean {
-  const [ux, uy, vx, vy] = [p[0] - a[0], p[1] - a[1], b[0] - p[0], b[1] - p[1]];
+  const ux = p[0] - a[0];
+  const uy = p[1] - a[1];
+  const vx = b[0] - p[0];
+  const vy = b[1] - p[1];
   return (
     Math.abs(ux * vy - uy * vx) < SAME * (Math.sqrt(ux * ux + uy * uy) + Math.sqrt(vx * vx + vy * vy)) &&
     ux * vx + uy * vy > 0

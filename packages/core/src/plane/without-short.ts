@@ -11,17 +11,22 @@ import { add, cross, distance, type Point, scale, sub } from './point.js';
 export function withoutShort(loop: Loop, least: number): Loop {
   let kept = loop;
   for (let i = 0; i < kept.length && kept.length > 3; ) {
-    const joined = withoutSegment(kept, i, least);
+    const joined = isShort(kept, i, least) ? withoutSegment(kept, i, least) : null;
     if (joined === null) i += 1;
     else kept = joined;
   }
   return kept;
 }
 
+function isShort(loop: Loop, i: number, least: number): boolean {
+  const v = loop[i] as Vertex;
+  return !isArc(v) && distance(v.at, (loop[(i + 1) % loop.length] as Vertex).at) < least;
+}
+
+/** Without segment `i`; null where its neighbours do not meet near it. */
 function withoutSegment(loop: Loop, i: number, least: number): Loop | null {
   const index = (k: number) => (i + k + loop.length) % loop.length;
   const at = (k: number) => loop[index(k)] as Vertex;
-  if (isArc(at(0)) || distance(at(0).at, at(1).at) >= least) return null;
   const segment = (k: number): Segment => ({ from: at(k).at, to: at(k + 1).at, bulge: at(k).bulge });
   const [before, after] = [segment(-1), segment(1)];
   const near = (p: Point) => distance(p, before.to) < least && distance(p, after.from) < least;
