@@ -105,13 +105,17 @@ function lazyImport(file, node) {
   return [`const [${names}] = await ${expression.expression.getText()}([${imports}]);`];
 }
 
+/** Text without what only lays it out. */
+const bare = (text) => text.replace(/[\s,]+/g, '');
+
 function rewritten(file) {
   const source = parse(file);
   const edits = [];
   const visit = (node) => {
     const lines = staticImport(file, node) ?? lazyImport(file, node);
-    if (lines) edits.push({ from: node.getStart(), to: node.end, text: lines.join('\n') });
-    else ts.forEachChild(node, visit);
+    const text = lines?.join('\n') ?? '';
+    if (!lines) ts.forEachChild(node, visit);
+    else if (bare(text) !== bare(node.getText())) edits.push({ from: node.getStart(), to: node.end, text });
   };
   visit(source);
   return edits.reduceRight((t, e) => t.slice(0, e.from) + e.text + t.slice(e.to), source.text);

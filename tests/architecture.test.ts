@@ -10,13 +10,11 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join, relative, sep } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { dirname, join, relative } from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
+import { type Import, importsOf, PACKAGES, ROOT, slashed, sources } from './kit/imports.js';
 
-const ROOT = fileURLToPath(new URL('..', import.meta.url));
-const PACKAGES = ['core', 'shop', 'cutting', 'words', 'files', 'paper', 'page', 'testing', 'queue', 'cli'];
 const CORE = [
   'units',
   'errors',
@@ -100,61 +98,6 @@ const PRODUCERS = [
   'overlap',
   'prepare',
 ];
-
-interface Import {
-  readonly from: string;
-  readonly text: string;
-  readonly target: string | null;
-}
-
-const slashed = (path: string) => path.split(sep).join('/');
-
-function sources(dir: string): readonly string[] {
-  return readdirSync(dir, { withFileTypes: true }).flatMap((e) => {
-    const path = join(dir, e.name);
-    if (e.isDirectory()) return e.name === 'node_modules' || e.name === 'dist' ? [] : sources(path);
-    return /\.tsx?$/.test(e.name) && !e.name.endsWith('.d.ts') ? [path] : [];
-  });
-}
-
-/** The source an import of a `.js` stands for. */
-function sourceOf(path: string): string {
-  const [ts, tsx] = [path.replace(/\.js$/, '.ts'), path.replace(/\.js$/, '.tsx')];
-  return existsSync(tsx) ? tsx : ts;
-}
-
-/** Static, dynamic, re-exported and type imports of a file. */
-function importsOf(file: string, root: string): readonly Import[] {
-  const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
-  const found: string[] = [];
-  const visit = (node: ts.Node): void => {
-    if (
-      (ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) &&
-      node.moduleSpecifier &&
-      ts.isStringLiteral(node.moduleSpecifier)
-    )
-      found.push(node.moduleSpecifier.text);
-    if (
-      ts.isCallExpression(node) &&
-      node.expression.kind === ts.SyntaxKind.ImportKeyword &&
-      node.arguments[0] &&
-      ts.isStringLiteral(node.arguments[0])
-    )
-      found.push(node.arguments[0].text);
-    if (
-      ts.isImportTypeNode(node) &&
-      ts.isLiteralTypeNode(node.argument) &&
-      ts.isStringLiteral(node.argument.literal)
-    )
-      found.push(node.argument.literal.text);
-    ts.forEachChild(node, visit);
-  };
-  visit(source);
-  return found.map((text) => {
-    const target = text.startsWith('.') ? slashed(relative(root, sourceOf(join(dirname(file), text)))) : null;
-    return { from: slashed(relative(root, file)), text, target };
-  });
-}
 
 const packageOf = (path: string) => PACKAGES.indexOf(path.split('/')[1] ?? '');
 const layered = (path: string) => LAYERS[path.split('/')[1] ?? ''];
@@ -283,33 +226,4 @@ test('no family is named outside its own folder and the list of families', () =>
     return names.some((n) => code.includes(`'${n}'`) && !['handle', 'cover'].includes(n)); // words of other things too
   });
   expect(naming.map((f) => slashed(relative(ROOT, f)))).toEqual([]);
-});
-
-/** Exported types, interfaces and classes by their name, each with the files that declare it. */
-function exportedTypes(): ReadonlyMap<string, readonly string[]> {
-  const found = new Map<string, string[]>();
-  for (const name of PACKAGES) {
-    const folder = join(ROOT, 'packages', name, 'src');
-    for (const file of readdirSync(folder, { recursive: true, encoding: 'utf8' }))
-      if (/\.tsx?$/.test(file))
-        for (const type of typesIn(join(folder, file)))
-          found.set(type, [...(found.get(type) ?? []), `${name}/${file}`]);
-  }
-  return found;
-}
-
-function typesIn(path: string): readonly string[] {
-  const source = ts.createSourceFile(path, readFileSync(path, 'utf8'), ts.ScriptTarget.ESNext);
-  return source.statements.flatMap((s) => {
-    const isType = ts.isInterfaceDeclaration(s) || ts.isTypeAliasDeclaration(s) || ts.isClassDeclaration(s);
-    const shown = isType && s.modifiers?.some((m) => m.kind === ts.SyntaxKind.ExportKeyword);
-    return shown && s.name !== undefined ? [s.name.text] : [];
-  });
-}
-
-test('the name of an exported type means one thing, in whatever package it stands', () => {
-  const types = exportedTypes();
-  expect(types.size).toBeGreaterThan(500);
-  const twice = [...types].filter(([, files]) => files.length > 1);
-  expect(twice.map(([type, files]) => `${type}: ${files.join(', ')}`)).toEqual([]);
 });

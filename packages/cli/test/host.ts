@@ -1,5 +1,4 @@
-import type { ExitCode, Host } from '@tinwright/cli';
-import { main } from '../src/index.js';
+import { type ExitCode, type Host, main } from '@tinwright/cli';
 
 /** What a run printed, and its exit status. */
 export interface Ran {

@@ -24,7 +24,7 @@ const HEAD_CLEARANCE = 1; // mm between a head and the start of a bend. Common p
 const sizeOf = ({ diameter }: BlindRivetAsk) => rivetSize(diameter) as RivetSize;
 
 /** Least distances of blind rivets, the stricter source taken. */
-export function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): FastenerNeeds {
+function rivetNeeds(stack: readonly StackSheet[], ask: BlindRivetAsk): FastenerNeeds {
   const size = sizeOf(ask);
   const edge = RIVET_RULES.edge.reduce((a, b) => (b.factor > a.factor ? b : a));
   const other = RIVET_RULES.edge.find((r) => r !== edge);

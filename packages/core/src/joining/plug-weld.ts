@@ -16,7 +16,7 @@ export interface PlugWeldAsk extends FastenerAsk {
 }
 
 /** Distances of plug welds: a hole in the first sheet, welded through to the next. */
-export function plugWeldNeeds(stack: readonly StackSheet[], { diameter }: PlugWeldAsk): FastenerNeeds {
+function plugWeldNeeds(stack: readonly StackSheet[], { diameter }: PlugWeldAsk): FastenerNeeds {
   return {
     edge: 1.5 * diameter,
     edgeSource: COMMON_PRACTICE,

@@ -17,7 +17,7 @@ const SOURCE = [cite('AISI S100 §J4', { basis: 'memory' })];
 const PILOT = 0.75; // of the thread; common practice, no source
 
 /** Least distances of sheet-metal screws: 1.5 d to an edge, 3 d apart. */
-export function screwNeeds(stack: readonly StackSheet[], { diameter }: ScrewAsk): FastenerNeeds {
+function screwNeeds(stack: readonly StackSheet[], { diameter }: ScrewAsk): FastenerNeeds {
   return {
     edge: 1.5 * diameter,
     edgeSource: SOURCE,

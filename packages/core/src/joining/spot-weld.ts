@@ -30,7 +30,7 @@ export interface SpotWeldAsk extends FastenerAsk {
  * Least distances of spot welds in low-carbon steel: the larger of the two schedules' values at the next thicker
  * row; edge distance the larger of half the overlap and the aircraft order's table.
  */
-export function spotWeldNeeds(
+function spotWeldNeeds(
   stack: readonly StackSheet[],
   _ask?: SpotWeldAsk,
   layers: number = stack.length,

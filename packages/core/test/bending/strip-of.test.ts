@@ -1,5 +1,5 @@
+import { stripOf } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { stripOf } from '../../src/bending/test-strip.js';
 
 const row = {
   name: 'coil',

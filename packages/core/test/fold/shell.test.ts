@@ -1,11 +1,10 @@
 // The bent material of a bend against points taken all over it, and against manifold-3d's clipping of what reaches into it.
-import type { Vec3 } from '@tinwright/core';
+import type { FormedBend, Vec3 } from '@tinwright/core';
 import { prismBetween } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import Module, { type ManifoldToplevel } from 'manifold-3d';
 import { beforeAll, expect, test } from 'vitest';
 import { boxOfPieces } from '../../src/fold/extent.js';
-import type { FormedBend } from '../../src/fold/formed.js';
 import { lumpDepth, lumpsOf } from '../../src/fold/lump.js';
 import { shellDepth, shellStrips } from '../../src/fold/shell.js';
 import { dot, minus, size, turned } from './vectors.js';

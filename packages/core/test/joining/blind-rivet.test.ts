@@ -1,13 +1,11 @@
 import type { BlindRivetAsk, Remark } from '@tinwright/core';
-import type { FastenerKind } from '@tinwright/core/family';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
-import { blindRivet, rivetNeeds } from '../../src/joining/blind-rivet.js';
 import { said, saidNeeds } from './said.js';
-import { stackOf } from './stack.js';
+import { kindNamed, stackOf } from './stack.js';
 
 const INCH = 25.4;
-const kind = blindRivet as unknown as FastenerKind<BlindRivetAsk>;
+const kind = kindNamed<BlindRivetAsk>('blind-rivet');
 const ask = (diameter: number): BlindRivetAsk => ({ count: null, pitch: null, diameter });
 
 function remarks(sheets: readonly number[], diameter: number, layers = sheets.length): readonly Remark[] {
@@ -25,7 +23,7 @@ const WORKED = [
 
 describe('distances', () => {
   test.each(WORKED)('%d in: edge %d, pitch %d, usually %d mm to twice that', (d, edge, pitch, usual) => {
-    const needs = rivetNeeds(stackOf([1, 1]), ask(d * INCH));
+    const needs = kind.needs(stackOf([1, 1]), ask(d * INCH), 2);
     expect(Math.abs(needs.edge - edge)).toBeLessThanOrEqual(0.05 + 1e-9); // printed to a tenth
     expect(Math.abs(needs.pitch - pitch)).toBeLessThanOrEqual(0.05 + 1e-9); // printed to a tenth
     expect(needs.usualPitch).toBeGreaterThanOrEqual(usual - 0.05);
@@ -34,14 +32,14 @@ describe('distances', () => {
 
   test('3.2 mm: 8 mm to an edge, 9.6 mm apart, whatever the sheets', () => {
     for (const stack of [stackOf([0.5, 0.5]), stackOf([2, 1])]) {
-      const needs = rivetNeeds(stack, ask(3.2));
+      const needs = kind.needs(stack, ask(3.2), 2);
       expect(needs.edge).toBeCloseTo(8, 9);
       expect(needs.pitch).toBeCloseTo(9.6, 9);
     }
   });
 
   test('the sentence on the edge names both rules with both sources, and which was taken', () => {
-    const { edgeSource } = saidNeeds(rivetNeeds(stackOf([1, 1]), ask(4)));
+    const { edgeSource } = saidNeeds(kind.needs(stackOf([1, 1]), ask(4), 2));
     expect(edgeSource).toMatch(/2\.5 D by NAVEDTRA 14251/);
     expect(edgeSource).toMatch(/; 2 D by TM 10-5410-229-13&P/);
     expect(edgeSource).toContain('stricter');
@@ -49,7 +47,7 @@ describe('distances', () => {
 
   test('beside a bend the head has to sit flat: half the head and 1 mm, said to have no source', () => {
     // DIN 7337 head of 3.2 mm: 6.5 mm; the millimetre common practice, no source
-    const { bend, bendSource } = saidNeeds(rivetNeeds(stackOf([1, 1]), ask(3.2)));
+    const { bend, bendSource } = saidNeeds(kind.needs(stackOf([1, 1]), ask(3.2), 2));
     expect(bend).toBeCloseTo(4.25, 9);
     expect(bendSource).toContain('½ D(head) + 1 mm');
     expect(bendSource).toContain('common practice, no source');
@@ -57,7 +55,7 @@ describe('distances', () => {
 
   test('a hole in every sheet of the stack, the middle of its band', () => {
     // dh1 of the ISO 15977 family 3.3 to 3.4 and 4.1 to 4.2 mm, IFI-114 0.129 to 0.133 in: from memory
-    const holes = (stack: readonly number[], d: number) => rivetNeeds(stackOf(stack), ask(d)).holes;
+    const holes = (stack: readonly number[], d: number) => kind.needs(stackOf(stack), ask(d), 2).holes;
     expect(holes([1, 1], 3.2)).toEqual([expect.closeTo(3.35, 9), expect.closeTo(3.35, 9)]);
     expect(holes([1, 1, 1], 4)).toEqual(Array.from({ length: 3 }, () => expect.closeTo(4.15, 9)));
     expect(holes([1, 1], INCH / 8)).toEqual([

@@ -1,20 +1,18 @@
 import type { PlugWeldAsk } from '@tinwright/core';
-import type { FastenerKind } from '@tinwright/core/family';
 import { expect, test } from 'vitest';
-import { plugWeld, plugWeldNeeds } from '../../src/joining/plug-weld.js';
 import { said, saidNeeds } from './said.js';
-import { stackOf } from './stack.js';
+import { kindNamed, stackOf } from './stack.js';
 
-const kind = plugWeld as unknown as FastenerKind<PlugWeldAsk>;
+const kind = kindNamed<PlugWeldAsk>('plug-weld');
 const ask = { count: null, pitch: null, diameter: 8 };
 const place = { layers: 2, reach: () => 0 };
 
 test('a hole in the first sheet only', () => {
-  expect(plugWeldNeeds(stackOf([1, 1]), ask).holes).toEqual([8, null]);
+  expect(kind.needs(stackOf([1, 1]), ask, 2).holes).toEqual([8, null]);
 });
 
 test('the rim of the hole stays off the edge, the holes off each other, and every distance says it has no source', () => {
-  const needs = saidNeeds(plugWeldNeeds(stackOf([1, 1]), ask));
+  const needs = saidNeeds(kind.needs(stackOf([1, 1]), ask, 2));
   expect(needs.edge).toBeGreaterThan(8 / 2);
   expect(needs.pitch).toBeGreaterThan(2 * 8);
   expect(needs.usualPitch).toBeGreaterThanOrEqual(needs.pitch);

@@ -1,14 +1,13 @@
 import type { SpotWeldAsk } from '@tinwright/core';
 import { MATERIALS } from '@tinwright/core';
-import type { FastenerKind } from '@tinwright/core/family';
 import { describe, expect, test } from 'vitest';
-import { spotWeldNeeds as needsOf, spotWeld } from '../../src/joining/spot-weld.js';
 import { said, saidNeeds } from './said.js';
-import { stackOf } from './stack.js';
+import { kindNamed, stackOf } from './stack.js';
 
 const INCH = 25.4;
-const kind = spotWeld as unknown as FastenerKind<SpotWeldAsk>;
-const spotWeldNeeds = (stack: ReturnType<typeof stackOf>) => saidNeeds(needsOf(stack));
+const kind = kindNamed<SpotWeldAsk>('spot-weld');
+const spotWeldNeeds = (stack: ReturnType<typeof stackOf>) =>
+  saidNeeds(kind.needs(stack, { count: null, pitch: null, throat: null }, stack.length));
 
 interface Place {
   readonly layers?: number;

@@ -1,5 +1,5 @@
-import { MATERIALS, type Material } from '@tinwright/core';
-import type { StackSheet } from '@tinwright/core/family';
+import { FASTENER_KINDS, MATERIALS, type Material } from '@tinwright/core';
+import type { FastenerAsk, FastenerKind, StackSheet } from '@tinwright/core/family';
 
 /** A material by its name in a job file. @throws Error when there is none */
 export function materialOf(name: string): Material {
@@ -16,3 +16,7 @@ export function stackOf(thicknesses: readonly number[], material = 'mild-steel')
     material: materialOf(material),
   }));
 }
+
+/** A kind of fastener as whoever embeds the library finds it. */
+export const kindNamed = <A extends FastenerAsk>(name: (typeof FASTENER_KINDS)[number]['name']) =>
+  FASTENER_KINDS.find((k) => k.name === name) as unknown as FastenerKind<A>;

@@ -1,8 +1,17 @@
 import { type Loop, segments } from '@tinwright/core';
-import { corner, loopArea, loopLength, segmentLength } from '@tinwright/core/internal';
+import {
+  corner,
+  flattened,
+  keyholeLoop,
+  loopArea,
+  loopBox,
+  loopLength,
+  roundedRectangle,
+  roundOf,
+  segmentLength,
+  slotLoop,
+} from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
-import { loopBox } from '../../src/plane/loop.js';
-import { flattened, keyholeLoop, roundedRectangle, roundOf, slotLoop } from '../../src/plane/shapes.js';
 
 const sizeOf = (loop: Loop) => {
   const { min, max } = loopBox(loop);
