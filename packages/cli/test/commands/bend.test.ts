@@ -117,7 +117,7 @@ test.each([
   ['an angle that is no number', ['--thickness', '1', '--angle', 'square'], 'a number allowed'],
   ['an unknown rule', ['--thickness', '1', '--rule', 'din-6953'], 'Did you mean "din-6935"?'],
   ['an unknown material', ['--thickness', '1', '--material', 'steel'], 'mild-steel'],
-  ['one leg of nothing', ['--thickness', '1', '--legs', ''], '--legs: an empty text is not a length'],
+  ['one leg of nothing', ['--thickness', '1', '--legs', ' '], '--legs: an empty text is not a length'],
   [
     'a group the handbook lacks',
     ['--thickness', '1', '--rule', 'handbook', '--group', 'mild'],
