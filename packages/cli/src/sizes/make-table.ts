@@ -8,6 +8,7 @@ import { type QueueAsk, queuePool } from '../sizes-queue.js';
 import { DISK } from '../write/disk.js';
 import { locked, PATIENCE } from '../write/lock.js';
 import { listsIn } from '../write/own-lists.js';
+import { folderAt } from '../write/place-of.js';
 import { told } from '../write/reason.js';
 import { replaceFile } from '../write/write-file.js';
 import { type CutSums, cutSums, cutSumsText } from './cut-sums.js';
@@ -161,7 +162,7 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
 
 /** A folder that is new, empty or of an earlier run. @throws WriteError for any other */
 async function takeFolder(out: string): Promise<void> {
-  await DISK.makeFolder(out);
+  if ((await folderAt(DISK, out)) === null) await DISK.makeFolder(out);
   const names = (await DISK.names(out)).filter((n) => !n.includes('.tinwright-lock-'));
   if (names.length > 0 && !(await listsIn(DISK, out)).has('sizes.json'))
     throw new WriteError(

@@ -14,6 +14,7 @@ import {
   unlink,
   writeFile,
 } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
 
 /** What stands at a path: times in ms, `device` and `inode` say which it is, `owner` whose. */
 export interface StandingFile {
@@ -85,7 +86,7 @@ export const DISK: Disk = {
   look: (path) => orNull(lstat(path)),
   lookThrough: (path) => orNull(stat(path)),
   names: (folder) => readdir(folder),
-  makeFolder: (path) => mkdir(path, { recursive: true }),
+  makeFolder,
   rename,
   link,
   unlink,
@@ -110,6 +111,24 @@ export const SWIFT_DISK: Disk = {
   create: (path, content, mode = 0o666) => writeFile(path, content, { flag: 'wx', mode }),
   sync: async () => undefined,
 };
+
+/**
+ * One folder after the other: asked for all at once Node gives another reason on a read-only disk, and none for ever where
+ * the system makes no folders, as in /proc.
+ */
+async function makeFolder(path: string): Promise<string | undefined> {
+  if ((await orNull(stat(path)))?.kind === 'folder') return undefined;
+  const around = dirname(resolve(path));
+  const made = (await orNull(stat(around))) === null ? await makeFolder(around) : undefined;
+  try {
+    await mkdir(path);
+  } catch (error) {
+    // another run has made it since
+    if (codeOf(error) !== 'EEXIST' || (await orNull(stat(path)))?.kind !== 'folder') throw error;
+    return made;
+  }
+  return made ?? resolve(path);
+}
 
 type Stats = Awaited<ReturnType<typeof lstat>>;
 

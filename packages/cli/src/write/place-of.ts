@@ -1,7 +1,7 @@
 import { homedir } from 'node:os';
 import { dirname, join, relative, resolve } from 'node:path';
 import { WriteError } from '../failure.js';
-import type { Disk } from './disk.js';
+import type { Disk, StandingFile } from './disk.js';
 
 /** Folders that are never replaced, nor any that holds them: the one the program runs in, and the user's own. */
 export interface KeptFolders {
@@ -16,11 +16,7 @@ export const keptFolders = (): KeptFolders => ({ here: process.cwd(), home: home
  * @throws WriteError where none can be put, before anything in it was looked at
  */
 export async function placeOf(disk: Disk, folder: string, { here, home }: KeptFolders): Promise<string> {
-  const found = await disk.lookThrough(folder);
-  if (found === null && (await disk.look(folder)) !== null)
-    throw new WriteError(folder, 'is a link that leads nowhere. Choose another folder with --out');
-  if (found !== null && found.kind !== 'folder')
-    throw new WriteError(folder, 'is a file. Choose another folder with --out');
+  const found = await folderAt(disk, folder);
   const target = found === null ? resolve(folder) : await disk.realPath(folder);
   const homeReal = await disk.realPath(home).catch(() => home);
   if (holds(target, homeReal))
@@ -34,6 +30,20 @@ export async function placeOf(disk: Disk, folder: string, { here, home }: KeptFo
       `is a mount point and cannot be replaced. Choose a folder in it, such as ${join(folder, 'set')}`,
     );
   return target;
+}
+
+/**
+ * The folder that stands there, links followed; null where there is nothing yet.
+ * @throws WriteError where something else stands
+ */
+export async function folderAt(disk: Disk, folder: string): Promise<StandingFile | null> {
+  const found = await disk.lookThrough(folder);
+  // what is no link has come to stand there since, from another run
+  if (found === null && (await disk.look(folder))?.kind === 'link')
+    throw new WriteError(folder, 'is a link that leads nowhere. Choose another folder with --out');
+  if (found !== null && found.kind !== 'folder')
+    throw new WriteError(folder, 'is a file. Choose another folder with --out');
+  return found;
 }
 
 /** True when one folder is the other or lies around it. */

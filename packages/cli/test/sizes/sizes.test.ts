@@ -1,4 +1,4 @@
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { tinwright } from '../host.js';
@@ -174,6 +174,22 @@ describe('run again', () => {
     const ran = await tinwright('sizes', at('tray.yaml'), '--table', at('sizes.csv'), '--out', folder);
     expect(ran.exit).toBe(3);
     expect(ran.err).toContain('holds files that are not sizes from tinwright');
+    expect(await below(folder)).toEqual(before);
+  });
+
+  test.each([
+    ['a file', 'is a file'],
+    ['a link to nowhere', 'is a link that leads nowhere'],
+  ])('%s is no folder for them', async (what, told) => {
+    const { at, folder } = await place(rows([100]));
+    await (what === 'a file' ? writeFile(at('mine'), 'text') : symlink(at('nowhere'), at('mine')));
+    const before = await below(folder);
+    const ran = await tinwright('sizes', at('tray.yaml'), '--table', at('sizes.csv'), '--out', at('mine'));
+    expect(ran).toEqual({
+      exit: 3,
+      out: '',
+      err: `${at('mine')}: ${told}. Choose another folder with --out.\n`,
+    });
     expect(await below(folder)).toEqual(before);
   });
 });
