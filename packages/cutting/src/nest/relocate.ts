@@ -2,6 +2,7 @@ import { type Floor, type NestSpot, put, shapeOn, spotOf } from './floor.js';
 import type { NestShape } from './kit.js';
 import type { PairConflict } from './overlap.js';
 import type { OverlapAt } from './probe.js';
+import { settlerOf } from './settle.js';
 import { type Candidate, walkerOf } from './walk.js';
 
 /** How a piece looks for a better place. */
@@ -10,24 +11,25 @@ export interface Looking {
   readonly anywhere: number;
   /** Places round the present one. */
   readonly around: number;
-  /** The best of them are walked on from, */
-  readonly walked: number;
+  /** The best of them are settled, */
+  readonly settled: number;
+  /** in so many steps at most, */
+  readonly steps: number;
   /** as long as they overlap less than so many times the best. */
   readonly within: number;
-  /** Steps of the walk: the longest, the least at first, the least of the best; shares of the mean piece's size. */
+  /** Steps of the walk from the best: the longest and the least, shares of the mean piece's size. */
   readonly longest: number;
-  readonly coarse: number;
-  readonly fine: number;
+  readonly least: number;
 }
 
 export const LOOKING: Looking = {
   anywhere: 40,
   around: 10,
-  walked: 3,
+  settled: 3,
+  steps: 12,
   within: 2,
-  longest: 0.4,
-  coarse: 0.007,
-  fine: 0.00015,
+  longest: 0.007,
+  least: 0.00015,
 };
 
 /** Moves one piece to the place of least weighted overlap it can find; true when it moved. */
@@ -39,10 +41,9 @@ export function relocator(
 ): (piece: number) => boolean {
   const { kit, bed, shapesOf } = floor;
   const pick = (n: number) => (random() * n) | 0;
-  const kept: Candidate[] = Array.from({ length: looking.walked }, () => ({ shape: 0, x: 0, y: 0, sum: 0 }));
+  const kept: Candidate[] = Array.from({ length: looking.settled }, () => ({ shape: 0, x: 0, y: 0, sum: 0 }));
   const scale = meanSize(floor);
-  const coarse = { longest: looking.longest * scale, least: looking.coarse * scale };
-  const fine = { longest: coarse.least, least: looking.fine * scale };
+  const stride = { longest: looking.longest * scale, least: looking.least * scale };
   let count = 0;
 
   let ask: OverlapAt = overlap.probe.at;
@@ -62,6 +63,8 @@ export function relocator(
   };
 
   const walk = walkerOf(floor, overlap, random);
+  const settle = settlerOf(floor, overlap);
+  const effort = { steps: looking.steps, beat: Infinity };
   /** Offer a place, brought back onto the bed. */
   const place = (piece: number, shape: number, x: number, y: number): void => {
     const { box } = kit.shapes[shape] as NestShape;
@@ -94,7 +97,8 @@ export function relocator(
   };
 
   return (piece) => {
-    const { at } = overlap.probe;
+    const { at, changed } = overlap.probe;
+    changed();
     count = 0;
     ask = at;
     place(piece, floor.shape[piece] as number, floor.x[piece] as number, floor.y[piece] as number);
@@ -106,13 +110,13 @@ export function relocator(
     let least = Infinity;
     for (let k = 0; k < count && least > 0; k++) {
       const one = kept[k] as Candidate;
-      one.sum = at(piece, one.shape, one.x, one.y, Infinity);
-      walk(piece, one, coarse, looking.within * least);
+      effort.beat = looking.within * least;
+      settle(piece, one, effort);
       if (one.sum >= least) continue;
       least = one.sum;
       best = one;
     }
-    if (best.sum > 0 && best.sum < now * 1.3) walk(piece, best, fine, Infinity);
+    if (best.sum > 0 && best.sum < now * 1.3) walk(piece, best, stride);
     if (best.sum >= now) return false;
     put(floor, piece, best);
     overlap.moved(piece);

@@ -1,7 +1,8 @@
 import { type Floor, shapeOn } from './floor.js';
 import type { PairConflict } from './overlap.js';
+import type { Contacts } from './probe.js';
 
-/** A place under trial and the weighted overlap there; changed in place by the walk. */
+/** A place under trial and the weighted overlap there; changed in place by who improves it. */
 export interface Candidate {
   shape: number;
   x: number;
@@ -15,11 +16,8 @@ export interface Stride {
   readonly least: number;
 }
 
-/**
- * Improves a candidate: out of the worst neighbour first, then, unless it overlaps more than `beat` still, in shrinking
- * steps along the axes and across.
- */
-export type Walk = (piece: number, at: Candidate, stride: Stride, beat: number) => void;
+/** Improves a candidate: out of the worst neighbour first, then in shrinking steps along the axes and across. */
+export type Walk = (piece: number, at: Candidate, stride: Stride) => void;
 
 const WAYS_OUT = 8;
 
@@ -39,16 +37,15 @@ export function walkerOf(floor: Floor, overlap: PairConflict, random: () => numb
   };
   const wayOut = (piece: number, at: Candidate): boolean => {
     overlap.probe.at(piece, at.shape, at.x, at.y, Infinity);
-    const x = overlap.probe.way[0] as number;
-    const y = overlap.probe.way[1] as number;
+    const { wayX, wayY } = overlap.probe.contacts;
+    const worst = worstOf(overlap.probe.contacts);
+    const x = wayX[worst] as number;
+    const y = wayY[worst] as number;
     return step(piece, at, x * 1.0005, y * 1.0005) || step(piece, at, x / 2, y / 2);
   };
-  return (piece, at, stride, beat) => {
+  return (piece, at, stride) => {
     for (let k = 0; k < WAYS_OUT && at.sum > 0 && wayOut(piece, at); k++);
-    if (at.sum > beat) return;
-    const { box } = shapeOn(floor, at.shape);
-    const first = Math.max(2 * stride.least, Math.min(box[2] - box[0], box[3] - box[1]) * 0.1);
-    const steps = { x: Math.min(stride.longest, first), y: Math.min(stride.longest, first) };
+    const steps = { x: stride.longest, y: stride.longest };
     while (Math.max(steps.x, steps.y) > stride.least && at.sum > 0) {
       const way = WAYS[(random() * WAYS.length) | 0] as (typeof WAYS)[number];
       const x = way[0] * steps.x;
@@ -58,6 +55,18 @@ export function walkerOf(floor: Floor, overlap: PairConflict, random: () => numb
       if (y !== 0) steps.y *= factor;
     }
   };
+}
+
+function worstOf({ count, factor, depth }: Contacts): number {
+  let worst = 0;
+  let most = 0;
+  for (let k = 0; k < count; k++) {
+    const v = (factor[k] as number) * (depth[k] as number);
+    if (v <= most) continue;
+    most = v;
+    worst = k;
+  }
+  return worst;
 }
 
 /** Ways to step, each also backwards: along the axes more often than across. */

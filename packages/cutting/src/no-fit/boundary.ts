@@ -8,7 +8,8 @@ const GAP = 1 / 4096;
 const SHORTEST = 1e-6;
 
 /**
- * The border of the places whose winding is `free`: runs of the tracks with a free place on one side only.
+ * The border of the places whose winding is `free`: runs of the tracks with a free place on one side only, which is
+ * to their right.
  * Rings without area, which a union of polygons would leave deep inside, have a blocked place on both sides
  * and are no border.
  */
@@ -28,11 +29,13 @@ export function borderOf(bands: Bands, free: number): Tracks {
       const [mx, my] = [x0 + ((from + to) / 2) * dx, y0 + ((from + to) / 2) * dy];
       const [nx, ny] = [(dy / length) * GAP, (-dx / length) * GAP];
       const right = windingAt(bands, mx + nx, my + ny) === free;
-      if (right === (windingAt(bands, mx - nx, my - ny) === free)) continue;
+      const left = windingAt(bands, mx - nx, my - ny) === free;
+      if (right === left) continue;
       const key = `${Math.round(mx * 1e5)} ${Math.round(my * 1e5)}`;
       if (seen.has(key)) continue; // tracks that run over one another
       seen.add(key);
-      border.push(x0 + from * dx, y0 + from * dy, x0 + to * dx, y0 + to * dy);
+      const [a, b] = right ? [from, to] : [to, from];
+      border.push(x0 + a * dx, y0 + a * dy, x0 + b * dx, y0 + b * dy);
     }
   }
   return Float64Array.from(border);

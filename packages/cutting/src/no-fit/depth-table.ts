@@ -1,16 +1,18 @@
 import type { Tracks } from './convolve.js';
 import { isFree, type NoFit } from './no-fit.js';
-import { windingAt } from './winding.js';
 
 /** What a cell says of every place in it. */
 const FREE = 0;
 const MIXED = 1;
 const BLOCKED = 2;
 
+/** Runs are equally near when the squares of their distances differ by no more than this share, and mm². */
+const SHARE = 1 + 1e-6;
+const NEARLY = 1e-9;
+
 /**
- * A no-fit polygon made quick to ask: its box in cells, each with its class, the few runs of the border that can be
- * nearest, and, where the class is mixed, what decides between free and blocked: the winding at the cell's anchor
- * and the tracks that pass through the cell.
+ * A no-fit polygon made quick to ask: its box in cells, each with its class and the few runs of the border that can
+ * be nearest. Their free side is to their right.
  */
 export interface DepthTable {
   readonly x0: number;
@@ -26,16 +28,7 @@ export interface DepthTable {
   /** Where a cell's runs start in `near`. */
   readonly nearStart: Int32Array;
   readonly near: Int32Array;
-  /** Where a cell's rules start in `rules`. */
-  readonly rulesStart: Int32Array;
-  /** Rule by rule: the winding at the anchor less the free one, how many tracks, the tracks through the cell. */
-  readonly rules: Int32Array;
-  readonly tracks: Float64Array;
 }
-
-/** The place in a cell from which the winding is counted, as shares of its sides: on no likely side of anything. */
-const ANCHOR_X = 0.5123;
-const ANCHOR_Y = 0.4871;
 
 export function depthTable(place: NoFit): DepthTable {
   const [x0, y0, x1, y1] = place.box;
@@ -47,13 +40,9 @@ export function depthTable(place: NoFit): DepthTable {
   const middle = new Float32Array(cells * cells);
   const nearStart = new Int32Array(cells * cells + 1);
   const near: number[] = [];
-  const rulesStart = new Int32Array(cells * cells + 1);
-  const rules: number[] = [];
-  const offsets = rulesOffsets(place);
   const distances = new Float64Array(runs.length / 5);
   for (let c = 0; c < cells * cells; c++) {
-    const [left, low] = [x0 + (c % cells) * w, y0 + Math.floor(c / cells) * h];
-    const [x, y] = [left + w / 2, low + h / 2];
+    const [x, y] = [x0 + ((c % cells) + 0.5) * w, y0 + (Math.floor(c / cells) + 0.5) * h];
     let least = Infinity;
     for (let i = 0; i < distances.length; i++) {
       const d = distanceTo(runs, 5 * i, x, y);
@@ -65,10 +54,7 @@ export function depthTable(place: NoFit): DepthTable {
     middle[c] = free ? 0 : least;
     if (kind[c] !== FREE) near.push(...within(distances, least + 2 * reach));
     nearStart[c + 1] = near.length;
-    if (kind[c] === MIXED) rules.push(...decide(place, offsets, [left, low, left + w, low + h]));
-    rulesStart[c + 1] = rules.length;
   }
-  const tracks = Float64Array.from(place.rules.flatMap((r) => [...r.bands.tracks]));
   return {
     x0,
     y0,
@@ -80,9 +66,6 @@ export function depthTable(place: NoFit): DepthTable {
     runs,
     nearStart,
     near: Int32Array.from(near),
-    rulesStart,
-    rules: Int32Array.from(rules),
-    tracks,
   };
 }
 
@@ -93,34 +76,6 @@ function within(distances: Float64Array, far: number): readonly number[] {
     if (d <= far) runs.push(5 * i);
   });
   return runs;
-}
-
-const rulesOffsets = ({ rules }: NoFit) =>
-  rules.map((_, i) => rules.slice(0, i).reduce((sum, r) => sum + r.bands.tracks.length, 0));
-
-/** Every rule of a cell as the winding at its anchor, less the free one, and the tracks through the cell. */
-function decide(
-  { rules }: NoFit,
-  offsets: readonly number[],
-  [x0, y0, x1, y1]: readonly [number, number, number, number],
-): readonly number[] {
-  const [ax, ay] = [x0 + (x1 - x0) * ANCHOR_X, y0 + (y1 - y0) * ANCHOR_Y];
-  return rules.flatMap(({ bands, free }, r) => {
-    const t = bands.tracks;
-    const through: number[] = [];
-    for (let k = 0; k < t.length; k += 4)
-      if (passes(t, k, x0, y0, x1, y1)) through.push((offsets[r] as number) + k);
-    return [windingAt(bands, ax, ay) - free, through.length, ...through];
-  });
-}
-
-/** Does a track share a place with a box, its rim included? */
-function passes(t: Tracks, k: number, x0: number, y0: number, x1: number, y1: number): boolean {
-  const [ax, ay, bx, by] = [t[k], t[k + 1], t[k + 2], t[k + 3]] as [number, number, number, number];
-  if (Math.max(ax, bx) < x0 || Math.min(ax, bx) > x1 || Math.max(ay, by) < y0 || Math.min(ay, by) > y1)
-    return false;
-  const side = (x: number, y: number) => Math.sign((bx - ax) * (y - ay) - (by - ay) * (x - ax));
-  return Math.abs(side(x0, y0) + side(x1, y0) + side(x1, y1) + side(x0, y1)) < 4;
 }
 
 function runsOf(border: Tracks): Float64Array {
@@ -160,10 +115,11 @@ export function roughDepthAt(table: DepthTable, x: number, y: number): number {
 export function depthAt(table: DepthTable, x: number, y: number, way: Float64Array): number {
   const c = cellAt(table, x, y);
   const kind = table.kind[c];
-  if (kind === FREE || (kind === MIXED && freeIn(table, c, x, y))) return 0;
+  if (kind === FREE) return 0;
   const runs = table.runs;
   const near = table.near;
   let least = Infinity;
+  let aside = 0;
   let wayX = 0;
   let wayY = 0;
   const end = table.nearStart[c + 1] as number;
@@ -173,48 +129,23 @@ export function depthAt(table: DepthTable, x: number, y: number, way: Float64Arr
     const dy = runs[e + 3] as number;
     const ax = x - (runs[e] as number);
     const ay = y - (runs[e + 1] as number);
-    const t = Math.max(0, Math.min(1, (ax * dx + ay * dy) * (runs[e + 4] as number)));
+    const per = runs[e + 4] as number;
+    const t = Math.max(0, Math.min(1, (ax * dx + ay * dy) * per));
     const ux = dx * t - ax;
     const uy = dy * t - ay;
     const d = ux * ux + uy * uy;
-    if (d < least) {
-      least = d;
-      wayX = ux;
-      wayY = uy;
-    }
+    if (d > least * SHARE + NEARLY) continue;
+    // of runs that meet at the nearest corner the one decides whose line is further away
+    const cross = dx * ay - dy * ax;
+    const off = cross * Math.abs(cross) * per;
+    if (d * SHARE + NEARLY < least || Math.abs(off) > Math.abs(aside)) aside = off;
+    if (d >= least) continue;
+    least = d;
+    wayX = ux;
+    wayY = uy;
   }
+  if (kind === MIXED && (aside <= 0 || least < NEARLY)) return 0;
   way[0] = wayX;
   way[1] = wayY;
   return Math.sqrt(least);
-}
-
-/** By every rule, the winding at the anchor corrected by the tracks crossed on the way from there. */
-function freeIn(table: DepthTable, c: number, x: number, y: number): boolean {
-  const rules = table.rules;
-  const t = table.tracks;
-  const cx = c % table.cells;
-  const ax = table.x0 + (cx + ANCHOR_X) / table.perX;
-  const ay = table.y0 + ((c - cx) / table.cells + ANCHOR_Y) / table.perY;
-  const px = x - ax;
-  const py = y - ay;
-  const end = table.rulesStart[c + 1] as number;
-  for (let q = table.rulesStart[c] as number; q < end; ) {
-    let winding = rules[q] as number;
-    const last = q + 2 + (rules[q + 1] as number);
-    for (q += 2; q < last; q++) {
-      const k = rules[q] as number;
-      const ux = (t[k] as number) - ax;
-      const uy = (t[k + 1] as number) - ay;
-      const vx = (t[k + 2] as number) - ax;
-      const vy = (t[k + 3] as number) - ay;
-      const left = px * uy - py * ux > 0;
-      if (left === px * vy - py * vx > 0) continue;
-      const dx = vx - ux;
-      const dy = vy - uy;
-      if (dy * ux - dx * uy > 0 === dx * (py - uy) - dy * (px - ux) > 0) continue;
-      winding += left ? 1 : -1;
-    }
-    if (winding === 0) return true;
-  }
-  return false;
 }

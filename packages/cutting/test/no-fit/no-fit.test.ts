@@ -57,7 +57,10 @@ test('random pieces: free exactly where a general library finds no shared area',
         const shared = polygon(a)
           .intersect(polygon(b, x, y))
           .area();
-        if (shared > 1e-3) expect(isFree(place, x, y)).toBe(false);
+        if (shared > 1e-3) {
+          expect(isFree(place, x, y)).toBe(false);
+          expect(depthAt(depthTable(place), x, y, way)).toBeGreaterThan(0);
+        }
         if (shared < 1e-9) {
           const { box } = place;
           const inBox = x > box[0] && x < box[2] && y > box[1] && y < box[3];
@@ -164,4 +167,31 @@ test('a ring turned by any angle keeps its area, and lies where its corners turn
   expect(ringArea(eighth)).toBeCloseTo(100, 9);
   expect(eighth[0]?.[0]).toBeCloseTo(0, 12);
   expect(eighth[0]?.[1]).toBeCloseTo(5 * Math.SQRT2, 12);
+});
+
+test('places in line with sides of the border: blocked where everything round them is', () => {
+  const bracket = region([
+    [0, 0],
+    [128, 0],
+    [128, 34],
+    [34, 34],
+    [34, 94],
+    [0, 94],
+  ]);
+  const table = depthTable(noFit(bracket, bracket));
+  const ends = (first: 0 | 1) => {
+    const all = Array.from({ length: table.runs.length / 5 }, (_, i) => table.runs[5 * i + first] as number);
+    return [...new Set(all)];
+  };
+  const ways = [-0.02, 0.02];
+  const depths = ends(0)
+    .flatMap((x) => ends(1).map((y): Point => [x, y]))
+    .filter(([x, y]) => Math.abs(x) < 127 && Math.abs(y) < 93)
+    .map(([x, y]) => ({
+      on: depthAt(table, x, y, way),
+      beside: Math.min(...ways.flatMap((u) => ways.map((v) => depthAt(table, x + u, y + v, way)))),
+    }))
+    .filter(({ beside }) => beside > 0.1);
+  expect(depths.length).toBeGreaterThan(3);
+  expect(Math.min(...depths.map(({ on, beside }) => on - beside))).toBeGreaterThan(-0.03);
 });
