@@ -51,30 +51,27 @@ export {
 } from './errors/problem.js';
 export { PROGRAM } from './errors/program.js';
 export { type Basis, cite, type Source, type SourceKind } from './errors/source.js';
+export { bentStrip } from './families/bent-strip/build.js';
+export { bracket } from './families/bracket/build.js';
+export { cover } from './families/cover/build.js';
+export { divider } from './families/divider/build.js';
+export { drawer } from './families/drawer/build.js';
+export { duct } from './families/duct/build.js';
 export type { AnyFamily, NamedFamily } from './families/family.js';
-export {
-  type BuiltInFamily,
-  bentStrip,
-  bracket,
-  cover,
-  divider,
-  drawer,
-  duct,
-  FAMILIES,
-  flaredPan,
-  gussetEnd,
-  handle,
-  hemmedChannel,
-  hingedBox,
-  hopper,
-  lid,
-  offsetCheek,
-  openBox,
-  scoop,
-  shelf,
-  toteEnd,
-  tray,
-} from './families/index.js';
+export { flaredPan } from './families/flared-pan/build.js';
+export { gussetEnd } from './families/gusset-end/build.js';
+export { handle } from './families/handle/build.js';
+export { hemmedChannel } from './families/hemmed-channel/build.js';
+export { hingedBox } from './families/hinged-box/build.js';
+export { hopper } from './families/hopper/build.js';
+export { type BuiltInFamily, FAMILIES } from './families/index.js';
+export { lid } from './families/lid/build.js';
+export { offsetCheek } from './families/offset-cheek/build.js';
+export { openBox } from './families/open-box/build.js';
+export { scoop } from './families/scoop/build.js';
+export { shelf } from './families/shelf/build.js';
+export { toteEnd } from './families/tote-end/build.js';
+export { tray } from './families/tray/build.js';
 export type { CutBy, CutTool } from './fold/cut-back.js';
 export { type BlankDimension, type BlankTerm, explainBlank } from './fold/explain-blank.js';
 export type { FlatBend, FlatMark, FlatPanel, FlatPattern, Line } from './fold/flat.js';

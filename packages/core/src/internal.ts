@@ -32,7 +32,6 @@ export { fail, inWords, sayIn } from './errors/problem.js';
 export { quoted, safeText, shownText } from './errors/quote.js';
 export { COMMON_PRACTICE, COMPUTED } from './errors/source.js';
 export { COMMON, PART_KEYS } from './families/common.js';
-export { cover, drawer, shelf } from './families/index.js';
 export { measuredBox, measuredSize } from './fold/extent.js';
 export { form } from './fold/form.js';
 export { bendAxis, bentPose, type Turn } from './fold/hinge.js';

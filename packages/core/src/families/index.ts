@@ -19,7 +19,7 @@ import { shelf } from './shelf/build.js';
 import { toteEnd } from './tote-end/build.js';
 import { tray } from './tray/build.js';
 
-/** The built-in families, in the order help shows them. A new family is its folder and its lines here. */
+/** The built-in families, in the order help shows them. A new family is its folder and its two lines here. */
 export const FAMILIES = /* @__PURE__ */ frozen([
   hemmedChannel,
   gussetEnd,
@@ -44,25 +44,3 @@ export const FAMILIES = /* @__PURE__ */ frozen([
 
 /** A built-in family. */
 export type BuiltInFamily = (typeof FAMILIES)[number];
-
-export {
-  bentStrip,
-  bracket,
-  cover,
-  divider,
-  drawer,
-  duct,
-  flaredPan,
-  gussetEnd,
-  handle,
-  hemmedChannel,
-  hingedBox,
-  hopper,
-  lid,
-  offsetCheek,
-  openBox,
-  scoop,
-  shelf,
-  toteEnd,
-  tray,
-};
