@@ -1,4 +1,5 @@
-const WARM = 1000; // ms, until the code is compiled
+const WARM = 500; // ms at a time, until the code is compiled: two in a row that gain less than a twentieth
+const MOST_WARM = 8;
 const ROUND = 20; // ms
 
 /**
@@ -6,14 +7,24 @@ const ROUND = 20; // ms
  * something else takes longer by the clock; what it counts of this process stays nearly the same.
  */
 export function perCall(work, rounds = 25) {
-  const calls = callsIn(WARM, work);
-  const batch = Math.max(1, Math.round((calls * ROUND) / WARM));
+  const batch = Math.max(1, Math.round((warmed(work) * ROUND) / WARM));
   const times = Array.from({ length: rounds }, () => {
     const start = processorTime();
     for (let i = 0; i < batch; i++) work();
     return (processorTime() - start) / batch;
   });
   return { time: median(times), n: rounds * batch };
+}
+
+/** Calls in a stretch of `WARM`, once that grows no more. */
+function warmed(work) {
+  let best = 0;
+  for (let i = 0, still = 0; i < MOST_WARM && still < 2; i++) {
+    const calls = callsIn(WARM, work);
+    still = calls < best * 1.05 ? still + 1 : 0;
+    best = Math.max(best, calls);
+  }
+  return best;
 }
 
 /** How many calls fill so many ms, three at least. */

@@ -35,14 +35,14 @@ export interface Places {
  */
 export function fasten(seated: Seated, sheets: readonly StandingSheet[], { cut, before }: Places): Fastened {
   const { joint, from, to } = seated;
-  const told = { joint: joint.name, part: from.part.name, fasteners: [], holes: [] };
-  if (joint.by === null) return { ...told, remarks: seated.gap > WIDEST_GAP ? [nothingMeets(seated)] : [] };
+  const none = { joint: joint.name, part: from.part.name, fasteners: [], holes: [] };
+  if (joint.by === null) return { ...none, remarks: seated.gap > WIDEST_GAP ? [nothingMeets(seated)] : [] };
   const { kind, ask } = joint.by;
   const stack = [from, to].map(
     (p): StackSheet => ({ part: p.piece, thickness: p.part.formed.thickness, material: p.part.material }),
   );
   const overlaps = overlapsOf(seated);
-  if (overlaps.length === 0) return { ...told, remarks: [nothingMeets(seated)] };
+  if (overlaps.length === 0) return { ...none, remarks: [nothingMeets(seated)] };
   const made = from.part.made || to.part.made;
   const others = before.filter((f) => f.kind === kind.name);
   const own = made ? cut.filter((f) => f.joint === joint.name && f.kind === kind.name) : [];
@@ -56,7 +56,7 @@ export function fasten(seated: Seated, sheets: readonly StandingSheet[], { cut, 
     const places = done.fasteners.map((f) => f.at);
     const beside = sheetsBeside(places, out, sheets);
     return {
-      ...done,
+      fasteners: done.fasteners,
       remarks: [...done.remarks, ...turnRemarks(done.fasteners, overlaps, needs)],
       holes: needs.holes,
       layers: Math.max(2, ...places.map((at) => layersAt(at, out, beside))),
@@ -68,7 +68,8 @@ export function fasten(seated: Seated, sheets: readonly StandingSheet[], { cut, 
   const reach = () => Math.max(0, ...fasteners.map((f) => reachTo(f.at, out, [from, to])));
   const stacked = kind.remarks(stack, ask as never, { layers, reach });
   return {
-    ...told,
+    joint: joint.name,
+    part: from.part.name,
     fasteners,
     holes,
     remarks: [...stacked, ...remarks, ...overhangRemarks(seated, overlaps)],

@@ -121,7 +121,8 @@ function fitRow(
   a: readonly Lump[],
   b: readonly Lump[],
 ): FitRow {
-  const pairs = a.flatMap((p) => b.map((q) => ({ p, q, far: boxDistance(p, q) })));
+  const pairs: { readonly p: Lump; readonly q: Lump; readonly far: number }[] = [];
+  for (const p of a) for (const q of b) pairs.push({ p, q, far: boxDistance(p, q) });
   let best: Pick<FitRow, 'found' | 'between'> = {
     found: Infinity,
     between: [spotOf(from, a[0] as Lump), spotOf(to, b[0] as Lump)],
@@ -141,7 +142,8 @@ function lumpDistance(p: Lump, q: Lump, enough: number): number {
   if (depth > CLASH) return -depth;
   let best = enough;
   for (const u of p.prisms())
-    for (const v of q.prisms()) best = Math.min(best, Math.max(0, prismDistanceUpTo(u, v, best)));
+    if (boxDistance(u, q) < best)
+      for (const v of q.prisms()) best = Math.min(best, Math.max(0, prismDistanceUpTo(u, v, best)));
   return best;
 }
 

@@ -44,15 +44,16 @@ export function sheetsBeside(
   const [first] = points;
   if (first === undefined) return [];
   const reach = Math.max(...points.map((p) => length3(sub3(p, first)))) + NEAR;
-  const across = sheets.flatMap((sheet) => {
+  const across: { readonly sheet: StandingSheet; readonly from: number; readonly to: number }[] = [];
+  for (const sheet of sheets) {
     const { pose, thickness, middle, radius } = sheet;
-    if (!alike(normal, pose)) return [];
+    if (!alike(normal, pose)) continue;
     const d = sub3(first, pose.origin);
-    if (distance([dot3(d, pose.x), dot3(d, pose.y)], middle) > radius + reach) return [];
+    if (distance([dot3(d, pose.x), dot3(d, pose.y)], middle) > radius + reach) continue;
     const height = -dot3(d, pose.z) / dot3(normal, pose.z);
     const room = thickness + reach; // more than its other face and any tilt within reach come to
-    return [{ sheet, from: height - room, to: height + room }];
-  });
+    across.push({ sheet, from: height - room, to: height + room });
+  }
   let [low, high] = [-reach, reach];
   const found: StandingSheet[] = [];
   for (let rest = across; ; ) {
@@ -74,15 +75,16 @@ const alike = (normal: Vec3, pose: Pose) => Math.abs(dot3(normal, pose.z)) >= 0.
  * as long as no gap is wider than 0.6 mm.
  */
 export function layersAt(at: Vec3, normal: Vec3, sheets: readonly StandingSheet[]): number {
-  const spans = sheets.flatMap(({ pose, thickness, outline }) => {
-    if (!alike(normal, pose)) return [];
+  const spans: (readonly [number, number])[] = [];
+  for (const { pose, thickness, outline } of sheets) {
+    if (!alike(normal, pose)) continue;
     const slope = dot3(normal, pose.z);
     const d = sub3(at, pose.origin);
-    if (!contains(outline, [dot3(d, pose.x), dot3(d, pose.y)])) return [];
+    if (!contains(outline, [dot3(d, pose.x), dot3(d, pose.y)])) continue;
     const height = -dot3(d, pose.z) / slope; // of the unmarked face, along the normal
     const other = height + thickness / slope;
-    return [[Math.min(height, other), Math.max(height, other)] as const];
-  });
+    spans.push([Math.min(height, other), Math.max(height, other)]);
+  }
   const sorted = spans.toSorted((a, b) => a[0] - b[0]);
   const stacks: (readonly [number, number])[][] = [];
   for (const span of sorted) {

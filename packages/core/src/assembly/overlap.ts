@@ -30,7 +30,13 @@ const TILT = 1e-3;
 export function overlapsOf({ from, to, sites }: Seated): readonly Overlap[] {
   const [a, b] = [facesOf(from, sites[0].faces), facesOf(to, sites[1].faces)];
   const others = (f: StandingFace) => (from === to ? b.filter((g) => g.panel.id !== f.panel.id) : b);
-  return a.flatMap((f) => others(f).flatMap((g) => overlap(f, g)));
+  const found: Overlap[] = [];
+  for (const f of a)
+    for (const g of others(f)) {
+      const there = overlap(f, g);
+      if (there !== null) found.push(there);
+    }
+  return found;
 }
 
 function facesOf(placed: Placed, faces: Seated['sites'][0]['faces']): readonly StandingFace[] {
@@ -40,19 +46,21 @@ function facesOf(placed: Placed, faces: Seated['sites'][0]['faces']): readonly S
   });
 }
 
-function overlap(from: StandingFace, to: StandingFace): readonly Overlap[] {
+function overlap(from: StandingFace, to: StandingFace): Overlap | null {
   const normal = outward(from);
-  if (dot3(normal, outward(to)) > -1 + TILT) return [];
+  if (dot3(normal, outward(to)) > -1 + TILT) return null;
   const gap = dot3(normal, sub3(onFace(to, [0, 0]), onFace(from, [0, 0])));
-  if (gap < -0.05 || gap > WIDEST_GAP + 1e-6) return [];
+  if (gap < -0.05 || gap > WIDEST_GAP + 1e-6) return null;
   const seen = (p: Point) => seenOn(from, onFace(to, p));
   // faces look at each other, so the second outline runs the other way round
   const pieces = convexPieces(to.panel.shape).map((piece) => counterClockwise(piece.map(seen)));
-  const shapes = convexPieces(from.panel.shape).flatMap((own) =>
-    pieces.map((other) => intersectConvex(own, other)),
-  );
-  const largest = shapes.reduce<readonly Point[]>((a, b) => (polygonArea(b) > polygonArea(a) ? b : a), []);
-  return polygonArea(largest) < LEAST_AREA ? [] : [{ from, to, shape: largest, gap: Math.max(0, gap) }];
+  let largest: readonly Point[] = [];
+  for (const own of convexPieces(from.panel.shape))
+    for (const other of pieces) {
+      const shape = intersectConvex(own, other);
+      if (polygonArea(shape) > polygonArea(largest)) largest = shape;
+    }
+  return polygonArea(largest) < LEAST_AREA ? null : { from, to, shape: largest, gap: Math.max(0, gap) };
 }
 
 export function outward({ pose, face }: StandingFace): Vec3 {

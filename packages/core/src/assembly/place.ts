@@ -3,7 +3,7 @@ import type { Finding } from '../errors/finding.js';
 import { JobError } from '../errors/problem.js';
 import { COMPUTED } from '../errors/source.js';
 import { boxOfPieces } from '../fold/extent.js';
-import { homePose } from '../fold/space.js';
+import { homePose, type Pose } from '../fold/space.js';
 import { stand } from '../fold/stand.js';
 import type { Site } from '../fold/tree.js';
 import { jointProblems } from './joint-problems.js';
@@ -64,10 +64,11 @@ export function placePieces(
     ({ piece }) => carries.has(piece) || joints.some((j) => touches(j, piece)),
   )) {
     if (standing(first.piece).length > 0) continue;
-    const home = grow({ ...first, pose: homePose() }, pieces, joints);
+    const grown = (pose: Pose) => grow({ piece: first.piece, part: first.part, pose }, pieces, joints);
+    const home = grown(homePose());
     const last = objects.at(-1);
     const x = last === undefined ? 0 : along(last)[1] + BESIDE - along(home)[0];
-    objects.push(x === 0 ? home : grow({ ...first, pose: homePose([x, 0, 0]) }, pieces, joints));
+    objects.push(x === 0 ? home : grown(homePose([x, 0, 0])));
   }
   const order = (s: Seated) => joints.indexOf(s.joint);
   return {
@@ -123,18 +124,23 @@ function seat(joint: JointSpec, pieces: readonly Piece[], placed: Map<string, Pl
   const sign = forward ? 1 : -1;
   const lift = dropIn(hostSite, guestSite);
   // seen from the other part, right is left
-  const move = { up: joint.shift.up * sign + lift, across: joint.shift.across };
+  const { across } = joint.shift;
+  const up = joint.shift.up * sign + lift;
   const frame = siteFrame(at.part.formed, hostSite, at.pose);
-  const gap = stands === undefined ? undefined : closed(joint, frame, stands, guestSite, move);
+  const gap = stands === undefined ? undefined : closed(joint, frame, stands, guestSite, { up, across });
   if (typeof gap === 'object') return gap;
   const { part } = find(guest);
   const own = siteFrame(part.formed, guestSite, homePose());
   const apart = () => {
-    const flat = stand(part.formed, mate(frame, own, { ...move, out: 0 }));
+    const flat = stand(part.formed, mate(frame, own, { up, across, out: 0 }));
     return standOff([stand(at.part.formed, at.pose), hostSite], [flat, guestSite], frame.normal);
   };
   const off = gap ?? apart();
-  const there: Placed = stands ?? { piece: guest.piece, part, pose: mate(frame, own, { ...move, out: off }) };
+  const there: Placed = stands ?? {
+    piece: guest.piece,
+    part,
+    pose: mate(frame, own, { up, across, out: off }),
+  };
   placed.set(guest.piece, there);
   const sites: readonly [Site, Site] = forward ? [hostSite, guestSite] : [guestSite, hostSite];
   return { joint, from: forward ? at : there, to: forward ? there : at, sites, gap: off };

@@ -62,10 +62,10 @@ export function mate(
   // column k of the turn: where the part's own axis k goes
   const axis = (k: 0 | 1 | 2): Vec3 =>
     world.reduce<Vec3>((sum, w, i) => add3(sum, scale3(w, (local[i] as Vec3)[k])), [0, 0, 0]);
-  const turn: Pose = { origin: [0, 0, 0], x: axis(0), y: axis(1), z: axis(2) };
+  const [x, y, z] = [axis(0), axis(1), axis(2)];
   const steps = [scale3(host.up, move.up), scale3(rightOf(host), move.across), scale3(host.normal, move.out)];
   const target = steps.reduce(add3, host.origin);
-  return { ...turn, origin: sub3(target, turn3(turn, own.origin)) };
+  return { origin: sub3(target, turn3({ x, y, z, origin: [0, 0, 0] }, own.origin)), x, y, z };
 }
 
 /** How far a second frame misses the place the first one wants it in: off the face, on it, and in direction. */

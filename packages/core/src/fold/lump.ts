@@ -20,11 +20,13 @@ export interface Lump extends Box3 {
 export function lumpsOf({ panels, bends, thickness }: Standing): readonly Lump[] {
   const flat = panels.map((panel): Lump => {
     const prisms = lazy(() => panelPrisms(panel, thickness));
-    return { id: panel.id, bend: null, prisms, ...boxOfPieces([panel], [], thickness) };
+    const { min, max } = boxOfPieces([panel], [], thickness);
+    return { id: panel.id, bend: null, prisms, min, max };
   });
   const round = bends.map((bend): Lump => {
     const prisms = lazy(() => shellStrips(bend));
-    return { id: bend.id, bend, prisms, ...boxOfPieces([], [bend], thickness) };
+    const { min, max } = boxOfPieces([], [bend], thickness);
+    return { id: bend.id, bend, prisms, min, max };
   });
   return [...flat, ...round];
 }

@@ -37,7 +37,8 @@ export function prismBetween(low: readonly Vec3[], high: readonly Vec3[]): Prism
   const directions: number[] = [];
   for (let i = 0; i < sides; i++) pushDirection(directions, corners, i, (i + 1) % sides);
   pushDirection(directions, corners, 0, sides);
-  return { sides, corners, normals, directions, ...boxOf(corners) };
+  const { min, max } = boxOf(corners);
+  return { sides, corners, normals, directions, min, max };
 }
 
 /** Corners of a face. */
@@ -91,17 +92,14 @@ function pushUnit(list: number[], x: number, y: number, z: number): void {
 }
 
 function boxOf(corners: Vectors): Box3 {
-  const least = (axis: number) => {
-    let min = Infinity;
-    for (let i = axis; i < corners.length; i += 3) min = Math.min(min, corners[i] as number);
-    return min;
-  };
-  const most = (axis: number) => {
-    let max = -Infinity;
-    for (let i = axis; i < corners.length; i += 3) max = Math.max(max, corners[i] as number);
-    return max;
-  };
-  return { min: [least(0), least(1), least(2)], max: [most(0), most(1), most(2)] };
+  const min: [number, number, number] = [Infinity, Infinity, Infinity];
+  const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  corners.forEach((value, i) => {
+    const axis = (i % 3) as 0 | 1 | 2;
+    if (value < min[axis]) min[axis] = value;
+    if (value > max[axis]) max[axis] = value;
+  });
+  return { min, max };
 }
 
 /** The least a solid reaches along an axis. */

@@ -26,10 +26,11 @@ interface Seen {
   readonly sides: number;
 }
 
-const facesOf = ({ corners, sides }: Seen): readonly (readonly Vec3[])[] =>
-  Array.from({ length: sides + 2 }, (_, face) =>
-    Array.from({ length: faceSize(sides, face) }, (_, k) => corners[faceCorner(sides, face, k)] as Vec3),
-  );
+function faceOf({ corners, sides }: Seen, face: number): readonly Vec3[] {
+  const ring: Vec3[] = [];
+  for (let k = 0; k < faceSize(sides, face); k++) ring.push(corners[faceCorner(sides, face, k)] as Vec3);
+  return ring;
+}
 
 /** Corners in the bend's frame: x along the axis, parent's tangent line at y = r, z = 0. */
 function localCorners({ corners }: Prism, { origin, x, y, z }: Pose): readonly Vec3[] {
@@ -58,10 +59,11 @@ function beside(corners: readonly Vec3[], bend: FormedBend): boolean {
 function wedgeDepth(solid: Seen, bend: FormedBend, from: number, to: number): number {
   const planes = wedgePlanes(bend, from, to);
   if (planes.some(([n, c]) => solid.corners.every((p) => dot3(n, p) <= c))) return 0;
-  const faces = facesOf(solid).map((face) => planes.reduce(clipFace, face));
-  const points = faces.flat();
+  const points: Vec3[] = [];
+  for (let face = 0; face < solid.sides + 2; face++)
+    points.push(...planes.reduce(clipFace, faceOf(solid, face)));
   if (points.length === 0) return 0;
-  const far = points.reduce((most, [, y, z]) => Math.max(most, y * y + z * z), 0);
+  const far = points.reduce((most, p) => Math.max(most, p[1] * p[1] + p[2] * p[2]), 0);
   const { insideRadius, outsideRadius } = bend;
   // past each end and tangent plane too: what only touches one is not in the bend
   const past = planes.map(([n, c]) => points.reduce((most, p) => Math.max(most, dot3(n, p) - c), -Infinity));
@@ -90,14 +92,17 @@ const clipFace = (face: readonly Vec3[], [n, c]: Half): readonly Vec3[] =>
 /** Least distance from the axis of what the points bound, seen along the axis; 0 when the axis runs through it. */
 function nearest(points: readonly Vec3[]): number {
   const hull = convexHull(points.map((p): Point => [p[1], p[2]]));
-  const sides = hull.map((a, i) => [a, hull[(i + 1) % hull.length] as Point] as const);
-  const inside =
-    hull.length > 2 && sides.every(([a, b]) => (b[0] - a[0]) * -a[1] - (b[1] - a[1]) * -a[0] >= 0);
-  return inside ? 0 : Math.min(...sides.map(([a, b]) => originTo(a, b)));
+  const next = (i: number) => hull[(i + 1) % hull.length] as Point;
+  const left = (a: Point, b: Point) => (b[0] - a[0]) * -a[1] - (b[1] - a[1]) * -a[0] >= 0;
+  if (hull.length > 2 && hull.every((a, i) => left(a, next(i)))) return 0;
+  return hull.reduce((least, a, i) => Math.min(least, originTo(a, next(i))), Infinity);
 }
 
-function originTo([ax, ay]: Point, [bx, by]: Point): number {
-  const [dx, dy] = [bx - ax, by - ay];
+function originTo(a: Point, b: Point): number {
+  const ax = a[0];
+  const ay = a[1];
+  const dx = b[0] - ax;
+  const dy = b[1] - ay;
   const l2 = dx * dx + dy * dy;
   const t = l2 === 0 ? 0 : Math.max(0, Math.min(1, -(ax * dx + ay * dy) / l2));
   return Math.sqrt((ax + dx * t) ** 2 + (ay + dy * t) ** 2);
@@ -106,18 +111,29 @@ function originTo([ax, ay]: Point, [bx, by]: Point): number {
 /** The bent material as flat-faced strips for measuring distances: within R·(1 − cos(step/2)) of the true ring. */
 export function shellStrips(bend: FormedBend): readonly Prism[] {
   const count = Math.max(2, Math.ceil(bend.sweep / STRIP));
-  const inside = Math.max(bend.insideRadius, 1e-6);
-  const cuts = Array.from({ length: count + 1 }, (_, i) => {
-    const phi = (bend.sweep * i) / count;
-    const at = (r: number, [a, b]: readonly [number, number]): Vec3 =>
-      place3(bend.frame, [a + ((b - a) * phi) / bend.sweep, r * Math.cos(phi), r * Math.sin(phi)]);
-    const { low, high, outsideRadius } = bend;
-    return [at(outsideRadius, low), at(inside, low), at(outsideRadius, high), at(inside, high)] as const;
-  });
-  return cuts.slice(1).map((to, i) => {
-    const from = cuts[i] as typeof to;
-    return prismBetween([from[0], to[0], to[1], from[1]], [from[2], to[2], to[3], from[3]]);
-  });
+  const strips: Prism[] = [];
+  let from = cutAt(bend, 0);
+  for (let i = 1; i <= count; i++) {
+    const to = cutAt(bend, (bend.sweep * i) / count);
+    strips.push(prismBetween([from[0], to[0], to[1], from[1]], [from[2], to[2], to[3], from[3]]));
+    from = to;
+  }
+  return strips;
+}
+
+/** Corners of the bent material at a turn: low end outside and inside, high end outside and inside. */
+function cutAt({ frame, sweep, low, high, insideRadius, outsideRadius }: FormedBend, phi: number) {
+  const inside = Math.max(insideRadius, 1e-6);
+  const [cos, sin] = [Math.cos(phi), Math.sin(phi)];
+  const lowest = low[0] + ((low[1] - low[0]) * phi) / sweep;
+  const highest = high[0] + ((high[1] - high[0]) * phi) / sweep;
+  const at = (x: number, r: number): Vec3 => place3(frame, [x, r * cos, r * sin]);
+  return [
+    at(lowest, outsideRadius),
+    at(lowest, inside),
+    at(highest, outsideRadius),
+    at(highest, inside),
+  ] as const;
 }
 
 const STRIP = Math.PI / 24; // turn of one strip: 0.2 % of the radius
