@@ -125,3 +125,10 @@ test('setback at 90°: R + T, from either side', () => {
   expect(at(90 - 1e-9)).toBeCloseTo(3.5, 8);
   expect(at(90 + 1e-9)).toBe(3.5);
 });
+
+test('setback short of 90° is where the faces meet, by the tangent', () => {
+  const at = (angle: number) => outsideSetback({ thickness: 1.5, insideRadius: 2, angle });
+  expect(at(89.5)).toBeCloseTo(3.5 * Math.tan((44.75 * Math.PI) / 180), 12);
+  expect(at(45)).toBeCloseTo(3.5 * Math.tan(Math.PI / 8), 12);
+  expect(at(120)).toBe(3.5);
+});

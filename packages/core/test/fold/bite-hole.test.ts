@@ -123,3 +123,23 @@ test('a line is pulled back to the circle at the end that lies in it, at both, o
     [5, 5],
   ]);
 });
+
+test('a hole in the mouth of a notch bites a corner off either side of it, whichever corner comes first', () => {
+  // the sides of the notch are 2 from its middle: of a circle of 3 round (20, 40), what is below 40 and beyond them
+  const fork = [
+    corner(0, 0),
+    corner(40, 0),
+    corner(40, 40),
+    corner(22, 40),
+    corner(22, 10),
+    corner(18, 10),
+    corner(18, 40),
+    corner(0, 40),
+  ];
+  const cap = 9 * Math.acos(2 / 3) - 2 * Math.sqrt(5);
+  for (const start of fork.keys()) {
+    const bitten = biteHole([...fork.slice(start), ...fork.slice(0, start)], { centre: [20, 40], radius: 3 });
+    expect(loopArea(bitten)).toBeCloseTo(1600 - 120 - cap, 9);
+    expect(bitten.filter((v) => v.bulge !== 0)).toHaveLength(2);
+  }
+});

@@ -1,5 +1,6 @@
 // The least legs and hems that can be folded: made at their bound, refused a hundredth of a millimetre below it.
-import { JobError, planJob, readJob } from '@tinwright/core';
+import { JobError, kFactor, planJob, readJob } from '@tinwright/core';
+import { flange, fold, hole, panel, rectangle } from '@tinwright/core/family';
 import { expect, test } from 'vitest';
 
 function refused(part: object): readonly string[] {
@@ -56,4 +57,43 @@ test('a wired edge rolls to the side it is told', () => {
       } as unknown),
     ).parts[0]?.flat.bends.find((b) => b.parent === 'leg-2')?.direction;
   expect([roll('up'), roll('down')]).toEqual(['up', 'down']);
+});
+
+test('a panel between two bends holds both setbacks and half a millimetre, whichever way it runs', () => {
+  const between = (length: number, width: number, edges: readonly [string, string]) => {
+    try {
+      fold(
+        { thickness: 1, insideRadius: 1, rule: kFactor(0.42) },
+        panel('base', rectangle(length, width), [['length'], ['width']]),
+        ...edges.map((e) => flange(e, ['base', e], { height: 10 })),
+      );
+      return [];
+    } catch (error) {
+      if (!(error instanceof JobError)) throw error;
+      return error.problems.map((p) => `${p.path.join('.')} ${p.code}`);
+    }
+  };
+  expect(between(4.5, 30, ['west', 'east'])).toEqual([]);
+  expect(between(4.49, 30, ['west', 'east'])).toEqual(['length leg-short']);
+  expect(between(30, 4.5, ['south', 'north'])).toEqual([]);
+  expect(between(30, 4.49, ['south', 'north'])).toEqual(['width leg-short']);
+});
+
+test('two holes of a part keep half a millimetre between them', () => {
+  const apart = (between: number) => {
+    try {
+      fold(
+        { thickness: 1, insideRadius: 1, rule: kFactor(0.42) },
+        panel('base', rectangle(40, 20)),
+        hole('base', { at: [10, 10], diameter: 6 }),
+        hole('base', { at: [10 + between, 10], diameter: 4 }),
+      );
+      return [];
+    } catch (error) {
+      if (!(error instanceof JobError)) throw error;
+      return error.problems.map((p) => p.message);
+    }
+  };
+  expect(apart(5.5)).toEqual([]);
+  expect(apart(5.49).join()).toContain('between the holes of panel "base"');
 });

@@ -117,6 +117,9 @@ test('boxes that lie side by side, corner to corner, or share a face: by hand', 
   expect(prismDistanceUpTo(one, box([12, 14, 15], [20, 20, 20]), FAR)).toBeCloseTo(Math.sqrt(45), 12);
   expect(prismDistanceUpTo(one, box([10, 2, 2], [20, 8, 8]), FAR)).toBeCloseTo(0, 12);
   expect(prismDistanceUpTo(one, box([9.5, 2, 2], [20, 8, 8]), FAR)).toBeCloseTo(-0.5, 12);
+  // a corner a hair beside a face, and straight over it
+  expect(prismDistanceUpTo(one, box([10.05, 2, 11], [20, 8, 12]), FAR)).toBeCloseTo(Math.hypot(0.05, 1), 12);
+  expect(prismDistanceUpTo(one, box([9.95, 2, 11], [20, 8, 12]), FAR)).toBeCloseTo(1, 12);
   // one within the other: the shortest way out
   expect(prismDistanceUpTo(one, box([3, 3, 3], [6, 6, 6]), FAR)).toBeCloseTo(-6, 12);
 });

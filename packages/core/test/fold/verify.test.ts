@@ -95,6 +95,14 @@ test.each<[string, FlatPattern, string]>([
     'flat-sum',
   ],
   [
+    'an edge moved in',
+    {
+      ...flat,
+      outline: flat.outline.map((v) => (v.at[0] > 59 ? { ...v, at: [59.99, v.at[1]] as const } : v)),
+    },
+    'flat-sum',
+  ],
+  [
     'a blank that is not the box',
     { ...flat, blank: { ...flat.blank, max: [61, flat.blank.max[1]] } },
     'flat-blank',

@@ -115,6 +115,8 @@ test.each<[string, Loop, boolean]>([
     [corner(0, 0, -0.2), corner(20, 0), corner(20, 6, -0.2), corner(0, 6)],
     false,
   ],
+  // the ends of a ring's half: their boxes overlap, they do not meet
+  ['two arcs round one centre', [corner(10, 0, 1), corner(-10, 0), corner(-8, 0, -1), corner(8, 0)], false],
   ['two arcs over one chord that cross it alike', [corner(0, 0, 0.5), corner(10, 0, 0.5)], false],
 ])('%s, wherever it lies and starts', (_, loop, crosses) => {
   for (const [x, y] of [

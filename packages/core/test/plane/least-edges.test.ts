@@ -230,6 +230,46 @@ describe('wherever the outline starts and however it lies', () => {
     );
   });
 
+  test('a step beside sides of 4, where the turns are small in area', () => {
+    const across = Math.sqrt(LEAST ** 2 - 0.2 ** 2);
+    expectCorners(
+      [
+        [0, 0],
+        [8, 0],
+        [8, 20.2],
+        [4, 20.2],
+        [4, 20],
+        [0, 20],
+      ],
+      [
+        [0, 0],
+        [8, 0],
+        [8, 20.2],
+        [4 + across, 20.2],
+        [4, 20],
+        [0, 20],
+      ],
+    );
+    expectCorners(
+      [
+        [0, 0],
+        [8, 0],
+        [8, 20],
+        [4, 20],
+        [4, 20.2],
+        [0, 20.2],
+      ],
+      [
+        [0, 0],
+        [8, 0],
+        [8, 20],
+        [4, 20],
+        [4 - across, 20.2],
+        [0, 20.2],
+      ],
+    );
+  });
+
   test.each<[string, readonly Corner[]]>([
     [
       'a tongue with parallel sides',
