@@ -8,7 +8,7 @@ import { type Row, TableError, writtenOver } from './sizes/row.js';
 /** What size of a job is meant. */
 export const SIZE_OPTION = {
   type: 'string',
-  describe: 'a row of sizes: in the job, by its name; the job without its rows when left out',
+  describe: 'a row under sizes: in the job, by its name; when left out, the job without its rows',
 } as const;
 
 /**

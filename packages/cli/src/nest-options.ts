@@ -23,25 +23,25 @@ export interface NestOptions {
 
 /** Options of `nest`, those of the files aside. */
 export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
-  spacing: { type: 'string', describe: 'least distance between parts; 5 mm without' },
+  spacing: { type: 'string', describe: 'least distance between parts; 5 mm when left out' },
   edge: {
     type: 'string',
-    describe: 'least distance to the edge of the sheet, beyond its trim; the kerf without',
+    describe: 'least distance to the edge of the sheet, beyond its trim; the kerf when left out',
   },
   kerf: {
     type: 'string',
-    describe: 'width of the cut that paths make up for; that of the rack without, 0 for none',
+    describe: 'width of the cut that paths make up for; 0 for none; that of the rack when left out',
   },
   turns: {
     type: 'string',
     default: 'quarter',
     values: ['quarter', 'half', 'none', 'free'],
-    describe: 'turns parts may lie at: quarter, half, none, free (every 15 degrees), or degrees: 0,45,90',
+    describe: 'how parts may be turned: quarter, half, none, free (every 15 degrees), or degrees: 0,45,90',
   },
-  lead: { type: 'string', choices: ['line', 'arc', 'none'], default: 'line', describe: 'ways into cuts' },
-  'lead-length': { type: 'string', describe: 'their length; 4 mm, for a laser 2 mm, without' },
+  lead: { type: 'string', choices: ['line', 'arc', 'none'], default: 'line', describe: 'lead-ins of cuts' },
+  'lead-length': { type: 'string', describe: 'their length; when left out 4 mm, for a laser 2 mm' },
   ties: { type: 'string', default: '0', describe: 'micro-joints that hold each part' },
-  'tie-width': { type: 'string', describe: 'width of each; 0.5 mm without' },
+  'tie-width': { type: 'string', describe: 'width of each; 0.5 mm when left out' },
   order: {
     type: 'string',
     choices: ['nearest', 'spread'],
@@ -62,7 +62,7 @@ export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
     describe: 'moves of parts each search makes; a second takes about 10000',
   },
   seconds: { type: 'string', describe: 'time for each search instead; nests then differ by machine' },
-  threads: { type: 'string', describe: 'searches at a time; as many as the machine has cores without' },
+  threads: { type: 'string', describe: 'searches at a time; as many as the machine has cores when left out' },
 };
 
 /** The numbers typed, mm and degrees. */

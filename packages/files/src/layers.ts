@@ -49,7 +49,7 @@ export const LAYERS: readonly LayerStyle<CutLayerName>[] = frozen([
   },
   { name: 'WELD-MARK', holds: 'where fasteners go', colour: '#009E73', number: 106, width: 0.18 },
   { name: 'SCRIBE', holds: 'lines to scribe only', colour: '#56B4E9', number: 141, width: 0.18 },
-  { name: 'LEAD', holds: 'ways in and out of cuts', colour: '#E69F00', number: 40, width: 0.18 },
+  { name: 'LEAD', holds: 'lead-ins and lead-outs of cuts', colour: '#E69F00', number: 40, width: 0.18 },
   { name: 'CUT', holds: 'outlines and holes to cut', colour: '#000000', number: 7, width: 0.35 },
   { name: 'NOTE', holds: 'text', colour: '#CC79A7', number: 223, width: 0.18 },
 ]);

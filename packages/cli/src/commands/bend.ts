@@ -7,7 +7,14 @@ import { type BendAnswer, type LegsTo, readBend } from '../read-bend.js';
 import { givenText, workedText } from '../size-text.js';
 import { fromOptions, given, typedNumber } from '../typed.js';
 import { workingIn } from '../working-in.js';
-import { type AnyCommand, command, JSON_OPTION, SHOP_OPTION } from './command.js';
+import {
+  type AnyCommand,
+  command,
+  JSON_OPTION,
+  SHEET_OPTIONS,
+  SHOP_OPTION,
+  UNITS_OPTION,
+} from './command.js';
 
 interface Options {
   readonly units: Unit;
@@ -31,21 +38,14 @@ export const bend: AnyCommand = command<Options>({
   verb: 'bend',
   summary: 'compute one bend and show the terms',
   options: {
-    units: {
-      type: 'string',
-      choices: ['mm', 'in'],
-      default: 'mm',
-      describe: 'for plain numbers and for the answer',
-    },
+    units: UNITS_OPTION,
     material: {
       type: 'string',
       default: 'mild-steel',
       describe: `one of ${MATERIALS.map((m) => m.name).join(', ')}`,
       values: MATERIALS.map((m) => m.name),
     },
-    thickness: { type: 'string', describe: 'of the sheet; or give --gauge' },
-    gauge: { type: 'string', describe: "number in the material's gauge system" },
-    radius: { type: 'string', describe: 'inside radius; the thickness when left out' },
+    ...SHEET_OPTIONS,
     angle: { type: 'string', default: '90', describe: 'bent through, degrees' },
     rule: {
       type: 'string',

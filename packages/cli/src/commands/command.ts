@@ -59,23 +59,49 @@ export const FORCE_OPTION: OptionSpec = {
   describe: 'replace a file that tinwright did not write',
 };
 
+/** Tags of the languages there are; a test holds them against the words. */
+export const LANGUAGE_TAGS = ['en', 'de'] as const;
+
+/** The option of verbs that answer in a language. @param of what is in it */
+export const langOption = (of: string): OptionSpec => ({
+  type: 'string',
+  choices: LANGUAGE_TAGS,
+  default: 'en',
+  describe: `language ${of}`,
+});
+
+/** The option of verbs without a job that says its units. */
+export const UNITS_OPTION: OptionSpec = {
+  type: 'string',
+  choices: ['mm', 'in'],
+  default: 'mm',
+  describe: 'for plain numbers and for the answer',
+};
+
+/** Options of verbs that take a sheet without a job. */
+export const SHEET_OPTIONS = {
+  thickness: { type: 'string', describe: 'of the sheet; or give --gauge' },
+  gauge: { type: 'string', describe: "number in the material's gauge system" },
+  radius: { type: 'string', describe: 'inside radius; the thickness when left out' },
+} as const satisfies Readonly<Record<string, OptionSpec>>;
+
 /** The option of verbs that write DXF. */
 export const DXF_OPTION: OptionSpec = {
   type: 'string',
   choices: ['r2000', 'r12'],
   default: 'r2000',
-  describe: 'form of the DXF files',
+  describe: 'version of the DXF files',
 };
 
 /** The option of verbs that cut from stock where it is known. */
 export const RACK_OPTION: OptionSpec = {
   type: 'string',
-  describe: 'file of sheets and offcuts to cut from; those of the job or the shop without',
+  describe: 'file of sheets and offcuts to cut from; when left out, those of the job or the shop',
 };
 
 /** The option of verbs that look at a job as one shop would make it. */
 export const SHOP_OPTION: OptionSpec = {
   type: 'string',
   values: ['default'],
-  describe: 'shop file, or default: its machines, its test strips for rule test-strip',
+  describe: 'shop file, or default for a usual one: its machines and its test strips',
 };

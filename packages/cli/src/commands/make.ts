@@ -19,6 +19,7 @@ import {
   DXF_OPTION,
   JOB,
   JSON_OPTION,
+  langOption,
   RACK_OPTION,
   SHOP_OPTION,
 } from './command.js';
@@ -71,12 +72,7 @@ export const make: AnyCommand = command<Options>({
     rack: RACK_OPTION,
     size: SIZE_OPTION,
     shop: SHOP_OPTION,
-    lang: {
-      type: 'string',
-      choices: ['en', 'de'],
-      default: 'en',
-      describe: 'language of findings and answers, in job.json too',
-    },
+    lang: langOption('of findings and answers, in job.json too'),
     json: JSON_OPTION,
   },
   examples: [

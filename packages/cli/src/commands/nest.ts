@@ -14,7 +14,15 @@ import { stockKnown } from '../open-rack.js';
 import { type JobBlanks, openBlanks } from '../shear-blanks.js';
 import { spoken } from '../spoken.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../table-options.js';
-import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, SHOP_OPTION } from './command.js';
+import {
+  type AnyCommand,
+  command,
+  DXF_OPTION,
+  JSON_OPTION,
+  langOption,
+  RACK_OPTION,
+  SHOP_OPTION,
+} from './command.js';
 
 interface Options extends TableOptions, NestOptions {
   readonly job: readonly string[];
@@ -30,18 +38,13 @@ export const nest: AnyCommand = command<Options>({
   argument: { name: 'job', describe: 'job file, - for standard input', needed: true, several: true },
   summary: 'lay true shapes on sheets and offcuts, ready to cut',
   options: {
-    rack: { type: 'string', describe: 'file of sheets and offcuts; those of the job or the shop without' },
+    rack: RACK_OPTION,
     shop: SHOP_OPTION,
     out: { type: 'string', default: 'nest', describe: 'folder to write, replaced as a whole' },
     ...NEST_OPTIONS,
     dxf: DXF_OPTION,
     ...TABLE_OPTIONS,
-    lang: {
-      type: 'string',
-      choices: ['en', 'de'],
-      default: 'en',
-      describe: 'language of findings and answers',
-    },
+    lang: langOption('of findings and answers'),
     json: JSON_OPTION,
   },
   examples: [

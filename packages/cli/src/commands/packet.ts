@@ -17,6 +17,7 @@ import {
   FORCE_OPTION,
   JOB,
   JSON_OPTION,
+  langOption,
   RACK_OPTION,
   SHOP_OPTION,
 } from './command.js';
@@ -53,13 +54,12 @@ export const SECTION_NAMES: readonly string[] = [
   'inspection',
   'templates',
 ];
-export const LANGUAGE_TAGS: readonly string[] = ['en', 'de'];
 const MOST_SETS = 500;
 
 export const packet: AnyCommand = command<Options>({
   verb: 'packet',
   argument: JOB,
-  summary: 'print all a job needs in one: cautions, plans, operations, templates',
+  summary: 'print everything for a job: cautions, plans, operations, templates',
   options: {
     out: {
       type: 'string',
@@ -78,8 +78,8 @@ export const packet: AnyCommand = command<Options>({
       values: SECTION_NAMES,
       describe: 'only this section, cover and cautions; may be repeated',
     },
-    lang: { type: 'string', choices: LANGUAGE_TAGS, default: 'en', describe: 'language of the packet' },
-    'large-print': { type: 'boolean', default: false, describe: 'letters 3.5 mm high in place of 2.5' },
+    lang: langOption('of the packet'),
+    'large-print': { type: 'boolean', default: false, describe: 'letters 3.5 mm high instead of 2.5' },
     tolerance: {
       type: 'string',
       choices: ['f', 'm', 'c', 'v'],

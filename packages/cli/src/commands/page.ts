@@ -7,7 +7,7 @@ import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
 import { strayLock } from '../locks.js';
 import { openJob } from '../open-job.js';
 import { bytesOf } from '../open-text.js';
-import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION, langOption } from './command.js';
 
 interface Options {
   readonly job: string;
@@ -22,14 +22,14 @@ interface Options {
 export const page: AnyCommand = command<Options>({
   verb: 'page',
   argument: JOB,
-  summary: 'make one page to look at a job, change its sizes and watch it fold',
+  summary: 'make an interactive page of a job: change its sizes and watch it fold',
   options: {
     out: {
       type: 'string',
       default: 'page.html',
       describe: 'file to write; a browser opens it, no network needed',
     },
-    lang: { type: 'string', choices: ['en', 'de'], default: 'en', describe: 'language the page starts in' },
+    lang: langOption('the page starts in'),
     lock: {
       type: 'strings',
       default: [],

@@ -10,7 +10,7 @@ import { type OpenRack, stockKnown } from '../open-rack.js';
 import { type JobBlanks, openBlanks } from '../shear-blanks.js';
 import { spareFile } from '../spare-file.js';
 import { spoken } from '../spoken.js';
-import { type AnyCommand, command, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { type AnyCommand, command, JSON_OPTION, langOption, RACK_OPTION, SHOP_OPTION } from './command.js';
 import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
 
 interface Options {
@@ -38,7 +38,7 @@ export const shear: AnyCommand = command<Options>({
   argument: { name: 'job', describe: 'job file, - for standard input', needed: true, several: true },
   summary: 'plan the cuts from sheets and offcuts to blanks, of one job or several',
   options: {
-    rack: { type: 'string', describe: 'file of sheets and offcuts; those of the job or the shop without' },
+    rack: RACK_OPTION,
     shop: SHOP_OPTION,
     out: { type: 'string', default: 'shear', describe: 'folder to write, replaced as a whole' },
     seed: { type: 'string', default: '1', describe: 'another number searches in another order' },
@@ -57,7 +57,7 @@ export const shear: AnyCommand = command<Options>({
     },
     paper: PAPER_OPTION,
     dims: DIMS_OPTION,
-    lang: { type: 'string', choices: ['en', 'de'], default: 'en', describe: 'language of pages and answers' },
+    lang: langOption('of pages and answers'),
     json: JSON_OPTION,
   },
   examples: [

@@ -11,7 +11,7 @@ export const shop: AnyCommand = command<Options>({
   verb: 'shop',
   argument: {
     name: 'shop',
-    describe: 'shop file, - for standard input; the default shop without',
+    describe: 'shop file, - for standard input; the default shop when left out',
     needed: false,
   },
   summary: 'print and check a shop: machines, limits, test strips',

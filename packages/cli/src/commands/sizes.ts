@@ -45,7 +45,7 @@ export const sizes: AnyCommand = command<Options>({
     needed: true,
     several: true,
   },
-  summary: 'make a job in many sizes, a row of a table each',
+  summary: 'make a job in many sizes, one for each row of a table',
   options: {
     table: {
       type: 'string',

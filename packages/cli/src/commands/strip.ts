@@ -7,7 +7,7 @@ import { readBend } from '../read-bend.js';
 import { givenText, sizeText } from '../size-text.js';
 import { fitStrip } from '../strip-fit.js';
 import { fromOptions, given, typedNumber } from '../typed.js';
-import { type AnyCommand, command, DXF_OPTION, JSON_OPTION } from './command.js';
+import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, SHEET_OPTIONS, UNITS_OPTION } from './command.js';
 
 interface Options {
   readonly step: string | undefined;
@@ -31,27 +31,20 @@ export const strip: AnyCommand = command<Options>({
   verb: 'strip',
   argument: {
     name: 'step',
-    describe: 'fit: what bent strips were measured at gives K and springback; a strip to bend without',
+    describe: 'fit, for K and springback from bent strips that were measured; when left out, a strip to bend',
     needed: false,
     values: ['fit'],
   },
   summary: 'test strips of your own metal: one to bend, or K from those bent',
   options: {
-    units: {
-      type: 'string',
-      choices: ['mm', 'in'],
-      default: 'mm',
-      describe: 'for plain numbers and for the answer',
-    },
+    units: UNITS_OPTION,
     material: {
       type: 'string',
       default: 'mild-steel',
       describe: 'of the strip; tinwright materials lists them',
       values: MATERIALS.map((m) => m.name),
     },
-    thickness: { type: 'string', describe: 'of the sheet; or give --gauge' },
-    gauge: { type: 'string', describe: "number in the material's gauge system" },
-    radius: { type: 'string', describe: 'inside radius; the thickness when left out' },
+    ...SHEET_OPTIONS,
     count: { type: 'string', default: '3', describe: 'how many strips will be bent' },
     out: { type: 'string', default: 'strip', describe: 'folder for the files of the strip' },
     dxf: DXF_OPTION,

@@ -40,12 +40,12 @@ export const ENGLISH_CUTTING: Tellings<CuttingFindings> = {
   },
   'lead-short': {
     message: ({ value, limit, ...at }, t) =>
-      `${place(at, t)}: the way in is ${t.size(value)} instead of ${t.size(limit)}`,
-    remedy: () => 'leave more spacing, or ask for shorter ways in',
+      `${place(at, t)}: the lead-in is ${t.size(value)} long instead of ${t.size(limit)}`,
+    remedy: () => 'leave more spacing, or ask for shorter lead-ins',
   },
   'lead-none': {
-    message: (at, t) => `${place(at, t)}: no room for a way in, the cut starts on its line`,
-    remedy: () => 'leave more spacing, or ask for shorter ways in',
+    message: (at, t) => `${place(at, t)}: no room for a lead-in, the cut starts on its line`,
+    remedy: () => 'leave more spacing, or ask for shorter lead-ins',
   },
   'kerf-zero': {
     message: () =>
