@@ -106,7 +106,7 @@ const sizesOf = (part: PartPlan, { words, plans, dims }: PacketKit): readonly st
   });
 
 /** Told by what hands do, by the title, and by the picture. */
-const TOLD: readonly SettingName[] = ['held', 'angle', 'hem'];
+const TOLD: readonly SettingName[] = ['held', 'jaws', 'angle', 'hem'];
 
 function bendText(part: PartPlan, work: BendWork, kit: PacketKit, { shop }: OperationsAbout): OperationText {
   const { language, dims } = kit;

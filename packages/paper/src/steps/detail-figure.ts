@@ -105,7 +105,9 @@ function vOpening(
   const [x0] = onPage(frame, [-opening / 2, 0]);
   const [x1, z] = onPage(frame, [opening / 2, -part.flat.thickness]);
   const text = words.openingHere(`${dims.text(opening)} ${dims.unit}`);
-  return dimension({ axis: 0, from: x0, to: x1, edge: z, off: -deep, text, value: opening }, face, height);
+  // a deep V goes on past the edge of the picture: its size stands over the sheet
+  const off = z - deep > frame.box.min[1] ? -deep : part.flat.thickness * frame.ratio + 3 * height;
+  return dimension({ axis: 0, from: x0, to: x1, edge: z, off, text, value: opening }, face, height);
 }
 
 function labelsOf({ machine }: Scene, frame: SceneFrame, { words }: StepSetting): readonly Label[] {

@@ -56,7 +56,7 @@ function partDrawn(scene: Scene, ratio: number): readonly DrawnSurface[] {
       const surface = panelSurface(standing, p);
       const pen: Pen = moves(scene, 'panel', p.id) ? 'bold' : 'wide';
       const own: DrawnSurface = { pen, surface, kinds: ['edge'] };
-      if (!scene.step.gripped.includes(p.id) || ratio === 0) return [own];
+      if (!scene.drawn.gripped.includes(p.id) || ratio === 0) return [own];
       const hatch = { facets: [], lines: hatching(p, before.thickness, HATCH / ratio) };
       return [own, { pen: 'faint', surface: hatch, kinds: ['mark'] }];
     }),
@@ -99,7 +99,7 @@ function labelsOf(
   on: (v: Vec3) => Point,
   { words }: StepSetting,
 ): readonly Label[] {
-  const { step, state } = scene;
+  const { step, drawn, state } = scene;
   const seen = (all: readonly Vec3[]): readonly Vec3[] => {
     const lines = all.map((v) => ({ from: v, to: [v[0] + 0.1, v[1], v[2]] as const, kind: 'mark' as const }));
     const shown = visibleLines({ facets, lines }, ISOMETRIC).map((l) => l.from);
@@ -128,7 +128,7 @@ function labelsOf(
       : [{ texts: [text], of: { kind: 'points', at: spots(panel), radius: 0.4 } }];
   };
   return [
-    ...step.gripped.flatMap((id) => label(id, words.held(id, step))),
-    ...step.beside.flatMap((id) => label(id, words.turns(id, step))),
+    ...drawn.gripped.flatMap((id) => label(id, words.held(id, step))),
+    ...drawn.beside.flatMap((id) => label(id, words.turns(id, step))),
   ];
 }

@@ -20,8 +20,7 @@ export interface DrawnSurface {
 
 /** What holds the part or comes down on it: cut off a little over the sheet and past the ends of the line. */
 export function toolsDrawn(scene: Scene): readonly DrawnSurface[] {
-  const { lines } = scene.state;
-  const [from, to] = [Math.min(...lines.map((l) => l[0])) - PAST, Math.max(...lines.map((l) => l[1])) + PAST];
+  const [from, to] = alongOf(scene);
   const pieces = mountedPieces(scene)?.flat() ?? [{ from, to }];
   const shown = (scene.machine?.before ?? []).filter((t) =>
     ['fingers', 'punch', 'bar', 'jaw'].includes(t.name),
@@ -34,6 +33,13 @@ export function toolsDrawn(scene: Scene): readonly DrawnSurface[] {
       return b - a < 1 ? [] : [{ pen: 'narrow', surface: barSurface(section, [a, b]), kinds: ['edge'] }];
     });
   });
+}
+
+/** Where tools stand that are not in pieces: past both ends of the line; pliers in its middle. */
+function alongOf({ state: { lines }, step, shop }: Scene): readonly [number, number] {
+  const [a, b] = [Math.min(...lines.map((l) => l[0])), Math.max(...lines.map((l) => l[1]))];
+  const half = step.clamp === 'seamer' ? (shop.handSeamer?.width ?? 0) / 2 : (b - a) / 2 + PAST;
+  return [(a + b) / 2 - half, (a + b) / 2 + half];
 }
 
 /** The lower part of a tool that stands on the sheet, the upper part of one that stands beside it. */

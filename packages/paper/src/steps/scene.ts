@@ -13,6 +13,7 @@ import { type Cut, sectionAt } from './section.js';
 import { benchMachine } from './tools/bench-machine.js';
 import { leafMachine } from './tools/leaf-machine.js';
 import { GAUGE, pressMachine } from './tools/press-machine.js';
+import { seamerMachine } from './tools/seamer-machine.js';
 import type { Machine } from './tools/tool.js';
 import { viseMachine } from './tools/vise-machine.js';
 
@@ -21,6 +22,8 @@ export interface Scene {
   readonly part: PartPlan;
   readonly shop: Shop;
   readonly step: BendStep;
+  /** The same as it is drawn: pliers turn with what they hold, and the rest lies still. */
+  readonly drawn: BendStep;
   /** Counted from 0, of how many, and the operation before. */
   readonly index: number;
   readonly of: number;
@@ -36,13 +39,15 @@ export interface Scene {
 /** An operation of an order, with the part in its machine. */
 export function sceneAt(part: PartPlan, { steps }: Sequence, index: number, shop: Shop): Scene {
   const step = steps[index] as BendStep;
-  const state = stateAt(part, steps, index);
+  const drawn = stillFor(step);
+  const state = stateAt(part, steps.with(index, drawn), index);
   const y = cutThrough(state);
   const cuts = { before: sectionAt(state.before, y), after: sectionAt(state.after, y) };
   return {
     part,
     shop,
     step,
+    drawn,
     index,
     of: steps.length,
     previous: steps[index - 1] ?? null,
@@ -50,6 +55,19 @@ export function sceneAt(part: PartPlan, { steps }: Sequence, index: number, shop
     machine: machineOf(part, step, shop, cuts),
     y,
     cuts,
+  };
+}
+
+/** Held in pliers, the smaller side turns: what is drawn as held is the other one. */
+function stillFor(step: BendStep): BendStep {
+  const { clamp, heldSide, gripped, beside } = step;
+  if (clamp !== 'seamer' || step.action === 'close') return step;
+  return {
+    ...step,
+    held: beside[0] as string,
+    heldSide: heldSide === 'parent' ? 'child' : 'parent',
+    gripped: beside,
+    beside: gripped,
   };
 }
 
@@ -89,6 +107,8 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
       hem: [Math.max(0, highest(1)), closed - thickness],
       rear: reachOf(cuts.before, -1, -thickness - GAUGE.under, GAUGE.over),
     });
+  if (step.clamp === 'seamer' && shop.handSeamer !== null)
+    return step.action === 'close' ? null : seamerMachine(shop.handSeamer, step, thickness);
   const { vise } = shop;
   if (vise === null) return null;
   const half = (Math.PI * (step.action === 'close' ? 90 : bentTo(step))) / 360;

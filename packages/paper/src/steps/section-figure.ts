@@ -67,7 +67,7 @@ function labelsOf(
   tools: readonly Tool[],
   { words }: StepSetting,
 ): readonly Label[] {
-  const { step } = scene;
+  const { step, drawn } = scene;
   const spots = (keep: (c: Cut) => boolean): readonly Point[] =>
     scene.cuts[when].filter(keep).flatMap((c) => {
       const area = areaIn(frame, c.outline);
@@ -78,7 +78,7 @@ function labelsOf(
     });
   const at = (text: string, points: readonly Point[], radius: number): readonly Label[] =>
     points.length === 0 ? [] : [{ texts: [text], of: { kind: 'points', at: points, radius } }];
-  const gripped = scene.cuts[when].find((c) => c.kind === 'panel' && step.gripped.includes(c.id))?.id;
+  const gripped = scene.cuts[when].find((c) => c.kind === 'panel' && drawn.gripped.includes(c.id))?.id;
   const held = spots((c) => c.kind === 'panel' && c.id === gripped);
   const turning = spots((c) => c.kind === 'panel' && scene.state.moving.has(c.id));
   const names = [
@@ -87,7 +87,7 @@ function labelsOf(
     ),
   ];
   return [
-    ...at(words.held(gripped ?? step.held, step), held, 0.3),
+    ...at(words.held(gripped ?? drawn.held, step), held, 0.3),
     ...(when === 'after' || step.machine === 'hand'
       ? at(words.turns(names[0] ?? '', step), turning, 0.5)
       : []),

@@ -60,6 +60,26 @@ test('tabs on two walls under one bar: both walls are held', () => {
   expect(both?.gripped).toEqual(['north', 'south']);
 });
 
+describe('a pan with a hemmed rim and folded corners', () => {
+  const pan = planned({
+    family: 'flared-pan',
+    bottom: { length: 200, width: 120 },
+    depth: 40,
+    flare: 12,
+    edge: { type: 'hem', length: 8 },
+    corner: 'folded',
+    tabs: { length: 15 },
+    stock: { material: 'mild-steel', thickness: 0.6 },
+  });
+
+  test('its tabs are bent under a bar that ends beside the hem, which runs off aslant', () => {
+    const { status, steps } = planSequence(pan, DEFAULT_SHOP);
+    expect(status).toBe('optimal');
+    const tabs = steps.filter((s) => s.bends.some((b) => b.startsWith('tab-')));
+    expect(new Set(tabs.map((s) => s.clamp))).toEqual(new Set(['bench']));
+  });
+});
+
 describe('a hand seamer', () => {
   const tabs = planned({ family: 'open-box', length: 180, width: 120, height: 40, corner: 'tabbed' });
   const capacity = [{ material: 'mild-steel', thickness: 1 }];

@@ -5,6 +5,8 @@ import { type BendStep, planSequence, type Sequence, type Shop, verifySequence }
 import { plainPrint, tellStep } from '@tinwright/words';
 import { describe, expect, test, vi } from 'vitest';
 import { offMiddle } from '../../src/sequence/answer/off-middle.js';
+import { toolBook } from '../../src/sequence/search/handling.js';
+import type { Mounting, Station } from '../../src/sequence/stations/station.js';
 import { contactAngle } from '../../src/sweep/contact.js';
 import { rectangle } from '../../src/sweep/polygon.js';
 import { pressTools } from '../../src/tools/press-tools.js';
@@ -145,5 +147,32 @@ describe('how far a bend stands off the middle of the press', () => {
     ['two groups: the middle is between their ends', [group(-300, 100), group(0, 100)], 0],
   ] as const)('%s', (_, tools, off) => {
     expect(offMiddle(tools, 100, 1000)).toBeCloseTo(off, 9);
+  });
+});
+
+describe('a punch that ends beside a wall', () => {
+  const book = toolBook();
+  const stretch = { from: 0, to: Infinity, least: 95, most: 990, slack: [5, 5], covered: 100, past: [0, 0] };
+  const chosen = (rack: readonly number[], balance: number | null) =>
+    book(
+      null,
+      { stretches: [stretch] } as unknown as Mounting,
+      { id: `press ${balance} ${rack}`, rack, gaps: { end: 5, inner: 2 }, balance } as unknown as Station,
+    );
+
+  test('the fewest pieces are taken off that leave the bend in the middle of the press', () => {
+    const set = chosen([300, 200, 100, 50, 40, 20, 15, 10], 1000) as readonly (readonly number[])[];
+    const wide = set.flat().reduce((a, b) => a + b, 0);
+    expect(set.flat()).toHaveLength(7);
+    expect(offMiddle([{ from: 0, pieces: set.flat(), gap: 0, bare: [0, 0] }], 100, 1000)).toBeCloseTo(0, 9);
+    expect(wide).toBe(735 - 200);
+  });
+
+  test('where there is no other piece it stands as it can', () => {
+    expect(chosen([800], 1000)).toBeNull();
+  });
+
+  test('a leaf brake is held down along its whole length', () => {
+    expect(chosen([300, 200, 100, 50, 40, 20, 15, 10], null)).toBeNull();
   });
 });

@@ -21,10 +21,10 @@ const seamer = ({ held, set }: HandFacts) =>
   `Grip ${list(held)} in the hand seamer up to the line and turn it to ${set}, a little at a time along the whole line.`;
 const laid = ({ angle }: HandFacts) =>
   `Take it out, lay it on the bench with the fold up, and lay the fold over to about ${angle} with the mallet. ${NEXT}`;
-const gauge = ({ held, gauged }: HandFacts) =>
-  gauged
-    ? `Push ${list(held)} against the back gauge`
-    : `Lay ${list(held)} on the die with the line under the punch`;
+const gauge = ({ held, rear }: HandFacts) =>
+  rear === null
+    ? `Lay ${list(held)} on the die with the line under the punch`
+    : `Lay the sheet on the die, ${list(held)} behind the punch, the ${rear.by} of ${rear.panel} against the back gauge`;
 const RISES = 'Hold the sheet by hand in front of the tools; it rises as it is bent.';
 const wire = ({ bends, rod }: HandFacts) =>
   rod === null
@@ -114,6 +114,7 @@ export const BENDS_ENGLISH: BendWords = {
   labels: {
     machine: 'machine',
     held: 'held',
+    jaws: 'in the jaws',
     face: 'marked face',
     towards: 'towards you',
     upright: 'top end',

@@ -21,10 +21,10 @@ const seamer = ({ held, set }: HandFacts) =>
   `${list(held)} mit der Falzzange bis zur Linie greifen und nach und nach über die ganze Linie auf ${set} drehen.`;
 const laid = ({ angle }: HandFacts) =>
   `Herausnehmen, mit dem Umschlag nach oben auf die Werkbank legen und ihn mit dem Holzhammer auf etwa ${angle} umlegen. ${NEXT}`;
-const gauge = ({ held, gauged }: HandFacts) =>
-  gauged
-    ? `${list(held)} an den Anschlag schieben`
-    : `${list(held)} auf das Gesenk legen, Linie unter dem Stempel`;
+const gauge = ({ held, rear }: HandFacts) =>
+  rear === null
+    ? `${list(held)} auf das Gesenk legen, Linie unter dem Stempel`
+    : `Das Blech auf das Gesenk legen, ${list(held)} hinter dem Stempel, mit der ${rear.by === 'edge' ? 'Kante' : 'Außenseite'} von ${rear.panel} am Anschlag`;
 const RISES = 'Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.';
 const wire = ({ bends, rod }: HandFacts) =>
   rod === null
@@ -117,6 +117,7 @@ export const BENDS_GERMAN: BendWords = {
   labels: {
     machine: 'Maschine',
     held: 'gehalten',
+    jaws: 'in der Zange',
     face: 'Anrissseite',
     towards: 'zum Körper',
     upright: 'oberes Ende',

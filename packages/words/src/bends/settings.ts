@@ -30,13 +30,10 @@ function stepSettings(step: BendStep, words: BendWords, print: BendPrint): reado
   const side = v.towards(words.sides[towards.side], towards.roughly ? 'roughly' : 'exactly', handling.round);
   return [
     ['machine', step.machineName],
-    ['held', v.held(step.gripped, step.beside)],
-    ...(clamp === 'seamer'
-      ? []
-      : ([
-          ['face', v.face(step.faceUp, upright, handling)],
-          [upright === 'upright' ? 'upright' : 'towards', side],
-        ] as const)),
+    [clamp === 'seamer' ? 'jaws' : 'held', v.held(step.gripped, step.beside)],
+    ['face', v.face(step.faceUp, upright, handling)],
+    // with pliers one stands wherever they reach
+    ...(clamp === 'seamer' ? [] : ([[upright === 'upright' ? 'upright' : 'towards', side]] as const)),
     ...(onBrake ? brakeSettings(step, words, print) : []),
     ['bars', barred(step) ? v.bars(print.size(step.length)) : null],
     ['angle', angleText(step, words, print)],

@@ -35,7 +35,7 @@ export function tellBend(
     bends,
     set: print.angle(step?.setAngle ?? angle ?? 180),
     angle: print.angle(angle ?? 180),
-    gauged: step?.press?.gauge != null,
+    rear: step?.press?.gauge == null ? null : step.touches,
     ...insideOf(hem, print.size(2 * insideRadius)),
   };
   const how = words.how[action][doer]?.(facts) ?? null;

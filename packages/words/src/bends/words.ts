@@ -12,6 +12,7 @@ export type SettingName =
   | 'stop'
   | 'setBack'
   | 'angle'
+  | 'jaws'
   | 'fingers'
   | 'punch'
   | 'die'
@@ -31,8 +32,8 @@ export interface HandFacts {
   readonly bends: readonly string[];
   readonly set: string;
   readonly angle: string;
-  /** A straight edge lies against a back gauge. */
-  readonly gauged: boolean;
+  /** What lies against a back gauge; null where nothing straight does. */
+  readonly rear: BendStep['touches'];
   /** Strip that keeps the gap of an open hem; null for a hem pressed flat or left round. */
   readonly strip: string | null;
   readonly round: boolean;

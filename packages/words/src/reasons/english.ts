@@ -3,6 +3,13 @@ import { plainNumber } from '@tinwright/core/internal';
 import type { Reason } from '@tinwright/shop';
 import { shortened, tenths } from './figures.js';
 
+const MACHINES: Readonly<Record<Reason['machine'], string>> = {
+  brake: 'brake',
+  press: 'press',
+  vise: 'vise',
+  hand: 'hand seamer',
+};
+
 /** Why a part cannot be bent, in words: upper limits rounded down, lower ones up. */
 export function englishReason(reason: Reason, say: Say): string {
   const { bends, held, code, panel } = reason;
@@ -29,7 +36,7 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'leaf':
       return `${panel} is in the way of the leaf${deep}`;
     case 'jaws':
-      return `${panel} is in the way of the vise`;
+      return `${panel} is in the way of the ${machine === 'hand' ? 'hand seamer' : 'vise'}`;
     case 'fingers':
       return `${panel} stands where the fingers have to be`;
     case 'punch':
@@ -61,9 +68,9 @@ function limitWords(
     case 'force':
       return `it takes ${plainNumber(value, 1)} kN, the press has ${plainNumber(limit, 1)} kN`;
     case 'length':
-      return `the line is ${found} long, the ${machine} ${most}`;
+      return `the line is ${found} long, the ${MACHINES[machine]} ${most}`;
     case 'capacity':
-      return `the sheet is ${found} thick, the ${machine} takes ${most}`;
+      return `the sheet is ${found} thick, the ${MACHINES[machine]} takes ${most}`;
     case 'flange-short':
       return `${panel} reaches ${about} over the line, the ${machine === 'press' ? 'die' : 'leaf'} needs ${least}`;
     case 'hold-short':
@@ -71,7 +78,7 @@ function limitWords(
     case 'opening':
       return `the folded hem stands ${about} high, the jaw lifts ${most}`;
     case 'jaws':
-      return `${about} between the jaws, the vise takes ${most}`;
+      return `${about} between the jaws, the ${MACHINES[machine]} takes ${most}`;
     default:
       return `beside ${panel} the ${code} would leave ${about} of the line bare, ${most} at most`;
   }

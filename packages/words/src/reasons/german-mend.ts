@@ -64,7 +64,7 @@ function machineWords(mend: Mend, say: Say): string {
     case 'vise.depth':
       return `ein Schraubstock, der ${size} zwischen die Backen nimmt`;
     case 'handSeamer.width':
-      return `eine Deckzange von ${size} Breite`;
+      return `eine Falzzange von ${size} Breite`;
     default:
       return given === null
         ? `ein Schraubstock mit Spannleisten von ${size}`

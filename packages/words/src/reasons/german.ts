@@ -7,7 +7,7 @@ const MACHINES: Readonly<Record<Reason['machine'], string>> = {
   brake: 'der Schwenkbiegemaschine',
   press: 'der Abkantpresse',
   vise: 'dem Schraubstock',
-  hand: 'der Hand',
+  hand: 'der Falzzange',
 };
 
 /** Why a part cannot be bent, in words: upper limits rounded down, lower ones up. */
@@ -38,7 +38,7 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'leaf':
       return `${panel} ist der Biegewange im Weg${deep}`;
     case 'jaws':
-      return `${panel} ist dem Schraubstock im Weg`;
+      return `${panel} ist ${machine === 'hand' ? 'der Falzzange' : 'dem Schraubstock'} im Weg`;
     case 'fingers':
       return `${panel} steht, wo die Segmente sein müssen`;
     case 'punch':
@@ -50,7 +50,7 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'take-off':
       return `mit ${panel} oben geht das Teil nicht ${machine === 'press' ? 'vom Stempel' : 'von den Segmenten'}`;
     default:
-      return `mit ${MACHINES[machine]} geht es nicht`;
+      return machine === 'hand' ? 'von Hand geht es nicht' : `mit ${MACHINES[machine]} geht es nicht`;
   }
 }
 
@@ -81,7 +81,7 @@ function limitWords(
     case 'opening':
       return `der vorgekantete Umschlag steht ${about} hoch, die Oberwange hebt ${most}`;
     case 'jaws':
-      return `${about} zwischen den Backen, der Schraubstock nimmt ${most}`;
+      return `${about} zwischen den Backen, ${machine === 'hand' ? 'die Falzzange' : 'der Schraubstock'} nimmt ${most}`;
     default:
       return `neben ${panel} blieben ${about} der Kante frei, höchstens ${most} gehen`;
   }

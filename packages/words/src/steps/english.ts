@@ -12,9 +12,10 @@ export const STEPS_ENGLISH: StepWords = frozen({
   detail: (scale) => `At the bend line, ${scale}`,
   lying: 'You stand at the lower right. Thick: turns. Hatched: held',
   lies: 'As it lies',
-  held: (panel, { machine, action }) =>
-    `${panel}: ${{ brake: action === 'close' ? 'on the bed' : 'clamped', press: 'at the gauge', vise: 'clamped', hand: 'held' }[machine]}`,
-  turns: (panel, { action }) => `${panel}: ${action === 'close' ? 'is pressed flat' : 'turns'}`,
+  held: (panel, { machine, action, clamp }) =>
+    `${panel}: ${{ brake: action === 'close' ? 'on the bed' : 'clamped', press: action === 'close' ? 'on the table' : 'at the gauge', vise: 'clamped', hand: clamp === 'seamer' ? 'lies still' : 'held' }[machine]}`,
+  turns: (panel, { action, clamp }) =>
+    `${panel}: ${action === 'close' ? 'is pressed flat' : clamp === 'seamer' ? 'turns with the seamer' : 'turns'}`,
   tools: {
     fingers: 'finger',
     beam: 'beam',

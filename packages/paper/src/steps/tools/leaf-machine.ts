@@ -1,8 +1,7 @@
-import type { Point } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import type { BendStep, Brake } from '@tinwright/shop';
 import { bentTo, LEAF_DEPTH, TOOL_DEPTH } from '@tinwright/shop/internal';
-import { type Machine, rectangle, type Tool } from './tool.js';
+import { type Machine, rectangle, type Tool, turned } from './tool.js';
 
 /** What is bent on a leaf brake, mm: `hem` is the height of a closed hem over the bed. */
 export interface LeafSheet {
@@ -53,8 +52,3 @@ function jawAt({ finger, clearHeight, beam }: Brake, setBack: number): (under: n
     ];
   };
 }
-
-const turned = (outline: readonly Point[], turn: number): readonly Point[] =>
-  outline.map(
-    ([x, z]): Point => [x * Math.cos(turn) - z * Math.sin(turn), x * Math.sin(turn) + z * Math.cos(turn)],
-  );

@@ -25,3 +25,9 @@ export const rectangle = (x0: number, z0: number, x1: number, z1: number): reado
   [x1, z1],
   [x0, z1],
 ];
+
+/** An outline turned about the line. @param turn radians */
+export const turned = (outline: readonly Point[], turn: number): readonly Point[] =>
+  outline.map(
+    ([x, z]): Point => [x * Math.cos(turn) - z * Math.sin(turn), x * Math.sin(turn) + z * Math.cos(turn)],
+  );

@@ -59,7 +59,7 @@ export function bendStep(
   return {
     ...strokeOf(action, bends),
     machine,
-    machineName: machine === 'hand' ? null : ((brake ?? shop[machine])?.name ?? null),
+    machineName: nameIn(shop, machine, position.tooling),
     clamp: CLAMPS.find((c) => c === position.tooling) ?? null,
     held: gripped[0] as string,
     heldSide: held,
@@ -81,6 +81,12 @@ export function bendStep(
     press: press && { ...press, offMiddle: offMiddle(tools, length, shop.press?.length ?? 0) },
     seconds: cost,
   };
+}
+
+/** What the shop calls what does a bend; null for bare hands. */
+function nameIn(shop: Shop, machine: BendStep['machine'], tooling: string): string | null {
+  if (machine === 'hand') return tooling === 'seamer' ? (shop.handSeamer?.name ?? null) : null;
+  return (brakeAt(shop, tooling) ?? shop[machine])?.name ?? null;
 }
 
 function setOf(machine: BendStep['machine'], action: BendStep['action'], stop: number | null): number | null {

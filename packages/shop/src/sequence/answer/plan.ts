@@ -35,7 +35,7 @@ export interface Handling {
 /** One stroke of a bend order as a machine does it. Lengths mm, angles degrees. */
 export interface BendStep extends BendStroke {
   readonly machine: Station['name'];
-  /** What the shop calls it; null for work by hand. */
+  /** What the shop calls it, or its hand seamer; null for work with neither. */
   readonly machineName: string | null;
   /** What holds the sheet where no machine does: a bar at the edge of the bench, or a hand seamer; null else. */
   readonly clamp: 'bench' | 'seamer' | null;

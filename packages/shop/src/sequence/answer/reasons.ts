@@ -65,8 +65,9 @@ function onMachines(
   ask: (asked: readonly Station[]) => readonly Reason[],
 ): readonly Reason[] {
   const usual = stations.filter((s) => s.name !== 'hand' || action === 'roll');
-  // a shop may have nothing but hands
-  const machines = usual.length > 0 ? usual : stations;
+  // a shop may have nothing but a pair of pliers, or bare hands
+  const pliers = stations.filter((s) => s.id !== 'hand');
+  const machines = [usual, pliers, stations].find((list) => list.length > 0) ?? [];
   return [...new Set(machines.map((s) => s.name))].flatMap((name) =>
     ask(machines.filter((s) => s.name === name)),
   );

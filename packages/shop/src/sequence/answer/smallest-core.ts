@@ -39,16 +39,21 @@ export function smallestCores(problem: BendProblem): readonly (readonly number[]
     dives += 1;
     return impossible(problem, stepsWith(problem, list));
   };
+  /** The first few that fail together. */
+  const few = (list: readonly number[]): readonly number[] | null => {
+    for (let size = 2; size <= Math.min(LARGEST, list.length); size++)
+      for (const some of choose(list, size)) {
+        if (dives > MOST_DIVES) return null;
+        if (fails(some)) return some;
+      }
+    return null;
+  };
   const alone = panels.filter((p) => fails([p]));
-  // what fails because of something that hangs on it is not told
+  // what fails because of something that hangs on it is not told, nor where some that hang on it fail together
   const own = alone.filter((p) => !subtree(tree, p).some((q) => q !== p && alone.includes(q)));
-  if (own.length > 0) return own.map((p) => [p]);
-  for (let size = 2; size <= Math.min(LARGEST, panels.length); size++)
-    for (const list of choose(panels, size)) {
-      if (dives > MOST_DIVES) break;
-      if (fails(list)) return [list];
-    }
-  return fewer(panels, fails);
+  if (own.length > 0) return own.map((p) => few(subtree(tree, p).filter((q) => q !== p)) ?? [p]);
+  const found = few(panels);
+  return found === null ? fewer(panels, fails) : [found];
 }
 
 /** Taken away one by one. */

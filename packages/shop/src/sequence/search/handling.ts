@@ -4,7 +4,7 @@ import type { Costs } from '../../machines/shop.js';
 import { poseFrom, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import type { HeldSide } from '../part/line.js';
 import type { LineStroke, Work } from '../part/operations.js';
-import type { Mounting, Station } from '../stations/station.js';
+import type { Mounting, Station, Stretch } from '../stations/station.js';
 import { chooseTools, difference, serves, type ToolSet, toolSetKey } from './fingers.js';
 import { turnCost } from './turns.js';
 
@@ -63,10 +63,25 @@ export const handlingScale = (mass: number, longest: number): number => Math.max
 /** Chooses tools for a mounting by what is on. */
 export type ToolBook = (current: ToolSet, mounting: Mounting, station: Station) => ToolSet | 'none';
 
-/** Tools that are on when they serve, else the whole rack, else the best choice from it; choices are kept. */
+/**
+ * Room for tools that end beside something: wider ones would push the bend off the middle of the machine. A set of width w
+ * that ends with a line of length l stands in the middle of it as long as w − (l + L) / 2 is nothing: derived.
+ */
+function nearMiddle(stretches: readonly Stretch[], length: number | null): readonly Stretch[] {
+  const [only, ...others] = stretches;
+  if (length === null || only === undefined || others.length > 0) return stretches;
+  if (Number.isFinite(only.from) === Number.isFinite(only.to)) return stretches;
+  return [{ ...only, most: Math.min(only.most, (only.covered + length) / 2) }];
+}
+
+/** Tools that are on when they serve and leave the bend in the middle, else the whole rack, else the best choice from it; choices are kept. */
 export function toolBook(): ToolBook {
   const chosen = new Map<string, ToolSet | 'none'>();
-  return (current, { stretches }, { id, rack, gaps: { inner } }) => {
+  const choose = (
+    current: ToolSet,
+    stretches: readonly Stretch[],
+    { id, rack, gaps: { inner } }: Station,
+  ) => {
     if (serves(current, stretches, rack, inner)) return current;
     if (serves(null, stretches, rack, inner)) return null;
     const size = (v: number) => v.toFixed(3);
@@ -74,6 +89,11 @@ export function toolBook(): ToolBook {
     const known = chosen.get(key) ?? chooseTools(current, stretches, rack, inner);
     chosen.set(key, known);
     return known;
+  };
+  return (current, { stretches }, station) => {
+    const near = nearMiddle(stretches, station.balance);
+    const found = choose(current, near, station);
+    return found === 'none' && near !== stretches ? choose(current, stretches, station) : found;
   };
 }
 

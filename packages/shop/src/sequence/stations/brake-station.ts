@@ -38,6 +38,7 @@ export function brakeStation(
     name: 'brake',
     id,
     rack: brake.fingers,
+    balance: null,
     gaps: brake.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
     swings: (operation, held) => operation.action !== 'close' && lineAt(operation, held).frame.swings,

@@ -10,6 +10,7 @@ export function handStation(): Station {
     name: 'hand',
     id: 'hand',
     rack: [],
+    balance: null,
     gaps: { end: 0, inner: 0 },
     limits: only,
     swings: () => false,

@@ -88,6 +88,7 @@ function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Ma
     name: gripper.name,
     id: gripper.id,
     rack: [],
+    balance: null,
     gaps: { end: 0, inner: 0 },
     limits: (operation, held) => lineOf(operation, held).limits,
     swings: (operation, held) => turning(gripper, operation, lineAt(operation, held).frame).swings,
@@ -190,19 +191,25 @@ function jawClause(
   { jaws, depth, back }: JawTools & { readonly back: number },
   turn: number,
 ): Clause<'jaws'> {
-  if (flat) return { stops: null, takes: behind(corners, moves ? back : -depth) };
-  const hits = jaws.some((j) => (moves ? contactAngle(section, j, turn) <= turn : meet(section, j)));
-  return { stops: null, takes: hits ? y : null };
+  if (flat) return { stops: null, takes: between(corners, -Infinity, moves ? back : -depth) };
+  const hit = jaws.filter((j) => (moves ? contactAngle(section, j, turn) <= turn : meet(section, j)));
+  if (hit.length === 0) return { stops: null, takes: null };
+  if (moves) return { stops: null, takes: y };
+  // what lies aslant takes room only where the jaws are
+  const xs = hit.flat().map((q) => q[0]);
+  return { stops: null, takes: between(corners, Math.min(...xs), Math.max(...xs)) };
 }
 
-/** Where along the line a solid reaches further back than this; null where nowhere. */
-function behind(corners: LineSolid['corners'], x: number): Interval | null {
+/** Where along the line a solid lies from one distance to it to another; null where nowhere. */
+function between(corners: LineSolid['corners'], from: number, to: number): Interval | null {
   const ys = corners.flatMap((p, i) => [
-    ...(p[0] < x ? [p[1]] : []),
-    ...corners.slice(i + 1).flatMap((q) => {
-      if (p[0] < x === q[0] < x) return [];
-      return [p[1] + ((q[1] - p[1]) * (x - p[0])) / (q[0] - p[0])];
-    }),
+    ...(p[0] > from && p[0] < to ? [p[1]] : []),
+    ...corners.slice(i + 1).flatMap((q) =>
+      [from, to].flatMap((x) => {
+        if (p[0] < x === q[0] < x || !Number.isFinite(x)) return [];
+        return [p[1] + ((q[1] - p[1]) * (x - p[0])) / (q[0] - p[0])];
+      }),
+    ),
   ]);
   return ys.length === 0 ? null : [Math.min(...ys), Math.max(...ys)];
 }

@@ -39,6 +39,7 @@ export function pressStation(
     name: 'press',
     id: `press ${tooling.punch.name} / ${tooling.die.name}`,
     rack: tooling.punch.lengths,
+    balance: press.length,
     gaps: press.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
     swings: () => false,
@@ -163,6 +164,8 @@ function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
   const { press, punch, die, material, profile, operation, work } = given;
   const { action, panels } = operation;
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
+  // the wall lies on the table, fold up
+  if (action === 'close' && frame.held === 'child') return { code: 'opening', panel: panels[0] as number };
   const length = lineLength(frame);
   if (length > press.length) return { code: 'length', panel: -1, value: length, limit: press.length };
   if (action === 'close') return null;
