@@ -17,12 +17,14 @@ interface Effort {
   readonly dives: number;
   /** The same before anything else, where sweeps find no plan. */
   readonly first: number;
+  /** Ways tried without geometry: worth it where it is asked of many bends one behind the other. */
+  readonly floor: number;
 }
 
 const EXACT_STEPS = 20; // searched through as a rule
 const FEW_STEPS = 8; // searched through at once
-const FIRST_LOOKS = 60; // of the exact search, before beams
-const FLOOR_WAYS = 20_000; // tried of a part with many steps, before geometry is asked
+const FIRST_LOOKS = 300; // of the exact search, before beams
+const FLOOR_WAYS = 20_000; // tried before geometry is asked
 const FIRST_DIVES = 500; // states of a part with few steps
 const AHEAD = 10; // bends that may be made before one that a setter would make first
 const EVEN = 1e-6; // s
@@ -34,6 +36,7 @@ function effortFor({ steps, tree }: Work): Effort {
   return {
     ways: Math.ceil(depth > DEEP ? 25_000 : 300_000 * share ** 4),
     width: Math.ceil((depth > DEEP ? 8 : 60) * share ** 2),
+    floor: depth > DEEP && steps.length > EXACT_STEPS ? FLOOR_WAYS : 0,
     first: Math.max(2 * steps.length, Math.ceil(FIRST_DIVES * share ** 2)),
     dives: Math.ceil(20_000 * (share * (depth > DEEP ? 0.2 : 1)) ** 5),
   };
@@ -51,13 +54,13 @@ export interface SearchProgress {
  * Without a plan, an infinite bound says that there is none. Goes on a little whenever it is asked how far it is.
  */
 export function* planSearch(problem: BendProblem): Generator<SearchProgress, FoundMoves> {
-  const { ways, width, first, dives: most } = effortFor(problem.work);
+  const { ways, width, first, dives: most, floor: tried } = effortFor(problem.work);
   const guide = guideOf(problem);
   let best = yield* told(sweeps(problem), Infinity);
   // what is not seen at once is soon found, or soon seen not to be there
   if (best.moves === null) best = yield* told(dives(problem, first), Infinity);
   if (best.bound === Infinity) return best;
-  const floor = problem.work.steps.length > EXACT_STEPS ? yield* floorOf(problem, best) : best;
+  const floor = tried > 0 ? yield* floorOf(problem, best, tried) : best;
   if (floor.cost < best.cost) best = floor;
   if (floor.bound >= best.cost - EVEN) return { ...best, bound: best.cost };
   const proof = cheapest(problem, guide, ways, () => best.cost);
@@ -81,10 +84,14 @@ export function* planSearch(problem: BendProblem): Generator<SearchProgress, Fou
 }
 
 /** What no plan goes under without geometry, with the plan that takes as little, where it can be followed. */
-function* floorOf(problem: BendProblem, best: FoundMoves): Generator<SearchProgress, FoundMoves> {
+function* floorOf(
+  problem: BendProblem,
+  best: FoundMoves,
+  most: number,
+): Generator<SearchProgress, FoundMoves> {
   const easier = relaxed(problem);
   const found = yield* told(
-    cheapest(easier, guideOf(easier), FLOOR_WAYS, () => best.cost),
+    cheapest(easier, guideOf(easier), most, () => best.cost),
     best.cost,
   );
   const made = found.moves === null ? null : followed(problem, found.moves);

@@ -7,8 +7,6 @@ import { narrowingOf } from './narrowing.js';
 import type { Ahead } from './precedence.js';
 import type { BendProblem } from './states.js';
 
-const LAST = 3; // steps that are put last, one before the other
-
 /**
  * Seconds that a state cannot do without on top of its bound, whatever order the rest is done in: the walking and tool
  * changing that any one step left needs, and what follows from steps that have to come before each other; infinite
@@ -57,8 +55,9 @@ export function riseOf(
    * last, and so on backwards (Lawler 1973).
    */
   const inAnyOrder = (left: readonly number[], at: Position | null): number => {
-    let [rest, before, most] = [left, work.all, 0];
-    for (let i = 0; i < LAST && rest.length > 1; i++) {
+    // what is folded last of a chain mostly comes last
+    let [rest, before, most] = [left.toReversed(), work.all, 0];
+    while (rest.length > 1) {
       let [last, found] = [-1, Infinity];
       for (const s of rest) {
         if (found <= most) break;
