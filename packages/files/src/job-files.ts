@@ -43,8 +43,8 @@ export function jobFiles(plan: JobPlan, wanted: Wanted): readonly OutFile[] {
 }
 
 /**
- * The same files one by one, each made when it is asked for, with room for other work between two: for a stream that
- * takes them as fast as it can, or a page that stays alive. Whoever stops asking stops the work.
+ * The files of `jobFiles` one by one, each made when it is asked for, with room for other work between two: for a stream
+ * that takes them as fast as it can, or a page that has to stay responsive. Who stops asking stops the work.
  * @throws as `jobFiles` does
  */
 export async function* streamJobFiles(plan: JobPlan, wanted: Wanted): AsyncGenerator<OutFile, void> {

@@ -22,7 +22,7 @@ export function partSolid({ name, formed }: SolidPart): Solid {
   return { name, pieces: [{ name, part: { name, formed }, pose: null }] };
 }
 
-/** The assembled object, every piece by its name. */
+/** The assembled object as a solid in 3D, every piece by its name. mm */
 export function assemblySolid(name: string, { placed, bought }: Assembly): Solid {
   return {
     name,

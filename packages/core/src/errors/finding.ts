@@ -77,7 +77,9 @@ export interface RemarkData<Values> {
 
 const NOWHERE: Where = { at: null, names: [], others: [], joints: [] };
 
-/** A remark of any code. Packages bind it to their own codes. */
+/**
+ * A remark of any code about one part, as data; lengths mm, angles degrees. Who has codes of their own binds it to them.
+ */
 export function remarkOf<Code extends string, Values extends object>(
   code: Code,
   severity: Severity,

@@ -45,7 +45,11 @@ export interface Source {
   readonly assumed: readonly string[];
 }
 
-/** A source. */
+/**
+ * A source of a value, as data.
+ * @param work title of a published work, a kind of source, or null where there is none
+ * @param more the rule as printed (`2T + R`), a size in mm, and how the work is known: read, from memory, derived
+ */
 export function cite(
   work: SourceKind | (string & {}) | null,
   more: Partial<Omit<Source, 'work'>> = {},

@@ -10,7 +10,7 @@ export interface DerivedSize {
   readonly words: string;
 }
 
-/** A derived size in one row. */
+/** A derived size in one row. @param value mm @param follows path of the parameter it grows with, one to one */
 export const derivedSize = (name: string, value: number, follows: string, words: string): DerivedSize => ({
   name,
   value,

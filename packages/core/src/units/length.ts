@@ -27,9 +27,9 @@ const EXAMPLES = 'write it like 12.5 mm, 4 cm, 3/4 in, 15-1/2" or 1 ft 3 1/2 in'
 const LONGEST = 40;
 
 /**
- * Read a length. A plain number is in `unit`; a string may carry its own unit.
- * Accepts decimals, inch fractions, and feet followed by inches. Negative lengths are not read.
- * Returns millimetres; range is the caller's business.
+ * Read a length. A plain number is in `unit`; a string may carry its own unit: decimals, fractions of an inch, feet
+ * followed by inches. Negative lengths are not read.
+ * @returns millimetres, or why it is not a length; no range is checked
  */
 export function parseLength(value: number | string, unit: Unit): ParsedLength {
   if (typeof value === 'number') return finite(value * (FACTORS[unit] as number), value);

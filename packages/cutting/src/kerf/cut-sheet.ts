@@ -26,8 +26,8 @@ interface Raw {
 
 /**
  * What the torch does on a sheet: every cut moved half a kerf off its line to the side of the scrap, outlines clockwise
- * and holes counter-clockwise so that the square side of the cut stays on the part (a college course's slides), ways in
- * and out on the scrap, pieces in the holes of others first, holes before outlines, then the nearest next.
+ * and holes counter-clockwise so that the square side of the cut stays on the part (a college course's slides), lead-ins
+ * and lead-outs on the scrap, pieces in the holes of others first, holes before outlines, then the nearest next.
  */
 export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: CutStyle): SheetCuts {
   const made = sheet.pieces.map((piece) => rawCuts(piece, partOf(parts, piece), style.kerf));

@@ -63,7 +63,7 @@ export interface CutTotals {
   readonly minutes: { readonly shear: number; readonly table: number; readonly joining: number };
 }
 
-/** What a cut list adds up to. */
+/** What a cut list adds up to: sheets and price, mass in kg, minutes by the rates of the shop. */
 export function cutTotals({ plans, parts, fasteners, rates }: CutWork): CutTotals {
   const sheets = plans.flatMap((p) => p.sheets);
   const known = new Map(parts.map((p) => [p.part, p]));

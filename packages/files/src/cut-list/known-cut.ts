@@ -25,8 +25,8 @@ const EFFORT: ShearEffort = {
 };
 
 /**
- * How the blanks of a job are sheared, verified, with mass, price, fasteners and minutes; what cannot be cut is a
- * finding. Null where nobody says what stock there is, or where no rack is given and the shop has a table and no shear.
+ * A verified plan to shear the blanks of a job, with mass in kg, price, fasteners and minutes; what cannot be cut is a
+ * finding. Null where no stock is known, or where no rack is given and the shop has a table but no shear.
  * @throws JobError for sheets of the job that cannot be
  */
 export function knownCut({ plan, shop, rack = null, sets = 1, effort = EFFORT }: CutAsk): KnownCut | null {

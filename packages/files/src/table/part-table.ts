@@ -32,7 +32,11 @@ export function tableDxf(drawing: Drawing, style: TableStyle): string {
   return dxfOf({ ...sized, looks: style.looks }, style.form);
 }
 
-/** The cut file of one part. */
+/**
+ * The cut file of one part as DXF, R2000 unless the style says R12; mm unless it says inches, origin at the outline's
+ * lower left corner.
+ * @throws RangeError for a layer or colour of the style that the format does not have
+ */
 export function partDxf(part: TablePart, style: TableStyle = TABLE_STYLE): string {
   return tableDxf(partDrawing(part, style), style);
 }

@@ -1,7 +1,7 @@
 import { frozen } from '@tinwright/core/internal';
 import type { Costs } from './shop.js';
 
-/** Seconds when a shop file gives none. Judgement, no source: time your own. */
+/** What handling costs where a shop file does not say, in seconds. Judgement, no source: time your own. */
 export const DEFAULT_COSTS: Costs = frozen({
   bend: 8,
   slide: 5,

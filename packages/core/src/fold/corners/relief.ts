@@ -4,8 +4,8 @@ import type { Relief } from '../corner-style.js';
 const EIGHTH = MM_PER_INCH / 8;
 
 /**
- * Round relief at a notch: diameter twice the inside radius, at least 1/8 in up to 0.064 in thick and 3/16 in
- * above. Source: FAA-H-8083-31 ch. 4 (its text also says one radius; the larger is taken).
+ * Round relief at a notch, mm: diameter twice the inside radius, at least 1/8 in for sheet up to 0.064 in thick and
+ * 3/16 in for thicker. Source: FAA-H-8083-31 ch. 4 (its text also says one radius; the larger is taken).
  */
 export function reliefHole(thickness: number, insideRadius: number): Relief {
   const least = thickness <= 0.064 * MM_PER_INCH ? EIGHTH : 1.5 * EIGHTH;
@@ -13,7 +13,7 @@ export function reliefHole(thickness: number, insideRadius: number): Relief {
 }
 
 /**
- * Square relief one thickness past both tangent lines, at least 1 mm.
+ * Square relief that reaches one thickness past both tangent lines, at least 1 mm. @param thickness mm
  * Source: common practice, no source (sources disagree between T and 2T + R counted from different lines).
  */
 export function reliefSlot(thickness: number): Relief {
