@@ -7,7 +7,7 @@ import type { DimsName } from '@tinwright/words/internal';
 import { heightOf } from './packet/drawing-figure.js';
 import { moved, type Page } from './page/page.js';
 import { PAPERS } from './page/paper.js';
-import { isPlainPage, type Typeface, typeface } from './page/typeface.js';
+import { isPlainPage, LETTERING, type Typeface, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
 import { dimsOf } from './plan/dims.js';
 import type { SpareFile } from './plan-files.js';
@@ -24,7 +24,6 @@ export interface ShearFilesOptions {
   readonly language: Language;
 }
 
-const LETTERS = 2.5; // mm
 /** mm of a diagram by itself */
 const ALONE = { width: 267, height: 180, margin: 5 };
 
@@ -64,7 +63,7 @@ function printOf({ job, paper, dims, language }: ShearFilesOptions, face: Typefa
   const [a4] = PAPERS;
   const found = PAPERS.find((p) => p.name === paper) ?? a4;
   if (found === undefined) throw new RangeError('no paper');
-  return { job, paper: found, dims: dimsOf(dims), language, setting: { face, height: LETTERS } };
+  return { job, paper: found, dims: dimsOf(dims), language, setting: { face, height: LETTERING } };
 }
 
 /** Every sheet on a page of its own, no frame, as large as it needs. */

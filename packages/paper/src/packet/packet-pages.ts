@@ -13,7 +13,7 @@ import { LANGUAGES } from '@tinwright/words/internal';
 import { type Flowing, once } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
-import { type Typeface, typeface } from '../page/typeface.js';
+import { LETTERING, type Typeface, typeface } from '../page/typeface.js';
 import { dimsOf } from '../plan/dims.js';
 import { partPlan } from '../plan/plan-pages.js';
 import { partTemplate } from '../template/template-pages.js';
@@ -76,7 +76,7 @@ export interface PacketOptions {
 export function packetPages(given: JobPlan, making: Making, options: PacketOptions): readonly Page[] {
   const {
     language = 'en',
-    lettering = 2.5,
+    lettering = LETTERING,
     tolerance = 'm',
     face = typeface(),
     sets = 1,

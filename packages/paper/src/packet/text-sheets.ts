@@ -2,10 +2,8 @@ import { type Flowing, once } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';
 import { setSheets } from '../page/set-sheets.js';
-import { sheetOf } from '../page/sheet.js';
+import { readingSheet } from '../page/sheet.js';
 import type { PacketKit } from './kit.js';
-
-const LARGE = 100_000; // mm² of paper that is read on its side, in two columns
 
 /** Tables and texts under a title, with the name that leads to it; null where nothing does. */
 export interface TextSection {
@@ -38,7 +36,7 @@ export function textSheets(
       widest: { sheet: plans.sheet(88, 88), scale: plans.patternScale('1:100') },
     },
     first: null,
-    rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),
+    rest: readingSheet(paper),
     passages: sections.flatMap((s) => s.passages),
     chapters: sections.map(({ name, title }, i) => ({
       name,

@@ -1,7 +1,7 @@
 import type { Box } from '@tinwright/core';
 import { type Flowing, flow, type SetPassage } from './flow.js';
 import type { Anchor, Block, Page } from './page.js';
-import { columnsIn, frameLine, type PaperSheet, roomOf } from './sheet.js';
+import { COLUMN, columnsIn, frameLine, type PaperSheet, roomOf } from './sheet.js';
 import type { TypeSetting } from './table.js';
 import { type Title, titleBlock, titleHeight } from './title-block.js';
 
@@ -33,7 +33,6 @@ export interface Chapter {
   readonly title: string;
 }
 
-const COLUMN = 168; // mm, least width of a column of tables
 const BETWEEN = 10; // mm between columns
 
 /** Passages set on framed sheets with a title block, each with its number. */

@@ -5,6 +5,10 @@ import type { Paper } from './paper.js';
 const FILING = 20; // mm of margin to the left, for holes (ISO 5457)
 const MARGIN = 10; // mm of margin elsewhere
 const INNER = 3; // mm between the frame and what stands in it
+const LARGE = 100_000; // mm² of paper that is read on its side, in two columns
+
+/** Least width of a column of tables, mm. */
+export const COLUMN = 168;
 
 /** A sheet one way up: its size, its frame and the room inside over a title block. mm */
 export interface PaperSheet {
@@ -18,6 +22,10 @@ export function sheetOf({ width, height }: Paper, way: 'portrait' | 'landscape')
   const [w, h] = way === 'portrait' ? [width, height] : [height, width];
   return { width: w, height: h, frame: { min: [FILING, MARGIN], max: [w - MARGIN, h - MARGIN] } };
 }
+
+/** The way a paper lies when tables are read on it. */
+export const readingSheet = (paper: Paper): PaperSheet =>
+  sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape');
 
 /** Room inside a frame, over a title block of this height. */
 export function roomOf({ frame }: PaperSheet, titleHeight: number): Box {

@@ -5,6 +5,9 @@ import bold from 'pdfkit/standard-fonts/HelveticaBold';
 import type { Page } from './page.js';
 import { type FontData, isStandard, standardFont, standardised } from './standard-font.js';
 
+/** Height of capitals on these papers when none is asked for, mm (ISO 3098). */
+export const LETTERING = 2.5;
+
 /** Font size over the height of capitals: Helvetica's capitals are 0.718 of its size. */
 export const SIZE_PER_CAPITAL: number = 1000 / regular.capHeight;
 

@@ -1,6 +1,6 @@
 import { type Box, JobError, type Point } from '@tinwright/core';
 import { PAPERS, PATTERN_SCALES, type Paper } from '../page/paper.js';
-import { type PaperSheet, roomOf, sheetOf } from '../page/sheet.js';
+import { COLUMN, type PaperSheet, roomOf, sheetOf } from '../page/sheet.js';
 import type { PatternAsk } from './pattern-ask.js';
 import { type PatternFigure, patternFigure } from './pattern-figure.js';
 
@@ -15,7 +15,6 @@ export interface FirstSheet {
 }
 
 const APART = 6; // mm between the pattern and what stands beside it
-const COLUMN = 168; // mm, least width of a column of tables
 const ENLARGED = 120; // mm, longest an enlarged pattern gets
 const LITTLE = 0.6; // of its largest scale, that a pattern is drawn smaller to save a sheet
 const LOW = 45; // mm, a lower rest is left empty

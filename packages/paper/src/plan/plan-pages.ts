@@ -7,10 +7,10 @@ import { type Flowing, once } from '../page/flow.js';
 import { moved, type Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
 import { setSheets } from '../page/set-sheets.js';
-import { sheetOf } from '../page/sheet.js';
+import { readingSheet } from '../page/sheet.js';
 import { notesFlow, type TypeSetting } from '../page/table.js';
 import { titleHeight } from '../page/title-block.js';
-import { typeface } from '../page/typeface.js';
+import { LETTERING, typeface } from '../page/typeface.js';
 import { detailFigure } from './detail-figure.js';
 import { dimsOf, heldApart } from './dims.js';
 import { featuresOf } from './features.js';
@@ -26,8 +26,6 @@ import { detailsFlow, formedFlow, notesOf } from './plan-passages.js';
 import { planTitle } from './plan-title.js';
 import { printedSizes } from './printed-sizes.js';
 import { roundingOf } from './rounding.js';
-
-const LETTERING = 2.5; // mm, height of capitals on these papers (ISO 3098)
 
 /** A plan: its sheets, and the scale of its pattern. */
 export interface Plan {
@@ -98,7 +96,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
         left,
         scale: words.patternScale(scale),
       },
-      rest: sheetOf(paper, paper.width * paper.height < LARGE ? 'portrait' : 'landscape'),
+      rest: readingSheet(paper),
       passages: [details, picture, ...tables].filter((f) => f !== null),
       setting,
       sheet: words.sheet,
@@ -121,7 +119,6 @@ function fewest(ways: readonly (() => Plan)[]): Plan {
 }
 
 const INCH_PAPERS = ['letter', 'tabloid'];
-const LARGE = 100_000; // mm² of paper that is read on its side, in two columns
 
 /** Sizes that are marked or measured, mm. */
 function roundable(

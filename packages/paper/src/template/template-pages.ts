@@ -2,7 +2,7 @@ import { MM_PER_INCH, type PartPlan } from '@tinwright/core';
 import { LANGUAGES } from '@tinwright/words/internal';
 import { letter, lines } from '../page/letter.js';
 import type { Item, Page } from '../page/page.js';
-import { typeface } from '../page/typeface.js';
+import { LETTERING, typeface } from '../page/typeface.js';
 import { dimsOf } from '../plan/dims.js';
 import { featuresOf } from '../plan/features.js';
 import type { BrakeMarks, PlanOptions } from '../plan/options.js';
@@ -11,7 +11,6 @@ import { mapBlocks } from './tile-map.js';
 import { type Square, tileItems } from './tile-page.js';
 import { MARGIN, type Medium, type Tile, type Tiling, tilingOf } from './tiles.js';
 
-const LETTERING = 2.5; // mm
 const LEAD = 1.55; // from base line to base line, in heights of text
 const NAME = 1.8; // from a tile's lower edge to the base line of its name, in heights of text
 
