@@ -6,8 +6,8 @@ const ROUND = 20; // ms
  * Median processor time of one call, ms: warmed up, in `rounds` rounds of about 20 ms each. A machine that is busy with
  * something else takes longer by the clock; what it counts of this process stays nearly the same.
  */
-export function perCall(work, rounds = 25) {
-  const batch = Math.max(1, Math.round((warmed(work) * ROUND) / WARM));
+export function perCall(work, rounds = 25, warm = MOST_WARM) {
+  const batch = Math.max(1, Math.round((warmed(work, warm) * ROUND) / WARM));
   const times = Array.from({ length: rounds }, () => {
     const start = processorTime();
     for (let i = 0; i < batch; i++) work();
@@ -16,10 +16,10 @@ export function perCall(work, rounds = 25) {
   return { time: median(times), n: rounds * batch };
 }
 
-/** Calls in a stretch of `WARM`, once that grows no more. */
-function warmed(work) {
+/** Calls in a stretch of `WARM`, once that grows no more, or after so many stretches. */
+function warmed(work, most) {
   let best = 0;
-  for (let i = 0, still = 0; i < MOST_WARM && still < 2; i++) {
+  for (let i = 0, still = 0; i < most && still < 2; i++) {
     const calls = callsIn(WARM, work);
     still = calls < best * 1.05 ? still + 1 : 0;
     best = Math.max(best, calls);

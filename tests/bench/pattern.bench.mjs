@@ -6,7 +6,7 @@ import makerjs from 'makerjs';
 import { carrierBody } from './carrier.mjs';
 import { perCall } from './measure.mjs';
 
-const FEW = 8; // rounds for each family
+const FEW = 8; // rounds for each family, after two stretches to warm up
 
 /** The example of every family from its parameters to both views, ms, the slowest first. */
 function everyFamily() {
@@ -17,10 +17,14 @@ function everyFamily() {
       stock: { material: 'mild-steel', thickness: 1 },
       parts: [{ name: 'part', family: name, ...describe.example }],
     }).parts;
-    const { time } = perCall(() => {
-      const part = family.part(params, sheet);
-      return [unfold(part), form(part)];
-    }, FEW);
+    const { time } = perCall(
+      () => {
+        const part = family.part(params, sheet);
+        return [unfold(part), form(part)];
+      },
+      FEW,
+      2,
+    );
     return { name, time };
   });
   return times.toSorted((a, b) => b.time - a.time).map(({ name, time }) => `${name} ${time.toPrecision(2)}`);
