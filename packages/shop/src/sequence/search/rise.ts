@@ -23,6 +23,7 @@ export function riseOf(
     operations: work.operations.filter((o) => o.steps.includes(s.index)),
   }));
   const narrowing = narrowingOf(costs);
+  const mounts = problem.stations.some((s) => s.rack.length > 0);
   /** From a position to a station, for an operation with such a prospect. */
   const toStation = (at: Position | null, station: Station): number =>
     at === null || at.station === station.name ? 0 : costs.walk;
@@ -80,7 +81,7 @@ export function riseOf(
     }
     const ahead = precedence(done);
     if (ahead === null) return Infinity;
-    const lastly = inAnyOrder(left, at);
+    const lastly = mounts ? inAnyOrder(left, at) : 0;
     return Math.max(most, lastly) + Math.max(0, bound(done, at, ahead) - bound(done, at));
   };
 }
