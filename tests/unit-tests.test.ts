@@ -49,6 +49,7 @@ const LOOKED_INTO: Readonly<Record<string, string>> = {
   'shop/src/sequence/answer': WORKED,
   'shop/src/sequence/part': WORKED,
   'shop/src/sequence/search': WORKED,
+  'shop/src/sequence/stations': WORKED,
   'shop/src/sweep': GEOMETRY,
   'shop/src/tools': WORKED,
 };
