@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { chooseTools, difference } from '../../src/sequence/search/fingers.js';
+import { stretchesFor } from '../../src/sequence/stations/stretches.js';
 
 const INNER = 6;
 const widths = fc.constantFrom(20, 25, 30, 40, 50, 75, 100);
@@ -44,4 +45,10 @@ test('no choice of fingers changes fewer pieces, leaves less bare, or takes fewe
 test('narrow fingers are found behind any number of wide ones', () => {
   const rack = [...Array.from({ length: 30 }, () => 300), 20, 20, 20];
   expect(chooseTools(null, [{ least: 55, most: 65 }], rack, INNER)).toEqual([[20, 20, 20]]);
+});
+
+test('a line no longer than what may stay bare at its end is not bent with nothing over it', () => {
+  const gaps = { end: 20, inner: 6 };
+  expect(stretchesFor([[0, 20]], [[-5, 25]], gaps, 1000)).toEqual({ bare: [0, 20] });
+  expect(stretchesFor([[0, 40]], [[-5, 20]], gaps, 1000)).toHaveProperty('stretches.length', 1);
 });

@@ -5,7 +5,7 @@ import type { StandingLump } from './bench.js';
 import type { LeafTool } from './leaf-clause.js';
 import { type LeafLineSetup, legOf } from './leaf-setup.js';
 import type { Mounting, Obstacle, Stretch } from './station.js';
-import { type Interval, stretchesFor } from './stretches.js';
+import { bareBy, type Interval, stretchesFor } from './stretches.js';
 
 const BESIDE = 5; // mm from the end of a hem that count as its end; judgement
 
@@ -37,7 +37,8 @@ export function judgeLeaf(setup: LeafLineSetup, standing: readonly StandingLump<
   const owner = standing.find((s) =>
     s.clauses.some((c) => c.takes !== null && c.takes[0] <= to && c.takes[1] >= from),
   );
-  return answer({ code: 'fingers', panel: owner?.lump.panel ?? -1, value: to - from, limit: brake.gaps.end });
+  const panel = owner?.lump.panel ?? -1;
+  return answer({ code: 'fingers', panel, ...bareBy(to - from, brake.gaps.end) });
 }
 
 function stoppedBy(standing: readonly StandingLump<LeafTool>[]): Obstacle | null {

@@ -17,7 +17,7 @@ import { closingClause, flatClause, overMiddle, type PressPart, pressClause } fr
 import { AT_LINE, seenFromTip, tipOf } from './press-tip.js';
 import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station } from './station.js';
-import { type Interval, stretchesFor } from './stretches.js';
+import { bareBy, type Interval, stretchesFor } from './stretches.js';
 
 /** A press brake with one punch and one die at work on a part. */
 export function pressStation(
@@ -232,7 +232,6 @@ function judge(
   return refuse({
     code: tool,
     panel: owner?.lump.panel ?? -1,
-    value: to - from,
-    limit: given.press.gaps.end,
+    ...bareBy(to - from, given.press.gaps.end),
   });
 }

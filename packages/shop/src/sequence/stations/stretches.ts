@@ -39,6 +39,8 @@ export function stretchesFor(
     (_, i): Interval => [edges[2 * i] as number, edges[2 * i + 1] as number],
   );
   const needed = free.filter(([a, b]) => Math.min(b, line[1]) - Math.max(a, line[0]) > 1e-9);
+  // a line no longer than a gap is not bent with nothing over it
+  if (needed.length === 0) return { bare: line };
   return {
     stretches: needed.map(([from, to], i): Stretch => {
       const covered = Math.min(to, line[1]) - Math.max(from, line[0]);
@@ -85,3 +87,7 @@ export function mounted(
   const first = Math.min(Math.max(left / 2, left - slack[1]), slack[0]);
   return { gap, wide, bare: [first, left - first] };
 }
+
+/** What of a line would stay bare, against what may; none where a line is no longer than that. mm */
+export const bareBy = (value: number, limit: number): { readonly value?: number; readonly limit?: number } =>
+  value > limit ? { value, limit } : {};
