@@ -1,4 +1,15 @@
-import { reliefHole, reliefSlot, slant, square } from '@tinwright/core/family';
+import { kFactor } from '@tinwright/core';
+import {
+  corners,
+  flange,
+  fold,
+  panel,
+  rectangle,
+  reliefHole,
+  reliefSlot,
+  slant,
+  square,
+} from '@tinwright/core/family';
 import { expect, test } from 'vitest';
 
 const arm = { edge: 'north', start: 3, tangent: 2, angle: 90, thickness: 1, meets: false };
@@ -41,4 +52,24 @@ test('square: at the neighbour’s tangent line; a tab starts over the sheet and
   expect(rims(square(0.5), { edge: null } as never, 9)).toEqual([3]);
   expect(rims(square(0.5), { edge: null, start: 1 } as never, 9)).toEqual([1.5]);
   expect(rims(square(0.5), { edge: null, start: 0 } as never, 9)).toEqual([0.5]);
+});
+
+test('a slot is a square bite into the panel at every corner where two bends start', () => {
+  const sides = ['north', 'south', 'east', 'west'] as const;
+  const part = fold(
+    { thickness: 1, insideRadius: 1, rule: kFactor(0.42) },
+    panel('base', rectangle(60, 40)),
+    ...sides.map((s) => flange(s, ['base', s], { height: 20 })),
+    corners(['base'], square(0.5, { kind: 'slot', depth: 1.5 })),
+  );
+  // both setbacks are 2: the panel is 56 by 36 between its bends, 1.5 by 1.5 off each of its corners
+  const at = part.panels[0]?.shape.map((e) => e.from.map((v) => Math.round(v * 1e9) / 1e9).join()) ?? [];
+  const off = [2, 3.5].flatMap((x) => [2, 3.5].map((y) => [x, y] as const)).filter(([x, y]) => x + y > 4);
+  const asked = off.flatMap(([x, y]) => [
+    [x, y],
+    [60 - x, y],
+    [x, 40 - y],
+    [60 - x, 40 - y],
+  ]);
+  expect(at.toSorted()).toEqual(asked.map((p) => p.join()).toSorted());
 });

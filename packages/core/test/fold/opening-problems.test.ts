@@ -82,6 +82,13 @@ test('one over a hole of the part itself is told of that; round ones are looked 
   expect(told(round(17.6))[0]).toMatch(/cutout-off: .*the bend "north"/);
 });
 
+test('openings that one place asks for, a row, are told of once, though each meets the next', () => {
+  const row = [0, 1, 2, 3].map((i) => asked(0, box(10 + 8 * i, 10, 17.8 + 8 * i, 20)));
+  const [found, ...more] = told(...row);
+  expect(more).toEqual([]);
+  expect(found).toMatch(/^cutouts\.0 cutout-over: .*its own next one/);
+});
+
 /** Where a site's seat lies once a part is folded. */
 function seat(rule: typeof sheet.rule, on: string, y: number): readonly number[] | undefined {
   const part = fold(
