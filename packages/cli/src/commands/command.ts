@@ -79,11 +79,11 @@ export const UNITS_OPTION: OptionSpec = {
 };
 
 /** Options of verbs that take a sheet without a job. */
-export const SHEET_OPTIONS = {
+export const SHEET_OPTIONS: Readonly<Record<'thickness' | 'gauge' | 'radius', OptionSpec>> = {
   thickness: { type: 'string', describe: 'of the sheet; or give --gauge' },
   gauge: { type: 'string', describe: "number in the material's gauge system" },
   radius: { type: 'string', describe: 'inside radius; the thickness when left out' },
-} as const satisfies Readonly<Record<string, OptionSpec>>;
+};
 
 /** The option of verbs that write DXF. */
 export const DXF_OPTION: OptionSpec = {
