@@ -20,6 +20,22 @@ test('a corner cut by half a thousandth is a corner again', () => {
   ]);
 });
 
+test('two short edges in a row become the corner where their steep neighbours meet', () => {
+  const e = 0.0009;
+  // neighbours go 5 for 2, the one up and the other along: neither short edge can go by itself
+  const cut: Loop = [
+    corner(8, -1),
+    corner(10, 4),
+    corner(10 + e, 4),
+    corner(10 + e, 4 + e),
+    corner(15 + e, 6 + e),
+  ];
+  const kept = withoutShort(cut, LEAST);
+  expect(kept).toHaveLength(3);
+  expect(kept[1]?.at[0]).toBeCloseTo(10 + e - (5 / 7) * e, 12);
+  expect(kept[1]?.at[1]).toBeCloseTo(4 + (5 / 7) * e, 12);
+});
+
 test('before an arc the straight neighbour runs on to the circle, which stays where it is', () => {
   // a round bite at the upper right corner, its first edge 0.0005 long
   const bite: Loop = [
