@@ -1,7 +1,7 @@
+import type { Box } from '@tinwright/core';
 import { nearPairs } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Box } from '../../src/plane/loop.js';
 
 const side = fc.integer({ min: 0, max: 400 });
 const box = fc.tuple(side, side, fc.integer({ min: 0, max: 40 }), fc.integer({ min: 0, max: 40 }));

@@ -4,7 +4,7 @@ import type { PairConflict } from './overlap.js';
 import type { Candidate } from './walk.js';
 
 /** How long a candidate is worked on: places tried at most, and the overlap it must get below within half of them. */
-export interface Effort {
+export interface SettleEffort {
   steps: number;
   beat: number;
 }
@@ -15,7 +15,7 @@ export interface Effort {
  * (cutting planes; Kelley 1960 for the idea). What a line claims beyond what is so at the best place is not kept: the
  * neighbour's side is not straight that far. Where nothing was learned, only part of the way is gone.
  */
-export type Settle = (piece: number, at: Candidate, effort: Effort) => void;
+export type Settle = (piece: number, at: Candidate, effort: SettleEffort) => void;
 
 const PART = 0.4;
 const LEAST_PART = 0.05;

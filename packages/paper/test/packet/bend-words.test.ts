@@ -32,10 +32,11 @@ function said(shop: Shop, change: Partial<BendStep> = {}, language: Language = '
 describe('on a press', () => {
   test('the sheet is pushed against the back gauge and held by hand, nothing is held under it', () => {
     for (const text of said(PRESS)) {
-      expect(text).toMatch(/Push \S+ against the back gauge, .*Hold the sheet by hand/);
+      expect(text).toMatch(/the (?:edge|outside) of \S+ against the back gauge, .*Hold the sheet by hand/);
       expect(text).not.toContain('finger');
     }
-    for (const text of said(PRESS, {}, 'de')) expect(text).toContain('an den Anschlag schieben');
+    for (const text of said(PRESS, {}, 'de'))
+      expect(text).toMatch(/mit der (?:Kante|Außenseite) von \S+ am Anschlag, dann pressen/);
   });
 
   test('without an edge for the gauge the line goes under the punch', () => {
