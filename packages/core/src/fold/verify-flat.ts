@@ -26,6 +26,7 @@ export interface Flaw {
 }
 
 const NEAR = 1e-6; // mm
+const BESIDE = 1e-3 + NEAR; // mm: edges under a thousandth are left out, and what ended on one ends beside it
 
 /**
  * Check a flat pattern without knowing how it was made: outline closed, simple, counter-clockwise; holes inside
@@ -157,11 +158,11 @@ function bend(flat: FlatPattern, cuts: readonly Cut[], b: FlatBend): readonly Fl
 }
 
 const isOn = (p: Point, { segment, box: { min, max } }: Cut) =>
-  p[0] >= min[0] - NEAR &&
-  p[0] <= max[0] + NEAR &&
-  p[1] >= min[1] - NEAR &&
-  p[1] <= max[1] + NEAR &&
-  distanceToSegment(p, segment) <= NEAR;
+  p[0] >= min[0] - BESIDE &&
+  p[0] <= max[0] + BESIDE &&
+  p[1] >= min[1] - BESIDE &&
+  p[1] <= max[1] + BESIDE &&
+  distanceToSegment(p, segment) <= BESIDE;
 
 /** Signed distance of a parallel line from the line p q; NaN when it is not parallel. */
 function offset([a, b]: Line, p: Point, q: Point): number {
