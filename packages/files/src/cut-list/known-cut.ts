@@ -14,24 +14,32 @@ export interface CutAsk {
   readonly rack?: Rack | null;
   /** Sets of the object to make, 1 if left out. */
   readonly sets?: number;
-  /** How hard to look; enough for a sheet or two if left out. */
+  /** How hard to look; enough for a sheet or two if left out, less for thousands of pieces. */
   readonly effort?: ShearEffort;
 }
 
-const EFFORT: ShearEffort = {
-  seed: 1,
-  steps: { sheets: 30_000, offcut: 8_000, neat: 500 },
-  enough: () => false,
-};
+const MANY = 1000; // pieces; a step takes as long as there are pieces, so beyond it there are fewer steps
+
+/** Enough for a sheet or two, and a time that does not grow faster than the pieces. */
+function effortFor(pieces: number): ShearEffort {
+  const share = Math.min(1, MANY / pieces) ** 2;
+  const steps = (most: number) => Math.ceil(most * share);
+  return {
+    seed: 1,
+    steps: { sheets: steps(30_000), offcut: steps(8_000), neat: steps(500) },
+    enough: () => false,
+  };
+}
 
 /**
  * A verified plan to shear the blanks of a job, with mass in kg, price, fasteners and minutes; what cannot be cut is a
  * finding. Null where no stock is known, or where no rack is given and the shop has a table but no shear.
  * @throws JobError for sheets of the job that cannot be
  */
-export function knownCut({ plan, shop, rack = null, sets = 1, effort = EFFORT }: CutAsk): KnownCut | null {
+export function knownCut({ plan, shop, rack = null, sets = 1, ...asked }: CutAsk): KnownCut | null {
   if (rack === null && shop !== null && shop.shear === null && shop.table !== null) return null;
   const blanks = plan.parts.map((p): Blank => ({ ...blankOf(p), quantity: p.quantity * sets }));
+  const effort = asked.effort ?? effortFor(blanks.reduce((sum, b) => sum + b.quantity, 0));
   const stock = rack ?? stockOf([plan], blanks, shop);
   if (stock === null) return null;
   const ability = shearAbility(shop);
