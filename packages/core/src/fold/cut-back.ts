@@ -1,9 +1,8 @@
-import { contains } from '../plane/inside.js';
 import { leastEdges } from '../plane/least-edges.js';
-import { type Box, type Loop, loopArea, loopBox, loopLength, type Segment, segments } from '../plane/loop.js';
-import { meetings } from '../plane/meet.js';
-import { distance, mix, type Point } from '../plane/point.js';
-import type { FlatBend, FlatPattern, Line } from './flat.js';
+import { type Box, loopArea, loopBox, loopLength, segments } from '../plane/loop.js';
+import { distance } from '../plane/point.js';
+import type { FlatBend, FlatPattern } from './flat.js';
+import { lineOnMetal } from './line-on-metal.js';
 
 /** Who follows the outlines: snips and shears, or a cutting table. */
 export type CutTool = 'hand' | 'table';
@@ -25,19 +24,8 @@ export function cutBack(flat: FlatPattern, least: number): FlatPattern {
   const off = loopArea(flat.outline) - loopArea(outline);
   const shorter = loopLength(flat.outline) - loopLength(outline);
   const edges = segments(outline);
-  const bends = flat.bends.map((b): FlatBend => ({ ...b, line: within(b.line, outline, edges) }));
+  const bends = flat.bends.map((b): FlatBend => ({ ...b, line: lineOnMetal(b.line, outline, edges) }));
   return { ...flat, outline, bends, area: flat.area - off, cutLength: flat.cutLength - shorter };
 }
 
 const sameBox = (a: Box, b: Box): boolean => distance(a.min, b.min) + distance(a.max, b.max) < 1e-6;
-
-/** A line whose ends are brought back onto the outline where they lie beyond it. */
-function within(line: Line, outline: Loop, edges: readonly Segment[]): Line {
-  const middle = mix(line[0], line[1], 0.5);
-  const end = (p: Point): Point => {
-    if (contains(outline, mix(p, middle, 1e-4))) return p;
-    const met = edges.flatMap((e) => meetings({ from: p, to: middle, bulge: 0 }, e));
-    return met.reduce((near, q) => (distance(q, middle) < distance(near, middle) ? q : near), p);
-  };
-  return [end(line[0]), end(line[1])];
-}

@@ -1,11 +1,21 @@
 import { compose, type Frame, place, STAY } from '../plane/frame.js';
-import { boxOf, type Loop, loopArea, loopBox, loopLength, tidy, type Vertex } from '../plane/loop.js';
+import {
+  boxOf,
+  type Loop,
+  loopArea,
+  loopBox,
+  loopLength,
+  segments,
+  tidy,
+  type Vertex,
+} from '../plane/loop.js';
 import { mix, type Point, sub } from '../plane/point.js';
 import { placeLoop } from '../plane/shapes.js';
 import { withoutShort } from '../plane/without-short.js';
 import { biteHole, type Circle, outOfHole } from './bite-hole.js';
 import type { FlatBend, FlatMark, FlatPattern, Line } from './flat.js';
 import { flatFrame } from './hinge.js';
+import { lineOnMetal } from './line-on-metal.js';
 import { openingsOf, type Part, type PartPanel, type Zone } from './part.js';
 import type { Edge } from './tree.js';
 
@@ -56,7 +66,8 @@ export function unfold(part: Part): FlatPattern {
     holes,
     bends,
     marks,
-    scribes,
+    // what is folded on a panel's edge may take a corner that a line ran to
+    scribes: scribes.length === 0 ? [] : onMetal(scribes, outline),
     panels: laid.map(({ panel: { id, shape }, frame }) => ({
       id,
       frame,
@@ -66,6 +77,11 @@ export function unfold(part: Part): FlatPattern {
     area: loopArea(outline) - holes.reduce((sum, h) => sum + loopArea(h), 0),
     cutLength: loopLength(outline) + holes.reduce((sum, h) => sum + loopLength(h), 0),
   };
+}
+
+function onMetal(lines: readonly Line[], outline: Loop): readonly Line[] {
+  const edges = segments(outline);
+  return lines.map((line) => lineOnMetal(line, outline, edges));
 }
 
 /** The first panel's outline with everything that hangs on it, bitten by the round reliefs. */

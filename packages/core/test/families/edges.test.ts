@@ -1,5 +1,5 @@
 import { JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
-import { loopBox } from '@tinwright/core/internal';
+import { contains, loopBox } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
 
 const BOX = { name: 'bin', family: 'open-box', length: 320, width: 220, height: 80 };
@@ -102,6 +102,25 @@ describe('a finished edge', () => {
         { panel: 'tab-north-east', edge: 'rim', type: 'safe' },
       ),
     ).toMatch(/Known: near, inner, far, outer/);
+  });
+
+  test('lines to cross-break by end on the metal where a curl beside them takes a corner', () => {
+    const duct = {
+      name: 'duct',
+      family: 'duct',
+      length: 290,
+      width: 190,
+      height: 130,
+      piece: 'half',
+      crossBreak: 'scribed',
+      seam: 14,
+    };
+    const curl = { panel: 'bottom', edge: 'east', type: 'curl', diameter: 7 };
+    const { outline, scribes } = withEdges(duct, [curl]).flat;
+    expect(scribes.length).toBeGreaterThan(0);
+    for (const [a, b] of scribes)
+      for (const t of [0.001, 0.5, 0.999])
+        expect(contains(outline, [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t])).toBe(true);
   });
 
   test('an opening on a finished wall is told from the fold, a hem can carry one too', () => {
