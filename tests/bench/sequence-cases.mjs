@@ -1,10 +1,11 @@
-// Parts a setter knows: each is planned in a process of its own, so that its time and memory are its own.
+// Parts that bend orders are measured with, and the shops they are bent in.
 
 import { planJob, readJob } from '@tinwright/core';
-import { DEFAULT_SHOP, planSequence, verifySequence } from '@tinwright/shop';
+import { DEFAULT_SHOP } from '@tinwright/shop';
+import { bendParts } from '../kit/bend-parts.mjs';
 
 /** A brake of 36 in. */
-const SHOP = { ...DEFAULT_SHOP, brake: { ...DEFAULT_SHOP.brake, length: 914 } };
+const KNOWN_SHOP = { ...DEFAULT_SHOP, brake: { ...DEFAULT_SHOP.brake, length: 914 } };
 
 const many = (count, of) => Array.from({ length: count }, (_, i) => of(i));
 const strip = (angles, legs, width = 300) => ({
@@ -25,7 +26,7 @@ const curve = (n, angle) =>
   );
 const box = { family: 'open-box', length: 240, width: 180, height: 40 };
 
-/** Names and parts, and the steps up to which a plan has to be proved. */
+/** Parts a setter knows. */
 export const CASES = {
   'zigzag 12': zigzag(12),
   'zigzag 20': zigzag(20),
@@ -47,23 +48,67 @@ export const CASES = {
   'box with hems': { ...box, hem: { type: 'closed', length: 8 } },
 };
 
-const [, file, name] = process.argv;
-if (file?.endsWith('sequence-cases.mjs') && name !== undefined) {
+const rise = (half) => half / Math.tan((85 * Math.PI) / 360);
+const PRESS = {
+  name: 'press brake',
+  length: 1500,
+  force: 400,
+  punches: [
+    {
+      name: 'straight',
+      angle: 85,
+      radius: 0.8,
+      lengths: [10, 15, 20, 25, 30, 40, 50, 100, 100, 200, 200, 300],
+      section: [
+        [0, 0],
+        [10, rise(10)],
+        [10, 150],
+        [-10, 150],
+        [-10, rise(10)],
+      ],
+    },
+  ],
+  dies: [
+    {
+      name: 'V8',
+      sectioned: true,
+      opening: 8,
+      angle: 85,
+      section: [
+        [-8, 0],
+        [-4, 0],
+        [0, -rise(4)],
+        [4, 0],
+        [8, 0],
+        [8, -80],
+        [-8, -80],
+      ],
+    },
+  ],
+  ram: { half: 25, height: 150 },
+  backGauge: { least: 8, most: 600 },
+  gaps: { end: 5, inner: 2 },
+  overbend: 3,
+};
+const PARTS_SHOP = {
+  ...DEFAULT_SHOP,
+  brake: { ...DEFAULT_SHOP.brake, length: 2000 },
+  press: PRESS,
+  vise: null,
+};
+
+/** Names of all that are measured: of the set that is generated from a seed, then those a setter knows. */
+export const namesFor = (seed) => [...bendParts(seed).map((p) => p.name), ...Object.keys(CASES)];
+
+/** A part by its name, with its shop. */
+export function caseFor(name, seed) {
+  if (CASES[name] === undefined)
+    return { part: bendParts(seed).find((p) => p.name === name), shop: PARTS_SHOP };
   const job = readJob({
     units: 'mm',
     stock: { material: 'mild-steel', thickness: 1 },
     bending: { rule: 'k-factor', insideRadius: 1 },
     parts: [{ name: 'part', ...CASES[name] }],
   });
-  const [part] = planJob(job).parts;
-  const start = performance.now();
-  const cpu = process.cpuUsage();
-  const { status, seconds, gap, steps } = planSequence(part, SHOP);
-  const { user, system } = process.cpuUsage(cpu);
-  const flaws = verifySequence(part.flat, steps, SHOP).length;
-  const megabytes = process.resourceUsage().maxRSS / 1000;
-  const ms = performance.now() - start;
-  process.stdout.write(
-    JSON.stringify({ name, status, seconds, gap, ms, cpu: (user + system) / 1000, megabytes, flaws }),
-  );
+  return { part: planJob(job).parts[0], shop: KNOWN_SHOP };
 }

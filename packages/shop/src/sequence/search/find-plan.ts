@@ -46,6 +46,8 @@ function effortFor({ steps, tree }: Work): Effort {
 export interface SearchProgress {
   /** Seconds of the cheapest plan so far; infinite before there is one. */
   readonly cost: number;
+  /** Seconds that no plan goes under, as far as it is known by now. */
+  readonly bound: number;
 }
 
 /**
@@ -65,17 +67,18 @@ export function* planSearch(problem: BendProblem): Generator<SearchProgress, Fou
   if (floor.bound >= best.cost - EVEN) return { ...best, bound: best.cost };
   const proof = cheapest(problem, guide, ways, () => best.cost);
   // where one good way leads to the end, the exact search is there before any other
-  let exact = yield* some(proof, best.cost, FIRST_LOOKS);
+  let exact = yield* some(proof, best.cost, floor.bound, FIRST_LOOKS);
   const orders = exact === null && problem.work.steps.length > FEW_STEPS ? sweepOrders(problem.work) : [];
   for (const order of orders) {
     const rank = ranked(problem.work, order);
     const wide = yield* told(
       beam(problem, guide, { width, ahead: AHEAD, rank, limit: best.cost }),
       best.cost,
+      floor.bound,
     );
     if (wide.moves !== null && wide.cost < best.cost) best = wide;
   }
-  exact ??= yield* told(proof, best.cost);
+  exact ??= yield* proving(proof, best.cost, floor.bound);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
   const bound = Math.max(floor.bound, exact.bound);
   if (best.moves !== null) return { ...best, bound, expanded: exact.expanded };
@@ -90,9 +93,10 @@ function* floorOf(
   most: number,
 ): Generator<SearchProgress, FoundMoves> {
   const easier = relaxed(problem);
-  const found = yield* told(
+  const found = yield* proving(
     cheapest(easier, guideOf(easier), most, () => best.cost),
     best.cost,
+    0,
   );
   const made = found.moves === null ? null : followed(problem, found.moves);
   return {
@@ -106,22 +110,32 @@ function* floorOf(
 function* some<T>(
   part: Generator<number, T>,
   cost: number,
+  floor: number,
   looks: number,
 ): Generator<SearchProgress, T | null> {
   for (let i = 0; i < looks; i++) {
     const { done, value } = part.next();
     if (done === true) return value;
-    yield { cost };
+    yield { cost, bound: Math.max(floor, value) };
   }
   return null;
 }
 
 /** What a part of the search finds, told on the way as far as the whole has come. */
-function* told<T>(part: Generator<number, T>, cost: number): Generator<SearchProgress, T> {
+function* told<T>(part: Generator<number, T>, cost: number, bound = 0): Generator<SearchProgress, T> {
   for (;;) {
     const { done, value } = part.next();
     if (done === true) return value;
-    yield { cost };
+    yield { cost, bound };
+  }
+}
+
+/** The same of one that tells what no plan goes under. */
+function* proving<T>(part: Generator<number, T>, cost: number, floor: number): Generator<SearchProgress, T> {
+  for (;;) {
+    const { done, value } = part.next();
+    if (done === true) return value;
+    yield { cost, bound: Math.min(cost, Math.max(floor, value)) };
   }
 }
 
