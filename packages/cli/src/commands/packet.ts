@@ -149,7 +149,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       ...(sections.length > 0 && { sections }),
       ...(date && { date }),
     };
-    return packetFiles(plan, makingOf(plan, shop), asked, forms, spareFile);
+    return packetFiles(plan, makingOf(plan, shop, sets), asked, forms, spareFile);
   });
   if (written === null) return EXIT.unreadable;
   const { pages, files } = written;

@@ -25,13 +25,16 @@ const HAND_SHOP: Shop = { ...DEFAULT_SHOP, table: null };
 /** Steps of a part that its bend order is looked for, a hem is two: an assumed shop is not worth a long search. */
 const MOST = { given: 60, assumed: 24 } as const;
 
-/** How a job is made in a shop: bend orders, operations, what to know. A shop is assumed where none is given. */
-export function makingOf(plan: JobPlan, given: Shop | null): Making {
+/**
+ * How a job is made in a shop: bend orders, operations, what to know. A shop is assumed where none is given.
+ * @param sets how often the whole job is made
+ */
+export function makingOf(plan: JobPlan, given: Shop | null, sets = 1): Making {
   const shop = given ?? HAND_SHOP;
   const assumed = given === null;
   const most = MOST[assumed ? 'assumed' : 'given'];
   const parts = plan.parts.filter((p) => stepsOf(p) <= most);
-  const planned = planShop({ ...plan, parts }, shop);
+  const planned = planShop({ ...plan, parts }, shop, { sets });
   const sequences = new Map<string, Sequence>(planned.sequences.map((s) => [s.part, s]));
   const findings = parts.length === plan.parts.length ? planned.findings : jobFindings(plan, shop);
   return { shop, assumed, sequences, operations: jobOperations(plan, sequences), findings };

@@ -24,6 +24,8 @@ export interface ShopPlan {
 export interface PlanShopOptions {
   /** Rules of one's own, after the built-in ones. */
   readonly checks?: readonly ShopCheck[];
+  /** How often the whole job is made, 1 by default: set-ups are shared among the pieces of all sets. */
+  readonly sets?: number;
   /** Ends the work, with the reason it was aborted for. Asked every few states of a search, and before each finding's changes are tried. */
   readonly signal?: StopSignal;
   /** Called when a part's order is found, with how many of all are. */
@@ -46,15 +48,16 @@ export function planShopAsync(plan: JobPlan, shop: Shop, options: PlanShopOption
 function* shopSteps(
   given: JobPlan,
   shop: Shop,
-  { checks = [], signal, onProgress }: PlanShopOptions,
+  { checks = [], sets = 1, signal, onProgress }: PlanShopOptions,
 ): Pieces<ShopPlan> {
   const plan = revivePlan(given);
+  const parts = plan.parts.map((p) => ({ ...p, quantity: p.quantity * sets }));
   const cheapest: Sequence[] = [];
-  for (const [i, part] of plan.parts.entries()) {
+  for (const [i, part] of parts.entries()) {
     cheapest.push(yield* sequenceSteps(part, shop, signal === undefined ? {} : { signal }));
-    onProgress?.(i + 1, plan.parts.length);
+    onProgress?.(i + 1, parts.length);
   }
-  const { sequences, batch } = yield* grouped(plan.parts, cheapest, shop);
+  const { sequences, batch } = yield* grouped(parts, cheapest, shop);
   const own = sequences.flatMap((s) => orderFindings(s, shop.assumed));
   const order = plan.parts.map((p) => p.name);
   const found = jobFindings(plan, shop, checks);

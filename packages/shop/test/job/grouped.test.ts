@@ -76,3 +76,12 @@ test('a part alone keeps its cheapest order', () => {
   const { sequences } = planShop(job, DEFAULT_SHOP);
   expect(sequences).toEqual(job.parts.map((p) => planSequence(p, DEFAULT_SHOP)));
 });
+
+test('two pieces of each of twelve sets are bent as 24 pieces are', () => {
+  const made = (quantity: number, sets: number) =>
+    planShop(jobOf([strip('shelf', 80, [160, 30, 120, 120], [20, -20, 20], quantity)]), DEFAULT_SHOP, {
+      sets,
+    }).sequences;
+  expect(made(2, 12)).toEqual(made(24, 1));
+  expect(made(2, 1)).not.toEqual(made(24, 1));
+});
