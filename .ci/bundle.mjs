@@ -8,7 +8,10 @@ const cli = join(dirname(fileURLToPath(import.meta.url)), '..', 'packages', 'cli
 rmSync(join(cli, 'bin'), { recursive: true, force: true });
 await build({
   // what runs on threads stands apart
-  entryPoints: ['main.js', 'nest-lane.js', 'sizes-worker.js', 'queue-lane.js'].map((name) => join(cli, name)),
+  entryPoints: ['main', 'stock/nest-lane', 'sizes/sizes-worker', 'sizes/queue-lane'].map((name) =>
+    join(cli, `${name}.js`),
+  ),
+  entryNames: '[name]', // what starts a thread looks beside itself
   outdir: join(cli, 'bin'),
   bundle: true,
   splitting: true, // what only some verbs need stays apart

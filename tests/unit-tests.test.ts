@@ -15,9 +15,16 @@ const PAPER = 'where a line or a letter lies, before a page has a hundred of the
 
 /** Folders below `packages`, by why their own tests look inside. */
 const LOOKED_INTO: Readonly<Record<string, string>> = {
-  'cli/src': FAULTS,
+  'cli/src/bend': 'workings in inches, every term of them',
   'cli/src/commands': 'what a command lists as values, held against what the packages take',
+  'cli/src/host': FAULTS,
+  'cli/src/line': 'words that a shell completes, and help, of commands that do not exist',
+  'cli/src/open': FAULTS,
+  'cli/src/print': 'sizes and offcuts in any unit and language',
   'cli/src/sizes': FAULTS,
+  'cli/src/stock': FAULTS,
+  'cli/src/table': FAULTS,
+  'cli/src/text': FAULTS,
   'cli/src/write': FAULTS,
   'core/src/assembly': GEOMETRY,
   'core/src/bending': TABLE,

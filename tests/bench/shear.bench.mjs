@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { planShear, SHEAR_EFFORT } from '@tinwright/cutting';
 import { lowerBound, pack } from '@tinwright/cutting/internal';
-import { loadCoverSolver } from '../../packages/cli/dist/cover-solver.js';
+import { loadCoverSolver } from '../../packages/cli/dist/stock/cover-solver.js';
 
 const flag = (name, otherwise) =>
   process.argv.find((a) => a.startsWith(`--${name}=`))?.split('=')[1] ?? otherwise;

@@ -1,19 +1,19 @@
 import { PROGRAM } from '@tinwright/core';
 import yargs, { type Argv, type Options } from 'yargs';
-import type { AnyCommand, OptionSpec } from './commands/command.js';
 import { COMMANDS } from './commands/index.js';
-import { COMPLETION_FLAG, completions } from './complete.js';
-import type { Host } from './console.js';
-import { EXIT, type ExitCode, fault, refuse } from './failure.js';
-import { withExamples } from './help.js';
-import { loadFamilies } from './load-families.js';
-import { STANDARD_INPUT } from './open-text.js';
-import { printable } from './printable.js';
-import { processHost } from './process-host.js';
-import { givenEmpty, givenTwice, inheritedOption, rephrased, unknownVerb, verbAt } from './usage.js';
+import type { Host } from './host/console.js';
+import { EXIT, type ExitCode, fault, refuse } from './host/failure.js';
+import { printable } from './host/printable.js';
+import { processHost } from './host/process-host.js';
+import type { AnyCommand, OptionSpec } from './line/command.js';
+import { COMPLETION_FLAG, completions } from './line/complete.js';
+import { withExamples } from './line/help.js';
+import { givenEmpty, givenTwice, inheritedOption, rephrased, unknownVerb, verbAt } from './line/usage.js';
+import { loadFamilies } from './open/load-families.js';
+import { STANDARD_INPUT } from './open/open-text.js';
 
-export type { Host } from './console.js';
-export type { ExitCode } from './failure.js';
+export type { Host } from './host/console.js';
+export type { ExitCode } from './host/failure.js';
 
 /**
  * Run the command line. Returns the exit status; prints through the host only.

@@ -1,12 +1,9 @@
 import { MATERIALS, RULE_KINDS, type Unit } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
-import { type Host, many, table } from '../console.js';
-import { EXIT, type ExitCode } from '../failure.js';
-import { shopAsked } from '../open-shop.js';
-import { type BendAnswer, type LegsTo, readBend } from '../read-bend.js';
-import { givenText, workedText } from '../size-text.js';
-import { fromOptions, given, typedNumber } from '../typed.js';
-import { workingIn } from '../working-in.js';
+import { type BendAnswer, type LegsTo, readBend } from '../bend/read-bend.js';
+import { workingIn } from '../bend/working-in.js';
+import { type Host, many, table } from '../host/console.js';
+import { EXIT, type ExitCode } from '../host/failure.js';
 import {
   type AnyCommand,
   command,
@@ -14,7 +11,10 @@ import {
   SHEET_OPTIONS,
   SHOP_OPTION,
   UNITS_OPTION,
-} from './command.js';
+} from '../line/command.js';
+import { fromOptions, given, typedNumber } from '../line/typed.js';
+import { shopAsked } from '../open/open-shop.js';
+import { givenText, workedText } from '../print/size-text.js';
 
 interface Options {
   readonly units: Unit;

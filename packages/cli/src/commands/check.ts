@@ -1,13 +1,13 @@
 import type { AnyFamily, Finding, FitRow, JobPlan, Unit } from '@tinwright/core';
 import { spotWords } from '@tinwright/words/internal';
-import { type Host, many, paint, table } from '../console.js';
-import { EXIT, type ExitCode } from '../failure.js';
-import { findingEntries, findingLines, worst } from '../findings.js';
-import { SIZE_OPTION } from '../in-size.js';
-import { openJob } from '../open-job.js';
-import { plannedIn } from '../open-shop.js';
-import { sizeText } from '../size-text.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { type Host, many, paint, table } from '../host/console.js';
+import { EXIT, type ExitCode } from '../host/failure.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { SIZE_OPTION } from '../open/in-size.js';
+import { openJob } from '../open/open-job.js';
+import { plannedIn } from '../open/open-shop.js';
+import { findingEntries, findingLines, worst } from '../print/findings.js';
+import { sizeText } from '../print/size-text.js';
 
 interface Options {
   readonly job: string;

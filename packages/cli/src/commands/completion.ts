@@ -1,6 +1,6 @@
-import { COMPLETION_FLAG } from '../complete.js';
-import { EXIT } from '../failure.js';
-import { type AnyCommand, command } from './command.js';
+import { EXIT } from '../host/failure.js';
+import { type AnyCommand, command } from '../line/command.js';
+import { COMPLETION_FLAG } from '../line/complete.js';
 
 export const completion: AnyCommand = command<object>({
   verb: 'completion',

@@ -1,10 +1,10 @@
 import { JobError, pathText, problemText } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
 import type { DrawnFiles } from '@tinwright/paper';
-import { type Host, many, paint, table } from '../console.js';
-import { EXIT, type ExitCode, writing } from '../failure.js';
-import { joinedList } from '../joined-list.js';
-import type { OptionSpec } from './command.js';
+import { type Host, many, paint, table } from '../host/console.js';
+import { EXIT, type ExitCode, writing } from '../host/failure.js';
+import type { OptionSpec } from '../line/command.js';
+import { joinedList } from '../write/joined-list.js';
 
 /** Papers and ways to print sizes, as the export package has them; here so that help need not load it. */
 export const PAPER_NAMES: readonly string[] = ['A4', 'letter', 'A3', 'tabloid'];
@@ -38,7 +38,7 @@ export async function drawing(
 ): Promise<ExitCode> {
   const drawn = await refusable(verb, host, json, draw);
   if (drawn === null) return EXIT.unreadable;
-  const { updateSet } = await import('../files.js');
+  const { updateSet } = await import('../write/files.js');
   const failed = await writing(host, json, () =>
     updateSet(out, async (standing) =>
       of === 'all parts' ? drawn.files : joinedList(standing, drawn.files),

@@ -1,14 +1,14 @@
 import { type AnyFamily, type BlankDimension, explainBlank, type PartPlan, type Unit } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
 import { materialName } from '@tinwright/words/internal';
-import { chosenParts } from '../chosen-parts.js';
-import { type Host, paint, table } from '../console.js';
-import { EXIT, type ExitCode, refuse } from '../failure.js';
-import { SIZE_OPTION } from '../in-size.js';
-import { openJob } from '../open-job.js';
-import { columnOf, givenText, workedText } from '../size-text.js';
-import { workingIn } from '../working-in.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { workingIn } from '../bend/working-in.js';
+import { type Host, paint, table } from '../host/console.js';
+import { EXIT, type ExitCode, refuse } from '../host/failure.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { chosenParts } from '../open/chosen-parts.js';
+import { SIZE_OPTION } from '../open/in-size.js';
+import { openJob } from '../open/open-job.js';
+import { columnOf, givenText, workedText } from '../print/size-text.js';
 
 interface Options {
   readonly job: string;

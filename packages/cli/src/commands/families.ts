@@ -1,8 +1,8 @@
 import { type AnyFamily, FAMILIES, type PartPlan, planJob, readJob } from '@tinwright/core';
 import { quoted, suggestion } from '@tinwright/core/internal';
-import { type Host, paint, table } from '../console.js';
-import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { type AnyCommand, command, FORCE_OPTION, JSON_OPTION } from './command.js';
+import { type Host, paint, table } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
+import { type AnyCommand, command, FORCE_OPTION, JSON_OPTION } from '../line/command.js';
 
 interface Options {
   readonly name: string | undefined;
@@ -60,7 +60,7 @@ async function drawFamily(
 ): Promise<ExitCode> {
   const [{ familyPicture, toSvg }, { replaceFile, signed }] = await Promise.all([
     import('@tinwright/files'),
-    import('../files.js'),
+    import('../write/files.js'),
   ]);
   return writing(host, json, () => replaceFile(path, signed(toSvg(familyPicture(family))), force));
 }

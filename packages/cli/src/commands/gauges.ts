@@ -1,8 +1,8 @@
 import { GAUGE_SYSTEMS, type GaugeSystem, MM_PER_INCH } from '@tinwright/core';
 import { plainNumber, quoted, suggestion } from '@tinwright/core/internal';
-import { type Host, table } from '../console.js';
-import { EXIT, type ExitCode, refuse } from '../failure.js';
-import { type AnyCommand, command, JSON_OPTION } from './command.js';
+import { type Host, table } from '../host/console.js';
+import { EXIT, type ExitCode, refuse } from '../host/failure.js';
+import { type AnyCommand, command, JSON_OPTION } from '../line/command.js';
 
 interface Options {
   readonly system: string | undefined;

@@ -1,6 +1,6 @@
+import type { AnyCommand } from '../line/command.js';
 import { bend } from './bend.js';
 import { check } from './check.js';
-import type { AnyCommand } from './command.js';
 import { completion } from './completion.js';
 import { explain } from './explain.js';
 import { families } from './families.js';

@@ -4,15 +4,8 @@ import { massText } from '@tinwright/core/internal';
 import type { OutFile } from '@tinwright/files';
 import type { ShopPlan } from '@tinwright/shop';
 import type { Language } from '@tinwright/words';
-import { type Host, paint, table } from '../console.js';
-import { cutKnown } from '../cut-known.js';
-import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { findingEntries, findingLines, worst } from '../findings.js';
-import { SIZE_OPTION } from '../in-size.js';
-import { openJob } from '../open-job.js';
-import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
-import { type Spoken, spoken } from '../spoken.js';
-import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../table-options.js';
+import { type Host, paint, table } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
 import {
   type AnyCommand,
   command,
@@ -22,7 +15,14 @@ import {
   langOption,
   RACK_OPTION,
   SHOP_OPTION,
-} from './command.js';
+} from '../line/command.js';
+import { SIZE_OPTION } from '../open/in-size.js';
+import { openJob } from '../open/open-job.js';
+import { DEFAULT_NAME, plannedIn } from '../open/open-shop.js';
+import { findingEntries, findingLines, worst } from '../print/findings.js';
+import { type Spoken, spoken } from '../print/spoken.js';
+import { cutKnown } from '../stock/cut-known.js';
+import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../stock/table-options.js';
 
 interface Options extends TableOptions {
   readonly job: string;
@@ -102,7 +102,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const [{ allFindings }, { jobFiles }, { writeSet }] = await Promise.all([
     import('@tinwright/files/internal'),
     import('@tinwright/files'),
-    import('../files.js'),
+    import('../write/files.js'),
   ]);
   const findings = allFindings(plan, inShop, cut);
   const wrong = worst(findings) === 'error';

@@ -1,8 +1,8 @@
 import { leastRadiusOf, MATERIALS } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
-import { table } from '../console.js';
-import { EXIT } from '../failure.js';
-import { type AnyCommand, command, JSON_OPTION } from './command.js';
+import { table } from '../host/console.js';
+import { EXIT } from '../host/failure.js';
+import { type AnyCommand, command, JSON_OPTION } from '../line/command.js';
 
 interface Options {
   readonly json: boolean;

@@ -5,15 +5,8 @@ import type { CutStyle, Nest, NestAsk, NestPart } from '@tinwright/cutting';
 import type { CutNest, NestFlat, TableStyle } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
 import { CONSOLE_WORDS } from '@tinwright/words/internal';
-import { type Host, paint, table } from '../console.js';
-import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { findingEntries, findingLines, worst } from '../findings.js';
-import { NEST_OPTIONS, type NestNumbers, type NestOptions, nestNumbers } from '../nest-options.js';
-import { nestOn } from '../nest-search.js';
-import { stockKnown } from '../open-rack.js';
-import { type JobBlanks, openBlanks } from '../shear-blanks.js';
-import { spoken } from '../spoken.js';
-import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../table-options.js';
+import { type Host, paint, table } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
 import {
   type AnyCommand,
   command,
@@ -22,7 +15,14 @@ import {
   langOption,
   RACK_OPTION,
   SHOP_OPTION,
-} from './command.js';
+} from '../line/command.js';
+import { NEST_OPTIONS, type NestNumbers, type NestOptions, nestNumbers } from '../line/nest-options.js';
+import { stockKnown } from '../open/open-rack.js';
+import { findingEntries, findingLines, worst } from '../print/findings.js';
+import { spoken } from '../print/spoken.js';
+import { nestOn } from '../stock/nest-search.js';
+import { type JobBlanks, openBlanks } from '../stock/shear-blanks.js';
+import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../stock/table-options.js';
 
 interface Options extends TableOptions, NestOptions {
   readonly job: readonly string[];
@@ -155,7 +155,7 @@ async function write({ out, json, lang }: Options, host: Host, f: Found): Promis
   const [{ verifyNest }, { cutNest, nestFiles }, { writeSet }] = await Promise.all([
     import('@tinwright/cutting'),
     import('@tinwright/files'),
-    import('../files.js'),
+    import('../write/files.js'),
   ]);
   const [flaw] = verifyNest(f.found, f.parts);
   if (flaw !== undefined)

@@ -1,13 +1,13 @@
 import type { AnyFamily } from '@tinwright/core';
 import { sayIn } from '@tinwright/core/internal';
-import { chosenParts } from '../chosen-parts.js';
-import type { Host } from '../console.js';
-import { EXIT, type ExitCode, refuse } from '../failure.js';
-import { SIZE_OPTION } from '../in-size.js';
-import { openJob } from '../open-job.js';
-import { DEFAULT_NAME, plannedIn } from '../open-shop.js';
-import { batchText, sequenceText } from '../sequence-text.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import type { Host } from '../host/console.js';
+import { EXIT, type ExitCode, refuse } from '../host/failure.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { chosenParts } from '../open/chosen-parts.js';
+import { SIZE_OPTION } from '../open/in-size.js';
+import { openJob } from '../open/open-job.js';
+import { DEFAULT_NAME, plannedIn } from '../open/open-shop.js';
+import { batchText, sequenceText } from '../print/sequence-text.js';
 
 interface Options {
   readonly job: string;

@@ -4,13 +4,8 @@ import type { OutFile } from '@tinwright/files';
 import type { PacketForm, Section } from '@tinwright/paper';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
-import { type Host, many } from '../console.js';
-import { cutKnown } from '../cut-known.js';
-import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { SIZE_OPTION } from '../in-size.js';
-import { MEASURED_OPTION } from '../measured.js';
-import { openMeasured } from '../open-measured.js';
-import { spareFile } from '../spare-file.js';
+import { type Host, many } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
 import {
   type AnyCommand,
   command,
@@ -20,7 +15,12 @@ import {
   langOption,
   RACK_OPTION,
   SHOP_OPTION,
-} from './command.js';
+} from '../line/command.js';
+import { MEASURED_OPTION } from '../line/measured.js';
+import { SIZE_OPTION } from '../open/in-size.js';
+import { openMeasured } from '../open/open-measured.js';
+import { cutKnown } from '../stock/cut-known.js';
+import { spareFile } from '../write/spare-file.js';
 import { DIMS_OPTION, PAPER_OPTION, refusable } from './drawing.js';
 
 interface Options {
@@ -176,7 +176,7 @@ function formsOf(out: string): readonly PacketForm[] {
 }
 
 async function write(out: string, files: readonly OutFile[], force: 'force' | 'own only'): Promise<void> {
-  const { replaceFile, writeSet } = await import('../files.js');
+  const { replaceFile, writeSet } = await import('../write/files.js');
   const [only, ...more] = files;
   if (only !== undefined && more.length === 0) return replaceFile(out, only.content, force);
   const list = `${JSON.stringify({ format: 1, program: PROGRAM.mark, files: files.map((f) => f.path) }, null, 2)}\n`;

@@ -2,12 +2,12 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { type AnyFamily, FAMILIES } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
-import type { Host } from '../console.js';
-import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { strayLock } from '../locks.js';
-import { openJob } from '../open-job.js';
-import { bytesOf } from '../open-text.js';
-import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION, langOption } from './command.js';
+import type { Host } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
+import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION, langOption } from '../line/command.js';
+import { strayLock } from '../open/locks.js';
+import { openJob } from '../open/open-job.js';
+import { bytesOf } from '../open/open-text.js';
 
 interface Options {
   readonly job: string;
@@ -75,7 +75,7 @@ async function run(
   const text = new TextDecoder().decode(await bytesOf(again, job, 'job'));
   const [{ pageFile }, { replaceFile }, template] = await Promise.all([
     import('@tinwright/page'),
-    import('../files.js'),
+    import('../write/files.js'),
     readFile(createRequire(import.meta.url).resolve('@tinwright/page/page.html'), 'utf8'),
   ]);
   const content = pageFile(template, { text, language: lang, locked: lock, worksheet });

@@ -1,13 +1,13 @@
 import type { AnyFamily, ToleranceClass } from '@tinwright/core';
 import type { DimsName } from '@tinwright/words/internal';
-import { chosenParts } from '../chosen-parts.js';
-import type { Host } from '../console.js';
-import { type ExitCode, refuse } from '../failure.js';
-import { SIZE_OPTION } from '../in-size.js';
-import { MEASURED_OPTION } from '../measured.js';
-import { openMeasured } from '../open-measured.js';
-import { spareFile } from '../spare-file.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import type { Host } from '../host/console.js';
+import { type ExitCode, refuse } from '../host/failure.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { MEASURED_OPTION } from '../line/measured.js';
+import { chosenParts } from '../open/chosen-parts.js';
+import { SIZE_OPTION } from '../open/in-size.js';
+import { openMeasured } from '../open/open-measured.js';
+import { spareFile } from '../write/spare-file.js';
 import { DIMS_OPTION, drawing, PAPER_OPTION } from './drawing.js';
 
 interface Options {

@@ -1,14 +1,14 @@
 import { type AnyFamily, type RefitChange, refit as refitJob, type Unit } from '@tinwright/core';
 import { hardware } from '@tinwright/core/hardware';
-import { type Host, many, paint, table } from '../console.js';
-import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { findingEntries, findingLines, worst } from '../findings.js';
-import { MEASURED_OPTION, readMeasured } from '../measured.js';
-import { contextOf, shopAsked } from '../open-shop.js';
-import { withText } from '../open-text.js';
-import { refitFiles } from '../refit-files.js';
-import { sizeText } from '../size-text.js';
-import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from './command.js';
+import { type Host, many, paint, table } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
+import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { MEASURED_OPTION, readMeasured } from '../line/measured.js';
+import { contextOf, shopAsked } from '../open/open-shop.js';
+import { withText } from '../open/open-text.js';
+import { findingEntries, findingLines, worst } from '../print/findings.js';
+import { sizeText } from '../print/size-text.js';
+import { refitFiles } from '../write/refit-files.js';
 
 interface Options {
   readonly job: string;
@@ -55,7 +55,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   );
   if ('exit' in opened) return opened.exit;
   const { after, changes, changed } = opened.answer;
-  const { updateSet } = await import('../files.js');
+  const { updateSet } = await import('../write/files.js');
   let written: readonly string[] = [];
   const failed = await writing(host, json, async () => {
     if (changed.length === 0) return;

@@ -3,14 +3,21 @@ import { type AnyFamily, type Finding, JobError, problemText } from '@tinwright/
 import type { Blank, Progress, Rack, ShearEffort, ShearPlan, Short } from '@tinwright/cutting';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
-import { type Host, paint, table } from '../console.js';
-import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { findingEntries, findingLines } from '../findings.js';
-import { type OpenRack, stockKnown } from '../open-rack.js';
-import { type JobBlanks, openBlanks } from '../shear-blanks.js';
-import { spareFile } from '../spare-file.js';
-import { spoken } from '../spoken.js';
-import { type AnyCommand, command, JSON_OPTION, langOption, RACK_OPTION, SHOP_OPTION } from './command.js';
+import { type Host, paint, table } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
+import {
+  type AnyCommand,
+  command,
+  JSON_OPTION,
+  langOption,
+  RACK_OPTION,
+  SHOP_OPTION,
+} from '../line/command.js';
+import { type OpenRack, stockKnown } from '../open/open-rack.js';
+import { findingEntries, findingLines } from '../print/findings.js';
+import { spoken } from '../print/spoken.js';
+import { type JobBlanks, openBlanks } from '../stock/shear-blanks.js';
+import { spareFile } from '../write/spare-file.js';
 import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
 
 interface Options {
@@ -129,7 +136,7 @@ const MANY_PIECES = 60;
 
 async function coverFor({ blanks }: JobBlanks): Promise<Pick<ShearEffort, 'cover'>> {
   if (blanks.reduce((sum, b) => sum + b.quantity, 0) < MANY_PIECES) return {};
-  const { loadCoverSolver } = await import('../cover-solver.js');
+  const { loadCoverSolver } = await import('../stock/cover-solver.js');
   return { cover: await loadCoverSolver() };
 }
 
@@ -189,7 +196,7 @@ async function write(
     import('@tinwright/paper'),
     import('@tinwright/files/internal'),
     import('@tinwright/shop'),
-    import('../files.js'),
+    import('../write/files.js'),
   ]);
   const units = jobs[0]?.job.units ?? 'mm';
   const job = jobs
@@ -203,7 +210,7 @@ async function write(
   );
   const set = () => writeSet(out, files);
   if (!keep || file === undefined || bytes === null) return set();
-  await (await import('../cut-rack.js')).cutRack({ file, bytes, job }, plans, set);
+  await (await import('../stock/cut-rack.js')).cutRack({ file, bytes, job }, plans, set);
 }
 
 function tell(

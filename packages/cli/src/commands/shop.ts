@@ -1,6 +1,6 @@
-import { EXIT } from '../failure.js';
-import { openShop } from '../open-shop.js';
-import { type AnyCommand, command, JSON_OPTION } from './command.js';
+import { EXIT } from '../host/failure.js';
+import { type AnyCommand, command, JSON_OPTION } from '../line/command.js';
+import { openShop } from '../open/open-shop.js';
 
 interface Options {
   readonly shop: string | undefined;
@@ -20,7 +20,7 @@ export const shop: AnyCommand = command<Options>({
   run: async ({ shop: file, json }, host) => {
     const opened = await openShop(host, file, json);
     if ('exit' in opened) return opened.exit;
-    const { shopText } = await import('../shop-text.js');
+    const { shopText } = await import('../print/shop-text.js');
     host.out(
       json ? `${JSON.stringify({ unit: 'mm', ...opened.shop }, null, 2)}\n` : shopText(host, opened.shop),
     );

@@ -3,17 +3,24 @@ import { readFile } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { type AnyFamily, PROGRAM } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
-import type { Host } from '../console.js';
-import { type ExitCode, refuse } from '../failure.js';
-import { keyIn, loadQueue } from '../load-queue.js';
-import { shopAsked } from '../open-shop.js';
-import { STANDARD_INPUT, withText } from '../open-text.js';
+import type { Host } from '../host/console.js';
+import { type ExitCode, refuse } from '../host/failure.js';
+import {
+  type AnyCommand,
+  command,
+  DXF_OPTION,
+  JSON_OPTION,
+  RACK_OPTION,
+  SHOP_OPTION,
+} from '../line/command.js';
+import { KEY_OPTION, QUEUE_OPTION, readJobs } from '../line/queue-options.js';
+import { shopAsked } from '../open/open-shop.js';
+import { STANDARD_INPUT, withText } from '../open/open-text.js';
 import type { Shard } from '../sizes/journal.js';
+import { keyIn, loadQueue } from '../sizes/load-queue.js';
 import type { Common } from '../sizes/make-size.js';
-import { TableError } from '../sizes/row.js';
-import type { QueueAsk } from '../sizes-queue.js';
-import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, RACK_OPTION, SHOP_OPTION } from './command.js';
-import { KEY_OPTION, QUEUE_OPTION, readJobs } from './queue-options.js';
+import type { QueueAsk } from '../sizes/sizes-queue.js';
+import { TableError } from '../table/row.js';
 
 interface Options {
   /** The job, or `merge` and folders. */

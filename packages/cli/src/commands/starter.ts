@@ -1,9 +1,9 @@
 import { type AnyFamily, FAMILIES, RULE_KINDS } from '@tinwright/core';
 import { isGroup, quoted, suggestion } from '@tinwright/core/internal';
-import { type CommentedLine, commented } from '../commented.js';
-import type { Host } from '../console.js';
-import { EXIT, type ExitCode, refuse } from '../failure.js';
-import { type AnyCommand, command } from './command.js';
+import type { Host } from '../host/console.js';
+import { EXIT, type ExitCode, refuse } from '../host/failure.js';
+import { type AnyCommand, command } from '../line/command.js';
+import { type CommentedLine, commented } from '../print/commented.js';
 
 interface Options {
   readonly kind: string | undefined;
@@ -45,7 +45,7 @@ async function run({ kind, schema }: Options, host: Host, families: readonly Any
     return EXIT.done;
   }
   if (kind === SHOP) {
-    const { shopStarter } = await import('../shop-starter.js');
+    const { shopStarter } = await import('../print/shop-starter.js');
     host.out(shopStarter());
     return EXIT.done;
   }

@@ -1,13 +1,20 @@
 import { join } from 'node:path';
 import { MATERIALS, type Unit } from '@tinwright/core';
-import { type Host, many } from '../console.js';
-import { EXIT, type ExitCode, refuse, writing } from '../failure.js';
-import { measuredText } from '../measured-text.js';
-import { readBend } from '../read-bend.js';
-import { givenText, sizeText } from '../size-text.js';
-import { fitStrip } from '../strip-fit.js';
-import { fromOptions, given, typedNumber } from '../typed.js';
-import { type AnyCommand, command, DXF_OPTION, JSON_OPTION, SHEET_OPTIONS, UNITS_OPTION } from './command.js';
+import { readBend } from '../bend/read-bend.js';
+import { type Host, many } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
+import {
+  type AnyCommand,
+  command,
+  DXF_OPTION,
+  JSON_OPTION,
+  SHEET_OPTIONS,
+  UNITS_OPTION,
+} from '../line/command.js';
+import { fromOptions, given, typedNumber } from '../line/typed.js';
+import { measuredText } from '../print/measured-text.js';
+import { givenText, sizeText } from '../print/size-text.js';
+import { fitStrip } from '../strips/strip-fit.js';
 
 interface Options {
   readonly step: string | undefined;
@@ -107,7 +114,7 @@ async function makeStrip(options: Options, host: Host): Promise<ExitCode> {
   const [{ stripSample }, { stripFiles }, { startFile, writeSet }] = await Promise.all([
     import('@tinwright/shop'),
     import('@tinwright/files'),
-    import('../files.js'),
+    import('../write/files.js'),
   ]);
   const sample = stripSample(material, bend, count, units);
   const files = stripFiles(sample, dxf);

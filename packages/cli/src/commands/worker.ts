@@ -1,9 +1,9 @@
 import { availableParallelism } from 'node:os';
 import type { AnyFamily } from '@tinwright/core';
-import type { Host } from '../console.js';
-import type { ExitCode } from '../failure.js';
-import { type AnyCommand, command } from './command.js';
-import { KEY_OPTION, QUEUE_OPTION, readJobs } from './queue-options.js';
+import type { Host } from '../host/console.js';
+import type { ExitCode } from '../host/failure.js';
+import { type AnyCommand, command } from '../line/command.js';
+import { KEY_OPTION, QUEUE_OPTION, readJobs } from '../line/queue-options.js';
 
 interface Options {
   readonly queue: string;
@@ -26,6 +26,6 @@ export const worker: AnyCommand = command<Options>({
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   const jobs = readJobs(options.jobs, availableParallelism());
-  const { work } = await import('../work.js');
+  const { work } = await import('../sizes/work.js');
   return work({ ...options, jobs, modules: options.with ?? [], families }, host);
 }

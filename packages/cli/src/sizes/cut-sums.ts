@@ -1,5 +1,5 @@
 import { plainNumber } from '@tinwright/core/internal';
-import { many } from '../console.js';
+import { many } from '../host/console.js';
 import { linesOf } from './journal.js';
 
 /** What all sizes of a list are cut from, each by itself. kg, the shop's money */

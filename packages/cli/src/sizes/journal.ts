@@ -6,9 +6,9 @@ import { pipeline } from 'node:stream';
 import { parse } from 'csv-parse';
 import { parse as parseNow } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
+import type { Row } from '../table/row.js';
+import { textTable } from '../table/text-table.js';
 import type { Made } from './make-size.js';
-import type { Row } from './row.js';
-import { textTable } from './text-table.js';
 
 /** Columns of `sizes.csv`. */
 export const COLUMNS = [

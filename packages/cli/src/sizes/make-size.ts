@@ -18,12 +18,12 @@ import { jobFiles, type KnownCut, knownCut, type OutFile } from '@tinwright/file
 import { allFindings, cutTotals } from '@tinwright/files/internal';
 import type { Shop } from '@tinwright/shop';
 import { tellFinding } from '@tinwright/words';
-import { WriteError } from '../failure.js';
-import { contextOf, plannedIn } from '../open-shop.js';
+import { WriteError } from '../host/failure.js';
+import { contextOf, plannedIn } from '../open/open-shop.js';
+import { type Row, writtenOver } from '../table/row.js';
 import { SWIFT_DISK } from '../write/disk.js';
 import { writeFresh } from '../write/write-fresh.js';
 import { updateSet } from '../write/write-set.js';
-import { type Row, writtenOver } from './row.js';
 
 const NOTHING = { blanks: '', mass: '', sheets: '', price: '', files: 0 } as const;
 

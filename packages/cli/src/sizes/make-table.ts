@@ -1,10 +1,11 @@
 import { join } from 'node:path';
 import { type AnyFamily, PROGRAM } from '@tinwright/core';
-import { type Host, many } from '../console.js';
-import { EXIT, type ExitCode, WriteError, writing } from '../failure.js';
-import type { Locate } from '../open-text.js';
-import { type SizePool, sizePool } from '../sizes-pool.js';
-import { type QueueAsk, queuePool } from '../sizes-queue.js';
+import { type Host, many } from '../host/console.js';
+import { EXIT, type ExitCode, WriteError, writing } from '../host/failure.js';
+import type { Locate } from '../open/open-text.js';
+import { readRows } from '../table/read-rows.js';
+import { listedRows, readTable } from '../table/read-table.js';
+import { MOST_ROWS, type Row, TableError } from '../table/row.js';
 import { DISK } from '../write/disk.js';
 import { locked, PATIENCE } from '../write/lock.js';
 import { listsIn } from '../write/own-lists.js';
@@ -15,10 +16,9 @@ import { type CutSums, cutSums, cutSumsText } from './cut-sums.js';
 import { indexPicture, MOST_PICTURES } from './index-picture.js';
 import { csvName, knownSizes, openJournal, type Shard } from './journal.js';
 import type { Common, Made } from './make-size.js';
-import { readRows } from './read-rows.js';
-import { listedRows, readTable } from './read-table.js';
-import { MOST_ROWS, type Row, TableError } from './row.js';
 import { runSizes } from './run-sizes.js';
+import { type SizePool, sizePool } from './sizes-pool.js';
+import { type QueueAsk, queuePool } from './sizes-queue.js';
 
 /** A table of sizes and how to make it. */
 export interface TableAsk {

@@ -1,8 +1,8 @@
 import { cp, readdir, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { PROGRAM } from '@tinwright/core';
-import { type Host, many } from '../console.js';
-import { EXIT, type ExitCode, refuse, WriteError, writing } from '../failure.js';
+import { type Host, many } from '../host/console.js';
+import { EXIT, type ExitCode, refuse, WriteError, writing } from '../host/failure.js';
 import { DISK } from '../write/disk.js';
 import { told } from '../write/reason.js';
 import { replaceFile } from '../write/write-file.js';

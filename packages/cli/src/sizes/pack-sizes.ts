@@ -1,7 +1,7 @@
 import type { AnyFamily } from '@tinwright/core';
 import type { Task } from '@tinwright/queue';
+import type { Row } from '../table/row.js';
 import { type Common, sizePlanner } from './make-size.js';
-import type { Row } from './row.js';
 
 /** Works out the sizes of a task and packs them; what the last task had in common is kept, the next is mostly alike. */
 export function sizePacker(families: readonly AnyFamily[]): (task: Task) => Promise<Uint8Array> {

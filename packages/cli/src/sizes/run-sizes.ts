@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import type { SizePool } from '../sizes-pool.js';
+import type { Row } from '../table/row.js';
 import { type Journal, type JournalLine, type Known, lineOf, rowHash, type Shard } from './journal.js';
 import type { Made } from './make-size.js';
-import type { Row } from './row.js';
+import type { SizePool } from './sizes-pool.js';
 
 const AHEAD = 3; // batches a worker, so that none waits
 

@@ -3,7 +3,7 @@ import { readFileSync, readlinkSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
-import { WriteError } from '../failure.js';
+import { WriteError } from '../host/failure.js';
 import { codeOf, type Disk } from './disk.js';
 
 /** How long a second run waits, ms. */

@@ -1,6 +1,6 @@
 import { homedir } from 'node:os';
 import { dirname, join, relative, resolve } from 'node:path';
-import { WriteError } from '../failure.js';
+import { WriteError } from '../host/failure.js';
 import type { Disk, StandingFile } from './disk.js';
 
 /** Folders that are never replaced, nor any that holds them: the one the program runs in, and the user's own. */

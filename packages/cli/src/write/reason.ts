@@ -1,4 +1,4 @@
-import { WriteError } from '../failure.js';
+import { WriteError } from '../host/failure.js';
 import { codeOf } from './disk.js';
 
 const REASONS: Readonly<Record<string, string>> = {

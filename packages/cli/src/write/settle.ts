@@ -1,5 +1,5 @@
 import { basename, dirname, join } from 'node:path';
-import { WriteError } from '../failure.js';
+import { WriteError } from '../host/failure.js';
 import { carry } from './carry.js';
 import type { Disk } from './disk.js';
 import { listsIn } from './own-lists.js';

@@ -1,4 +1,4 @@
-import { WriteError } from '../failure.js';
+import { WriteError } from '../host/failure.js';
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 

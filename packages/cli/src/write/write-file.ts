@@ -1,5 +1,5 @@
 import { basename, dirname, join, resolve } from 'node:path';
-import { WriteError } from '../failure.js';
+import { WriteError } from '../host/failure.js';
 import { codeOf, DISK, type Disk, type StandingFile } from './disk.js';
 import { locked, PATIENCE } from './lock.js';
 import { isOwnFile } from './own-file.js';

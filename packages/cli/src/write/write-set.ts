@@ -1,6 +1,6 @@
 import { dirname, join } from 'node:path';
 import type { OutFile } from '@tinwright/files';
-import { WriteError } from '../failure.js';
+import { WriteError } from '../host/failure.js';
 import { codeOf, DISK, type Disk } from './disk.js';
 import { locked, PATIENCE } from './lock.js';
 import { listsIn, type OwnLists, ownList } from './own-lists.js';

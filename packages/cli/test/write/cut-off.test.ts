@@ -1,8 +1,8 @@
 import { mkdir, readdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { WriteError } from '../../src/failure.js';
-import { updateSet, writeSet } from '../../src/files.js';
+import { WriteError } from '../../src/host/failure.js';
+import { updateSet, writeSet } from '../../src/write/files.js';
 import { below } from '../place.js';
 import { type FaultyDisk, killedAt, QUICK, refusingAt } from './faulty-disk.js';
 import {

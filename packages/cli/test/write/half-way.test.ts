@@ -3,8 +3,8 @@ import { mkdir, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { OutFile } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
-import { WriteError } from '../../src/failure.js';
-import { writeSet } from '../../src/files.js';
+import { WriteError } from '../../src/host/failure.js';
+import { writeSet } from '../../src/write/files.js';
 import { below, emptyFolder } from '../place.js';
 import { content, LID, LID_FILES, set, TRAY, withSet } from './sets.js';
 

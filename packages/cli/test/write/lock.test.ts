@@ -1,7 +1,7 @@
 import { readdir, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { WriteError } from '../../src/failure.js';
+import { WriteError } from '../../src/host/failure.js';
 import { DISK } from '../../src/write/disk.js';
 import { locked } from '../../src/write/lock.js';
 import { onFullDisk } from '../built.js';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
-import { writeSet } from '../../src/files.js';
+import { writeSet } from '../../src/write/files.js';
 import { BIN } from '../built.js';
 import { below, emptyFolder } from '../place.js';
 import { set } from './sets.js';

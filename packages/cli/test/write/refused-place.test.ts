@@ -2,9 +2,9 @@
 import { mkdir, readFile, readlink, stat, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { WriteError } from '../../src/failure.js';
-import { writeSet } from '../../src/files.js';
+import { WriteError } from '../../src/host/failure.js';
 import { DISK } from '../../src/write/disk.js';
+import { writeSet } from '../../src/write/files.js';
 import { below, emptyFolder } from '../place.js';
 import { content, LID, listOf, TRAY, TRAY_FILES } from './sets.js';
 

@@ -2,7 +2,7 @@ import { lstat, mkdir, readFile, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { PROGRAM } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
-import { writeSet } from '../../src/files.js';
+import { writeSet } from '../../src/write/files.js';
 import { below, emptyFolder } from '../place.js';
 import { QUICK } from './faulty-disk.js';
 

@@ -1,8 +1,8 @@
 import { chmod, lstat, mkdir, readFile, readlink, stat, symlink, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { writeSet } from '../../src/files.js';
 import { DISK } from '../../src/write/disk.js';
+import { writeSet } from '../../src/write/files.js';
 import { below, emptyFolder } from '../place.js';
 import { content, LID, LID_FILES, plans, set, TRAY, TRAY_FILES, withSet } from './sets.js';
 

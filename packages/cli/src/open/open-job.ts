@@ -1,0 +1,54 @@
+import { type AnyFamily, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
+import type { Shop } from '@tinwright/shop';
+import type { Host } from '../host/console.js';
+import type { ExitCode } from '../host/failure.js';
+import { inRow, inSize, sizedJobs } from './in-size.js';
+import { contextOf, shopAsked } from './open-shop.js';
+import { withText } from './open-text.js';
+
+/** What of a job is wanted, and in which shop. */
+export interface JobAsk {
+  readonly shop?: string | undefined;
+  /** A row of its own sizes. */
+  readonly size?: string | undefined;
+  /** Called with the job as each of its own sizes has it, where none is asked for; the first `MOST_TRIED` of them. */
+  readonly each?: (plan: JobPlan, name: string) => void | Promise<void>;
+}
+
+/** Sizes of a job that are planned when it is looked at; the others are read. */
+export const MOST_TRIED = 100;
+
+/**
+ * Read and plan the job in a file or from standard input, with the test strips of a shop file where one is asked for;
+ * problems are printed with their places.
+ */
+export async function openJob(
+  host: Host,
+  file: string,
+  json: boolean,
+  families: readonly AnyFamily[],
+  { shop: shopFile, size, each }: JobAsk = {},
+): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
+  const asked = await shopAsked(host, shopFile, json);
+  if ('exit' in asked) return asked;
+  const { shop } = asked;
+  const opened = await withText(host, file, 'job', json, async (data) => {
+    const context = await contextOf(shop);
+    const planned = (own: unknown) => planJob(readJob(own, families, { ...context, hardware }));
+    const plan = await inSize(data, size, families, planned);
+    await refuseStock(plan);
+    if (each === undefined || size !== undefined) return plan;
+    for await (const { row, job } of sizedJobs(data, families))
+      if (row.number <= MOST_TRIED) await each(await inRow(row, () => planned(job)), row.name);
+    return plan;
+  });
+  return 'exit' in opened ? opened : { plan: opened.answer, shop };
+}
+
+/** Sheets and offcuts of a job that cannot be. @throws JobError with their places in the job */
+async function refuseStock({ job: { rack, units } }: JobPlan): Promise<void> {
+  if (rack === null) return;
+  const { rackOf } = await import('@tinwright/cutting/internal');
+  rackOf(rack, units, ['stock']);
+}

@@ -1,0 +1,41 @@
+import { type AnyFamily, type JobPlan, refit } from '@tinwright/core';
+import { hardware } from '@tinwright/core/hardware';
+import type { Shop } from '@tinwright/shop';
+import type { Host } from '../host/console.js';
+import { type ExitCode, refuse } from '../host/failure.js';
+import { readMeasured } from '../line/measured.js';
+import { inSize } from './in-size.js';
+import { openJob } from './open-job.js';
+import { contextOf, shopAsked } from './open-shop.js';
+import { withText } from './open-text.js';
+
+/** What a drawing command is asked about a job. */
+export interface MeasuredAsk {
+  readonly verb: string;
+  readonly job: string;
+  readonly shop?: string | undefined;
+  readonly size?: string | undefined;
+  readonly measured: readonly string[];
+  readonly json: boolean;
+}
+
+/** Read and plan a job as it is, or as it is once what was measured on the bench is known. */
+export async function openMeasured(
+  host: Host,
+  families: readonly AnyFamily[],
+  { verb, job, shop: file, size, measured: given, json }: MeasuredAsk,
+): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
+  if (given.length === 0) return openJob(host, job, json, families, { shop: file, size });
+  const measured = readMeasured(given);
+  if (typeof measured === 'string') return { exit: refuse(host, json, 'usage', verb, measured) };
+  const asked = await shopAsked(host, file, json);
+  if ('exit' in asked) return asked;
+  const { shop } = asked;
+  const context = await contextOf(shop);
+  const opened = await withText(host, job, 'job', json, (data) =>
+    inSize(data, size, families, (own) =>
+      refit(own, { measured, ...context, made: [] }, families, { hardware }),
+    ),
+  );
+  return 'exit' in opened ? opened : { plan: opened.answer.after, shop };
+}

@@ -1,0 +1,8 @@
+// The only door of `write`: what puts files on the disk.
+
+export { signed } from './own-file.js';
+export type { OwnList, OwnLists } from './own-lists.js';
+export { listsIn } from './own-lists.js';
+export { changeFile, replaceFile, startFile } from './write-file.js';
+export { writeFresh } from './write-fresh.js';
+export { updateSet, writeSet } from './write-set.js';
