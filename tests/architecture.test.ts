@@ -219,11 +219,16 @@ test('no family is named outside its own folder and the list of families', () =>
   const shared = PACKAGES.flatMap((p) => sources(join(ROOT, 'packages', p, 'src'))).filter(
     (f) => !slashed(f).includes('/families/'),
   );
+  const words = ['handle', 'cover']; // of other things too
+  const quoted = names.filter((n) => !words.includes(n)).map((n) => `'${n}'`);
   const naming = shared.filter((f) => {
-    const code = ts.transpileModule(readFileSync(f, 'utf8'), {
+    const text = readFileSync(f, 'utf8');
+    const named = quoted.filter((n) => text.includes(n));
+    if (named.length === 0) return false; // most files, so few have to be read without their comments
+    const code = ts.transpileModule(text, {
       compilerOptions: { removeComments: true, target: ts.ScriptTarget.ES2022 },
     }).outputText;
-    return names.some((n) => code.includes(`'${n}'`) && !['handle', 'cover'].includes(n)); // words of other things too
+    return named.some((n) => code.includes(n));
   });
   expect(naming.map((f) => slashed(relative(ROOT, f)))).toEqual([]);
 });

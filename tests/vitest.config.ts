@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { LongFirst } from './long-first.js';
 
 const SOURCE = '@tinwright/source';
 
@@ -12,6 +13,7 @@ export default defineConfig({
     testTimeout: 600_000, // a busy machine fails no test
     hookTimeout: 600_000,
     maxWorkers: '100%',
+    sequence: { sequencer: LongFirst },
     isolate: false, // nothing keeps state at module level
     server: { deps: { inline: [/@tinwright/] } },
   },

@@ -44,32 +44,8 @@ export function sourceOf(path: string): string {
 
 /** Static, dynamic, re-exported and type imports of a file. */
 export function importsOf(file: string, root: string): readonly Import[] {
-  const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
-  const found: string[] = [];
-  const visit = (node: ts.Node): void => {
-    if (
-      (ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) &&
-      node.moduleSpecifier &&
-      ts.isStringLiteral(node.moduleSpecifier)
-    )
-      found.push(node.moduleSpecifier.text);
-    if (
-      ts.isCallExpression(node) &&
-      node.expression.kind === ts.SyntaxKind.ImportKeyword &&
-      node.arguments[0] &&
-      ts.isStringLiteral(node.arguments[0])
-    )
-      found.push(node.arguments[0].text);
-    if (
-      ts.isImportTypeNode(node) &&
-      ts.isLiteralTypeNode(node.argument) &&
-      ts.isStringLiteral(node.argument.literal)
-    )
-      found.push(node.argument.literal.text);
-    ts.forEachChild(node, visit);
-  };
-  visit(source);
-  return found.map((text) => {
+  const { importedFiles } = ts.preProcessFile(readFileSync(file, 'utf8'), true, true);
+  return importedFiles.map(({ fileName: text }) => {
     const target = text.startsWith('.') ? slashed(relative(root, sourceOf(join(dirname(file), text)))) : null;
     return { from: slashed(relative(root, file)), text, target };
   });
