@@ -1,4 +1,4 @@
-// Imports run in one direction: packages cli → queue → paper → files → cutting, shop → core, layers only downward; no cycles, no deep
+// Imports run in one direction: packages cli → queue → paper → files → cutting, shop → core, layers only downward; no cycles of files or rooms, no deep
 // imports into a package, no Node built-ins outside cli and queue, no verifier that imports what it verifies.
 import {
   existsSync,
@@ -117,7 +117,10 @@ function faults(root: string): { readonly faults: readonly string[]; readonly fi
     .filter((p) => layered(p) !== undefined && layerOf(p) < 0)
     .map((p) => `${p}: not in a listed layer`);
   const direct = imports.flatMap((i) => fault(i).map((f) => `${i.from}: ${f} (${i.text})`));
-  return { faults: [...unlisted, ...direct, ...cycles(imports)], files: files.length };
+  return {
+    faults: [...unlisted, ...direct, ...cycles(imports), ...cycles(between(imports))],
+    files: files.length,
+  };
 }
 
 function fault(i: Import): readonly string[] {
@@ -136,6 +139,17 @@ function fault(i: Import): readonly string[] {
   if (verifier && PRODUCERS.some((p) => i.target?.endsWith(`/${p}.ts`)))
     found.push('verifier imports its producer');
   return found;
+}
+
+/** A file's room: the folder right below `src`, null for what stands at its door. */
+const roomOf = (path: string) => (path.split('/').length > 4 ? path.split('/').slice(0, 4).join('/') : null);
+
+/** Imports as rooms have them of each other. */
+function between(imports: readonly Import[]): readonly Import[] {
+  return imports.flatMap(({ from, text, target }) => {
+    const [a, b] = [roomOf(from), target === null ? null : roomOf(target)];
+    return a === null || b === null || a === b ? [] : [{ from: a, text, target: b }];
+  });
 }
 
 function cycles(imports: readonly Import[]): readonly string[] {
@@ -158,7 +172,7 @@ function cycles(imports: readonly Import[]): readonly string[] {
   return found;
 }
 
-test('imports of all packages run downward, without cycles', () => {
+test('imports of all packages run downward, without cycles of files or rooms', () => {
   const result = faults(ROOT);
   expect(result.files).toBeGreaterThan(80);
   expect(result.faults).toEqual([]);
@@ -209,6 +223,20 @@ test('every kind of fault, seeded, is found', () => {
   } finally {
     rmSync(root, { recursive: true });
   }
+});
+
+test('rooms that need each other are found, though no file does', () => {
+  const [a, b, c] = ['paper/src/page/a.ts', 'paper/src/plan/b.ts', 'paper/src/page/c.ts'].map(
+    (f) => `packages/${f}`,
+  );
+  const imports = [
+    { from: a ?? '', text: '', target: b ?? '' },
+    { from: b ?? '', text: '', target: c ?? '' },
+  ];
+  expect(cycles(imports)).toEqual([]);
+  expect(cycles(between(imports))).toEqual([
+    'cycle: packages/paper/src/page -> packages/paper/src/plan -> packages/paper/src/page',
+  ]);
 });
 
 test('no family is named outside its own folder and the list of families', () => {

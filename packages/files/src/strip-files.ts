@@ -5,8 +5,8 @@ import type { Drawing, DrawingLayer } from './drawing.js';
 import { type DxfForm, dxfOf } from './dxf/write.js';
 import { LAYERS } from './layers.js';
 import type { OutFile } from './out-file.js';
-import { flatDrawing } from './sheets/flat.js';
 import { toSvg } from './svg/write.js';
+import { flatDrawing } from './table/flat.js';
 
 /** The cut files of a test strip, witness lines on `SCRIBE`; `strip.json` lists them. */
 export function stripFiles(sample: StripSample, form: DxfForm): readonly OutFile[] {

@@ -1,8 +1,8 @@
 import type { PartPlan, Unit } from '@tinwright/core';
 import { sayIn } from '@tinwright/core/internal';
 import type { BendPrint } from '@tinwright/words';
-import type { Dims } from './plan/dims.js';
-import { bendNumber } from './plan/features.js';
+import type { Dims } from './page/dims.js';
+import { bendNumber } from './pattern/features.js';
 
 /**
  * Sizes as a plan prints them; bends by their number on the plan and their name on pictures.

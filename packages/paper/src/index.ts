@@ -8,9 +8,9 @@ export { type PacketFiles, type PacketForm, packetFiles } from './packet-files.j
 export type { Anchor, Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';
 export { PAPERS, PATTERN_SCALES, type Paper, SCALES } from './page/paper.js';
 export { type Run, type SpareFont, type Typeface, typeface } from './page/typeface.js';
+export type { SightLine } from './pattern/pattern-ask.js';
 export { type DocumentInfo, pagesPdf } from './pdf/write.js';
 export type { BrakeMarks, PlanOptions } from './plan/options.js';
-export type { SightLine } from './plan/pattern-ask.js';
 export { type Plan, partPlan } from './plan/plan-pages.js';
 export { type DrawnFiles, type DrawnPart, planFiles, type SpareFile, templateFiles } from './plan-files.js';
 export { type ShearFilesOptions, shearFiles } from './shear-files.js';

@@ -1,10 +1,10 @@
 import type { FlatPattern, Line, Point } from '@tinwright/core';
 import type { PlanWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type Cell, type TypeSetting, tableFlow } from '../page/table.js';
-import type { Dims } from '../plan/dims.js';
-import { bendNumber } from '../plan/features.js';
-import { bendText } from '../plan/marking-table.js';
+import { bendNumber } from '../pattern/features.js';
+import { bendText } from './marking-table.js';
 import { folded } from './mirrored.js';
 import { axisOf } from './program.js';
 import type { BlankEdge, MarkingRow } from './row.js';

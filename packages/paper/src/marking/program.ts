@@ -1,6 +1,6 @@
 import type { FlatPattern, Line, Point } from '@tinwright/core';
-import { joined } from '../plan/gather.js';
-import type { SightLine } from '../plan/pattern-ask.js';
+import { joined } from '../pattern/gather.js';
+import type { SightLine } from '../pattern/pattern-ask.js';
 import type { BlankEdge, MarkingRow } from './row.js';
 import { type MarkedSpot, type MarkedStroke, NEAR, spotsOf, strokesOf } from './strokes.js';
 

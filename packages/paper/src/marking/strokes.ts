@@ -1,6 +1,6 @@
 import { type FlatPattern, type Line, type Point, segments } from '@tinwright/core';
 import { arcOf } from '@tinwright/core/internal';
-import type { SightLine } from '../plan/pattern-ask.js';
+import type { SightLine } from '../pattern/pattern-ask.js';
 
 /** A straight line to scribe, and what it is for. */
 export interface MarkedStroke {

@@ -1,10 +1,10 @@
 import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
 import { measuredBox, plainNumber, stand } from '@tinwright/core/internal';
 import type { PacketWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type Cell, notesFlow, type TypeSetting, tableFlow } from '../page/table.js';
-import type { Dims } from '../plan/dims.js';
-import { bendNumber } from '../plan/features.js';
+import { bendNumber } from '../pattern/features.js';
 import { finishedSizes } from './finished-sizes.js';
 import type { PacketKit } from './kit.js';
 

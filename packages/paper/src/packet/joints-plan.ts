@@ -4,9 +4,9 @@ import { length3, rivetSize, sub3 } from '@tinwright/core/internal';
 import { explodedPicture } from '@tinwright/files';
 import { letterOf } from '@tinwright/files/internal';
 import { sourceWords } from '@tinwright/words/internal';
+import { drawingFigure, heightOf, hung } from '../figure/drawing-figure.js';
 import type { Flowing } from '../page/flow.js';
 import { headingStrip, notesFlow, tableFlow } from '../page/table.js';
-import { drawingFigure, heightOf, hung } from './drawing-figure.js';
 import { type PacketKit, thicknessText } from './kit.js';
 
 const TALLEST = 36; // of the picture, in heights of text

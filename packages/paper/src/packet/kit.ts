@@ -2,8 +2,8 @@ import { type JobPlan, MM_PER_INCH, type PartPlan } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
 import type { Language } from '@tinwright/words';
 import { materialName, type PacketWords, type PlanWords, type StepWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { TypeSetting } from '../page/table.js';
-import type { Dims } from '../plan/dims.js';
 
 /** What every sheet of a packet is written with. */
 export interface PacketKit {

@@ -3,7 +3,7 @@ import type { Flowing } from '../page/flow.js';
 import { letter } from '../page/letter.js';
 import type { Block, Item, Page, Words } from '../page/page.js';
 import { notesFlow, tableFlow } from '../page/table.js';
-import { bendNumber, runsAcross } from '../plan/features.js';
+import { bendNumber, runsAcross } from '../pattern/features.js';
 import type { PacketKit } from './kit.js';
 
 /** A size left out of a pattern: the letter in its place. mm */

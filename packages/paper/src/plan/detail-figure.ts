@@ -1,15 +1,15 @@
 import type { Box, Point } from '@tinwright/core';
 import { flattened } from '@tinwright/core/internal';
+import { clipped } from '../figure/clip.js';
 import { boxOfItems } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
-import { clipped } from './clip.js';
-import type { Detail } from './details.js';
-import { ordinateLines } from './ordinate-lines.js';
-import { type Ordinate, turnsIn } from './ordinates.js';
-import type { PatternAsk } from './pattern-ask.js';
+import type { Detail } from '../pattern/details.js';
+import { ordinateLines } from '../pattern/ordinate-lines.js';
+import { type Ordinate, turnsIn } from '../pattern/ordinates.js';
+import type { PatternAsk } from '../pattern/pattern-ask.js';
 
 const SIZE = 48; // mm, most a detail measures on the page
 const SAGITTA = 0.01; // mm on the page

@@ -1,7 +1,7 @@
 import { type Box, JobError, type Point } from '@tinwright/core';
 import { PAPERS, PATTERN_SCALES, type Paper } from '../page/paper.js';
 import { COLUMN, type PaperSheet, roomOf, sheetOf } from '../page/sheet.js';
-import type { PatternAsk } from './pattern-ask.js';
+import type { PatternAsk } from '../pattern/pattern-ask.js';
 import { type PatternFigure, patternFigure } from './pattern-figure.js';
 
 /** The sheet a pattern is drawn on, where it stands, and what is left beside or below it. mm of the page */

@@ -11,15 +11,15 @@ import {
   visibleLines,
 } from '@tinwright/files/internal';
 import type { PlanWords } from '@tinwright/words/internal';
+import { dimension } from '../figure/dimension.js';
+import { type Projection, projectionSymbol } from '../figure/projection-symbol.js';
 import { boxOfItems } from '../page/box.js';
+import type { Dims } from '../page/dims.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import { type Item, moved } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
 import type { Typeface } from '../page/typeface.js';
-import { dimension } from './dimension.js';
-import type { Dims } from './dims.js';
-import { type Projection, projectionSymbol } from './projection-symbol.js';
 
 /** What the picture of a formed part is drawn with. */
 export interface FormedAsk {

@@ -1,7 +1,7 @@
 import type { ToleranceClass } from '@tinwright/core';
 import type { DimsName, PlanWords } from '@tinwright/words/internal';
 import type { Typeface } from '../page/typeface.js';
-import type { SightLine } from './pattern-ask.js';
+import type { SightLine } from '../pattern/pattern-ask.js';
 
 /** How plans are drawn. */
 export interface PlanOptions {

@@ -1,11 +1,11 @@
 import { MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
 import { formedSizes, plainNumber } from '@tinwright/core/internal';
 import { measuredLabel, type PlanWords } from '@tinwright/words/internal';
+import { bendText } from '../marking/marking-table.js';
+import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
-import type { Dims } from './dims.js';
-import { bendNumber, groupsOf } from './features.js';
-import { bendText } from './marking-table.js';
+import { bendNumber, groupsOf } from '../pattern/features.js';
 import { isOver, roundedOff } from './rounding.js';
 
 /** The bends of a part, those alike in one row; null when it has none. `setAngles` by the bend's id, degrees */

@@ -1,14 +1,14 @@
 import type { Box, FlatPattern, Point } from '@tinwright/core';
+import { type Label, placed } from '../figure/labels.js';
+import { linesOf, roomIn } from '../figure/room.js';
 import { boxesMeet, boxOfItems, lineMeetsBox, wordsBox } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import type { Item, Ring } from '../page/page.js';
-import { type Detail, detailsOf } from './details.js';
-import { bendNumber, groupsOf } from './features.js';
-import { type Label, placed } from './labels.js';
-import { ordinateLines } from './ordinate-lines.js';
-import type { PatternAsk } from './pattern-ask.js';
-import { patternLines } from './pattern-lines.js';
-import { linesOf, roomIn } from './room.js';
+import { type Detail, detailsOf } from '../pattern/details.js';
+import { bendNumber, groupsOf } from '../pattern/features.js';
+import { ordinateLines } from '../pattern/ordinate-lines.js';
+import type { PatternAsk } from '../pattern/pattern-ask.js';
+import { patternLines } from '../pattern/pattern-lines.js';
 
 /** Least distance between parallel lines on a drawing, mm (ISO 128-2, from memory). */
 const LEAST_APART = 0.7;

@@ -1,15 +1,15 @@
 import type { PartPlan } from '@tinwright/core';
 import type { PlanWords } from '@tinwright/words/internal';
+import type { Projection } from '../figure/projection-symbol.js';
+import type { Dims } from '../page/dims.js';
 import type { Figure } from '../page/figure.js';
 import { figureRows } from '../page/figure-rows.js';
 import type { Flowing } from '../page/flow.js';
 import { moved } from '../page/page.js';
 import { headingStrip, type TypeSetting } from '../page/table.js';
-import type { Dims } from './dims.js';
-import { isRectangle } from './features.js';
+import { isRectangle } from '../pattern/features.js';
 import { formedFigure } from './formed-figure.js';
 import type { PlanOptions } from './options.js';
-import type { Projection } from './projection-symbol.js';
 
 /** The part bent; null for one that stays flat. */
 export function formedFlow(

@@ -1,8 +1,8 @@
 import { linearTolerance, MM_PER_INCH, type PartPlan, type ToleranceClass } from '@tinwright/core';
 import { ISO_2768_BANDS, massText, plainNumber } from '@tinwright/core/internal';
 import { familyTitle, materialName, type PlanWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Title } from '../page/title-block.js';
-import type { Dims } from './dims.js';
 import type { PlanOptions } from './options.js';
 import type { Rounding } from './rounding.js';
 

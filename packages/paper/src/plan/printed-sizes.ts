@@ -1,6 +1,6 @@
 import type { PartPlan, Point } from '@tinwright/core';
-import type { PrintedSizes } from './dims.js';
-import type { SightLine } from './pattern-ask.js';
+import type { PrintedSizes } from '../page/dims.js';
+import type { SightLine } from '../pattern/pattern-ask.js';
 
 /** Where the lines of a pattern lie, counted from either edge of the blank, and its sizes where it goes into something. */
 export function printedSizes({ flat, follows }: PartPlan, sights: readonly SightLine[]): PrintedSizes {

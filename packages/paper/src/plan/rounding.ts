@@ -1,5 +1,5 @@
 import { linearTolerance, type ToleranceClass } from '@tinwright/core';
-import type { Dims } from './dims.js';
+import type { Dims } from '../page/dims.js';
 
 /** What printing in fractions does to some sizes. mm */
 export interface Rounding {

@@ -1,11 +1,11 @@
 import type { Point } from '@tinwright/core';
 import type { Area, ShearStep, SheetPlan } from '@tinwright/cutting';
 import type { ShearWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import type { TypeSetting } from '../page/table.js';
-import type { Dims } from '../plan/dims.js';
 import { pieceText } from './names.js';
 
 /** Heights of letters that a blank's name may have, as shares of the page's. */

@@ -1,9 +1,9 @@
 import { plainNumber } from '@tinwright/core/internal';
 import type { ShearPlan } from '@tinwright/cutting';
 import type { ShearWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
-import type { Dims } from '../plan/dims.js';
 
 const percent = (share: number, floor: 'floor' | 'nearest'): string =>
   `${plainNumber(floor === 'floor' ? Math.floor(share * 1000) / 10 : share * 100, 1)}\u00A0%`;

@@ -1,8 +1,8 @@
 import type { ShearPlan, ShearStep } from '@tinwright/cutting';
 import type { ShearWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
-import type { Dims } from '../plan/dims.js';
 import { pieceText } from './names.js';
 
 /** Which side of a diagram a piece is. */

@@ -3,9 +3,9 @@ import { massText, plainNumber } from '@tinwright/core/internal';
 import type { CutWork } from '@tinwright/files';
 import { cutTotals } from '@tinwright/files/internal';
 import type { ShearWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
-import type { Dims } from '../plan/dims.js';
 
 const percent = (share: number) => `${plainNumber(share * 100, 1)}\u00A0%`;
 

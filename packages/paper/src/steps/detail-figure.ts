@@ -1,10 +1,10 @@
 import type { Box } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
+import { dimension } from '../figure/dimension.js';
+import { type Label, placed } from '../figure/labels.js';
+import { roomIn } from '../figure/room.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
-import { dimension } from '../plan/dimension.js';
-import { type Label, placed } from '../plan/labels.js';
-import { roomIn } from '../plan/room.js';
 import { areaIn, frameAround, frameLine, lineIn, onPage, type SceneFrame } from './frame.js';
 import { joined } from './joined.js';
 import type { Scene } from './scene.js';

@@ -1,6 +1,6 @@
 import type { Box, Point } from '@tinwright/core';
+import { clipped } from '../figure/clip.js';
 import type { Item, Pen } from '../page/page.js';
-import { clipped } from '../plan/clip.js';
 import { cutOff } from './cut-off.js';
 
 /** A picture's frame on the page and what of the machine it shows: page = at + ratio · (machine − from). mm */

@@ -1,9 +1,9 @@
 import type { Box, FlatBend, Point } from '@tinwright/core';
+import { type Label, placed } from '../figure/labels.js';
+import { roomIn } from '../figure/room.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
-import { type Label, placed } from '../plan/labels.js';
-import { roomIn } from '../plan/room.js';
 import { areaIn, frameAround, frameLine, lineIn, type SceneFrame } from './frame.js';
 import { joined } from './joined.js';
 import { moves, type Scene } from './scene.js';

@@ -1,8 +1,8 @@
 import type { Point } from '@tinwright/core';
 import { convexPieces } from '@tinwright/core/internal';
+import { type Label, placed } from '../figure/labels.js';
+import { roomIn } from '../figure/room.js';
 import type { Item } from '../page/page.js';
-import { type Label, placed } from '../plan/labels.js';
-import { roomIn } from '../plan/room.js';
 import { edgesBeyond } from './beyond.js';
 import { areaIn, frameLine, lineIn, type SceneFrame } from './frame.js';
 import { joined } from './joined.js';

@@ -1,6 +1,6 @@
 import type { StepWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Typeface } from '../page/typeface.js';
-import type { Dims } from '../plan/dims.js';
 
 /** What step pictures are set with. */
 export interface StepSetting {

@@ -2,9 +2,9 @@ import type { PartPlan } from '@tinwright/core';
 import type { Sequence, Shop } from '@tinwright/shop';
 import type { DimsName, StepWords } from '@tinwright/words/internal';
 import { LANGUAGES } from '@tinwright/words/internal';
+import { dimsOf } from '../page/dims.js';
 import type { Page } from '../page/page.js';
 import { type Typeface, typeface } from '../page/typeface.js';
-import { dimsOf } from '../plan/dims.js';
 import { sceneAt } from './scene.js';
 import { stepPage } from './step-page.js';
 

@@ -1,8 +1,8 @@
 import type { Box, Point } from '@tinwright/core';
+import type { PaperRoom } from '../figure/room.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import type { TypeSetting } from '../page/table.js';
-import type { PaperRoom } from '../plan/room.js';
 
 const LEG = 6; // mm of each line at a corner
 const STEP = 7; // mm between places tried

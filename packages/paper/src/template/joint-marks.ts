@@ -1,7 +1,7 @@
 import type { Box, Point } from '@tinwright/core';
+import type { Label } from '../figure/labels.js';
 import type { Item } from '../page/page.js';
-import type { Label } from '../plan/labels.js';
-import type { PatternAsk } from '../plan/pattern-ask.js';
+import type { PatternAsk } from '../pattern/pattern-ask.js';
 import { OVERLAP, type Tile, type Tiling } from './tiles.js';
 
 const CROSS = 3; // mm, half a cross that tiles are joined by

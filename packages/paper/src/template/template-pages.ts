@@ -1,12 +1,12 @@
 import { MM_PER_INCH, type PartPlan } from '@tinwright/core';
 import { LANGUAGES } from '@tinwright/words/internal';
+import { dimsOf } from '../page/dims.js';
 import { letter, lines } from '../page/letter.js';
 import type { Item, Page } from '../page/page.js';
 import { LETTERING, typeface } from '../page/typeface.js';
-import { dimsOf } from '../plan/dims.js';
-import { featuresOf } from '../plan/features.js';
+import { featuresOf } from '../pattern/features.js';
+import type { PatternAsk } from '../pattern/pattern-ask.js';
 import type { BrakeMarks, PlanOptions } from '../plan/options.js';
-import type { PatternAsk } from '../plan/pattern-ask.js';
 import { mapBlocks } from './tile-map.js';
 import { type Square, tileItems } from './tile-page.js';
 import { MARGIN, type Medium, type Tile, type Tiling, tilingOf } from './tiles.js';

@@ -1,10 +1,10 @@
 import type { Box, Point } from '@tinwright/core';
+import { placed } from '../figure/labels.js';
+import { roomIn } from '../figure/room.js';
 import { letter, lines } from '../page/letter.js';
 import { type Block, type Item, moved } from '../page/page.js';
-import { placed } from '../plan/labels.js';
-import type { PatternAsk } from '../plan/pattern-ask.js';
-import { patternLines } from '../plan/pattern-lines.js';
-import { roomIn } from '../plan/room.js';
+import type { PatternAsk } from '../pattern/pattern-ask.js';
+import { patternLines } from '../pattern/pattern-lines.js';
 import { checkSquare } from './check-square.js';
 import type { Square } from './tile-page.js';
 import { MARGIN, type Tiling } from './tiles.js';

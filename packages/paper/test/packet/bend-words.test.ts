@@ -5,7 +5,7 @@ import type { DimsName } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { planned } from '../../../files/test/samples.js';
 import { bendPrint } from '../../src/bend-print.js';
-import { dimsOf } from '../../src/plan/dims.js';
+import { dimsOf } from '../../src/page/dims.js';
 import { PRESS } from '../steps/cases.js';
 
 const WITH_STOP: Shop = { ...DEFAULT_SHOP, brake: { ...(DEFAULT_SHOP.brake as Brake), rearStop: 600 } };

@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { planned } from '../../../files/test/samples.js';
-import { dimsOf } from '../../src/plan/dims.js';
+import { dimsOf } from '../../src/page/dims.js';
 import { A4, assumed, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
 
 const carrier = plannedCarrier();

@@ -1,7 +1,7 @@
 import type { FlatPattern, Point } from '@tinwright/core';
 import type { PlanWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Typeface } from '../page/typeface.js';
-import type { Dims } from './dims.js';
 import type { Features } from './features.js';
 import type { Ordinate } from './ordinates.js';
 

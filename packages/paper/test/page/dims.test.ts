@@ -1,6 +1,6 @@
 import { DIMS_NAMES } from '@tinwright/paper/internal';
 import { describe, expect, test } from 'vitest';
-import { dimsOf, heldApart } from '../../src/plan/dims.js';
+import { dimsOf, heldApart } from '../../src/page/dims.js';
 
 const inch = 25.4;
 

@@ -1,7 +1,7 @@
 import { MM_PER_INCH, parseLength, type Unit } from '@tinwright/core';
 import { frozen, plainNumber } from '@tinwright/core/internal';
 import type { DimsName } from '@tinwright/words/internal';
-import { type Fraction, formatFraction } from '../fraction.js';
+import { type Fraction, formatFraction } from './fraction.js';
 
 /** Every way to print sizes. */
 export const DIMS_NAMES: readonly DimsName[] = frozen(['mm', 'in', '1/8', '1/16', '1/32', '1/64']);

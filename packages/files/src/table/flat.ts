@@ -3,8 +3,8 @@ import { arcOf } from '@tinwright/core/internal';
 import { clearPoint } from '../clear-point.js';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import { type CutLayerName, LAYERS } from '../layers.js';
-import { markShapes } from '../table/mark-shapes.js';
-import type { MarkStyle } from '../table/style.js';
+import { markShapes } from './mark-shapes.js';
+import type { MarkStyle } from './style.js';
 
 const LARGEST_TEXT = 8;
 const LEAST_TEXT = 1.5;

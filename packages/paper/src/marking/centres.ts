@@ -1,6 +1,6 @@
 import type { FlatMark, Point } from '@tinwright/core';
-import { gathered } from './gather.js';
-import type { MarkedThing, Marking, MarkingAsk } from './marked.js';
+import { gathered } from '../pattern/gather.js';
+import type { MarkedThing, Marking, MarkingAsk } from '../pattern/marked.js';
 
 /** Holes and marks by what they are, then by the line that holds most of those left. */
 export function centres({ flat, features }: MarkingAsk): readonly Marking[] {

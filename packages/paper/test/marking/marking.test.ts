@@ -1,12 +1,12 @@
 import { typeface } from '@tinwright/paper/internal';
 import { LANGUAGES } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
-import { dimsOf } from '../../src/plan/dims.js';
-import { featuresOf } from '../../src/plan/features.js';
-import type { Marking } from '../../src/plan/marked.js';
-import { markings } from '../../src/plan/marking.js';
-import { markingTable } from '../../src/plan/marking-table.js';
-import { box, planned, strip } from './patterns.js';
+import { markings } from '../../src/marking/marking.js';
+import { markingTable } from '../../src/marking/marking-table.js';
+import { dimsOf } from '../../src/page/dims.js';
+import { featuresOf } from '../../src/pattern/features.js';
+import type { Marking } from '../../src/pattern/marked.js';
+import { box, planned, strip } from '../plan/patterns.js';
 
 const listOf = (part: ReturnType<typeof planned>): readonly Marking[] =>
   markings({ flat: part.flat, features: featuresOf(part.flat), sights: [] });

@@ -1,6 +1,6 @@
 import type { Box, FlatPattern, Point } from '@tinwright/core';
 import { flattened } from '@tinwright/core/internal';
-import type { Dims } from './dims.js';
+import type { Dims } from '../page/dims.js';
 import { type Features, runsAcross, type StraightSide } from './features.js';
 import { buried } from './sight.js';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { dimsOf } from '../../src/plan/dims.js';
-import { featuresOf } from '../../src/plan/features.js';
-import { ordinatesOf } from '../../src/plan/ordinates.js';
-import { box, handLayout, planned, strip } from './patterns.js';
+import { dimsOf } from '../../src/page/dims.js';
+import { featuresOf } from '../../src/pattern/features.js';
+import { ordinatesOf } from '../../src/pattern/ordinates.js';
+import { box, handLayout, planned, strip } from '../plan/patterns.js';
 
 const told = (part: ReturnType<typeof planned>, dims: Parameters<typeof dimsOf>[0]) =>
   ordinatesOf(part.flat, featuresOf(part.flat), dimsOf(dims));

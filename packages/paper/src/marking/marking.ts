@@ -1,9 +1,9 @@
 import { isArc, type Point, segments } from '@tinwright/core';
 import { arcOf } from '@tinwright/core/internal';
+import { bendNumber, runsAcross, type StraightSide } from '../pattern/features.js';
+import { gathered, joined, unique } from '../pattern/gather.js';
+import { type MarkedThing, type Marking, type MarkingAsk, SAME } from '../pattern/marked.js';
 import { centres } from './centres.js';
-import { bendNumber, runsAcross, type StraightSide } from './features.js';
-import { gathered, joined, unique } from './gather.js';
-import { type MarkedThing, type Marking, type MarkingAsk, SAME } from './marked.js';
 
 const ACROSS = 10; // mm of nothing that a bend line is scribed across
 

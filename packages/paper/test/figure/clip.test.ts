@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { clipped, clippedLine } from '../../src/plan/clip.js';
+import { clipped, clippedLine } from '../../src/figure/clip.js';
 
 const box = { min: [0, 0], max: [10, 5] } as const;
 const point = fc.tuple(fc.integer({ min: -10, max: 20 }), fc.integer({ min: -10, max: 20 }));

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { detailsOf } from '../../src/plan/details.js';
-import { featuresOf } from '../../src/plan/features.js';
-import { box, planned, strip } from './patterns.js';
+import { detailsOf } from '../../src/pattern/details.js';
+import { featuresOf } from '../../src/pattern/features.js';
+import { box, planned, strip } from '../plan/patterns.js';
 
 const at = (part: ReturnType<typeof planned>, scale: number) =>
   detailsOf(part.flat, featuresOf(part.flat), scale);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { spread } from '../../src/plan/spread.js';
+import { spread } from '../../src/figure/spread.js';
 
 const wanted = fc
   .array(fc.double({ min: 0, max: 200, noNaN: true }), { minLength: 1, maxLength: 30 })

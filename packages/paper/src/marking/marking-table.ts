@@ -1,9 +1,9 @@
 import type { FlatBend, FlatPattern, Point } from '@tinwright/core';
 import type { PlanWords } from '@tinwright/words/internal';
+import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type Cell, type TypeSetting, tableFlow } from '../page/table.js';
-import type { Dims } from './dims.js';
-import type { MarkedThing, Marking } from './marked.js';
+import type { MarkedThing, Marking } from '../pattern/marked.js';
 
 /** The marking-out table: what to scribe, in order, each from a datum edge. */
 export function markingTable(

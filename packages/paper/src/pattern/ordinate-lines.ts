@@ -1,9 +1,9 @@
 import type { Box, Point } from '@tinwright/core';
+import { spread } from '../figure/spread.js';
 import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import type { Typeface } from '../page/typeface.js';
 import type { Ordinate } from './ordinates.js';
-import { spread } from './spread.js';
 
 const OFF = 0.8; // mm from the feature to its extension line
 const CLEAR = 2; // mm from the pattern to where lines may turn

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { buried } from '../../src/plan/sight.js';
+import { buried } from '../../src/pattern/sight.js';
 
 /** A plate 100 x 60 with a notch 20 wide and 30 deep in the middle of its lower edge. */
 const notched = [
