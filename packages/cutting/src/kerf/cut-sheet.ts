@@ -1,6 +1,6 @@
-import { isArc, type Loop, type Point, type Segment, segments } from '@tinwright/core';
-import { contains, corner, distanceToLoop, loopArea, segmentLength } from '@tinwright/core/internal';
-import type { NestPart } from '../nest/ask.js';
+import { type Loop, type Point, segments } from '@tinwright/core';
+import { distanceToLoop, loopArea, segmentLength } from '@tinwright/core/internal';
+import { type NestPart, partOf } from '../nest/ask.js';
 import type { NestedSheet, NestPiece } from '../nest/result.js';
 import { reversed } from '../outline/around.js';
 import type { Contour, CutStyle } from './contour.js';
@@ -8,6 +8,7 @@ import type { CutRemark } from './cut-findings.js';
 import { startOf } from './lead.js';
 import { offsetLoop } from './offset-loop.js';
 import { inOrder } from './order.js';
+import { edgeOf, scrapOf } from './scrap.js';
 import { tiesOf } from './ties.js';
 
 /** The cuts of a sheet in their order, and what to know about them. */
@@ -35,10 +36,13 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
     made.flatMap((m) => m.raws),
     style.order,
   );
-  const edge = edgeOf(sheet);
-  const begun = raws.map((raw) => {
-    const others = raws.filter((r) => r !== raw).map((r) => r.drawn);
-    const free = (p: Point) => onScrap(p, raw, others, edge, style.kerf);
+  const scrap = scrapOf(
+    raws.map((r) => r.drawn),
+    edgeOf(sheet),
+    style.kerf,
+  );
+  const begun = raws.map((raw, at) => {
+    const free = (p: Point) => scrap(p, at);
     const wanted =
       raw.kind === 'outline' ? style.leadLength : Math.min(style.leadLength, HOLE_SHARE * widthOf(raw.path));
     const start = startOf(raw.path, { ...style, leadLength: wanted }, free);
@@ -85,12 +89,6 @@ function shortEdges(sheet: NestedSheet, parts: readonly NestPart[], kerf: number
       },
     ];
   });
-}
-
-function partOf(parts: readonly NestPart[], { part, id }: NestPiece): NestPart {
-  const found = parts.find((p) => p.part === part);
-  if (found === undefined) throw new RangeError(`piece ${id}: no part "${part}" among those nested`);
-  return found;
 }
 
 function rawCuts(
@@ -147,39 +145,4 @@ function widthOf(loop: Loop): number {
   const xs = loop.map((v) => v.at[0]);
   const ys = loop.map((v) => v.at[1]);
   return Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
-}
-
-function edgeOf({ stock }: NestedSheet): Loop {
-  const corners = stock.outline ?? [
-    [0, 0],
-    [stock.x, 0],
-    [stock.x, stock.y],
-    [0, stock.y],
-  ];
-  return corners.map(([x, y]) => corner(x, y));
-}
-
-/** Scrap on this side of a cut: inside a hole, outside an outline, and no other line nearer than the cut is wide. */
-function onScrap(p: Point, raw: Raw, others: readonly Loop[], edge: Loop, kerf: number): boolean {
-  if (contains(raw.drawn, p) !== (raw.kind === 'hole') || !contains(edge, p)) return false;
-  const near = Math.max(kerf, 0.5);
-  return distanceToLoop(p, raw.drawn) > kerf / 2 && others.every((o) => !nearLoop(p, o, near));
-}
-
-/** Is a point nearer to a loop's line than that? Boxes first. */
-function nearLoop(p: Point, loop: Loop, near: number): boolean {
-  return segments(loop).some((s) => inBox(p, s, near)) && distanceToLoop(p, loop) < near;
-}
-
-function inBox([x, y]: Point, s: Segment, near: number): boolean {
-  const bow = isArc(s)
-    ? Math.hypot(s.to[0] - s.from[0], s.to[1] - s.from[1]) * Math.max(1, Math.abs(s.bulge))
-    : 0;
-  const far = near + bow;
-  return (
-    x > Math.min(s.from[0], s.to[0]) - far &&
-    x < Math.max(s.from[0], s.to[0]) + far &&
-    y > Math.min(s.from[1], s.to[1]) - far &&
-    y < Math.max(s.from[1], s.to[1]) + far
-  );
 }

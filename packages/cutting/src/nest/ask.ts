@@ -28,3 +28,13 @@ export interface NestAsk {
 
 /** Quarter turns: what grain and a tidy sheet allow. */
 export const QUARTER_TURNS: readonly number[] = Object.freeze([0, 90, 180, 270]);
+
+/** The part that a piece is one of. @throws RangeError where it is not among them */
+export function partOf(
+  parts: readonly NestPart[],
+  { part, id }: { readonly part: string; readonly id: string },
+): NestPart {
+  const found = parts.find((p) => p.part === part);
+  if (found === undefined) throw new RangeError(`piece ${id}: no part "${part}" among those nested`);
+  return found;
+}

@@ -1,6 +1,6 @@
 import { type Box, type Loop, type Point, type Segment, segments } from '@tinwright/core';
 import { boxOf, contains, corner, loopBox, reach, segmentDistance } from '@tinwright/core/internal';
-import type { NestPart } from './ask.js';
+import { type NestPart, partOf } from './ask.js';
 import type { Nest, NestedSheet, NestPiece } from './result.js';
 
 /** Something wrong with a nest: what, which pieces, and how far apart they are where that is the matter, mm. */
@@ -36,12 +36,6 @@ interface LaidPiece {
   readonly sides: readonly Segment[];
   readonly boxes: readonly Box[];
   readonly box: Box;
-}
-
-function partOf(parts: readonly NestPart[], { part, id }: NestPiece): NestPart {
-  const found = parts.find((p) => p.part === part);
-  if (found === undefined) throw new RangeError(`piece ${id}: no part "${part}" among those nested`);
-  return found;
 }
 
 function lay(piece: NestPiece, part: NestPart): LaidPiece {

@@ -49,6 +49,21 @@ test('every way in starts on scrap, off every part, and ends where the cut begin
     }
 });
 
+test('long ways in between close pieces: none starts in the metal of a neighbour', () => {
+  const parts = [part('plate', rectangle(60, 40), { quantity: 6 })];
+  const close = findNest(
+    { parts, rack: rack(sheet('s', 200, 92)), spacing: 4, edge: 2, turns: [0] },
+    { seeds: [1], moves: 50 },
+  ).sheets[0] as NestedSheet;
+  const boxes = close.pieces.map(({ matrix: [, , , , e, f] }) => [e, f] as const);
+  const { contours } = cutSheet(close, parts, { ...STYLE, leadLength: 14 });
+  expect(contours).toHaveLength(6);
+  for (const { leadIn } of contours) {
+    const [x, y] = leadIn?.from ?? [-1, -1];
+    expect(boxes.filter(([e, f]) => x > e && x < e + 60 && y > f && y < f + 40)).toEqual([]);
+  }
+});
+
 test('a piece in the hole of another is cut before that hole, holes before their outline', () => {
   const parts = [
     ...PARTS.filter((p) => p.part === 'ring').map((p) => ({ ...p, quantity: 1 })),
