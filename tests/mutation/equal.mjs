@@ -4,22 +4,28 @@
 /** @type {readonly (readonly [path: string, text: string, from: string, to: string, why: string])[]} */
 const EQUAL = [
   [
-    'fold/verify-flat.ts',
+    'fold/flat/verify-flat.ts',
     'a.min[0] > b.max[0] + SAME ||',
     'a.min[0] > b.max[0] + SAME ||',
     '(',
     'cuts whose boxes lie apart do not meet: the boxes only save work',
   ],
   [
-    'fold/prism.ts',
+    'fold/formed/prism.ts',
     'return boxDistance(a, b) >= margin;',
     'return boxDistance(a, b) >= margin;',
     'return;',
     'solids whose boxes lie apart are apart along an axis too: the boxes only save work',
   ],
-  ['fold/lump.ts', 'let depth = 0;', '0', '-1', 'no overlap is less than 0, and every lump has a piece'],
   [
-    'fold/opening-problems.ts',
+    'fold/formed/lump.ts',
+    'let depth = 0;',
+    '0',
+    '-1',
+    'no overlap is less than 0, and every lump has a piece',
+  ],
+  [
+    'fold/settle/opening-problems.ts',
     'const inOrder = (a: Opening, b: Opening) => Number(a.by?.at(-1) ?? -1) - Number(b.by?.at(-1) ?? -1);',
     '1',
     '2',

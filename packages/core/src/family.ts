@@ -7,17 +7,17 @@ export { type DerivedSize, derivedSize } from './families/derived.js';
 export { type Description, defineFamily, type Family } from './families/family.js';
 export { CORNER_GAP, type Complaint, need, setback } from './families/limits.js';
 export { fold } from './fold/build.js';
-export type { ArmCut, CornerArm, CornerStyle, Relief } from './fold/corner-style.js';
 export { lap } from './fold/corners/lap.js';
 export { mitre } from './fold/corners/mitre.js';
 export { reliefHole, reliefSlot } from './fold/corners/relief.js';
 export { slant } from './fold/corners/slant.js';
 export { square } from './fold/corners/square.js';
 export { vNotch } from './fold/corners/v-notch.js';
-export { reaches } from './fold/least.js';
-export type { NameOf, NamesIn } from './fold/names.js';
-export { nip, polygon, rectangle } from './fold/outline.js';
-export { type SlotSpec, slot } from './fold/slot.js';
+export type { ArmCut, CornerArm, CornerStyle, Relief } from './fold/draft/corner-style.js';
+export { reaches } from './fold/draft/least.js';
+export type { NameOf, NamesIn } from './fold/draft/names.js';
+export { nip, polygon, rectangle } from './fold/draft/outline.js';
+export { type SlotSpec, slot } from './fold/draft/slot.js';
 export type {
   Asked,
   Bend,
@@ -38,7 +38,7 @@ export type {
   Site,
   Slot,
   Step,
-} from './fold/tree.js';
+} from './fold/draft/tree.js';
 export {
   asked,
   corners,
@@ -55,7 +55,7 @@ export {
   scribe,
   site,
   wired,
-} from './fold/verbs.js';
+} from './fold/draft/verbs.js';
 export type { FastenerPlace } from './joining/fastener.js';
 export {
   type AnyFastenerKind,

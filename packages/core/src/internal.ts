@@ -32,12 +32,7 @@ export { fail, inWords, sayIn } from './errors/problem.js';
 export { quoted, safeText, shownText } from './errors/quote.js';
 export { COMMON_PRACTICE, COMPUTED } from './errors/source.js';
 export { COMMON, PART_KEYS } from './families/common.js';
-export { measuredBox, measuredSize } from './fold/extent.js';
-export { form } from './fold/form.js';
-export { bendAxis, bentPose, type Turn } from './fold/hinge.js';
-export { type Prism, panelPrisms, prismBetween, type Vectors } from './fold/prism.js';
-export { prismDistanceUpTo } from './fold/prism-distance.js';
-export { overlapDepth } from './fold/prism-overlap.js';
+export { bendAxis, bentPose, type Turn } from './fold/draft/hinge.js';
 export {
   add3,
   compose3,
@@ -50,9 +45,14 @@ export {
   sub3,
   turn3,
   unit3,
-} from './fold/space.js';
-export { type Standing, stand } from './fold/stand.js';
-export { unfold } from './fold/unfold.js';
+} from './fold/draft/space.js';
+export { unfold } from './fold/flat/unfold.js';
+export { measuredBox, measuredSize } from './fold/formed/extent.js';
+export { form } from './fold/formed/form.js';
+export { type Prism, panelPrisms, prismBetween, type Vectors } from './fold/formed/prism.js';
+export { prismDistanceUpTo } from './fold/formed/prism-distance.js';
+export { overlapDepth } from './fold/formed/prism-overlap.js';
+export { type Standing, stand } from './fold/formed/stand.js';
 export { type FormedSize, formedSizes } from './job/formed-sizes.js';
 export { isDeviceName, isPlainName } from './job/name.js';
 export { ownMaterials, ownMaterialsSchema } from './job/own-materials.js';

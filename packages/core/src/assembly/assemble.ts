@@ -1,8 +1,8 @@
 import { remark } from '../errors/core-findings.js';
 import type { Finding } from '../errors/finding.js';
 import { cite } from '../errors/source.js';
-import type { Part } from '../fold/part.js';
-import type { Mark } from '../fold/tree.js';
+import type { Mark } from '../fold/draft/tree.js';
+import type { Part } from '../fold/settle/part.js';
 import type { Loop } from '../plane/loop.js';
 import { distance } from '../plane/point.js';
 import type { Pieces } from '../units/pieces.js';

@@ -1,7 +1,7 @@
 import { fail, type Path, type Wording, within } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import { LEAST_METAL, reaches } from '../fold/least.js';
-import { place3 } from '../fold/space.js';
+import { LEAST_METAL, reaches } from '../fold/draft/least.js';
+import { place3 } from '../fold/draft/space.js';
 import type { BodyHole } from '../hardware/body.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
 import { boxOf, type Loop } from '../plane/loop.js';

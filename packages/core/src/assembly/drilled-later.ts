@@ -2,7 +2,7 @@ import { doubtOf } from '../bending/doubt.js';
 import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
 import { COMPUTED } from '../errors/source.js';
-import type { Part, PartPanel } from '../fold/part.js';
+import type { Part, PartPanel } from '../fold/settle/part.js';
 import type { Fastened } from './fasten.js';
 import type { Fastener } from './fastener.js';
 import type { Seated } from './types.js';

@@ -1,10 +1,10 @@
 import { remark } from '../errors/core-findings.js';
 import type { Finding } from '../errors/finding.js';
 import { cite } from '../errors/source.js';
-import type { Lump } from '../fold/lump.js';
-import { boxDistance, type Prism, prismBetween } from '../fold/prism.js';
-import { overlapDepth } from '../fold/prism-overlap.js';
-import { add3, compose3, cross3, dot3, place3, scale3, sub3, unit3, type Vec3 } from '../fold/space.js';
+import { add3, compose3, cross3, dot3, place3, scale3, sub3, unit3, type Vec3 } from '../fold/draft/space.js';
+import type { Lump } from '../fold/formed/lump.js';
+import { boxDistance, type Prism, prismBetween } from '../fold/formed/prism.js';
+import { overlapDepth } from '../fold/formed/prism-overlap.js';
 import type { FastenerEnds } from '../joining/fastener.js';
 import type { Fastener, FastenerEnd } from './fastener.js';
 import { CLASH, type LumpsOf } from './fit.js';

@@ -1,4 +1,4 @@
-import type { Vec3 } from '../fold/space.js';
+import type { Vec3 } from '../fold/draft/space.js';
 import type { Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
 import { type Overlap, onFace, type StandingFace, seenOn } from './overlap.js';

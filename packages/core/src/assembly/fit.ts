@@ -1,11 +1,11 @@
 import { remark, type Spot } from '../errors/core-findings.js';
 import type { Finding } from '../errors/finding.js';
 import { cite } from '../errors/source.js';
-import { type Lump, lumpDepth, lumpsOf } from '../fold/lump.js';
-import { boxDistance, leastAlong } from '../fold/prism.js';
-import { prismDistanceUpTo } from '../fold/prism-distance.js';
-import { dot3, scale3, type Vec3 } from '../fold/space.js';
-import { stand } from '../fold/stand.js';
+import { dot3, scale3, type Vec3 } from '../fold/draft/space.js';
+import { type Lump, lumpDepth, lumpsOf } from '../fold/formed/lump.js';
+import { boxDistance, leastAlong } from '../fold/formed/prism.js';
+import { prismDistanceUpTo } from '../fold/formed/prism-distance.js';
+import { stand } from '../fold/formed/stand.js';
 import type { Miss } from './place.js';
 import { siteFrame } from './site-frame.js';
 import type { Placed, Seated } from './types.js';

@@ -1,4 +1,4 @@
-import type { FormedPanel } from '../fold/formed.js';
+import type { FormedPanel } from '../fold/formed/formed.js';
 import type { FastenerNeeds } from '../joining/fastener.js';
 import type { KeepOff } from '../joining/layout.js';
 import { polygonArea } from '../plane/convex.js';

@@ -1,4 +1,4 @@
-import { compose3, dot3, length3, type Pose, sub3, type Vec3 } from '../fold/space.js';
+import { compose3, dot3, length3, type Pose, sub3, type Vec3 } from '../fold/draft/space.js';
 import { contains } from '../plane/inside.js';
 import { boxOf, type Loop } from '../plane/loop.js';
 import { distance, type Point } from '../plane/point.js';

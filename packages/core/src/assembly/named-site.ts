@@ -1,5 +1,5 @@
-import type { Part } from '../fold/part.js';
-import type { Face, Site } from '../fold/tree.js';
+import type { Face, Site } from '../fold/draft/tree.js';
+import type { Part } from '../fold/settle/part.js';
 import { boxOf } from '../plane/loop.js';
 import { mix } from '../plane/point.js';
 

@@ -1,6 +1,6 @@
-import type { FormedPanel } from '../fold/formed.js';
-import { compose3, dot3, type Pose, place3, scale3, sub3, type Vec3 } from '../fold/space.js';
-import type { Face } from '../fold/tree.js';
+import { compose3, dot3, type Pose, place3, scale3, sub3, type Vec3 } from '../fold/draft/space.js';
+import type { Face } from '../fold/draft/tree.js';
+import type { FormedPanel } from '../fold/formed/formed.js';
 import { convexPieces, intersectConvex, polygonArea } from '../plane/convex.js';
 import type { Point } from '../plane/point.js';
 import { WIDEST_GAP } from './place.js';

@@ -1,4 +1,4 @@
-import { compose3, cross3, dot3, place3, sub3, unit3, type Vec3 } from '../fold/space.js';
+import { compose3, cross3, dot3, place3, sub3, unit3, type Vec3 } from '../fold/draft/space.js';
 import { clipPolygon, convexPieces } from '../plane/convex.js';
 import { dot, type Point } from '../plane/point.js';
 import type { Placed } from './types.js';

@@ -1,8 +1,8 @@
 import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
 import { COMPUTED } from '../errors/source.js';
-import type { FormedPanel } from '../fold/formed.js';
-import type { Hole } from '../fold/tree.js';
+import type { Hole } from '../fold/draft/tree.js';
+import type { FormedPanel } from '../fold/formed/formed.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
 import { distance } from '../plane/point.js';
 import type { Fastened } from './fasten.js';

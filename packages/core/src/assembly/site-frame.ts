@@ -1,4 +1,3 @@
-import type { Formed, FormedPanel } from '../fold/formed.js';
 import {
   add3,
   compose3,
@@ -11,8 +10,9 @@ import {
   turn3,
   unit3,
   type Vec3,
-} from '../fold/space.js';
-import type { Seat, Site } from '../fold/tree.js';
+} from '../fold/draft/space.js';
+import type { Seat, Site } from '../fold/draft/tree.js';
+import type { Formed, FormedPanel } from '../fold/formed/formed.js';
 
 /** A site in space: the seat's point, outward normal of its face, the upright direction on it. */
 export interface SiteFrame {

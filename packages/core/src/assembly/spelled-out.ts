@@ -1,7 +1,7 @@
 import { suggestion } from '../errors/nearest.js';
 import { JobError, type Wording } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import type { Seat } from '../fold/tree.js';
+import type { Seat } from '../fold/draft/tree.js';
 import type { Point } from '../plane/point.js';
 import { cross, dot } from '../plane/point.js';
 import { namedSite } from './named-site.js';

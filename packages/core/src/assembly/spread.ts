@@ -1,7 +1,7 @@
 import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
 import { COMMON_PRACTICE } from '../errors/source.js';
-import { length3, sub3 } from '../fold/space.js';
+import { length3, sub3 } from '../fold/draft/space.js';
 import type { FastenerAsk, FastenerNeeds } from '../joining/fastener.js';
 import { capacity, type FastenerRun, fieldOf, pointsOn, runOf, share } from '../joining/layout.js';
 import { clearRun } from './clear-run.js';

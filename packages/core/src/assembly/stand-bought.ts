@@ -1,7 +1,7 @@
 import { fail, within } from '../errors/problem.js';
-import { boxOfPieces } from '../fold/extent.js';
-import type { Formed, FormedPanel } from '../fold/formed.js';
-import { homePose, type Pose, sub3 } from '../fold/space.js';
+import { homePose, type Pose, sub3 } from '../fold/draft/space.js';
+import { boxOfPieces } from '../fold/formed/extent.js';
+import type { Formed, FormedPanel } from '../fold/formed/formed.js';
 import { bodyOf, type HardwareBlock } from '../hardware/body.js';
 import type { Bought, HardwareSpec } from './bought.js';
 import { boughtNames } from './bought.js';

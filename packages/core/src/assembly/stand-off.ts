@@ -1,10 +1,10 @@
-import { boxOfPieces } from '../fold/extent.js';
-import type { FormedBend } from '../fold/formed.js';
-import { boxDistance, type Prism, panelPrisms } from '../fold/prism.js';
-import { shellDepth } from '../fold/shell.js';
-import { add3, scale3, type Vec3 } from '../fold/space.js';
-import type { Standing } from '../fold/stand.js';
-import type { Site } from '../fold/tree.js';
+import { add3, scale3, type Vec3 } from '../fold/draft/space.js';
+import type { Site } from '../fold/draft/tree.js';
+import { boxOfPieces } from '../fold/formed/extent.js';
+import type { FormedBend } from '../fold/formed/formed.js';
+import { boxDistance, type Prism, panelPrisms } from '../fold/formed/prism.js';
+import { shellDepth } from '../fold/formed/shell.js';
+import type { Standing } from '../fold/formed/stand.js';
 
 /** A part where it stands, and its site of the joint. */
 export type AtSite = readonly [part: Standing, site: Site];

@@ -1,9 +1,9 @@
 import { remark, type Spot } from '../errors/core-findings.js';
 import type { Finding } from '../errors/finding.js';
 import { COMPUTED } from '../errors/source.js';
-import { type Lump, lumpsOf } from '../fold/lump.js';
-import { add3, compose3, dot3, type Pose, place3, sub3, turn3, type Vec3 } from '../fold/space.js';
-import { stand } from '../fold/stand.js';
+import { add3, compose3, dot3, type Pose, place3, sub3, turn3, type Vec3 } from '../fold/draft/space.js';
+import { type Lump, lumpsOf } from '../fold/formed/lump.js';
+import { stand } from '../fold/formed/stand.js';
 import { radians } from '../units/angle.js';
 import type { Bought } from './bought.js';
 import { deepestPair, spotOf } from './fit.js';

@@ -1,8 +1,8 @@
 import type { Path } from '../errors/problem.js';
-import type { Formed } from '../fold/formed.js';
-import type { Part } from '../fold/part.js';
-import type { Pose } from '../fold/space.js';
-import type { Site } from '../fold/tree.js';
+import type { Pose } from '../fold/draft/space.js';
+import type { Site } from '../fold/draft/tree.js';
+import type { Formed } from '../fold/formed/formed.js';
+import type { Part } from '../fold/settle/part.js';
 import type { AnyFastenerKind, FastenerAsk } from '../joining/fastener.js';
 import type { Material } from '../stock/materials.js';
 

@@ -1,7 +1,7 @@
 import type { Remark } from '../errors/finding.js';
-import type { CutBy } from '../fold/cut-back.js';
-import type { FlatPattern } from '../fold/flat.js';
-import type { Sheet } from '../fold/tree.js';
+import type { Sheet } from '../fold/draft/tree.js';
+import type { CutBy } from '../fold/flat/cut-back.js';
+import type { FlatPattern } from '../fold/flat/flat.js';
 import type { Material } from '../stock/materials.js';
 
 /** A planned part as a check sees it. */

@@ -1,6 +1,6 @@
 import { remark } from '../errors/core-findings.js';
 import { cite } from '../errors/source.js';
-import type { FlatBend } from '../fold/flat.js';
+import type { FlatBend } from '../fold/flat/flat.js';
 import { leastRadiusOf } from '../stock/least-radius.js';
 import type { Check } from './check.js';
 

@@ -1,8 +1,8 @@
 import { suggestion } from '../errors/nearest.js';
 import { fail, type Path, within } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import type { Draft, Step } from '../fold/tree.js';
-import { cutout, scribe } from '../fold/verbs.js';
+import type { Draft, Step } from '../fold/draft/tree.js';
+import { cutout, scribe } from '../fold/draft/verbs.js';
 import { compose, type Frame, place } from '../plane/frame.js';
 import type { Point } from '../plane/point.js';
 import { placeLoop } from '../plane/shapes.js';

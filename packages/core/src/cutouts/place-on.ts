@@ -1,7 +1,7 @@
 import { suggestion } from '../errors/nearest.js';
 import { fail, JobError } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import type { Edge, Outline } from '../fold/tree.js';
+import type { Edge, Outline } from '../fold/draft/tree.js';
 import { boxOf } from '../plane/loop.js';
 import { add, cross, mix, outward, type Point, scale, sub, unit } from '../plane/point.js';
 

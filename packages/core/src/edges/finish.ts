@@ -2,12 +2,12 @@ import { curlAllowance } from '../bending/wired-edge.js';
 import { suggestion } from '../errors/nearest.js';
 import { fail, type Path, within } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
-import { hingeAt } from '../fold/hinge.js';
-import { lookupOf } from '../fold/lookup.js';
-import { mouldPoses } from '../fold/settle.js';
-import { AXIS, type Pose, turn3, type Vec3 } from '../fold/space.js';
-import type { Asked, Draft, Panel, Step } from '../fold/tree.js';
-import { flange, hem, type On, wired } from '../fold/verbs.js';
+import { hingeAt } from '../fold/draft/hinge.js';
+import { lookupOf } from '../fold/draft/lookup.js';
+import { AXIS, type Pose, turn3, type Vec3 } from '../fold/draft/space.js';
+import type { Asked, Draft, Panel, Step } from '../fold/draft/tree.js';
+import { flange, hem, type On, wired } from '../fold/draft/verbs.js';
+import { mouldPoses } from '../fold/settle/settle.js';
 import { cornersOf, insetAt, type Neighbour, takenBy, takenByFinish } from './inset.js';
 import type { EdgeParams } from './params.js';
 

@@ -1,7 +1,7 @@
 import { hemFold } from '../bending/hem.js';
 import { outsideSetback } from '../bending/rule.js';
-import { legOf } from '../fold/least.js';
-import type { Edge, EdgeFold, Outline, Panel } from '../fold/tree.js';
+import { legOf } from '../fold/draft/least.js';
+import type { Edge, EdgeFold, Outline, Panel } from '../fold/draft/tree.js';
 import { cross, dot, type Point, sub, unit } from '../plane/point.js';
 import type { EdgeParams } from './params.js';
 

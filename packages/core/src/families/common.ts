@@ -3,7 +3,7 @@ import { cut } from '../cutouts/cut.js';
 import { type CutoutParams, cutoutValue } from '../cutouts/params.js';
 import { finish } from '../edges/finish.js';
 import { type EdgeParams, edgeValue } from '../edges/params.js';
-import type { Step } from '../fold/tree.js';
+import type { Step } from '../fold/draft/tree.js';
 import type { Value, Values } from '../schema/value.js';
 
 const MOST = 200; // of one part

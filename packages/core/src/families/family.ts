@@ -1,9 +1,9 @@
 import type * as z from 'zod/mini';
 import { JobError, type Path } from '../errors/problem.js';
 import { drafted, fold } from '../fold/build.js';
-import { type NamesIn, namedIn } from '../fold/names.js';
-import type { Part } from '../fold/part.js';
-import type { Sheet, Step } from '../fold/tree.js';
+import { type NamesIn, namedIn } from '../fold/draft/names.js';
+import type { Sheet, Step } from '../fold/draft/tree.js';
+import type { Part } from '../fold/settle/part.js';
 import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import { type Given, shapeOf, type Values, type Written, wordsOf } from '../schema/value.js';

@@ -1,7 +1,7 @@
 import { type HemSpec, hemFold } from '../bending/hem.js';
 import { outsideSetback } from '../bending/rule.js';
 import type { Path, Wording } from '../errors/problem.js';
-import type { Sheet } from '../fold/tree.js';
+import type { Sheet } from '../fold/draft/tree.js';
 
 /** Gap kept at corners when the job gives none, mm. Common practice, no source. */
 export const CORNER_GAP = 0.5;

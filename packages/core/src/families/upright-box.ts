@@ -1,5 +1,5 @@
-import { reaches } from '../fold/least.js';
-import type { Sheet } from '../fold/tree.js';
+import { reaches } from '../fold/draft/least.js';
+import type { Sheet } from '../fold/draft/tree.js';
 import { type DerivedSize, derivedSize } from './derived.js';
 import { type Complaint, need } from './limits.js';
 import type { Walls } from './walls.js';

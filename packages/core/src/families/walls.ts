@@ -1,6 +1,6 @@
 import type { Path } from '../errors/problem.js';
-import type { Sheet, Step } from '../fold/tree.js';
-import { flange, site } from '../fold/verbs.js';
+import type { Sheet, Step } from '../fold/draft/tree.js';
+import { flange, site } from '../fold/draft/verbs.js';
 
 /** Walls of a box by the compass. */
 export type Side = 'north' | 'south' | 'east' | 'west';

@@ -1,6 +1,6 @@
 import { type WiredEdge, wireAllowance, wireAllowanceRange } from '../bending/wired-edge.js';
 import type { Path } from '../errors/problem.js';
-import { reaches } from '../fold/least.js';
+import { reaches } from '../fold/draft/least.js';
 import { type Complaint, need } from './limits.js';
 
 /** Complaints of an edge whose metal does not go round its wire, or runs on into the panel. @param edge mm @param thickness mm */

@@ -1,11 +1,11 @@
 import { JobError, type Refusal } from '../errors/problem.js';
-import { shortLegs } from './least.js';
-import { lookupOf } from './lookup.js';
-import { openingProblems } from './opening-problems.js';
-import type { Part } from './part.js';
-import { settle } from './settle.js';
-import type { Draft, Sheet, Step } from './tree.js';
-import { thinWebs } from './web.js';
+import { shortLegs } from './draft/least.js';
+import { lookupOf } from './draft/lookup.js';
+import type { Draft, Sheet, Step } from './draft/tree.js';
+import { openingProblems } from './settle/opening-problems.js';
+import type { Part } from './settle/part.js';
+import { settle } from './settle/settle.js';
+import { thinWebs } from './settle/web.js';
 
 /**
  * Build a part: apply the steps in order to an empty draft, then resolve its corners.

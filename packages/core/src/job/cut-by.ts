@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { CutBy, CutTool } from '../fold/cut-back.js';
+import type { CutBy, CutTool } from '../fold/flat/cut-back.js';
 import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 
 /** `cutBy:` of a job as read, mm. */

@@ -1,10 +1,10 @@
 import { JobError } from '../errors/problem.js';
 import type { AnyFamily } from '../families/family.js';
-import { measuredSize } from '../fold/extent.js';
-import { form } from '../fold/form.js';
-import type { Formed } from '../fold/formed.js';
-import type { Part } from '../fold/part.js';
-import type { Sheet } from '../fold/tree.js';
+import type { Sheet } from '../fold/draft/tree.js';
+import { measuredSize } from '../fold/formed/extent.js';
+import { form } from '../fold/formed/form.js';
+import type { Formed } from '../fold/formed/formed.js';
+import type { Part } from '../fold/settle/part.js';
 
 /** A size as it was asked for and as it will be formed. mm */
 export interface FormedSize {

@@ -4,7 +4,7 @@ import { JobError } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
 import { FAMILIES } from '../families/index.js';
-import type { FlatMark } from '../fold/flat.js';
+import type { FlatMark } from '../fold/flat/flat.js';
 import type { JobPart } from './job.js';
 import { jobReader } from './job-reader.js';
 import { type JobPlan, planJob } from './plan.js';

@@ -1,7 +1,7 @@
 import type { RuleKind } from '../bending/kind.js';
 import type { StripBend } from '../bending/strip-bend.js';
 import { fail, within } from '../errors/problem.js';
-import type { Sheet } from '../fold/tree.js';
+import type { Sheet } from '../fold/draft/tree.js';
 import { gaugedThickness } from '../schema/gauge.js';
 import type { MetalRow, RackRows } from '../schema/rack-rows.js';
 import type { Material } from '../stock/materials.js';

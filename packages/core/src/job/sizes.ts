@@ -3,7 +3,7 @@ import { suggestion } from '../errors/nearest.js';
 import { JobError, type Path, type Problem, sayIn } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { AnyFamily } from '../families/family.js';
-import type { Sheet } from '../fold/tree.js';
+import type { Sheet } from '../fold/draft/tree.js';
 import { parseLength, type Unit } from '../units/length.js';
 import { grownSizes } from './formed-sizes.js';
 

@@ -5,7 +5,7 @@ import { corner, loopArea } from '@tinwright/core/internal';
 import { areaPathsD, EndType, inflatePathsD, JoinType, type PathsD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { clip, inside } from '../../src/fold/outline.js';
+import { clip, inside } from '../../src/fold/draft/outline.js';
 
 const inset = (outline: Outline, by: number): Outline =>
   outline.reduce<Outline>((left, e, i) => clip(left, inside(outline, i, by), e.name), outline);

@@ -1,6 +1,6 @@
-import { rectangle } from '../../fold/outline.js';
-import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
+import { rectangle } from '../../fold/draft/outline.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, flange, panel, type SeatSpec, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import { type BentStripParams, check, radiusAt, values } from './params.js';

@@ -1,5 +1,5 @@
 import type { Path } from '../../errors/problem.js';
-import type { Sheet } from '../../fold/tree.js';
+import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import type { Complaint } from '../limits.js';
 

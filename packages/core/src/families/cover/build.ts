@@ -1,8 +1,8 @@
 import { lap } from '../../fold/corners/lap.js';
 import { square } from '../../fold/corners/square.js';
-import { rectangle } from '../../fold/outline.js';
-import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hole, panel, site } from '../../fold/verbs.js';
+import { rectangle } from '../../fold/draft/outline.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, corners, flange, hole, panel, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { ENDS, SIDES, spanOf } from '../walls.js';
 import { describe } from './describe.js';

@@ -1,7 +1,7 @@
-import { nip, rectangle } from '../../fold/outline.js';
-import { slot } from '../../fold/slot.js';
-import type { Outline, Sheet, Step } from '../../fold/tree.js';
-import { asked, flange, panel, type SeatSpec, site } from '../../fold/verbs.js';
+import { nip, rectangle } from '../../fold/draft/outline.js';
+import { slot } from '../../fold/draft/slot.js';
+import type { Outline, Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, flange, panel, type SeatSpec, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { ENDS } from '../walls.js';
 import { describe } from './describe.js';

@@ -1,7 +1,7 @@
-import type { CornerStyle } from '../../fold/corner-style.js';
-import { rectangle } from '../../fold/outline.js';
-import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel, scribe, site } from '../../fold/verbs.js';
+import type { CornerStyle } from '../../fold/draft/corner-style.js';
+import { rectangle } from '../../fold/draft/outline.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, corners, flange, hem, panel, scribe, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { setback } from '../limits.js';
 import { ENDS } from '../walls.js';

@@ -1,8 +1,8 @@
-import type { CornerStyle } from '../../fold/corner-style.js';
 import { mitre } from '../../fold/corners/mitre.js';
-import { rectangle } from '../../fold/outline.js';
-import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel, site, wired } from '../../fold/verbs.js';
+import type { CornerStyle } from '../../fold/draft/corner-style.js';
+import { rectangle } from '../../fold/draft/outline.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, corners, flange, hem, panel, site, wired } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { ENDS, SIDES, type Side } from '../walls.js';
 import { describe } from './describe.js';

@@ -1,6 +1,6 @@
 import { outsideSetback } from '../../bending/rule.js';
-import { LEAST_METAL, reaches } from '../../fold/least.js';
-import type { Sheet } from '../../fold/tree.js';
+import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
+import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { degrees, radians } from '../../units/angle.js';
 import { cornerGap } from '../corner-values.js';

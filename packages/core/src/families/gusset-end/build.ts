@@ -1,6 +1,6 @@
-import { nip } from '../../fold/outline.js';
-import type { Edge, Outline, Sheet, Step } from '../../fold/tree.js';
-import { asked, panel, site } from '../../fold/verbs.js';
+import { nip } from '../../fold/draft/outline.js';
+import type { Edge, Outline, Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, panel, site } from '../../fold/draft/verbs.js';
 import { distance } from '../../plane/point.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';

@@ -1,5 +1,5 @@
-import { reaches } from '../../fold/least.js';
-import type { Sheet } from '../../fold/tree.js';
+import { reaches } from '../../fold/draft/least.js';
+import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { LEAST_EDGE, NIP_CLEARANCE, nipValue } from '../corner-values.js';
 import { type Complaint, need } from '../limits.js';

@@ -1,10 +1,10 @@
-import type { CornerStyle } from '../../fold/corner-style.js';
 import { reliefHole } from '../../fold/corners/relief.js';
 import { slant } from '../../fold/corners/slant.js';
 import { square } from '../../fold/corners/square.js';
-import { rectangle } from '../../fold/outline.js';
-import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel, type SeatSpec, site } from '../../fold/verbs.js';
+import type { CornerStyle } from '../../fold/draft/corner-style.js';
+import { rectangle } from '../../fold/draft/outline.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, corners, flange, hem, panel, type SeatSpec, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { ENDS, LONG_SIDES } from '../walls.js';
 import { describe } from './describe.js';

@@ -1,5 +1,5 @@
-import { reaches } from '../../fold/least.js';
-import type { Sheet } from '../../fold/tree.js';
+import { reaches } from '../../fold/draft/least.js';
+import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';

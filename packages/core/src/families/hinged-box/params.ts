@@ -1,5 +1,5 @@
-import { LEAST_METAL, reaches } from '../../fold/least.js';
-import type { Sheet } from '../../fold/tree.js';
+import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
+import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { boxCorner, cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';

@@ -1,5 +1,5 @@
-import type { Sheet, Step } from '../../fold/tree.js';
-import { cutout } from '../../fold/verbs.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { cutout } from '../../fold/draft/verbs.js';
 import { placeLoop, roundedRectangle } from '../../plane/shapes.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { panSteps } from '../flared-pan/build.js';

@@ -1,5 +1,5 @@
-import { LEAST_METAL, reaches } from '../../fold/least.js';
-import type { Sheet } from '../../fold/tree.js';
+import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
+import type { Sheet } from '../../fold/draft/tree.js';
 import type { Point } from '../../plane/point.js';
 import { type Given, value as v } from '../../schema/value.js';
 import type { DerivedSize } from '../derived.js';

@@ -1,6 +1,6 @@
-import { polygon } from '../../fold/outline.js';
-import type { Outline, Sheet, Step } from '../../fold/tree.js';
-import { asked, flange, panel, site } from '../../fold/verbs.js';
+import { polygon } from '../../fold/draft/outline.js';
+import type { Outline, Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, flange, panel, site } from '../../fold/draft/verbs.js';
 import { add, type Point, scale } from '../../plane/point.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { setback } from '../limits.js';

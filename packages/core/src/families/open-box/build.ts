@@ -1,9 +1,9 @@
-import type { CornerStyle } from '../../fold/corner-style.js';
 import { lap } from '../../fold/corners/lap.js';
 import { square } from '../../fold/corners/square.js';
-import { rectangle } from '../../fold/outline.js';
-import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel } from '../../fold/verbs.js';
+import type { CornerStyle } from '../../fold/draft/corner-style.js';
+import { rectangle } from '../../fold/draft/outline.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, corners, flange, hem, panel } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { cornerTabs, SIDES, type Side, tabInset, type Walls, wallSites } from '../walls.js';
 import { describe } from './describe.js';

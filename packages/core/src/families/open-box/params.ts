@@ -1,8 +1,8 @@
 import { type HemSpec, hemFold } from '../../bending/hem.js';
-import type { Relief } from '../../fold/corner-style.js';
 import { reliefHole, reliefSlot } from '../../fold/corners/relief.js';
-import { LEAST_METAL, reaches } from '../../fold/least.js';
-import type { Sheet } from '../../fold/tree.js';
+import type { Relief } from '../../fold/draft/corner-style.js';
+import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
+import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { cornerGap } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';

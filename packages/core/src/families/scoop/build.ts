@@ -1,7 +1,7 @@
-import type { CornerStyle } from '../../fold/corner-style.js';
-import { polygon } from '../../fold/outline.js';
-import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hem, panel, site, wired } from '../../fold/verbs.js';
+import type { CornerStyle } from '../../fold/draft/corner-style.js';
+import { polygon } from '../../fold/draft/outline.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, corners, flange, hem, panel, site, wired } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';
 import {

@@ -1,7 +1,7 @@
 import { square } from '../../fold/corners/square.js';
-import { polygon } from '../../fold/outline.js';
-import type { Outline, Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, hole, panel, site } from '../../fold/verbs.js';
+import { polygon } from '../../fold/draft/outline.js';
+import type { Outline, Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, corners, flange, hole, panel, site } from '../../fold/draft/verbs.js';
 import { distance, type Point } from '../../plane/point.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { describe } from './describe.js';

@@ -1,7 +1,7 @@
 import { square } from '../../fold/corners/square.js';
-import { rectangle } from '../../fold/outline.js';
-import type { Sheet, Step } from '../../fold/tree.js';
-import { asked, corners, flange, panel, site } from '../../fold/verbs.js';
+import { rectangle } from '../../fold/draft/outline.js';
+import type { Sheet, Step } from '../../fold/draft/tree.js';
+import { asked, corners, flange, panel, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { outsideWalls } from '../upright-box.js';
 import { cornerTabs, SIDES, type Side, spanOf, tabInset, wallSites } from '../walls.js';

@@ -1,4 +1,4 @@
-import type { CornerStyle, Relief } from '../corner-style.js';
+import type { CornerStyle, Relief } from '../draft/corner-style.js';
 
 /**
  * Closed corner of two upright walls: the walls on the `over` edges run to the outside and cover the ends of the

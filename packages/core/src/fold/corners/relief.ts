@@ -1,5 +1,5 @@
 import { MM_PER_INCH } from '../../units/length.js';
-import type { Relief } from '../corner-style.js';
+import type { Relief } from '../draft/corner-style.js';
 
 const EIGHTH = MM_PER_INCH / 8;
 

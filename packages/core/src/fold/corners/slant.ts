@@ -1,4 +1,4 @@
-import type { CornerStyle, Relief } from '../corner-style.js';
+import type { CornerStyle, Relief } from '../draft/corner-style.js';
 
 /**
  * Slant notch: tabs that share a plane are cut along the mitre between them; any other flange is cut back at 45°

@@ -1,4 +1,4 @@
-import type { CornerStyle, Relief } from '../corner-style.js';
+import type { CornerStyle, Relief } from '../draft/corner-style.js';
 
 /**
  * Square notch: both flanges end straight at the neighbour's tangent line, further back where the gap asks for it;

@@ -1,4 +1,4 @@
-import type { CornerStyle, Relief } from '../corner-style.js';
+import type { CornerStyle, Relief } from '../draft/corner-style.js';
 
 /**
  * V notch: flanges that come together when the panels they hang on are bent are cut along the plane between them, so
