@@ -1,9 +1,8 @@
-import { join } from 'node:path';
-import { type AnyFamily, type Finding, JobError, problemText } from '@tinwright/core';
-import type { Blank, Progress, Rack, ShearEffort, ShearPlan, Short } from '@tinwright/cutting';
+import { type AnyFamily, JobError, problemText } from '@tinwright/core';
+import type { Rack, ShearPlan } from '@tinwright/cutting';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
-import { type Host, paint, table } from '../host/console.js';
+import type { Host } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
 import {
   type AnyCommand,
@@ -14,9 +13,10 @@ import {
   SHOP_OPTION,
 } from '../line/command.js';
 import { type OpenRack, stockKnown } from '../open/open-rack.js';
-import { findingEntries, findingLines } from '../print/findings.js';
-import { spoken } from '../print/spoken.js';
+import { tellShear } from '../print/shear-text.js';
+import { leftOut } from '../stock/left-out.js';
 import { type JobBlanks, openBlanks } from '../stock/shear-blanks.js';
+import { coverFor, shearEffort, watchedEffort } from '../stock/shear-effort.js';
 import { spareFile } from '../write/spare-file.js';
 import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
 
@@ -35,10 +35,6 @@ interface Options {
   readonly lang: Language;
   readonly json: boolean;
 }
-
-const MOST_STEPS = 100_000_000;
-const MOST_SECONDS = 86_400;
-const LARGEST_SEED = 2 ** 31;
 
 export const shear: AnyCommand = command<Options>({
   verb: 'shear',
@@ -77,7 +73,7 @@ export const shear: AnyCommand = command<Options>({
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   const { json, rack: file } = options;
   const no = (message: string) => refuse(host, json, 'usage', 'shear', message);
-  const effort = await effortOf(options);
+  const effort = await shearEffort(options);
   if (typeof effort === 'string') return no(effort);
   if (options['keep-offcuts'] && file === undefined) return no('--keep-offcuts is for --rack FILE');
   const jobs = await openBlanks(host, options.job, json, families, options.shop);
@@ -104,59 +100,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const failed = await writing(host, json, () => write(options, jobs, opened, plans));
   if (failed !== EXIT.done) return failed;
   const findings = await leftOut(plans, jobs, opened.rack);
-  tell(host, options, jobs, plans, findings);
+  tellShear(host, { ...options, units }, plans, findings);
   return findings.length > 0 ? EXIT.findings : EXIT.done;
-}
-
-/** Steps and seed as they were given, or a sentence about what cannot be. */
-async function effortOf({ seed, steps, seconds }: Options): Promise<ShearEffort | string> {
-  const { SHEAR_EFFORT } = await import('@tinwright/cutting');
-  const whole = (name: string, text: string, most: number) => {
-    const n = Number(text);
-    const fine = /^\d+$/.test(text) && n <= most;
-    return fine ? n : `--${name}: ${text} given, a whole number from 0 to ${most} allowed`;
-  };
-  const read = [
-    whole('seed', seed, LARGEST_SEED),
-    steps === undefined ? SHEAR_EFFORT.steps.sheets : whole('steps', steps, MOST_STEPS),
-  ];
-  const wrong = read.find((v) => typeof v === 'string');
-  if (typeof wrong === 'string') return wrong;
-  const [own, most] = read as [number, number];
-  const time = seconds === undefined ? Number.POSITIVE_INFINITY : Number(seconds);
-  if (!(time >= 0) || (time > MOST_SECONDS && seconds !== undefined))
-    return `--seconds: ${seconds} given, 0 to ${MOST_SECONDS} allowed`;
-  const offcut = Math.min(most, SHEAR_EFFORT.steps.offcut);
-  const neat = Math.min(most, SHEAR_EFFORT.steps.neat);
-  return { seed: own, steps: { sheets: most, offcut, neat }, enough: within(time) };
-}
-
-/** Pieces from which on a linear programme is worth loading. */
-const MANY_PIECES = 60;
-
-async function coverFor({ blanks }: JobBlanks): Promise<Pick<ShearEffort, 'cover'>> {
-  if (blanks.reduce((sum, b) => sum + b.quantity, 0) < MANY_PIECES) return {};
-  const { loadCoverSolver } = await import('../stock/cover-solver.js');
-  return { cover: await loadCoverSolver() };
-}
-
-/** The effort with a sign of how far it is; a metal after the other starts anew. */
-async function watchedEffort(host: Host, effort: ShearEffort) {
-  const { sheets, offcut, neat } = effort.steps;
-  const bar = await host.progress?.('shear', sheets + offcut + neat);
-  const enough = (at: Progress) => {
-    bar?.to(at.steps);
-    return effort.enough(at);
-  };
-  return { watched: { ...effort, enough }, end: () => bar?.end() };
-}
-
-/** Shares of the time after which each goal gives way to the next. */
-const SHARES = { sheets: 0.7, offcut: 0.85, neat: 1 } as const;
-
-function within(seconds: number): (at: Progress) => boolean {
-  const start = Date.now();
-  return ({ stage }) => (Date.now() - start) / 1000 >= seconds * SHARES[stage];
 }
 
 /** Where nobody says what stock there is, sheets of the usual sizes, as many as needed. */
@@ -211,72 +156,4 @@ async function write(
   const set = () => writeSet(out, files);
   if (!keep || file === undefined || bytes === null) return set();
   await (await import('../stock/cut-rack.js')).cutRack({ file, bytes, job }, plans, set);
-}
-
-function tell(
-  host: Host,
-  { out, json, lang }: Options,
-  jobs: JobBlanks,
-  plans: readonly ShearPlan[],
-  findings: readonly Finding[],
-): void {
-  const units = jobs.plans[0]?.job.units ?? 'mm';
-  const sheets = plans.flatMap((p) => p.sheets);
-  const area = (list: readonly { readonly w: number; readonly h: number }[]) =>
-    list.reduce((sum, { w, h }) => sum + w * h, 0);
-  const whole = sheets.reduce((sum, { stock }) => sum + stock.x * stock.y, 0);
-  const used = sheets.reduce((sum, s) => sum + area(s.parts), 0);
-  const kept = sheets.reduce((sum, s) => sum + area(s.offcuts), 0);
-  const sum = (of: (p: ShearPlan) => number) => plans.reduce((t, p) => t + of(p), 0);
-  const share = (a: number) => (whole === 0 ? 0 : Number((a / whole).toFixed(4)));
-  const answer = {
-    sheets: sheets.length,
-    used: share(used),
-    offcuts: share(kept),
-    waste: share(whole - used - kept),
-    cuts: sum((p) => p.steps.length),
-    settings: sum((p) => p.settings),
-    cost: sum((p) => p.cost),
-    bound: sum((p) => p.bound),
-    missing: findings.map((f) => ({ part: f.part, ...shortOf(f) })),
-    findings: findingEntries(findings, units, lang),
-  };
-  if (json) {
-    host.out(`${JSON.stringify({ out, ...answer }, null, 2)}\n`);
-    return;
-  }
-  const { words, percent, size } = spoken(lang, units);
-  const rows = sheets.map(({ stock, parts, offcuts: [largest] }, i) => [
-    paint(host, 'bold', words.sheet(i + 1)),
-    stock.name,
-    words.blanks(parts.length),
-    words.used(percent(area(parts) / (stock.x * stock.y))),
-    largest === undefined ? words.noOffcut : words.offcut(size(largest.w, largest.h)),
-  ]);
-  if (rows.length > 0) host.out(table(rows));
-  host.out(`${words.cuts(answer.cuts, answer.settings)} ${words.open(join(out, 'shear.pdf'))}\n`);
-  for (const line of findingLines(host, findings, units, lang)) host.out(`${line}\n`);
-}
-
-/** What is missing, for programs: pieces, kg of parts, sheets of the nearest kind by area alone. */
-function shortOf({ values }: Finding) {
-  const { count, kg, sheets, of } = values as Short;
-  return { count, kg, sheets, of: of?.name ?? '' };
-}
-
-/** What no sheet was left for. */
-async function leftOut(
-  plans: readonly ShearPlan[],
-  { blanks, parts }: JobBlanks,
-  rack: Rack,
-): Promise<readonly Finding[]> {
-  const { leftOutFinding } = await import('@tinwright/cutting/internal');
-  return plans.flatMap((plan) =>
-    plan.missing.map(({ part, count }) => {
-      const blank = blanks.find((b) => b.part === part) as Blank;
-      const mass = parts.find((p) => p.part === part)?.mass ?? 0;
-      const left = { ...blank, count, mass, area: blank.x * blank.y, why: 'stock-short' as const };
-      return leftOutFinding(left, rack.sheets);
-    }),
-  );
 }
