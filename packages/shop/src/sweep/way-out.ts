@@ -33,8 +33,6 @@ export function hasWayOut(room: SweepRoom): boolean {
     ({ piece, against }): Piece => ({
       ...flat(piece),
       against: against.map((o) => obstacles[shapes.indexOf(o)] as Obstacle),
-      x: new Float64Array(piece.length),
-      z: new Float64Array(piece.length),
     }),
   );
   // tilted about its hindmost corner, which has the least room
@@ -45,21 +43,26 @@ export function hasWayOut(room: SweepRoom): boolean {
 
 function over(
   pieces: readonly Piece[],
-  room: SweepRoom,
+  { past, down }: SweepRoom,
   about: Point,
   { step, tilt: turn }: Lattice,
 ): boolean {
-  const seen = new Set<number>();
   // by how far out the body is, furthest first: a list for each millimetre
   const ranks: number[][] = [];
   let best = 0;
+  const lowest = -Math.min(down, FAR);
+  const most = Math.ceil(MOST_TILT / turn);
+  const seen = new Poses(Math.ceil(FAR / step), most);
+  const tilts: (readonly Tilted[] | undefined)[] = [];
+  const at = (tilt: number): readonly Tilted[] => {
+    tilts[tilt + most] ??= pieces.map((p) => tilted(p, about, (tilt * turn * Math.PI) / 180));
+    return tilts[tilt + most] as readonly Tilted[];
+  };
   const push = (x: number, z: number, tilt: number): boolean => {
-    const key = ((x + 1024) * 2048 + (z + 1024)) * 256 + tilt + 128;
-    if (seen.has(key)) return false;
-    seen.add(key);
-    const least = freeAt(pieces, about, [x * step, z * step], (tilt * turn * Math.PI) / 180);
+    if (!seen.add(x, z, tilt)) return false;
+    const least = freeAt(at(tilt), x * step, z * step);
     if (Number.isNaN(least)) return false;
-    if (least > room.past) return true;
+    if (least > past) return true;
     const rank = Math.max(0, Math.round(least + 1000));
     ranks[rank] ??= [];
     (ranks[rank] as number[]).push(x, z, tilt);
@@ -69,38 +72,59 @@ function over(
   if (push(0, 0, 0)) return true;
   for (let looked = 0; looked < MOST_LOOKED; looked++) {
     while (best >= 0 && !ranks[best]?.length) best -= 1;
-    const at = ranks[best];
-    if (at === undefined) return false;
-    const [tilt, z, x] = [at.pop(), at.pop(), at.pop()] as [number, number, number];
-    for (const [dx, dz, dt] of MOVES) {
-      const [nx, nz, nt] = [x + dx, z + dz, tilt + dt];
-      if (nz * step < -room.down || nz * step > FAR || Math.abs(nx * step) > FAR) continue;
+    const rank = ranks[best];
+    if (rank === undefined) return false;
+    const tilt = rank.pop() as number;
+    const z = rank.pop() as number;
+    const x = rank.pop() as number;
+    for (let m = 0; m < MOVES.length; m += 3) {
+      const nx = x + (MOVES[m] as number);
+      const nz = z + (MOVES[m + 1] as number);
+      const nt = tilt + (MOVES[m + 2] as number);
+      if (nz * step < lowest || nz * step > FAR || Math.abs(nx * step) > FAR) continue;
       if (Math.abs(nt * turn) <= MOST_TILT && push(nx, nz, nt)) return true;
     }
   }
   return false;
 }
 
+/** Poses of a lattice that were come to: a bit each, a plane of them for every tilt that is. */
+class Poses {
+  readonly #planes: (Int32Array | undefined)[] = [];
+  readonly #far: number;
+  readonly #side: number;
+  readonly #tilts: number;
+
+  constructor(far: number, tilts: number) {
+    this.#far = far;
+    this.#side = 2 * far + 1;
+    this.#tilts = tilts;
+  }
+
+  /** True for one that was not there before. */
+  add(x: number, z: number, tilt: number): boolean {
+    const plane = this.#planeOf(tilt);
+    const at = (x + this.#far) * this.#side + z + this.#far;
+    const word = plane[at >> 5] as number;
+    const bit = 1 << (at & 31);
+    plane[at >> 5] = word | bit;
+    return (word & bit) === 0;
+  }
+
+  #planeOf(tilt: number): Int32Array {
+    this.#planes[tilt + this.#tilts] ??= new Int32Array((this.#side * this.#side + 31) >> 5);
+    return this.#planes[tilt + this.#tilts] as Int32Array;
+  }
+}
+
 const TURNS = [-1, 0, 1].flatMap((x) => [-1, 0, 1].flatMap((z) => [-1, 1].map((t) => [x, z, t] as const)));
-const MOVES: readonly (readonly [number, number, number])[] = [
-  [1, 0, 0],
-  [-1, 0, 0],
-  [0, -1, 0],
-  [0, 1, 0],
-  ...TURNS,
-];
+/** Steps along x and z and turns, three numbers each: read some million times. */
+const MOVES: readonly number[] = [[1, 0, 0], [-1, 0, 0], [0, -1, 0], [0, 1, 0], ...TURNS].flat();
 
 /** A convex polygon as plain rows of numbers. */
 interface Flat {
   readonly px: Float64Array;
   readonly pz: Float64Array;
-}
-
-interface Piece extends Flat {
-  readonly against: readonly Obstacle[];
-  /** Its corners in the pose looked at; written anew for each. */
-  readonly x: Float64Array;
-  readonly z: Float64Array;
 }
 
 interface Box {
@@ -111,6 +135,20 @@ interface Box {
 }
 
 interface Obstacle extends Flat, Box {}
+
+interface Piece extends Flat {
+  readonly against: readonly Obstacle[];
+}
+
+/** A piece at one tilt, with the box round it. */
+interface Tilted extends Box {
+  readonly tx: Float64Array;
+  readonly tz: Float64Array;
+  readonly against: readonly Obstacle[];
+  /** Its corners in the pose looked at; written anew for each. */
+  readonly x: Float64Array;
+  readonly z: Float64Array;
+}
 
 const flat = (shape: Convex): Flat => ({
   px: Float64Array.from(shape, (p) => p[0]),
@@ -129,36 +167,41 @@ function obstacleOf(shape: Convex): Obstacle {
   return { ...flat(smaller), x0: x0 + PLAY, x1: x1 - PLAY, z0: z0 + PLAY, z1: z1 - PLAY };
 }
 
+/** A piece as it is tilted, before it is moved. */
+function tilted({ px, pz, against }: Piece, [ax, az]: Point, tilt: number): Tilted {
+  const [c, s] = [Math.cos(tilt), Math.sin(tilt)];
+  const [tx, tz] = [new Float64Array(px.length), new Float64Array(px.length)];
+  for (let i = 0; i < px.length; i++) {
+    const [p, q] = [(px[i] as number) - ax, (pz[i] as number) - az];
+    tx[i] = c * p - s * q + ax;
+    tz[i] = s * p + c * q + az;
+  }
+  const box = { x0: Math.min(...tx), x1: Math.max(...tx), z0: Math.min(...tz), z1: Math.max(...tz) };
+  return { tx, tz, ...box, against, x: new Float64Array(px.length), z: new Float64Array(px.length) };
+}
+
 /** How far out the hindmost corner lies in a pose; NaN where the body runs into something. */
-function freeAt(pieces: readonly Piece[], about: Point, by: Point, tilt: number): number {
+function freeAt(pieces: readonly Tilted[], dx: number, dz: number): number {
   let least = Infinity;
   for (const piece of pieces) {
-    const box = place(piece, about, by, tilt);
-    if (box.x0 < least) least = box.x0;
+    const [x0, x1, z0, z1] = [piece.x0 + dx, piece.x1 + dx, piece.z0 + dz, piece.z1 + dz];
+    if (x0 < least) least = x0;
+    let moved = false;
     for (const o of piece.against) {
-      if (box.x1 <= o.x0 || box.x0 >= o.x1 || box.z1 <= o.z0 || box.z0 >= o.z1) continue;
+      if (x1 <= o.x0 || x0 >= o.x1 || z1 <= o.z0 || z0 >= o.z1) continue;
+      if (!moved) move(piece, dx, dz);
+      moved = true;
       if (!parted(piece.x, piece.z, o.px, o.pz) && !parted(o.px, o.pz, piece.x, piece.z)) return Number.NaN;
     }
   }
   return least;
 }
 
-/** Corners of a piece in a pose, and the box round them. */
-function place({ px, pz, x, z }: Piece, [ax, az]: Point, [dx, dz]: Point, tilt: number): Box {
-  const [c, s] = [Math.cos(tilt), Math.sin(tilt)];
-  let [x0, x1, z0, z1] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (let i = 0; i < px.length; i++) {
-    const [p, q] = [(px[i] as number) - ax, (pz[i] as number) - az];
-    const u = c * p - s * q + ax + dx;
-    const v = s * p + c * q + az + dz;
-    x[i] = u;
-    z[i] = v;
-    x0 = Math.min(x0, u);
-    x1 = Math.max(x1, u);
-    z0 = Math.min(z0, v);
-    z1 = Math.max(z1, v);
+function move({ tx, tz, x, z }: Tilted, dx: number, dz: number): void {
+  for (let i = 0; i < tx.length; i++) {
+    x[i] = (tx[i] as number) + dx;
+    z[i] = (tz[i] as number) + dz;
   }
-  return { x0, x1, z0, z1 };
 }
 
 /** True when a side of the first polygon parts the two. */

@@ -66,7 +66,9 @@ function chancesOf(problem: BendProblem, step: number): readonly Chance[] {
       (ways[o.index] ?? []).map((way): Chance => {
         const lost = work.steps.filter(
           ({ index }) =>
-            !o.steps.includes(index) && way.station.prospect(o, way.held, maskOf([index])) === null,
+            has(work.all, index) &&
+            !o.steps.includes(index) &&
+            way.station.prospect(o, way.held, maskOf([index])) === null,
         );
         return { way, lost: union(maskOf(lost.map((l) => l.index)), o.before) };
       }),

@@ -107,23 +107,30 @@ function watched<Tool extends string>(
   const used = (s: StandingLump<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
   const all = states(work, bends);
-  if (!all.some((m) => used(at(m)))) return null;
-  const certain = keptBy(steps, (own) => shared(all.filter((m) => within(own, m)).map(at)));
-  const ever = all.some((m) => certain(m).stopped || certain(m).takes.length > 0);
-  return { steps, at, certain, ever };
+  const whole = all.at(-1) as Mask;
+  if (!used(at(whole)) && !all.some((m) => used(at(m)))) return null;
+  const certain = keptBy(steps, (own) => shared(at, all, own));
+  // what is certain in any state is so when all is done
+  const { stopped, takes } = certain(whole);
+  return { steps, at, certain, ever: stopped || takes.length > 0 };
 }
 
 const NOTHING: Certain = { stopped: false, takes: [] };
 
-/** What all of these have in common. */
-function shared(standings: readonly (StandingLump | null)[]): Certain {
-  const stopped = standings.every((s) => s?.clauses.some((c) => c.stops !== null) === true);
-  const spans = standings.map((s): Interval => {
-    const takes = s?.clauses.flatMap((c) => (c.takes === null ? [] : [c.takes])) ?? [];
+/** What all states that hold these steps have in common. */
+function shared(at: (done: Mask) => StandingLump | null, states: readonly Mask[], own: Mask): Certain {
+  let stopped = true;
+  let [from, to] = [-Infinity, Infinity];
+  for (const state of states) {
+    if (!within(own, state)) continue;
+    const clauses = at(state)?.clauses ?? [];
+    stopped &&= clauses.some((c) => c.stops !== null);
+    const takes = clauses.flatMap((c) => (c.takes === null ? [] : [c.takes]));
     // several solids of a lump lie side by side, or on each other
-    return takes.length === 1 ? (takes[0] as Interval) : [Infinity, -Infinity];
-  });
-  const [from, to] = [Math.max(...spans.map((s) => s[0])), Math.min(...spans.map((s) => s[1]))];
+    const [a, b] = takes.length === 1 ? (takes[0] as Interval) : [Infinity, -Infinity];
+    [from, to] = [Math.max(from, a), Math.min(to, b)];
+    if (!stopped && from >= to) return NOTHING;
+  }
   return { stopped, takes: from < to ? [[from, to]] : [] };
 }
 
