@@ -3,7 +3,8 @@ import type { OutFile } from '@tinwright/files';
 import { LANGUAGES } from '@tinwright/words/internal';
 import { pagesHtml } from './html/write.js';
 import type { Making } from './packet/making.js';
-import { type PacketOptions, packetPages } from './packet/packet-pages.js';
+import { type PacketOptions, packetSheets } from './packet/packet-pages.js';
+import { drawn, oneByOne } from './page/pending.js';
 import { isPlainPage, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
 import type { SpareFile } from './plan-files.js';
@@ -30,14 +31,15 @@ export async function packetFiles(
   spare: SpareFile | null = null,
 ): Promise<PacketFiles> {
   let { face = typeface() } = options;
-  let pages = packetPages(plan, making, { ...options, face });
-  if (spare !== null && face.spare === null && !pages.every(isPlainPage)) {
+  let sheets = packetSheets(plan, making, { ...options, face });
+  if (spare !== null && face.spare === null && !sheets.every((s) => isPlainPage(drawn(s)))) {
     const { spareFont } = await import('./page/spare-font.js'); // only here: the library takes its time to load
     face = typeface(spareFont(await spare()));
-    pages = packetPages(plan, making, { ...options, face });
+    sheets = packetSheets(plan, making, { ...options, face });
   }
   const { packet, plans } = LANGUAGES[options.language ?? 'en'];
   const info = { title: packet.packet(plan.job.name), language: plans.language };
+  const pages = oneByOne(sheets);
   const files = await Promise.all(
     forms.map(async (form): Promise<OutFile> => {
       const content =
@@ -47,5 +49,5 @@ export async function packetFiles(
       return { path: `packet.${form}`, content };
     }),
   );
-  return { pages: pages.length, files };
+  return { pages: sheets.length, files };
 }

@@ -15,10 +15,17 @@ export interface HtmlInfo {
 /**
  * Pages as one HTML file without script: each an SVG at true size, a link to each that can be led to, sheets of their
  * own sizes when it is printed.
+ * @param pages asked for one by one
  */
-export function pagesHtml(pages: readonly Page[], { title, language, contents }: HtmlInfo): string {
-  const sizes = [...new Set(pages.map(sizeName))];
-  const links = pages.flatMap((p) => p.anchors ?? []);
+export function pagesHtml(pages: Iterable<Page>, { title, language, contents }: HtmlInfo): string {
+  const sizes = new Set<string>();
+  const links: Link[] = [];
+  const sections: string[] = [];
+  for (const page of pages) {
+    sizes.add(sizeName(page));
+    links.push(...(page.anchors ?? []));
+    sections.push(sectionOf(page, language));
+  }
   const style = [
     'body{margin:0;background:#fff;color:#000;font-family:Helvetica,Arial,sans-serif}',
     'nav{padding:1em}nav li{margin:.2em 0}',
@@ -28,7 +35,7 @@ export function pagesHtml(pages: readonly Page[], { title, language, contents }:
     '@media screen{body{background:#ddd}section svg{box-shadow:0 0 2mm #888}}',
     '@media print{nav{display:none}section{margin:0}svg{max-width:none}}',
     '@page{margin:0}',
-    ...sizes.map((name) => {
+    ...[...sizes].map((name) => {
       const [w, h] = name.slice(1).replaceAll('_', '.').split('x');
       return `@page ${name}{size:${w}mm ${h}mm;margin:0}.${name}{page:${name}}`;
     }),
@@ -49,7 +56,7 @@ ${style}
 ${listOf(links)}
 </nav>
 <main>
-${pages.map((p) => sectionOf(p, language)).join('\n')}
+${sections.join('\n')}
 </main>
 </body>
 </html>

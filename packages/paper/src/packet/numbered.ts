@@ -1,6 +1,7 @@
 import type { Flowing } from '../page/flow.js';
 import { letter } from '../page/letter.js';
-import type { Page } from '../page/page.js';
+import type { Words } from '../page/page.js';
+import type { PendingPage } from '../page/pending.js';
 import { tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
 
@@ -15,19 +16,19 @@ const SIDE = 10; // mm from the left or right edge
  * @param cover lays itself out round the list; as many pages whatever numbers stand in it
  */
 export function numbered(
-  cover: (contents: readonly Flowing[]) => readonly Page[],
-  body: readonly Page[],
+  cover: (contents: readonly Flowing[]) => readonly PendingPage[],
+  body: readonly PendingPage[],
   kit: PacketKit,
-): readonly Page[] {
+): readonly PendingPage[] {
   // what stands on the cover itself is known once it is laid out, and on which page once the list is as long as it will be
-  const behind = (own: readonly Page[]) => [...own, ...body];
+  const behind = (own: readonly PendingPage[]) => [...own, ...body];
   const laid = [0, 1].reduce((own) => cover(contents(behind(own), kit)), cover(contents(body, kit)));
   const pages = behind(laid);
   return pages.map((page, i) => withNumber(page, kit.words.page(i + 1, pages.length), kit));
 }
 
 /** A list of what starts where, the cover left out; none for one line of it. */
-function contents(pages: readonly Page[], { words, setting }: PacketKit): readonly Flowing[] {
+function contents(pages: readonly PendingPage[], { words, setting }: PacketKit): readonly Flowing[] {
   const rows = pages.flatMap(({ anchors = [] }, i) =>
     anchors
       .filter((a) => a.name !== COVER)
@@ -53,15 +54,15 @@ function contents(pages: readonly Page[], { words, setting }: PacketKit): readon
 }
 
 /** A page with a text at its left foot, beside where its number will stand. */
-export function withFoot(page: Page, text: string, { setting }: PacketKit): Page {
-  const foot = letter(setting.face, text, [SIDE, BASE], { height: setting.height });
-  return { ...page, blocks: [...page.blocks, { alt: null, items: [foot] }] };
-}
+export const withFoot = (page: PendingPage, text: string, { setting }: PacketKit): PendingPage =>
+  withWords(page, () => letter(setting.face, text, [SIDE, BASE], { height: setting.height }));
 
-function withNumber(page: Page, text: string, { setting }: PacketKit): Page {
-  const number = letter(setting.face, text, [page.width - SIDE, BASE], {
-    height: setting.height,
-    align: 'end',
-  });
-  return { ...page, blocks: [...page.blocks, { alt: null, items: [number] }] };
-}
+const withNumber = (page: PendingPage, text: string, { setting }: PacketKit): PendingPage =>
+  withWords(page, () =>
+    letter(setting.face, text, [page.width - SIDE, BASE], { height: setting.height, align: 'end' }),
+  );
+
+const withWords = (page: PendingPage, words: () => Words): PendingPage => ({
+  ...page,
+  draw: () => [...page.draw(), { alt: null, items: [words()] }],
+});

@@ -14,6 +14,7 @@ import { dimsOf } from '../page/dims.js';
 import { type Flowing, once } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
+import { drawn, type PendingPage, pending } from '../page/pending.js';
 import { LETTERING, type Typeface, typeface } from '../page/typeface.js';
 import { partPlan } from '../plan/plan-pages.js';
 import { partTemplate } from '../template/template-pages.js';
@@ -74,6 +75,11 @@ export interface PacketOptions {
  * @throws JobError where a plan does not fit its paper, or a section is asked for that the job has nothing for
  */
 export function packetPages(given: JobPlan, making: Making, options: PacketOptions): readonly Page[] {
+  return packetSheets(given, making, options).map(drawn);
+}
+
+/** The same pages before they are drawn. */
+export function packetSheets(given: JobPlan, making: Making, options: PacketOptions): readonly PendingPage[] {
   const {
     language = 'en',
     lettering = LETTERING,
@@ -133,10 +139,10 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
       ? chapter(
           name,
           words.sections[name],
-          parts.map((p) => heard(() => of(p))),
+          parts.map((p) => heard(() => of(p))).map(([title, pages]) => [title, pages.map(pending)] as const),
         )
       : [];
-  const drawn = ofParts('plans', (p) => [
+  const planned = ofParts('plans', (p) => [
     words.plan(p.name),
     partPlan(job.name, p, onPlans, brakeMarks(p, making)).pages,
   ]);
@@ -158,7 +164,7 @@ export function packetPages(given: JobPlan, making: Making, options: PacketOptio
     (where) => {
       const body = [
         ...(where === 'before' ? set([...cautions, ...cuts]) : alone.before),
-        ...drawn,
+        ...planned,
         ...(where === 'after' ? set([...cuts, ...after]) : alone.after),
         ...templates,
         ...last,

@@ -1,6 +1,6 @@
 import { type Flowing, once } from '../page/flow.js';
-import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';
+import type { PendingPage } from '../page/pending.js';
 import { setSheets } from '../page/set-sheets.js';
 import { readingSheet } from '../page/sheet.js';
 import type { PacketKit } from './kit.js';
@@ -18,7 +18,7 @@ export function textSheets(
   paper: Paper,
   sections: readonly TextSection[],
   date = '',
-): readonly Page[] {
+): readonly PendingPage[] {
   const { job, parts } = plan;
   const zinc = parts.some((p) => p.material.zinc) ? ` ${plans.cautionZinc}` : '';
   return setSheets({
@@ -54,11 +54,11 @@ export function fewestSheets(
   paper: Paper,
   sections: readonly TextSection[],
   date = '',
-): readonly Page[] {
+): readonly PendingPage[] {
   const kept = sections.map((s) => ({ ...s, passages: s.passages.map(once) }));
   const set = (from: number, to: number) => textSheets(kit, paper, kept.slice(from, to), date);
   // the best of what follows each section, last first
-  const best: (readonly Page[])[] = [[]];
+  const best: (readonly PendingPage[])[] = [[]];
   for (let from = kept.length - 1; from >= 0; from--) {
     const ways = best.map((pages, i) => [...set(from, from + i + 1), ...pages]);
     const fewest = Math.min(...ways.map((w) => w.length));
@@ -68,7 +68,12 @@ export function fewestSheets(
 }
 
 /** Pages whose first one can be led to. */
-export function anchored(pages: readonly Page[], name: string, title: string, level: 0 | 1): readonly Page[] {
+export function anchored(
+  pages: readonly PendingPage[],
+  name: string,
+  title: string,
+  level: 0 | 1,
+): readonly PendingPage[] {
   return pages.map((page, i) =>
     i === 0 ? { ...page, anchors: [{ name, title, level }, ...(page.anchors ?? [])] } : page,
   );
@@ -78,8 +83,8 @@ export function anchored(pages: readonly Page[], name: string, title: string, le
 export function chapter(
   name: string,
   title: string,
-  runs: readonly (readonly [title: string, pages: readonly Page[]])[],
-): readonly Page[] {
+  runs: readonly (readonly [title: string, pages: readonly PendingPage[]])[],
+): readonly PendingPage[] {
   const all = runs.flatMap(([own, pages], i) => anchored(pages, `${name}-${i + 1}`, own, 1));
   return anchored(all, name, title, 0);
 }

@@ -1,6 +1,7 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';
+import { type PendingPage, pending } from '../page/pending.js';
 import type { PlanOptions } from '../plan/options.js';
 import { partPlan } from '../plan/plan-pages.js';
 import type { PacketKit } from './kit.js';
@@ -24,13 +25,13 @@ export function worksheetPages(
   paper: Paper,
   options: PlanOptions,
   chosen: readonly string[],
-): readonly Page[] {
+): readonly PendingPage[] {
   const { plan, sets, words } = kit;
   const sheets = plan.parts.map((part) => sheetOf(kit, part, options, chosen));
   const w = words.worksheet;
-  const own = ({ part, blanks, pages }: PaperSheet): readonly Page[] =>
+  const own = ({ part, blanks, pages }: PaperSheet): readonly PendingPage[] =>
     [
-      ...pages,
+      ...pages.map(pending),
       ...textSheets(kit, paper, [
         { name: null, title: w.title(part.name), passages: worksheetFlows(part, blanks, w.heading, kit) },
       ]),

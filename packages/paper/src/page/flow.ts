@@ -1,4 +1,4 @@
-import type { Box } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
 import { type Item, moved } from './page.js';
 
 /** Something as wide as a column: `items` hang down from (0, 0), `height` mm of it. */
@@ -28,7 +28,9 @@ export interface SetPassage {
   readonly passage: number;
   readonly column: number;
   readonly alt: string | null;
-  readonly items: readonly Item[];
+  readonly strips: readonly Strip[];
+  /** Upper left corner of the first strip, mm of the page. */
+  readonly at: Point;
 }
 
 /** A passage with what of it is set already. */
@@ -112,9 +114,8 @@ function fill(
     }
     y -= above;
     for (const run of runsOf(part.strips, passage.alt)) {
-      const { items, height } = stacked(run.strips, box.min[0], y);
-      sets.push({ passage: one.passage, column, alt: run.alt, items });
-      y -= height;
+      sets.push({ passage: one.passage, column, alt: run.alt, strips: run.strips, at: [box.min[0], y] });
+      y -= heightOf(run.strips);
     }
     if (part.next < passage.rows.length) left.push({ ...one, from: part.next });
   }
@@ -130,7 +131,7 @@ function mayStand(
 ): boolean {
   if (next <= from) return false;
   if (place === 'alone' || next === rows.length) return true;
-  const little = next - from < FEW && strips.reduce((sum, s) => sum + s.height, 0) < HIGH;
+  const little = next - from < FEW && heightOf(strips) < HIGH;
   return place === 'next' && rows.length > SHORT && !little;
 }
 
@@ -143,7 +144,7 @@ interface RowsSet {
 /** As many rows from one on as fit, with what stands over them. */
 function partOf({ heading, head, rows }: Passage, from: number, room: number): RowsSet {
   const over = [from === 0 ? heading : null, head].filter((s) => s !== null);
-  let free = room - over.reduce((sum, s) => sum + s.height, 0);
+  let free = room - heightOf(over);
   let next = from;
   for (const [i, row] of rows.entries()) {
     if (i < from) continue;
@@ -169,16 +170,14 @@ function runsOf(
   return runs;
 }
 
-function stacked(
-  strips: readonly Strip[],
-  x: number,
-  top: number,
-): { readonly items: readonly Item[]; readonly height: number } {
+const heightOf = (strips: readonly Strip[]): number => strips.reduce((sum, s) => sum + s.height, 0);
+
+/** What stands in a column, where it stands on the page. */
+export function setItems({ strips, at: [x, top] }: SetPassage): readonly Item[] {
   let y = top;
-  const items = strips.flatMap((s) => {
+  return strips.flatMap((s) => {
     const set = moved(s.items, [x, y]);
     y -= s.height;
     return set;
   });
-  return { items, height: top - y };
 }

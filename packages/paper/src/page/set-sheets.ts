@@ -1,6 +1,7 @@
 import type { Box } from '@tinwright/core';
-import { type Flowing, flow, type SetPassage } from './flow.js';
-import type { Anchor, Block, Page } from './page.js';
+import { type Flowing, flow, type SetPassage, setItems } from './flow.js';
+import type { Anchor, Block } from './page.js';
+import type { PendingPage } from './pending.js';
 import { COLUMN, columnsIn, frameLine, type PaperSheet, roomOf } from './sheet.js';
 import type { TypeSetting } from './table.js';
 import { type Title, titleBlock, titleHeight } from './title-block.js';
@@ -45,7 +46,7 @@ export function setSheets({
   chapters = [],
   setting,
   sheet,
-}: SheetsAsk): readonly Page[] {
+}: SheetsAsk): readonly PendingPage[] {
   const heightOf = (width: number) => titleHeight(title, width, setting);
   const places = columnPlaces(first === null ? null : { left: first.left }, rest, heightOf);
   const sets = flow(
@@ -55,7 +56,7 @@ export function setSheets({
   );
   const count = 1 + Math.max(0, ...sets.map((s) => places(s.column).page));
   const onPage = (n: number) => sets.filter((s) => places(s.column).page === n);
-  return Array.from({ length: count }, (_, n): Page => {
+  return Array.from({ length: count }, (_, n): PendingPage => {
     const on = n === 0 && first !== null ? first : null;
     const { width, height, frame } = on?.sheet ?? rest;
     const own = onPage(n);
@@ -66,17 +67,19 @@ export function setSheets({
     );
     const of = { sheet: sheet(n + 1, count), scale: on?.scale ?? '' };
     const named = here.length === 0 ? title : { ...title, name: here.map((c) => c.title).join(', ') };
-    const strip = titleBlock(named, of, frame.min, frame.max[0] - frame.min[0], setting);
     return {
       title: name,
       ...(begun.length > 0 && { anchors: begun }),
       width,
       height,
-      blocks: [
-        ...(on?.blocks ?? []),
-        ...own.map(({ alt, items }): Block => ({ alt, items })),
-        { alt: null, items: [frameLine(frame), ...strip] },
-      ],
+      draw: () => {
+        const strip = titleBlock(named, of, frame.min, frame.max[0] - frame.min[0], setting);
+        return [
+          ...(on?.blocks ?? []),
+          ...own.map((s): Block => ({ alt: s.alt, items: setItems(s) })),
+          { alt: null, items: [frameLine(frame), ...strip] },
+        ];
+      },
     };
   });
 }

@@ -35,8 +35,9 @@ const GREY = Math.round(255 * FAINT);
 /**
  * Pages as a PDF at true size, text as text, pictures with words for those who cannot see them. Same pages, same bytes:
  * its date is fixed.
+ * @param pages asked for one by one
  */
-export async function pagesPdf(pages: readonly Page[], info: DocumentInfo): Promise<Uint8Array> {
+export async function pagesPdf(pages: Iterable<Page>, info: DocumentInfo): Promise<Uint8Array> {
   // only here: the libraries take their time to load
   const [pdfkit, { toBytes }, { zlibSync }] = await Promise.all([
     import('pdfkit'),

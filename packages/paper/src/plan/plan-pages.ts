@@ -9,6 +9,7 @@ import { dimsOf, heldApart } from '../page/dims.js';
 import { type Flowing, once } from '../page/flow.js';
 import { moved, type Page } from '../page/page.js';
 import { PAPERS, type Paper } from '../page/paper.js';
+import { drawn, type PendingPage } from '../page/pending.js';
 import { setSheets } from '../page/set-sheets.js';
 import { readingSheet } from '../page/sheet.js';
 import { notesFlow, type TypeSetting } from '../page/table.js';
@@ -81,7 +82,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
     const found = formedFlow(part, dims, words, setting, [projection, size]);
     return found === null ? null : once(found);
   });
-  const set = ({ sheet, figure, at, left, scale }: FirstSheet, picture: Flowing | null): Plan => {
+  const set = ({ sheet, figure, at, left, scale }: FirstSheet, picture: Flowing | null): PendingPlan => {
     const details = detailsFlow(
       figure.details.map((d) => detailFigure(ask, d)),
       words,
@@ -107,15 +108,21 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
   return fewest(formed.flatMap((picture) => sheets.map((sheet) => () => set(sheet, picture))));
 }
 
+/** A plan whose pages are not drawn yet. */
+interface PendingPlan extends Omit<Plan, 'pages'> {
+  readonly pages: readonly PendingPage[];
+}
+
 /** The plan on fewest sheets; of as few the one before the others. */
-function fewest(ways: readonly (() => Plan)[]): Plan {
-  let best: Plan | null = null;
+function fewest(ways: readonly (() => PendingPlan)[]): Plan {
+  let best: PendingPlan | null = null;
   for (const way of ways) {
     if (best?.pages.length === 1) break;
     const plan = way();
     if (best === null || plan.pages.length < best.pages.length) best = plan;
   }
-  return best as Plan;
+  const { pages, ...rest } = best as PendingPlan;
+  return { pages: pages.map(drawn), ...rest };
 }
 
 const INCH_PAPERS = ['letter', 'tabloid'];

@@ -8,6 +8,7 @@ import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import type { Paper } from '../page/paper.js';
+import { drawn } from '../page/pending.js';
 import { setSheets } from '../page/set-sheets.js';
 import { sheetOf } from '../page/sheet.js';
 import { headingStrip, type TypeSetting } from '../page/table.js';
@@ -109,5 +110,5 @@ export function shearPages(work: CutWork, print: ShearPrint): readonly Page[] {
     passages: shearPassages(work, print),
     setting: print.setting,
     sheet: said.sheet,
-  });
+  }).map(drawn);
 }

@@ -2,7 +2,7 @@ import type { Box } from '@tinwright/core';
 import type { Words } from '@tinwright/paper';
 import { typeface } from '@tinwright/paper/internal';
 import { expect, test } from 'vitest';
-import { type Flowing, flow, type SetPassage, type Strip } from '../../src/page/flow.js';
+import { type Flowing, flow, type SetPassage, type Strip, setItems } from '../../src/page/flow.js';
 import { letter } from '../../src/page/letter.js';
 
 const face = typeface();
@@ -21,11 +21,17 @@ const passage =
 /** Columns 100 mm high and 50 wide. */
 const columns = (index: number): Box => ({ min: [60 * index, 0], max: [60 * index + 50, 100] });
 const texts = (sets: readonly SetPassage[], column: number) =>
-  sets.filter((s) => s.column === column).map((s) => s.items.map((i) => (i as Words).text).join(' '));
+  sets
+    .filter((s) => s.column === column)
+    .map((s) =>
+      setItems(s)
+        .map((i) => (i as Words).text)
+        .join(' '),
+    );
 
 test('passages stand under each other with 5 mm between them', () => {
   const sets = flow([passage('a', 2, 10), passage('b', 1, 10)], columns);
-  expect(sets.flatMap((s) => s.items.map((i) => (i as Words).at))).toEqual([
+  expect(sets.flatMap((s) => setItems(s).map((i) => (i as Words).at))).toEqual([
     [0, 90],
     [0, 80],
     [0, 65],
@@ -80,5 +86,5 @@ test('a strip with words of its own is a picture by itself, what stands round it
     ['a picture', 'picture'],
     [null, 'b'],
   ]);
-  expect(sets.flatMap((s) => s.items.map((i) => (i as Words).at[1]))).toEqual([90, 80, 70]);
+  expect(sets.flatMap((s) => setItems(s).map((i) => (i as Words).at[1]))).toEqual([90, 80, 70]);
 });

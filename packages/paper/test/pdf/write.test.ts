@@ -4,6 +4,7 @@ import { typeface } from '@tinwright/paper/internal';
 import { describe, expect, test } from 'vitest';
 import { readPdf } from '../../../../tests/kit/read-pdf.js';
 import { letter } from '../../src/page/letter.js';
+import { oneByOne, type PendingPage } from '../../src/page/pending.js';
 import { spareFont } from '../../src/page/spare-font.js';
 import { SIZE_PER_CAPITAL } from '../../src/page/typeface.js';
 import { spareBytes } from '../spare.js';
@@ -70,6 +71,12 @@ test('the same pages give the same bytes, dated 1970', async () => {
   const [a, b] = await Promise.all([pagesPdf(pages, info), pagesPdf(pages, info)]);
   expect(Buffer.from(a)).toEqual(Buffer.from(b));
   expect(Buffer.from(a).toString('latin1')).toContain('D:19700101000000Z');
+});
+
+test('pages that are made when they are asked for give the same bytes as a list of them', async () => {
+  const pages = [1, 2, 3].map((n) => page(letter(face, `page ${n}`, [30, 40], { height: 2.5 })));
+  const one = oneByOne(pages.map((p): PendingPage => ({ ...p, draw: () => p.blocks })));
+  expect(Buffer.from(await pagesPdf(one, info))).toEqual(Buffer.from(await pagesPdf(pages, info)));
 });
 
 test('a hundred lines of text take a few kilobytes', async () => {
