@@ -16,6 +16,23 @@ export interface LinePoses {
   readonly bends: (panel: number) => readonly number[];
 }
 
+/** Poses over the bend of a panel: of it in its parent's frame, or of its parent in its own. */
+export type HingeBook = (panel: number, seen: 'parent' | 'panel', stage: Stage) => Pose;
+
+/** Poses over the bends of a part, each made once for all its lines. */
+export function hingeBook(tree: Work['tree']): HingeBook {
+  const byStage = (pose: (stage: Stage) => Pose) => ({
+    flat: lazy(() => pose('flat')),
+    folded: lazy(() => pose('folded')),
+    done: lazy(() => pose('done')),
+  });
+  const known = tree.panels.map((_, panel) => ({
+    parent: byStage((s) => poseInParent(tree, panel, s)),
+    panel: byStage((s) => inverse(poseInParent(tree, panel, s))),
+  }));
+  return (panel, seen, stage) => (known[panel] as (typeof known)[number])[seen][stage]();
+}
+
 /** A panel as it is come to from the line. */
 interface Link {
   readonly at: (done: Mask) => Pose;
@@ -27,9 +44,9 @@ interface Link {
  * Poses from the line outwards, each from the one before it: a state that is like the last one is computed only from where
  * it differs. The free side stands as far out as it is in the end, since it turns rigidly about the hinge.
  */
-export function linePoses(work: Work, frame: LineFrame): LinePoses {
+export function linePoses(work: Work, frame: LineFrame, hinges: HingeBook): LinePoses {
   const { tree } = work;
-  const links = lazy(() => linked(work, frame));
+  const links = lazy(() => linked(work, frame, hinges));
   const of = (panel: number): Link => {
     const link = links().get(panel);
     if (link === undefined) throw new RangeError(`panel ${panel} of ${tree.panels.length} hangs on nothing`);
@@ -42,7 +59,7 @@ export function linePoses(work: Work, frame: LineFrame): LinePoses {
   };
 }
 
-function linked(work: Work, frame: LineFrame): ReadonlyMap<number, Link> {
+function linked(work: Work, frame: LineFrame, hinges: HingeBook): ReadonlyMap<number, Link> {
   const { tree } = work;
   const hung = hanging(work);
   const links = new Map<number, Link>();
@@ -56,13 +73,13 @@ function linked(work: Work, frame: LineFrame): ReadonlyMap<number, Link> {
     if (parent >= 0 && !own.has(from) && !links.has(parent))
       walk(
         parent,
-        onwards(work, link, from, (s) => inversePose(tree, from, s)),
+        onwards(work, link, from, (s) => hinges(from, 'panel', s)),
       );
     for (const child of hung[from] ?? [])
       if (!own.has(child) && !links.has(child))
         walk(
           child,
-          onwards(work, link, child, (s) => poseInParent(tree, child, s)),
+          onwards(work, link, child, (s) => hinges(child, 'parent', s)),
         );
   };
   walk(first, { at: () => frame.pose, steps: NONE, bends: [] });
@@ -76,9 +93,6 @@ function linked(work: Work, frame: LineFrame): ReadonlyMap<number, Link> {
   return links;
 }
 
-const inversePose = (tree: Work['tree'], panel: number, stage: Stage): Pose =>
-  inverse(poseInParent(tree, panel, stage));
-
 /** Panels that hang on each. */
 function hanging({ tree }: Work): readonly (readonly number[])[] {
   return tree.panels.map((_, p) => tree.panels.flatMap((q, i) => (q.parent === p ? [i] : [])));
@@ -86,14 +100,9 @@ function hanging({ tree }: Work): readonly (readonly number[])[] {
 
 /** One panel further out, over the bend of a panel. */
 function onwards(work: Work, from: Link, panel: number, pose: (stage: Stage) => Pose): Link {
-  const poses = {
-    flat: lazy(() => pose('flat')),
-    folded: lazy(() => pose('folded')),
-    done: lazy(() => pose('done')),
-  };
   const [first, last] = [work.first[panel] as number, work.last[panel] as number];
   const steps = union(from.steps, union(bit(first), bit(last)));
-  const at = lastOf(steps, (done) => compose3(from.at(done), poses[stageOf(work, done)(panel)]()));
+  const at = lastOf(steps, (done) => compose3(from.at(done), pose(stageOf(work, done)(panel))));
   return { at, steps, bends: [...from.bends, panel] };
 }
 

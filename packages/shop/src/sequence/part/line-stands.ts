@@ -3,7 +3,7 @@ import { convexHull, lazy } from '@tinwright/core/internal';
 import { ring, type Sector, sectorOf } from '../../sweep/contact.js';
 import { ancestors, type Stage } from './fold-tree.js';
 import { type HeldSide, type LineFrame, lineFrame } from './line.js';
-import { linePoses } from './line-poses.js';
+import { type HingeBook, hingeBook, linePoses } from './line-poses.js';
 import { type BentLump, type Corners, homeOf, lumpsOf, solidsOf } from './lumps.js';
 import { keptBy, type Mask, maskOf } from './mask.js';
 import type { LineStroke, Work } from './operations.js';
@@ -61,10 +61,10 @@ export type LineBook = (operation: LineStroke, held: HeldSide) => PartAtLine;
 
 /** Every line of a part, once for all machines. */
 export function lineBook(work: Work): LineBook {
-  const solids = solidBook(work);
+  const shape = shapeOf(work);
   const lines = work.operations.map((o) => ({
-    parent: lazy(() => partAtLine(work, solids, o, 'parent')),
-    child: lazy(() => partAtLine(work, solids, o, 'child')),
+    parent: lazy(() => partAtLine(work, shape, o, 'parent')),
+    child: lazy(() => partAtLine(work, shape, o, 'child')),
   }));
   return ({ index }, held) => (lines[index] as (typeof lines)[number])[held]();
 }
@@ -91,34 +91,45 @@ export function keepingOf({ tree }: Work): Keeping {
   return keeping;
 }
 
-type SolidBook = (lump: BentLump, stage: Stage) => readonly Corners[];
-
-/** Solids in the frames of their panels, each made once. */
-function solidBook({ tree }: Work): SolidBook {
-  const known = new Map<string, readonly Corners[]>();
-  return (lump, stage) => {
-    const key = `${lump.kind} ${lump.panel} ${lump.kind === 'bend' ? stage : ''}`;
-    const made = known.get(key) ?? solidsOf(tree, lump, stage);
-    known.set(key, made);
-    return made;
-  };
+/** What of a part is the same under every line. */
+interface Shape {
+  readonly hinges: HingeBook;
+  readonly lumps: readonly ShapeLump[];
 }
 
-function partAtLine(work: Work, solidsFor: SolidBook, operation: LineStroke, held: HeldSide): PartAtLine {
-  const { tree } = work;
+/** A lump, the panel in whose frame it is told, and its solids there, each made once. */
+interface ShapeLump {
+  readonly lump: BentLump;
+  readonly home: number;
+  readonly solids: Readonly<Record<Stage, () => readonly Corners[]>>;
+}
+
+function shapeOf({ tree }: Work): Shape {
+  const lumps = lumpsOf(tree).map((lump): ShapeLump => {
+    const made = (stage: Stage) => lazy(() => solidsOf(tree, lump, stage));
+    const flat = made('flat');
+    // a panel is one shape at every stage
+    const solids =
+      lump.kind === 'panel'
+        ? { flat, folded: flat, done: flat }
+        : { flat, folded: made('folded'), done: made('done') };
+    return { lump, home: homeOf(tree, lump), solids };
+  });
+  return { hinges: hingeBook(tree), lumps };
+}
+
+function partAtLine(work: Work, shape: Shape, operation: LineStroke, held: HeldSide): PartAtLine {
   const frame = lineFrame(work, operation, held);
-  const poses = linePoses(work, frame);
+  const poses = linePoses(work, frame, shape.hinges);
   const keeping = keepingOf(work);
-  const lumps = lumpsOf(tree).map((lump): LumpAtLine => {
-    const home = homeOf(tree, lump);
+  const lumps = shape.lumps.map(({ lump, home, solids: own }): LumpAtLine => {
     const way = poses.bends(home);
     const bends = lump.kind === 'bend' && !way.includes(lump.panel) ? [...way, lump.panel] : way;
     const moves = frame.moves[lump.panel] === true;
     const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
-    const own = lazy(() => solidsFor(lump, 'flat'));
     const standing = (done: Mask): LumpStand | null => {
       const stage = stageOf(work, done);
-      const solids = lump.kind === 'panel' ? own() : solidsFor(lump, stage(lump.panel));
+      const solids = own[stage(lump.panel)]();
       if (solids.length === 0) return null;
       const pose = poses.at(home, done);
       const flat = bends.every((p) => stage(p) === 'flat');

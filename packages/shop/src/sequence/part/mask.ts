@@ -57,27 +57,34 @@ export function stepsOf({ low, high }: Mask): readonly number[] {
  * @param most answers kept before all but the last are dropped
  */
 export function keptBy<T>(steps: Mask, make: (done: Mask) => T, most: number = MOST_KEPT): (done: Mask) => T {
-  let known: Map<number | string, T> | null = null;
-  // states that are asked for one after another are much alike
+  return lastBy(steps, most <= 1 ? make : knownBy(make, most));
+}
+
+/** The last answer kept: states that are asked for one after another are much alike. */
+function lastBy<T>(steps: Mask, make: (done: Mask) => T): (done: Mask) => T {
   let [low, high] = [-1, -1];
   let last: T;
   return (done) => {
     const [l, h] = [done.low & steps.low, done.high & steps.high];
     if (l === low && h === high) return last;
     [low, high] = [l, h];
-    const own = { low, high };
-    if (most <= 1) {
-      last = make(own);
-      return last;
-    }
+    last = make({ low, high });
+    return last;
+  };
+}
+
+/** So many answers kept. */
+function knownBy<T>(make: (own: Mask) => T, most: number): (own: Mask) => T {
+  let known: Map<number | string, T> | null = null;
+  return (own) => {
     known ??= new Map();
     const key = keyOf(own);
     const before = known.get(key);
-    last = before === undefined ? make(own) : before;
-    if (before !== undefined) return last;
+    if (before !== undefined) return before;
+    const made = make(own);
     if (known.size >= most) known.clear();
-    known.set(key, last);
-    return last;
+    known.set(key, made);
+    return made;
   };
 }
 

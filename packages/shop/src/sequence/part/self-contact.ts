@@ -33,8 +33,14 @@ export function contactBook(
 
 const MOST_KEPT = 7; // bends that move a pair which is kept
 
-/** Whether two lumps meet, in a state; null for one asked anew each time: far from each other they are seldom as before. */
-type PairMeets = ((done: Mask) => boolean) | null;
+/** A pair of lumps that few bends move: the number of the one that is held, and whether they meet in a state. */
+interface KeptPair {
+  readonly at: number;
+  readonly meets: (done: Mask) => boolean;
+}
+
+/** A lump that is held, by its number alone where the pair is asked anew each time: far from each other they are seldom as before. */
+type OtherLump = number | KeptPair;
 
 function meetingAt(
   work: Work,
@@ -49,7 +55,7 @@ function meetingAt(
     .map((a) => ({
       a,
       others: still.flatMap((b, at): readonly OtherLump[] =>
-        joined(work, a.lump, b.lump) ? [] : [{ at, kept: pairOf(a, b, turn) }],
+        joined(work, a.lump, b.lump) ? [] : [pairOf(a, b, at, turn)],
       ),
     }));
   return (done) => {
@@ -63,12 +69,6 @@ function meetingAt(
   };
 }
 
-/** A lump that is held, by its number, and what is known of the pair. */
-interface OtherLump {
-  readonly at: number;
-  readonly kept: PairMeets;
-}
-
 /** The panel that a lump meets first; null when it meets none. */
 function firstMet(
   moving: LumpStand,
@@ -77,19 +77,22 @@ function firstMet(
   turn: number,
   done: Mask,
 ): number | null {
-  for (const { at, kept } of others) {
-    const held = stands[at] ?? null;
-    if (held !== null && (kept === null ? touch(moving, held, turn) : kept(done))) return held.lump.panel;
+  for (const other of others) {
+    const pair = typeof other === 'number' ? null : other;
+    const held = stands[pair?.at ?? (other as number)] ?? null;
+    if (held === null) continue;
+    if (pair === null ? touch(moving, held, turn) : pair.meets(done)) return held.lump.panel;
   }
   return null;
 }
 
-function pairOf(a: LumpAtLine, b: LumpAtLine, turn: number): PairMeets {
-  if (a.bends.length + b.bends.length > MOST_KEPT) return null;
-  return keptBy(union(a.steps, b.steps), (own) => {
+function pairOf(a: LumpAtLine, b: LumpAtLine, at: number, turn: number): OtherLump {
+  if (a.bends.length + b.bends.length > MOST_KEPT) return at;
+  const meets = keptBy(union(a.steps, b.steps), (own) => {
     const [moving, held] = [a.at(own), b.at(own)];
     return moving !== null && held !== null && touch(moving, held, turn);
   });
+  return { at, meets };
 }
 
 function touch(a: LumpStand, b: LumpStand, turn: number): boolean {

@@ -1,6 +1,7 @@
 import type { Point, Pose, Vec3 } from '@tinwright/core';
 import { convexHull, place3 } from '@tinwright/core/internal';
 import {
+  type Keeping,
   keepingOf,
   type LineSolid,
   type LumpAtLine,
@@ -57,9 +58,10 @@ export function benchOf<Tool extends string>(
   judge: Judge<Tool>,
   matters: (standing: StandingLump<Tool>) => boolean,
 ): LineBench<Tool> {
+  const keeping = keepingOf(work);
   const lumps = line.lumps
     .filter((l) => !skip.includes(l.lump.panel))
-    .map((l) => watched(work, l, judge, matters))
+    .map((l) => watched(work, keeping, l, judge, matters))
     .filter((l) => l !== null);
   const sure = lumps.filter((l) => l.ever);
   return {
@@ -89,21 +91,40 @@ interface Watched<Tool extends string> {
   readonly ever: boolean;
 }
 
-/** Null for what never matters. */
-function watched<Tool extends string>(
-  work: Work,
-  { bends, steps, at: stand }: LumpAtLine,
-  judge: Judge<Tool>,
-  matters: (standing: StandingLump<Tool>) => boolean,
-): Watched<Tool> | null {
-  const keeping = keepingOf(work);
-  const untried = bends.length > keeping.bends;
-  const judged = (own: Mask): StandingLump<Tool> | null => {
+/** A lump with what it does there. Of a long chain there are ten thousands of these: they hold no more than they need. */
+const judgedBy =
+  <Tool extends string>(stand: LumpAtLine['at'], judge: Judge<Tool>) =>
+  (own: Mask): StandingLump<Tool> | null => {
     const s = stand(own);
     return s === null ? null : { ...s, clauses: s.solids.map((solid) => judge(solid, s.moves, s.flat)) };
   };
-  const at = keptBy(steps, judged, untried ? keeping.states : undefined);
-  if (untried) return { steps, at, certain: () => NOTHING, ever: false };
+
+/** Null for what never matters, where every state is tried. */
+function watched<Tool extends string>(
+  work: Work,
+  keeping: Keeping,
+  lump: LumpAtLine,
+  judge: Judge<Tool>,
+  matters: (standing: StandingLump<Tool>) => boolean,
+): Watched<Tool> | null {
+  const judged = judgedBy(lump.at, judge);
+  if (lump.bends.length > keeping.bends)
+    return {
+      steps: lump.steps,
+      at: keptBy(lump.steps, judged, keeping.states),
+      certain: nothing,
+      ever: false,
+    };
+  return tried(work, lump, keptBy(lump.steps, judged), matters);
+}
+
+/** A lump whose every state is tried beforehand. */
+function tried<Tool extends string>(
+  work: Work,
+  { bends, steps }: LumpAtLine,
+  at: Watched<Tool>['at'],
+  matters: (standing: StandingLump<Tool>) => boolean,
+): Watched<Tool> | null {
   const used = (s: StandingLump<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
   const all = states(work, bends);
@@ -116,6 +137,7 @@ function watched<Tool extends string>(
 }
 
 const NOTHING: Certain = { stopped: false, takes: [] };
+const nothing = () => NOTHING;
 
 /** What all states that hold these steps have in common. */
 function shared(at: (done: Mask) => StandingLump | null, states: readonly Mask[], own: Mask): Certain {
