@@ -15,11 +15,17 @@ const SHORT = 1e-4; // mm; shorter stretches are rounding
 
 /** A facet on the page, with how near it is at any point: near = a·x + b·y + c. */
 interface Screen {
-  readonly corners: readonly Point[];
+  /** Four numbers a side: where it starts, and its run with the inside on the left. */
+  readonly sides: Float64Array;
   readonly a: number;
   readonly b: number;
   readonly c: number;
-  readonly box: readonly [number, number, number, number];
+}
+
+/** Screens, and the boxes round them in rows of four: a line is held against each of them. */
+interface Screens {
+  readonly list: readonly Screen[];
+  readonly boxes: Float64Array;
 }
 
 /**
@@ -27,13 +33,24 @@ interface Screen {
  * by where it dips behind the facet's plane; nothing is painted over.
  */
 export function visibleLines({ facets, lines }: Surface, view: View): readonly VisibleLine[] {
-  const screens = facets.filter((f) => faces(view, f.normal)).flatMap((f) => screenOf(f, view));
-  return lines.flatMap((line) => {
-    const [p, q] = [see(view, line.from), see(view, line.to)];
-    return shown(p, q, screens).map(
-      ([s, t]): VisibleLine => ({ from: along(p, q, s), to: along(p, q, t), kind: line.kind }),
-    );
-  });
+  return visibleBehind(facets, view)(lines);
+}
+
+/** The same for any lines behind the same facets, which are made ready once. */
+export function visibleBehind(
+  facets: readonly Facet[],
+  view: View,
+): (lines: readonly SurfaceLine[]) => readonly VisibleLine[] {
+  const screens = screensOf(
+    facets.filter((f) => faces(view, f.normal)).map((f) => f.corners.map((c) => see(view, c))),
+  );
+  return (lines) =>
+    lines.flatMap((line) => {
+      const [p, q] = [see(view, line.from), see(view, line.to)];
+      return shown(p, q, screens).map(
+        ([s, t]): VisibleLine => ({ from: along(p, q, s), to: along(p, q, t), kind: line.kind }),
+      );
+    });
 }
 
 const along = (p: Seen, q: Seen, t: number): Point => [
@@ -41,13 +58,40 @@ const along = (p: Seen, q: Seen, t: number): Point => [
   p.at[1] + (q.at[1] - p.at[1]) * t,
 ];
 
-function screenOf(facet: Facet, view: View): readonly Screen[] {
-  const seen = facet.corners.map((c) => see(view, c));
-  const plane = planeOf(seen);
-  if (plane === null) return []; // edge on
-  const corners = seen.map((s) => s.at);
-  const [xs, ys] = [corners.map((c) => c[0]), corners.map((c) => c[1])];
-  return [{ corners, ...plane, box: [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] }];
+function screensOf(facets: readonly (readonly Seen[])[]): Screens {
+  const list: Screen[] = [];
+  const boxes = new Float64Array(4 * facets.length);
+  for (const seen of facets) {
+    const plane = planeOf(seen);
+    if (plane === null) continue; // edge on
+    boxes.set(boxRound(seen), 4 * list.length);
+    list.push({ sides: sidesOf(seen.map((s) => s.at)), ...plane });
+  }
+  return { list, boxes };
+}
+
+function boxRound(seen: readonly Seen[]): readonly [number, number, number, number] {
+  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { at } of seen) {
+    x0 = Math.min(x0, at[0]);
+    y0 = Math.min(y0, at[1]);
+    x1 = Math.max(x1, at[0]);
+    y1 = Math.max(y1, at[1]);
+  }
+  return [x0, y0, x1, y1];
+}
+
+function sidesOf(corners: readonly Point[]): Float64Array {
+  const turn = Math.sign(polygonArea(corners));
+  const sides = new Float64Array(4 * corners.length);
+  for (let i = 0; i < corners.length; i++) {
+    const [a, b] = [corners[i] as Point, corners[(i + 1) % corners.length] as Point];
+    sides[4 * i] = a[0];
+    sides[4 * i + 1] = a[1];
+    sides[4 * i + 2] = (b[0] - a[0]) * turn;
+    sides[4 * i + 3] = (b[1] - a[1]) * turn;
+  }
+  return sides;
 }
 
 /** Plane of a facet over the page by Newell's sums, which shrug off corners in a line. */
@@ -68,41 +112,45 @@ function planeOf(seen: readonly Seen[]): { a: number; b: number; c: number } | n
 type Span = readonly [number, number];
 
 /** The parts of the line p q that no screen hides, as spans of 0 to 1. */
-function shown(p: Seen, q: Seen, screens: readonly Screen[]): readonly Span[] {
+function shown(p: Seen, q: Seen, { list, boxes }: Screens): readonly Span[] {
   const length = Math.hypot(q.at[0] - p.at[0], q.at[1] - p.at[1]);
   if (length < SHORT) return [];
   const [x0, x1] = [Math.min(p.at[0], q.at[0]), Math.max(p.at[0], q.at[0])];
   const [y0, y1] = [Math.min(p.at[1], q.at[1]), Math.max(p.at[1], q.at[1])];
   const hidden: Span[] = [];
-  for (const s of screens) {
-    if (s.box[0] > x1 || s.box[2] < x0 || s.box[1] > y1 || s.box[3] < y0) continue;
-    const span = behind(p, q, s);
+  for (let i = 0; i < list.length; i++) {
+    const at = 4 * i;
+    if ((boxes[at] as number) > x1 || (boxes[at + 2] as number) < x0) continue;
+    if ((boxes[at + 1] as number) > y1 || (boxes[at + 3] as number) < y0) continue;
+    const span = behind(p, q, list[i] as Screen);
     if (span !== null) hidden.push(span);
   }
   return gaps(hidden).filter(([a, b]) => (b - a) * length > SHORT);
 }
 
+/** How far a point lies behind the screen's plane. */
+const gap = ({ a, b, c }: Screen, { at, near }: Seen) => a * at[0] + b * at[1] + c - near - IN_FRONT;
+
 /** Where the line lies inside the screen's outline and behind its plane. */
-function behind(p: Seen, q: Seen, s: Screen): Span | null {
-  const inside = clipToConvex(p.at, q.at, s.corners);
-  if (inside === null) return null;
-  const gap = ({ at, near }: Seen) => s.a * at[0] + s.b * at[1] + s.c - near - IN_FRONT;
-  const [g0, g1] = [gap(p), gap(q)];
-  let [from, to] = inside;
+function behind(p: Seen, q: Seen, screen: Screen): Span | null {
+  const [g0, g1] = [gap(screen, p), gap(screen, q)];
   if (g0 <= 0 && g1 <= 0) return null;
+  const inside = clipToConvex(p.at, q.at, screen.sides);
+  if (inside === null) return null;
+  let [from, to] = inside;
   if (g0 <= 0) from = Math.max(from, g0 / (g0 - g1));
   else if (g1 <= 0) to = Math.min(to, g0 / (g0 - g1));
   return to - from > 1e-12 ? [from, to] : null;
 }
 
-function clipToConvex(p: Point, q: Point, corners: readonly Point[]): Span | null {
-  let [from, to] = [0, 1];
-  const turn = Math.sign(polygonArea(corners));
-  for (let i = 0; i < corners.length; i++) {
-    const [a, b] = [corners[i] as Point, corners[(i + 1) % corners.length] as Point];
-    const [ex, ey] = [(b[0] - a[0]) * turn, (b[1] - a[1]) * turn];
-    const side = (v: Point) => ex * (v[1] - a[1]) - ey * (v[0] - a[0]);
-    const [sp, sq] = [side(p), side(q)];
+function clipToConvex([px, py]: Point, [qx, qy]: Point, sides: Float64Array): Span | null {
+  let from = 0;
+  let to = 1;
+  for (let i = 0; i < sides.length; i += 4) {
+    const [ax, ay] = [sides[i] as number, sides[i + 1] as number];
+    const [ex, ey] = [sides[i + 2] as number, sides[i + 3] as number];
+    const sp = ex * (py - ay) - ey * (px - ax);
+    const sq = ex * (qy - ay) - ey * (qx - ax);
     if (sp <= 0 && sq <= 0) return null;
     if (sp < 0) from = Math.max(from, sp / (sp - sq));
     else if (sq < 0) to = Math.min(to, sp / (sp - sq));

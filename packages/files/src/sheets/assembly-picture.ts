@@ -8,7 +8,7 @@ import { lineLayers, pageOf, scaledTo } from '../picture/page.js';
 import { partSurface } from '../picture/part-surface.js';
 import { join } from '../picture/surface.js';
 import { ISOMETRIC } from '../picture/view.js';
-import { type VisibleLine, visibleLines } from '../picture/visible.js';
+import { type VisibleLine, visibleBehind } from '../picture/visible.js';
 import { marksByPanel } from './picture.js';
 
 const PAGE = 150; // mm, the longer side of the object
@@ -41,9 +41,9 @@ function lettered(title: string, placed: readonly Placed[], asked: Legend): Draw
   const surfaces = placed.map(({ part, pose }) =>
     partSurface(part.formed, ISOMETRIC, pose, marksByPanel(part)),
   );
-  const { facets } = join(surfaces);
   // each piece is drawn by itself, hidden by all, so that its own lines are known
-  const seen = surfaces.map((s) => visibleLines({ facets, lines: s.lines }, ISOMETRIC));
+  const visible = visibleBehind(join(surfaces).facets, ISOMETRIC);
+  const seen = surfaces.map((s) => visible(s.lines));
   const { lines } = scaledTo(seen.flat(), PAGE);
   let start = 0;
   const own = seen.map((s) => {

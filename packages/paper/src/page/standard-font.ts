@@ -35,6 +35,19 @@ const indexOf: ReadonlyMap<string, number> = new Map(CHARACTERS.map((c, i) => [c
 /** True for a character that the standard fonts have. */
 export const isStandard = (character: string): boolean => indexOf.has(character);
 
+/** The same by UTF-16 unit, -1 for none: every character of the fonts is one unit. */
+const GLYPH = Int16Array.from(
+  { length: 1 + Math.max(...CHARACTERS.map((c) => c.charCodeAt(0))) },
+  (_, code) => indexOf.get(String.fromCharCode(code)) ?? -1,
+);
+const glyphAt = (text: string, at: number): number => GLYPH[text.charCodeAt(at)] ?? -1;
+
+/** True for a text of characters that the standard fonts have. */
+export function isStandardText(text: string): boolean {
+  for (let i = 0; i < text.length; i++) if (glyphAt(text, i) < 0) return false;
+  return true;
+}
+
 /** A text with characters exchanged for those of the standard fonts that look alike. */
 export const standardised = (text: string): string =>
   text.normalize('NFC').replace(/[\u2300\u2212\u00AD\u00A0]/g, (c) => ALIKE[c] as string);
@@ -44,21 +57,21 @@ export function standardFont({ glyphNames, glyphWidths, kernPairs }: FontData): 
   const count = glyphNames.split(' ').length;
   if (count !== CHARACTERS.length || count !== glyphWidths.length)
     throw new RangeError(`a font of ${glyphWidths.length} widths given, ${CHARACTERS.length} wanted`);
-  const kerns = new Map<number, number>();
+  const kerns = new Int16Array(count * count); // by pair: read for every letter that is laid out
   for (let i = 0; i < kernPairs.length; i += 2) {
     let pair = 0;
     for (const step of kernPairs[i + 1] as readonly number[]) {
       pair += step;
-      kerns.set(pair, kernPairs[i] as number);
+      kerns[pair] = kernPairs[i] as number;
     }
   }
   const width = (text: string) => {
-    const glyphs = [...text].map((c) => indexOf.get(c) as number);
-    const sum = glyphs.reduce(
-      (w, g, i) =>
-        w + (glyphWidths[g] as number) + (kerns.get(g * count + (glyphs[i + 1] ?? Number.NaN)) ?? 0),
-      0,
-    );
+    let sum = 0;
+    for (let i = 0; i < text.length; i++) {
+      const glyph = glyphAt(text, i);
+      sum += glyphWidths[glyph] as number;
+      if (i + 1 < text.length) sum += kerns[glyph * count + glyphAt(text, i + 1)] as number;
+    }
     return sum / 1000;
   };
   return { width };

@@ -3,7 +3,7 @@
 import regular from 'pdfkit/standard-fonts/Helvetica';
 import bold from 'pdfkit/standard-fonts/HelveticaBold';
 import type { Page } from './page.js';
-import { type FontData, isStandard, standardFont, standardised } from './standard-font.js';
+import { type FontData, isStandard, isStandardText, standardFont, standardised } from './standard-font.js';
 
 /** Height of capitals on these papers when none is asked for, mm (ISO 3098). */
 export const LETTERING = 2.5;
@@ -53,12 +53,17 @@ export function typeface(spare: SpareFont | null = null): Typeface {
     }
     return found;
   };
-  const measured = (text: string, weight: 'regular' | 'bold') =>
-    SIZE_PER_CAPITAL *
-    runs(text, weight).reduce(
-      (sum, r) => sum + (r.font === 'spare' ? (spare?.width(r.text) ?? 0) : FONTS[r.font].width(r.text)),
-      0,
+  const measured = (text: string, weight: 'regular' | 'bold') => {
+    const plain = standardised(text);
+    if (isStandardText(plain)) return SIZE_PER_CAPITAL * FONTS[weight].width(plain);
+    return (
+      SIZE_PER_CAPITAL *
+      runs(text, weight).reduce(
+        (sum, r) => sum + (r.font === 'spare' ? (spare?.width(r.text) ?? 0) : FONTS[r.font].width(r.text)),
+        0,
+      )
     );
+  };
   // laying out tries the same texts at many places
   const known = { regular: new Map<string, number>(), bold: new Map<string, number>() };
   const width: Typeface['width'] = (text, weight) => {
@@ -70,7 +75,7 @@ export function typeface(spare: SpareFont | null = null): Typeface {
 }
 
 /** True when the standard fonts have every character of a text. */
-export const isPlain = (text: string): boolean => [...standardised(text)].every(isStandard);
+export const isPlain = (text: string): boolean => isStandardText(standardised(text));
 
 /** True for a page that needs no spare face. */
 export const isPlainPage = ({ blocks }: Page): boolean =>

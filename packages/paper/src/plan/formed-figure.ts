@@ -1,15 +1,5 @@
 import type { Box, Formed, Point } from '@tinwright/core';
-import {
-  FRONT,
-  ISOMETRIC,
-  partSurface,
-  SIDE,
-  see,
-  TOP,
-  type View,
-  type VisibleLine,
-  visibleLines,
-} from '@tinwright/files/internal';
+import { FRONT, ISOMETRIC, SIDE, see, TOP, type View } from '@tinwright/files/internal';
 import type { PlanWords } from '@tinwright/words/internal';
 import { dimension } from '../figure/dimension.js';
 import { type Projection, projectionSymbol } from '../figure/projection-symbol.js';
@@ -20,11 +10,13 @@ import { letter } from '../page/letter.js';
 import { type Item, moved } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
 import type { Typeface } from '../page/typeface.js';
+import type { FormedViews } from './formed-views.js';
 
 /** What the picture of a formed part is drawn with. */
 export interface FormedAsk {
   readonly name: string;
   readonly formed: Formed;
+  readonly views: FormedViews;
   readonly dims: Dims;
   readonly words: PlanWords;
   readonly face: Typeface;
@@ -40,7 +32,6 @@ const TALLEST = { whole: 32, low: 20 } as const; // heights of text
 const APART = 6; // heights of text between two views
 const OFF = 3; // heights of text from a view to its dimension line
 const SIGN = 7; // heights of text that the sign of the projection is wide, air included
-const LEAST_HOLE = 0.8; // mm on the page
 const BETWEEN = 8; // mm between views and isometric picture
 
 /** A formed part in three views with its finished sizes and in an isometric picture, `width` mm wide. */
@@ -55,7 +46,7 @@ export function formedFigure(ask: FormedAsk, width: number): Figure {
   const below = 3 * height; // for the caption
   const [w, h] = extent(formed, ISOMETRIC);
   const scale = Math.min(free[0] / w, (free[1] - below) / h);
-  const { items: picture, box } = drawn(formed, ISOMETRIC, scale);
+  const { items: picture, box } = drawn(ask.views, ISOMETRIC, scale);
   const middle = across + BETWEEN + free[0] / 2;
   const isometric = moved(picture, [middle - (box.min[0] + box.max[0]) / 2, below - box.min[1]]);
   const items = [...left, ...isometric, caption(words.isometric, [middle, 0.3 * height])];
@@ -67,7 +58,7 @@ export function formedFigure(ask: FormedAsk, width: number): Figure {
  * angle sizes stand below and before the same views.
  */
 function threeViews(
-  { formed, dims, words, face, height, projection, size: whole }: FormedAsk,
+  { formed, views, dims, words, face, height, projection, size: whole }: FormedAsk,
   most: number,
 ): { items: readonly Item[]; box: Box } {
   const [X, Y, Z] = formed.size;
@@ -78,7 +69,7 @@ function threeViews(
     Z * s + apart + Y * s + band + 2 * height <= TALLEST[whole] * height;
   const { ratio, text } = SCALES.find((s) => fits(s.ratio)) ?? (SCALES.at(-1) as (typeof SCALES)[number]);
   const at = (view: View, [dx, dy]: Point) => {
-    const { items, box } = drawn(formed, view, ratio);
+    const { items, box } = drawn(views, view, ratio);
     return moved(items, [dx - box.min[0], dy - box.min[1]]);
   };
   const [x, y, z] = [X * ratio, Y * ratio, Z * ratio];
@@ -127,15 +118,11 @@ function threeViews(
   return { items, box: boxOfItems(items) as Box };
 }
 
-/** The visible lines of a part from one side at a scale, without holes too small to see. */
-function drawn(formed: Formed, view: View, scale: number): { items: readonly Item[]; box: Box } {
-  const panels = formed.panels.map((p) => ({
-    ...p,
-    holes: p.holes.filter((h) => h.diameter * scale >= LEAST_HOLE),
-  }));
+/** The visible lines of a part from one side at a scale. */
+function drawn(views: FormedViews, view: View, scale: number): { items: readonly Item[]; box: Box } {
   const on = ([x, y]: Point): Point => [x * scale, y * scale];
-  const items = visibleLines(partSurface({ ...formed, panels }, view), view).map(
-    (l: VisibleLine): Item => ({
+  const items = views(view, scale).map(
+    (l): Item => ({
       kind: 'stroke',
       pen: l.kind === 'edge' ? 'wide' : 'narrow',
       points: [on(l.from), on(l.to)],

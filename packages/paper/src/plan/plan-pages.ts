@@ -23,7 +23,7 @@ import { detailFigure } from './detail-figure.js';
 import { type FirstSheet, firstSheets } from './first-sheet.js';
 import type { BrakeMarks, PlanOptions } from './options.js';
 import { bendTable, finishedTable, roundedTable } from './part-tables.js';
-import { detailsFlow, formedFlow, notesOf } from './plan-passages.js';
+import { detailsFlow, formedFlows, notesOf } from './plan-passages.js';
 import { planTitle } from './plan-title.js';
 import { printedSizes } from './printed-sizes.js';
 import { roundingOf } from './rounding.js';
@@ -78,10 +78,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
     said.length === 0 ? null : notesFlow(words.notes.heading, said, setting),
   ].map((f) => (f === null ? null : once(f)));
   const projection = INCH_PAPERS.includes(paper.name) ? 'third' : 'first';
-  const formed = (['whole', 'low'] as const).map((size) => {
-    const found = formedFlow(part, dims, words, setting, [projection, size]);
-    return found === null ? null : once(found);
-  });
+  const formed = formedFlows(part, dims, words, setting, projection);
   const set = ({ sheet, figure, at, left, scale }: FirstSheet, picture: Flowing | null): PendingPlan => {
     const details = detailsFlow(
       figure.details.map((d) => detailFigure(ask, d)),

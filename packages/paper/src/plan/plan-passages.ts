@@ -4,33 +4,37 @@ import type { Projection } from '../figure/projection-symbol.js';
 import type { Dims } from '../page/dims.js';
 import type { Figure } from '../page/figure.js';
 import { figureRows } from '../page/figure-rows.js';
-import type { Flowing } from '../page/flow.js';
+import { type Flowing, once } from '../page/flow.js';
 import { moved } from '../page/page.js';
 import { headingStrip, type TypeSetting } from '../page/table.js';
 import { isRectangle } from '../pattern/features.js';
 import { formedFigure } from './formed-figure.js';
+import { formedViews } from './formed-views.js';
 import type { PlanOptions } from './options.js';
 
-/** The part bent; null for one that stays flat. */
-export function formedFlow(
+/** The part bent, as large as may be and then lower; null for one that stays flat. */
+export function formedFlows(
   part: PartPlan,
   dims: Dims,
   words: PlanWords,
   setting: TypeSetting,
-  [projection, size]: readonly [Projection, 'whole' | 'low'],
-): Flowing | null {
-  if (part.flat.bends.length === 0) return null;
-  const ask = { name: part.name, formed: part.formed, dims, words, projection, size, ...setting };
-  return (width) => {
-    const { alt, items, box } = formedFigure(ask, width);
-    const hung = moved(items, [(width - (box.max[0] - box.min[0])) / 2 - box.min[0], -box.max[1]]);
-    return {
-      alt,
-      heading: headingStrip(words.formed, setting),
-      head: null,
-      rows: [{ height: box.max[1] - box.min[1], items: hung }],
-    };
-  };
+  projection: Projection,
+): readonly (Flowing | null)[] {
+  if (part.flat.bends.length === 0) return [null];
+  const { name, formed } = part;
+  const ask = { name, formed, views: formedViews(formed), dims, words, projection, ...setting };
+  return (['whole', 'low'] as const).map((size) =>
+    once((width) => {
+      const { alt, items, box } = formedFigure({ ...ask, size }, width);
+      const hung = moved(items, [(width - (box.max[0] - box.min[0])) / 2 - box.min[0], -box.max[1]]);
+      return {
+        alt,
+        heading: headingStrip(words.formed, setting),
+        head: null,
+        rows: [{ height: box.max[1] - box.min[1], items: hung }],
+      };
+    }),
+  );
 }
 
 /** Details beside each other, as many as a column holds; null without any. */
