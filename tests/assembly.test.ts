@@ -22,7 +22,7 @@ import {
   standFiles,
 } from './kit/stand-files.js';
 
-const RUNS = Number(process.env.TINWRIGHT_RUNS ?? 30);
+const RUNS = Number(process.env.TINWRIGHT_RUNS ?? 15);
 const PATIENCE = 600_000 + 15_000 * RUNS; // ms; a busy machine fails no test
 
 /** A job planned; a carrier that cannot be made is no matter here. */

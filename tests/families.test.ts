@@ -8,5 +8,5 @@ test('there are families to put through their duties', () => {
   expect(new Set(FAMILIES.map((f) => f.name)).size).toBe(FAMILIES.length);
 });
 
-const { seed = 1, numRuns: runs = 50 } = fc.readConfigureGlobal();
+const { seed = 1, numRuns: runs = 20 } = fc.readConfigureGlobal();
 for (const family of FAMILIES) familyContract(family, test, { seed, runs });

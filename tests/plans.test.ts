@@ -57,7 +57,7 @@ function planned(job: object): readonly PartPlan[] {
 }
 
 describe('random jobs', () => {
-  const JOBS = Number(process.env.TINWRIGHT_RUNS ?? 60);
+  const JOBS = Number(process.env.TINWRIGHT_RUNS ?? 30);
 
   test(`on the plans of ${JOBS} jobs no text meets a text, a line or the edge of the paper`, () => {
     let [drawn, small] = [0, 0];

@@ -92,6 +92,6 @@ for (const family of FAMILIES)
         }
         await refold(data, 'r2000');
       }),
-      { numRuns: Number(process.env.TINWRIGHT_RUNS ?? 12) },
+      { numRuns: Number(process.env.TINWRIGHT_RUNS ?? 6) },
     );
   });

@@ -240,7 +240,7 @@ test('random bought parts: every hole they want is cut in a sound pattern, or th
         }
       }
     }),
-    { numRuns: Number(process.env.TINWRIGHT_RUNS ?? 40) },
+    { numRuns: Number(process.env.TINWRIGHT_RUNS ?? 20) },
   );
 });
 

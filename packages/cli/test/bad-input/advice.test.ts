@@ -11,7 +11,7 @@ const INCHES = {
   stock: { material: 'mild-steel', thickness: '1 mm' },
   bending: { rule: 'k-factor', insideRadius: '1 mm' },
 };
-const RUNS = Number(process.env.TINWRIGHT_RUNS ?? 4);
+const RUNS = Math.min(10, Number(process.env.TINWRIGHT_RUNS ?? 3));
 const USE = /Use ([\d.]+) (mm|in) or (less|more)\.$/;
 
 /** The size a refusal asks for, as it is printed. @throws Error when it asks for none */

@@ -50,6 +50,10 @@ async function stepsOfARun(counts: 'every step' | 'changes'): Promise<number> {
   return whole.steps();
 }
 
+/** Every step of a run, from 1, each in a folder of its own: none waits for the disk of another. */
+const atEveryStep = (last: number, check: (step: number) => Promise<void>) =>
+  Promise.all(Array.from({ length: last }, (_, i) => check(i + 1)));
+
 async function nothingOfTheirsIsLost(
   around: string,
   theirs: Readonly<Record<string, string>>,
@@ -75,8 +79,7 @@ describe('killed before any step', () => {
       },
     ],
   ])('%s: old set or new, then the new one and all of theirs', async (_, meanwhile) => {
-    const last = await stepsOfARun('changes');
-    for (let step = 1; step <= last; step++) {
+    await atEveryStep(await stepsOfARun('changes'), async (step) => {
       const { around, out } = await used();
       await tried(killedAt(step), out);
       await nothingOfTheirsIsLost(around, THEIRS);
@@ -91,12 +94,12 @@ describe('killed before any step', () => {
       expect(await below(out), `step ${step}`).toEqual([...NEW, ...late].toSorted());
       expect(await content(out)).toMatchObject(THEIRS);
       expect(await readdir(around)).toEqual(['out']);
-    }
+    });
   });
 
   test('twice, the second time while it brings things into order', async () => {
-    const last = await stepsOfARun('changes');
-    for (let first = 3; first <= last; first += 2)
+    await atEveryStep(await stepsOfARun('changes'), async (first) => {
+      if (first < 3 || first % 2 === 0) return;
       for (let second = 2 + (first % 3); second <= 25; second += 5) {
         const { around, out } = await used();
         await tried(killedAt(first), out);
@@ -108,6 +111,7 @@ describe('killed before any step', () => {
         expect(await content(out)).toMatchObject(THEIRS);
         expect(await readdir(around)).toEqual(['out']);
       }
+    });
   });
 });
 
@@ -117,8 +121,7 @@ describe.each([
   ['EACCES', 'changes'],
 ] as const)('refused with %s at %s', (code, counts) => {
   test('the message is what happened, and the next run mends it', async () => {
-    const last = await stepsOfARun(counts);
-    for (let step = 1; step <= last; step++) {
+    await atEveryStep(await stepsOfARun(counts), async (step) => {
       const { around, out } = await used();
       const before = await content(out);
       const error = await tried(refusingAt(step, code, counts), out);
@@ -141,7 +144,7 @@ describe.each([
       await writeSet(out, LID, SOUND);
       expect(await below(out), `step ${step}`).toEqual(NEW);
       expect(await readdir(around)).toEqual(['out']);
-    }
+    });
   });
 });
 
@@ -158,7 +161,7 @@ test('a set of some files, killed before any step: the others stay, also in the 
   ];
   const count = refusingAt(-1, '', 'changes');
   await updateSet((await used()).out, some, { disk: count.disk, kept: NOWHERE });
-  for (let step = 1; step <= count.steps(); step++) {
+  await atEveryStep(count.steps(), async (step) => {
     const { around, out } = await used();
     await updateSet(out, some, { disk: killedAt(step).disk, kept: NOWHERE }).catch(() => undefined);
     await withoutLocks(around);
@@ -166,5 +169,5 @@ test('a set of some files, killed before any step: the others stay, also in the 
     expect(await below(out), `step ${step}`).toEqual([...OLD, 'plans/lid.pdf'].toSorted());
     expect(await content(out)).toMatchObject({ ...THEIRS, 'plans/tray.pdf': 'tray' });
     expect(await readdir(around)).toEqual(['out']);
-  }
+  });
 });

@@ -116,7 +116,7 @@ let applied = 0;
 
 describe.each([...FAMILIES, ...TEST_FAMILIES].map((f) => [f.name, f] as const))('%s', (_, family) => {
   test.each(['mm', 'in'] as const)('in %s: findings are whole, and the changes they tell pass', (unit) => {
-    const runs = Math.round((fc.readConfigureGlobal()?.numRuns ?? 100) / (unit === 'mm' ? 3 : 8));
+    const runs = Math.round((fc.readConfigureGlobal()?.numRuns ?? 20) / (unit === 'mm' ? 2 : 4));
     fc.assert(
       fc.property(paramsOf(family), stocks, fc.constantFrom(...SHOPS), (params, stock, shop) => {
         const inUnit = unit === 'mm' ? params : (asText(params, family) as Json);
@@ -136,7 +136,7 @@ describe.each([...FAMILIES, ...TEST_FAMILIES].map((f) => [f.name, f] as const))(
           }
         }
       }),
-      { numRuns: Math.max(10, runs) },
+      { numRuns: runs },
     );
   });
 });

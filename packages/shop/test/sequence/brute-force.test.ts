@@ -67,6 +67,7 @@ function agrees(part: PartPlan, shop: Shop): void {
   else expect(found.cost).toBeCloseTo(least, 6);
 }
 
+const RUNS = { numRuns: Math.min(60, Number(process.env.TINWRIGHT_RUNS ?? 30)) };
 const press = pressShop([straight(10)], [vDie(8, 10)]);
 const strips = fc.integer({ min: 1, max: 5 }).chain((n) =>
   fc.record({
@@ -87,7 +88,7 @@ describe('strips of up to five bends', () => {
         }
         agrees(part, shopWith());
       }),
-      { numRuns: 60, seed: 11 },
+      { ...RUNS, seed: 11 },
     );
   });
 
@@ -102,7 +103,7 @@ describe('strips of up to five bends', () => {
         }
         agrees(part, press);
       }),
-      { numRuns: 60, seed: 12 },
+      { ...RUNS, seed: 12 },
     );
   });
 });
@@ -116,7 +117,7 @@ describe('parts of up to eight steps', () => {
   test('boxes, with their walls of any height, on the machines of the default shop', () => {
     fc.assert(
       fc.property(boxes, (sizes) => agrees(planned({ family: 'open-box', ...sizes }), DEFAULT_SHOP)),
-      { numRuns: 25, seed: 13 },
+      { numRuns: RUNS.numRuns / 2, seed: 13 },
     );
   });
 

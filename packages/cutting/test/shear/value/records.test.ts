@@ -24,6 +24,10 @@ const itemsOf = (name: string) =>
     value: Number(value),
   }));
 
+/** Its quarter turns take ten seconds: `.ci/run` takes them. */
+const LARGEST = 'gcut13';
+const MANY = process.env.TINWRIGHT_RUNS !== undefined;
+
 test('there are 13 cases without and 15 with limited numbers', () => {
   expect(rows('best-gcut')).toHaveLength(13);
   expect(rows('best-ngcut')).toHaveLength(15);
@@ -36,7 +40,7 @@ test.each(rows('best-gcut'))(
     const both = [...items, ...items.map(({ w, h, value }) => ({ w: h, h: w, value }))];
     const sheet = sheetOf('gcut', name as string);
     expect(unlimitedValue(sheet, items).best.at(-1)).toBe(Number(fixed));
-    expect(unlimitedValue(sheet, both).best.at(-1)).toBe(Number(turned));
+    if (name !== LARGEST || MANY) expect(unlimitedValue(sheet, both).best.at(-1)).toBe(Number(turned));
   },
 );
 
