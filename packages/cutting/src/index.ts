@@ -7,12 +7,15 @@ export type {
   OnSheet,
   Short,
 } from './findings/cutting-findings.js';
-export type { Contour, CutStyle } from './kerf/contour.js';
+export type { Contour, CutStyle, Run } from './kerf/contour.js';
 export type { CutRemark } from './kerf/cut-findings.js';
 export { cutSheet, type SheetCuts } from './kerf/cut-sheet.js';
 export { offsetLoop } from './kerf/offset-loop.js';
 export type { PieceOrder } from './kerf/order.js';
+export { type TorchWork, torchWork } from './kerf/torch-work.js';
+export { type CutFlaw, verifyCuts } from './kerf/verify-cuts.js';
 export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';
+export { drawTogether } from './nest/draw-together.js';
 export { findNest } from './nest/find-nest.js';
 export type { Nest, NestedSheet, NestMissing, NestPiece } from './nest/result.js';
 export { type NestFlaw, verifyNest } from './nest/verify-nest.js';

@@ -16,10 +16,17 @@ import {
   RACK_OPTION,
   SHOP_OPTION,
 } from '../line/command.js';
-import { NEST_OPTIONS, type NestNumbers, type NestOptions, nestNumbers } from '../line/nest-options.js';
+import {
+  NEST_OPTIONS,
+  type NestNumbers,
+  type NestOptions,
+  nestNumbers,
+  SPACING,
+} from '../line/nest-options.js';
 import { stockKnown } from '../open/open-rack.js';
 import { findingEntries, findingLines, worst } from '../print/findings.js';
 import { spoken } from '../print/spoken.js';
+import { type CommonCuts, commonCutsOf, drawn, noCommonCuts, torchWorks } from '../stock/common-cuts.js';
 import { nestOn } from '../stock/nest-search.js';
 import { type JobBlanks, openBlanks } from '../stock/shear-blanks.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../stock/table-options.js';
@@ -73,19 +80,26 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (typeof asked === 'string') return no(asked);
   if ('exit' in asked) return asked.exit;
   const { parts, flats } = await shapesOf(jobs, asked.style);
+  const common = commonCutsOf(options.commonCuts ? 'asked' : 'not-asked', kerf, jobs.plans);
   const ask: NestAsk = {
     parts,
     rack: { ...opened.rack, kerf, offcuts: options.offcuts },
-    spacing: Math.max(numbers.spacing, kerf),
+    spacing: Math.max(numbers.spacing ?? (common.state === 'on' ? kerf : SPACING), kerf),
     edge: numbers.edge ?? kerf,
     turns: numbers.turns,
   };
   const threads = numbers.threads ?? availableParallelism();
-  const found = await nestOn(ask, { ...numbers, threads, words: CONSOLE_WORDS[options.lang] }, host);
+  const nested = await nestOn(ask, { ...numbers, threads, words: CONSOLE_WORDS[options.lang] }, host);
+  const found = await drawn(nested, parts, common);
   const process = table?.process ?? 'plasma';
-  const cut = { ...(await cutStyle(numbers, options.lead, kerf, process)), order: options.order };
+  const cut = {
+    ...(await cutStyle(numbers, options.lead, kerf, process)),
+    order: options.order,
+    ...(common.state === 'on' && { commonCuts: common.least }),
+  };
   const limited = await tableFindings(jobs);
-  return write(options, host, { found, parts, flats, cut, style: asked.style, units, jobs, limited, ask });
+  const of = { found, parts, flats, cut, style: asked.style, units, jobs, limited, ask, common };
+  return write(options, host, of);
 }
 
 /** Outlines to nest, under the names blanks have, and what is marked on them. */
@@ -149,6 +163,7 @@ interface Found {
   readonly jobs: JobBlanks;
   readonly limited: readonly Finding[];
   readonly ask: NestAsk;
+  readonly common: CommonCuts;
 }
 
 async function write({ out, json, lang }: Options, host: Host, f: Found): Promise<ExitCode> {
@@ -160,13 +175,16 @@ async function write({ out, json, lang }: Options, host: Host, f: Found): Promis
   const [flaw] = verifyNest(f.found, f.parts);
   if (flaw !== undefined)
     throw new Error(`a nest with ${flaw.code} on ${flaw.sheet}: ${flaw.pieces.join(', ')}`);
-  const cut = cutNest(f.found, f.parts, f.cut);
-  const findings = await findingsOf(f, cut);
+  const bare = cutNest(f.found, f.parts, f.cut);
+  await holdCuts(bare, f);
+  const work = await torchWorks(bare, f.common, f.jobs.shop?.rates ?? (await usualRates()));
+  const cut = work === undefined ? bare : { ...bare, work };
+  const findings = [...(await findingsOf(f, cut)), ...(await noCommonCuts(f.common, work))];
   const entries = findingEntries(findings, f.units, lang);
   const failed = await writing(host, json, () => writeSet(out, nestFiles(cut, f.flats, f.style, entries)));
   if (failed !== EXIT.done) return failed;
-  if (json) host.out(`${JSON.stringify({ ...answerOf(f.found, out), findings: entries }, null, 2)}\n`);
-  else tell(host, { out, lang, units: f.units }, f.found, findingLines(host, findings, f.units, lang));
+  if (json) host.out(`${JSON.stringify({ ...answerOf(cut, out), findings: entries }, null, 2)}\n`);
+  else tell(host, { out, lang, units: f.units }, cut, findingLines(host, findings, f.units, lang));
   return worst(findings) === 'error' ? EXIT.findings : EXIT.done;
 }
 
@@ -187,13 +205,26 @@ async function findingsOf(
   return [...left, ...kerf, ...cutFindings(found.sheets, cuts), ...limited];
 }
 
-const answerOf = ({ sheets, missing }: Nest, out: string) => ({
+/** Cuts for two parts at once are verified before anything is written. */
+async function holdCuts({ nest: { sheets }, cuts }: CutNest, { parts, cut }: Found): Promise<void> {
+  if (cut.commonCuts === undefined) return;
+  const { verifyCuts } = await import('@tinwright/cutting');
+  for (const [i, sheet] of sheets.entries()) {
+    const [flaw] = verifyCuts(sheet, parts, cuts[i]?.contours ?? [], cut.kerf);
+    if (flaw !== undefined) throw new Error(`cuts of ${sheet.name} with ${flaw.code}: ${flaw.piece}`);
+  }
+}
+
+const usualRates = async () => (await import('@tinwright/shop')).DEFAULT_SHOP.rates;
+
+const answerOf = ({ nest: { sheets, missing }, work }: CutNest, out: string) => ({
   out,
-  sheets: sheets.map((s) => ({
+  sheets: sheets.map((s, i) => ({
     name: s.name,
     pieces: s.pieces.length,
     density: Number(s.density.toFixed(4)),
     usedTo: s.usedTo,
+    ...(work !== undefined && { cut: work[i] }),
   })),
   missing,
 });
@@ -204,8 +235,13 @@ interface Telling {
   readonly units: Unit;
 }
 
-function tell(host: Host, { out, lang, units }: Telling, { sheets }: Nest, lines: readonly string[]): void {
-  const { words, percent, size } = spoken(lang, units);
+function tell(
+  host: Host,
+  { out, lang, units }: Telling,
+  { nest: { sheets }, work = [] }: CutNest,
+  lines: readonly string[],
+): void {
+  const { words, percent, size, minutes } = spoken(lang, units);
   const rows = sheets.map((s) => [
     paint(host, 'bold', s.name),
     words.parts(s.pieces.length),
@@ -213,6 +249,10 @@ function tell(host: Host, { out, lang, units }: Telling, { sheets }: Nest, lines
     words.upTo(size(s.usedTo), size(s.stock.x)),
   ]);
   if (rows.length > 0) host.out(table(rows));
+  work.forEach((w, i) => {
+    const [length, spared] = [w.length, w.spared].map((l) => size(l)) as [string, string];
+    host.out(`${sheets[i]?.name}: ${words.torch({ ...w, length, spared, minutes: minutes(w.minutes) })}\n`);
+  });
   for (const line of lines) host.out(`${line}\n`);
   host.out(`${words.sheetsIn(sheets.length, join(out, 'nests'))}\n`);
 }

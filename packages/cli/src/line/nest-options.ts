@@ -12,6 +12,7 @@ export interface NestOptions {
   readonly leadLength?: string;
   readonly ties: string;
   readonly tieWidth?: string;
+  readonly commonCuts: boolean;
   readonly order: 'nearest' | 'spread';
   readonly offcuts: 'first' | 'free' | 'at-cost';
   readonly lanes: string;
@@ -23,7 +24,10 @@ export interface NestOptions {
 
 /** Options of `nest`, those of the files aside. */
 export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
-  spacing: { type: 'string', describe: 'least distance between parts; 5 mm when left out' },
+  spacing: {
+    type: 'string',
+    describe: 'least distance between parts; 5 mm when left out, the kerf with --common-cuts',
+  },
   edge: {
     type: 'string',
     describe: 'least distance to the edge of the sheet, beyond its trim; the kerf when left out',
@@ -42,6 +46,11 @@ export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   'lead-length': { type: 'string', describe: 'their length; when left out 4 mm, for a laser 2 mm' },
   ties: { type: 'string', default: '0', describe: 'micro-joints that hold each part' },
   'tie-width': { type: 'string', describe: 'width of each; 0.5 mm when left out' },
+  'common-cuts': {
+    type: 'boolean',
+    default: false,
+    describe: 'straight edges of neighbours a kerf apart, cut once for both; one has its slanting side',
+  },
   order: {
     type: 'string',
     choices: ['nearest', 'spread'],
@@ -67,7 +76,7 @@ export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
 
 /** The numbers typed, mm and degrees. */
 export interface NestNumbers {
-  readonly spacing: number;
+  readonly spacing: number | null;
   readonly edge: number | null;
   readonly kerf: number | null;
   readonly turns: readonly number[];
@@ -82,7 +91,7 @@ export interface NestNumbers {
 }
 
 /** Gap between parts for plasma (a maker's guide for parts, as read); a laser needs less. */
-const SPACING = 5;
+export const SPACING = 5;
 
 const NAMED: Readonly<Record<string, readonly number[]>> = {
   quarter: [0, 90, 180, 270],
@@ -104,7 +113,7 @@ export function nestNumbers(o: NestOptions, units: Unit): NestNumbers | string {
   const count = (name: string, text: string | undefined, least: number, most: number) =>
     text === undefined ? null : keep(countOf(name, text, least, most));
   const numbers = {
-    spacing: size('spacing', o.spacing, 0.1, 200) ?? SPACING,
+    spacing: size('spacing', o.spacing, 0.1, 200),
     edge: size('edge', o.edge, 0, 200),
     kerf: size('kerf', o.kerf, 0, 10),
     turns: keep(turnsOf(o.turns)) ?? [],

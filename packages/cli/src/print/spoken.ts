@@ -11,6 +11,8 @@ export interface Spoken {
   readonly percent: (share: number) => string;
   /** `432.46 mm`, or `720 x 460 mm`. */
   readonly size: (...sides: readonly number[]) => string;
+  /** `4.2 min` */
+  readonly minutes: (count: number) => string;
 }
 
 export function spoken(language: Language, units: Unit): Spoken {
@@ -20,5 +22,6 @@ export function spoken(language: Language, units: Unit): Spoken {
     words,
     percent: (share) => `${own(plainNumber(share * 100, 1))} %`,
     size: (...sides) => `${sides.map((s) => own(sizeText(s, units))).join(' x ')} ${units}`,
+    minutes: (count) => `${own(plainNumber(count, 1))} min`,
   };
 }

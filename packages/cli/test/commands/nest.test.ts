@@ -83,6 +83,43 @@ test('a kerf of 0 is remarked on', async () => {
   expect(out).toContain('warning job: the kerf is 0');
 });
 
+test('common cuts: parts a kerf apart, what is spared told and in nest.json, the slanting side named', async () => {
+  const { exit, out, list } = await nest(8, RACK, '--common-cuts');
+  expect(exit).toBe(0);
+  expect(list.spacing).toBe(1.3);
+  const { length, spared, pierces, starts } = list.sheets[0].cut;
+  expect(spared).toBeGreaterThan(100);
+  expect(length).toBeGreaterThan(spared);
+  expect(pierces).toBeLessThan(8);
+  expect(out).toMatch(
+    /full-1: [\d.]+ mm of cut, [\d.]+ mm spared by common cuts, \d+ pierces?, \d+ starts? in a cut made before, about [\d.]+ min/,
+  );
+  expect(out).toMatch(/note bracket: bracket-\d on full-1 .*have the slanting side of that cut/);
+  expect(starts).toBeGreaterThan(0);
+  const german = await nest(8, RACK, '--common-cuts', '--lang', 'de');
+  expect(german.out).toContain('durch gemeinsame Schnitte gespart');
+  expect((await nest(8, RACK)).list.sheets[0]).not.toHaveProperty('cut');
+});
+
+test.each([
+  ['no width of the cut', 8, ['--kerf', '0'], 'the kerf is 0, and the table'],
+  ['a single part', 1, [], 'no straight edges lie far enough along each other'],
+])('common cuts with %s: told that there is none', async (_, quantity, more, words) => {
+  const { exit, out } = await nest(quantity, RACK, '--common-cuts', ...more);
+  expect(exit).toBe(0);
+  expect(out).toContain(`warning job: no cut is made for two parts at once: ${words}`);
+});
+
+test('common cuts of a job cut by hand: told that there is none, the spacing is the usual one', async () => {
+  const file = await jobFile(stripJob(['units: mm', 'units: mm\ncutBy: hand']));
+  const folder = join(file, '..');
+  await writeFile(join(folder, 'rack.yaml'), RACK);
+  const out = join(folder, 'out');
+  const args = [file, '--rack', join(folder, 'rack.yaml'), '--out', out, '--moves', '10', '--common-cuts'];
+  expect((await tinwright('nest', ...args)).out).toContain('outlines are cut by hand');
+  expect(JSON.parse(await readFile(join(out, 'nest.json'), 'utf8')).spacing).toBe(5);
+});
+
 test.each([
   [['--spacing', '0'], /--spacing: 0 given, 0.1 to 200 mm allowed/],
   [['--spacing', '-3'], /--spacing/],

@@ -39,6 +39,10 @@ export interface CuttingFindings {
   readonly 'hole-closes': OnSheet;
   readonly 'lead-short': OnSheet;
   readonly 'lead-none': OnSheet;
+  /** Edges that a neighbour's cut makes, so that its slanting side falls on them. */
+  readonly 'common-cut': OnSheet;
+  /** Common cuts were asked for, and there is none. */
+  readonly 'common-cut-none': { readonly why: 'kerf' | 'by-hand' | 'edges' };
   readonly 'kerf-zero': object;
   readonly 'left-out': Short;
 }

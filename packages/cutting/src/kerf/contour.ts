@@ -13,6 +13,8 @@ export interface CutStyle {
   readonly tieWidth: number;
   /** The nearest piece next where nobody says. */
   readonly order?: PieceOrder;
+  /** Shortest stretch of two outlines, a kerf apart, that is cut once for both; each is cut whole where it is left out. */
+  readonly commonCuts?: number;
 }
 
 /** A cut all the way round, compensated: a hole counter-clockwise, an outline clockwise. */
@@ -26,7 +28,12 @@ export interface Contour {
   readonly leadOut: Segment | null;
   /** Where the cut stops and goes on, to keep a micro-joint. */
   readonly ties: readonly (readonly [Point, Point])[];
+  /** What is cut of the loop where cuts of neighbours make the rest, in order; all of it where this is left out. */
+  readonly runs?: readonly Run[];
 }
+
+/** A run of cut, open, in the direction of travel. */
+export type Run = readonly Segment[];
 
 /**
  * Ways in of usual length, mm: plasma in thin sheet 3 to 6, laser 1 to 3 (from memory, no table was reached: an

@@ -4,7 +4,13 @@ import type { NestedSheet, NestPiece } from '../nest/result.js';
 
 /** Something to know about a cut of a piece; place on the sheet, mm. */
 export interface CutRemark {
-  readonly code: 'edge-under-kerf' | 'slot-closes' | 'hole-closes' | 'lead-short' | 'lead-none';
+  readonly code:
+    | 'edge-under-kerf'
+    | 'slot-closes'
+    | 'hole-closes'
+    | 'lead-short'
+    | 'lead-none'
+    | 'common-cut';
   readonly piece: string;
   readonly at: Point;
   readonly value: number;
@@ -17,6 +23,7 @@ const SEVERITY = {
   'hole-closes': 'warning',
   'lead-short': 'note',
   'lead-none': 'warning',
+  'common-cut': 'note',
 } as const;
 
 const SOURCE: Readonly<Record<CutRemark['code'], readonly Source[]>> = {
@@ -25,6 +32,7 @@ const SOURCE: Readonly<Record<CutRemark['code'], readonly Source[]>> = {
   'hole-closes': [cite(null, { basis: 'derived' })],
   'lead-short': [cite(null, { basis: 'memory' })],
   'lead-none': [cite(null, { basis: 'memory' })],
+  'common-cut': [cite('general-practice')],
 };
 
 /** Remarks on all sheets as findings: one a code and part, told at its worst place and with the number of all. */
@@ -46,7 +54,7 @@ export function cutFindings(
       if (known === undefined) worst.set(key, { remark, sheet, piece, places: 1 });
       else {
         known.places++;
-        if (remark.value < known.remark.value) Object.assign(known, { remark, sheet, piece });
+        if (worse(remark, known.remark)) Object.assign(known, { remark, sheet, piece });
       }
     }
   });
@@ -64,6 +72,10 @@ export function cutFindings(
     });
   });
 }
+
+/** What is short is worst where it is shortest; of what is cut from the other side, most is worst. */
+const worse = (a: CutRemark, b: CutRemark): boolean =>
+  a.code === 'common-cut' ? a.value > b.value : a.value < b.value;
 
 /** The same point on the piece's own flat. */
 function flatPoint({ matrix: [a, b, c, d, e, f] }: NestPiece, [x, y]: Point): Point {

@@ -1,13 +1,15 @@
-import { type Loop, type Point, segments } from '@tinwright/core';
+import { type Loop, type Point, type Segment, segments } from '@tinwright/core';
 import { distanceToLoop, loopArea, segmentLength } from '@tinwright/core/internal';
 import { type NestPart, partOf } from '../nest/ask.js';
 import type { NestedSheet, NestPiece } from '../nest/result.js';
 import { reversed } from '../outline/around.js';
+import { ownSides, type RunsLeft, runsLeft } from './common-cut.js';
 import type { Contour, CutStyle } from './contour.js';
 import type { CutRemark } from './cut-findings.js';
-import { startOf } from './lead.js';
+import { type Start, startOf } from './lead.js';
 import { offsetLoop } from './offset-loop.js';
 import { inOrder } from './order.js';
+import { middleOf } from './run.js';
 import { edgeOf, scrapOf } from './scrap.js';
 import { tiesOf } from './ties.js';
 
@@ -41,32 +43,61 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
     edgeOf(sheet),
     style.kerf,
   );
-  const begun = raws.map((raw, at) => {
-    const free = (p: Point) => scrap(p, at);
-    const wanted =
-      raw.kind === 'outline' ? style.leadLength : Math.min(style.leadLength, HOLE_SHARE * widthOf(raw.path));
-    const start = startOf(raw.path, { ...style, leadLength: wanted }, free);
-    const ties = raw.kind === 'outline' ? tiesOf(start.loop, style.ties, style.tieWidth) : [];
-    const { loop, leadIn, leadOut, length } = start;
-    return { contour: { piece: raw.piece, kind: raw.kind, loop, leadIn, leadOut, ties }, length, wanted };
-  });
-  const short = begun.flatMap(({ contour, length, wanted }): readonly CutRemark[] => {
-    if (style.lead === 'none' || length === wanted) return [];
-    const at = (contour.loop[0] as Loop[number]).at;
-    return [
-      {
-        code: length === 0 ? 'lead-none' : 'lead-short',
-        piece: contour.piece,
-        at,
-        value: length,
-        limit: wanted,
-      },
-    ];
+  const common = commonOf(raws, style);
+  const begun = raws.map((raw, at): Begun => {
+    const left = common?.left[at] ?? null;
+    const of = { piece: raw.piece, kind: raw.kind };
+    const tied = (sides: readonly Segment[]) =>
+      raw.kind === 'outline' ? tiesOf(common?.own[at] ?? sides, style.ties, style.tieWidth) : [];
+    if (left !== null) {
+      const contour = { loop: raw.path, leadIn: null, leadOut: null, ties: tied([]), runs: left.runs };
+      return { contour: { ...of, ...contour }, remarks: bevelled(raw.piece, left) };
+    }
+    const share = raw.kind === 'outline' ? Infinity : HOLE_SHARE * widthOf(raw.path);
+    const wanted = { ...style, leadLength: Math.min(style.leadLength, share) };
+    const start = startOf(raw.path, wanted, (p) => scrap(p, at));
+    const { loop, leadIn, leadOut } = start;
+    const contour: Contour = { ...of, loop, leadIn, leadOut, ties: tied(segments(loop)) };
+    return { contour, remarks: shortLead(raw.piece, start, wanted) };
   });
   return {
     contours: begun.map((b) => b.contour),
-    remarks: [...shortEdges(sheet, parts, style.kerf), ...made.flatMap((m) => m.remarks), ...short],
+    remarks: [
+      ...shortEdges(sheet, parts, style.kerf),
+      ...made.flatMap((m) => m.remarks),
+      ...begun.flatMap((b) => b.remarks),
+    ],
   };
+}
+
+interface Begun {
+  readonly contour: Contour;
+  readonly remarks: readonly CutRemark[];
+}
+
+/** What outlines leave to each other, in the order they are cut, and the sides that are theirs alone. */
+function commonOf(raws: readonly Raw[], { kerf, commonCuts: least }: CutStyle) {
+  if (least === undefined || kerf === 0) return null;
+  const outlines = raws.map((r) => (r.kind === 'outline' ? r.path : []));
+  const drawn = raws.map((r) => r.drawn);
+  return { left: runsLeft(outlines, drawn, { kerf, least }), own: ownSides(outlines, least) };
+}
+
+/** Cut from the other side, an edge has the slanting side of the cut. */
+function bevelled(piece: string, { spared }: RunsLeft): readonly CutRemark[] {
+  const longest = spared.reduce((a, b) => (segmentLength(b) > segmentLength(a) ? b : a));
+  const value = spared.reduce((sum, s) => sum + segmentLength(s), 0);
+  return [{ code: 'common-cut', piece, at: middleOf(longest), value, limit: 0 }];
+}
+
+function shortLead(
+  piece: string,
+  { loop, length }: Start,
+  { lead, leadLength }: CutStyle,
+): readonly CutRemark[] {
+  if (lead === 'none' || length === leadLength) return [];
+  const { at } = loop[0] as Loop[number];
+  return [{ code: length === 0 ? 'lead-none' : 'lead-short', piece, at, value: length, limit: leadLength }];
 }
 
 /** The shortest edge of each outline that is shorter than the cut is wide, on the first piece of its part. */

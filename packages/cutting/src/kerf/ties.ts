@@ -1,14 +1,18 @@
-import { isArc, type Loop, type Point, segments } from '@tinwright/core';
+import { isArc, type Point, type Segment } from '@tinwright/core';
 import { segmentLength } from '@tinwright/core/internal';
 import { heading } from './run.js';
 
 /** Room a micro-joint keeps from corners, in widths of it. */
 const FROM_CORNERS = 3;
 
-/** Gaps in a cut that hold the piece, spread over its longest straight sides; fewer where there is no room. */
-export function tiesOf(loop: Loop, count: number, width: number): readonly (readonly [Point, Point])[] {
+/** Gaps in a cut that hold the piece, spread over the longest straight ones of its sides; fewer where there is no room. */
+export function tiesOf(
+  along: readonly Segment[],
+  count: number,
+  width: number,
+): readonly (readonly [Point, Point])[] {
   if (count === 0) return [];
-  const sides = segments(loop)
+  const sides = along
     .filter((s) => !isArc(s))
     .map((side) => ({ side, length: segmentLength(side) }))
     .filter(({ length }) => length > (1 + 2 * FROM_CORNERS) * width)

@@ -43,6 +43,8 @@ export interface Nest {
   readonly spacing: number;
   readonly edge: number;
   readonly kerf: number;
+  /** Shortest stretch that two pieces may lie a kerf apart along, whatever the spacing, to be cut at once, mm. */
+  readonly commonCuts?: number;
   readonly missing: readonly NestMissing[];
 }
 

@@ -1,4 +1,4 @@
-import { type Box, type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { type Box, isArc, type Loop, type Point, type Segment, segments } from '@tinwright/core';
 import { boxOf, contains, corner, loopBox, reach, segmentDistance } from '@tinwright/core/internal';
 import { type NestPart, partOf } from './ask.js';
 import type { Nest, NestedSheet, NestPiece } from './result.js';
@@ -17,7 +17,7 @@ const ROUNDING = 1e-6;
 
 /**
  * Hold a nest against its parts with exact distances between lines and arcs: nothing overlaps or comes nearer than the
- * spacing, every piece lies on the usable sheet and no nearer to its edge than asked, none is mirrored or turned
+ * spacing, or the kerf where one cut serves both, every piece lies on the usable sheet and no nearer to its edge than asked, none is mirrored or turned
  * against the grain, and each part is there as often as asked, those reported missing included.
  */
 export function verifyNest(nest: Nest, parts: readonly NestPart[]): readonly NestFlaw[] {
@@ -62,17 +62,36 @@ function pairFlaws(nest: Nest, sheet: NestedSheet, laid: readonly LaidPiece[]): 
       if (apart(one.box, other.box) > nest.spacing) continue;
       const value = distanceBetween(one, other, nest.spacing);
       if (value >= nest.spacing - ROUNDING) continue;
+      const limit = cutTogether(nest, one, other) ? nest.kerf : nest.spacing;
+      if (value >= limit - ROUNDING) continue;
       const pieces = [one.piece.id, other.piece.id];
       flaws.push({
         code: value <= 0 ? 'overlap' : 'too-close',
         sheet: sheet.name,
         pieces,
         value,
-        limit: nest.spacing,
+        limit,
       });
     }
     return flaws;
   });
+}
+
+/** Do straight sides of two outlines run a kerf apart for as long as one cut may serve both? */
+function cutTogether({ kerf, commonCuts: least }: Nest, one: LaidPiece, other: LaidPiece): boolean {
+  if (least === undefined) return false;
+  return segments(one.outline).some((s) =>
+    segments(other.outline).some((t) => {
+      if (isArc(s) || isArc(t)) return false;
+      const length = Math.hypot(s.to[0] - s.from[0], s.to[1] - s.from[1]);
+      const along = ([x, y]: Point) =>
+        ((x - s.from[0]) * (s.to[0] - s.from[0]) + (y - s.from[1]) * (s.to[1] - s.from[1])) / length;
+      const out = ([x, y]: Point) =>
+        ((x - s.from[0]) * (s.to[1] - s.from[1]) - (y - s.from[1]) * (s.to[0] - s.from[0])) / length;
+      const level = [t.from, t.to].every((p) => Math.abs(out(p) - kerf) < ROUNDING);
+      return level && Math.min(length, along(t.from)) - Math.max(0, along(t.to)) >= least - ROUNDING;
+    }),
+  );
 }
 
 /** Distance between the material of two pieces up to `far`, beyond which it does not matter; 0 where they overlap. */

@@ -1,5 +1,12 @@
 import { PROGRAM } from '@tinwright/core';
-import { type CutStyle, cutSheet, type Nest, type NestPart, type SheetCuts } from '@tinwright/cutting';
+import {
+  type CutStyle,
+  cutSheet,
+  type Nest,
+  type NestPart,
+  type SheetCuts,
+  type TorchWork,
+} from '@tinwright/cutting';
 import type { OutFile } from '../out-file.js';
 import { toSvg } from '../svg/write.js';
 import { tableDxf } from '../table/part-table.js';
@@ -10,6 +17,8 @@ import { type NestFlat, sheetDrawing } from './sheet-drawing.js';
 export interface CutNest {
   readonly nest: Nest;
   readonly cuts: readonly SheetCuts[];
+  /** What the torch has to do on each sheet, where `nest.json` shall say so. */
+  readonly work?: readonly TorchWork[];
 }
 
 /**
@@ -17,7 +26,7 @@ export interface CutNest {
  * @param findings in words, as a program reads them
  */
 export function nestFiles(
-  { nest, cuts }: CutNest,
+  { nest, cuts, work }: CutNest,
   flats: readonly NestFlat[],
   style: TableStyle,
   findings: readonly object[] = [],
@@ -33,6 +42,7 @@ export function nestFiles(
   const list = nestJson(
     nest,
     files.map((f) => f.path),
+    work,
   );
   return [...files, { path: 'nest.json', content: `${JSON.stringify({ ...list, findings }, null, 2)}\n` }];
 }
@@ -43,14 +53,18 @@ export function cutNest(nest: Nest, parts: readonly NestPart[], style: CutStyle)
 }
 
 /** The nest as a program reads it: flat coordinates come onto the sheet by the matrix `[a, b, c, d, e, f]`. */
-export function nestJson(nest: Nest, files: readonly string[]): Readonly<Record<string, unknown>> {
+export function nestJson(
+  nest: Nest,
+  files: readonly string[],
+  work?: readonly TorchWork[],
+): Readonly<Record<string, unknown>> {
   return {
     format: 1,
     program: `${PROGRAM.name} ${PROGRAM.version}`,
     spacing: nest.spacing,
     edge: nest.edge,
     kerf: nest.kerf,
-    sheets: nest.sheets.map(({ name, stock, pieces, density, usedTo }) => ({
+    sheets: nest.sheets.map(({ name, stock, pieces, density, usedTo }, i) => ({
       name,
       stock: stock.name,
       material: stock.material,
@@ -60,6 +74,7 @@ export function nestJson(nest: Nest, files: readonly string[]): Readonly<Record<
       ...(stock.outline === null ? {} : { outline: stock.outline }),
       density,
       usedTo,
+      ...(work === undefined ? {} : { cut: work[i] }),
       pieces,
     })),
     missing: nest.missing,

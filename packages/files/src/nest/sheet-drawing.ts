@@ -126,10 +126,10 @@ function label({ id }: NestPiece, flat: FlatPattern, at: Place): Shape {
   return { kind: 'text', at: corner, height, text: id };
 }
 
-/** A closed cut as one loop; one with micro-joints as the runs between them. */
-function contourShapes({ loop, ties }: Contour): readonly Shape[] {
-  if (ties.length === 0) return [{ kind: 'loop', loop }];
-  return segments(loop).flatMap((side) => cutShort(side, ties).map(runOf));
+/** A closed cut as one loop; one with micro-joints, or of which a neighbour's cut makes a part, as the runs that are left. */
+function contourShapes({ loop, ties, runs }: Contour): readonly Shape[] {
+  if (ties.length === 0 && runs === undefined) return [{ kind: 'loop', loop }];
+  return (runs?.flat() ?? segments(loop)).flatMap((side) => cutShort(side, ties).map(runOf));
 }
 
 /** A side without the gaps that lie on it. */

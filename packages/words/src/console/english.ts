@@ -22,6 +22,8 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
   notWritten: 'Nothing written: a finding is an error.',
   writtenAll: 'Written, but a finding is an error.',
   sheetsIn: (n: number, folder: string) => `${many(n, 'sheet')} in ${folder}.`,
+  torch: ({ length, spared, pierces, starts, minutes }) =>
+    `${length} of cut, ${spared} spared by common cuts, ${many(pierces, 'pierce')}, ${many(starts, 'start')} in a cut made before, about ${minutes}`,
   soFar: (sheets: number, seed: number) => `${many(sheets, 'sheet')} so far (seed ${seed})`,
   ending: 'ending with the best so far.',
 });

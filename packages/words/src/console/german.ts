@@ -23,6 +23,8 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
   notWritten: 'Nichts geschrieben: ein Befund ist ein Fehler.',
   writtenAll: 'Geschrieben, aber ein Befund ist ein Fehler.',
   sheetsIn: (n: number, folder: string) => `${many(n, 'Tafel', 'Tafeln')} in ${folder}.`,
+  torch: ({ length, spared, pierces, starts, minutes }) =>
+    `${length} Schnitt, ${spared} durch gemeinsame Schnitte gespart, ${many(pierces, 'Einstich', 'Einstiche')}, ${many(starts, 'Ansatz', 'Ansätze')} in einem früheren Schnitt, etwa ${minutes}`,
   soFar: (sheets: number, seed: number) => `bisher ${many(sheets, 'Tafel', 'Tafeln')} (Startzahl ${seed})`,
   ending: 'hört auf, das Beste bis hier bleibt.',
 });

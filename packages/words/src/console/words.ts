@@ -19,6 +19,14 @@ export interface ConsoleWords {
   readonly notWritten: string;
   readonly writtenAll: string;
   readonly sheetsIn: (n: number, folder: string) => string;
+  /** What a torch has to do on a sheet; lengths and minutes as texts, minutes an estimate. */
+  readonly torch: (work: {
+    readonly length: string;
+    readonly spared: string;
+    readonly pierces: number;
+    readonly starts: number;
+    readonly minutes: string;
+  }) => string;
   /** While a nest is searched, and when it is interrupted. */
   readonly soFar: (sheets: number, seed: number) => string;
   readonly ending: string;

@@ -17,6 +17,18 @@ const REMEDY: Readonly<Record<LeftWhy, string>> = {
   shear: 'cut it on a table, or have it cut elsewhere',
 };
 
+const NO_COMMON = {
+  kerf: 'the kerf is 0, and the table would cut beside the line',
+  'by-hand': 'outlines are cut by hand',
+  edges: 'no straight edges lie far enough along each other',
+} as const;
+
+const COMMON_REMEDY = {
+  kerf: 'give the width of the cut',
+  'by-hand': 'say cutBy: table, or leave common cuts out',
+  edges: 'ask for turns by quarters and a spacing no larger than the kerf, or leave common cuts out',
+} as const;
+
 const place = ({ sheet, piece, on, places }: OnSheet, t: Tongue): string =>
   `${piece} on ${sheet} at ${t.size(on[0])}, ${t.size(on[1])}${places > 1 ? ` and ${places - 1} more` : ''}`;
 
@@ -46,6 +58,16 @@ export const ENGLISH_CUTTING: Tellings<CuttingFindings> = {
   'lead-none': {
     message: (at, t) => `${place(at, t)}: no room for a lead-in, the cut starts on its line`,
     remedy: () => 'leave more spacing, or ask for shorter lead-ins',
+  },
+  'common-cut': {
+    message: ({ value, ...at }, t) =>
+      `${place(at, t)}: ${t.size(value)} of its edge are cut with a neighbour's, and have the slanting side of that cut; parts come loose beside cuts still to be made`,
+    remedy: () =>
+      'see that no loose part stands up in the way of the torch; leave common cuts out where edges must be square',
+  },
+  'common-cut-none': {
+    message: ({ why }) => `no cut is made for two parts at once: ${NO_COMMON[why]}`,
+    remedy: ({ why }) => COMMON_REMEDY[why],
   },
   'kerf-zero': {
     message: () =>

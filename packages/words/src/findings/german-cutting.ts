@@ -17,6 +17,19 @@ const REMEDY: Readonly<Record<LeftWhy, string>> = {
   shear: 'auf dem Tisch oder anderswo schneiden',
 };
 
+const NO_COMMON = {
+  kerf: 'die Schnittfuge ist 0, und der Tisch schnitte neben der Linie',
+  'by-hand': 'Umrisse werden von Hand geschnitten',
+  edges: 'keine geraden Kanten liegen weit genug aneinander',
+} as const;
+
+const COMMON_REMEDY = {
+  kerf: 'die Breite der Schnittfuge angeben',
+  'by-hand': 'cutBy: table angeben oder ohne gemeinsame Schnitte schneiden',
+  edges:
+    'Vierteldrehungen und keinen größeren Abstand als die Schnittfuge verlangen oder ohne gemeinsame Schnitte schneiden',
+} as const;
+
 const place = ({ sheet, piece, on, places }: OnSheet, t: Tongue): string =>
   `${piece} auf ${sheet} bei ${t.size(on[0])}, ${t.size(on[1])}${places > 1 ? ` und ${places - 1} weitere` : ''}`;
 
@@ -47,6 +60,16 @@ export const GERMAN_CUTTING: Tellings<CuttingFindings> = {
     message: (at, t) =>
       `${place(at, t)}: kein Platz für einen Anschnitt, der Schnitt beginnt auf seiner Linie`,
     remedy: () => 'mehr Abstand lassen oder kürzere Anschnitte verlangen',
+  },
+  'common-cut': {
+    message: ({ value, ...at }, t) =>
+      `${place(at, t)}: ${t.size(value)} seiner Kante entstehen mit dem Schnitt eines Nachbarn und haben dessen schräge Seite; Teile werden neben Schnitten lose, die noch kommen`,
+    remedy: () =>
+      'darauf achten, dass kein loses Teil dem Brenner im Weg steht; ohne gemeinsame Schnitte schneiden, wo Kanten winklig sein müssen',
+  },
+  'common-cut-none': {
+    message: ({ why }) => `kein Schnitt gilt zwei Teilen zugleich: ${NO_COMMON[why]}`,
+    remedy: ({ why }) => COMMON_REMEDY[why],
   },
   'kerf-zero': {
     message: () =>

@@ -1,0 +1,100 @@
+import type { Point } from '@tinwright/core';
+import { boxOf } from '@tinwright/core/internal';
+import { type NestPart, partOf } from './ask.js';
+import { inCommon } from './facing.js';
+import { apart, clear, facings, type Lying, lie, liesOn, movedBy, sharing } from './lying.js';
+import { movesTo } from './moves-to.js';
+import type { Nest, NestedSheet } from './result.js';
+
+/** Rounds over all pieces at most. */
+const ROUNDS = 12;
+
+/** How far a body is moved at most: so many spacings, and mm more. */
+const FAR = { spacings: 4, more: 30 } as const;
+
+/** What has to be kept while pieces slide. mm */
+interface Rules {
+  readonly sheet: NestedSheet;
+  readonly kerf: number;
+  readonly spacing: number;
+  readonly edge: number;
+  readonly least: number;
+}
+
+/**
+ * Slide pieces, and groups that hang together already, so that more of their straight edges lies exactly a kerf apart, as
+ * cuts common to both need it. Nothing reaches further east than before, and pieces without an edge in common keep the
+ * spacing. @param least shortest length in common that counts, mm
+ */
+export function drawTogether(nest: Nest, parts: readonly NestPart[], least: number): Nest {
+  const { kerf, spacing, edge } = nest;
+  const sheets = nest.sheets.map((sheet): NestedSheet => {
+    const rules = { sheet, kerf, spacing, edge, least };
+    const laid = settled(
+      rules,
+      sheet.pieces.map((p) => lie(p, partOf(parts, p), least)),
+    );
+    return { ...sheet, pieces: laid.map((l) => l.piece), usedTo: eastOf(laid) };
+  });
+  return { ...nest, sheets, commonCuts: least };
+}
+
+function settled(rules: Rules, laid: readonly Lying[]): readonly Lying[] {
+  let now = laid;
+  for (let round = 0; round < ROUNDS; round++) {
+    const before = now;
+    for (const i of now.keys()) now = slid(rules, now, [i]);
+    for (const group of groupsOf(rules, now)) now = slid(rules, now, group);
+    if (now === before) break;
+  }
+  return now;
+}
+
+const eastOf = (laid: readonly Lying[]): number => Math.max(0, ...laid.map((l) => l.box.max[0]));
+
+/** The pieces with a body, given by its places in the list, where it has most in common with the others. */
+function slid(rules: Rules, laid: readonly Lying[], body: readonly number[]): readonly Lying[] {
+  const { kerf, spacing, least } = rules;
+  const own = body.map((i) => laid[i] as Lying);
+  const box = boxOf(own.flatMap((l) => [l.box.min, l.box.max]));
+  const far = FAR.spacings * spacing + FAR.more;
+  const members = new Set(body);
+  const others = laid.filter((l, i) => !members.has(i) && apart(l.box, box) < far);
+  const pairs = own.flatMap((l) => others.flatMap((o) => facings(l, o)));
+  const common = (move: Point) =>
+    pairs.reduce((sum, pair) => {
+      const length = inCommon(pair, move, kerf);
+      return length < least ? sum : sum + length;
+    }, 0);
+  const now = common([0, 0]);
+  const better = movesTo(pairs, kerf, far)
+    .map((move) => ({ move, length: common(move) }))
+    .filter(({ length }) => length > now + least / 2)
+    .sort((a, b) => b.length - a.length);
+  const east = eastOf(laid);
+  for (const { move } of better) {
+    const there = own.map((l) => movedBy(l, move, least));
+    if (there.some((l) => l.box.max[0] > east + 1e-9 || !liesOn(rules.sheet, l, rules.edge))) continue;
+    const keeps = (l: Lying, o: Lying) =>
+      clear(l, o, spacing) || (sharing(l, o, kerf, least) && clear(l, o, kerf));
+    if (there.every((l) => others.every((o) => keeps(l, o))))
+      return laid.map((l, i) => there[body.indexOf(i)] ?? l);
+  }
+  return laid;
+}
+
+/** Pieces that hang together by edges in common: groups of two or more, but for one of all. */
+function groupsOf({ kerf, least }: Rules, laid: readonly Lying[]): readonly (readonly number[])[] {
+  const group = laid.map((_, i) => i);
+  laid.forEach((one, i) => {
+    laid.slice(0, i).forEach((other, j) => {
+      if (apart(one.box, other.box) > kerf + 1e-6 || !sharing(one, other, kerf, least)) return;
+      const [from, to] = [group[i], group[j] as number];
+      group.forEach((g, k) => {
+        if (g === from) group[k] = to;
+      });
+    });
+  });
+  const found = [...new Set(group)].map((g) => group.flatMap((own, i) => (own === g ? [i] : [])));
+  return found.filter((f) => f.length > 1 && f.length < laid.length);
+}
