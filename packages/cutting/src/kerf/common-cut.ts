@@ -1,12 +1,12 @@
 import { type Box, isArc, type Loop, type Point, type Segment, segments } from '@tinwright/core';
 import { arcOf, loopBox, segmentDistance } from '@tinwright/core/internal';
-import type { Run } from './contour.js';
+import type { CutRun } from './contour.js';
 import { heading } from './run.js';
 import { cutAt, stretchesOn } from './stretches.js';
 
 /** What is left to cut of an outline's path, and what the cuts of its neighbours spare it. */
 export interface RunsLeft {
-  readonly runs: readonly Run[];
+  readonly runs: readonly CutRun[];
   readonly spared: readonly Segment[];
 }
 
@@ -96,7 +96,7 @@ function isRound(s: Segment, radius: number, way: 'cw' | 'ccw'): boolean {
 }
 
 /** The run begun straight, in or before the cut that it starts from, instead of round the corner. */
-function straightened(run: Run, round: IsRound, clear: (way: Segment) => boolean): Run {
+function straightened(run: CutRun, round: IsRound, clear: (way: Segment) => boolean): CutRun {
   const [corner, next] = run;
   if (corner === undefined || next === undefined || !round(corner) || isArc(next)) return run;
   const { radius, sweep } = arcOf(corner);
@@ -109,7 +109,7 @@ function straightened(run: Run, round: IsRound, clear: (way: Segment) => boolean
   return run;
 }
 
-const back = (run: Run): Run =>
+const back = (run: CutRun): CutRun =>
   run.map(({ from, to, bulge }) => ({ from: to, to: from, bulge: -bulge })).toReversed();
 
 const wayBox = ({ from, to }: Segment): Box => ({

@@ -29,11 +29,11 @@ export interface Contour {
   /** Where the cut stops and goes on, to keep a micro-joint. */
   readonly ties: readonly (readonly [Point, Point])[];
   /** What is cut of the loop where cuts of neighbours make the rest, in order; all of it where this is left out. */
-  readonly runs?: readonly Run[];
+  readonly runs?: readonly CutRun[];
 }
 
 /** A run of cut, open, in the direction of travel. */
-export type Run = readonly Segment[];
+export type CutRun = readonly Segment[];
 
 /**
  * Ways in of usual length, mm: plasma in thin sheet 3 to 6, laser 1 to 3 (from memory, no table was reached: an

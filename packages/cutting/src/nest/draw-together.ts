@@ -2,7 +2,7 @@ import type { Point } from '@tinwright/core';
 import { boxOf } from '@tinwright/core/internal';
 import { type NestPart, partOf } from './ask.js';
 import { inCommon } from './facing.js';
-import { apart, clear, facings, type Lying, lie, liesOn, movedBy, sharing } from './lying.js';
+import { apart, clear, facings, lie, liesOn, movedBy, type NestedPiece, sharing } from './lying.js';
 import { movesTo } from './moves-to.js';
 import type { Nest, NestedSheet } from './result.js';
 
@@ -39,7 +39,7 @@ export function drawTogether(nest: Nest, parts: readonly NestPart[], least: numb
   return { ...nest, sheets, commonCuts: least };
 }
 
-function settled(rules: Rules, laid: readonly Lying[]): readonly Lying[] {
+function settled(rules: Rules, laid: readonly NestedPiece[]): readonly NestedPiece[] {
   let now = laid;
   for (let round = 0; round < ROUNDS; round++) {
     const before = now;
@@ -50,12 +50,12 @@ function settled(rules: Rules, laid: readonly Lying[]): readonly Lying[] {
   return now;
 }
 
-const eastOf = (laid: readonly Lying[]): number => Math.max(0, ...laid.map((l) => l.box.max[0]));
+const eastOf = (laid: readonly NestedPiece[]): number => Math.max(0, ...laid.map((l) => l.box.max[0]));
 
 /** The pieces with a body, given by its places in the list, where it has most in common with the others. */
-function slid(rules: Rules, laid: readonly Lying[], body: readonly number[]): readonly Lying[] {
+function slid(rules: Rules, laid: readonly NestedPiece[], body: readonly number[]): readonly NestedPiece[] {
   const { kerf, spacing, least } = rules;
-  const own = body.map((i) => laid[i] as Lying);
+  const own = body.map((i) => laid[i] as NestedPiece);
   const box = boxOf(own.flatMap((l) => [l.box.min, l.box.max]));
   const far = FAR.spacings * spacing + FAR.more;
   const members = new Set(body);
@@ -75,7 +75,7 @@ function slid(rules: Rules, laid: readonly Lying[], body: readonly number[]): re
   for (const { move } of better) {
     const there = own.map((l) => movedBy(l, move, least));
     if (there.some((l) => l.box.max[0] > east + 1e-9 || !liesOn(rules.sheet, l, rules.edge))) continue;
-    const keeps = (l: Lying, o: Lying) =>
+    const keeps = (l: NestedPiece, o: NestedPiece) =>
       clear(l, o, spacing) || (sharing(l, o, kerf, least) && clear(l, o, kerf));
     if (there.every((l) => others.every((o) => keeps(l, o))))
       return laid.map((l, i) => there[body.indexOf(i)] ?? l);
@@ -84,7 +84,7 @@ function slid(rules: Rules, laid: readonly Lying[], body: readonly number[]): re
 }
 
 /** Pieces that hang together by edges in common: groups of two or more, but for one of all. */
-function groupsOf({ kerf, least }: Rules, laid: readonly Lying[]): readonly (readonly number[])[] {
+function groupsOf({ kerf, least }: Rules, laid: readonly NestedPiece[]): readonly (readonly number[])[] {
   const group = laid.map((_, i) => i);
   laid.forEach((one, i) => {
     laid.slice(0, i).forEach((other, j) => {

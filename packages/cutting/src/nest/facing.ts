@@ -1,16 +1,16 @@
 import { isArc, type Loop, type Point, segments } from '@tinwright/core';
 
 /** A straight edge of an outline: where it starts, its direction, length 1, and how long it is, mm. */
-export interface Edge {
+export interface StraightEdge {
   readonly from: Point;
   readonly along: Point;
   readonly length: number;
 }
 
 /** Two edges, of a body and of what lies round it, that run against each other: one faces the other, or their backs do. */
-export interface Facing {
-  readonly own: Edge;
-  readonly other: Edge;
+export interface EdgePair {
+  readonly own: StraightEdge;
+  readonly other: StraightEdge;
   /** How far apart they are, out of the own one's part. */
   readonly gap: number;
   /** Where the other edge starts and ends along the own one. */
@@ -19,7 +19,7 @@ export interface Facing {
 }
 
 /** The straight edges of a counter-clockwise outline that are as long as that or longer. */
-export function edgesOf(outline: Loop, least: number): readonly Edge[] {
+export function edgesOf(outline: Loop, least: number): readonly StraightEdge[] {
   return segments(outline).flatMap((s) => {
     const [dx, dy] = [s.to[0] - s.from[0], s.to[1] - s.from[1]];
     const length = Math.sqrt(dx * dx + dy * dy);
@@ -28,7 +28,7 @@ export function edgesOf(outline: Loop, least: number): readonly Edge[] {
 }
 
 /** How two edges face each other; undefined where they are not parallel. */
-export function facing(own: Edge, other: Edge): Facing | undefined {
+export function facing(own: StraightEdge, other: StraightEdge): EdgePair | undefined {
   const [ux, uy] = own.along;
   const [vx, vy] = other.along;
   if (Math.abs(ux * vy - uy * vx) > 1e-9 || ux * vx + uy * vy > 0) return undefined;
@@ -38,7 +38,7 @@ export function facing(own: Edge, other: Edge): Facing | undefined {
 }
 
 /** Length they have in common once the own one has moved; 0 where they are not a kerf apart then. */
-export function inCommon({ own, gap, begin, end }: Facing, [dx, dy]: Point, kerf: number): number {
+export function inCommon({ own, gap, begin, end }: EdgePair, [dx, dy]: Point, kerf: number): number {
   const [ux, uy] = own.along;
   if (Math.abs(gap - kerf - (dx * uy - dy * ux)) > 1e-7) return 0;
   const by = dx * ux + dy * uy;

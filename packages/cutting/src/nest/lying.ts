@@ -1,18 +1,18 @@
 import { type Box, type Loop, type Point, type Segment, segments } from '@tinwright/core';
 import { boxOf, contains, corner, loopBox, reach, segmentDistance } from '@tinwright/core/internal';
 import type { NestPart } from './ask.js';
-import { type Edge, edgesOf, type Facing, facing, inCommon } from './facing.js';
+import { type EdgePair, edgesOf, facing, inCommon, type StraightEdge } from './facing.js';
 import type { NestedSheet, NestPiece } from './result.js';
 
 /** A piece as it lies on its sheet. */
-export interface Lying {
+export interface NestedPiece {
   readonly piece: NestPiece;
   readonly part: NestPart;
   readonly outline: Loop;
   readonly holes: readonly Loop[];
   readonly sides: readonly Side[];
   /** Straight ones of the outline that are long enough to have in common. */
-  readonly edges: readonly Edge[];
+  readonly edges: readonly StraightEdge[];
   readonly box: Box;
 }
 
@@ -22,7 +22,7 @@ interface Side {
 }
 
 /** @param least shortest edge that counts, mm */
-export function lie(piece: NestPiece, part: NestPart, least: number): Lying {
+export function lie(piece: NestPiece, part: NestPart, least: number): NestedPiece {
   const [a, b, c, d, e, f] = piece.matrix;
   const moved = (loop: Loop): Loop =>
     loop.map(({ at: [x, y], bulge }) => ({ at: [a * x + c * y + e, b * x + d * y + f], bulge }));
@@ -35,7 +35,7 @@ export function lie(piece: NestPiece, part: NestPart, least: number): Lying {
 const sideOf = (side: Segment): Side => ({ side, box: boxOf(reach(side)) });
 
 /** The piece somewhere else. */
-export function movedBy({ piece, part }: Lying, [dx, dy]: Point, least: number): Lying {
+export function movedBy({ piece, part }: NestedPiece, [dx, dy]: Point, least: number): NestedPiece {
   const [a, b, c, d, e, f] = piece.matrix;
   return lie({ ...piece, matrix: [a, b, c, d, e + dx, f + dy] }, part, least);
 }
@@ -45,18 +45,18 @@ export const apart = (a: Box, b: Box): number =>
   Math.max(a.min[0] - b.max[0], b.min[0] - a.max[0], a.min[1] - b.max[1], b.min[1] - a.max[1]);
 
 /** How the edges of two pieces face each other. */
-export const facings = (one: Lying, other: Lying): readonly Facing[] =>
+export const facings = (one: NestedPiece, other: NestedPiece): readonly EdgePair[] =>
   one.edges.flatMap((e) => other.edges.flatMap((o) => facing(e, o) ?? []));
 
 /** Have two pieces an edge in common? */
-export const sharing = (one: Lying, other: Lying, kerf: number, least: number): boolean =>
+export const sharing = (one: NestedPiece, other: NestedPiece, kerf: number, least: number): boolean =>
   facings(one, other).some((f) => inCommon(f, [0, 0], kerf) >= least);
 
 /** Rounding of distances, mm. */
 const ROUNDING = 1e-8;
 
 /** Is the metal of two pieces that far apart? */
-export function clear(one: Lying, other: Lying, limit: number): boolean {
+export function clear(one: NestedPiece, other: NestedPiece, limit: number): boolean {
   if (apart(one.box, other.box) >= limit) return true;
   return (
     !nearer(one.sides, other.sides, limit) &&
@@ -71,13 +71,13 @@ function nearer(some: readonly Side[], others: readonly Side[], limit: number): 
   );
 }
 
-const holds = ({ outline, holes }: Lying, p: Point): boolean =>
+const holds = ({ outline, holes }: NestedPiece, p: Point): boolean =>
   contains(outline, p) && !holes.some((h) => contains(h, p));
 
 /** Does it lie on the usable sheet, that far from its edge? */
 export function liesOn(
   { stock: { trim, x, y, outline } }: NestedSheet,
-  { box, ...one }: Lying,
+  { box, ...one }: NestedPiece,
   edge: number,
 ): boolean {
   const room = Math.min(

@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import type { Facing } from './facing.js';
+import type { EdgePair } from './facing.js';
 
 /** Moves of a body across an edge, mm, that are tried in one direction. */
 const MOST = 10;
@@ -14,7 +14,7 @@ interface Wanted {
  * Moves that bring an edge of a body a kerf from one that faces it: straight across, with the ends of both level, or so
  * that a second pair of edges, of another direction, meets as well. @param far the longest move, mm
  */
-export function movesTo(pairs: readonly Facing[], kerf: number, far: number): readonly Point[] {
+export function movesTo(pairs: readonly EdgePair[], kerf: number, far: number): readonly Point[] {
   const wanted = pairs
     .filter(
       ({ gap, begin, end, own }) => Math.abs(gap - kerf) <= far && end > -far && begin < own.length + far,
