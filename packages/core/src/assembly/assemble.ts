@@ -11,7 +11,7 @@ import { drilledLater } from './drilled-later.js';
 import { endsInWay } from './ends-in-way.js';
 import { type Fastened, fasten } from './fasten.js';
 import { type Fastener, type FastenerEnd, SAME_PLACE } from './fastener.js';
-import { type FitRow, fitsOf, lumpsWhere } from './fit.js';
+import { deepestPair, type FitRow, fitsOf, lumpsWhere } from './fit.js';
 import { type StandingSheet, standingSheets } from './layers.js';
 import { placePieces } from './place.js';
 import { withRoom } from './room.js';
@@ -37,18 +37,13 @@ export interface Assembly {
  */
 export function* assemble(
   parts: readonly AssemblyPart[],
-  { joints, hardware }: { readonly joints: readonly JointSpec[]; readonly hardware?: JobHardware | null },
+  job: Joined,
   cut: readonly Fastener[] = [],
 ): Pieces<Assembly> {
-  const carries = new Set(
-    (hardware?.rows ?? []).flatMap(({ on, and }) => [on.piece, and?.piece ?? on.piece]),
-  );
-  const { placed, seated, loose, open } = placePieces(parts, spelledOut(parts, joints), carries);
-  const sheets = standingSheets(placed.filter(({ piece }) => carries.has(piece) || isHeld(piece, seated)));
-  const { bought, fastened: fitted } = hardware?.tools.fit(hardware.rows, placed, sheets) ?? NOTHING;
+  const { joints, hardware } = job;
+  const { placed, seated, loose, open, sheets, bought, fitted, bodies } = standing(parts, job);
   const wanted = [...(yield* fastenAll(seated, sheets, cut)), ...fitted];
   const fastened = drilledLater(withRoom(wanted, placed), seated);
-  const bodies = [...bought, ...placed]; // a clash is told of a part of the job, where there is one
   const lumps = lumpsWhere(bodies);
   const { rows: fits, findings } = fitsOf(seated, bodies, lumps, open);
   const fasteners = fastened.flatMap((f) => f.fasteners);
@@ -68,6 +63,33 @@ export function* assemble(
       ...unevenFindings(parts, fasteners),
     ],
   };
+}
+
+/** True where two pieces of an object stand in one place: nothing is fastened or measured for it. @throws as `assemble` */
+export function isClash(parts: readonly AssemblyPart[], job: Joined, pieces: readonly string[]): boolean {
+  const [a, b] = standing(parts, job)
+    .bodies.filter((p) => pieces.includes(p.piece))
+    .map((p) => lumpsWhere([p])(p.piece));
+  return a !== undefined && b !== undefined && deepestPair(a, b) !== null;
+}
+
+/** What a job joins its parts by. */
+interface Joined {
+  readonly joints: readonly JointSpec[];
+  readonly hardware?: JobHardware | null;
+}
+
+/** Everything where it stands, before it is fastened. */
+function standing(parts: readonly AssemblyPart[], { joints, hardware }: Joined) {
+  const carries = new Set(
+    (hardware?.rows ?? []).flatMap(({ on, and }) => [on.piece, and?.piece ?? on.piece]),
+  );
+  const where = placePieces(parts, spelledOut(parts, joints), carries);
+  const { placed, seated } = where;
+  const sheets = standingSheets(placed.filter(({ piece }) => carries.has(piece) || isHeld(piece, seated)));
+  const { bought, fastened: fitted } = hardware?.tools.fit(hardware.rows, placed, sheets) ?? NOTHING;
+  const bodies = [...bought, ...placed]; // a clash is told of a part of the job, where there is one
+  return { ...where, sheets, bought, fitted, bodies };
 }
 
 /** True for a piece that some fastener holds: what is only set in place is in no stack of sheets. */

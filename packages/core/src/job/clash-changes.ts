@@ -1,5 +1,5 @@
 import { nearestSize, passing, stepOf } from '../advice/nearest-size.js';
-import { assemble } from '../assembly/assemble.js';
+import { assemble, isClash } from '../assembly/assemble.js';
 import { boughtNames, type HardwareSpec, type JobHardware } from '../assembly/bought.js';
 import { type AssemblyPart, type JointSpec, pieceNames } from '../assembly/types.js';
 import type { CoreFinding } from '../errors/core-findings.js';
@@ -54,8 +54,9 @@ function changesFor(
   const pieces = between.map((s) => s.piece);
   const parted = (tried: JobJoints) => {
     try {
+      if (isClash(parts, tried, pieces)) return false; // most places end here
       const { findings } = atOnce(assemble(parts, tried));
-      return errorsOf(findings) < errors && !findings.some((f) => isBetween(f, pieces));
+      return errorsOf(findings) < errors;
     } catch (error) {
       if (error instanceof JobError) return false;
       throw error;
@@ -76,10 +77,6 @@ function changesFor(
 }
 
 const errorsOf = (findings: readonly Finding[]) => findings.filter((f) => f.severity === 'error').length;
-
-const isBetween = (f: Finding, pieces: readonly string[]) =>
-  f.code === 'clash' &&
-  (f as CoreFinding & { readonly code: 'clash' }).values.between.every((s) => pieces.includes(s.piece));
 
 /** Places by which either piece may be moved without another size: told ones along a site, and those of bought parts. */
 function placesOf(
