@@ -4,7 +4,7 @@ import { climb } from './climb.js';
 import { type Layout, layoutOf, withSpare } from './layout.js';
 import { leftOut } from './left-out.js';
 import { type Least, largestSpare } from './offcut.js';
-import { type Held, Packing } from './packing.js';
+import { type HeldPlan, Packing } from './packing.js';
 import { Random } from './random.js';
 import { firstTaste, randomOrder, randomTaste, ranksOf, recreate } from './recreate.js';
 
@@ -67,7 +67,7 @@ class Search {
   private readonly packing: Packing;
   private readonly random: Random;
   private readonly effort: Effort;
-  private held: Held;
+  private held: HeldPlan;
   private steps = 0;
 
   constructor(problem: ShearProblem, effort: Effort) {

@@ -14,7 +14,7 @@ export interface PackingSlot {
 }
 
 /** A state to come back to. */
-export interface Held {
+export interface HeldPlan {
   readonly slots: readonly SlackTree[];
   readonly out: readonly number[];
   readonly cost: number;
@@ -98,7 +98,7 @@ export class Packing {
   }
 
   /** The state as it is, to come back to. */
-  hold(): Held {
+  hold(): HeldPlan {
     const slots = this.slots.map(({ tree }) => {
       const kept = new SlackTree(tree.room, tree.type, tree.length);
       kept.copy(tree);
@@ -108,7 +108,7 @@ export class Packing {
   }
 
   /** Back to a state held before. */
-  restore(held: Held): void {
+  restore(held: HeldPlan): void {
     this.begin();
     for (const slot of this.slots) this.spare.push(slot);
     this.slots = [];
