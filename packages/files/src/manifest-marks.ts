@@ -49,12 +49,17 @@ const SAME = 0.01; // mm
  */
 export function writtenMarks({ parts, assembly }: JobPlan): WrittenMarks {
   const used = new Map<FastenerEnd, Used>();
+  const marks = new Map(parts.map((p) => [p, marksOf(p)]));
   for (const fastener of assembly?.fasteners ?? []) {
     const ends = fastener.on.map((end) => groundOf(end, parts, assembly?.placed ?? []));
     const spot = onMetal(fastener, ends);
     for (const [i, end] of fastener.on.entries()) {
       const { part, flat, pose } = ends[i] as Ground;
-      used.set(end, { part, mark: markIndex(part, fastener, end), at: place(flat.frame, seen(pose, spot)) });
+      const own = marks.get(part) ?? [];
+      const mark = own.findIndex((m) => sameMark(m, end, fastener.kind));
+      if (mark < 0 || part.flat.marks.length !== own.length)
+        throw new RangeError(`no mark on ${part.name} for a ${fastener.kind}`);
+      used.set(end, { part, mark, at: place(flat.frame, seen(pose, spot)) });
     }
   }
   const entries = new Map(parts.map((p) => [p.name, entriesOf(p, [...used.values()])]));
@@ -146,12 +151,8 @@ function seen(pose: Pose, at: Vec3): Point {
   return [dot3(d, pose.x), dot3(d, pose.y)];
 }
 
-function markIndex({ name, flat, part }: PartPlan, { kind }: Fastener, end: FastenerEnd): number {
-  const marks = part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, panel: p.id })));
-  const index = marks.findIndex((m) => sameMark(m, end, kind));
-  if (index < 0 || flat.marks.length !== marks.length)
-    throw new RangeError(`no mark on ${name} for a ${kind}`);
-  return index;
-}
+/** Marks of a part's panels in the order of those of its pattern. */
+const marksOf = ({ part }: PartPlan) =>
+  part.panels.flatMap((p) => p.marks.map((m) => ({ ...m, panel: p.id })));
 
 const near = (p: Point, q: Point) => Math.hypot(p[0] - q[0], p[1] - q[1]) < SAME;
