@@ -96,6 +96,18 @@ export const KNOWN: readonly Known[] = [
     shop: leaf(),
     goes: true,
   },
+  {
+    name: 'returns of 8 on a press: under them no punch reaches the ends',
+    part: box(220, 180, 40, { flangeReturn: 8 }),
+    shop: press,
+    goes: false,
+  },
+  {
+    name: 'the same with horns',
+    part: box(220, 180, 40, { flangeReturn: 8 }),
+    shop: SHOPS.ends as Shop,
+    goes: true,
+  },
   { name: 'box 60 x 60, 80 deep', part: box(60, 60, 80), shop: school, goes: true },
   { name: 'box 50 x 50, 98 deep', part: box(50, 50, 98), shop: school, goes: true },
   { name: 'box 80 x 80, 90 deep', part: box(80, 80, 90), shop: school, goes: true },

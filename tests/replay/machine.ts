@@ -1,5 +1,5 @@
 // Machines as solids, drawn from the values of a shop file alone: x forward from the line, y along it, z up.
-import type { Brake, HandSeamer, Press, Shop, Vise } from '@tinwright/shop';
+import type { Brake, HandSeamer, Horns, Press, Shop, Vise } from '@tinwright/shop';
 import type { ManifoldToplevel } from 'manifold-3d';
 import { piecesOf, type Ring } from './outline.js';
 import { type Move, raise, STAY, shift, type V3 } from './rigid.js';
@@ -31,14 +31,14 @@ const FAR = 3000; // mm
 export const EVERYWHERE: Span = [-FAR, FAR];
 
 /** Larger (or smaller) sections as solids along y. */
-export type Draw = (id: string, section: Ring, spans: readonly Span[]) => Tool;
+export type Draw = (id: string, section: Ring, spans: readonly Span[], band?: Span) => Tool;
 
 /** @param grow mm that every tool is larger all round; negative for smaller */
 export function drawing(library: ManifoldToplevel, grow: number): Draw {
   const known = new Map<string, readonly Ring[]>();
-  return (id, section, spans) => {
-    const key = JSON.stringify(section);
-    const pieces = known.get(key) ?? piecesOf(library, section, grow);
+  return (id, section, spans, band) => {
+    const key = JSON.stringify([section, band?.map(String)]);
+    const pieces = known.get(key) ?? piecesOf(library, section, grow, band);
     known.set(key, pieces);
     return { id, solids: spans.flatMap((s) => pieces.map((p) => bar(p, s))) };
   };
@@ -138,7 +138,7 @@ export interface PressTools {
 export function pressTools(
   draw: Draw,
   press: Press,
-  names: { readonly punch: string; readonly die: string },
+  names: { readonly punch: string; readonly die: string; readonly horns: Horns | null },
   spans: readonly Span[],
 ): PressTools {
   const punch = press.punches.find((p) => p.name === names.punch);
@@ -149,8 +149,12 @@ export function pressTools(
   return {
     ram: draw('ram', box(-half, height, half, height + FAR), [EVERYWHERE]),
     punch: joined(
-      draw('punch', counterClockwise(punch.section), spans),
-      draw('holder', holder(punch.section, height), spans),
+      'punch',
+      bandsOf(names.horns).flatMap(({ band, back }) =>
+        [counterClockwise(punch.section), holder(punch.section, height)].map((section) =>
+          draw('punch', section, shorter(spans, back), band),
+        ),
+      ),
     ),
     die: draw('die', counterClockwise(die.section), die.sectioned ? spans : [EVERYWHERE]),
     opening: die.opening,
@@ -164,7 +168,23 @@ function holder(section: Ring, height: number): Ring {
   return box(Math.min(...xs), top - 1, Math.max(...xs), Math.max(top, height) + 1);
 }
 
-const joined = (a: Tool, b: Tool): Tool => ({ id: a.id, solids: [...a.solids, ...b.solids] });
+const joined = (id: string, tools: readonly Tool[]): Tool => ({ id, solids: tools.flatMap((t) => t.solids) });
+
+/** What of a punch with horns reaches to its ends, and what stays back from them. */
+export const bandsOf = (horns: Horns | null): readonly { readonly band: Span; readonly back: number }[] =>
+  horns === null
+    ? [{ band: [-FAR, FAR], back: 0 }]
+    : [
+        { band: [-FAR, horns.foot], back: 0 },
+        { band: [horns.foot, horns.height], back: horns.reach },
+        { band: [horns.height, FAR], back: 0 },
+      ];
+
+/** Spans that begin and end so much further in, as a whole. */
+function shorter(spans: readonly Span[], by: number): readonly Span[] {
+  const [from, to] = [Math.min(...spans.map((s) => s[0])), Math.max(...spans.map((s) => s[1]))];
+  return spans.map(([a, b]) => [a === from ? a + by : a, b === to ? b - by : b]);
+}
 
 const counterClockwise = (ring: Ring): Ring => {
   const twice = ring.reduce((s, p, i) => {

@@ -4,9 +4,23 @@ import type { V2 } from './rigid.js';
 
 export type Ring = readonly V2[];
 
-/** Convex pieces of a polygon, larger by so many mm all round (smaller where negative). */
-export function piecesOf(library: ManifoldToplevel, ring: Ring, by = 0): readonly Ring[] {
-  const whole = new library.CrossSection([ring.map(([x, y]): [number, number] => [x, y])], 'NonZero');
+const WIDE = 10_000; // mm
+
+/**
+ * Convex pieces of a polygon, larger by so many mm all round (smaller where negative).
+ * @param band only what lies between two heights
+ */
+export function piecesOf(
+  library: ManifoldToplevel,
+  ring: Ring,
+  by = 0,
+  [low, high]: V2 = [-WIDE, WIDE],
+): readonly Ring[] {
+  const outline = new library.CrossSection([ring.map(([x, y]): [number, number] => [x, y])], 'NonZero');
+  const [from, to] = [Math.max(low, -WIDE), Math.min(high, WIDE)];
+  const whole = outline.intersect(
+    library.CrossSection.square([2 * WIDE, to - from]).translate([-WIDE, from]),
+  );
   return convexPieces(library, by === 0 ? whole : whole.offset(by, 'Miter', 2));
 }
 

@@ -132,7 +132,7 @@ function onPress(
   // a press is set by trying: what the metal opens again has to be free
   const over = { ...standing, set: standing.set + (press.overbend * Math.PI) / 180 };
   const flaws = strokeFlaws(over, STAY, momentAt);
-  return flaws.length > 0 ? flaws : liftFlaws(standing, tools, momentAt);
+  return flaws.length > 0 ? flaws : liftFlaws(standing, tools, momentAt, { ...step, spans });
 }
 
 const SQUARE = Math.PI / 2; // past it the sheet lies on the bar and is laid over

@@ -1,6 +1,6 @@
 // What a machine's own figures ask of a step, read off the shop file: tools of the rack, how much of a line they cover,
 // how far it bends, what it takes, and whether the stop touches what it is said to touch.
-import type { Shop } from '@tinwright/shop';
+import type { Horns, Shop } from '@tinwright/shop';
 import { bentMetal, type Hinge, posesFrom } from './body.js';
 import { brakeCalled } from './machine.js';
 import { at, chain, type Move, shift, type V3 } from './rigid.js';
@@ -72,7 +72,7 @@ function pressRules(
   const die = press?.dies.find((d) => d.name === step.press?.die);
   if (press === null || step.press === null || punch === undefined || die === undefined)
     return ['there is no such punch or die'];
-  const { force, gauge } = step.press;
+  const { force, gauge, horns } = step.press;
   const said = (wrong: boolean, message: string) => (wrong ? [message] : []);
   const { least, most } = press.backGauge;
   const turned = step.setAngle ?? step.angle;
@@ -88,8 +88,19 @@ function pressRules(
       `set to ${turned} degrees`,
     ),
     ...said(gauge !== null && (gauge < least - PLAY || gauge > most + PLAY), `back gauge at ${gauge} mm`),
-    ...rack(step, line, punch.lengths, press.gaps, press.length),
+    ...rack(step, line, [...punch.lengths, ...(horns?.widths ?? [])], press.gaps, press.length),
+    ...said(
+      horns !== null && JSON.stringify(horns) !== JSON.stringify(punch.horns),
+      'there are no such horns',
+    ),
+    ...said(horns !== null && !standOut(step.tools, horns), 'horns stand elsewhere than at the ends'),
   ];
+}
+
+/** The left horn first of all tools, the right one last. */
+function standOut(tools: WrittenStep['tools'], { widths: [left, right] }: Horns): boolean {
+  const groups = (tools ?? []).toSorted((a, b) => a.from - b.from);
+  return groups[0]?.pieces[0] === left && groups.at(-1)?.pieces.at(-1) === right;
 }
 
 function rack(

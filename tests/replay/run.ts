@@ -1,4 +1,4 @@
-// Random parts over six shops, from written files: `plans COUNT SEED` replays every plan; `impossible COUNT SEED` looks for
+// Random parts over seven shops, from written files: `plans COUNT SEED` replays every plan; `impossible COUNT SEED` looks for
 // an order of those of few bends that the planner says cannot be bent, and of some that can, so that it is seen to find;
 // `known` those whose answer is known; `agree COUNT SEED` holds checks against orders.
 import fc from 'fast-check';

@@ -1,4 +1,4 @@
-// Six shops that parts are planned in.
+// Seven shops that parts are planned in.
 import { DEFAULT_SHOP, EXAMPLE_PRESS, type Shop } from '@tinwright/shop';
 
 const brake = DEFAULT_SHOP.brake as NonNullable<Shop['brake']>;
@@ -41,6 +41,19 @@ export const SHOPS: Readonly<Record<string, Shop>> = {
     vise: null,
   },
   press: { ...DEFAULT_SHOP, name: 'press only', brake: null, vise: null, press: EXAMPLE_PRESS },
+  ends: {
+    ...DEFAULT_SHOP,
+    name: 'press with horns',
+    brake: null,
+    vise: null,
+    press: {
+      ...EXAMPLE_PRESS,
+      punches: EXAMPLE_PRESS.punches.map((p) => ({
+        ...p,
+        horns: { widths: [55, 60], reach: 25, foot: 12, height: 90 },
+      })),
+    },
+  },
   both: { ...DEFAULT_SHOP, name: 'brake, press, vise', press: EXAMPLE_PRESS, handSeamer },
   bench: {
     ...DEFAULT_SHOP,

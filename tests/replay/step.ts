@@ -1,4 +1,5 @@
 // An operation of a bend order as job.json has it, and how its line lies in a machine.
+import type { Horns } from '@tinwright/shop';
 import type { Body, Hinge } from './body.js';
 import { pointOn } from './body.js';
 import type { Move, V2 } from './rigid.js';
@@ -27,12 +28,13 @@ export interface WrittenStep {
   readonly press: {
     readonly punch: string;
     readonly die: string;
+    readonly horns: Horns | null;
     readonly force: number;
     readonly gauge: number | null;
   } | null;
 }
 
-export type Way = 'straight' | 'along' | 'tilted' | 'with-fingers';
+export type Way = 'straight' | 'along' | 'tilted' | 'with-fingers' | 'end-first';
 
 /** A stretch along y. mm */
 export type Span = readonly [number, number];

@@ -35,6 +35,7 @@ function raised({ solids, tools }: Trapped, by: number): readonly Tool[] | null 
 export function comes(way: Way, trapped: Trapped): boolean {
   if (way === 'straight') return straight(trapped);
   if (way === 'along') return along(trapped);
+  if (way === 'end-first') return false;
   return way === 'tilted' ? tilted(trapped) : withFingers(trapped);
 }
 

@@ -21,6 +21,7 @@ export type {
   Die,
   Finger,
   HandSeamer,
+  Horns,
   Margin,
   Press,
   PressTool,

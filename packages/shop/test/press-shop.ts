@@ -32,6 +32,7 @@ export const straight = (half: number): Punch => {
     angle: 85,
     radius: 0.8,
     lengths: [10, 15, 20, 40, 50, 100, 200],
+    horns: null,
     section: body(
       [
         [-half, rise],

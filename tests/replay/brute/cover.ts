@@ -11,9 +11,10 @@ const SURE = 0.5; // mm kept from every limit, so that what is found holds
 /** Where tools stand, or null. @param blocked stretches that something of the part takes */
 export function cover(
   line: Span,
-  blocked: readonly Span[],
+  blocked: readonly Span[] | null,
   { pieces, gaps }: RackOf,
 ): readonly Span[] | null {
+  if (blocked === null) return null;
   const open = freeOf(line, blocked);
   if (open.length === 0) return null;
   if (blocked.length === 0) {

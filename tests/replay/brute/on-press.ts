@@ -1,11 +1,12 @@
 // A press brake asked whether it makes a bend, with every punch over the two dies that come nearest to the radius.
-import type { Die, Press, Punch } from '@tinwright/shop';
+import type { Die, Horns, Press, Punch } from '@tinwright/shop';
 import type { Hinge } from '../body.js';
-import { lifts } from '../lift.js';
-import { box, EVERYWHERE, pressMoment, pressTools, type Tool } from '../machine.js';
+import { endFirst, lifts } from '../lift.js';
+import { box, EVERYWHERE, type PressTools, pressMoment, pressTools, type Tool } from '../machine.js';
 import { STAY } from '../rigid.js';
 import { standingFor } from '../standing.js';
-import { cover } from './cover.js';
+import type { Span } from '../step.js';
+import { cover, type RackOf } from './cover.js';
 import {
   type Asked,
   DEGREE,
@@ -31,7 +32,9 @@ export function onPress(given: Asked, question: Question): Made | null {
   const turned = action === 'fold' ? 135 : angle + press.overbend + 1;
   const radius = action === 'fold' ? given.body.thickness : bend.insideRadius;
   const pairs = diesFor(press, radius, turned, given.body.thickness).flatMap((die) =>
-    press.punches.map((punch) => ({ punch, die })),
+    press.punches.flatMap((punch) =>
+      (punch.horns === null ? [null] : [null, punch.horns]).map((horns) => ({ punch, die, horns })),
+    ),
   );
   const goes = pairs.some((p) => withTools(given, question, press, { ...p, angle, turned }));
   return goes ? { told: told('press', line), angle, setBack: null } : null;
@@ -40,6 +43,7 @@ export function onPress(given: Asked, question: Question): Made | null {
 interface Tooling {
   readonly punch: Punch;
   readonly die: Die;
+  readonly horns: Horns | null;
   readonly angle: number;
   readonly turned: number;
 }
@@ -54,32 +58,79 @@ function besides({ bare, off }: Asked, { section }: Die): readonly Tool[] {
 }
 
 function withTools(given: Asked, { action, line, state }: Question, press: Press, with_: Tooling): boolean {
-  const { punch, die, angle, turned } = with_;
+  const { punch, die, horns, angle, turned } = with_;
   if (turned > 180 - Math.max(die.angle, punch.angle)) return false;
   const step = { action, angle, setAngle: turned, setBack: null };
   const standing = standingFor(given.body, line, step, state);
   const least = die.opening / (2 * Math.cos((angle * DEGREE) / 2)) + 2;
   if (reaches(standing).some((r) => r < least)) return false;
-  const names = { punch: punch.name, die: die.name };
+  const names = { punch: punch.name, die: die.name, horns };
   const wide = pressTools(given.draw, press, names, [EVERYWHERE]);
   const low = pressTools(given.bare, press, names, [EVERYWHERE]);
   // off the sheet it presses on by as much as it is drawn larger, and a hair
   const block = { id: 'die', solids: [low.die, ...besides(given, die)].flatMap((t) => t.solids) };
   const large = { ...wide, punch: lifted(wide.punch, given.off + SURE), die: sunk(block, SURE) };
   const cut = die.sectioned ? ['punch', 'die'] : ['punch'];
-  const blocked = taken(
-    standing,
-    STAY,
-    (turn) => pressMoment(large, standing.stroke, turn),
-    cut,
-    () => false,
-  );
-  if (blocked === null) return false;
-  const stands = cover(ends(line), blocked, { pieces: punch.lengths, gaps: press.gaps });
+  const blockedBy = (tools: PressTools) =>
+    taken(
+      standing,
+      STAY,
+      (turn) => pressMoment(tools, standing.stroke, turn),
+      cut,
+      () => false,
+    );
+  const stands =
+    horns === null
+      ? cover(ends(line), blockedBy(large), { pieces: punch.lengths, gaps: press.gaps })
+      : betweenHorns(ends(line), horns, {
+          feet: blockedBy({ ...large, punch: only(large.punch, horns, 'feet') }),
+          over: blockedBy({ ...large, punch: only(large.punch, horns, 'over') }),
+          rack: { pieces: punch.lengths, gaps: press.gaps },
+        });
   if (stands === null) return false;
   const own = pressTools(given.bare, press, names, stands);
   const off = { ...own, punch: lifted(own.punch, given.off + SURE) };
-  return [0, standing.set].every((turn) => lifts(standing, off, pressMoment(off, standing.stroke, turn)));
+  return [0, standing.set].every((turn) => {
+    const moment = pressMoment(off, standing.stroke, turn);
+    return horns === null ? lifts(standing, off, moment) : endFirst(standing, off, moment, stands);
+  });
+}
+
+/** Pieces of a punch by the height of their middle: what is over a foot, or all else. */
+const only = (punch: Tool, { foot, height }: Horns, part: 'feet' | 'over'): Tool => ({
+  ...punch,
+  solids: punch.solids.filter((s) => {
+    const middle = (s.low[2] + s.high[2]) / 2;
+    return (middle > foot && middle < height) === (part === 'over');
+  }),
+});
+
+/** Where a punch stands between its horns, from foot to foot; null where it does not. */
+function betweenHorns(
+  [left, right]: Span,
+  { widths: [l, r], reach }: Horns,
+  {
+    feet,
+    over,
+    rack,
+  }: { readonly feet: readonly Span[] | null; readonly over: readonly Span[] | null; readonly rack: RackOf },
+): readonly Span[] | null {
+  if (feet === null || over === null) return null;
+  const { end } = rack.gaps;
+  const at = ([from, to]: Span) => (from <= left + end ? 'left' : to >= right - end ? 'right' : 'middle');
+  const all = [
+    ...feet.map((s) => ({ s, by: 0, at: at(s) })),
+    ...over.map((s) => ({ s, by: reach, at: at(s) })),
+  ];
+  if (all.some((b) => b.at === 'middle')) return null;
+  const blocked = all.map(
+    ({ s: [from, to], by, at }): Span =>
+      at === 'left' ? [left - 1, to - by + l] : [from + by - r, right + 1],
+  );
+  const stands = cover([left + l, right - r], blocked, rack);
+  const [only, ...others] = stands ?? [];
+  if (only === undefined || others.length > 0 || only[1] - only[0] > right - left) return null;
+  return [[only[0] - l, only[1] + r]];
 }
 
 const LEAST = 5; // thicknesses that the opening of a V has at least

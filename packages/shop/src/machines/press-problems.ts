@@ -2,7 +2,7 @@ import type { Path, Problem, Unit } from '@tinwright/core';
 import { crossesItself, quoted, sayIn } from '@tinwright/core/internal';
 import { veeProblems } from './die-problems.js';
 import { impossible } from './impossible.js';
-import type { Die, Press, PressTool, Punch } from './shop.js';
+import type { Die, Horns, Press, PressTool, Punch } from './shop.js';
 import { twinProblems } from './twin-problems.js';
 
 const ROUNDING = 0.01; // mm
@@ -35,6 +35,7 @@ function punchProblems(punch: Punch, press: Press, path: Path, units: Unit): rea
             'Measure the section from the point of the punch, upwards',
           ),
         ]),
+    ...(punch.horns === null ? [] : hornProblems(punch.horns, press, [...path, 'horns'], units)),
     ...punch.lengths.flatMap((l, i) =>
       l > press.length
         ? [
@@ -46,6 +47,45 @@ function punchProblems(punch: Punch, press: Press, path: Path, units: Unit): rea
           ]
         : [],
     ),
+  ];
+}
+
+function hornProblems(
+  { widths, reach, foot, height }: Horns,
+  { length }: Press,
+  path: Path,
+  units: Unit,
+): readonly Problem[] {
+  const { size, least, most } = sayIn(units);
+  const short = widths.findIndex((w) => w <= reach);
+  return [
+    ...(short < 0
+      ? []
+      : [
+          impossible(
+            [...path, 'widths', short],
+            `${size(widths[short] as number)} given, its foot stands out ${least(reach)}`,
+            'Give the whole length of the piece along the bend, foot included',
+          ),
+        ]),
+    ...(widths[0] + widths[1] < length
+      ? []
+      : [
+          impossible(
+            [...path, 'widths'],
+            `${size(widths[0] + widths[1])} together, the press is ${most(length)} long`,
+            'Check the units: a length may carry its own, such as "2 in"',
+          ),
+        ]),
+    ...(foot < height
+      ? []
+      : [
+          impossible(
+            [...path, 'height'],
+            `${size(height)} given, the foot is ${size(foot)} high`,
+            'Measure both from the point of the punch: the piece is cut back between them',
+          ),
+        ]),
   ];
 }
 

@@ -19,6 +19,7 @@ const punch = (name: string, angle: number, section: readonly Point[]): Punch =>
   angle,
   radius: 0.8,
   lengths: TOOL_LENGTHS,
+  horns: null,
   section,
 });
 

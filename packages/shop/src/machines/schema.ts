@@ -98,6 +98,14 @@ function press(k: ParamKit): Group {
         angle: numberBetween(20, 120, ' deg'),
         radius: k.size({ min: 0, max: 50 }),
         lengths: k.list(k.size(), 1, 24),
+        horns: k.maybe(
+          strictGroup({
+            widths: pair(k),
+            reach: k.size({ max: 300 }),
+            foot: k.size({ max: 300 }),
+            height: k.size({ max: 1000 }),
+          }) as Gives<unknown>,
+        ),
       }) as Gives<unknown>,
       1,
       20,

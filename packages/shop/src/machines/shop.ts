@@ -65,6 +65,22 @@ export interface Punch extends PressTool {
   readonly radius: number;
   /** Lengths there are; they stand side by side. */
   readonly lengths: readonly number[];
+  /** End pieces that leave room over their feet; null without any. */
+  readonly horns: Horns | null;
+}
+
+/**
+ * A pair of end pieces, one for either end of what is mounted: over its foot each is cut back, so that a flange turned in
+ * at the end of a bend finds room there. mm
+ */
+export interface Horns {
+  /** Lengths along the line of the left one and of the right one, foot included. */
+  readonly widths: readonly [number, number];
+  /** How far the foot stands out past what is over it. */
+  readonly reach: number;
+  /** Height of the foot, and up to where the piece is cut back; both from the point. */
+  readonly foot: number;
+  readonly height: number;
 }
 
 /** A lower tool. */

@@ -1,6 +1,6 @@
 import type { FlatBend, Point } from '@tinwright/core';
 import { type Prism, radians } from '@tinwright/core/internal';
-import type { Press, PressTool } from '../machines/shop.js';
+import type { Horns, Press, PressTool } from '../machines/shop.js';
 import { after } from './rigid.js';
 import { placed, type ReplayMachine, type ReplayTool } from './setup.js';
 import { ears } from './solids.js';
@@ -29,7 +29,7 @@ export function pressBrake(press: Press): ReplayMachine {
         clamps: false,
         turns: false,
       },
-      { id: 'punch', prisms: where.flatMap((g) => solid(punch, 0, g)), ...still },
+      { id: 'punch', prisms: punchSolids(punch, where, step.press?.horns ?? null), ...still },
       {
         id: 'die',
         prisms: (die?.sectioned === true ? where : [EVERYWHERE]).flatMap((g) =>
@@ -62,11 +62,48 @@ function raised(half: number): Parameters<typeof after>[0]['m'] {
 const shoulder = (opening: number, half: number, thickness: number): number =>
   (opening / 2) * Math.tan(half) - thickness / Math.cos(half);
 
+/** A punch, between its ends whole; over the feet of horns only what is lower than the gap over them, or higher. */
+function punchSolids(
+  punch: PressTool | undefined,
+  where: readonly Along[],
+  horns: Horns | null,
+): readonly Prism[] {
+  if (horns === null) return where.flatMap((g) => solid(punch, 0, g));
+  const { reach, foot, height } = horns;
+  const [left, right] = [where[0]?.[0] ?? 0, where.at(-1)?.[1] ?? 0];
+  const feet: readonly Along[] = [
+    [left, left + reach],
+    [right - reach, right],
+  ];
+  const whole = where.flatMap(([a, b]) =>
+    solid(punch, 0, [Math.max(a, left + reach), Math.min(b, right - reach)]),
+  );
+  const ends = ears(counterClockwise(punch?.section ?? [])).flatMap((piece) =>
+    [clipped(piece, -1, foot), clipped(piece, 1, height)].filter((p) => p.length > 2),
+  );
+  return [...whole, ...feet.flatMap((g) => ends.map((piece) => bar(piece, g)))];
+}
+
+/** What of a convex outline lies under a height, or with `side` 1 over it. */
+function clipped(piece: readonly Point[], side: 1 | -1, at: number): readonly Point[] {
+  const inside = (p: Point) => side * (p[1] - at) >= 0;
+  return piece.flatMap((p, i) => {
+    const q = piece[(i + 1) % piece.length] as Point;
+    const share = (at - p[1]) / (q[1] - p[1]);
+    const cut: readonly Point[] = inside(p) === inside(q) ? [] : [[p[0] + share * (q[0] - p[0]), at]];
+    return [...(inside(p) ? [p] : []), ...cut];
+  });
+}
+
 function solid(tool: PressTool | undefined, up: number, along: Along): readonly Prism[] {
   const section = (tool?.section ?? []).map(([x, z]): Point => [x, z + up]);
+  return ears(counterClockwise(section)).map((piece) => bar(piece, along));
+}
+
+function counterClockwise(section: readonly Point[]): readonly Point[] {
   const area = section.reduce((s, p, i) => {
     const q = section[(i + 1) % section.length] as Point;
     return s + p[0] * q[1] - q[0] * p[1];
   }, 0);
-  return ears(area < 0 ? section.toReversed() : section).map((piece) => bar(piece, along));
+  return area < 0 ? section.toReversed() : section;
 }

@@ -74,7 +74,8 @@ function machineOf(
   }
   if (machine !== 'press' || shop.press === null) return null;
   const punch = shop.press.punches.find((p) => p.name === press?.punch);
-  const rack = { pieces: punch?.lengths ?? [], gaps: shop.press.gaps, length: shop.press.length };
+  const pieces = [...(punch?.lengths ?? []), ...(press?.horns?.widths ?? [])];
+  const rack = { pieces, gaps: shop.press.gaps, length: shop.press.length };
   return { run: pressBrake(shop.press), rack };
 }
 

@@ -1,6 +1,6 @@
 import type { Point } from '@tinwright/core';
-import { convexPieces } from '@tinwright/core/internal';
-import type { Die, Press, Punch } from '../machines/shop.js';
+import { convexHull, convexPieces } from '@tinwright/core/internal';
+import type { Die, Horns, Press, Punch } from '../machines/shop.js';
 import { type Convex, grown, rectangle } from '../sweep/polygon.js';
 import { FLUSH, TOOL_DEPTH } from './margin.js';
 
@@ -9,9 +9,7 @@ import { FLUSH, TOOL_DEPTH } from './margin.js';
  * the inside of the bend lies. The die's top touches the sheet from below at the start.
  */
 export interface PressTools {
-  readonly punch: readonly Convex[];
-  /** The punch as the held side sees it, once that side is mirrored onto the free one. */
-  readonly punchBehind: readonly Convex[];
+  readonly punch: readonly PunchPiece[];
   readonly ram: Convex;
   readonly die: readonly Convex[];
   /** The die stands only under the punch. */
@@ -20,13 +18,28 @@ export interface PressTools {
   readonly bars: readonly [Convex, Convex];
 }
 
+/** A convex piece of a punch. */
+export interface PunchPiece {
+  readonly shape: Convex;
+  /** The same as the held side sees it, once that side is mirrored onto the free one. */
+  readonly behind: Convex;
+  /** How far it stays back from the ends of what is mounted, over the feet of horns; 0 for what reaches to them. mm */
+  readonly back: number;
+}
+
+/** A punch and the die under it; with its horns at the ends, or without. */
+export interface Tooling {
+  readonly punch: Punch;
+  readonly die: Die;
+  readonly horns: Horns | null;
+}
+
 /** Half the width of a flattening bar, mm. Judgement. */
 export const FLATTENING_BAR = 25;
 
 export function pressTools(
-  press: Press,
-  punch: Punch,
-  die: Die,
+  press: Pick<Press, 'ram'>,
+  { punch, die, horns }: Tooling,
   thickness: number,
   margin: number,
 ): PressTools {
@@ -34,8 +47,11 @@ export function pressTools(
   const under = die.section.map(([x, z]): Point => [x, z - thickness - FLUSH]);
   const whole = [...pieces(punch.section), ...holder(punch.section, height)];
   return {
-    punch: whole.map((p) => grown(p, margin)),
-    punchBehind: whole.map((p) => grown(mirrored(p), margin)),
+    punch: cutBack(whole, horns).map(({ shape, back }) => ({
+      shape: grown(shape, margin),
+      behind: grown(mirrored(shape), margin),
+      back,
+    })),
     ram: grown(rectangle(-half, height, half, height + TOOL_DEPTH), margin),
     die: pieces(under).map((p) => widened(p, margin)),
     sectioned: die.sectioned,
@@ -44,6 +60,38 @@ export function pressTools(
       rectangle(-FLATTENING_BAR, -TOOL_DEPTH, FLATTENING_BAR, -thickness - FLUSH),
     ],
   };
+}
+
+/** A section in the bands that horns part it into. */
+function cutBack(
+  whole: readonly Convex[],
+  horns: Horns | null,
+): readonly { readonly shape: Convex; readonly back: number }[] {
+  if (horns === null) return whole.map((shape) => ({ shape, back: 0 }));
+  const { foot, height, reach } = horns;
+  const bands = [
+    { from: -Infinity, to: foot, back: 0 },
+    { from: foot, to: height, back: reach },
+    { from: height, to: Infinity, back: 0 },
+  ];
+  return bands.flatMap(({ from, to, back }) =>
+    whole.map((s) => ({ shape: between(s, from, to), back })).filter((p) => p.shape.length > 2),
+  );
+}
+
+/** What of a convex shape lies between two heights. */
+function between(shape: Convex, low: number, high: number): Convex {
+  return convexHull(
+    shape.flatMap((p, i) => {
+      const q = shape[(i + 1) % shape.length] as Point;
+      const crossed = [low, high].flatMap((z): readonly Point[] =>
+        p[1] < z === q[1] < z || !Number.isFinite(z)
+          ? []
+          : [[p[0] + ((q[0] - p[0]) * (z - p[1])) / (q[1] - p[1]), z]],
+      );
+      return [...(p[1] >= low && p[1] <= high ? [p] : []), ...crossed];
+    }),
+  );
 }
 
 /** What holds the punch: as wide as its top, up to the ram. */

@@ -172,6 +172,7 @@ export const PRESS: Shop['press'] = {
       angle: 85,
       radius: 0.8,
       lengths: [10, 15, 20, 40, 50, 100, 200, 300, 500],
+      horns: null,
     },
   ],
   dies: [6, 8, 12, 16].map((opening) => ({

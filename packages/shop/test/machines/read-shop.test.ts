@@ -13,7 +13,9 @@ const SEAMER = {
   capacity: [{ material: 'mild-steel', thickness: 1 }],
 };
 const { rearStop: ___, ...brake } = DEFAULT_SHOP.brake as Brake; // a file leaves out what a machine has not
-const DATA = { ...rest, brake, press: EXAMPLE_PRESS, handSeamer: SEAMER, cutBy: 'table' };
+const HORNS = { widths: [40, 50], reach: 15, foot: 10, height: 80 };
+const PRESS = { ...EXAMPLE_PRESS, punches: EXAMPLE_PRESS.punches.map((p) => ({ ...p, horns: HORNS })) };
+const DATA = { ...rest, brake, press: PRESS, handSeamer: SEAMER, cutBy: 'table' };
 
 const inInches = (value: unknown, key = ''): unknown => {
   if (typeof value === 'number')
@@ -33,7 +35,7 @@ describe('a shop read', () => {
   test('what a file gives is what is there, nothing assumed', () => {
     expect(readShop(DATA)).toEqual({
       ...DEFAULT_SHOP,
-      press: EXAMPLE_PRESS,
+      press: PRESS,
       handSeamer: SEAMER,
       cutBy: 'table',
     });
@@ -186,7 +188,7 @@ describe('what no machine can be is refused at its place', () => {
     const die = (section: readonly Point[], opening: number, angle: number) =>
       problems({
         units: 'mm',
-        press: { ...EXAMPLE_PRESS, dies: [{ name: 'V 12', section, opening, angle, sectioned: true }] },
+        press: { ...PRESS, dies: [{ name: 'V 12', section, opening, angle, sectioned: true }] },
       }).map(({ path, message }) => ({ at: path.at(-1), message }));
 
     test.each([

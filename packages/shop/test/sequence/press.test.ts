@@ -33,10 +33,10 @@ function edge(low: number, high: number, holds: (v: number) => boolean): number 
 /** A return of length f standing up at inside distance a, both sides rising by 45°. */
 const clears = (a: number, f: number, punch = straight(10)): boolean => {
   if (press === null) return false;
-  const tools = pressTools(press, punch, V8, T, 0);
+  const tools = pressTools(press, { punch, die: V8, horns: null }, T, 0);
   const lip: readonly Point[] = rectangle(a, 0, a + T, f);
   const half = radians(45);
-  return tools.punch.every((p) => contactAngle(lip, p, half) > half);
+  return tools.punch.every((p) => contactAngle(lip, p.shape, half) > half);
 };
 
 describe('closed forms at 90 degrees', () => {
@@ -50,7 +50,7 @@ describe('closed forms at 90 degrees', () => {
 
   test('walls beside the punch go up to (ram height - half its width) / 1.41', () => {
     const tools = (height: number, half: number) =>
-      pressTools({ ...(press as NonNullable<typeof press>), ram: { half, height } }, straight(10), V8, T, 0);
+      pressTools({ ram: { half, height } }, { punch: straight(10), die: V8, horns: null }, T, 0);
     const most = (height: number, half: number) =>
       edge(0, 200, (h) => {
         // the rear wall of a box whose far side stands at the line: it rises with its own side

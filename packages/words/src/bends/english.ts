@@ -100,6 +100,8 @@ export const BENDS_ENGLISH: BendWords = {
     along: 'Slide the part in along the line, past the end of the fingers.',
     tilted: 'Tilt the part, front up, to hook its rear wall in under the fingers.',
     'with-fingers': 'Loosen the fingers from the jaw and bring part and fingers in together.',
+    'end-first':
+      'Bring it under the punch one end first: that end in over the foot of its horn, the other end low; then lift the other end past its foot.',
   },
   takeOff: {
     straight: null,
@@ -107,6 +109,8 @@ export const BENDS_ENGLISH: BendWords = {
     tilted: 'Take it off tilted, front up, so that its rear wall comes out round the fingers.',
     'with-fingers':
       'To take it off, loosen the fingers from the jaw, draw them out with the part, then out of the part.',
+    'end-first':
+      'To take it off, push it along the line as far as it goes, let the end in front down past the foot of its horn, then draw it out the other way.',
   },
   byHand: 'No machine of the shop bends it there: by hand.',
   check: (square) => `Check with ${square ? 'the square' : 'a protractor or a template'}.`,
@@ -155,10 +159,15 @@ export const BENDS_ENGLISH: BendWords = {
         ? 'on the bend line'
         : `${off} from the bend line, ${way === 'towards' ? 'towards' : 'away from'} ${panel}`,
     bars: (size) => `${size} long, as long as the bend`,
-    punch: (name, hollow) =>
-      hollow === null
-        ? name
-        : `${name}, its hollow ${hollow === 'front' ? 'towards you' : 'to the back gauge'}`,
+    punch: (name, hollow, horns) =>
+      [
+        name,
+        ...(hollow === null
+          ? []
+          : [`its hollow ${hollow === 'front' ? 'towards you' : 'to the back gauge'}`]),
+        ...(horns === null ? [] : ['between its horns, feet outwards']),
+      ].join(', '),
+    horn: (size) => `${size} (horn)`,
     stop: (size, panel, by) => `${size} behind the edge of the fingers, at the ${by} of ${panel}`,
     middle: (size, side) =>
       `the bend stands ${size} to the ${side} of the middle of the press; its manual says what it takes there`,

@@ -104,12 +104,16 @@ export const BENDS_GERMAN: BendWords = {
     along: 'Das Teil längs der Linie einschieben, am Ende der Segmente vorbei.',
     tilted: 'Das Teil vorn anheben und die hintere Wand unter die Segmente einhängen.',
     'with-fingers': 'Die Segmente lösen und Teil und Segmente zusammen einsetzen.',
+    'end-first':
+      'Mit einem Ende voran unter den Stempel bringen: dieses über den Fuß seines Horns schieben, das andere tief; dann das andere an seinem Fuß vorbei anheben.',
   },
   takeOff: {
     straight: null,
     along: 'Längs der Linie abnehmen, am Ende der Segmente vorbei.',
     tilted: 'Vorn angehoben abnehmen, damit die hintere Wand um die Segmente herauskommt.',
     'with-fingers': 'Zum Abnehmen die Segmente lösen, mit dem Teil herausziehen, dann aus dem Teil nehmen.',
+    'end-first':
+      'Zum Abnehmen längs der Linie schieben, so weit es geht, das vordere Ende am Fuß seines Horns vorbei absenken, dann nach der anderen Seite herausziehen.',
   },
   byHand: 'Keine Maschine der Werkstatt biegt es dort: von Hand.',
   check: (square) => `Mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`,
@@ -158,10 +162,15 @@ export const BENDS_GERMAN: BendWords = {
         ? 'auf der Biegelinie'
         : `${off} von der Biegelinie, ${way === 'towards' ? `zu ${panel} hin` : `von ${panel} weg`}`,
     bars: (size) => `${size} lang, so lang wie die Biegung`,
-    punch: (name, hollow) =>
-      hollow === null
-        ? name
-        : `${name}, die Kröpfung ${hollow === 'front' ? 'nach vorn' : 'zum Anschlag hin'} offen`,
+    punch: (name, hollow, horns) =>
+      [
+        name,
+        ...(hollow === null
+          ? []
+          : [`die Kröpfung ${hollow === 'front' ? 'nach vorn' : 'zum Anschlag hin'} offen`]),
+        ...(horns === null ? [] : ['zwischen seinen Hörnern, Füße nach außen']),
+      ].join(', '),
+    horn: (size) => `${size} (Horn)`,
     stop: (size, panel, by) =>
       `${size} hinter der Kante der Segmente, an der ${by === 'edge' ? 'Kante' : 'Außenseite'} von ${panel}`,
     middle: (size, side) =>

@@ -66,14 +66,14 @@ function brakeSettings(
 
 function pressSettings(
   step: BendStep,
-  { punch, hollow, die, opening, force, gauge, offMiddle }: PressSetting,
+  { punch, hollow, horns, die, opening, force, gauge, offMiddle }: PressSetting,
   words: BendWords,
   print: BendPrint,
 ): readonly Row[] {
   const { values: v } = words;
   const { touches } = step;
   return [
-    ['punch', v.punch(punch, hollow)],
+    ['punch', v.punch(punch, hollow, horns)],
     ['die', dieText(die, opening, print)],
     ['tools', toolsText(step, words, print)],
     ['force', v.force(plainNumber(force, 1))],
@@ -111,11 +111,23 @@ function dieText(die: string, opening: number, { size }: BendPrint): string {
 }
 
 /** Pieces from the left, as the operator sees them, and where they start. */
-function toolsText({ tools }: BendStep, { values: v }: BendWords, { size, piece = size }: BendPrint): string {
+function toolsText(
+  { tools, press }: BendStep,
+  { values: v }: BendWords,
+  { size, piece = size }: BendPrint,
+): string {
   if (tools === null) return v.allTools;
-  const text = ({ pieces, from, gap }: ToolGroup) =>
+  const last = tools.length - 1;
+  const named = (pieces: readonly string[], group: number) =>
+    press?.horns == null
+      ? pieces
+      : pieces.map((p, i) => {
+          const end = (group === 0 && i === 0) || (group === last && i === pieces.length - 1);
+          return end ? v.horn(p) : p;
+        });
+  const text = ({ pieces, from, gap }: ToolGroup, group: number) =>
     v.tools(
-      bareUnits(pieces.map(piece)),
+      named(bareUnits(pieces.map(piece)), group),
       size(Math.abs(from)),
       Math.abs(from) < TINY ? 'at' : from > 0 ? 'inside' : 'outside',
       pieces.length < 2 || gap < TINY ? null : size(gap),

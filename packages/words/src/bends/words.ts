@@ -65,8 +65,10 @@ export interface BendWords {
     readonly sight: (off: string | null, way: 'towards' | 'away', panel: string) => string;
     /** Bars as long as the line. */
     readonly bars: (size: string) => string;
-    /** A punch by its name, and where its hollow lies. */
-    readonly punch: (name: string, hollow: PressSetting['hollow']) => string;
+    /** A punch by its name, where its hollow lies, and what stands at its ends. */
+    readonly punch: (name: string, hollow: PressSetting['hollow'], horns: PressSetting['horns']) => string;
+    /** A piece of a punch that is a horn. */
+    readonly horn: (size: string) => string;
     readonly stop: (size: string, panel: string, by: 'edge' | 'outside') => string;
     /** Off the middle of the press. */
     readonly middle: (size: string, side: 'left' | 'right') => string;

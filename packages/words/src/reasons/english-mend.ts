@@ -49,6 +49,8 @@ function machineWords(mend: Mend, say: Say): string {
       return `a press ${size} long, with punches as long`;
     case 'press.punches.lengths':
       return `punches in pieces of ${pieces} besides those there are`;
+    case 'press.punches.horns':
+      return `a punch with a pair of horns, their feet standing out ${size}`;
     case 'press.punches':
       return `a gooseneck punch that leaves ${size} of room behind its point`;
     case 'press.dies.opening':

@@ -51,6 +51,8 @@ function machineWords(mend: Mend, say: Say): string {
       return `eine Presse von ${size} Länge, mit ebenso langen Stempeln`;
     case 'press.punches.lengths':
       return `Stempelstücke von ${pieces} zu den vorhandenen`;
+    case 'press.punches.horns':
+      return `ein Stempel mit einem Paar Hörner, deren Füße um ${size} vorstehen`;
     case 'press.punches':
       return `ein gekröpfter Stempel, der hinter der Spitze ${size} Platz lässt`;
     case 'press.dies.opening':

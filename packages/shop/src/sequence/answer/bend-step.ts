@@ -5,12 +5,15 @@ import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-forc
 import { OVER_BARS } from '../../tools/jaw-tools.js';
 import { lineFrame, lineLength } from '../part/line.js';
 import type { BendProblem, Move } from '../search/states.js';
+import { hornsBeside, withHorns } from '../stations/horn-room.js';
+import type { Station } from '../stations/station.js';
+import type { Interval } from '../stations/stretches.js';
 import { offMiddle } from './off-middle.js';
 import type { BendStep, PressSetting } from './plan.js';
 import { sightLine, sightOffset } from './sight-line.js';
 import { rearEdge } from './stop-edge.js';
 import { handlingOf, strokeOf, towardsOf } from './stroke.js';
-import { toolGroups } from './tool-groups.js';
+import { isOpen, toolGroups } from './tool-groups.js';
 
 const CLAMPS = ['bench', 'seamer'] as const;
 
@@ -39,22 +42,9 @@ export function bendStep(
   const brake = brakeAt(shop, position.tooling);
   const reach = action === 'close' ? null : reachOf(machine, first, brake, shop.press);
   const rear = reach === null ? null : rearEdge(problem, move, reach);
-  const tools = tooled
-    ? toolGroups(
-        position.tools,
-        mounting.stretches,
-        frame.spans,
-        station?.rack ?? [],
-        station?.gaps.inner ?? 0,
-      )
-    : null;
-  const press = pressSetting(
-    problem,
-    move,
-    plan,
-    shop,
-    rear === null ? null : rear.distance + first.zone / 2,
-  );
+  const tools = tooled && station !== undefined ? toolsOf(station, move, frame.spans) : null;
+  const gauge = rear === null ? null : rear.distance + first.zone / 2;
+  const press = pressSetting(problem, move, plan, shop, { gauge, tools });
   const length = lineLength(frame);
   return {
     ...strokeOf(action, bends),
@@ -81,6 +71,19 @@ export function bendStep(
     press: press && { ...press, offMiddle: offMiddle(tools, length, shop.press?.length ?? 0) },
     seconds: cost,
   };
+}
+
+/** Where tools stand, horns at their ends. */
+function toolsOf(
+  { tooling, rack, gaps: { inner } }: Station,
+  { mounting: { stretches }, position: { tools } }: Move,
+  spans: readonly Interval[],
+): BendStep['tools'] {
+  const horns = tooling?.horns ?? null;
+  // where nothing is in the way any tools do, without horns too
+  if (horns === null || (tools === null && isOpen(stretches)))
+    return toolGroups(tools, stretches, spans, rack, inner);
+  return toolGroups(hornsBeside(tools ?? [rack], horns), withHorns(stretches, horns), spans, rack, inner);
 }
 
 /** What the shop calls what does a bend; null for bare hands. */
@@ -125,22 +128,22 @@ function sightSetting(
 }
 
 function pressSetting(
-  { work }: BendProblem,
-  { mounting: { operation, held }, position: { station, tooling } }: Move,
+  { work, stations }: BendProblem,
+  { mounting: { operation, held }, position }: Move,
   { material, sheet }: PartPlan,
-  { press, profile }: Shop,
-  gauge: number | null,
+  { profile }: Shop,
+  { gauge, tools }: Pick<PressSetting, 'gauge'> & Pick<BendStep, 'tools'>,
 ): Omit<PressSetting, 'offMiddle'> | null {
-  if (station !== 'press' || press === null) return null;
+  const { tooling = null } = stations.find((s) => s.id === position.tooling) ?? {};
+  if (tooling === null) return null;
   const length = lineLength(lineFrame(work, operation, held));
-  const die = press.dies.find((d) => tooling.endsWith(`/ ${d.name}`));
-  const punch = press.punches.find((p) => tooling.startsWith(`press ${p.name} /`));
-  if (die === undefined || punch === undefined) return null;
+  const { punch, die, horns } = tooling;
   const constant = FORCE_CONSTANTS[profile];
   const tensile = forceTensile(material);
   return {
     punch: punch.name,
     hollow: hollowOf(punch),
+    horns: tools === null ? null : horns,
     die: die.name,
     opening: die.opening,
     force: bendForce(constant.value, tensile, length, sheet.thickness, die.opening),

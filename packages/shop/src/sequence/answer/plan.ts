@@ -1,4 +1,5 @@
 import type { FlatBend, Line } from '@tinwright/core';
+import type { Horns } from '../../machines/shop.js';
 import type { Action } from '../part/operations.js';
 import type { Obstacle, RemovalWay, Station } from '../stations/station.js';
 
@@ -70,7 +71,7 @@ export interface BendStep extends BendStroke {
   readonly length: number;
   /** What lies against the rear stop or the back gauge; null where nothing straight does. */
   readonly touches: Touches | null;
-  /** How it comes under the jaw, and off it once bent; null on other machines. */
+  /** How it comes under the jaw or a punch with horns, and off it once bent; null where nothing is to be told. */
   readonly putIn: RemovalWay | null;
   readonly takeOff: RemovalWay | null;
   /** Only on a press brake. */
@@ -100,6 +101,8 @@ export interface PressSetting {
   readonly punch: string;
   /** Where a gooseneck's hollow lies: to the operator, or to the gauge; null for a punch that is alike on both sides. */
   readonly hollow: 'front' | 'back' | null;
+  /** At either end of the tools, feet outwards; null where none are mounted. */
+  readonly horns: Horns | null;
   readonly die: string;
   readonly opening: number;
   readonly force: number;

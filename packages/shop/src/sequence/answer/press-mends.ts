@@ -9,6 +9,8 @@ const OPENINGS = [4, 5, 6, 8, 10, 12, 16, 20, 24]; // mm, of dies there are; usu
 const HOLLOWS = [12, 16, 20, 25, 30, 40, 50]; // mm, of goosenecks; judgement
 const USUAL = 85; // degrees
 const ACUTE = 30; // degrees, of a usual acute pair; from memory
+const REACHES = [10, 20, 30, 45]; // mm, of horns; judgement
+const HORN = { beside: 35, foot: 12, height: 90 }; // mm: over a foot, its height, up to where it is free; from memory
 const SIDE = 2; // mm of a die beside its V
 
 /** A kind of tool that may be added, where one of these reasons stops the press. */
@@ -17,8 +19,20 @@ interface Kind {
   readonly codes: readonly Reason['code'][];
   /** Sizes of it, the most usual first. mm */
   readonly sizes: (trial: MendTrial, press: Press) => readonly number[];
-  readonly tools: (size: number) => { readonly punches?: readonly Punch[]; readonly dies?: readonly Die[] };
+  readonly tools: (size: number, press: Press) => Partial<Pick<Press, 'punches' | 'dies'>>;
 }
+
+const withMore = (press: Press, punches: readonly Punch[], dies: readonly Die[] = []) => ({
+  punches: [...press.punches, ...punches],
+  dies: [...press.dies, ...dies],
+});
+
+/** Every punch that has none with a pair of horns. */
+const horned = ({ punches }: Press, reach: number): readonly Punch[] => {
+  const { beside, foot, height } = HORN;
+  const horns = { widths: [reach + beside, reach + beside] as const, reach, foot, height };
+  return punches.map((p) => ({ ...p, horns: p.horns ?? horns }));
+};
 
 const die = (opening: number, angle: number): Die =>
   vDie(`V ${opening}, ${angle} deg`, opening, angle, opening / 2 + SIDE);
@@ -36,22 +50,26 @@ const KINDS: readonly Kind[] = [
     parameter: 'press.dies.opening',
     codes: ['flange-short'],
     sizes: (trial, { dies }) => openings(trial).filter((v) => v < Math.min(...dies.map((d) => d.opening))),
-    tools: (opening) => ({ dies: [die(opening, USUAL)] }),
+    tools: (opening, press) => withMore(press, [], [die(opening, USUAL)]),
   },
   {
     parameter: 'press.dies.angle',
     codes: ['angle'],
     sizes: openings,
-    tools: (opening) => ({
-      punches: [straightPunch(`acute, ${ACUTE} deg`, ACUTE)],
-      dies: [die(opening, ACUTE)],
-    }),
+    tools: (opening, press) =>
+      withMore(press, [straightPunch(`acute, ${ACUTE} deg`, ACUTE)], [die(opening, ACUTE)]),
   },
   {
     parameter: 'press.punches',
     codes: ['punch', 'put-in', 'take-off'],
     sizes: () => HOLLOWS,
-    tools: (hollow) => ({ punches: [gooseneck(`gooseneck, ${hollow} mm`, hollow)] }),
+    tools: (hollow, press) => withMore(press, [gooseneck(`gooseneck, ${hollow} mm`, hollow)]),
+  },
+  {
+    parameter: 'press.punches.horns',
+    codes: ['punch', 'put-in', 'take-off'],
+    sizes: () => REACHES,
+    tools: (reach, press) => ({ punches: horned(press, reach) }),
   },
 ];
 
@@ -61,10 +79,7 @@ export function pressMends(trial: MendTrial, press: Press): readonly Mend[] {
   const goes = (more: Partial<Press>) => inShop({ ...shop, press: { ...press, ...more } }) !== null;
   const added = KINDS.flatMap(({ parameter, codes, sizes, tools }): readonly Mend[] => {
     if (!stoppedBy(trial, 'press', codes)) return [];
-    const found = sizes(trial, press).find((size) => {
-      const { punches = [], dies = [] } = tools(size);
-      return goes({ punches: [...press.punches, ...punches], dies: [...press.dies, ...dies] });
-    });
+    const found = sizes(trial, press).find((size) => goes(tools(size, press)));
     return found === undefined ? [] : [machineMend(parameter, { given: null, found, bound: 'tried' })];
   });
   const blocks = stoppedBy(trial, 'press', ['die']) && press.dies.some((d) => !d.sectioned);

@@ -3,6 +3,10 @@ import type { Stretch } from '../stations/station.js';
 import { type Interval, mounted } from '../stations/stretches.js';
 import type { ToolGroup } from './plan.js';
 
+/** True where nothing is beside the line that tools could stand in. */
+export const isOpen = (stretches: readonly Stretch[]): boolean =>
+  stretches.every((s) => !Number.isFinite(s.from) && !Number.isFinite(s.to));
+
 /**
  * Where tools stand along a line, from its left end as the operator sees it (the machine's y runs to his right).
  * @param set null for the whole rack side by side; it only has to be said where it ends beside something
@@ -15,8 +19,7 @@ export function toolGroups(
   rack: readonly number[],
   inner: number,
 ): readonly ToolGroup[] | null {
-  const open = stretches.every((s) => !Number.isFinite(s.from) && !Number.isFinite(s.to));
-  if (set === null && open) return null;
+  if (set === null && isOpen(stretches)) return null;
   const line: Interval = [Math.min(...spans.map((s) => s[0])), Math.max(...spans.map((s) => s[1]))];
   const seen = stretches.map((s): Interval => [s.from - line[0], s.to - line[0]]);
   const length = line[1] - line[0];

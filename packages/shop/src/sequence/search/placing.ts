@@ -126,7 +126,7 @@ function mountCost(
 ): number {
   const ways = [putIn, takeOff].map((way) => {
     if (way === 'with-fingers') return costs.loosen + costs.loosenEach * pieces;
-    return way === 'tilted' ? costs.hook : 0;
+    return way === 'tilted' || way === 'end-first' ? costs.hook : 0;
   });
   return strokeCost(operation, station, costs) + (swings ? costs.swing : 0) + sum(ways);
 }

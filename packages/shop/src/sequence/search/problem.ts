@@ -111,7 +111,11 @@ function pressStations(
   press: Press,
   blank: LeafBlank,
 ): readonly Station[] {
-  const pairs = press.punches.flatMap((punch) => press.dies.map((die) => ({ punch, die })));
+  const pairs = press.punches.flatMap((punch) =>
+    press.dies.flatMap((die) =>
+      (punch.horns === null ? [null] : [null, punch.horns]).map((horns) => ({ punch, die, horns })),
+    ),
+  );
   return pairs.map((tooling) => pressStation(work, lines, press, tooling, blank, shop.profile));
 }
 

@@ -39,6 +39,7 @@ export function brakeStation(
     id,
     rack: brake.fingers,
     balance: null,
+    tooling: null,
     gaps: brake.gaps,
     limits: (operation, held) => lineOf(operation, held).limits,
     swings: (operation, held) => operation.action !== 'close' && lineAt(operation, held).frame.swings,

@@ -11,6 +11,7 @@ export function handStation(): Station {
     id: 'hand',
     rack: [],
     balance: null,
+    tooling: null,
     gaps: { end: 0, inner: 0 },
     limits: only,
     swings: () => false,

@@ -89,6 +89,7 @@ function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Ma
     id: gripper.id,
     rack: [],
     balance: null,
+    tooling: null,
     gaps: { end: 0, inner: 0 },
     limits: (operation, held) => lineOf(operation, held).limits,
     swings: (operation, held) => turning(gripper, operation, lineAt(operation, held).frame).swings,

@@ -8,7 +8,12 @@ import type { Interval } from './stretches.js';
 export interface UnderPunch {
   readonly section: Convex;
   readonly y: Interval;
+  /** True for the sheet beside the line. */
+  readonly flat: boolean;
 }
+
+/** What stands over the part. */
+export type PunchAndRam = Pick<PressTools, 'punch' | 'ram'>;
 
 const FAR = 2000; // mm
 
@@ -20,27 +25,68 @@ export function risen(seen: Convex, moves: boolean, rise: number): Convex {
 }
 
 /** True where a section would take the punch along as it goes down from it. */
-export const hooks = (section: Convex, { punch, ram }: Pick<PressTools, 'punch' | 'ram'>): boolean =>
-  [...punch, ram].some((o) => meetsOnWay(section, 0, -FAR, o));
+export const hooks = (section: Convex, { punch, ram }: PunchAndRam): boolean =>
+  [...punch.map((p) => p.shape), ram].some((o) => meetsOnWay(section, 0, -FAR, o));
 
-/**
- * True when a part comes off an open punch, as it came under it: straight down, along the line past the end of the
- * punch, or tilted. @param stands where pieces of the punch stand along the line
- */
-export function comesOff(
+/** A piece of the part under the punch, with what of punch and ram is over it. */
+interface Near {
+  readonly section: Convex;
+  readonly against: readonly Convex[];
+}
+
+function nearOf(
   parts: readonly UnderPunch[],
-  tools: Pick<PressTools, 'punch' | 'ram'>,
+  { punch, ram }: PunchAndRam,
+  stands: readonly Interval[],
+): readonly Near[] {
+  const [from, to] = endsOf(stands);
+  const over = ({ y }: UnderPunch, back: number) =>
+    y[1] > from + back + 1e-6 &&
+    y[0] < to - back - 1e-6 &&
+    stands.some(([a, b]) => y[1] > a + 1e-6 && y[0] < b - 1e-6);
+  return parts
+    .filter((p) => over(p, 0))
+    .map((p) => ({
+      section: p.section,
+      against: [...punch.flatMap((s) => (over(p, s.back) ? [s.shape] : [])), ram],
+    }));
+}
+
+const endsOf = (stands: readonly Interval[]): Interval => [
+  Math.min(...stands.map((s) => s[0])),
+  Math.max(...stands.map((s) => s[1])),
+];
+
+/** True when a part comes off an open punch straight down, or along the line past its end. @param stands where it stands along the line */
+export function slidesOff(
+  parts: readonly UnderPunch[],
+  tools: PunchAndRam,
   stands: readonly Interval[],
 ): boolean {
-  const { punch, ram } = tools;
-  const under = ({ y }: UnderPunch) => stands.some(([a, b]) => y[1] > a + 1e-6 && y[0] < b - 1e-6);
-  const near = parts.filter(under);
-  if (!near.some((p) => hooks(p.section, tools))) return true;
-  const [from, to] = [Math.min(...stands.map((s) => s[0])), Math.max(...stands.map((s) => s[1]))];
-  const beside = parts.filter(({ section }) => punch.some((p) => meet(section, p)));
-  if (beside.every((p) => p.y[0] >= to - 1e-6) || beside.every((p) => p.y[1] <= from + 1e-6)) return true;
+  const near = nearOf(parts, tools, stands);
+  if (!near.some(({ section, against }) => against.some((o) => meetsOnWay(section, 0, -FAR, o)))) return true;
+  const [from, to] = endsOf(stands);
+  const beside = parts.flatMap(({ section, y }) =>
+    tools.punch.flatMap(({ shape, back }) => (meet(section, shape) ? [{ y, back }] : [])),
+  );
+  return (
+    beside.every(({ y, back }) => y[0] >= to - back - 1e-6) ||
+    beside.every(({ y, back }) => y[1] <= from + back + 1e-6)
+  );
+}
+
+/** True when it comes off tilted. */
+export function tiltsOff(
+  parts: readonly UnderPunch[],
+  tools: PunchAndRam,
+  stands: readonly Interval[],
+): boolean {
   // down is where a way out looks forward
   const down = (shape: Convex): Convex => shape.map(([x, z]): Point => [-z, x]);
-  const against = [...punch, ram].map(down);
-  return hasWayOut({ body: near.map((p) => ({ piece: down(p.section), against })), past: 0, down: FAR });
+  const known = new Map([...tools.punch.map((p) => p.shape), tools.ram].map((s) => [s, down(s)]));
+  const body = nearOf(parts, tools, stands).map(({ section, against }) => ({
+    piece: down(section),
+    against: against.map((s) => known.get(s) as Convex),
+  }));
+  return hasWayOut({ body, past: 0, down: FAR });
 }

@@ -52,6 +52,9 @@ export interface PressStroke {
   readonly opening: number;
   readonly thickness: number;
   readonly margin: number;
+  /** Of the line, and what may stay bare at its ends. */
+  readonly ends: Interval;
+  readonly bare: number;
 }
 
 /** Flat sheet may not reach over the middle of a die, but beside the die's pieces. */
@@ -70,8 +73,26 @@ export function pressClause(solid: PressSolid, stroke: PressStroke): PressClause
   if (past !== null && goesDown(bent, stroke)) return underDie(past, tools, margin);
   // what does not stand over the sheet meets the punch no sooner than the sheet
   if (Math.max(...seen.map((p) => p[1])) <= FLUSH) return FREE;
-  const punch = (moves ? tools.punch : tools.punchBehind).some((p) => contactAngle(bent, p, half) <= half);
-  return { stops: null, takes: punch ? extent(y, margin) : null, by: 'punch' };
+  const hit = tools.punch.filter((p) => contactAngle(bent, moves ? p.shape : p.behind, half) <= half);
+  if (hit.length === 0) return FREE;
+  const back = Math.min(...hit.map((p) => p.back));
+  return { stops: null, takes: overFoot(extent(y, margin), back, stroke), by: 'punch' };
+}
+
+/**
+ * What is taken of a line where only what is `back` from the ends of the punch is hit: at an end of it, so much less; no
+ * tool stands further out then. Elsewhere no horn is turned to it.
+ */
+function overFoot(
+  [from, to]: Interval,
+  back: number,
+  { ends: [left, right], bare }: Pick<PressStroke, 'ends' | 'bare'>,
+): Interval {
+  const [first, last] = [from <= left + bare, to >= right - bare];
+  if (back === 0 || first === last) return [from, to];
+  return first
+    ? [Math.min(from, left, to - back) - 1, to - back]
+    : [from + back, Math.max(to, right, from + back) + 1];
 }
 
 const FREE: PressClause = { stops: null, takes: null };

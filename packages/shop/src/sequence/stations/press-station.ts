@@ -1,22 +1,23 @@
 import type { Material } from '@tinwright/core';
 import { lazy, radians } from '@tinwright/core/internal';
-import type { Die, Press, Profile, Punch } from '../../machines/shop.js';
+import type { Press, Profile } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../metal/press-force.js';
 import { diesFor, mostAngle } from '../../tools/press-setting.js';
-import { pressTools } from '../../tools/press-tools.js';
+import { pressTools, type Tooling } from '../../tools/press-tools.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
-import type { LineBook, LumpStand, PartAtLine } from '../part/line-stands.js';
+import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import { benchOf, type StandingLump } from './bench.js';
+import { betweenHorns } from './horn-room.js';
 import type { LeafBlank } from './leaf-work.js';
 import { mountBook } from './mount-book.js';
-import { comesOff, hooks, risen } from './press-access.js';
 import { closingClause, flatClause, overMiddle, type PressPart, pressClause } from './press-clause.js';
+import { type Off, OPEN_TABLE, type TakingOff, takingOff } from './press-off.js';
 import { AT_LINE, seenFromTip, tipOf } from './press-tip.js';
 import { prospectBook } from './prospect.js';
-import type { Mounting, Obstacle, Prospect, Station } from './station.js';
+import type { Mounting, Obstacle, Prospect, Station, Stretch } from './station.js';
 import { bareBy, type Interval, stretchesFor } from './stretches.js';
 
 /** A press brake with one punch and one die at work on a part. */
@@ -24,7 +25,7 @@ export function pressStation(
   work: Work,
   lineAt: LineBook,
   press: Press,
-  tooling: { readonly punch: Punch; readonly die: Die },
+  tooling: Tooling,
   blank: LeafBlank,
   profile: Profile,
 ): Station {
@@ -37,10 +38,11 @@ export function pressStation(
     lines[2 * index + (held === 'parent' ? 0 : 1)] as PressLine;
   return {
     name: 'press',
-    id: `press ${tooling.punch.name} / ${tooling.die.name}`,
+    id: `press ${tooling.punch.name} / ${tooling.die.name}${tooling.horns === null ? '' : ' between horns'}`,
     rack: tooling.punch.lengths,
     balance: press.length,
     gaps: press.gaps,
+    tooling,
     limits: (operation, held) => lineOf(operation, held).limits,
     swings: () => false,
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
@@ -54,11 +56,9 @@ interface PressLine {
   readonly prospect: (done: Mask) => Prospect | null;
 }
 
-interface Given {
+interface Given extends Tooling {
   readonly work: Work;
   readonly press: Press;
-  readonly punch: Punch;
-  readonly die: Die;
   readonly material: Material;
   readonly margin: number;
   readonly springback: LeafBlank['springback'];
@@ -68,13 +68,21 @@ interface Given {
 }
 
 function pressLine(given: Given): PressLine {
-  const { work, press, punch, die, operation, line, margin } = given;
+  const { work, press, die, operation, line, margin } = given;
   const { frame } = line;
   const { tree } = work;
-  const tools = pressTools(press, punch, die, tree.thickness, margin);
+  const tools = pressTools(press, given, tree.thickness, margin);
   const closing = operation.action === 'close';
   const half = radians(setFor(given) / 2);
-  const stroke = { tools, half, opening: die.opening, thickness: tree.thickness, margin };
+  const stroke = {
+    tools,
+    half,
+    opening: die.opening,
+    thickness: tree.thickness,
+    margin,
+    ends: endsOf(frame),
+    bare: press.gaps.end,
+  };
   const tip =
     operation.action === 'close'
       ? AT_LINE
@@ -95,34 +103,18 @@ function pressLine(given: Given): PressLine {
         };
         return flat ? flatClause(solid, stroke) : pressClause(solid, stroke);
       },
-      (s) => (s.flat && s.lump.kind === 'panel') || (!closing && hooked(s)),
+      (s) => (s.flat && s.lump.kind === 'panel') || (!closing && off.hooked(s)),
     ),
   );
-  const bare = lazy(() => pressTools(press, punch, die, tree.thickness, 0));
-  const posed = (s: LumpStand, rise: number) =>
-    s.solids.map(({ section, y }) => ({
-      section: risen(
-        seenFromTip(section, s.moves, rise === 0 ? { ...tip, over: 0 } : tip, tree.thickness),
-        s.moves,
-        rise,
-      ),
-      y,
-    }));
-  const hooked = (s: LumpStand) => [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, bare())));
-  const off = (standing: readonly LumpStand[], stands: readonly Interval[]): Obstacle | null => {
-    if (closing) return null;
-    const rise = [0, half].find(
-      (h) =>
-        !comesOff(
-          standing.flatMap((s) => posed(s, h)),
-          bare(),
-          stands,
-        ),
-    );
-    if (rise === undefined) return null;
-    const held = standing.find(hooked);
-    return { code: rise === 0 ? 'put-in' : 'take-off', panel: held?.lump.panel ?? -1 };
-  };
+  const off = takingOff(
+    lazy(() => pressTools(press, given, tree.thickness, 0)),
+    {
+      tip,
+      half,
+      thickness: tree.thickness,
+      horns: given.horns,
+    },
+  );
   const limits = limitsOf(given, frame);
   const refuse = (obstacle: Obstacle | null): Mounting => ({
     operation,
@@ -140,7 +132,9 @@ function pressLine(given: Given): PressLine {
   const seen = lazy(() => union(bench().seen, operation.mask));
   return {
     limits,
-    mount: mountBook(seen, (done) => judge(given, frame, bench().at(done), { refuse, off })),
+    mount: mountBook(seen, (done) =>
+      judge(given, frame, bench().at(done), { refuse, way: closing ? () => OPEN_TABLE : off.way }),
+    ),
     prospect: prospectBook(bench, frame.spans, press.gaps, press.length),
   };
 }
@@ -186,17 +180,29 @@ function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
   return force > press.force ? { code: 'force', panel: -1, value: force, limit: press.force } : null;
 }
 
+type Room = ReturnType<typeof stretchesFor>;
+
 interface Answers {
   readonly refuse: (obstacle: Obstacle | null) => Mounting;
-  /** What keeps the part on the punch, or from under it. */
-  readonly off: (standing: readonly LumpStand[], stands: readonly Interval[]) => Obstacle | null;
+  readonly way: TakingOff['way'];
 }
+
+/** 1, 2 … up to a number. */
+const steps = (most: number) => Array.from({ length: Math.floor(most) }, (_, i) => i + 1);
+
+const standsIn = ({ from, to }: Stretch): Interval => [from, to];
+
+/** From the left end of all that is bent to the right one. */
+const endsOf = ({ spans }: LineFrame): Interval => [
+  Math.min(...spans.map((s) => s[0])),
+  Math.max(...spans.map((s) => s[1])),
+];
 
 function judge(
   given: Given,
   frame: LineFrame,
   standing: readonly StandingLump<PressPart>[],
-  { refuse, off }: Answers,
+  { refuse, way }: Answers,
 ): Mounting {
   const { operation, die } = given;
   for (const { lump, clauses } of standing)
@@ -215,15 +221,10 @@ function judge(
     return refuse({ code: 'flange-short', panel, value: short.reach, limit: least });
   }
   const taken = standing.flatMap((s) => s.clauses.flatMap((c) => (c.takes === null ? [] : [c.takes])));
-  const free = stretchesFor(frame.spans, taken, given.press.gaps, given.press.length);
-  if ('stretches' in free) {
-    const { stretches } = free;
-    const kept = off(
-      standing,
-      stretches.map((s): Interval => [s.from, s.to]),
-    );
-    return { ...refuse(kept), stretches: kept === null ? stretches : [] };
-  }
+  const room = (more: readonly Interval[]) =>
+    stretchesFor(frame.spans, [...taken, ...more], given.press.gaps, given.press.length);
+  const free = room([]);
+  if ('stretches' in free) return takenOff(given, standing, free.stretches, { refuse, way, room });
   const [from, to] = free.bare;
   const owner = standing.find((s) =>
     s.clauses.some((c) => c.takes !== null && c.takes[0] <= to && c.takes[1] >= from),
@@ -234,4 +235,32 @@ function judge(
     panel: owner?.lump.panel ?? -1,
     ...bareBy(to - from, given.press.gaps.end),
   });
+}
+
+/** Tools where there is room for them, as far as the part comes off them. */
+function takenOff(
+  { press, horns }: Given,
+  standing: readonly StandingLump<PressPart>[],
+  stretches: readonly Stretch[],
+  { refuse, way, room }: Answers & { readonly room: (more: readonly Interval[]) => Room },
+): Mounting {
+  const mountedIn = (where: readonly Stretch[], { obstacle, putIn, takeOff }: Off): Mounting => {
+    if (obstacle !== null) return refuse(obstacle);
+    const left = horns === null ? where : betweenHorns(where, horns, press.length);
+    return { ...refuse(null), putIn, takeOff, stretches: left };
+  };
+  const first = way(standing, stretches.map(standsIn));
+  if (first.obstacle === null || horns === null) return mountedIn(stretches, first);
+  // between shorter feet it may come off one end first: as long as they may be, once the shortest do
+  const [only] = stretches as [Stretch];
+  const shorter = steps(stretches.length === 1 ? press.gaps.end : 0).flatMap((by) => {
+    const less = room([
+      [only.from - 1, only.from + by],
+      [only.to - by, only.to + 1],
+    ]);
+    return 'bare' in less ? [] : [less.stretches];
+  });
+  const goes = (s: readonly Stretch[]) => way(standing, s.map(standsIn)).obstacle === null;
+  const found = goes(shorter.at(-1) ?? stretches) ? shorter.find(goes) : undefined;
+  return found === undefined ? refuse(first.obstacle) : mountedIn(found, way(standing, found.map(standsIn)));
 }

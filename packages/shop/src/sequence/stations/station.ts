@@ -1,3 +1,4 @@
+import type { Tooling } from '../../tools/press-tools.js';
 import type { HeldSide } from '../part/line.js';
 import type { Mask } from '../part/mask.js';
 import type { LineStroke } from '../part/operations.js';
@@ -32,9 +33,10 @@ export interface Obstacle {
 
 /**
  * How a part comes under a jaw or off it, the jaw lifted: straight to the front or the back, along the line past the end of
- * the fingers, tilted round their foot, or together with the fingers, loosened from the jaw.
+ * the fingers, tilted round their foot, or together with the fingers, loosened from the jaw. Off a punch with horns one end
+ * of the line goes down first, then the part away from under the other.
  */
-export type RemovalWay = 'straight' | 'along' | 'tilted' | 'with-fingers';
+export type RemovalWay = 'straight' | 'along' | 'tilted' | 'with-fingers' | 'end-first';
 
 /** A stretch of the tool along the line that may be covered, and how much of it has to be. mm */
 export interface Stretch {
@@ -90,4 +92,6 @@ export interface Station {
   readonly balance: number | null;
   /** Uncovered between two pieces of tool, and at the end of a line. mm */
   readonly gaps: { readonly end: number; readonly inner: number };
+  /** Of a press: what is fixed in it. With horns stretches are what is left for `rack` between them. */
+  readonly tooling: Tooling | null;
 }

@@ -1,0 +1,76 @@
+import type { Horns } from '../../machines/shop.js';
+import type { PressTools } from '../../tools/press-tools.js';
+import type { LumpStand } from '../part/line-stands.js';
+import { comesOffEndFirst } from './end-first.js';
+import { hooks, risen, slidesOff, tiltsOff } from './press-access.js';
+import { seenFromTip, type Tip } from './press-tip.js';
+import type { Obstacle, RemovalWay } from './station.js';
+import type { Interval } from './stretches.js';
+
+/** What keeps a part on the punch or from under it, or how it comes there and off where that has to be told. */
+export interface Off {
+  readonly obstacle: Obstacle | null;
+  readonly putIn: RemovalWay | null;
+  readonly takeOff: RemovalWay | null;
+}
+
+/** Nothing is over it. */
+export const OPEN_TABLE: Off = { obstacle: null, putIn: null, takeOff: null };
+
+/** A part that is to come under an open punch, and off it once bent. */
+export interface TakingOff {
+  /** True for what would take the punch along. */
+  readonly hooked: (standing: LumpStand) => boolean;
+  /** @param stands where pieces of the punch stand along the line, horns with them */
+  readonly way: (standing: readonly LumpStand[], stands: readonly Interval[]) => Off;
+}
+
+/** @param tools without margin  @param bend where the point lies, radians that either side rises in the end, mm */
+export function takingOff(
+  tools: () => PressTools,
+  {
+    tip,
+    half,
+    thickness,
+    horns,
+  }: {
+    readonly tip: Tip;
+    readonly half: number;
+    readonly thickness: number;
+    readonly horns: Horns | null;
+  },
+): TakingOff {
+  const posed = (s: LumpStand, rise: number) =>
+    s.solids.map(({ section, y }) => ({
+      section: risen(
+        seenFromTip(section, s.moves, rise === 0 ? { ...tip, over: 0 } : tip, thickness),
+        s.moves,
+        rise,
+      ),
+      y,
+      flat: s.flat,
+    }));
+  const hooked = (s: LumpStand) => [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, tools())));
+  const off = (
+    standing: readonly LumpStand[],
+    stands: readonly Interval[],
+    rise: number,
+  ): RemovalWay | 'none' | null => {
+    const parts = standing.flatMap((s) => posed(s, rise));
+    if (slidesOff(parts, tools(), stands)) return null;
+    if (horns === null) return tiltsOff(parts, tools(), stands) ? null : 'none';
+    const [only] = stands as [Interval];
+    const single = stands.length === 1 && Number.isFinite(only[1] - only[0]);
+    return single && comesOffEndFirst(parts, tools(), only) ? 'end-first' : 'none';
+  };
+  return {
+    hooked,
+    way: (standing, stands) => {
+      const [putIn, takeOff] = [off(standing, stands, 0), off(standing, stands, half)];
+      if (putIn !== 'none' && takeOff !== 'none') return { obstacle: null, putIn, takeOff };
+      const panel = standing.find(hooked)?.lump.panel ?? -1;
+      const obstacle: Obstacle = { code: putIn === 'none' ? 'put-in' : 'take-off', panel };
+      return { obstacle, putIn: null, takeOff: null };
+    },
+  };
+}
