@@ -36,9 +36,8 @@ def files(folder, nest):
         for e in list(found.errors) + list(found.fixes):
             yield f"{path}: {e.message}"
         layers = [e.dxf.layer for e in found.doc.modelspace()]
-        first, last = layers.index("CUT"), len(layers) - layers[::-1].index("CUT")
-        cuts = layers[first - 1 : last + 1]  # a way in before the first, a way out after the last
-        if set(cuts) - {"LEAD", "CUT", "NOTE"} or {"LEAD", "CUT"} & set(layers[: first - 1]):
+        first = min(layers.index(name) for name in ("LEAD", "CUT") if name in layers)
+        if set(layers[first:]) - {"LEAD", "CUT", "NOTE"}:
             yield f"{path}: what is marked does not stand before what is cut"
 
 

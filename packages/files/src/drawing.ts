@@ -1,10 +1,11 @@
-import type { Box, Loop, Point } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
 import type { LayerLooks } from './layer-looks.js';
 import type { LayerName, LayerPaint, LayerPaints, OwnLayerName } from './layers.js';
 import { coordinate } from './number.js';
+import { type Cornered, cornersOf } from './sides.js';
 
 /**
- * A line, point, circle, arc, closed loop or text of a drawing. mm, y up. Text runs to the right from its lower left corner,
+ * A line, point, circle, arc, closed loop, open path or text of a drawing. mm, y up. Text runs to the right from its lower left corner,
  * or is centred on `at`; `rotation` in degrees, counter-clockwise.
  */
 export type Shape =
@@ -19,7 +20,7 @@ export type Shape =
       readonly start: number;
       readonly end: number;
     }
-  | { readonly kind: 'loop'; readonly loop: Loop }
+  | Cornered
   | {
       readonly kind: 'text';
       readonly at: Point;
@@ -64,8 +65,9 @@ export function checkDrawing({ layers, box, paints = {} }: Drawing): void {
       throw new RangeError(`layer ${JSON.stringify(name)} given, 1 to 31 of A-Z a-z 0-9 _ $ - allowed`);
     const check = (value: number) => checked(value, name);
     for (const shape of shapes) eachNumber(shape, check);
-    const short = shapes.find((s) => s.kind === 'loop' && s.loop.length < 2);
-    if (short !== undefined) throw new RangeError(`layer ${name}: a loop of fewer than two corners given`);
+    const short = shapes.find((s) => (s.kind === 'loop' || s.kind === 'path') && cornersOf(s).length < 2);
+    if (short !== undefined)
+      throw new RangeError(`layer ${name}: a ${short.kind} of fewer than two corners given`);
     const flat = shapes.find(
       (s) =>
         ((s.kind === 'circle' || s.kind === 'arc') && s.radius <= 0) || (s.kind === 'text' && s.height <= 0),
@@ -90,15 +92,15 @@ function checkPaint(layer: string, { colour = '#000000', number = 7, width = 0.1
 }
 
 function eachNumber(shape: Shape, check: (value: number) => void): void {
-  if (shape.kind !== 'loop') numbers(shape).forEach(check);
+  if (shape.kind !== 'loop' && shape.kind !== 'path') numbers(shape).forEach(check);
   else
-    for (const { at, bulge } of shape.loop) {
+    for (const { at, bulge } of cornersOf(shape)) {
       at.forEach(check);
       check(bulge);
     }
 }
 
-function numbers(shape: Exclude<Shape, { readonly kind: 'loop' }>): readonly number[] {
+function numbers(shape: Exclude<Shape, { readonly kind: 'loop' | 'path' }>): readonly number[] {
   switch (shape.kind) {
     case 'line':
       return [...shape.from, ...shape.to];

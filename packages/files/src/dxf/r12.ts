@@ -1,6 +1,7 @@
 import { checkDrawing, type Drawing, type Shape } from '../drawing.js';
 import { type LayerRow, rowOf, rowsOf } from '../layer-looks.js';
 import { bulgeValue, coordinate } from '../number.js';
+import { cornersOf } from '../sides.js';
 import { point, section, tag, tags } from './tag.js';
 import { dxfTextR12 } from './text.js';
 
@@ -62,12 +63,13 @@ function entity(layer: string, shape: Shape): string {
         tags([40, coordinate(shape.radius)], [50, coordinate(shape.start)], [51, coordinate(shape.end)])
       );
     case 'loop':
+    case 'path':
       return [
         start('POLYLINE'),
         tag(66, 1),
         point([0, 0]),
-        tag(70, 1),
-        ...shape.loop.map((v) => start('VERTEX') + point(v.at) + tag(42, bulgeValue(v.bulge))),
+        tag(70, shape.kind === 'loop' ? 1 : 0),
+        ...cornersOf(shape).map((v) => start('VERTEX') + point(v.at) + tag(42, bulgeValue(v.bulge))),
         start('SEQEND'),
       ].join('');
     case 'text':

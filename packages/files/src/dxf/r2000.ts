@@ -1,6 +1,7 @@
 import { checkDrawing, type Drawing, type Shape } from '../drawing.js';
 import { rowOf, rowsOf } from '../layer-looks.js';
 import { bulgeValue, coordinate } from '../number.js';
+import { cornersOf } from '../sides.js';
 import { BLOCKS, CLASSES, objects } from './frame.js';
 import { entityHandle, HANDLE } from './handles.js';
 import { tables } from './tables.js';
@@ -69,10 +70,11 @@ function entity(layer: string, shape: Shape, handle: string): string {
         tags([50, coordinate(shape.start)], [51, coordinate(shape.end)])
       );
     case 'loop':
+    case 'path':
       return (
         start('LWPOLYLINE', 'AcDbPolyline') +
-        tags([90, shape.loop.length], [70, 1]) +
-        shape.loop
+        tags([90, cornersOf(shape).length], [70, shape.kind === 'loop' ? 1 : 0]) +
+        cornersOf(shape)
           .map(
             ({ at, bulge }) =>
               tag(10, coordinate(at[0])) + tag(20, coordinate(at[1])) + tag(42, bulgeValue(bulge)),

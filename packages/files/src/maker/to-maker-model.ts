@@ -1,7 +1,8 @@
-import { type Loop, segments } from '@tinwright/core';
+import type { Segment } from '@tinwright/core';
 import { arcOf } from '@tinwright/core/internal';
 import type makerjs from 'makerjs';
 import type { Drawing, Shape } from '../drawing.js';
+import { sidesOf } from '../sides.js';
 
 const turn = (radian: number) => (radian * 180) / Math.PI;
 
@@ -32,7 +33,8 @@ function shapeModel(shape: Shape): makerjs.IModel {
     case 'text':
       return { caption: captionOf(shape.at, shape.text, shape.height) };
     case 'loop':
-      return { paths: loopPaths(shape.loop) };
+    case 'path':
+      return { paths: sidePaths(sidesOf(shape)) };
     case 'circle': {
       const circle: makerjs.IPathCircle = {
         type: 'circle',
@@ -58,9 +60,9 @@ function shapeModel(shape: Shape): makerjs.IModel {
   }
 }
 
-/** A closed loop as lines and true arcs, in order. */
-function loopPaths(loop: Loop): makerjs.IPathMap {
-  const paths = segments(loop).map((s, i): [string, makerjs.IPath] => {
+/** Sides as lines and true arcs, in order. */
+function sidePaths(sides: readonly Segment[]): makerjs.IPathMap {
+  const paths = sides.map((s, i): [string, makerjs.IPath] => {
     const id = `side-${i + 1}`;
     if (s.bulge === 0) return [id, line(s.from, s.to)];
     const { centre, radius, start, sweep } = arcOf(s);

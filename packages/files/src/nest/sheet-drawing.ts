@@ -129,7 +129,29 @@ function label({ id }: NestPiece, flat: FlatPattern, at: Place): Shape {
 /** A closed cut as one loop; one with micro-joints, or of which a neighbour's cut makes a part, as the runs that are left. */
 function contourShapes({ loop, ties, runs }: Contour): readonly Shape[] {
   if (ties.length === 0 && runs === undefined) return [{ kind: 'loop', loop }];
-  return (runs?.flat() ?? segments(loop)).flatMap((side) => cutShort(side, ties).map(runOf));
+  return (runs ?? [segments(loop)]).flatMap((run) => chained(run.flatMap((side) => cutShort(side, ties))));
+}
+
+/** Sides one after the other as open paths, so that a torch runs on through their corners. */
+function chained(sides: readonly Segment[]): readonly Shape[] {
+  const paths: Segment[][] = [];
+  for (const side of sides) {
+    const path = paths.at(-1);
+    const end = path?.at(-1)?.to;
+    if (path !== undefined && end !== undefined && same(end, side.from)) path.push(side);
+    else paths.push([side]);
+  }
+  return paths.map(pathOf);
+}
+
+const same = (a: Point, b: Point) => a[0] === b[0] && a[1] === b[1];
+const end = ({ to }: Segment) => ({ at: to, bulge: 0 });
+
+function pathOf(sides: readonly Segment[]): Shape {
+  const [only] = sides;
+  if (sides.length === 1 && only?.bulge === 0) return runOf(only);
+  const corners = sides.map(({ from, bulge }) => ({ at: from, bulge }));
+  return { kind: 'path', path: [...corners, ...sides.slice(-1).map(end)] };
 }
 
 /** A side without the gaps that lie on it. */

@@ -59,7 +59,8 @@ function element(shape: Shape, origin: Point): string {
     case 'arc':
       return arcElement(shape, origin);
     case 'loop':
-      return `<path d="${pathData(shape.loop, origin)}"/>`;
+    case 'path':
+      return `<path d="${pathData(shape, origin)}"/>`;
     case 'text':
       return textElement(shape, x(shape.at), y(shape.at));
   }

@@ -22,6 +22,8 @@ function smaller(s: Shape): Shape {
       return { ...s, centre: inches(s.centre), radius: inch(s.radius) };
     case 'loop':
       return { ...s, loop: s.loop.map((v) => ({ ...v, at: inches(v.at) })) };
+    case 'path':
+      return { ...s, path: s.path.map((v) => ({ ...v, at: inches(v.at) })) };
     case 'text':
       return { ...s, at: inches(s.at), height: inch(s.height) };
   }

@@ -1,17 +1,18 @@
-import { isArc, type Loop, type Segment, segments } from '@tinwright/core';
+import { isArc, type Segment } from '@tinwright/core';
 import { arcOf } from '@tinwright/core/internal';
 import type { Drawing, Shape } from '../drawing.js';
+import { sidesOf } from '../sides.js';
 
-/** The drawing with every loop as lines and arcs in their order. */
+/** The drawing with every loop and path as lines and arcs in their order. */
 export function simpleCurves(drawing: Drawing): Drawing {
   const layers = drawing.layers.map((layer) => ({
     ...layer,
-    shapes: layer.shapes.flatMap((s) => (s.kind === 'loop' ? runsOf(s.loop) : [s])),
+    shapes: layer.shapes.flatMap((s) =>
+      s.kind === 'loop' || s.kind === 'path' ? sidesOf(s).map(runOf) : [s],
+    ),
   }));
   return { ...drawing, layers };
 }
-
-const runsOf = (loop: Loop): readonly Shape[] => segments(loop).map(runOf);
 
 /** A side as a line or an arc. */
 export function runOf(s: Segment): Shape {

@@ -111,6 +111,13 @@ test('micro-joints are gaps in the contours of parts, each as wide as was asked;
   expect(holes(tied)).toBe(holes(whole));
 });
 
+test('between micro-joints a contour runs on as one path', () => {
+  const cuts = readDxf(dxf({}, 2)).entities.filter((e) => layerOf(e) === 'CUT');
+  expect(cuts.filter((e) => e.type === 'LWPOLYLINE' || e.type === 'LINE')).toHaveLength(
+    readDxf(dxf()).entities.filter((e) => layerOf(e) === 'CUT' && e.type === 'LWPOLYLINE').length + 3 * 2,
+  );
+});
+
 interface Cut {
   readonly type: string;
   readonly layer: string;

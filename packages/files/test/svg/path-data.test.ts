@@ -47,13 +47,13 @@ const flagsOf = (d: string) => [...d.matchAll(/A \S+ \S+ \S+ ([01]) ([01])/g)].m
 
 describe.each(SHAPES)('$name', ({ area, flags, loop: outline }) => {
   test('keeps its area, and is closed', () => {
-    const { points, closed } = pathPoints(pathData(outline, [0, 0]));
+    const { points, closed } = pathPoints(pathData({ kind: 'loop', loop: outline }, [0, 0]));
     expect(closed).toBe(true);
     expect(Math.abs(polygonArea(points))).toBeCloseTo(area, 3);
   });
 
   test('has arcs with the large and sweep flags it should', () => {
-    const d = pathData(outline, [0, 0]);
+    const d = pathData({ kind: 'loop', loop: outline }, [0, 0]);
     // y points down: a path walked counter-clockwise as seen has a negative area; walked back, sweep turns over
     const walked = polygonArea(pathPoints(d).points) < 0 ? flags : flags.map(turned);
     expect(flagsOf(d)).toEqual(walked);
@@ -63,18 +63,22 @@ describe.each(SHAPES)('$name', ({ area, flags, loop: outline }) => {
 const turned = (f: string) => `${f[0]} ${f[2] === '1' ? 0 : 1}`;
 
 test('a full circle of two arcs keeps its area: an arc that ends where it starts would draw nothing', () => {
-  const { points, closed } = pathPoints(pathData(loop([5, 0, 1], [-5, 0, 1]), [0, 0]));
+  const { points, closed } = pathPoints(
+    pathData({ kind: 'loop', loop: loop([5, 0, 1], [-5, 0, 1]) }, [0, 0]),
+  );
   expect(closed).toBe(true);
   expect(Math.abs(polygonArea(points))).toBeCloseTo(Math.PI * 25, 3);
 });
 
 test('the origin moves the path, y up becomes y down', () => {
-  const { points } = pathPoints(pathData(loop([0, 0], [3, 0], [3, 2]), [10, 20]));
+  const { points } = pathPoints(pathData({ kind: 'loop', loop: loop([0, 0], [3, 0], [3, 2]) }, [10, 20]));
   const corners = new Set(points.map((p) => p.join(' ')));
   expect(corners).toEqual(new Set(['10 20', '13 20', '13 18']));
 });
 
 test('a bulge that is no number or one without end is refused', () => {
   for (const bulge of [Number.NaN, Number.POSITIVE_INFINITY])
-    expect(() => pathData(loop([0, 0, bulge], [9, 0], [9, 9]), [0, 0])).toThrow(RangeError);
+    expect(() => pathData({ kind: 'loop', loop: loop([0, 0, bulge], [9, 0], [9, 9]) }, [0, 0])).toThrow(
+      RangeError,
+    );
 });

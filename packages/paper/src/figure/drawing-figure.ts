@@ -46,6 +46,8 @@ function itemsOf(s: Shape, pen: Pen, on: (p: Point) => Point, scale: number): re
       return [{ kind: 'stroke', pen, points: arcPoints(s).map(on) }];
     case 'loop':
       return [{ kind: 'stroke', pen, closed: true, points: segments(s.loop).map((g) => on(g.from)) }];
+    case 'path':
+      return [{ kind: 'stroke', pen, points: s.path.map((v) => on(v.at)) }];
     case 'text':
       return [];
   }
