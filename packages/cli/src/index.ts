@@ -8,7 +8,15 @@ import { processHost } from './host/process-host.js';
 import type { AnyCommand, OptionSpec } from './line/command.js';
 import { COMPLETION_FLAG, completions } from './line/complete.js';
 import { withExamples } from './line/help.js';
-import { givenEmpty, givenTwice, inheritedOption, rephrased, unknownVerb, verbAt } from './line/usage.js';
+import {
+  givenEmpty,
+  givenTwice,
+  inheritedOption,
+  rephrased,
+  unknownVerb,
+  verbAt,
+  withoutDashes,
+} from './line/usage.js';
 import { loadFamilies } from './open/load-families.js';
 import { STANDARD_INPUT } from './open/open-text.js';
 
@@ -17,9 +25,10 @@ export type { ExitCode } from './host/failure.js';
 
 /**
  * Run the command line. Returns the exit status; prints through the host only.
- * @param argv arguments after the program's name
+ * @param words arguments after the program's name
  */
-export async function main(argv: readonly string[], shown: Host = processHost()): Promise<ExitCode> {
+export async function main(words: readonly string[], shown: Host = processHost()): Promise<ExitCode> {
+  const argv = words[0] === COMPLETION_FLAG ? words : withoutDashes(words, COMMANDS);
   const json = argv.includes('--json');
   const host = printable(shown, json || argv.includes('--schema'));
   try {

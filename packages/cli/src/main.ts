@@ -1,6 +1,8 @@
 #!/usr/bin/env node
 import { writeSync } from 'node:fs';
 import { setFlagsFromString } from 'node:v8';
+import { fault } from './host/failure.js';
+import { processHost } from './host/process-host.js';
 import { main } from './index.js';
 
 // memory is cleared up before it has grown by half, not by three times: what a command holds is small beside what it drops
@@ -12,6 +14,12 @@ process.on('exit', (code) => {
   if (done || code > 128) return;
   process.exitCode = 2;
   writeSync(2, 'tinwright: the program was ended before it was done, by a module loaded with --with.\n');
+});
+// what is thrown where nobody waits for it, in a stream or a module's own timer, ends the program with one line too
+process.on('uncaughtException', (error) => {
+  done = true;
+  process.exitCode = fault(processHost(), process.argv.includes('--json'), error);
+  process.exit();
 });
 // not awaited: of an await that never ends newer Nodes print where it stands
 void main(process.argv.slice(2)).then((exit) => {

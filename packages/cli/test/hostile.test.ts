@@ -40,6 +40,11 @@ describe('a module of somebody’s own', () => {
       'process.exit(0);',
       'the program was ended before it was done, by a module loaded with --with.',
     ],
+    [
+      'throws where nobody waits for it',
+      "setTimeout(() => { throw new Error('late'); }); await new Promise((done) => setTimeout(done, 500));",
+      'a fault of the program (Error: late); please report it with the job file.',
+    ],
     ['waits for ever', 'await new Promise(() => {});', 'the program was ended before it was done'],
     [
       'throws control characters',

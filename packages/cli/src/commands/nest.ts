@@ -88,6 +88,10 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     edge: numbers.edge ?? kerf,
     turns: numbers.turns,
   };
+  const refused = await writing(host, json, async () =>
+    (await import('../write/files.js')).checkFolder(options.out),
+  );
+  if (refused !== EXIT.done) return refused;
   const threads = numbers.threads ?? availableParallelism();
   const nested = await nestOn(ask, { ...numbers, threads, words: CONSOLE_WORDS[options.lang] }, host);
   const found = await drawn(nested, parts, common);

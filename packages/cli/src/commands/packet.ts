@@ -125,6 +125,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     );
   const opened = await openMeasured(host, families, { ...options, verb: 'packet' });
   if ('exit' in opened) return opened.exit;
+  const refused = await writing(host, json, () => checkOut(out, options.force ? 'force' : 'own only'));
+  if (refused !== EXIT.done) return refused;
   const { plan, shop } = opened;
   const { units } = plan.job;
   const { dims = units, paper = units === 'in' ? 'letter' : 'A4', date, sections, tolerance } = options;
@@ -173,6 +175,12 @@ function setsOf(given: string | undefined): number | string {
 function formsOf(out: string): readonly PacketForm[] {
   const [, form] = /\.(pdf|html)$/i.exec(out) ?? [];
   return form === undefined ? ['pdf', 'html'] : [form.toLowerCase() as PacketForm];
+}
+
+/** What cannot be written is told before it is drawn. */
+async function checkOut(out: string, force: 'force' | 'own only'): Promise<void> {
+  const { checkFolder, checkPlace } = await import('../write/files.js');
+  return formsOf(out).length > 1 ? checkFolder(out) : checkPlace(out, force);
 }
 
 async function write(out: string, files: readonly OutFile[], force: 'force' | 'own only'): Promise<void> {

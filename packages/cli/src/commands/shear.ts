@@ -87,6 +87,10 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const units = jobs.plans[0]?.job.units ?? 'mm';
   const problems = stockProblems(jobs.blanks, opened.rack, reach, units);
   if (problems.length > 0) return refused(host, json, new JobError(problems));
+  const refusal = await writing(host, json, async () =>
+    (await import('../write/files.js')).checkFolder(options.out),
+  );
+  if (refusal !== EXIT.done) return refusal;
   const { watched, end } = await watchedEffort(host, effort);
   const cover = await coverFor(jobs);
   const plans = planShear(jobs.blanks, opened.rack, limits, { ...watched, ...cover });

@@ -11,6 +11,14 @@ export function takesValue(word: string, commands: readonly AnyCommand[]): boole
   return name === 'with' || commands.some((c) => /^string/.test(c.options[name]?.type ?? ''));
 }
 
+/** The words of a command line without the `--` behind which none is an option: a file that begins with a dash is one of this folder. */
+export function withoutDashes(argv: readonly string[], commands: readonly AnyCommand[]): readonly string[] {
+  const at = argv.indexOf('--');
+  if (at < 0 || takesValue(argv[at - 1] ?? '', commands)) return argv;
+  const behind = argv.slice(at + 1).map((word) => (/^-./.test(word) ? `./${word}` : word));
+  return [...argv.slice(0, at), ...behind];
+}
+
 /** Index of the verb: the first word that is neither an option nor the value of one; -1 without a verb. */
 export function verbAt(argv: readonly string[], commands: readonly AnyCommand[]): number {
   return argv.findIndex((a, i) => !a.startsWith('-') && !takesValue(argv[i - 1] ?? '', commands));

@@ -1,9 +1,9 @@
-import { open } from 'node:fs/promises';
 import { JobError, type Path } from '@tinwright/core';
 import type { Host } from '../host/console.js';
 import { EXIT, type ExitCode, placedProblems, printProblems } from '../host/failure.js';
 import type { CellPlace } from '../table/row.js';
-import { LONGEST_TEXT, type ReadText, readText, TextError, type TextKind } from '../text/read-text.js';
+import { textBytes } from '../text/file-bytes.js';
+import { type ReadText, readText, TextError, type TextKind } from '../text/read-text.js';
 import { withDrawings } from './with-drawings.js';
 
 /** What was computed from a file, or the exit status after its problems were printed. */
@@ -38,41 +38,5 @@ export async function withText<T>(
 }
 
 /** What a file says, as bytes. @throws TextError when there is nothing to read */
-export async function bytesOf(host: Host, file: string, kind: TextKind): Promise<Uint8Array> {
-  try {
-    return file === STANDARD_INPUT ? await host.stdin() : await readStart(file, kind);
-  } catch (error) {
-    throw error instanceof TextError ? error : unreadable(error, kind);
-  }
-}
-
-/** The file's bytes, but not much more than it may have. */
-async function readStart(path: string, kind: TextKind): Promise<Uint8Array> {
-  const handle = await open(path);
-  try {
-    const { size } = await handle.stat();
-    const buffer = Buffer.alloc(Math.min(Math.max(size, 64 * 1024), 2 * LONGEST_TEXT));
-    const { bytesRead } = await handle.read(buffer, 0, buffer.length, 0);
-    if (size > LONGEST_TEXT)
-      throw atStart('too-long', `a ${kind} file of ${size} bytes given, up to ${LONGEST_TEXT} allowed`);
-    return buffer.subarray(0, bytesRead);
-  } finally {
-    await handle.close();
-  }
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  EACCES: 'the file may not be read',
-};
-
-function unreadable(error: unknown, kind: TextKind): TextError {
-  const { code } = error as NodeJS.ErrnoException;
-  if (code === undefined) throw error;
-  if (code === 'EISDIR') return atStart('unreadable', `this is a folder, not a ${kind} file`);
-  return atStart('unreadable', REASONS[code] ?? `the file cannot be read (${code})`);
-}
-
-function atStart(code: string, message: string): TextError {
-  return new TextError([{ code, path: [], message, fix: '', place: { line: 1, column: 1 } }]);
-}
+export const bytesOf = async (host: Host, file: string, kind: TextKind): Promise<Uint8Array> =>
+  file === STANDARD_INPUT ? host.stdin() : textBytes(file, kind);

@@ -1,7 +1,7 @@
-import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import { JobError, type Path } from '@tinwright/core';
 import { named, ofDrawing, quoted } from '@tinwright/core/internal';
+import { firstBytes } from '../text/file-bytes.js';
 
 /**
  * The job with the outlines of the drawings its cut-outs name, read from files beside it.
@@ -35,17 +35,23 @@ const isDrawn = (c: unknown): c is Drawn => typeof (c as { cut?: unknown } | nul
 
 async function outlined(cutout: Drawn, path: Path, folder: string): Promise<object> {
   const { drawingOutlines } = await import('@tinwright/files');
-  let text: string;
-  try {
-    text = await readFile(resolve(folder, cutout.cut), 'utf8');
-  } catch {
-    const message = `${quoted(cutout.cut)} cannot be read`;
-    throw new JobError([{ code: 'drawing-missing', path, message, fix: 'Put the file beside the job' }]);
-  }
+  const text = await drawingText(resolve(folder, cutout.cut), cutout.cut, path);
   try {
     return { ...cutout, loops: await drawingOutlines(cutout.cut, text, cutout.unit) };
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
     throw new JobError(ofDrawing(cutout.cut, error.refusals).map((r) => ({ ...r, path })));
   }
+}
+
+const LONGEST_DRAWING = 5_000_000; // bytes
+
+async function drawingText(file: string, name: string, path: Path): Promise<string> {
+  const refuse = (message: string, fix: string) =>
+    new JobError([{ code: 'drawing-missing', path, message: `${quoted(name)} ${message}`, fix }]);
+  const found = await firstBytes(file, LONGEST_DRAWING).catch(() => null);
+  if (found === null) throw refuse('cannot be read', 'Put the file beside the job');
+  if (found.size > LONGEST_DRAWING)
+    throw refuse(`has ${found.size} bytes, up to ${LONGEST_DRAWING} allowed`, 'Draw the outline alone');
+  return new TextDecoder().decode(found.bytes);
 }

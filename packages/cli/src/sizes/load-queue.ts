@@ -1,5 +1,5 @@
-import { readFile } from 'node:fs/promises';
 import { quoted } from '@tinwright/core/internal';
+import { firstBytes, whyUnread } from '../text/file-bytes.js';
 
 type QueuePackage = typeof import('@tinwright/queue');
 
@@ -14,16 +14,19 @@ export async function loadQueue(): Promise<QueuePackage | string> {
 }
 
 const SHORTEST = 16; // characters
+const LONGEST = 4096; // bytes
 
 /** The secret in a file that runs and workers share; null without a file, a text says what is wrong with it. */
 export async function keyIn(file: string | undefined): Promise<{ readonly key: string | null } | string> {
   if (file === undefined) return { key: null };
   try {
-    const key = (await readFile(file, 'utf8')).trim();
+    const { bytes, size } = await firstBytes(file, LONGEST);
+    if (size > LONGEST) return `--key ${quoted(file)}: ${size} bytes given, up to ${LONGEST} allowed`;
+    const key = new TextDecoder().decode(bytes).trim();
     return key.length >= SHORTEST
       ? { key }
       : `--key ${quoted(file)}: ${key.length} characters given, ${SHORTEST} or more wanted`;
   } catch (error) {
-    return `--key ${quoted(file)}: cannot be read (${(error as NodeJS.ErrnoException).code})`;
+    return `--key ${quoted(file)}: ${whyUnread(error, 'a file with a key')}`;
   }
 }

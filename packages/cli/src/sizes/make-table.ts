@@ -6,6 +6,7 @@ import type { Locate } from '../open/open-text.js';
 import { readRows } from '../table/read-rows.js';
 import { listedRows, readTable } from '../table/read-table.js';
 import { MOST_ROWS, type Row, TableError } from '../table/row.js';
+import { whyUnread } from '../text/file-bytes.js';
 import { DISK } from '../write/disk.js';
 import { locked, PATIENCE } from '../write/lock.js';
 import { listsIn } from '../write/own-lists.js';
@@ -93,10 +94,8 @@ async function countRows(ask: TableAsk): Promise<number> {
         throw new TableError({ line, column }, `more than ${MOST_ROWS} rows. Make them from several tables`);
     }
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === 'ENOENT') throw new TableError({ line: 1, column: 1 }, 'there is no such file');
-    if (code === 'EISDIR') throw new TableError({ line: 1, column: 1 }, 'this is a folder, not a table');
-    throw error;
+    if (error instanceof TableError) throw error;
+    throw new TableError({ line: 1, column: 1 }, whyUnread(error, 'a table'));
   }
   if (count === 0) throw new TableError({ line: 1, column: 1 }, 'the table has no rows');
   return count;

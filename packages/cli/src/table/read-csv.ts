@@ -1,9 +1,9 @@
 import { createReadStream } from 'node:fs';
 import { parse } from 'csv-parse';
+import { checkFile } from '../text/file-bytes.js';
+import { LONGEST_ROW, ROW_TOO_LONG } from './lines.js';
 import type { RawRow } from './read-rows.js';
 import { type CellPlace, TableError } from './row.js';
-
-const LONGEST_ROW = 100_000; // characters
 
 interface Parsed {
   readonly record: readonly string[];
@@ -17,6 +17,7 @@ interface Parsed {
  * @throws TableError
  */
 export async function* readCsv(path: string, delimiter: ',' | '\t' | null): AsyncGenerator<RawRow> {
+  await checkFile(path);
   const between = delimiter ?? (await delimiterOf(path));
   const parser = parse({
     bom: true,
@@ -98,7 +99,7 @@ const WORDS: Readonly<Record<string, string>> = {
   CSV_QUOTE_NOT_CLOSED: 'a quote is open at the end of the file',
   CSV_INVALID_CLOSING_QUOTE: 'a quote ends within a cell. Double the quotes within it',
   INVALID_OPENING_QUOTE: 'a quote begins within a cell. Put the whole cell in quotes',
-  CSV_MAX_RECORD_SIZE: `a row of more than ${LONGEST_ROW} characters. Is a quote left open?`,
+  CSV_MAX_RECORD_SIZE: `${ROW_TOO_LONG}. A quote may be left open`,
 };
 
 function csvProblem(error: unknown): unknown {

@@ -1,7 +1,6 @@
-import { createReadStream } from 'node:fs';
-import { readFile } from 'node:fs/promises';
-import { createInterface } from 'node:readline';
+import { textBytes } from '../text/file-bytes.js';
 import { readText, TextError } from '../text/read-text.js';
+import { linesOf } from './lines.js';
 import { combinations, countOf } from './ranges.js';
 import { readCsv } from './read-csv.js';
 import type { RawRow } from './read-rows.js';
@@ -19,12 +18,7 @@ export function readTable(path: string): AsyncIterable<RawRow> {
 }
 
 async function* readJsonLines(path: string): AsyncGenerator<RawRow> {
-  let line = 0;
-  for await (const text of createInterface({
-    input: createReadStream(path),
-    crlfDelay: Number.POSITIVE_INFINITY,
-  })) {
-    line += 1;
+  for await (const { line, text } of linesOf(path)) {
     const place = { line, column: 1 };
     const json = text.replace(/^\uFEFF/, '').trim();
     if (json === '') continue;
@@ -40,7 +34,7 @@ async function* readJsonLines(path: string): AsyncGenerator<RawRow> {
 
 async function* readYaml(path: string): AsyncGenerator<RawRow> {
   try {
-    const { data, locate } = readText(await readFile(path), 'table');
+    const { data, locate } = readText(await textBytes(path, 'table'), 'table');
     yield* listedRows(data, (at) => locate({ path: at }));
   } catch (error) {
     const [problem] = error instanceof TextError ? error.problems : [];

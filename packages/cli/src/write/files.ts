@@ -3,6 +3,6 @@
 export { signed } from './own-file.js';
 export type { OwnList, OwnLists } from './own-lists.js';
 export { listsIn } from './own-lists.js';
-export { changeFile, replaceFile, startFile } from './write-file.js';
+export { changeFile, checkPlace, replaceFile, startFile } from './write-file.js';
 export { writeFresh } from './write-fresh.js';
-export { updateSet, writeSet } from './write-set.js';
+export { checkFolder, updateSet, writeSet } from './write-set.js';

@@ -42,7 +42,10 @@ export async function folderAt(disk: Disk, folder: string): Promise<StandingFile
   if (found === null && (await disk.look(folder))?.kind === 'link')
     throw new WriteError(folder, 'is a link that leads nowhere. Choose another folder with --out');
   if (found !== null && found.kind !== 'folder')
-    throw new WriteError(folder, 'is a file. Choose another folder with --out');
+    throw new WriteError(
+      folder,
+      `is a ${found.kind === 'file' ? 'file' : 'pipe or a device'}. Choose another folder with --out`,
+    );
   return found;
 }
 

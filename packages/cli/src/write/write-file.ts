@@ -19,13 +19,37 @@ export async function replaceFile(
   disk: Disk = DISK,
 ): Promise<void> {
   await withFile({ path, patience: PATIENCE.short, disk }, async (target, found) => {
-    if (found !== null && force === 'own only' && !isOwnFile(await disk.read(target)))
-      throw new WriteError(
-        path,
-        'is there and not as tinwright wrote it. Name another file, or give --force to replace it',
-      );
+    await mayReplace(disk, { path, target, found }, force);
     await put(disk, { path, target, found }, content);
   });
+}
+
+/**
+ * Whether a file could be written as things stand: asked before work that takes long, and again when it is written.
+ * @throws WriteError as `replaceFile`
+ */
+export async function checkPlace(
+  path: string,
+  force: 'force' | 'own only' = 'own only',
+  disk: Disk = DISK,
+): Promise<void> {
+  await told(path, unwritten, async () => {
+    const target = await targetOf(disk, path);
+    await mayReplace(disk, { path, target, found: await disk.look(target) }, force);
+  });
+}
+
+/** @throws WriteError for a file of the user's own, unless it is to be replaced by force */
+async function mayReplace(
+  disk: Disk,
+  { path, target, found }: Place,
+  force: 'force' | 'own only',
+): Promise<void> {
+  if (found !== null && force === 'own only' && !isOwnFile(await disk.read(target)))
+    throw new WriteError(
+      path,
+      'is there and not as tinwright wrote it. Name another file, or give --force to replace it',
+    );
 }
 
 /**
@@ -57,18 +81,22 @@ async function withFile(
   work: (target: string, found: StandingFile | null) => Promise<void>,
 ): Promise<void> {
   await told(path, unwritten, async () => {
-    const link = (await disk.look(path))?.kind === 'link';
-    const through = await disk.lookThrough(path);
-    if (link && through === null)
-      throw new WriteError(path, 'is a link that leads nowhere. Name another file');
-    if (through?.kind === 'folder') throw new WriteError(path, 'is a folder. Name a file in it');
-    if (through !== null && through.kind !== 'file')
-      throw new WriteError(path, 'is not a file. Name another one');
-    const target = link ? await disk.realPath(path) : resolve(path);
+    const target = await targetOf(disk, path);
     await stoppable(path, () =>
       locked(disk, { target, shown: path, patience }, async () => work(target, await disk.look(target))),
     );
   });
+}
+
+/** Where a file goes, links followed. @throws WriteError where none can stand */
+async function targetOf(disk: Disk, path: string): Promise<string> {
+  const link = (await disk.look(path))?.kind === 'link';
+  const through = await disk.lookThrough(path);
+  if (link && through === null) throw new WriteError(path, 'is a link that leads nowhere. Name another file');
+  if (through?.kind === 'folder') throw new WriteError(path, 'is a folder. Name a file in it');
+  if (through !== null && through.kind !== 'file')
+    throw new WriteError(path, 'is not a file. Name another one');
+  return link ? disk.realPath(path) : resolve(path);
 }
 
 interface Place {

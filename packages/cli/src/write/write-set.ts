@@ -34,6 +34,24 @@ export async function writeSet(
 }
 
 /**
+ * Whether a set could be written as things stand: asked before work that takes long, and again when it is written.
+ * @throws WriteError as `writeSet`
+ */
+export async function checkFolder(folder: string, { disk, kept }: Around = around()): Promise<void> {
+  await told(folder, unwritten, async () => {
+    const target = await placeOf(disk, folder, kept);
+    if ((await disk.look(placesOf(folder, target).old)) !== null) return; // what a run left comes back first
+    await refuseForeign(disk, folder, target, await listsIn(disk, target));
+  });
+}
+
+/** @throws WriteError for a folder with files of the user's own and none of ours */
+async function refuseForeign(disk: Disk, shown: string, target: string, standing: OwnLists): Promise<void> {
+  if (standing.size === 0 && (await disk.look(target)) !== null && (await disk.names(target)).length > 0)
+    throw new WriteError(shown, 'holds files that are not from tinwright. Choose another folder with --out');
+}
+
+/**
  * The same for files that depend on the sets which stand there. What the new list names and is not among the new files
  * stays as it is.
  */
@@ -81,8 +99,7 @@ async function write(
   const { shown, target, fresh } = places;
   await settle(disk, places);
   const standing = await listsIn(disk, target);
-  if (standing.size === 0 && (await disk.look(target)) !== null && (await disk.names(target)).length > 0)
-    throw new WriteError(shown, 'holds files that are not from tinwright. Choose another folder with --out');
+  await refuseForeign(disk, shown, target, standing);
   const files = await filesFor(standing);
   await refuseTaken(disk, places, files, standing);
   try {

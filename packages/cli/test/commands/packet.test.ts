@@ -157,6 +157,20 @@ describe('refused, nothing written', () => {
     );
   });
 
+  test('a file of somebody else’s is told before anything is drawn', async () => {
+    const folder = await emptyFolder();
+    await writeFile(join(folder, 'thesis.pdf'), 'mine');
+    const ask = ['packet', await jobFile(stripJob()), '--sections', 'joints'];
+    for (const [name, says] of [
+      ['thesis.pdf', 'is there and not as tinwright wrote it'],
+      ['.', 'holds files that are not from tinwright'],
+    ] as const) {
+      const { exit, err } = await tinwright(...ask, '--out', join(folder, name));
+      expect({ exit, err }).toEqual({ exit: 3, err: expect.stringContaining(says) });
+    }
+    expect(await below(folder)).toEqual(['thesis.pdf']);
+  });
+
   test('a folder that is a file', async () => {
     const file = await jobFile('');
     const { exit, err } = await tinwright(

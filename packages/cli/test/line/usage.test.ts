@@ -29,6 +29,21 @@ describe('a verb there is none of', () => {
   );
 });
 
+describe('behind -- nothing is an option', () => {
+  test('a job is one there too', async () => {
+    const { exit, out } = await tinwright('check', '--json', '--', await jobFile(stripJob()));
+    expect(exit).toBe(0);
+    expect(JSON.parse(out)).toHaveProperty('findings');
+  });
+
+  test('what begins with a dash is a file, and one argument too many where there is a job', async () => {
+    const { exit, err } = await tinwright('check', '--', '--json');
+    expect({ exit, err }).toEqual({ exit: 2, err: './--json:1:1: there is no such file.\n' });
+    const both = await tinwright('check', await jobFile(stripJob()), '--', '--out');
+    expect(both).toMatchObject({ exit: 2, err: 'check: "./--out" is one argument too many.\n' });
+  });
+});
+
 describe('options before the verb', () => {
   const MARKER = fileURLToPath(new URL('../../../../examples/row-marker.mjs', import.meta.url));
 

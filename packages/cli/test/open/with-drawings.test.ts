@@ -1,4 +1,4 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, rm, symlink, truncate, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { JobError } from '@tinwright/core';
@@ -27,6 +27,21 @@ test('a drawing beside the job is read into its cut-out; one that is missing is 
     await expect(withDrawings(job({ type: 'round', panel: 'base' }), file)).resolves.toEqual(
       job({ type: 'round', panel: 'base' }),
     );
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+});
+
+test('a drawing that is a device or far too long is not read', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'drawings-'));
+  try {
+    await symlink('/dev/zero', join(folder, 'endless.svg'));
+    await writeFile(join(folder, 'long.dxf'), '');
+    await truncate(join(folder, 'long.dxf'), 5_000_001);
+    const read = (cut: string) =>
+      withDrawings(job({ type: 'outline', panel: 'base', cut }), join(folder, 'job.yaml'));
+    await expect(read('endless.svg')).rejects.toThrow('"endless.svg" cannot be read');
+    await expect(read('long.dxf')).rejects.toThrow('"long.dxf" has 5000001 bytes, up to 5000000 allowed');
   } finally {
     await rm(folder, { recursive: true });
   }

@@ -73,7 +73,7 @@ test('no Redis: one line, exit 3, nothing written', async () => {
 describe('a key that is none', () => {
   test('is refused by its file', async () => {
     const key = join(await emptyFolder(), 'key');
-    expect((await tinwright('worker', '--key', key)).err).toContain('cannot be read (ENOENT)');
+    expect((await tinwright('worker', '--key', key)).err).toContain('there is no such file');
     await writeFile(key, 'short\n');
     const { exit, err } = await tinwright('worker', '--key', key);
     expect(exit).toBe(2);
