@@ -46,8 +46,11 @@ export function looked({ name, flat }: PartPlan, { dxf, svg }: Written, style: T
 }
 
 function apart(name: string, loop: readonly (readonly [number, number])[]): void {
+  const cut = new Set<string>();
   loop.forEach(([x, y], i) => {
     const [u, v] = loop[(i + 1) % loop.length] ?? [x, y];
+    if (cut.has(`${u} ${v} ${x} ${y}`)) throw new Error(`${name}: cut there and back at ${x}, ${y}`);
+    cut.add(`${x} ${y} ${u} ${v}`);
     if (Math.hypot(u - x, v - y) < LEAST_SEGMENT)
       throw new Error(`${name}: two corners less than ${LEAST_SEGMENT} mm apart at ${x}, ${y}`);
   });

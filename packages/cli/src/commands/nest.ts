@@ -81,13 +81,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if ('exit' in asked) return asked.exit;
   const { parts, flats } = await shapesOf(jobs, asked.style);
   const common = commonCutsOf(options.commonCuts ? 'asked' : 'not-asked', kerf, jobs.plans);
-  const ask: NestAsk = {
-    parts,
-    rack: { ...opened.rack, kerf, offcuts: options.offcuts },
-    spacing: Math.max(numbers.spacing ?? (common.state === 'on' ? kerf : SPACING), kerf),
-    edge: numbers.edge ?? kerf,
-    turns: numbers.turns,
-  };
+  const spacing = numbers.spacing ?? (common.state === 'on' ? kerf : SPACING);
+  const ask = askOf(parts, { ...opened.rack, kerf, offcuts: options.offcuts }, { ...numbers, spacing });
   const refused = await writing(host, json, async () =>
     (await import('../write/files.js')).checkFolder(options.out),
   );
@@ -105,6 +100,13 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const of = { found, parts, flats, cut, style: asked.style, units, jobs, limited, ask, common };
   return write(options, host, of);
 }
+
+/** No pieces nearer to each other than the cut is wide, nor to the edge where nothing else is asked. */
+const askOf = (
+  parts: readonly NestPart[],
+  rack: NestAsk['rack'],
+  { spacing, edge, turns }: Pick<NestAsk, 'spacing' | 'turns'> & Pick<NestNumbers, 'edge'>,
+): NestAsk => ({ parts, rack, spacing: Math.max(spacing, rack.kerf), edge: edge ?? rack.kerf, turns });
 
 /** Outlines to nest, under the names blanks have, and what is marked on them. */
 async function shapesOf(

@@ -61,6 +61,24 @@ test.each<[string, FlatPattern, string]>([
     'flat-crosses',
   ],
   [
+    'a slit without width',
+    {
+      ...flat,
+      outline: (
+        [
+          [0, 0],
+          [60, 0],
+          [60, 20],
+          [30, 20],
+          [60, 20],
+          [60, 40],
+          [0, 40],
+        ] as const
+      ).map((at) => ({ at, bulge: 0 })),
+    },
+    'flat-crosses',
+  ],
+  [
     'a cut of no length',
     { ...flat, outline: [flat.outline[0] as FlatPattern['outline'][number], ...flat.outline] },
     'flat-zero',

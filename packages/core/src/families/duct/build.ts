@@ -8,16 +8,22 @@ import { ENDS } from '../walls.js';
 import { describe } from './describe.js';
 import { acrossOf, check, type DuctParams, derived, lastSide, sidesOf, values } from './params.js';
 
-/** Flanges of neighbouring sides stand apart once bent; all that is taken is where bends would cross. */
-const APART: CornerStyle = {
+/**
+ * Flanges of neighbouring sides stand apart once bent; all that is taken is where bends would cross. Laid out at nominal
+ * sizes a bend takes no room on the flat: there the flanges are parted by a slit.
+ */
+const apart = ({ rule }: Sheet): CornerStyle => ({
   name: 'apart',
   gap: 0,
   meet: 'none',
   beyond: 'free',
   root: 'straight',
   relief: null,
-  cuts: ({ edge, start }) => (edge === 'north' || edge === 'far' ? [] : [{ t: 1, d: 0, c: start }]),
-};
+  cuts: ({ edge, start }) =>
+    edge === 'north' || edge === 'far' ? [] : [{ t: 1, d: 0, c: start + (rule.compensates ? 0 : SLIT / 2) }],
+});
+
+const SLIT = 2; // mm; judgement
 
 function build(p: DuctParams, sheet: Sheet): readonly Step[] {
   const sides = sidesOf(p);
@@ -33,7 +39,7 @@ function build(p: DuctParams, sheet: Sheet): readonly Step[] {
     ),
     flange('seam', [last, 'far'], { height: p.seam, by: ['seam'] }),
     ...sides.flatMap((side) => ends(p, side, sheet)),
-    corners(sides, APART),
+    corners(sides, apart(sheet)),
     ...(p.crossBreak === 'none' ? [] : sides.flatMap((side) => crossBreak(p, side, sheet))),
     ...sites(p),
     asked('length', p.length, 'x'),

@@ -82,7 +82,9 @@ function simple(cuts: readonly Cut[]): readonly Flaw[] {
       if (apart(a.box, b.box)) continue;
       const shared = sharedEnds(a.segment, b.segment);
       if (shared.length === 1 && areApartBeyond(a.segment, b.segment)) continue;
-      const wrong = meetings(a.segment, b.segment).find((p) => shared.every((q) => distance(p, q) > 1e-5));
+      const wrong = isSame(a.segment, b.segment)
+        ? mix(a.segment.from, a.segment.to, 0.5)
+        : meetings(a.segment, b.segment).find((p) => shared.every((q) => distance(p, q) > 1e-5));
       if (wrong !== undefined)
         flaws.push({ code: 'flat-crosses', message: `the outline meets itself at ${text(wrong)}` });
     }
@@ -97,6 +99,12 @@ const apart = (a: Box, b: Box) =>
 
 function sharedEnds(a: Segment, b: Segment): readonly Point[] {
   return [a.from, a.to].filter((p) => distance(p, b.from) < SAME || distance(p, b.to) < SAME);
+}
+
+/** True for one stretch there and back, as of a slit without width: its ends are the only points that crossings give. */
+function isSame(a: Segment, b: Segment): boolean {
+  if (distance(a.from, b.to) > SAME || distance(a.to, b.from) > SAME) return false;
+  return Math.abs(a.bulge + b.bulge) < SAME;
 }
 
 /** True for straight segments with a common end whose other ends lie off each other's line: they meet nowhere else. */
