@@ -1,12 +1,11 @@
 import type { Page } from '@tinwright/paper';
 import { pagesHtml } from '@tinwright/paper';
 import { expect, test } from 'vitest';
-import { plannedCarrier } from '../../../files/test/carrier.js';
 import { type Element, readSvg } from '../../../files/test/svg-reader.js';
-import { pagesOf } from '../packet/packet.js';
+import { CARRIER, pagesOf } from '../packet/packet.js';
 
 const INFO = { title: 'carrier <packet>', language: 'en', contents: 'Contents' };
-const pages = pagesOf(plannedCarrier());
+const pages = pagesOf(CARRIER);
 const html = pagesHtml(pages, INFO);
 
 /** The body, which is well-formed: elements of HTML that need no end stand in the head only. */

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
-import { plannedCarrier } from '../../../files/test/carrier.js';
 import { planned } from '../../../files/test/samples.js';
-import { pagesOf, sectionOf, wordsOf } from './packet.js';
+import { CARRIER, pagesOf, sectionOf, wordsOf } from './packet.js';
 
 /** Nominal and tolerance in the row that starts with `what`. */
 const rowOf = (texts: readonly string[], what: string): readonly string[] => {
@@ -33,7 +32,7 @@ test('cut sizes are held to the class asked for', () => {
 });
 
 test('a column to fill in for each piece, three at most, and the object put together', () => {
-  const texts = textsOf(plannedCarrier());
+  const texts = textsOf(CARRIER);
   expect(texts.filter((t) => t.startsWith('found 2'))).toHaveLength(1); // two ends
   expect(rowOf(texts, 'overall length')).toEqual(['320', '±1.2']);
   expect(rowOf(texts, 'overall width')).toEqual(['160', '±1.2']);

@@ -1,22 +1,21 @@
+import type { JobPlan } from '@tinwright/core';
 import { expect, test } from 'vitest';
 import { plannedCarrier } from '../../../files/test/carrier.js';
-import { pagesOf, saidOn, sectionOf } from './packet.js';
+import { CARRIER, pagesOf, saidOn, sectionOf } from './packet.js';
 
-const said = (by: unknown) =>
-  saidOn(sectionOf(pagesOf(plannedCarrier(by), { sections: ['joints'] }), 'joints'));
+const said = (plan: JobPlan) => saidOn(sectionOf(pagesOf(plan, { sections: ['joints'] }), 'joints'));
 
 test('every joint with its pieces, how many fasteners and how far apart', () => {
-  const plan = plannedCarrier();
-  const text = saidOn(sectionOf(pagesOf(plan), 'joints'));
+  const text = said(CARRIER);
   for (const name of ['west', 'east', 'grip-west', 'grip-east']) {
-    const own = plan.assembly?.fasteners.filter((f) => f.joint === name).length;
+    const own = CARRIER.assembly?.fasteners.filter((f) => f.joint === name).length;
     expect(text).toMatch(new RegExp(`${name} [\\w-]+, [\\w-]+ spot weld ${own} [\\d.]+`));
   }
   expect(text).toContain('A body, B end-1, C end-2, D handle.'.replaceAll('\u00A0', ' '));
 });
 
 test('rivets: hole, drill and what they hold', () => {
-  const text = said({ 'blind-rivet': { diameter: 3.2 } });
+  const text = said(plannedCarrier({ 'blind-rivet': { diameter: 3.2 } }));
   expect(text).toContain('Ø3.3');
   expect(text).toContain('Rivet 3.2 mm: drill 3.3 mm.');
   expect(text).toContain('2 mm thick together');
@@ -26,5 +25,5 @@ test('rivets: hole, drill and what they hold', () => {
 });
 
 test('no strength is printed', () => {
-  expect(said('spot-weld')).toContain('not what it carries. No load rating.');
+  expect(said(CARRIER)).toContain('not what it carries. No load rating.');
 });

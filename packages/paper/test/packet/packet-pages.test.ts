@@ -7,9 +7,9 @@ import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { planned } from '../../../files/test/samples.js';
 import { dimsOf } from '../../src/page/dims.js';
-import { A4, assumed, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
+import { A4, assumed, CARRIER, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
 
-const carrier = plannedCarrier();
+const carrier = CARRIER;
 const pages = pagesOf(carrier);
 
 test('every section in its order, templates last; a short cut list shares the sheet of the cover', () => {
@@ -136,16 +136,7 @@ test('a part without bends has neither bends nor a trial strip', () => {
 });
 
 test('where no order of bends is found the trade’s usual one is given, and why is said', () => {
-  const plan = planned([
-    {
-      name: 'body',
-      family: 'open-box',
-      length: 240,
-      width: 160,
-      height: 120,
-      hem: { type: 'closed', length: 10 },
-    },
-  ]);
+  const plan = planned([{ name: 'body', family: 'open-box', length: 240, width: 160, height: 120 }]);
   const said = saidOn(sectionOf(pagesOf(plan), 'operations'));
   expect(said).toContain('no order of bends was found for body');
   expect(said).toMatch(/runs into the beam over the fingers/);

@@ -1,8 +1,12 @@
 import type { JobPlan } from '@tinwright/core';
 import type { Page, Words } from '@tinwright/paper';
 import { type Making, makingOf, type PacketOptions, packetPages } from '@tinwright/paper';
+import { plannedCarrier } from '../../../files/test/carrier.js';
 
 export const A4: PacketOptions = { paper: 'A4', dims: 'mm' };
+
+/** The small carrier, spot-welded: one plan for all tests, since its order of bends and its packet are kept with it. */
+export const CARRIER: JobPlan = plannedCarrier();
 
 const known = new WeakMap<JobPlan, Making>(); // orders of bends take their time
 
@@ -13,9 +17,16 @@ export function assumed(plan: JobPlan): Making {
   return making;
 }
 
-/** Pages of a packet for an assumed shop. */
-export const pagesOf = (plan: JobPlan, options: Partial<PacketOptions> = {}): readonly Page[] =>
-  packetPages(plan, assumed(plan), { ...A4, ...options });
+const set = new WeakMap<JobPlan, Map<string, readonly Page[]>>();
+
+/** Pages of a packet for an assumed shop; those of one plan and the same options are made once. */
+export function pagesOf(plan: JobPlan, options: Partial<PacketOptions> = {}): readonly Page[] {
+  const kept = set.get(plan) ?? new Map<string, readonly Page[]>();
+  const key = JSON.stringify({ ...A4, ...options });
+  const pages = kept.get(key) ?? packetPages(plan, assumed(plan), { ...A4, ...options });
+  set.set(plan, kept.set(key, pages));
+  return pages;
+}
 
 /** Texts of pages in their order. */
 export const wordsOf = (pages: readonly Page[]): readonly Words[] =>

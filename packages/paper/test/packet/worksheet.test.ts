@@ -1,10 +1,9 @@
 import type { Page } from '@tinwright/paper';
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
-import { plannedCarrier } from '../../../files/test/carrier.js';
-import { pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
+import { CARRIER, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
 
-const carrier = plannedCarrier();
+const carrier = CARRIER;
 const pages = pagesOf(carrier, { worksheet: true });
 const answers = (list: readonly Page[]) =>
   wordsOf(sectionOf(list, 'answers')).flatMap((w) => (w.value === undefined ? [] : [w.value]));
