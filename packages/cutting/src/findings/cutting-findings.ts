@@ -41,6 +41,8 @@ export interface CuttingFindings {
   readonly 'lead-none': OnSheet;
   /** Edges that a neighbour's cut makes, so that its slanting side falls on them. */
   readonly 'common-cut': OnSheet;
+  /** Fewer micro-joints than asked: they keep off what is cut for two. */
+  readonly 'ties-few': OnSheet;
   /** Common cuts were asked for, and there is none. */
   readonly 'common-cut-none': { readonly why: 'kerf' | 'by-hand' | 'edges' };
   readonly 'kerf-zero': object;

@@ -47,18 +47,21 @@ export function runsLeft(
   });
 }
 
-/** The straight sides of each path without what it has in common with any other. */
-export function ownSides(paths: readonly Loop[], least: number): readonly (readonly Segment[])[] {
+/** Straight ones among sides of the path of that index, without what it has in common with any other path. */
+export type OwnSides = (sides: readonly Segment[], path: number) => readonly Segment[];
+
+export function ownSides(paths: readonly Loop[], least: number): OwnSides {
   const all = paths.map((path) => ({
     box: grownBox(loopBox(path), ROUNDING),
     sides: straight(segments(path)),
   }));
-  return all.map((one) => {
-    const near = all.filter((o) => o !== one && touch(o.box, one.box)).flatMap((o) => o.sides);
-    return one.sides.flatMap((side) =>
+  return (sides, path) => {
+    const { box } = all[path] as (typeof all)[number];
+    const near = all.filter((o, i) => i !== path && touch(o.box, box)).flatMap((o) => o.sides);
+    return straight(sides).flatMap((side) =>
       cutAt(side, stretchesOn(side, near, least)).flatMap((p) => (p.on ? [] : [p.side])),
     );
-  });
+  };
 }
 
 const straight = (sides: readonly Segment[]) => sides.filter((s) => !isArc(s));

@@ -10,7 +10,8 @@ export interface CutRemark {
     | 'hole-closes'
     | 'lead-short'
     | 'lead-none'
-    | 'common-cut';
+    | 'common-cut'
+    | 'ties-few';
   readonly piece: string;
   readonly at: Point;
   readonly value: number;
@@ -24,6 +25,7 @@ const SEVERITY = {
   'lead-short': 'note',
   'lead-none': 'warning',
   'common-cut': 'note',
+  'ties-few': 'warning',
 } as const;
 
 const SOURCE: Readonly<Record<CutRemark['code'], readonly Source[]>> = {
@@ -33,6 +35,7 @@ const SOURCE: Readonly<Record<CutRemark['code'], readonly Source[]>> = {
   'lead-short': [cite(null, { basis: 'memory' })],
   'lead-none': [cite(null, { basis: 'memory' })],
   'common-cut': [cite('general-practice')],
+  'ties-few': [cite(null, { basis: 'derived' })],
 };
 
 /** Remarks on all sheets as findings: one a code and part, told at its worst place and with the number of all. */
@@ -67,7 +70,7 @@ export function cutFindings(
       where,
       value,
       limit,
-      unit: 'mm',
+      ...(code !== 'ties-few' && { unit: 'mm' as const }),
       source: SOURCE[code],
     });
   });

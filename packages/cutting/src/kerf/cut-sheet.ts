@@ -1,4 +1,4 @@
-import { type Loop, type Point, type Segment, segments } from '@tinwright/core';
+import { type Loop, type Point, segments } from '@tinwright/core';
 import { distanceToLoop, loopArea, segmentLength } from '@tinwright/core/internal';
 import { type NestPart, partOf } from '../nest/ask.js';
 import type { NestedSheet, NestPiece } from '../nest/result.js';
@@ -47,18 +47,23 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
   const begun = raws.map((raw, at): Begun => {
     const left = common?.left[at] ?? null;
     const of = { piece: raw.piece, kind: raw.kind };
-    const tied = (sides: readonly Segment[]) =>
-      raw.kind === 'outline' ? tiesOf(common?.own[at] ?? sides, style.ties, style.tieWidth) : [];
+    const tied = (loop: Loop) => {
+      if (raw.kind === 'hole') return [];
+      const sides = segments(loop);
+      return tiesOf(common?.own(sides, at) ?? sides, style.ties, style.tieWidth);
+    };
     if (left !== null) {
-      const contour = { loop: raw.path, leadIn: null, leadOut: null, ties: tied([]), runs: left.runs };
-      return { contour: { ...of, ...contour }, remarks: bevelled(raw.piece, left) };
+      const ties = tied(raw.path);
+      const contour = { ...of, loop: raw.path, leadIn: null, leadOut: null, ties, runs: left.runs };
+      return { contour, remarks: [...bevelled(raw.piece, left), ...fewTies(contour, style)] };
     }
     const share = raw.kind === 'outline' ? Infinity : HOLE_SHARE * widthOf(raw.path);
     const wanted = { ...style, leadLength: Math.min(style.leadLength, share) };
     const start = startOf(raw.path, wanted, (p) => scrap(p, at));
     const { loop, leadIn, leadOut } = start;
-    const contour: Contour = { ...of, loop, leadIn, leadOut, ties: tied(segments(loop)) };
-    return { contour, remarks: shortLead(raw.piece, start, wanted) };
+    const contour: Contour = { ...of, loop, leadIn, leadOut, ties: tied(loop) };
+    const few = common === null ? [] : fewTies(contour, style);
+    return { contour, remarks: [...shortLead(raw.piece, start, wanted), ...few] };
   });
   return {
     contours: begun.map((b) => b.contour),
@@ -88,6 +93,13 @@ function bevelled(piece: string, { spared }: RunsLeft): readonly CutRemark[] {
   const longest = spared.reduce((a, b) => (segmentLength(b) > segmentLength(a) ? b : a));
   const value = spared.reduce((sum, s) => sum + segmentLength(s), 0);
   return [{ code: 'common-cut', piece, at: middleOf(longest), value, limit: 0 }];
+}
+
+/** Micro-joints that find no room beside what is cut for two. */
+function fewTies({ piece, kind, loop, ties }: Contour, { ties: asked }: CutStyle): readonly CutRemark[] {
+  if (kind === 'hole' || ties.length >= asked) return [];
+  const { at } = loop[0] as Loop[number];
+  return [{ code: 'ties-few', piece, at, value: ties.length, limit: asked }];
 }
 
 function shortLead(

@@ -144,6 +144,22 @@ test('micro-joints keep off what is cut for two, and are as many as asked', () =
         for (const side of segments(other.loop)) expect(distanceToSegment(a, side)).toBeGreaterThan(KERF);
 });
 
+test('micro-joints beside the start of a cut are gaps in it; where there is no room, that is told', () => {
+  const one = cutSheet(on(...laid('plate', [20, 20])), [plate], { ...STYLE, ties: 1 }).contours[0] as Contour;
+  const begin = one.loop[0]?.at as Point;
+  for (const p of one.ties.flat()) expect(Math.hypot(p[0] - begin[0], p[1] - begin[1])).toBeGreaterThan(1);
+  // nine tiles so wide a joint has no room on: the one in the middle has no edge of its own
+  const tile = part('tile', rectangle(45, 45));
+  const side = 45 + KERF;
+  const places = [0, 1, 2].flatMap((i) => [0, 1, 2].map((k): Point => [20 + i * side, 20 + k * side]));
+  const { remarks, contours } = cutSheet(on(...laid('tile', ...places)), [tile], { ...STYLE, ties: 2 });
+  expect(contours.filter((c) => c.ties.length === 0)).toHaveLength(1);
+  expect(remarks.filter((r) => r.code === 'ties-few')).toMatchObject([
+    { piece: 'tile-5', value: 0, limit: 2 },
+  ]);
+  expect(contours.find((c) => c.piece === 'tile-5')?.runs?.length).toBeLessThanOrEqual(1);
+});
+
 test('a cut that leaves a stretch standing, or runs into a part, is a flaw', () => {
   const sheets = on(...laid('plate', [20, 20], [20 + w, 20]));
   const { contours } = cutSheet(sheets, [plate], STYLE);

@@ -65,6 +65,11 @@ export const ENGLISH_CUTTING: Tellings<CuttingFindings> = {
     remedy: () =>
       'see that no loose part stands up in the way of the torch; leave common cuts out where edges must be square',
   },
+  'ties-few': {
+    message: ({ value, limit, ...at }, t) =>
+      `${place(at, t)}: ${value} of ${limit} micro-joints, what is cut for two parts at once leaves no room for more`,
+    remedy: () => 'hold the part otherwise, or leave common cuts out',
+  },
   'common-cut-none': {
     message: ({ why }) => `no cut is made for two parts at once: ${NO_COMMON[why]}`,
     remedy: ({ why }) => COMMON_REMEDY[why],

@@ -67,6 +67,11 @@ export const GERMAN_CUTTING: Tellings<CuttingFindings> = {
     remedy: () =>
       'darauf achten, dass kein loses Teil dem Brenner im Weg steht; ohne gemeinsame Schnitte schneiden, wo Kanten winklig sein müssen',
   },
+  'ties-few': {
+    message: ({ value, limit, ...at }, t) =>
+      `${place(at, t)}: ${value} von ${limit} Haltestegen, für mehr lassen Schnitte für zwei Teile zugleich keinen Platz`,
+    remedy: () => 'das Teil anders halten oder ohne gemeinsame Schnitte schneiden',
+  },
   'common-cut-none': {
     message: ({ why }) => `kein Schnitt gilt zwei Teilen zugleich: ${NO_COMMON[why]}`,
     remedy: ({ why }) => COMMON_REMEDY[why],
