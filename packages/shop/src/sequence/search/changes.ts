@@ -5,11 +5,11 @@ import type { Way } from './ways.js';
 /** How a part lies, as far as a bound hangs on it. */
 export type Lies = Pick<Position, 'faceUp' | 'heading' | 'stop' | 'setBack'>;
 
-/** What changes from one stroke to the next: the side up, the axis of the bends, the stop, the set-back. */
-export type Kind = 'face' | 'axis' | 'stop' | 'setBack';
+/** What changes from one stroke to the next: the side up, the stop, the set-back. */
+export type Kind = 'face' | 'stop' | 'setBack';
 
 /** Least seconds of changes for the steps left. */
-export type Changes = (left: readonly number[], at: Lies | null, ahead: Ahead | null) => number;
+export type Changes = (left: readonly number[], ahead: Ahead | null) => (at: Lies | null) => number;
 
 /** A change for every further value that the steps left cannot do without; at the start one costs nothing. */
 export function changesOf(
@@ -18,7 +18,6 @@ export function changesOf(
 ): Changes {
   const each: Readonly<Record<Kind, number>> = {
     face: scale * costs.flip,
-    axis: scale * Math.min(costs.turn90, costs.turn180),
     stop: costs.stop,
     setBack: costs.setBack,
   };
@@ -26,17 +25,19 @@ export function changesOf(
     const names = naming();
     return { kind, names, bits: Array.from({ length: steps }, (_, s) => onlyBit(ways, s, kind, names)) };
   });
-  return (left, at, ahead) => {
-    let seconds = 0;
-    for (const { kind, names, bits } of wants) {
-      let wanted = 0;
-      for (const s of left) wanted |= bits[s] as number;
-      const now = at === null ? 0 : names.bit(valueAt(at, kind));
-      const further = Math.max(0, count(wanted & ~now) - (now === 0 && wanted !== 0 ? 1 : 0));
-      const flips = kind === 'face' && ahead !== null ? ahead.flips(at?.faceUp ?? null) : 0;
-      seconds += Math.max(flips, further) * each[kind];
-    }
-    return seconds;
+  return (left, ahead) => {
+    const wanted = wants.map(({ bits }) => left.reduce((all, s) => all | (bits[s] as number), 0));
+    return (at) => {
+      let seconds = 0;
+      wants.forEach(({ kind, names }, i) => {
+        const all = wanted[i] as number;
+        const now = at === null ? 0 : names.bit(valueAt(at, kind));
+        const further = Math.max(0, count(all & ~now) - (now === 0 && all !== 0 ? 1 : 0));
+        const flips = kind === 'face' && ahead !== null ? ahead.flips(at?.faceUp ?? null) : 0;
+        seconds += Math.max(flips, further) * each[kind];
+      });
+      return seconds;
+    };
   };
 }
 
@@ -46,9 +47,8 @@ interface ChangesInput {
   readonly steps: number;
 }
 
-function valueAt({ faceUp, heading, stop, setBack }: Lies, kind: Kind): string | number | null {
+function valueAt({ faceUp, stop, setBack }: Lies, kind: Kind): string | number | null {
   if (kind === 'face') return faceUp;
-  if (kind === 'axis') return heading % 180;
   return kind === 'stop' ? stop : setBack;
 }
 

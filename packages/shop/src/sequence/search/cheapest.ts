@@ -1,4 +1,5 @@
 import { keyOf, sameMask } from '../part/mask.js';
+import { alikeOf } from './alike.js';
 import { type Guide, type Hope, rounded } from './guide.js';
 import { Heap } from './heap.js';
 import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
@@ -14,7 +15,8 @@ interface Entry {
 
 /**
  * Cheapest order, sides, stations and tools by A*: a state is the steps done and the position the part is in. A state is
- * left out when another with the same steps done and the same tools on could change to its position at no more cost.
+ * left out when another with the same steps done and the same tools on could change to its position at no more cost, or one
+ * that is like that when the part is turned.
  * Geometry is asked for one way at a time, when no other promises more (partial expansion: Yoshizumi, Miura, Ishida
  * 2000). Tools are changed only where those that are on do not serve, and then by the fewest pieces. Ties go to the
  * state that is further on, then to the one that was found first, so the same part gives the same plan.
@@ -30,7 +32,8 @@ export function* cheapest(
 ): Generator<number, FoundMoves> {
   const { work } = problem;
   const { bound, rise } = guide;
-  const reached = new Map<number | string, Node[]>();
+  const alike = alikeOf(problem);
+  const reached = new Map<number | string, Reached[]>();
   const isNews = newsBook();
   const open = new Heap<Entry>();
   const queue = (entry: Entry, least: number) => {
@@ -39,7 +42,10 @@ export function* cheapest(
   };
   const queueState = (node: Node, more: number, raised: boolean) =>
     queue({ node, raised, hopes: null, next: 0 }, node.cost + bound(node.done, node.at) + more);
-  const others = (node: Node) => reached.get(keyOf(node.done)) ?? [];
+  const dominated = (node: Node): boolean => {
+    const { key, at } = alike(node);
+    return isDominated(problem, { at, cost: node.cost }, reached.get(key) ?? []);
+  };
   queueState(START, 0, false);
   let [tried, expanded, turn] = [0, 0, 0];
   const answer = (moves: FoundMoves['moves'], least: number, cost: number): FoundMoves => ({
@@ -52,15 +58,14 @@ export function* cheapest(
   const tryNext = ({ node, next }: Entry, hopes: readonly Hope[], least: number): void => {
     tried += 1;
     const child = stepTo(problem, node, (hopes[next] as Hope).way);
-    if (child !== null && !dominated(problem, child, others(child)) && isNews(child))
-      queueState(child, 0, false);
+    if (child !== null && !dominated(child) && isNews(child)) queueState(child, 0, false);
     const after = hopes[next + 1];
     if (after !== undefined)
       queue({ node, raised: true, hopes, next: next + 1 }, Math.max(least, after.least));
   };
   /** True for a state that is reached like this for good; it is put back when it turns out to promise less. */
   const stands = ({ node, raised }: Entry): boolean => {
-    if (dominated(problem, node, others(node)) || !clean(problem, node)) return false;
+    if (dominated(node) || !clean(problem, node)) return false;
     const more = raised ? 0 : rise(node.done, node.at);
     if (more > 0 && more < Infinity) queueState(node, more, true);
     return more === 0;
@@ -74,7 +79,8 @@ export function* cheapest(
     if (hopes !== null) tryNext(top.value, hopes, top.key);
     else if (stands(top.value)) {
       if (sameMask(node.done, work.all)) return answer(pathTo(node), node.cost, node.cost);
-      reached.set(keyOf(node.done), [...others(node), node]);
+      const { key, at } = alike(node);
+      reached.set(key, [...(reached.get(key) ?? []), { at, cost: node.cost }]);
       expanded += 1;
       const on = guide.hopes(node, limit());
       if (on[0] !== undefined)
@@ -102,8 +108,11 @@ const MOST_OPERATIONS = 1024;
 const SLICE = 32;
 const EVEN = 1e-6; // s
 
+/** A state that was looked at, or one like it. */
+type Reached = Pick<Node, 'at' | 'cost'>;
+
 /** True when one of the states with the same steps done comes to this one's position at no more cost. */
-function dominated({ positions }: BendProblem, { at, cost }: Node, others: readonly Node[]): boolean {
+function isDominated({ positions }: BendProblem, { at, cost }: Reached, others: readonly Reached[]): boolean {
   for (const o of others)
     if (o.cost <= cost && at !== null && o.at !== null && o.cost + positions.change(o.at, at) <= cost + 1e-9)
       return true;

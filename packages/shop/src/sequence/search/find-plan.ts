@@ -1,7 +1,8 @@
 import { atOnce } from '@tinwright/core/internal';
 import { ancestors } from '../part/fold-tree.js';
+import { NONE } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
-import { beam } from './beam.js';
+import { type BeamInput, beam } from './beam.js';
 import { cheapest } from './cheapest.js';
 import { dive, dives } from './dive.js';
 import { guideOf } from './guide.js';
@@ -15,7 +16,9 @@ interface Effort {
   readonly ways: number;
   readonly width: number;
   readonly dives: number;
-  /** The same before anything else, where sweeps find no plan. */
+  /** Looks of the exact search before beams. */
+  readonly looks: number;
+  /** States looked at for any plan before anything else, where sweeps find none. */
   readonly first: number;
   /** Ways tried without geometry: worth it where it is asked of many bends one behind the other. */
   readonly floor: number;
@@ -23,7 +26,8 @@ interface Effort {
 
 const EXACT_STEPS = 20; // searched through as a rule
 const FEW_STEPS = 8; // searched through at once
-const FIRST_LOOKS = 300; // of the exact search, before beams
+const FIRST_LOOKS = 300; // of the exact search, before beams, where it may not come to an end
+const MOST_LOOKS = 1500; // where it mostly does
 const FLOOR_WAYS = 20_000; // tried before geometry is asked
 const FIRST_DIVES = 500; // states of a part with few steps
 const AHEAD = 10; // bends that may be made before one that a setter would make first
@@ -38,6 +42,7 @@ function effortFor({ steps, tree }: Work): Effort {
     width: Math.ceil((depth > DEEP ? 8 : 60) * share ** 2),
     floor: depth > DEEP && steps.length > EXACT_STEPS ? FLOOR_WAYS : 0,
     first: Math.max(2 * steps.length, Math.ceil(FIRST_DIVES * share ** 2)),
+    looks: steps.length > EXACT_STEPS ? FIRST_LOOKS : MOST_LOOKS,
     dives: Math.ceil(20_000 * (share * (depth > DEEP ? 0.2 : 1)) ** 5),
   };
 }
@@ -56,47 +61,49 @@ export interface SearchProgress {
  * Without a plan, an infinite bound says that there is none. Goes on a little whenever it is asked how far it is.
  */
 export function* planSearch(problem: BendProblem): Generator<SearchProgress, FoundMoves> {
-  const { ways, width, first, dives: most, floor: tried } = effortFor(problem.work);
+  const { ways, width, first, dives: most, floor: tried, looks } = effortFor(problem.work);
   const guide = guideOf(problem);
-  let best = yield* told(sweeps(problem), Infinity);
+  let least = guide.bound(NONE, null);
+  let best = yield* told(sweeps(problem), (cost) => ({ cost, bound: least }));
+  const soFar = (bound = least): SearchProgress => ({ cost: best.cost, bound: Math.min(best.cost, bound) });
   // what is not seen at once is soon found, or soon seen not to be there
-  if (best.moves === null) best = yield* told(dives(problem, first), Infinity);
+  if (best.moves === null) best = yield* told(dives(problem, first), () => soFar());
   if (best.bound === Infinity) return best;
-  const floor = tried > 0 ? yield* floorOf(problem, best, tried) : best;
-  if (floor.cost < best.cost) best = floor;
-  if (floor.bound >= best.cost - EVEN) return { ...best, bound: best.cost };
+  if (tried > 0) {
+    const floor = yield* floorOf(problem, best, tried);
+    if (floor.cost < best.cost) best = floor;
+    least = Math.max(least, floor.bound);
+  }
+  if (least >= best.cost - EVEN) return { ...best, bound: best.cost };
   const proof = cheapest(problem, guide, ways, () => best.cost);
+  const proving = (bound: number) => soFar(Math.max(least, bound));
   // where one good way leads to the end, the exact search is there before any other
-  let exact = yield* some(proof, best.cost, floor.bound, FIRST_LOOKS);
-  const orders = exact === null && problem.work.steps.length > FEW_STEPS ? sweepOrders(problem.work) : [];
+  let exact = yield* some(proof, looks, proving);
+  least = Math.max(least, guide.bound(NONE, null) + guide.rise(NONE, null));
+  const orders = exact === null && problem.work.steps.length > FEW_STEPS ? sweepOrders(problem) : [];
   for (const order of orders) {
-    const rank = ranked(problem.work, order);
-    const wide = yield* told(
-      beam(problem, guide, { width, ahead: AHEAD, rank, limit: best.cost }),
-      best.cost,
-      floor.bound,
-    );
+    const input: BeamInput = { width, ahead: AHEAD, rank: ranked(problem.work, order), limit: best.cost };
+    const wide = yield* told(beam(problem, guide, input), () => soFar());
     if (wide.moves !== null && wide.cost < best.cost) best = wide;
   }
-  exact ??= yield* proving(proof, best.cost, floor.bound);
+  exact ??= yield* told(proof, proving);
   if (exact.moves !== null || exact.bound === Infinity) return exact;
-  const bound = Math.max(floor.bound, exact.bound);
+  const bound = Math.max(least, exact.bound);
   if (best.moves !== null) return { ...best, bound, expanded: exact.expanded };
-  const any = yield* told(dives(problem, most), Infinity);
+  const any = yield* told(dives(problem, most), () => soFar(bound));
   return { ...any, bound: Math.max(any.bound, bound) };
 }
 
 /** What no plan goes under without geometry, with the plan that takes as little, where it can be followed. */
 function* floorOf(
   problem: BendProblem,
-  best: FoundMoves,
+  { cost }: FoundMoves,
   most: number,
 ): Generator<SearchProgress, FoundMoves> {
   const easier = relaxed(problem);
-  const found = yield* proving(
-    cheapest(easier, guideOf(easier), most, () => best.cost),
-    best.cost,
-    0,
+  const found = yield* told(
+    cheapest(easier, guideOf(easier), most, () => cost),
+    (bound) => ({ cost, bound }),
   );
   const made = found.moves === null ? null : followed(problem, found.moves);
   return {
@@ -106,36 +113,29 @@ function* floorOf(
   };
 }
 
+/** What the search has come to, by what a part of it tells on the way. */
+type Seen = (told: number) => SearchProgress;
+
 /** So many looks of a part of the search; null when it has not come to an end by then. */
 function* some<T>(
   part: Generator<number, T>,
-  cost: number,
-  floor: number,
   looks: number,
+  seen: Seen,
 ): Generator<SearchProgress, T | null> {
   for (let i = 0; i < looks; i++) {
     const { done, value } = part.next();
     if (done === true) return value;
-    yield { cost, bound: Math.max(floor, value) };
+    yield seen(value);
   }
   return null;
 }
 
-/** What a part of the search finds, told on the way as far as the whole has come. */
-function* told<T>(part: Generator<number, T>, cost: number, bound = 0): Generator<SearchProgress, T> {
+/** What a part of the search finds. */
+function* told<T>(part: Generator<number, T>, seen: Seen): Generator<SearchProgress, T> {
   for (;;) {
     const { done, value } = part.next();
     if (done === true) return value;
-    yield { cost, bound };
-  }
-}
-
-/** The same of one that tells what no plan goes under. */
-function* proving<T>(part: Generator<number, T>, cost: number, floor: number): Generator<SearchProgress, T> {
-  for (;;) {
-    const { done, value } = part.next();
-    if (done === true) return value;
-    yield { cost, bound: Math.min(cost, Math.max(floor, value)) };
+    yield seen(value);
   }
 }
 

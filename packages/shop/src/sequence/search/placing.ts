@@ -27,11 +27,13 @@ export interface PlacingBook {
   readonly least: (from: Position | null, way: Way) => number;
   /** Seconds to change from one to another that has the same tools on; infinite where the tools differ. */
   readonly change: (from: Position, to: Position) => number;
+  /** The same position with the part lying another way. */
+  readonly laid: (at: Position, heading: number, marked: boolean) => Position;
 }
 
 /** Every answer is kept: a part has few positions, and is in each of them in many states. */
 export function placingBook(input: PlacingInput): PlacingBook {
-  const { costs, scale, heading, setting } = input;
+  const { costs, scale, setting } = input;
   const tools = toolBook();
   const positions = new Map<string, Position>();
   const placings = new WeakMap<Mounting, Map<number, Placing | null>>();
@@ -58,7 +60,7 @@ export function placingBook(input: PlacingInput): PlacingBook {
       tools: chosen,
       toolsOn: byHand ? (from?.toolsOn ?? '') : station.id,
       faceUp: operation.angle > 0 ? 'marked' : 'unmarked',
-      heading: heading(operation, held),
+      heading: input.heading(operation, held),
       stop: set.stop ?? from?.stop ?? null,
       setBack: set.setBack ?? from?.setBack ?? null,
     });
@@ -103,6 +105,7 @@ export function placingBook(input: PlacingInput): PlacingBook {
       changes.set(pair, made);
       return made;
     },
+    laid: (at, heading, marked) => positionFor({ ...at, heading, faceUp: marked ? 'marked' : 'unmarked' }),
   };
 }
 

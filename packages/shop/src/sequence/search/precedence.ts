@@ -1,5 +1,16 @@
 import { lazy } from '@tinwright/core/internal';
-import { both, has, isEmpty, keptBy, type Mask, maskOf, stepsOf, union, without } from '../part/mask.js';
+import {
+  both,
+  has,
+  isEmpty,
+  keptBy,
+  type Mask,
+  maskOf,
+  NONE,
+  stepsOf,
+  union,
+  without,
+} from '../part/mask.js';
 import type { BendStage, Work } from '../part/operations.js';
 import { Before } from './before.js';
 import type { BendProblem } from './states.js';
@@ -31,8 +42,8 @@ export interface Rivals {
 }
 
 /**
- * What follows from a state by precedence alone. A way is lost for good once some single step is done that puts metal
- * where a tool has to be; so a step with one way left comes before all that would take it, which takes ways from those
+ * What follows from a state by precedence alone. A way is lost for good once some single step more is done that puts
+ * metal where a tool has to be; so a step with one way left comes before all that would take it, which takes ways from those
  * in turn, until nothing changes (arc consistency on precedences: Mackworth 1977). Null where a step has no way left.
  */
 export function precedenceOf(problem: BendProblem): (done: Mask) => Ahead | null {
@@ -75,6 +86,22 @@ function chancesOf(problem: BendProblem, step: number): readonly Chance[] {
     );
 }
 
+const MOST_SHARP = 20; // steps
+
+/** A chance with what it is lost by once these steps are done: more than before, or the chance itself. */
+function chanceAfter(chance: Chance, done: Mask, left: readonly number[]): readonly Chance[] {
+  const { way, lost: known } = chance;
+  const { operation, station, held } = way;
+  const goes = (more: Mask) => station.prospect(operation, held, union(done, more)) !== null;
+  if (!goes(NONE)) return [];
+  let lost = known;
+  for (const s of left) {
+    const step = maskOf([s]);
+    if (isEmpty(both(union(lost, operation.mask), step)) && !goes(step)) lost = union(lost, step);
+  }
+  return [lost === known ? chance : { way, lost }];
+}
+
 function propagated(
   { work }: BendProblem,
   { chances, rivals }: { readonly chances: readonly (readonly Chance[])[]; readonly rivals: Ahead['rivals'] },
@@ -88,7 +115,11 @@ function propagated(
     const first = work.first[panel] as number;
     if (action === 'close' && !has(done, first)) before.put(first, s);
   }
-  const open = chances.map((list, s) => (has(todo, s) ? list : null));
+  // with many steps there are too many states to ask
+  const sharp = work.steps.length <= MOST_SHARP;
+  const open = chances.map((list, s) =>
+    has(todo, s) ? (sharp ? list.flatMap((chance) => chanceAfter(chance, done, left)) : list) : null,
+  );
   for (let [changed, turn] = [true, 0]; changed; turn++) {
     changed = false;
     // chains are followed in either direction

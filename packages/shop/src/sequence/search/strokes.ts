@@ -25,6 +25,10 @@ export function byLie(
   return seconds;
 }
 
+/** Every way that does a step. */
+export const waysFor = (ways: readonly (readonly Way[])[], step: number): readonly Way[] =>
+  ways.flat().filter((w) => w.operation.steps.includes(step));
+
 /** The least of a choice of lies. */
 function leastIn(seconds: ByLie, lies: number): number {
   let least = Infinity;

@@ -1,14 +1,30 @@
 import { atOnce } from '@tinwright/core/internal';
 import { ancestors } from '../part/fold-tree.js';
 import { sameMask, stepsOf } from '../part/mask.js';
-import { isOpen, type LineStroke, type Work } from '../part/operations.js';
-import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
+import { isOpen, type LineStroke } from '../part/operations.js';
+import { axesOf } from './axes.js';
+import { backwards, cheapestStep } from './backwards.js';
+import { type BendProblem, type FoundMoves, type Node, pathTo, START } from './states.js';
 
-/** Orders a setter tries first: from one end of the part to the other, from the outside inwards, and the reverse of both. */
-export function sweepOrders({ tree }: Work): readonly ((a: LineStroke, b: LineStroke) => number)[] {
+/** Which of two operations comes first. */
+export type SweepOrder = (a: LineStroke, b: LineStroke) => number;
+
+/**
+ * Orders a setter tries first: round the part, what lies the same way from the outside inwards; from one end of the part
+ * to the other, from the outside inwards, and the reverse of both.
+ */
+export function sweepOrders({ work, heading, costs }: BendProblem): readonly SweepOrder[] {
+  const { tree, operations } = work;
+  const headings = new Map(operations.map((o) => [o.index, heading(o, 'parent')]));
+  const axes = axesOf([...headings.values()], costs);
+  const axis = ({ index }: LineStroke) => axes.get(headings.get(index) as number)?.axis ?? 0;
+  const many = new Set(operations.map(axis)).size > FEW_AXES;
   const depth = (o: LineStroke) => ancestors(tree, o.panels[0] as number).length;
   const joined = (a: LineStroke, b: LineStroke) => b.steps.length - a.steps.length;
+  const round: SweepOrder = (a, b) =>
+    axis(a) - axis(b) || depth(b) - depth(a) || joined(a, b) || a.index - b.index;
   return [
+    ...(many ? [round] : []),
     (a, b) => joined(a, b) || a.index - b.index,
     (a, b) => joined(a, b) || b.index - a.index,
     (a, b) => depth(b) - depth(a) || joined(a, b) || a.index - b.index,
@@ -16,27 +32,41 @@ export function sweepOrders({ tree }: Work): readonly ((a: LineStroke, b: LineSt
   ];
 }
 
+const FEW_AXES = 2; // of strips and boxes
+
 /**
- * Plans a setter sees at once, at every step the first bend in such an order that goes. The cheapest of those that come
- * to an end; each looks at few states, however many bends there are.
+ * Plans a setter sees at once, at every step the first bend in such an order that goes, or where that comes to no end, the
+ * last one from the end. The cheapest of them; each looks at few states, however many bends there are.
  */
 export function* sweeps(problem: BendProblem): Generator<number, FoundMoves> {
   const { operations, steps } = problem.work;
-  const orders = sweepOrders(problem.work);
-  const ends: Node[] = [];
+  const orders = sweepOrders(problem);
+  let best: Node | null = null;
   for (const order of orders) {
-    const end = yield* swept(problem, operations.toSorted(order));
-    if (sameMask(end.done, problem.work.all)) ends.push(end);
+    const sorted = operations.toSorted(order);
+    const cost: number = best?.cost ?? Infinity;
+    const end = yield* telling(swept(problem, sorted), cost);
+    const whole = sameMask(end.done, problem.work.all);
+    const found: Node | null = whole ? end : yield* telling(backwards(problem, sorted), cost);
+    if (found !== null && found.cost < cost) best = found;
   }
-  const [first] = ends.toSorted((a, b) => a.cost - b.cost);
   const expanded = orders.length * steps.length;
-  if (first === undefined) return { moves: null, bound: 0, cost: Infinity, expanded };
-  return { moves: pathTo(first), bound: 0, cost: first.cost, expanded };
+  if (best === null) return { moves: null, bound: 0, cost: Infinity, expanded };
+  return { moves: pathTo(best), bound: 0, cost: best.cost, expanded };
+}
+
+/** A part of the sweeps, with the seconds of the best plan so far on the way. */
+function* telling<T>(part: Generator<unknown, T>, cost: number): Generator<number, T> {
+  for (;;) {
+    const { done, value } = part.next();
+    if (done === true) return value;
+    yield cost;
+  }
 }
 
 /** The state in which a setter is stuck who goes on as far as he can: of all such orders the one with the most steps done. */
 export function furthest(problem: BendProblem): Node {
-  const ends = sweepOrders(problem.work).map((order) =>
+  const ends = sweepOrders(problem).map((order) =>
     atOnce(swept(problem, problem.work.operations.toSorted(order))),
   );
   const count = ({ done }: Node) => stepsOf(done).length;
@@ -62,16 +92,7 @@ function nextOf(problem: BendProblem, node: Node, order: readonly LineStroke[]):
   // a hem that is folded is closed before anything else
   const closing = open.filter((o) => o.action === 'close');
   for (const operation of closing.length > 0 ? closing : open) {
-    const ways = (problem.ways[operation.index] ?? [])
-      .map((way) => ({ way, least: problem.positions.least(node.at, way) }))
-      .toSorted((a, b) => a.least - b.least);
-    let best: Node | null = null;
-    for (const { way, least } of ways) {
-      // geometry is asked only of what may still be cheaper
-      if (best !== null && node.cost + least >= best.cost) break;
-      const made = stepTo(problem, node, way);
-      if (made !== null && clean(problem, made) && (best === null || made.cost < best.cost)) best = made;
-    }
+    const best = cheapestStep(problem, node, operation);
     if (best !== null) return best;
   }
   return null;
