@@ -58,6 +58,7 @@ const PRESS = {
       name: 'straight',
       angle: 85,
       radius: 0.8,
+      horns: null,
       lengths: [10, 15, 20, 25, 30, 40, 50, 100, 100, 200, 200, 300],
       section: [
         [0, 0],

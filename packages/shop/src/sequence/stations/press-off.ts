@@ -2,7 +2,7 @@ import type { Horns } from '../../machines/shop.js';
 import type { PressTools } from '../../tools/press-tools.js';
 import type { LumpStand } from '../part/line-stands.js';
 import { comesOffEndFirst } from './end-first.js';
-import { hooks, risen, slidesOff, tiltsOff } from './press-access.js';
+import { hooks, risen, slidesOff, tiltsOff, type UnderPunch } from './press-access.js';
 import { seenFromTip, type Tip } from './press-tip.js';
 import type { Obstacle, RemovalWay } from './station.js';
 import type { Interval } from './stretches.js';
@@ -25,6 +25,21 @@ export interface TakingOff {
   readonly way: (standing: readonly LumpStand[], stands: readonly Interval[]) => Off;
 }
 
+/** A lump under the punch, the side it lies on risen by an angle, radians. */
+type Posed = (standing: LumpStand, rise: number) => readonly UnderPunch[];
+
+/** The same, each looked at once: it stands so in many states. */
+function posedBook(pose: Posed): Posed {
+  const known = new WeakMap<LumpStand, Map<number, readonly UnderPunch[]>>();
+  return (standing, rise) => {
+    const byRise = known.get(standing) ?? new Map<number, readonly UnderPunch[]>();
+    known.set(standing, byRise);
+    const made = byRise.get(rise) ?? pose(standing, rise);
+    byRise.set(rise, made);
+    return made;
+  };
+}
+
 /** @param tools without margin  @param bend where the point lies, radians that either side rises in the end, mm */
 export function takingOff(
   tools: () => PressTools,
@@ -40,7 +55,7 @@ export function takingOff(
     readonly horns: Horns | null;
   },
 ): TakingOff {
-  const posed = (s: LumpStand, rise: number) =>
+  const posed = posedBook((s, rise) =>
     s.solids.map(({ section, y }) => ({
       section: risen(
         seenFromTip(section, s.moves, rise === 0 ? { ...tip, over: 0 } : tip, thickness),
@@ -49,7 +64,8 @@ export function takingOff(
       ),
       y,
       flat: s.flat,
-    }));
+    })),
+  );
   const hooked = (s: LumpStand) => [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, tools())));
   const off = (
     standing: readonly LumpStand[],
