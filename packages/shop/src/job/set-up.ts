@@ -2,6 +2,7 @@ import { brakeNamed } from '../machines/brakes.js';
 import type { Costs, Shop } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { difference } from '../sequence/search/fingers.js';
+import { differs } from '../sequence/search/handling.js';
 
 /** How a machine stands for an operation. */
 export interface SetUp {
@@ -65,8 +66,6 @@ export function changeOf(
       (setBack ? costs.setBack : 0),
   };
 }
-
-const differs = (a: number | null, b: number | null) => a !== null && b !== null && a !== b;
 
 /** How a machine stands after an operation: what it did not set stays. */
 export function stood(from: SetUp | null, to: SetUp): SetUp {

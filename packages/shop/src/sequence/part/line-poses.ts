@@ -2,7 +2,7 @@ import type { Pose } from '@tinwright/core';
 import { compose3, lazy } from '@tinwright/core/internal';
 import { inverse, poseInParent, type Stage, type TreeBend, type TreePanel } from './fold-tree.js';
 import { acrossFrame, type LineFrame } from './line.js';
-import { type Mask, NONE, union } from './mask.js';
+import { type Mask, maskOf, NONE, union } from './mask.js';
 import type { Work } from './operations.js';
 import { stageOf } from './stage.js';
 
@@ -106,8 +106,7 @@ function onwards(work: Work, from: Link, panel: number, pose: (stage: Stage) => 
   return { at, steps, bends: [...from.bends, panel] };
 }
 
-const bit = (step: number): Mask =>
-  step < 0 ? NONE : step < 30 ? { low: 1 << step, high: 0 } : { low: 0, high: 1 << (step - 30) };
+const bit = (step: number): Mask => (step < 0 ? NONE : maskOf([step]));
 
 /** A function of a state that hangs on some steps alone, its last answer kept: states that follow each other are much alike. */
 function lastOf<T>(steps: Mask, make: (done: Mask) => T): (done: Mask) => T {

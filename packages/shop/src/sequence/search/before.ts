@@ -1,6 +1,4 @@
-import { type Mask, maskOf } from '../part/mask.js';
-
-const HALF = 30;
+import { has, type Mask, maskOf } from '../part/mask.js';
 
 /** Which steps come before which, as it is found out; what comes before what is before is too. */
 export class Before {
@@ -19,9 +17,7 @@ export class Before {
   }
 
   is(first: number, later: number): boolean {
-    return first < HALF
-      ? ((this.low[later] as number) & (1 << first)) !== 0
-      : ((this.high[later] as number) & (1 << (first - HALF))) !== 0;
+    return has(this.of(later), first);
   }
 
   /** Put a step and all that comes before it before another; true when that is news. */

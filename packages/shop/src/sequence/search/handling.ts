@@ -126,7 +126,8 @@ export function changeCost(from: Position, to: Lie, costs: Costs, scale: number)
   return scale * (turning + flipping) + walk + tooling + stop + setBack;
 }
 
-const differs = (a: number | null, b: number | null) => a !== null && b !== null && a !== b;
+/** True when something has to be set anew; null for what is not set at all. */
+export const differs = (a: number | null, b: number | null): boolean => a !== null && b !== null && a !== b;
 
 /** Taking off and putting on. */
 function toolCost(from: ToolSet, to: ToolSet, rack: readonly number[], costs: Costs): number {

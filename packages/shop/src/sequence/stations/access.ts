@@ -4,6 +4,7 @@ import { shifted } from '../../sweep/shift.js';
 import { hasWayOut } from '../../sweep/way-out.js';
 import type { LeafTools } from '../../tools/leaf-tools.js';
 import type { LineSection } from '../part/line-stands.js';
+import { OUT } from './out.js';
 import type { RemovalWay } from './station.js';
 import type { Interval } from './stretches.js';
 
@@ -13,7 +14,6 @@ export interface Lying {
   readonly fingers: readonly Interval[];
 }
 
-const FAR = 2000; // mm, out of the machine
 const LIFTED = 0.5; // mm the sheet is free under the jaw
 const LOOSE = 0.1; // mm the jaw is lifted to let go of the sheet
 const PLAY = 0.3; // mm the part may lean on a finger: it gives way
@@ -75,7 +75,7 @@ function jawOf({ opening, bed, leaf }: Brake, { finger, beam, setBack }: LeafToo
     beam,
     smaller: finger.map(smaller),
     lifted: { fingers: finger.map(up), beam: up(beam) },
-    floor: rectangle(-bed, -FAR, leaf.width, 0),
+    floor: rectangle(-bed, -OUT, leaf.width, 0),
   };
 }
 
@@ -152,7 +152,7 @@ function straight({ seen, jaw: { clear, lifted, floor } }: Asked): boolean {
   const still = [lifted.beam, floor];
   return [0, clear].some((raised) => {
     const up = seen.map((s) => ({ under: s.under, section: shifted(s.section, 0, raised + LIFTED) }));
-    return [FAR, -FAR].some((to) =>
+    return [OUT, -OUT].some((to) =>
       up.every(
         ({ section, under }) =>
           !still.some((o) => meetsOnWay(section, to, 0, o)) &&
@@ -195,7 +195,7 @@ const SHIFTS = [0, 5, 10, 15, 20, 30, 40, 60]; // mm the fingers are pushed back
 function withFingers({ seen, jaw: { finger, lifted, floor } }: Asked): boolean {
   const out = seen.every(({ section }) => {
     const up = shifted(section, 0, LIFTED);
-    return !meetsOnWay(up, FAR, 0, lifted.beam) && !meetsOnWay(up, FAR, 0, floor);
+    return !meetsOnWay(up, OUT, 0, lifted.beam) && !meetsOnWay(up, OUT, 0, floor);
   });
   const near = seen.filter((s) => s.under);
   const passes = (shape: Convex, dx: number, dz: number) =>
@@ -205,7 +205,7 @@ function withFingers({ seen, jaw: { finger, lifted, floor } }: Asked): boolean {
     SHIFTS.some((back) =>
       finger.every((f) => {
         const loose = shifted(f, 0, LIFTED);
-        return passes(loose, -back, 0) && passes(shifted(loose, -back, 0), 0, FAR);
+        return passes(loose, -back, 0) && passes(shifted(loose, -back, 0), 0, OUT);
       }),
     )
   );

@@ -1,9 +1,9 @@
 import type { Point } from '@tinwright/core';
 import { type Convex, meet, meetsOnWay, rectangle } from '../../sweep/polygon.js';
+import { OUT } from './out.js';
 import type { PunchAndRam, UnderPunch } from './press-access.js';
 import type { Interval } from './stretches.js';
 
-const FAR = 2000; // mm
 const SLIDES = [0, 2, 4, 6, 8, 10]; // mm the part is pushed along the line first
 const STEP = Math.PI / 360; // of a tilt
 const MOST = Math.PI / 4;
@@ -25,7 +25,7 @@ export function comesOffEndFirst(
   return [1, -1].some((way) => {
     const seen = ([a, b]: Interval): Interval =>
       way === 1 ? [a - middle, b - middle] : [middle - b, middle - a];
-    const pairs = [...tools.punch, { shape: tools.ram, back: -FAR }].flatMap(({ shape, back }) => {
+    const pairs = [...tools.punch, { shape: tools.ram, back: -OUT }].flatMap(({ shape, back }) => {
       const own = seen([from + back, to - back]);
       return own[1] <= own[0] ? [] : pairsWith(shape, own, off, seen);
     });
@@ -74,7 +74,7 @@ function lowered(pairs: readonly Pair[], end: number): boolean {
     for (let turn = 0; turn <= MOST; turn += STEP) {
       const now = pairs.map(({ piece, still }) => ({ piece: tilted(piece, by, end, turn), still }));
       if (now.some(({ piece, still }) => meet(piece, still))) return false;
-      if (now.every(({ piece, still }) => !meetsOnWay(piece, -FAR, 0, still))) return true;
+      if (now.every(({ piece, still }) => !meetsOnWay(piece, -OUT, 0, still))) return true;
     }
     return false;
   });

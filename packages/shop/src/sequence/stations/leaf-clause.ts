@@ -4,7 +4,7 @@ import { shifted } from '../../sweep/shift.js';
 import { EDGE, type LeafTools } from '../../tools/leaf-tools.js';
 import type { LineSection } from '../part/line-stands.js';
 import type { Clause } from './bench.js';
-import type { Interval } from './stretches.js';
+import { widened } from './stretches.js';
 
 /** Parts of a leaf brake that stop a stroke. */
 export type LeafTool = 'leaf' | 'bed' | 'beam';
@@ -39,7 +39,7 @@ export function leafClause(
     if (contactAngle(seen, tools.beam, turn) <= turn) return { stops: 'beam', takes: null };
     // past the nose a wide sheet leans back against the fingers' uprights
     const upright = tools.finger.slice(1).some((f) => contactAngle(seen, f, turn) <= turn);
-    return { stops: null, takes: upright ? extent(y, margin) : null };
+    return { stops: null, takes: upright ? widened(y, margin) : null };
   }
   const hits = moves
     ? {
@@ -55,7 +55,7 @@ export function leafClause(
         finger: tools.finger.some((f) => meet(seen, f)),
       };
   const stops = hits.leaf ? 'leaf' : hits.bed ? 'bed' : hits.beam ? 'beam' : null;
-  return { stops, takes: hits.finger ? extent(y, margin) : null };
+  return { stops, takes: hits.finger ? widened(y, margin) : null };
 }
 
 /** Clause of a solid while a hem is closed: the jaw comes straight down, nothing turns. @param shift of the line, mm */
@@ -76,7 +76,5 @@ export function closeClause(
         ? 'beam'
         : null;
   const finger = tools.finger.some((f) => meet(seen, f));
-  return { stops, takes: finger ? extent(y, margin) : null };
+  return { stops, takes: finger ? widened(y, margin) : null };
 }
-
-const extent = ([from, to]: Interval, margin: number): Interval => [from - margin, to + margin];

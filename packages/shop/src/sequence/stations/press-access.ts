@@ -2,6 +2,7 @@ import type { Point } from '@tinwright/core';
 import { type Convex, meet, meetsOnWay, turned } from '../../sweep/polygon.js';
 import { hasWayOut } from '../../sweep/way-out.js';
 import type { PressTools } from '../../tools/press-tools.js';
+import { OUT } from './out.js';
 import type { Interval } from './stretches.js';
 
 /** A section of the part as it lies under the punch, its point at the origin. mm */
@@ -15,8 +16,6 @@ export interface UnderPunch {
 /** What stands over the part. */
 export type PunchAndRam = Pick<PressTools, 'punch' | 'ram'>;
 
-const FAR = 2000; // mm
-
 /** A section seen from the point of the punch, the side it lies on risen by half the angle. @param rise radians */
 export function risen(seen: Convex, moves: boolean, rise: number): Convex {
   const up = turned(seen, rise);
@@ -26,7 +25,7 @@ export function risen(seen: Convex, moves: boolean, rise: number): Convex {
 
 /** True where a section would take the punch along as it goes down from it. */
 export const hooks = (section: Convex, { punch, ram }: PunchAndRam): boolean =>
-  [...punch.map((p) => p.shape), ram].some((o) => meetsOnWay(section, 0, -FAR, o));
+  [...punch.map((p) => p.shape), ram].some((o) => meetsOnWay(section, 0, -OUT, o));
 
 /** A piece of the part under the punch, with what of punch and ram is over it. */
 interface Near {
@@ -64,7 +63,7 @@ export function slidesOff(
   stands: readonly Interval[],
 ): boolean {
   const near = nearOf(parts, tools, stands);
-  if (!near.some(({ section, against }) => against.some((o) => meetsOnWay(section, 0, -FAR, o)))) return true;
+  if (!near.some(({ section, against }) => against.some((o) => meetsOnWay(section, 0, -OUT, o)))) return true;
   const [from, to] = endsOf(stands);
   const beside = parts.flatMap(({ section, y }) =>
     tools.punch.flatMap(({ shape, back }) => (meet(section, shape) ? [{ y, back }] : [])),
@@ -88,5 +87,5 @@ export function tiltsOff(
     piece: down(section),
     against: against.map((s) => known.get(s) as Convex),
   }));
-  return hasWayOut({ body, past: 0, down: FAR });
+  return hasWayOut({ body, past: 0, down: OUT });
 }

@@ -6,7 +6,7 @@ import { FLUSH } from '../../tools/margin.js';
 import type { PressTools } from '../../tools/press-tools.js';
 import type { Clause } from './bench.js';
 import type { Tip } from './press-tip.js';
-import type { Interval } from './stretches.js';
+import { type Interval, widened } from './stretches.js';
 
 /** Parts of a press that stop a stroke, or that the part takes room from. */
 export type PressPart = 'ram' | 'die' | 'punch';
@@ -76,7 +76,7 @@ export function pressClause(solid: PressSolid, stroke: PressStroke): PressClause
   const hit = tools.punch.filter((p) => contactAngle(bent, moves ? p.shape : p.behind, half) <= half);
   if (hit.length === 0) return FREE;
   const back = Math.min(...hit.map((p) => p.back));
-  return { stops: null, takes: overFoot(extent(y, margin), back, stroke), by: 'punch' };
+  return { stops: null, takes: overFoot(widened(y, margin), back, stroke), by: 'punch' };
 }
 
 /**
@@ -99,7 +99,7 @@ const FREE: PressClause = { stops: null, takes: null };
 
 /** Where the die stands in pieces, none of them may stand there. */
 const underDie = (y: Interval, { sectioned }: PressTools, margin: number): PressClause =>
-  sectioned ? { stops: null, takes: extent(y, margin), by: 'die' } : { stops: 'die', takes: null };
+  sectioned ? { stops: null, takes: widened(y, margin), by: 'die' } : { stops: 'die', takes: null };
 
 const MOMENTS = 12;
 
@@ -123,7 +123,5 @@ export function closingClause(
 ): PressClause {
   if (flat) return FREE;
   const seen = section.map(([x, z]): Point => [x, z - thickness]);
-  return { stops: null, takes: tools.bars.some((b) => meet(seen, b)) ? extent(y, margin) : null };
+  return { stops: null, takes: tools.bars.some((b) => meet(seen, b)) ? widened(y, margin) : null };
 }
-
-const extent = ([from, to]: Interval, margin: number): Interval => [from - margin, to + margin];

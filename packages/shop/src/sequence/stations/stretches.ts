@@ -3,6 +3,9 @@ import type { Stretch } from './station.js';
 /** A closed stretch along the line. mm */
 export type Interval = readonly [from: number, to: number];
 
+/** An interval with a margin at either end. */
+export const widened = ([from, to]: Interval, margin: number): Interval => [from - margin, to + margin];
+
 const ROOM = 10; // mm of the machine left for what stands beside the tools; judgement
 
 /** Stretches that overlap made one, in order. */
