@@ -150,7 +150,7 @@ function asText(params: Json, { values }: AnyFamily): unknown {
 
 test('many rules were met, and many changes applied', () => {
   expect(seen.size).toBeGreaterThan(14);
-  expect(applied).toBeGreaterThan(100);
+  expect(applied).toBeGreaterThan(50);
 });
 
 test('rules look only: a part and a shop that are frozen stay as they are', () => {
