@@ -1,7 +1,7 @@
 // What a machine's own figures ask of a step, read off the shop file: tools of the rack, how much of a line they cover,
 // how far it bends, what it takes, and whether the stop touches what it is said to touch.
 import type { Horns, Shop } from '@tinwright/shop';
-import { bentMetal, type Hinge, posesFrom } from './body.js';
+import { bentMetal, type Hinge, pointOn, posesFrom } from './body.js';
 import { brakeCalled } from './machine.js';
 import { at, chain, type Move, shift, type V3 } from './rigid.js';
 import { bentIn, type Shopped, type State } from './standing.js';
@@ -153,8 +153,23 @@ function stopFlaws({ body }: Shopped, step: WrittenStep, line: LineUp, state: St
   const ring = corners.map(([x, y]) => at(by, [x, y, 0]));
   const rear = -(behind - nose);
   const edges = ring.map((p, i) => [p, ring[(i + 1) % ring.length] as V3] as const);
+  // over a line that is not bent yet the sheet goes on
+  const goesOn = body.hinges.flatMap((h): readonly Span[] => {
+    const unbent = h.sides.includes(panel) && !line.hinges.includes(h) && bent(h).turn === 0;
+    const [p, q] = [h.start, pointOn(h, h.length, 0)].map(([x, y]) => at(line.place, [x, y, 0])) as [V3, V3];
+    const there = [p, q].every((e) => Math.abs(e[0] - rear) < h.bend.zone + 0.05);
+    return unbent && there ? [[Math.min(p[1], q[1]), Math.max(p[1], q[1])]] : [];
+  });
   const flatAt = edges.some(
-    ([p, q]) => Math.abs(p[0] - rear) < 0.05 && Math.abs(q[0] - rear) < 0.05 && Math.abs(p[1] - q[1]) > 10,
+    ([p, q]) =>
+      Math.abs(p[0] - rear) < 0.05 &&
+      Math.abs(q[0] - rear) < 0.05 &&
+      goesOn
+        .reduce<readonly Span[]>(
+          (left, s) => left.flatMap((l) => without(l, s)),
+          [[Math.min(p[1], q[1]), Math.max(p[1], q[1])]],
+        )
+        .some(([from, to]) => to - from > 10),
   );
   if (step.touches.by === 'edge') return flatAt ? [] : [`no edge of ${step.touches.panel} lies at the stop`];
   // the metal of the bend that leads to it; what stands off beside it is passed by a stop

@@ -1,7 +1,6 @@
 import type { Box, FlatBend, Point } from '@tinwright/core';
 import { type Label, placed } from '../figure/labels.js';
 import { roomIn } from '../figure/room.js';
-import { letter } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
 import { areaIn, frameAround, frameLine, lineIn, type SceneFrame } from './frame.js';
@@ -21,46 +20,46 @@ interface Roll {
   readonly left: number;
 }
 
+/** One of the three pictures of an edge rolled by hand. */
+export interface RollStage {
+  readonly caption: (box: Box) => string;
+  readonly draw: (box: Box) => readonly Item[];
+}
+
 /** An edge rolled by hand in three pictures: turned up square, round what it is rolled, closed. */
-export function rollFigures(scene: Scene, boxes: readonly Box[], setting: StepSetting): readonly Item[] {
+export function rollStages(scene: Scene, setting: StepSetting): readonly RollStage[] {
   const { step, cuts } = scene;
   const { words, face, height } = setting;
   const told = words.rolled[step.hem === 'curl' ? 'curl' : 'wired'];
   const roll = rollOf(scene);
-  const [first] = boxes as [Box];
-  const { text, ratio } = scaleFor(roll, first);
   const high = roll.radius + roll.thickness + roll.left;
   const middle: Point = [roll.tangent, high / 2];
   const wall = cuts.before.filter((c) => !moves(scene, c.kind, c.id)).map((c) => c.outline);
   const rolled = cuts.after.filter((c) => moves(scene, c.kind, c.id)).map((c) => c.outline);
   const core = circle([roll.tangent, roll.thickness + roll.radius], roll.radius);
-  return boxes.flatMap((box, i): readonly Item[] => {
-    const frame = frameAround(box, middle, ratio);
-    const sheet = i < 2 ? [...wall, turnedUp(roll)] : [...wall, ...rolled];
-    const round = i === 0 || (i === 2 && step.hem === 'curl') ? null : core;
-    const drawn = [
-      frameLine(frame),
-      ...(round === null ? [] : coreItems(round, frame)),
-      ...joined(sheet).flatMap((o): readonly Item[] => {
-        const area = areaIn(frame, o);
-        return area.length < 3 ? [] : [{ kind: 'fill', points: area }, ...lineIn(frame, o, true, 'narrow')];
-      }),
-    ];
-    const room = roomIn(box);
-    room.add(drawn);
-    const labels: readonly Label[] =
-      round === null
-        ? []
-        : [{ texts: [told.core], of: { kind: 'points', at: areaIn(frame, round), radius: 0.3 } }];
-    return [
-      letter(face, `${told.stages[i]}, ${text}`, [box.min[0], box.max[1] + 0.6 * height], {
-        height,
-        bold: true,
-      }),
-      ...drawn,
-      ...labels.flatMap((l) => placed(l, room, face, height) ?? []),
-    ];
-  });
+  return told.stages.map((stage, i) => ({
+    caption: (box) => `${stage}, ${scaleFor(roll, box).text}`,
+    draw: (box) => {
+      const frame = frameAround(box, middle, scaleFor(roll, box).ratio);
+      const sheet = i < 2 ? [...wall, turnedUp(roll)] : [...wall, ...rolled];
+      const round = i === 0 || (i === 2 && step.hem === 'curl') ? null : core;
+      const drawn = [
+        frameLine(frame),
+        ...(round === null ? [] : coreItems(round, frame)),
+        ...joined(sheet).flatMap((o): readonly Item[] => {
+          const area = areaIn(frame, o);
+          return area.length < 3 ? [] : [{ kind: 'fill', points: area }, ...lineIn(frame, o, true, 'narrow')];
+        }),
+      ];
+      const room = roomIn(box);
+      room.add(drawn);
+      const labels: readonly Label[] =
+        round === null
+          ? []
+          : [{ texts: [told.core], of: { kind: 'points', at: areaIn(frame, round), radius: 0.3 } }];
+      return [...drawn, ...labels.flatMap((l) => placed(l, room, face, height) ?? [])];
+    },
+  }));
 }
 
 function rollOf(scene: Scene): Roll {

@@ -8,7 +8,7 @@ import { PATTERN_SCALES } from '../page/paper.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import { detailFigure } from './detail-figure.js';
 import { lyingFigure } from './lying-figure.js';
-import { rollFigures } from './roll-figure.js';
+import { rollStages } from './roll-figure.js';
 import type { Scene } from './scene.js';
 import { sectionFigure } from './section-figure.js';
 import { sectionFrame } from './section-frame.js';
@@ -74,13 +74,17 @@ function sections(scene: Scene, box: Box, setting: StepSetting): readonly Item[]
     });
   };
   const third = boxes(3);
-  if (scene.step.action === 'roll') return rollFigures(scene, third, setting);
+  const caption = (text: string, b: Box) =>
+    letter(face, text, [b.min[0], b.max[1] + 0.6 * height], { height, bold: true });
+  if (scene.step.action === 'roll')
+    return rollStages(scene, setting).flatMap((stage, i) => {
+      const b = third[i] as Box;
+      return [caption(stage.caption(b), b), ...stage.draw(b)];
+    });
   const detail = detailFigure(scene, third[2] as Box, setting);
   const [first, second] = (detail === null ? boxes(2) : third) as [Box, Box];
   const frame = sectionFrame(scene, first);
   const scale = PATTERN_SCALES.find((s) => s.ratio === frame.ratio)?.text ?? '';
-  const caption = (text: string, b: Box) =>
-    letter(face, text, [b.min[0], b.max[1] + 0.6 * height], { height, bold: true });
   return [
     caption(words.before + words.seen(scale), first),
     ...sectionFigure(scene, 'before', frame, setting),

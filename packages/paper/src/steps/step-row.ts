@@ -1,9 +1,9 @@
 import type { Box } from '@tinwright/core';
 import type { Strip } from '../page/flow.js';
 import { fitted, letter } from '../page/letter.js';
-import type { Item } from '../page/page.js';
 import { PATTERN_SCALES } from '../page/paper.js';
 import { lyingFigure } from './lying-figure.js';
+import { type RollStage, rollStages } from './roll-figure.js';
 import type { Scene } from './scene.js';
 import { sectionFigure } from './section-figure.js';
 import { sectionFrame } from './section-frame.js';
@@ -14,14 +14,11 @@ const LEAST = 15; // of a figure's width, in heights of text
 const BETWEEN = 3; // mm
 
 /** A figure of a row: what is drawn in a box of the page. */
-interface Drawn {
-  readonly caption: (box: Box) => string;
-  readonly draw: (box: Box) => readonly Item[];
-}
+type Drawn = RollStage;
 
 /**
- * The figures of a step beside each other, in as many rows as their letters ask for: the cross-section before and after,
- * and how the part lies in the machine.
+ * The figures of a step beside each other, in as many rows as their letters ask for: the cross-section before and after
+ * or the stages of a rolled edge, and how the part lies in the machine.
  */
 export function stepRow(scene: Scene, alt: string, width: number, setting: StepSetting): Strip {
   const { face, height } = setting;
@@ -49,9 +46,7 @@ function figuresOf(scene: Scene, setting: StepSetting): readonly Drawn[] {
     caption: (box) => `${words[when]} ${scaleOf(box)}`,
     draw: (box) => sectionFigure(scene, when, sectionFrame(scene, box), setting),
   });
-  return [
-    section('before'),
-    section('after'),
-    { caption: () => words.lies, draw: (box) => lyingFigure(scene, box, setting) },
-  ];
+  const sections =
+    scene.step.action === 'roll' ? rollStages(scene, setting) : [section('before'), section('after')];
+  return [...sections, { caption: () => words.lies, draw: (box) => lyingFigure(scene, box, setting) }];
 }

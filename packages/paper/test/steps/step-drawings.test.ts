@@ -149,10 +149,6 @@ test('a wired edge is drawn in three stages, none smaller than it is', () => {
   const rolled = pagesOf(one).filter((_, i) => one.sequence.steps[i]?.action === 'roll');
   expect(rolled).toHaveLength(4);
   for (const page of rolled)
-    for (const stage of [
-      /1 Turn the edge up, \d+:1$/,
-      /2 Lay the wire in, \d+:1$/,
-      /3 Close it over the wire, \d+:1$/,
-    ])
+    for (const stage of [/1 Turn the edge up, \d+:1$/, /2 Lay the wire in, \d+:1$/, /3 Close it, \d+:1$/])
       expect(textsOf(page)).toContainEqual(expect.stringMatching(stage));
 });

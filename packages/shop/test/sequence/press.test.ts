@@ -176,3 +176,13 @@ describe('a punch that ends beside a wall', () => {
     expect(chosen([300, 200, 100, 50, 40, 20, 15, 10], null)).toBeNull();
   });
 });
+
+test('over a line that is not bent yet the sheet goes on: no edge for the gauge', () => {
+  const zigzag = planned({ family: 'bent-strip', width: 250, legs: [60, 60, 60, 60], angles: [45, -45, 45] });
+  const { steps } = planSequence(zigzag, pressShop([straight(10)], [V8]));
+  const [first, second] = steps as [BendStep, BendStep];
+  expect([first.bends, first.touches]).toEqual([['leg-2'], { panel: 'leg-1', by: 'edge' }]);
+  expect([second.bends, second.held]).toEqual([['leg-4'], 'leg-3']);
+  expect(second.touches).toBeNull();
+  expect(second.press?.gauge).toBeNull();
+});

@@ -101,7 +101,7 @@ export const BENDS_ENGLISH: BendWords = {
     tilted: 'Tilt the part, front up, to hook its rear wall in under the fingers.',
     'with-fingers': 'Loosen the fingers from the jaw and bring part and fingers in together.',
     'end-first':
-      'Bring it under the punch one end first: that end in over the foot of its horn, the other end low; then lift the other end past its foot.',
+      'Bring it under the punch one end first: what is turned in at that end over the foot of its horn, the other end low; then lift the other end past its foot.',
   },
   takeOff: {
     straight: null,

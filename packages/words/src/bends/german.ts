@@ -105,7 +105,7 @@ export const BENDS_GERMAN: BendWords = {
     tilted: 'Das Teil vorn anheben und die hintere Wand unter die Segmente einhängen.',
     'with-fingers': 'Die Segmente lösen und Teil und Segmente zusammen einsetzen.',
     'end-first':
-      'Mit einem Ende voran unter den Stempel bringen: dieses über den Fuß seines Horns schieben, das andere tief; dann das andere an seinem Fuß vorbei anheben.',
+      'Mit einem Ende voran unter den Stempel bringen: was dort nach innen steht, über den Fuß des Horns schieben, das andere Ende tief; dann das andere an seinem Fuß vorbei anheben.',
   },
   takeOff: {
     straight: null,

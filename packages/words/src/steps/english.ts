@@ -32,8 +32,8 @@ export const STEPS_ENGLISH: StepWords = frozen({
     jaw: 'jaw',
   },
   rolled: {
-    wired: { stages: ['1 Turn the edge up', '2 Lay the wire in', '3 Close it over the wire'], core: 'wire' },
-    curl: { stages: ['1 Turn the edge up', '2 Lay a rod in', '3 Roll it on, draw the rod out'], core: 'rod' },
+    wired: { stages: ['1 Turn the edge up', '2 Lay the wire in', '3 Close it'], core: 'wire' },
+    curl: { stages: ['1 Turn the edge up', '2 Lay a rod in', '3 Roll, rod out'], core: 'rod' },
   },
   setBackHere: (size) => `set-back ${size}`,
   sightHere: 'sight line under this edge',

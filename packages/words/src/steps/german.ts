@@ -31,9 +31,9 @@ export const STEPS_GERMAN: StepWords = {
     jaw: 'Backe',
   },
   rolled: {
-    wired: { stages: ['1 Kante hochstellen', '2 Draht einlegen', '3 Um den Draht schließen'], core: 'Draht' },
+    wired: { stages: ['1 Kante hochstellen', '2 Draht einlegen', '3 Zurollen'], core: 'Draht' },
     curl: {
-      stages: ['1 Kante hochstellen', '2 Stab einlegen', '3 Weiter rollen, Stab ziehen'],
+      stages: ['1 Kante hochstellen', '2 Stab einlegen', '3 Rollen, Stab raus'],
       core: 'Stab',
     },
   },

@@ -63,8 +63,8 @@ function edgesOf({ work }: BendProblem, frame: LineFrame, lump: BentLump, stage:
     return Math.abs(x[0]) < NEAR ? [{ bend, panel, at: origin[0] }] : [];
   });
   const flats = work.tree.panels.flatMap(({ bend, parent }, i): readonly Extent[] => {
-    if (bend === null || parent !== lump.panel || stage(i) !== 'flat') return [];
-    const mould = compose3(pose, mouldFrame(bend));
+    if (bend === null || stage(i) !== 'flat' || ![i, parent].includes(lump.panel)) return [];
+    const mould = compose3(pose, i === lump.panel ? homePose() : mouldFrame(bend));
     const ends = bend.ends.map((x) => place3(mould, [x, 0, 0])[1]);
     return [{ x: mould.origin[0], off: bend.setback, y: [Math.min(...ends), Math.max(...ends)] }];
   });

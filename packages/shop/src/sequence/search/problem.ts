@@ -5,6 +5,7 @@ import type { Press, Shop } from '../../machines/shop.js';
 import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
 import { foldSetting } from '../../tools/leaf-setting.js';
 import { marginFor } from '../../tools/margin.js';
+import type { Tooling } from '../../tools/press-tools.js';
 import { foldTree } from '../part/fold-tree.js';
 import type { HeldSide } from '../part/line.js';
 import { type LineBook, lineBook } from '../part/line-stands.js';
@@ -12,6 +13,7 @@ import { type LineStroke, type Work, workOf } from '../part/operations.js';
 import { contactBook } from '../part/self-contact.js';
 import { brakeStation } from '../stations/brake-station.js';
 import { handStation } from '../stations/hand-station.js';
+import { hornStation } from '../stations/horn-station.js';
 import { benchStation, seamerStation, viseStation } from '../stations/jaw-station.js';
 import { type LeafBlank, leafWork } from '../stations/leaf-work.js';
 import { pressStation } from '../stations/press-station.js';
@@ -111,12 +113,13 @@ function pressStations(
   press: Press,
   blank: LeafBlank,
 ): readonly Station[] {
-  const pairs = press.punches.flatMap((punch) =>
-    press.dies.flatMap((die) =>
-      (punch.horns === null ? [null] : [null, punch.horns]).map((horns) => ({ punch, die, horns })),
-    ),
-  );
-  return pairs.map((tooling) => pressStation(work, lines, press, tooling, blank, shop.profile));
+  const pairs = press.punches.flatMap((punch) => press.dies.map((die) => ({ punch, die })));
+  const station = (tooling: Tooling) => pressStation(work, lines, press, tooling, blank, shop.profile);
+  return pairs.flatMap((pair) => {
+    const plain = station({ ...pair, horns: null });
+    const { horns } = pair.punch;
+    return horns === null ? [plain] : [plain, hornStation(station({ ...pair, horns }), plain)];
+  });
 }
 
 /** What an operation wants set on its machine. */
