@@ -46,6 +46,7 @@ export {
   turn3,
   unit3,
 } from './fold/draft/space.js';
+export { lineOnMetal } from './fold/flat/line-on-metal.js';
 export { unfold } from './fold/flat/unfold.js';
 export { measuredBox, measuredSize } from './fold/formed/extent.js';
 export { form } from './fold/formed/form.js';

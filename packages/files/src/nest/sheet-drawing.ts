@@ -3,7 +3,7 @@ import { plainNumber } from '@tinwright/core/internal';
 import type { Contour, NestedSheet, NestPiece, SheetCuts } from '@tinwright/cutting';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import type { CutLayerName } from '../layers.js';
-import { markShapes } from '../table/mark-shapes.js';
+import { markShapes, punchShape, withinOutline } from '../table/mark-shapes.js';
 import { runOf } from '../table/simple-curves.js';
 import type { TableStyle } from '../table/style.js';
 
@@ -40,15 +40,18 @@ export function sheetDrawing(
     { name: 'BEND-DOWN', shapes: bends('down') },
     {
       name: 'WELD-MARK',
-      shapes: marks((_, { flat }, at) =>
-        flat.marks.filter((m) => m.hole === null).flatMap((m) => markShapes(at(m.at), style.marks)),
-      ),
+      shapes: marks((_, { flat }, at) => {
+        const trim = withinOutline(flat.outline.map((v) => ({ ...v, at: at(v.at) })));
+        return flat.marks
+          .filter((m) => m.hole === null)
+          .flatMap((m) => markShapes(at(m.at), style.marks, trim));
+      }),
     },
     {
       name: 'SCRIBE',
       shapes: [
         ...(to === 'look-at' ? [{ kind: 'loop', loop: edgeOf(sheet) } as const] : []),
-        ...marks((_, { punched = [] }, at) => punched.flatMap((p) => markShapes(at(p), 'point'))),
+        ...marks((_, { punched = [] }, at) => punched.map((p) => punchShape(at(p)))),
       ],
     },
   ];

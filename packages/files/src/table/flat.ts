@@ -3,7 +3,7 @@ import { arcOf } from '@tinwright/core/internal';
 import { clearPoint } from '../clear-point.js';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import { type CutLayerName, LAYERS } from '../layers.js';
-import { markShapes } from './mark-shapes.js';
+import { markShapes, punchShape, withinOutline } from './mark-shapes.js';
 import type { MarkStyle } from './style.js';
 
 const LARGEST_TEXT = 8;
@@ -20,6 +20,7 @@ export function flatDrawing(
   marks: MarkStyle = 'cross',
   punched: readonly Point[] = [],
 ): Drawing {
+  const trim = withinOutline(flat.outline);
   const bends = (direction: FlatBend['direction']) =>
     flat.bends
       .filter((b) => b.direction === direction)
@@ -28,10 +29,10 @@ export function flatDrawing(
     CUT: [...flat.holes.map(holeShape), { kind: 'loop', loop: flat.outline }], // holes first: the sheet still holds the part
     'BEND-UP': bends('up'),
     'BEND-DOWN': bends('down'),
-    'WELD-MARK': flat.marks.filter((m) => m.hole === null).flatMap((m) => markShapes(m.at, marks)),
+    'WELD-MARK': flat.marks.filter((m) => m.hole === null).flatMap((m) => markShapes(m.at, marks, trim)),
     SCRIBE: [
       ...flat.scribes.map(([from, to]): Shape => ({ kind: 'line', from, to })),
-      ...punched.flatMap((at) => markShapes(at, 'point')),
+      ...punched.map(punchShape),
     ],
     LEAD: [],
     NOTE: notes(flat, text),

@@ -1,20 +1,34 @@
-import type { Point } from '@tinwright/core';
+import { type Line, type Loop, type Point, segments } from '@tinwright/core';
+import { lineOnMetal } from '@tinwright/core/internal';
 import type { Shape } from '../drawing.js';
 import type { MarkStyle } from './style.js';
 
 const HALF = 3; // mm, half the size of a cross or dash
 const RING = 1; // mm, radius of a circle
 
+/** Shortens a line of a mark to what lies on the metal. */
+export type Trim = (line: Line) => Line;
+
+/** Lines end on an outline: beyond it a table would mark what is no part, or run off its sheet. */
+export function withinOutline(outline: Loop): Trim {
+  const edges = segments(outline);
+  return (line) => lineOnMetal(line, outline, edges);
+}
+
 /** A fastener's place as a style marks it. */
-export function markShapes([x, y]: Point, style: MarkStyle): readonly Shape[] {
+export function markShapes([x, y]: Point, style: MarkStyle, trim: Trim): readonly Shape[] {
+  const line = (from: Point, to: Point): Shape => {
+    const [a, b] = trim([from, to]);
+    return { kind: 'line', from: a, to: b };
+  };
   switch (style) {
     case 'cross':
       return [
-        { kind: 'line', from: [x - HALF, y - HALF], to: [x + HALF, y + HALF] },
-        { kind: 'line', from: [x - HALF, y + HALF], to: [x + HALF, y - HALF] },
+        line([x - HALF, y - HALF], [x + HALF, y + HALF]),
+        line([x - HALF, y + HALF], [x + HALF, y - HALF]),
       ];
     case 'dash':
-      return [{ kind: 'line', from: [x - HALF, y], to: [x + HALF, y] }];
+      return [line([x - HALF, y], [x + HALF, y])];
     case 'point':
       return [{ kind: 'point', at: [x, y] }];
     case 'circle':
@@ -23,3 +37,6 @@ export function markShapes([x, y]: Point, style: MarkStyle): readonly Shape[] {
       return [];
   }
 }
+
+/** A place for a centre punch. */
+export const punchShape = (at: Point): Shape => ({ kind: 'point', at });

@@ -1,3 +1,4 @@
+import type { FlatPattern } from '@tinwright/core';
 import type { Drawing, LayerName, Shape } from '@tinwright/files';
 import { flatDrawing } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
@@ -34,6 +35,26 @@ describe('a plate with two holes, a mark, a lip up and a foot down', () => {
     expect(lines).toHaveLength(2);
     for (const { from, to } of lines)
       expect([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]).toEqual(flat.marks[0]?.at);
+  });
+
+  test.each(['cross', 'dash'] as const)('a %s near an edge ends on it', (style) => {
+    const near: FlatPattern = {
+      ...flat,
+      outline: (
+        [
+          [0, 0],
+          [50, 0],
+          [50, 40],
+          [0, 40],
+        ] as const
+      ).map((at) => ({ at, bulge: 0 })),
+      marks: flat.marks.slice(0, 1).map((m) => ({ ...m, hole: null, at: [48, 2] as const })),
+    };
+    const lines = on(flatDrawing(near, 'near', [], style), 'WELD-MARK');
+    const ends = lines.flatMap((s) => (s.kind === 'line' ? [s.from, s.to] : []));
+    for (const [x, y] of ends)
+      expect([x <= 50 + 1e-9, y >= -1e-9, x > 44, y < 6]).toEqual([true, true, true, true]);
+    expect(Math.max(...ends.map((p) => p[0]))).toBeCloseTo(50, 9);
   });
 
   test('tells the way of a bend by its layer', () => {
