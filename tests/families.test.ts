@@ -8,5 +8,6 @@ test('there are families to put through their duties', () => {
   expect(new Set(FAMILIES.map((f) => f.name)).size).toBe(FAMILIES.length);
 });
 
-const { seed = 1, numRuns: runs = 20 } = fc.readConfigureGlobal();
+const { seed = 1 } = fc.readConfigureGlobal();
+const runs = Number(process.env.TINWRIGHT_RUNS ?? 20);
 for (const family of FAMILIES) familyContract(family, test, { seed, runs });

@@ -15,8 +15,11 @@ interface Runs {
 
 /** Codes that sizes of a job never give: a pattern that is none is a fault of the family or the kernel. */
 const FAULT = /^(flat|bend)-|^form-join/;
-/** A tenth of random parts can be made, or the duties are held by too few. */
-const LEAST_MADE = 1 / 10;
+/**
+ * Of random parts a tenth can be made, or the duties are held by too few: two standard deviations fewer may be chance,
+ * which in twenty are all.
+ */
+const leastMade = (runs: number): number => runs / 10 - 2 * Math.sqrt(runs * 0.1 * 0.9);
 
 /** What holds of random parameters. */
 export function randomDuties(family: AnyFamily, runs: Runs): readonly Duty[] {
@@ -37,7 +40,7 @@ export function randomDuties(family: AnyFamily, runs: Runs): readonly Duty[] {
           }),
           runs,
         );
-        holds(made > runs.numRuns * LEAST_MADE, `${made} of ${runs.numRuns} random parts could be made`);
+        holds(made > leastMade(runs.numRuns), `${made} of ${runs.numRuns} random parts could be made`);
       },
     },
   ];
