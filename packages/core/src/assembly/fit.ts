@@ -31,8 +31,11 @@ export function lumpsWhere(bodies: readonly Placed[]): LumpsOf {
   return (piece) => lumps.get(piece) ?? [];
 }
 
-/** Pieces that reach less into each other do not clash, mm: it is rounding of the strips bends are measured by. */
-export const CLASH = 0.01;
+/**
+ * Pieces that reach less into each other do not clash, mm: it is rounding of the strips bends are measured by. A little
+ * over what sizes are written in, so that a hundredth too much is the same whichever piece stands first.
+ */
+export const CLASH = 0.01 + 1e-7;
 const TIGHT = 0.005;
 
 /**
