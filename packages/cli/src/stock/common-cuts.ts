@@ -49,7 +49,8 @@ export async function noCommonCuts(
   common: CommonCuts,
   works: readonly TorchWork[] | undefined,
 ): Promise<readonly Finding[]> {
-  if (works === undefined || common.state === 'off' || works.some((w) => w.spared > 0)) return [];
+  if (works === undefined || works.length === 0 || common.state === 'off') return [];
+  if (works.some((w) => w.spared > 0)) return [];
   const { cuttingFinding } = await import('@tinwright/cutting/internal');
   const why = common.state === 'none' ? common.why : 'edges';
   return [

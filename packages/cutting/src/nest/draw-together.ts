@@ -1,4 +1,4 @@
-import type { Point } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
 import { boxOf } from '@tinwright/core/internal';
 import { type NestPart, partOf } from './ask.js';
 import { inCommon } from './facing.js';
@@ -9,8 +9,11 @@ import type { Nest, NestedSheet } from './result.js';
 /** Rounds over all pieces at most. */
 const ROUNDS = 12;
 
-/** How far a body is moved at most: so many spacings, and mm more. */
-const FAR = { spacings: 4, more: 30 } as const;
+/** How far a body is moved at most: so many spacings, and this share of its larger side, or of so many mm, more. */
+const FAR = { spacings: 4, share: 0.5, most: 600 } as const;
+
+/** Larger groups stay where they are. */
+const MOST_PIECES = 24;
 
 /** What has to be kept while pieces slide. mm */
 interface Rules {
@@ -41,14 +44,32 @@ export function drawTogether(nest: Nest, parts: readonly NestPart[], least: numb
 
 function settled(rules: Rules, laid: readonly NestedPiece[]): readonly NestedPiece[] {
   let now = laid;
-  for (let round = 0; round < ROUNDS; round++) {
-    const before = now;
-    for (const i of now.keys()) now = slid(rules, now, [i]);
-    for (const group of groupsOf(rules, now)) now = slid(rules, now, group);
-    if (now === before) break;
+  let moved: readonly Box[] = laid.map((l) => l.box);
+  for (let round = 0; round < ROUNDS && moved.length > 0; round++) {
+    const lately: Box[] = [];
+    const near = (body: readonly number[]) => {
+      const box = boxAround(body.map((i) => now[i] as NestedPiece));
+      return [...moved, ...lately].some((m) => apart(m, box) < farOf(rules, box));
+    };
+    const slide = (body: readonly number[]) => {
+      if (!near(body)) return;
+      const next = slid(rules, now, body);
+      if (next !== now)
+        lately.push(...body.flatMap((i) => [now, next].map((n) => (n[i] as NestedPiece).box)));
+      now = next;
+    };
+    for (const i of now.keys()) slide([i]);
+    for (const group of groupsOf(rules, now)) slide(group);
+    moved = lately;
   }
   return now;
 }
+
+const boxAround = (pieces: readonly NestedPiece[]): Box =>
+  boxOf(pieces.flatMap((l) => [l.box.min, l.box.max]));
+
+const farOf = ({ spacing }: Rules, { min, max }: Box): number =>
+  FAR.spacings * spacing + FAR.share * Math.min(FAR.most, Math.max(max[0] - min[0], max[1] - min[1]));
 
 const eastOf = (laid: readonly NestedPiece[]): number => Math.max(0, ...laid.map((l) => l.box.max[0]));
 
@@ -56,11 +77,11 @@ const eastOf = (laid: readonly NestedPiece[]): number => Math.max(0, ...laid.map
 function slid(rules: Rules, laid: readonly NestedPiece[], body: readonly number[]): readonly NestedPiece[] {
   const { kerf, spacing, least } = rules;
   const own = body.map((i) => laid[i] as NestedPiece);
-  const box = boxOf(own.flatMap((l) => [l.box.min, l.box.max]));
-  const far = FAR.spacings * spacing + FAR.more;
+  const box = boxAround(own);
+  const far = farOf(rules, box);
   const members = new Set(body);
   const others = laid.filter((l, i) => !members.has(i) && apart(l.box, box) < far);
-  const pairs = own.flatMap((l) => others.flatMap((o) => facings(l, o)));
+  const pairs = own.flatMap((l) => others.flatMap((o) => (apart(l.box, o.box) < far ? facings(l, o) : [])));
   const common = (move: Point) =>
     pairs.reduce((sum, pair) => {
       const length = inCommon(pair, move, kerf);
@@ -77,7 +98,7 @@ function slid(rules: Rules, laid: readonly NestedPiece[], body: readonly number[
     if (there.some((l) => l.box.max[0] > east + 1e-9 || !liesOn(rules.sheet, l, rules.edge))) continue;
     const keeps = (l: NestedPiece, o: NestedPiece) =>
       clear(l, o, spacing) || (sharing(l, o, kerf, least) && clear(l, o, kerf));
-    if (there.every((l) => others.every((o) => keeps(l, o))))
+    if (there.every((l) => others.every((o) => apart(l.box, o.box) >= spacing || keeps(l, o))))
       return laid.map((l, i) => there[body.indexOf(i)] ?? l);
   }
   return laid;
@@ -96,5 +117,5 @@ function groupsOf({ kerf, least }: Rules, laid: readonly NestedPiece[]): readonl
     });
   });
   const found = [...new Set(group)].map((g) => group.flatMap((own, i) => (own === g ? [i] : [])));
-  return found.filter((f) => f.length > 1 && f.length < laid.length);
+  return found.filter((f) => f.length > 1 && f.length < laid.length && f.length <= MOST_PIECES);
 }

@@ -39,9 +39,21 @@ export function movesTo(pairs: readonly EdgePair[], kerf: number, far: number): 
     );
   const twice = across.flatMap((a, i) => across.slice(i + 1).map((b) => both(a, b)));
   const straight = across.map(({ towards: [x, y], by }): Point => [x * by, y * by]);
-  return [...straight, ...level, ...twice].filter(
-    (m): m is Point => m !== undefined && Math.abs(m[0]) <= far && Math.abs(m[1]) <= far,
+  return shortest(
+    [...straight, ...level, ...twice].filter(
+      (m): m is Point => m !== undefined && Math.abs(m[0]) <= far && Math.abs(m[1]) <= far,
+    ),
   );
+}
+
+/** Moves that are tried at all. */
+const MOST_MOVES = 200;
+
+/** The shortest moves, none twice. */
+function shortest(moves: readonly Point[]): readonly Point[] {
+  const far = ([x, y]: Point) => x * x + y * y;
+  const known = new Map(moves.map((m) => [`${Math.round(m[0] * 1e6)} ${Math.round(m[1] * 1e6)}`, m]));
+  return [...known.values()].sort((a, b) => far(a) - far(b)).slice(0, MOST_MOVES);
 }
 
 /** The shortest ones of each direction, none twice. */
