@@ -7,16 +7,16 @@ const HALF = 3; // mm, half the size of a cross or dash
 const RING = 1; // mm, radius of a circle
 
 /** Shortens a line of a mark to what lies on the metal. */
-export type Trim = (line: Line) => Line;
+export type TrimmedLine = (line: Line) => Line;
 
 /** Lines end on an outline: beyond it a table would mark what is no part, or run off its sheet. */
-export function withinOutline(outline: Loop): Trim {
+export function withinOutline(outline: Loop): TrimmedLine {
   const edges = segments(outline);
   return (line) => lineOnMetal(line, outline, edges);
 }
 
 /** A fastener's place as a style marks it. */
-export function markShapes([x, y]: Point, style: MarkStyle, trim: Trim): readonly Shape[] {
+export function markShapes([x, y]: Point, style: MarkStyle, trim: TrimmedLine): readonly Shape[] {
   const line = (from: Point, to: Point): Shape => {
     const [a, b] = trim([from, to]);
     return { kind: 'line', from: a, to: b };
