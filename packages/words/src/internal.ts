@@ -19,5 +19,6 @@ export type {
   SizeSide,
 } from './packet/words.js';
 export type { PlanWords } from './plan/words.js';
+export { fewMends } from './reasons/few-mends.js';
 export type { ShearWords } from './shear/words.js';
 export type { DrawnTool, StepWords } from './steps/words.js';

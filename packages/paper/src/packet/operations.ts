@@ -1,9 +1,9 @@
-import type { PartPlan, Unit } from '@tinwright/core';
+import type { PartPlan } from '@tinwright/core';
 import { sayIn } from '@tinwright/core/internal';
 import type { Operation, Sequence } from '@tinwright/shop';
 import { toolsOf } from '@tinwright/shop/internal';
-import { type Language, reasonWords } from '@tinwright/words';
-import type { Has, OperationText } from '@tinwright/words/internal';
+import { mendWords, reasonWords } from '@tinwright/words';
+import { fewMends, type Has, type OperationText } from '@tinwright/words/internal';
 import { figureRows } from '../page/figure-rows.js';
 import type { Flowing, Strip } from '../page/flow.js';
 import { headingStrip, notesFlow } from '../page/table.js';
@@ -77,14 +77,13 @@ function intro(
     w.shop(shop.name, assumed),
     ...(found.length === 0 ? [] : [w.found(found.join(', '))]),
     ...(untried.length === 0 ? [] : [w.usual(untried.join(', '))]),
-    ...impossible.map((name) => w.impossible(name, reasonsOf(sequences.get(name), dims.unit, language))),
+    ...impossible.map((name) => {
+      const { reasons, mends } = sequences.get(name) as Sequence;
+      const say = sayIn(dims.unit);
+      const helps = fewMends(mends).map((m) => mendWords(m, say, language));
+      return w.impossible(name, reasons.map((r) => reasonWords(r, say, language)).join('; '), helps);
+    }),
   ];
-}
-
-/** Why the planner found no order, in the words it has for it. */
-function reasonsOf(sequence: Sequence | undefined, units: Unit, language: Language): string {
-  const say = sayIn(units);
-  return (sequence?.reasons ?? []).map((r) => reasonWords(r, say, language)).join('; ');
 }
 
 /** An operation as it is printed; a bend with its picture. */

@@ -177,6 +177,14 @@ describe('a punch that ends beside a wall', () => {
   });
 });
 
+test('a channel that hooks over a gooseneck is told how it comes off', () => {
+  const channel = planned({ family: 'bent-strip', width: 150, legs: [34, 30, 34], angles: [90, 90] });
+  const { steps } = planSequence(channel, pressShop([gooseneck(10)], [V8]));
+  const last = steps.at(-1) as BendStep;
+  const { after } = tellStep(last, 'en', plainPrint(sayIn('mm')));
+  expect(after).toEqual(['Take it off along the line, past the end of the punch.']);
+});
+
 test('over a line that is not bent yet the sheet goes on: no edge for the gauge', () => {
   const zigzag = planned({ family: 'bent-strip', width: 250, legs: [60, 60, 60, 60], angles: [45, -45, 45] });
   const { steps } = planSequence(zigzag, pressShop([straight(10)], [V8]));

@@ -96,21 +96,31 @@ export const BENDS_ENGLISH: BendWords = {
     roll: { brake: wire, press: wire, vise: wire, bench: wire, seamer: wire, hand: wire, none: wire },
   },
   putIn: {
-    straight: null,
-    along: 'Slide the part in along the line, past the end of the fingers.',
-    tilted: 'Tilt the part, front up, to hook its rear wall in under the fingers.',
-    'with-fingers': 'Loosen the fingers from the jaw and bring part and fingers in together.',
-    'end-first':
-      'Bring it under the punch one end first: what is turned in at that end over the foot of its horn, the other end low; then lift the other end past its foot.',
+    jaw: {
+      along: 'Slide the part in along the line, past the end of the fingers.',
+      tilted: 'Tilt the part, front up, to hook its rear wall in under the fingers.',
+      'with-fingers': 'Loosen the fingers from the jaw and bring part and fingers in together.',
+    },
+    punch: {
+      along: 'Slide the part in along the line, past the end of the punch.',
+      tilted: 'Tilt the part on its way up, so that what is turned in passes beside the punch.',
+      'end-first':
+        'Bring it under the punch one end first: what is turned in at that end over the foot of its horn, the other end low; then lift the other end past its foot.',
+    },
   },
   takeOff: {
-    straight: null,
-    along: 'Take it off along the line, past the end of the fingers.',
-    tilted: 'Take it off tilted, front up, so that its rear wall comes out round the fingers.',
-    'with-fingers':
-      'To take it off, loosen the fingers from the jaw, draw them out with the part, then out of the part.',
-    'end-first':
-      'To take it off, push it along the line as far as it goes, let the end in front down past the foot of its horn, then draw it out the other way.',
+    jaw: {
+      along: 'Take it off along the line, past the end of the fingers.',
+      tilted: 'Take it off tilted, front up, so that its rear wall comes out round the fingers.',
+      'with-fingers':
+        'To take it off, loosen the fingers from the jaw, draw them out with the part, then out of the part.',
+    },
+    punch: {
+      along: 'Take it off along the line, past the end of the punch.',
+      tilted: 'Take it off downwards and tilted, so that what is turned in comes out beside the punch.',
+      'end-first':
+        'To take it off, push it along the line as far as it goes, let the end in front down past the foot of its horn, then draw it out the other way.',
+    },
   },
   byHand: 'No machine of the shop bends it there: by hand.',
   check: (square) => `Check with ${square ? 'the square' : 'a protractor or a template'}.`,

@@ -100,20 +100,30 @@ export const BENDS_GERMAN: BendWords = {
     roll: { brake: wire, press: wire, vise: wire, bench: wire, seamer: wire, hand: wire, none: wire },
   },
   putIn: {
-    straight: null,
-    along: 'Das Teil längs der Linie einschieben, am Ende der Segmente vorbei.',
-    tilted: 'Das Teil vorn anheben und die hintere Wand unter die Segmente einhängen.',
-    'with-fingers': 'Die Segmente lösen und Teil und Segmente zusammen einsetzen.',
-    'end-first':
-      'Mit einem Ende voran unter den Stempel bringen: was dort nach innen steht, über den Fuß des Horns schieben, das andere Ende tief; dann das andere an seinem Fuß vorbei anheben.',
+    jaw: {
+      along: 'Das Teil längs der Linie einschieben, am Ende der Segmente vorbei.',
+      tilted: 'Das Teil vorn anheben und die hintere Wand unter die Segmente einhängen.',
+      'with-fingers': 'Die Segmente lösen und Teil und Segmente zusammen einsetzen.',
+    },
+    punch: {
+      along: 'Das Teil längs der Linie einschieben, am Ende des Stempels vorbei.',
+      tilted: 'Das Teil beim Anheben kippen, damit neben dem Stempel vorbeikommt, was nach innen steht.',
+      'end-first':
+        'Mit einem Ende voran unter den Stempel bringen: was dort nach innen steht, über den Fuß des Horns schieben, das andere Ende tief; dann das andere an seinem Fuß vorbei anheben.',
+    },
   },
   takeOff: {
-    straight: null,
-    along: 'Längs der Linie abnehmen, am Ende der Segmente vorbei.',
-    tilted: 'Vorn angehoben abnehmen, damit die hintere Wand um die Segmente herauskommt.',
-    'with-fingers': 'Zum Abnehmen die Segmente lösen, mit dem Teil herausziehen, dann aus dem Teil nehmen.',
-    'end-first':
-      'Zum Abnehmen längs der Linie schieben, so weit es geht, das vordere Ende am Fuß seines Horns vorbei absenken, dann nach der anderen Seite herausziehen.',
+    jaw: {
+      along: 'Längs der Linie abnehmen, am Ende der Segmente vorbei.',
+      tilted: 'Vorn angehoben abnehmen, damit die hintere Wand um die Segmente herauskommt.',
+      'with-fingers': 'Zum Abnehmen die Segmente lösen, mit dem Teil herausziehen, dann aus dem Teil nehmen.',
+    },
+    punch: {
+      along: 'Längs der Linie abnehmen, am Ende des Stempels vorbei.',
+      tilted: 'Nach unten und gekippt abnehmen, damit neben dem Stempel herauskommt, was nach innen steht.',
+      'end-first':
+        'Zum Abnehmen längs der Linie schieben, so weit es geht, das vordere Ende am Fuß seines Horns vorbei absenken, dann nach der anderen Seite herausziehen.',
+    },
   },
   byHand: 'Keine Maschine der Werkstatt biegt es dort: von Hand.',
   check: (square) => `Mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`,

@@ -43,13 +43,13 @@ export function tellBend(
     action: words.action(work, bends, to === null ? null : print.angle(to)),
     how: [
       ...(byHand && action === 'bend' ? [words.byHand] : []),
-      ...one(step?.putIn == null ? null : words.putIn[step.putIn]),
+      ...one(wayOf(words.putIn, step, step?.putIn)),
       ...one(how),
       ...(byHand && action === 'bend' ? [words.check(square)] : []),
     ],
     settings: settingsOf(work, words, print),
     after: [
-      ...one(step?.takeOff == null ? null : words.takeOff[step.takeOff]),
+      ...one(wayOf(words.takeOff, step, step?.takeOff)),
       ...one(step === null ? null : bareOf(step, words, print)),
     ],
   };
@@ -74,7 +74,7 @@ export function stepLine(step: BendStep, language: Language, print: BendPrint): 
   const { action, settings, after } = tellStep(step, language, print);
   const { putIn } = WORDS[language];
   const told = settings.filter((s) => s.name !== 'machine').map((s) => `${s.label} ${s.text}`);
-  const way = step.putIn === null ? null : putIn[step.putIn];
+  const way = wayOf(putIn, step, step.putIn);
   return [action, ...told, ...[...one(way), ...after].map((t) => t.replace(/\.$/, ''))].join('; ');
 }
 
@@ -90,6 +90,12 @@ export const plainPrint = (say: Say, tools: Say = say): BendPrint => ({
   angle: (degrees) => `${plainNumber(degrees, 1)}°`,
   bend: (id) => id,
 });
+
+const wayOf = (
+  words: BendWords['putIn'],
+  step: Pick<BendStep, 'machine'> | null,
+  way: BendStep['putIn'] | undefined,
+): string | null => (way == null ? null : (words[step?.machine === 'press' ? 'punch' : 'jaw'][way] ?? null));
 
 const one = (text: string | null): readonly string[] => (text === null ? [] : [text]);
 

@@ -41,6 +41,9 @@ export interface HandFacts {
   readonly rod: string | null;
 }
 
+/** Ways that have to be told; the others are seen at once. */
+export type WayWords = Readonly<Partial<Record<NonNullable<BendStep['putIn']>, string>>>;
+
 /** How a bend is told in a language; sizes come in as they are printed, with their unit. */
 export interface BendWords {
   /** @param angle null where a hem is folded as far as it goes */
@@ -49,9 +52,9 @@ export interface BendWords {
   readonly how: Readonly<
     Record<BendStroke['action'], Readonly<Record<Doer | 'none', ((f: HandFacts) => string) | null>>>
   >;
-  /** How the part comes under the jaw, and off it once bent. */
-  readonly putIn: Readonly<Record<NonNullable<BendStep['putIn']>, string | null>>;
-  readonly takeOff: Readonly<Record<NonNullable<BendStep['takeOff']>, string | null>>;
+  /** How the part comes under jaw or punch, and off it once bent. */
+  readonly putIn: Readonly<Record<'jaw' | 'punch', WayWords>>;
+  readonly takeOff: Readonly<Record<'jaw' | 'punch', WayWords>>;
   readonly byHand: string;
   readonly check: (square: boolean) => string;
   readonly bare: (size: string) => string;

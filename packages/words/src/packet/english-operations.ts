@@ -50,8 +50,8 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   found: (parts) => `Bend order found for these machines: ${parts}.`,
   usual: (parts) =>
     `The trade's usual order of bends is given for ${parts} (hems, then inner before outer, then short before long; common practice, no source). No machine was tried: fold the part in paper first, and look that nothing is in the way.`,
-  impossible: (part, reasons) =>
-    `On these machines no order of bends was found for ${part}: ${reasons}. The order given for it is the trade's usual one: ask somebody with a deeper brake, or bend it over a bar in the vise.`,
+  impossible: (part, reasons, helps) =>
+    `On these machines no order of bends was found for ${part}: ${reasons}. ${helps.length === 0 ? 'Nothing that was tried would help: ask somebody with other machines.' : `It would go with ${helps.join('; or ')}.`} The order given for it here is the trade's usual one, which these machines do not do.`,
   tools: 'Lay out',
   toolNames: {
     gloves: 'gloves',

@@ -50,8 +50,8 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   found: (parts) => `Biegefolge für diese Maschinen gefunden: ${parts}.`,
   usual: (parts) =>
     `Für ${parts} steht die übliche Biegefolge (Umschläge, dann innen vor außen, dann kurz vor lang; übliche Praxis, ohne Quelle). Keine Maschine wurde geprüft: das Teil erst aus Papier falten und sehen, ob nichts im Weg ist.`,
-  impossible: (part, reasons) =>
-    `Auf diesen Maschinen wurde für ${part} keine Biegefolge gefunden (auf Englisch: ${reasons}). Angegeben ist die übliche: jemanden mit einer tieferen Abkantbank fragen, oder im Schraubstock über eine Schiene biegen.`,
+  impossible: (part, reasons, helps) =>
+    `Auf diesen Maschinen wurde für ${part} keine Biegefolge gefunden: ${reasons}. ${helps.length === 0 ? 'Nichts, was versucht wurde, hilft: jemanden mit anderen Maschinen fragen.' : `Damit ginge es: ${helps.join('; oder ')}.`} Angegeben ist hier die übliche Folge, die diese Maschinen nicht können.`,
   tools: 'Bereitlegen',
   toolNames: {
     gloves: 'Handschuhe',

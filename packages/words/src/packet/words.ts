@@ -144,7 +144,8 @@ export interface PacketWords {
     readonly shop: (name: string, assumed: boolean) => string;
     readonly found: (parts: string) => string;
     readonly usual: (parts: string) => string;
-    readonly impossible: (part: string, reasons: string) => string;
+    /** @param helps each of what would make it possible; empty where nothing that was tried does */
+    readonly impossible: (part: string, reasons: string, helps: readonly string[]) => string;
     readonly tools: string;
     readonly toolNames: Readonly<Record<ToolName, string>>;
     readonly reasons: Readonly<Record<ReasonName, string>>;

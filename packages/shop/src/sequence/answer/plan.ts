@@ -71,7 +71,7 @@ export interface BendStep extends BendStroke {
   readonly length: number;
   /** What lies against the rear stop or the back gauge; null where nothing straight does. */
   readonly touches: Touches | null;
-  /** How it comes under the jaw or a punch with horns, and off it once bent; null where nothing is to be told. */
+  /** How it comes under jaw or punch, and off it once bent; null where nothing is over it. */
   readonly putIn: RemovalWay | null;
   readonly takeOff: RemovalWay | null;
   /** Only on a press brake. */

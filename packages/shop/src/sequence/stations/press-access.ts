@@ -56,22 +56,23 @@ const endsOf = (stands: readonly Interval[]): Interval => [
   Math.max(...stands.map((s) => s[1])),
 ];
 
-/** True when a part comes off an open punch straight down, or along the line past its end. @param stands where it stands along the line */
+/** How a part slides off an open punch: straight down, or along the line past its end; null for neither. @param stands where it stands along the line */
 export function slidesOff(
   parts: readonly UnderPunch[],
   tools: PunchAndRam,
   stands: readonly Interval[],
-): boolean {
+): 'straight' | 'along' | null {
   const near = nearOf(parts, tools, stands);
-  if (!near.some(({ section, against }) => against.some((o) => meetsOnWay(section, 0, -OUT, o)))) return true;
+  if (!near.some(({ section, against }) => against.some((o) => meetsOnWay(section, 0, -OUT, o))))
+    return 'straight';
   const [from, to] = endsOf(stands);
   const beside = parts.flatMap(({ section, y }) =>
     tools.punch.flatMap(({ shape, back }) => (meet(section, shape) ? [{ y, back }] : [])),
   );
-  return (
+  const passes =
     beside.every(({ y, back }) => y[0] >= to - back - 1e-6) ||
-    beside.every(({ y, back }) => y[1] <= from + back + 1e-6)
-  );
+    beside.every(({ y, back }) => y[1] <= from + back + 1e-6);
+  return passes ? 'along' : null;
 }
 
 /** True when it comes off tilted. */

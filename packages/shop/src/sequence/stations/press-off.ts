@@ -7,7 +7,7 @@ import { seenFromTip, type Tip } from './press-tip.js';
 import type { Obstacle, RemovalWay } from './station.js';
 import type { Interval } from './stretches.js';
 
-/** What keeps a part on the punch or from under it, or how it comes there and off where that has to be told. */
+/** What keeps a part on the punch or from under it, or how it comes there and off; null for what lies on a table. */
 export interface Off {
   readonly obstacle: Obstacle | null;
   readonly putIn: RemovalWay | null;
@@ -71,10 +71,11 @@ export function takingOff(
     standing: readonly LumpStand[],
     stands: readonly Interval[],
     rise: number,
-  ): RemovalWay | 'none' | null => {
+  ): RemovalWay | 'none' => {
     const parts = standing.flatMap((s) => posed(s, rise));
-    if (slidesOff(parts, tools(), stands)) return null;
-    if (horns === null) return tiltsOff(parts, tools(), stands) ? null : 'none';
+    const slides = slidesOff(parts, tools(), stands);
+    if (slides !== null) return slides;
+    if (horns === null) return tiltsOff(parts, tools(), stands) ? 'tilted' : 'none';
     const [only] = stands as [Interval];
     const single = stands.length === 1 && Number.isFinite(only[1] - only[0]);
     return single && comesOffEndFirst(parts, tools(), only) ? 'end-first' : 'none';
