@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import './host/folder-stands.js';
 import { writeSync } from 'node:fs';
 import { setFlagsFromString } from 'node:v8';
 import { fault } from './host/failure.js';

@@ -1,5 +1,7 @@
 import { spawnSync } from 'node:child_process';
-import { accessSync, constants, readFileSync } from 'node:fs';
+import { accessSync, constants, mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { BIN } from './built.js';
@@ -18,4 +20,18 @@ test('the command stands outside of what the build makes, so that it can be link
 test('it runs as it is linked', () => {
   const { status, stdout, stderr } = spawnSync(process.execPath, [BIN, '--version'], { encoding: 'utf8' });
   expect({ status, stdout, stderr }).toEqual({ status: 0, stdout: `${version}\n`, stderr: '' });
+});
+
+test('from a folder that is gone it says so in one line', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'tinwright-gone-'));
+  const { status, stderr } = spawnSync(
+    'sh',
+    ['-c', 'rmdir "$0" && exec "$1" "$2" --version', folder, process.execPath, BIN],
+    {
+      cwd: folder,
+      encoding: 'utf8',
+    },
+  );
+  expect(stderr).toBe('tinwright: the folder it was started in is gone. Change to one that is there.\n');
+  expect(status).toBe(2);
 });
