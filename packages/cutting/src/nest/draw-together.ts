@@ -1,5 +1,5 @@
 import type { Box, Point } from '@tinwright/core';
-import { boxOf } from '@tinwright/core/internal';
+import { boxOf, lazy } from '@tinwright/core/internal';
 import { type NestPart, partOf } from './ask.js';
 import { inCommon } from './facing.js';
 import { apart, clear, facings, lie, liesOn, movedBy, type NestedPiece, sharing } from './lying.js';
@@ -13,7 +13,7 @@ const ROUNDS = 12;
 const FAR = { spacings: 4, share: 0.5, most: 600 } as const;
 
 /** Larger groups stay where they are. */
-const MOST_PIECES = 24;
+const MOST_PIECES = 250;
 
 /** What has to be kept while pieces slide. mm */
 interface Rules {
@@ -68,6 +68,11 @@ function settled(rules: Rules, laid: readonly NestedPiece[]): readonly NestedPie
 const boxAround = (pieces: readonly NestedPiece[]): Box =>
   boxOf(pieces.flatMap((l) => [l.box.min, l.box.max]));
 
+const shifted = ({ min, max }: Box, [dx, dy]: Point): Box => ({
+  min: [min[0] + dx, min[1] + dy],
+  max: [max[0] + dx, max[1] + dy],
+});
+
 const farOf = ({ spacing }: Rules, { min, max }: Box): number =>
   FAR.spacings * spacing + FAR.share * Math.min(FAR.most, Math.max(max[0] - min[0], max[1] - min[1]));
 
@@ -94,12 +99,17 @@ function slid(rules: Rules, laid: readonly NestedPiece[], body: readonly number[
     .sort((a, b) => b.length - a.length);
   const east = eastOf(laid);
   for (const { move } of better) {
-    const there = own.map((l) => movedBy(l, move, least));
-    if (there.some((l) => l.box.max[0] > east + 1e-9 || !liesOn(rules.sheet, l, rules.edge))) continue;
+    const boxes = own.map((l) => shifted(l.box, move));
+    if (boxes.some((b) => b.max[0] > east + 1e-9)) continue;
+    const there = own.map((l) => lazy(() => movedBy(l, move, least)));
     const keeps = (l: NestedPiece, o: NestedPiece) =>
       clear(l, o, spacing) || (sharing(l, o, kerf, least) && clear(l, o, kerf));
-    if (there.every((l) => others.every((o) => apart(l.box, o.box) >= spacing || keeps(l, o))))
-      return laid.map((l, i) => there[body.indexOf(i)] ?? l);
+    const free = boxes.every(
+      (b, k) =>
+        liesOn(rules.sheet, b, there[k] as () => NestedPiece, rules.edge) &&
+        others.every((o) => apart(b, o.box) >= spacing || keeps((there[k] as () => NestedPiece)(), o)),
+    );
+    if (free) return laid.map((l, i) => there[body.indexOf(i)]?.() ?? l);
   }
   return laid;
 }

@@ -74,10 +74,11 @@ function nearer(some: readonly Side[], others: readonly Side[], limit: number): 
 const holds = ({ outline, holes }: NestedPiece, p: Point): boolean =>
   contains(outline, p) && !holes.some((h) => contains(h, p));
 
-/** Does it lie on the usable sheet, that far from its edge? */
+/** Does a piece with that box lie on the usable sheet, that far from its edge? It is only laid where the sheet is no rectangle. */
 export function liesOn(
   { stock: { trim, x, y, outline } }: NestedSheet,
-  { box, ...one }: NestedPiece,
+  box: Box,
+  laid: () => NestedPiece,
   edge: number,
 ): boolean {
   const room = Math.min(
@@ -89,6 +90,7 @@ export function liesOn(
   if (room < edge - ROUNDING) return false;
   if (outline === null) return true;
   const around: Loop = outline.map(([px, py]) => corner(px, py));
+  const one = laid();
   return (
     contains(around, (one.outline[0] as Loop[number]).at) &&
     !nearer(one.sides, segments(around).map(sideOf), edge)
