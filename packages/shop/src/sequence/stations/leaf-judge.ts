@@ -85,6 +85,14 @@ const whole = ({ solids, y }: StandingLump): LineSection => ({
     solids.length === 1 && solids[0] ? solids[0].section : convexHull(solids.flatMap((s) => s.section)),
 });
 
+const TINY = 0.01; // mm
+
+/** True for the round of a fold, which lies over its panels; other bent material lies inside of the corner between them. */
+function standsOut({ lump, top, bottom }: StandingLump, standing: readonly StandingLump[]): boolean {
+  const panel = standing.find((s) => s.lump.kind === 'panel' && s.lump.panel === lump.panel);
+  return panel === undefined || top > panel.top + TINY || bottom < panel.bottom - TINY;
+}
+
 /** How the part is put in before the stroke and taken off after it. A hem goes under the jaw with its flat edge. */
 function waysOf(
   { operation, leaf, access }: LeafLineSetup,
@@ -93,9 +101,8 @@ function waysOf(
 ): Pick<Mounting, 'putIn' | 'takeOff'> | Obstacle {
   const fingers = stretches.map((s): Interval => [s.from, s.to]);
   const closing = operation.action === 'close';
-  // bent material lies inside of the corner between its panels
   const panels = standing
-    .filter((s) => s.lump.kind === 'panel')
+    .filter((s) => s.lump.kind === 'panel' || standsOut(s, standing))
     .map((s) => ({ ...whole(s), moves: s.moves }));
   const lying = (angle: number): readonly LineSection[] =>
     panels.map(({ section, y, moves }) => ({
