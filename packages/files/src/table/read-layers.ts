@@ -1,6 +1,6 @@
-import { JobError } from '@tinwright/core';
+import { JobError, type Problem } from '@tinwright/core';
 import { type Gives, type ParamKit, paramKit, strictGroup } from '@tinwright/core/family';
-import { problemsOf } from '@tinwright/core/internal';
+import { problemsOf, quoted } from '@tinwright/core/internal';
 import * as z from 'zod/mini';
 import type { LayerLooks, LayerRow, Linetype } from '../layer-looks.js';
 import { type CutLayerName, LAYERS } from '../layers.js';
@@ -37,6 +37,30 @@ interface Look {
   readonly linetype: Linetype | null;
 }
 
+type Asked = Readonly<Partial<Record<CutLayerName, 'off' | Look | null>>>;
+
+/** What a table cuts; the others it marks. */
+const CUT: readonly CutLayerName[] = ['CUT', 'LEAD'];
+
+/** What is marked under the name of what is cut would be cut as well. */
+function cutAsWell(asked: Asked): Problem | null {
+  const named = LAYERS.flatMap(({ name }) => {
+    const look = asked[name];
+    return look === 'off' ? [] : [{ name, outside: look?.name ?? name }];
+  });
+  const cut = named.filter((l) => CUT.includes(l.name));
+  const marked = named.filter((l) => !CUT.includes(l.name));
+  const wrong = marked.find((l) => cut.some((c) => c.outside === l.outside));
+  const under = cut.find((c) => c.outside === wrong?.outside);
+  if (wrong === undefined || under === undefined) return null;
+  return {
+    code: 'layer-shared',
+    path: [asked[wrong.name] ? wrong.name : under.name, 'name'],
+    message: `${quoted(wrong.outside)} is the name of what is cut and of ${wrong.name}, which is only marked`,
+    fix: 'Give each a name of its own',
+  };
+}
+
 /**
  * Read a map of layers from plain data: `{ CUT: { name, colour, linetype }, NOTE: off, … }`, each part optional.
  * @throws JobError with every problem found
@@ -44,7 +68,9 @@ interface Look {
 export function readLayers(data: unknown): LayerMap {
   const read = schema(paramKit('mm')).safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
-  const asked = read.data as Readonly<Partial<Record<CutLayerName, 'off' | Look | null>>>;
+  const asked = read.data as Asked;
+  const shared = cutAsWell(asked);
+  if (shared !== null) throw new JobError([shared]);
   const looks = LAYERS.flatMap(({ name, number }) => {
     const look = asked[name] ?? 'off';
     if (look === 'off') return [];

@@ -95,8 +95,15 @@ test.each([
   [{ CUT: { colour: 256 } }, /256 given, 1 to 255/],
   [{ CUT: { name: 'cut lines' } }, /"cut lines" given/],
   [{ CUT: { linetype: 'WAVY' } }, /WAVY|CONTINUOUS/],
+  [{ CUT: { name: 'BEND-UP' } }, /^CUT\.name: "BEND-UP" is the name of what is cut and of BEND-UP/],
+  [{ NOTE: { name: 'LEAD' } }, /^NOTE\.name: "LEAD" is the name of what is cut and of NOTE/],
 ])('a map that cannot be is refused: %j', (wrong, words) => {
   expect(() => readLayers(wrong)).toThrow(words);
+});
+
+test('ways in and what is cut may share a name, and take that of a layer that is left out', () => {
+  const shared = { CUT: { name: 'NOTE' }, LEAD: { name: 'NOTE' }, NOTE: 'off' };
+  expect(readLayers(shared).looks).toMatchObject({ CUT: { name: 'NOTE' }, LEAD: { name: 'NOTE' } });
 });
 
 test('the basic map gives every layer one of the seven basic colours', () => {
