@@ -10,7 +10,7 @@ import { type BendProblem, type FoundMoves, type Node, pathTo, START } from './s
 export type SweepOrder = (a: LineStroke, b: LineStroke) => number;
 
 /**
- * Orders a setter tries first: round the part, what lies the same way from the outside inwards; from one end of the part
+ * Orders a setter tries first: round the part, one side up and then the other, what lies the same way from the outside inwards; from one end of the part
  * to the other, from the outside inwards, and the reverse of both.
  */
 export function sweepOrders({ work, heading, costs }: BendProblem): readonly SweepOrder[] {
@@ -23,8 +23,13 @@ export function sweepOrders({ work, heading, costs }: BendProblem): readonly Swe
   const joined = (a: LineStroke, b: LineStroke) => b.steps.length - a.steps.length;
   const round: SweepOrder = (a, b) =>
     axis(a) - axis(b) || depth(b) - depth(a) || joined(a, b) || a.index - b.index;
+  const up = (o: LineStroke) => Math.sign(o.angle);
+  const both = new Set(operations.map(up)).size > 1;
+  const rounds: readonly SweepOrder[] = both
+    ? [(a, b) => up(a) - up(b) || round(a, b), (a, b) => up(b) - up(a) || round(a, b)]
+    : [round];
   return [
-    ...(many ? [round] : []),
+    ...(many ? rounds : []),
     (a, b) => joined(a, b) || a.index - b.index,
     (a, b) => joined(a, b) || b.index - a.index,
     (a, b) => depth(b) - depth(a) || joined(a, b) || a.index - b.index,
