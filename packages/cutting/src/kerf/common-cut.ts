@@ -47,6 +47,13 @@ export function runsLeft(
   });
 }
 
+/** Do two paths run along one line for so long? */
+export function inCommon(one: Loop, other: Loop, least: number): boolean {
+  if (!touch(grownBox(loopBox(one), ROUNDING), loopBox(other))) return false;
+  const sides = segments(other);
+  return segments(one).some((side) => stretchesOn(side, sides, least).length > 0);
+}
+
 /** Straight ones among sides of the path of that index, without what it has in common with any other path. */
 export type OwnSides = (sides: readonly Segment[], path: number) => readonly Segment[];
 

@@ -1,14 +1,13 @@
-import { type Loop, type Point, segments } from '@tinwright/core';
-import { distanceToLoop, loopArea, segmentLength } from '@tinwright/core/internal';
+import { type Loop, segments } from '@tinwright/core';
+import { lazy, segmentLength } from '@tinwright/core/internal';
 import { type NestPart, partOf } from '../nest/ask.js';
-import type { NestedSheet, NestPiece } from '../nest/result.js';
-import { reversed } from '../outline/around.js';
-import { ownSides, type RunsLeft, runsLeft } from './common-cut.js';
+import type { NestedSheet } from '../nest/result.js';
+import { inCommon, ownSides, type RunsLeft, runsLeft } from './common-cut.js';
 import type { Contour, CutStyle } from './contour.js';
 import type { CutRemark } from './cut-findings.js';
 import { type Start, startOf } from './lead.js';
-import { offsetLoop } from './offset-loop.js';
-import { inOrder } from './order.js';
+import { inOrder, type Waits } from './order.js';
+import { type Raw, rawCuts, widthOf } from './raw-cuts.js';
 import { middleOf } from './run.js';
 import { edgeOf, scrapOf } from './scrap.js';
 import { tiesOf } from './ties.js';
@@ -19,14 +18,6 @@ export interface SheetCuts {
   readonly remarks: readonly CutRemark[];
 }
 
-/** A cut before it has a beginning: what it should go round, and how it goes. */
-interface Raw {
-  readonly piece: string;
-  readonly kind: Contour['kind'];
-  readonly drawn: Loop;
-  readonly path: Loop;
-}
-
 /**
  * What the torch does on a sheet: every cut moved half a kerf off its line to the side of the scrap, outlines clockwise
  * and holes counter-clockwise so that the square side of the cut stays on the part (a college course's slides), lead-ins
@@ -34,15 +25,17 @@ interface Raw {
  */
 export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: CutStyle): SheetCuts {
   const made = sheet.pieces.map((piece) => rawCuts(piece, partOf(parts, piece), style.kerf));
-  const raws = inOrder(
-    made.flatMap((m) => m.raws),
-    style.order,
-  );
+  const all = made.flatMap((m) => m.raws);
   const scrap = scrapOf(
-    raws.map((r) => r.drawn),
+    all.map((r) => r.drawn),
     edgeOf(sheet),
     style.kerf,
   );
+  const starts = new Map(
+    all.map((raw, at) => [raw, lazy(() => startOf(raw.path, ledInto(raw, style), (p) => scrap(p, at)))]),
+  );
+  const begin = (raw: Raw) => (starts.get(raw) as () => Start)();
+  const raws = inOrder(all, style.order, waitsOf(all, begin, style));
   const common = commonOf(raws, style);
   const begun = raws.map((raw, at): Begun => {
     const left = common?.left[at] ?? null;
@@ -57,13 +50,11 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
       const contour = { ...of, loop: raw.path, leadIn: null, leadOut: null, ties, runs: left.runs };
       return { contour, remarks: [...bevelled(raw.piece, left), ...fewTies(contour, style)] };
     }
-    const share = raw.kind === 'outline' ? Infinity : HOLE_SHARE * widthOf(raw.path);
-    const wanted = { ...style, leadLength: Math.min(style.leadLength, share) };
-    const start = startOf(raw.path, wanted, (p) => scrap(p, at));
+    const start = begin(raw);
     const { loop, leadIn, leadOut } = start;
     const contour: Contour = { ...of, loop, leadIn, leadOut, ties: tied(loop) };
     const few = common === null ? [] : fewTies(contour, style);
-    return { contour, remarks: [...shortLead(raw.piece, start, wanted), ...few] };
+    return { contour, remarks: [...shortLead(raw.piece, start, ledInto(raw, style)), ...few] };
   });
   return {
     contours: begun.map((b) => b.contour),
@@ -73,6 +64,34 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
       ...begun.flatMap((b) => b.remarks),
     ],
   };
+}
+
+/** Share of a hole's width a way in may have: from its middle at most (from memory: an estimate). */
+const HOLE_SHARE = 0.45;
+
+/** The style with the way in that a cut may have at most. */
+function ledInto({ kind, path }: Raw, style: CutStyle): CutStyle {
+  const share = kind === 'outline' ? Infinity : HOLE_SHARE * widthOf(path);
+  return { ...style, leadLength: Math.min(style.leadLength, share) };
+}
+
+/** Where cuts are common, an outline without room for a way in waits for a neighbour whose cut it can start from. */
+function waitsOf(
+  all: readonly Raw[],
+  begin: (raw: Raw) => Start,
+  { kerf, lead, commonCuts: least }: CutStyle,
+): Waits {
+  if (least === undefined || kerf === 0 || lead === 'none') return () => false;
+  const outlines = all.filter((r) => r.kind === 'outline');
+  const beside = new Map(
+    outlines
+      .filter((raw) => begin(raw).length === 0)
+      .map((raw) => {
+        const near = outlines.filter((o) => o !== raw && inCommon(raw.path, o.path, least));
+        return [raw.piece, near.map((o) => o.piece)];
+      }),
+  );
+  return (piece, cut) => !(beside.get(piece)?.some((p) => cut.has(p)) ?? true);
 }
 
 interface Begun {
@@ -132,60 +151,4 @@ function shortEdges(sheet: NestedSheet, parts: readonly NestPart[], kerf: number
       },
     ];
   });
-}
-
-function rawCuts(
-  piece: NestPiece,
-  part: NestPart,
-  kerf: number,
-): { raws: readonly Raw[]; remarks: readonly CutRemark[] } {
-  const [a, b, c, d, e, f] = piece.matrix;
-  const laid = (loop: Loop): Loop =>
-    loop.map(({ at: [x, y], bulge }) => ({ at: [a * x + c * y + e, b * x + d * y + f], bulge }));
-  const remarks: CutRemark[] = [];
-  const raws: Raw[] = [];
-  const add = (kind: Raw['kind'], loop: Loop, by: number) => {
-    const drawn = laid(loop);
-    const paths = offsetLoop(drawn, by).filter((p) => loopArea(p) > 0);
-    const path = paths.reduce<Loop | undefined>(
-      (best, p) => (best === undefined || loopArea(p) > loopArea(best) ? p : best),
-      undefined,
-    );
-    if (path === undefined)
-      remarks.push({
-        code: 'hole-closes',
-        piece: piece.id,
-        at: (drawn[0] as Loop[number]).at,
-        value: widthOf(drawn),
-        limit: kerf,
-      });
-    else raws.push({ piece: piece.id, kind, drawn, path: kind === 'outline' ? reversed(path) : path });
-    const missed = path && unreached(drawn, path, Math.abs(by));
-    if (missed)
-      remarks.push({
-        code: 'slot-closes',
-        piece: piece.id,
-        at: missed,
-        value: 2 * distanceToLoop(missed, path),
-        limit: kerf,
-      });
-  };
-  for (const hole of part.holes) add('hole', hole, -kerf / 2);
-  add('outline', part.outline, kerf / 2);
-  return { raws, remarks };
-}
-
-/** Share of a hole's width a way in may have: from its middle at most (from memory: an estimate). */
-const HOLE_SHARE = 0.45;
-
-/** A corner of a drawn line that a torch cannot come near: much further from its path than a sharp corner leaves. */
-function unreached(drawn: Loop, path: Loop, by: number): Point | undefined {
-  return drawn.map((v) => v.at).find((p) => by > 0 && distanceToLoop(p, path) > 3 * by);
-}
-
-/** The lesser extent of a hole, mm. */
-function widthOf(loop: Loop): number {
-  const xs = loop.map((v) => v.at[0]);
-  const ys = loop.map((v) => v.at[1]);
-  return Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
 }

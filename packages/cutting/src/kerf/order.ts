@@ -11,6 +11,9 @@ interface Cut {
 /** Which piece comes next: the nearest one, or one far from the last few, so that the sheet stays cooler. */
 export type PieceOrder = 'nearest' | 'spread';
 
+/** Should a piece better come later, while no more than these are cut? */
+export type Waits = (piece: string, cut: ReadonlySet<string>) => boolean;
+
 /** Pieces that a spread keeps away from: the sheet near them is warm. Common practice, no source. */
 const WARM = 3;
 
@@ -21,14 +24,21 @@ const far = (a: Point, b: Point) => (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2;
  * Cuts in the order that keeps the sheet whole longest: a piece after all that lie in its holes, its holes before its
  * outline; of the pieces that may come next the nearest, from the lower left corner on, or the coolest.
  */
-export function inOrder<C extends Cut>(cuts: readonly C[], by: PieceOrder = 'nearest'): readonly C[] {
+export function inOrder<C extends Cut>(
+  cuts: readonly C[],
+  by: PieceOrder = 'nearest',
+  waits: Waits = () => false,
+): readonly C[] {
   const pieces = byPiece(cuts);
   const inner = pieces.map((p) => pieces.flatMap((q, i) => (q !== p && inside(q, p) ? [i] : [])));
   const done: C[] = [];
   const last: Point[] = [];
   const left = new Set(pieces.keys());
   for (let at: Point = [0, 0]; left.size > 0; ) {
-    const ready = [...left].filter((i) => inner[i]?.every((k) => !left.has(k)));
+    const able = [...left].filter((i) => inner[i]?.every((k) => !left.has(k)));
+    const cut = new Set(done.map((c) => c.piece));
+    const begun = able.filter((i) => !waits((pieces[i] as readonly [C])[0].piece, cut));
+    const ready = begun.length > 0 ? begun : able;
     const place = (i: number) => startOf((pieces[i] as readonly C[]).at(-1) as C);
     const cool = (i: number) => -Math.min(...last.slice(-WARM).map((p) => far(place(i), p)));
     const next = least(ready, by === 'spread' && last.length > 0 ? cool : (i) => far(place(i), at));

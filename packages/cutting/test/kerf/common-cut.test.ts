@@ -134,6 +134,16 @@ test('eight plates in two rows: one pierce, seven starts in a cut, and 700 mm le
   expectFree(sheets, contours);
 });
 
+test('a part without room for a way in waits for its neighbour, and starts in the cut of that one', () => {
+  const corner = on(...laid('plate', [1, 1], [1 + w, 1], [1, 1 + h], [1 + w, 1 + h]));
+  const alone = cutSheet(corner, [plate], ALONE).remarks.filter((r) => r.code === 'lead-none');
+  expect(alone.map((r) => r.piece)).toEqual(['plate-1']);
+  const { contours, remarks } = cutSheet(corner, [plate], STYLE);
+  expect(remarks.filter((r) => r.code === 'lead-none')).toEqual([]);
+  expect(contours.find((c) => c.piece === 'plate-1')?.runs).toHaveLength(1);
+  expectFree(corner, contours);
+});
+
 test('micro-joints keep off what is cut for two, and are as many as asked', () => {
   const sheets = on(...laid('plate', [20, 20], [20 + w, 20], [20, 20 + h]));
   const { contours } = cutSheet(sheets, [plate], { ...STYLE, ties: 2 });
