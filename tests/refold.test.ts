@@ -59,21 +59,21 @@ function bitten({ panels, bends, outline }: FlatPattern): number {
 const stock = { material: 'mild-steel', thickness: 1 };
 
 for (const family of FAMILIES)
-  test.each(['r2000', 'r12'] as const)(
-    `${family.name}: the example folds back from its %s file under every rule`,
-    async (dxf) => {
-      for (const bending of bendings)
-        await refold(
-          {
-            units: 'mm',
-            stock,
-            bending,
-            parts: [{ name: 'part', family: family.name, ...family.describe.example }],
-          },
-          dxf,
-        );
-    },
-  );
+  test.each([
+    ['r2000', 'under every rule', bendings],
+    ['r12', 'under one', bendings.slice(0, 1)], // `.ci/run` takes them all
+  ] as const)(`${family.name}: the example folds back from its %s file %s`, async (dxf, _, rules) => {
+    for (const bending of rules)
+      await refold(
+        {
+          units: 'mm',
+          stock,
+          bending,
+          parts: [{ name: 'part', family: family.name, ...family.describe.example }],
+        },
+        dxf,
+      );
+  });
 
 for (const family of FAMILIES)
   test(`${family.name}: random parts fold back from their files`, async () => {
