@@ -2,13 +2,14 @@ import { type AnyFamily, MM_PER_INCH } from '@tinwright/core';
 import { declaredAt, sizesIn, withValue } from '@tinwright/core/internal';
 import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
-import { type Params, planOne } from '../plan-one.js';
+import { type Params, plannerOf } from '../plan-one.js';
 import { bendings } from '../sheets.js';
 import { verifyPlan } from '../verify-plan.js';
 
 /** What holds of the example of a family. */
 export function exampleDuties(family: AnyFamily): readonly Duty[] {
   const { example, sizes, title, summary } = family.describe;
+  const { plan } = plannerOf(family);
   return [
     {
       title: 'every parameter of the example has words, title and summary are there',
@@ -20,16 +21,16 @@ export function exampleDuties(family: AnyFamily): readonly Duty[] {
     ...bendings.map((bending) => ({
       title: `the example comes out at the sizes asked under ${JSON.stringify(bending)}`,
       check: () => {
-        const plan = planOne(family, example, { bending });
-        holds(plan.part.asked.length > 0, 'no size is asked for: say each with asked(…)');
-        const flaws = verifyPlan(plan).map((f) => f.message);
+        const made = plan(example, { bending });
+        holds(made.part.asked.length > 0, 'no size is asked for: say each with asked(…)');
+        const flaws = verifyPlan(made).map((f) => f.message);
         holds(flaws.length === 0, flaws.join('; '));
       },
     })),
     {
       title: 'laid out nominally the example is still a sound pattern',
       check: () => {
-        const { flat } = planOne(family, example, { bending: { rule: 'nominal' } });
+        const { flat } = plan(example, { bending: { rule: 'nominal' } });
         holds(
           flat.bends.every(({ terms, zone }) => terms.allowance === 0 && terms.deduction === 0 && zone > 0),
           'the nominal rule adds or takes off something, or no metal bends',
@@ -40,7 +41,7 @@ export function exampleDuties(family: AnyFamily): readonly Duty[] {
       title: 'same parameters, same result',
       check: () => {
         const text = () => {
-          const { flat, formed } = planOne(family, example);
+          const { flat, formed } = plan(example);
           return JSON.stringify([flat, formed]);
         };
         const [first, second] = [text(), text()];
@@ -50,9 +51,9 @@ export function exampleDuties(family: AnyFamily): readonly Duty[] {
     {
       title: 'in inches the example makes the same part',
       check: () => {
-        const mm = planOne(family, example).flat;
+        const mm = plan(example).flat;
         const stock = { material: 'mild-steel', thickness: '1 mm' };
-        const inches = planOne(family, inInches(family, example), { units: 'in', stock }).flat;
+        const inches = plan(inInches(family, example), { units: 'in', stock }).flat;
         near(inches.blank.max[0], mm.blank.max[0], 'length of the blank');
         near(inches.blank.max[1], mm.blank.max[1], 'width of the blank');
         near(inches.area, mm.area, 'area', 1e-3); // default gaps are in mm whatever the unit

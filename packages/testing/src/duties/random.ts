@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { Duty } from '../duty.js';
 import { holds } from '../holds.js';
 import { paramsOf } from '../params-of.js';
-import { type Params, problemsOf } from '../plan-one.js';
+import { type Params, type Planner, plannerOf } from '../plan-one.js';
 import { sheets } from '../sheets.js';
 
 /** How many sets of parameters are tried, and where they start from. */
@@ -23,6 +23,7 @@ const leastMade = (runs: number): number => runs / 10 - 2 * Math.sqrt(runs * 0.1
 
 /** What holds of random parameters. */
 export function randomDuties(family: AnyFamily, runs: Runs): readonly Duty[] {
+  const planner = plannerOf(family);
   return [
     {
       title:
@@ -31,11 +32,11 @@ export function randomDuties(family: AnyFamily, runs: Runs): readonly Duty[] {
         let made = 0;
         fc.assert(
           fc.property(paramsOf(family), sheets, (params, job) => {
-            const problems = problemsOf(family, params, { ...job }); // verifyFlat and verifyForm run inside
-            if (problems.length === 0) made += 1;
-            for (const problem of problems) {
+            const said = planner.problems(params, { ...job }); // verifyFlat and verifyForm run inside
+            if (said.length === 0) made += 1;
+            for (const problem of said) {
               holds(problem.message !== '' && !FAULT.test(problem.code), problemText(problem));
-              mends(family, params, { ...job }, problem);
+              mends(planner, params, { ...job }, problem);
             }
           }),
           runs,
@@ -47,10 +48,10 @@ export function randomDuties(family: AnyFamily, runs: Runs): readonly Duty[] {
 }
 
 /** Throw where the size that a problem advises is refused by the same path. */
-function mends(family: AnyFamily, params: Params, job: Params, { path, fix }: Problem): void {
+function mends({ problems }: Planner, params: Params, job: Params, { path, fix }: Problem): void {
   const [, size] = /^Use ([\d.]+) mm or (?:less|more)$/.exec(fix) ?? [];
   if (size === undefined) return;
   const mended = withValue(params, path.slice(2), Number(size)) as Params;
-  const same = problemsOf(family, mended, job).find((q) => q.path.join() === path.join());
+  const same = problems(mended, job).find((q) => q.path.join() === path.join());
   holds(same === undefined, `${path.join('.')} of ${size} mm is refused too: ${same?.message}`);
 }

@@ -4,18 +4,19 @@ import fc from 'fast-check';
 import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
 import { paramsOf } from '../params-of.js';
-import { type Params, planOne, problemsOf } from '../plan-one.js';
+import { type Params, type Planner, plannerOf } from '../plan-one.js';
 
 const MORE = 0.5; // mm
 
 /** What holds of the sizes and sites a family offers to other parts. */
 export function sizeDuties(family: AnyFamily): readonly Duty[] {
   const { example } = family.describe;
+  const planner = plannerOf(family);
   return [
     {
       title: 'a derived size grows with the parameter it names, one to one or by the rate it says',
       check: () => {
-        const { params, sheet } = planOne(family, example);
+        const { params, sheet } = planner.plan(example);
         for (const { name, value, follows, rate = 1 } of family.derived(params, sheet)) {
           const path = follows.split('.');
           const given = valueAt(params, path);
@@ -31,13 +32,13 @@ export function sizeDuties(family: AnyFamily): readonly Duty[] {
       check: () => {
         const random = fc.sample(paramsOf(family), { numRuns: 20, seed: 1 });
         for (const given of [example, ...random])
-          for (const name of misnamed(family, given)) holds(false, `there is no parameter ${name}`);
+          for (const name of misnamed(family, planner, given)) holds(false, `there is no parameter ${name}`);
       },
     },
     {
       title: 'sites have names of their own and stand on panels there are',
       check: () => {
-        const { sites, panels } = planOne(family, example).part;
+        const { sites, panels } = planner.plan(example).part;
         const [names, ids] = [sites.map((s) => s.name), panels.map((p) => p.id)];
         holds(new Set(names).size === names.length, `two sites have one name: ${names.join(', ')}`);
         for (const { name, seat, faces } of sites)
@@ -49,9 +50,9 @@ export function sizeDuties(family: AnyFamily): readonly Duty[] {
 }
 
 /** Names the verbs are given that are no parameter and no derived size; none where the part cannot be. */
-function misnamed(family: AnyFamily, given: Params): readonly string[] {
-  if (problemsOf(family, given).length > 0) return [];
-  const { params, sheet } = planOne(family, given);
+function misnamed(family: AnyFamily, { plan, problems }: Planner, given: Params): readonly string[] {
+  if (problems(given).length > 0) return [];
+  const { params, sheet } = plan(given);
   const derived = family.derived(params, sheet).map((s) => s.name);
   return family
     .named(params, sheet)
