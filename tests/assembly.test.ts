@@ -3,9 +3,9 @@ import {
   type CoreFinding,
   JobError,
   type JobPlan,
+  jobReader,
   planJob,
   type Refit,
-  readJob,
   refit,
   sizesOf,
 } from '@tinwright/core';
@@ -22,13 +22,14 @@ import {
   standFiles,
 } from './kit/stand-files.js';
 
+const read = jobReader(); // keeps the schemas that it builds
 const RUNS = Number(process.env.TINWRIGHT_RUNS ?? 15);
 const PATIENCE = 600_000 + 15_000 * RUNS; // ms; a busy machine fails no test
 
 /** A job planned; a carrier that cannot be made is no matter here. */
 function planned(job: Job): JobPlan {
   try {
-    return planJob(readJob(job));
+    return planJob(read(job));
   } catch (error) {
     if (error instanceof JobError) fc.pre(false);
     throw error;

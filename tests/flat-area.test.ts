@@ -1,10 +1,12 @@
 // Areas of random patterns by clipper2-ts, a general polygon library: the outline less its holes, and the panels and
 // bend zones put together again.
-import { FAMILIES, JobError, type JobPlan, type Loop, planJob, readJob, segments } from '@tinwright/core';
+import { FAMILIES, JobError, type JobPlan, jobReader, type Loop, planJob, segments } from '@tinwright/core';
 import { paramsOf, sheets } from '@tinwright/testing';
 import { areaPathsD, differenceD, FillRule, type PathD, unionD, xorD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 const DIGITS = 7;
 const BITS = 512; // straight bits an arc is replaced by
@@ -32,9 +34,7 @@ function flattened(loop: Loop): PathD {
 
 function planned(family: string, params: object, sheet: object): JobPlan | null {
   try {
-    return planJob(
-      readJob({ units: 'mm', ...sheet, parts: [{ name: 'part', family, ...params }] } as unknown),
-    );
+    return planJob(read({ units: 'mm', ...sheet, parts: [{ name: 'part', family, ...params }] }));
   } catch (error) {
     if (error instanceof JobError) return null;
     throw error;

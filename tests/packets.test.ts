@@ -2,7 +2,15 @@
 // links, bookmarks, pictures and numbers are what they should be.
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type AnyFamily, FAMILIES, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import {
+  type AnyFamily,
+  FAMILIES,
+  JobError,
+  type JobPlan,
+  jobReader,
+  planJob,
+  readJob,
+} from '@tinwright/core';
 import { hardware } from '@tinwright/core/hardware';
 import { jobFiles } from '@tinwright/files';
 import {
@@ -25,6 +33,7 @@ import { type ReadDocument, readPdf } from './kit/read-pdf.js';
 
 const FOLDER = fileURLToPath(new URL('../examples/', import.meta.url));
 const EXAMPLES = readdirSync(FOLDER).filter((f) => /(?<!-shop)\.yaml$/.test(f));
+const read = jobReader(); // keeps the schemas that it builds
 const families: readonly AnyFamily[] = [...FAMILIES, rowMarker];
 const example = (file: string): JobPlan =>
   planJob(readJob(parse(readFileSync(`${FOLDER}${file}`, 'utf8')), families, { hardware }));
@@ -85,7 +94,7 @@ describe('no text meets a text, a line or the edge of the paper', () => {
         const sections = ['cautions', 'cuts', 'operations', 'inspection'] as const; // plans have tests of their own
         const asked = options.worksheet ? options : { ...options, sections };
         flaws.push(
-          ...flawsOf(planJob(readJob(job)), asked, `${JSON.stringify(options)} ${JSON.stringify(job)}`),
+          ...flawsOf(planJob(read(job)), asked, `${JSON.stringify(options)} ${JSON.stringify(job)}`),
         );
         drawn += 1;
       } catch (error) {

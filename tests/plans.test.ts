@@ -7,6 +7,7 @@ import {
   FAMILIES,
   JobError,
   type JobPlan,
+  jobReader,
   type PartPlan,
   planJob,
   readJob,
@@ -26,6 +27,7 @@ import { type ReadPage, readPdf } from './kit/read-pdf.js';
 
 const FOLDER = fileURLToPath(new URL('../examples/', import.meta.url));
 const EXAMPLES = readdirSync(FOLDER).filter((f) => /(?<!-shop)\.yaml$/.test(f));
+const read = jobReader(); // keeps the schemas that it builds
 const families: readonly AnyFamily[] = [...FAMILIES, rowMarker];
 const example = (file: string): JobPlan =>
   planJob(readJob(parse(readFileSync(`${FOLDER}${file}`, 'utf8')), families, { hardware }));
@@ -49,7 +51,7 @@ const random = fc.record({
 /** Parts of a job that can be made; none of one that cannot. */
 function planned(job: object): readonly PartPlan[] {
   try {
-    return planJob(readJob(job)).parts;
+    return planJob(read(job)).parts;
   } catch (error) {
     if (error instanceof JobError) return [];
     throw error;

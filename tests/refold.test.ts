@@ -3,10 +3,10 @@ import {
   FAMILIES,
   type FlatPattern,
   JobError,
+  jobReader,
   type PartPlan,
   type Point,
   planJob,
-  readJob,
 } from '@tinwright/core';
 import { loopArea } from '@tinwright/core/internal';
 import { jobFiles } from '@tinwright/files';
@@ -16,6 +16,8 @@ import { expect, test } from 'vitest';
 import type { WrittenPart } from './kit/bend-zones.js';
 import { foldFiles } from './kit/fold-files.js';
 
+const read = jobReader(); // keeps the schemas that it builds
+
 interface Written extends WrittenPart {
   readonly formed: { readonly x: number; readonly y: number; readonly z: number };
   readonly files: { readonly dxf: string };
@@ -23,7 +25,7 @@ interface Written extends WrittenPart {
 
 /** Make a job in memory and fold every part of it from its files. */
 async function refold(data: object, dxf: 'r2000' | 'r12'): Promise<void> {
-  const plan = planJob(readJob(data as unknown));
+  const plan = planJob(read(data));
   const files = new Map(jobFiles(plan, { dxf }).map((f) => [f.path, String(f.content)]));
   const manifest = JSON.parse(files.get('job.json') ?? '') as { parts: Written[] };
   for (const [i, part] of manifest.parts.entries()) {
@@ -85,7 +87,7 @@ for (const family of FAMILIES)
     await fc.assert(
       fc.asyncProperty(makeable, async (data) => {
         try {
-          planJob(readJob(data as unknown));
+          planJob(read(data));
         } catch (error) {
           if (error instanceof JobError) fc.pre(false);
           throw error;

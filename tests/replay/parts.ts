@@ -1,5 +1,5 @@
 // Random parts, planned and written: what a replay reads is what a shop would get.
-import { FAMILIES, JobError, type JobPlan, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { FAMILIES, JobError, type JobPlan, jobReader, type PartPlan, planJob } from '@tinwright/core';
 import { jobFiles } from '@tinwright/files';
 import { planSequence, type Shop } from '@tinwright/shop';
 import { paramsOf } from '@tinwright/testing';
@@ -10,6 +10,8 @@ import { problemOf } from '../../packages/shop/src/sequence/search/problem.js';
 import type { WrittenBend } from './body.js';
 import type { V2 } from './rigid.js';
 import type { WrittenStep } from './step.js';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 export interface WrittenPart {
   readonly name: string;
@@ -77,7 +79,7 @@ export const parts: fc.Arbitrary<object> = fc
 /** Planned; null where there is no such part. */
 export function planned(part: object): JobPlan | null {
   try {
-    return planJob(readJob({ units: 'mm', parts: [{ name: 'part', quantity: 1, ...part }] } as unknown));
+    return planJob(read({ units: 'mm', parts: [{ name: 'part', quantity: 1, ...part }] }));
   } catch (error) {
     if (error instanceof JobError) return null;
     throw error;

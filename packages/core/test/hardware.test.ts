@@ -1,7 +1,9 @@
-import { FAMILIES, JobError, planJob, readJob } from '@tinwright/core';
+import { FAMILIES, JobError, jobReader, planJob } from '@tinwright/core';
 import { hardware as tools } from '@tinwright/core/hardware';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+
+const read = jobReader(FAMILIES, { hardware: tools }); // keeps the schemas that it builds
 
 const half = { family: 'hinged-box', length: 300, width: 200, height: 80, corner: 'open' } as const;
 const shut = { name: 'shut', from: 'body.rim', to: 'lid.rim', by: 'none' } as const;
@@ -30,8 +32,7 @@ function box(hardware: readonly object[], more: object = {}) {
   };
 }
 
-const planned = (data: object) =>
-  planJob(readJob(data as { readonly [key: string]: unknown }, FAMILIES, { hardware: tools }));
+const planned = (data: object) => planJob(read(data));
 
 function problems(data: object) {
   try {

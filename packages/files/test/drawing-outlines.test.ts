@@ -1,6 +1,8 @@
-import { JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { JobError, jobReader, type PartPlan, planJob } from '@tinwright/core';
 import { drawingOutlines } from '@tinwright/files';
 import { describe, expect, test } from 'vitest';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 const svg = (inner: string, size = 'width="40mm" height="20mm" viewBox="0 0 400 200"') =>
   `<svg xmlns="http://www.w3.org/2000/svg" ${size}>${inner}</svg>`;
@@ -15,7 +17,7 @@ function cut(loops: unknown, more: object = {}): PartPlan {
   const cutouts = [{ type: 'outline', panel: 'leg-1', loops, ...more }];
   const part = { name: 'plate', family: 'bent-strip', width: 200, legs: [300, 60], angles: [90], cutouts };
   const job = { units: 'mm', stock: { material: 'mild-steel', thickness: 1 }, parts: [part] };
-  return planJob(readJob(job as unknown)).parts[0] as PartPlan;
+  return planJob(read(job)).parts[0] as PartPlan;
 }
 
 async function refusal(work: () => unknown): Promise<string> {

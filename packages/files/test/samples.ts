@@ -1,13 +1,15 @@
-import { FAMILIES, type FlatPattern, type JobPlan, kFactor, planJob, readJob } from '@tinwright/core';
+import { FAMILIES, type FlatPattern, type JobPlan, jobReader, kFactor, planJob } from '@tinwright/core';
 import { asked, flange, fold, hole, mark, panel, rectangle } from '@tinwright/core/family';
 import { unfold } from '@tinwright/core/internal';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 const STOCK = { material: 'galvanised-steel', thickness: 1 };
 const BENDING = { rule: 'k-factor', k: 0.42, insideRadius: 1 };
 
 /** A job of these parts in 1 mm galvanised steel, read and planned as the command does it. */
 export function planned(parts: readonly object[], head: object = {}): JobPlan {
-  return planJob(readJob({ units: 'mm', stock: STOCK, bending: BENDING, ...head, parts } as unknown));
+  return planJob(read({ units: 'mm', stock: STOCK, bending: BENDING, ...head, parts }));
 }
 
 /** A part to write, with what it is called in test titles. */

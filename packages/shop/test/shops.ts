@@ -1,5 +1,7 @@
-import { type AnyFamily, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { type AnyFamily, jobReader, type PartPlan, planJob, readJob } from '@tinwright/core';
 import { type Brake, DEFAULT_SHOP, type Shop } from '@tinwright/shop';
+
+const reader = jobReader(); // keeps the schemas that it builds
 
 /** The brake that the closed forms are written for: figures of a usual finger brake. */
 export const BRAKE: Brake = {
@@ -27,6 +29,6 @@ export function planned(part: object, job: object = {}, families?: readonly AnyF
     ...job,
     parts: [{ name: 'part', ...part }],
   };
-  const read = families === undefined ? readJob(data as unknown) : readJob(data as unknown, families);
+  const read = families === undefined ? reader(data) : readJob(data as unknown, families);
   return planJob(read).parts[0] as PartPlan;
 }

@@ -1,6 +1,8 @@
-import { type FormedPanel, JobError, type JobPlan, planJob, readJob } from '@tinwright/core';
+import { type FormedPanel, JobError, type JobPlan, jobReader, planJob, readJob } from '@tinwright/core';
 import { compose3, length3, place3, sub3 } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 const BIN = {
   name: 'bin',
@@ -20,7 +22,7 @@ function planned(
   bending: object = { rule: 'k-factor', k: 0.42 },
 ): JobPlan {
   const job = { units: 'mm', stock: { material: 'mild-steel', thickness: 1 }, bending, parts, joints };
-  return planJob(readJob(job as unknown));
+  return planJob(read(job));
 }
 
 function refusal(parts: readonly object[], joints: readonly object[]): string {

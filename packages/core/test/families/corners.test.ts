@@ -1,8 +1,10 @@
 // Distances between formed neighbours at corners, measured in space.
 
-import { type Formed, type FormedPanel, planJob, readJob, type Vec3 } from '@tinwright/core';
+import { type Formed, type FormedPanel, jobReader, planJob, type Vec3 } from '@tinwright/core';
 import { place3 } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 const formed = (part: object, bending: object = { rule: 'k-factor', k: 0.42, insideRadius: 1 }): Formed => {
   const data = {
@@ -11,7 +13,7 @@ const formed = (part: object, bending: object = { rule: 'k-factor', k: 0.42, ins
     bending,
     parts: [{ name: 'part', ...part }],
   };
-  return planJob(readJob(data as unknown)).parts[0]?.formed as Formed;
+  return planJob(read(data)).parts[0]?.formed as Formed;
 };
 
 /** Corners of a panel in space, both faces. */

@@ -1,6 +1,8 @@
-import { type FormedPanel, JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { type FormedPanel, JobError, jobReader, type PartPlan, planJob } from '@tinwright/core';
 import { loopBox, place3 } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 const BOX = { name: 'bin', family: 'open-box', length: 320, width: 220, height: 80 };
 const STOCK = { material: 'mild-steel', thickness: 1 };
@@ -8,7 +10,7 @@ const STOCK = { material: 'mild-steel', thickness: 1 };
 /** Plan a part with these openings. */
 function withCuts(cutouts: readonly object[], part: object = BOX): PartPlan {
   const job = { units: 'mm', stock: STOCK, parts: [{ ...part, ...(cutouts.length > 0 ? { cutouts } : {}) }] };
-  return planJob(readJob(job as unknown)).parts[0] as PartPlan;
+  return planJob(read(job)).parts[0] as PartPlan;
 }
 
 function refusal(...cutouts: readonly object[]): string {

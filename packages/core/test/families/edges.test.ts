@@ -1,6 +1,8 @@
-import { JobError, type PartPlan, planJob, readJob } from '@tinwright/core';
+import { JobError, jobReader, type PartPlan, planJob } from '@tinwright/core';
 import { contains, loopBox } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 const BOX = { name: 'bin', family: 'open-box', length: 320, width: 220, height: 80 };
 const END = {
@@ -15,8 +17,7 @@ const STRIP = { name: 'strip', family: 'bent-strip', width: 120, legs: [80, 60],
 
 function withEdges(part: object, edges: readonly object[], bending: object = {}): PartPlan {
   const job = { units: 'mm', stock: { material: 'mild-steel', thickness: 1 }, parts: [{ ...part, edges }] };
-  return planJob(readJob({ ...job, bending: { rule: 'k-factor', k: 0.42, ...bending } } as unknown))
-    .parts[0] as PartPlan;
+  return planJob(read({ ...job, bending: { rule: 'k-factor', k: 0.42, ...bending } })).parts[0] as PartPlan;
 }
 
 function refusal(part: object, ...edges: readonly object[]): string {

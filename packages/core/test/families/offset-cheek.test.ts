@@ -1,6 +1,8 @@
-import { planJob, readJob } from '@tinwright/core';
+import { jobReader, planJob, readJob } from '@tinwright/core';
 import { valueAt } from '@tinwright/core/internal';
 import { expect, test } from 'vitest';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 const CHEEK = { offset: 80, angle: 30, height: 120, straight: 60, tabs: { length: 18 } };
 const SHEET = {
@@ -11,9 +13,8 @@ const SHEET = {
 const by = { 'blind-rivet': { diameter: 3.2 } };
 
 const cheek = (more: object) =>
-  planJob(
-    readJob({ ...SHEET, parts: [{ name: 'cheek', family: 'offset-cheek', ...CHEEK, ...more }] } as unknown),
-  ).parts[0] as NonNullable<ReturnType<typeof planJob>['parts'][0]>;
+  planJob(read({ ...SHEET, parts: [{ name: 'cheek', family: 'offset-cheek', ...CHEEK, ...more }] }))
+    .parts[0] as NonNullable<ReturnType<typeof planJob>['parts'][0]>;
 
 /** Two cheeks and two wrappers with this slanted leg and these bends. */
 function duct(sizes: typeof CHEEK, slanted: number, angle: number = sizes.angle) {
@@ -38,9 +39,7 @@ function duct(sizes: typeof CHEEK, slanted: number, angle: number = sizes.angle)
       })),
     ),
   );
-  const { findings, assembly } = planJob(
-    readJob({ ...SHEET, parts: [...hands, wrapper], joints } as unknown),
-  );
+  const { findings, assembly } = planJob(read({ ...SHEET, parts: [...hands, wrapper], joints }));
   return { assembly, wrong: findings.filter((f) => f.severity !== 'note').map((f) => f.code) };
 }
 

@@ -1,13 +1,15 @@
-import { FAMILIES, JobError, planJob, readJob } from '@tinwright/core';
+import { FAMILIES, JobError, jobReader, planJob } from '@tinwright/core';
 import { paramsOf, sheets } from '@tinwright/testing';
 import { measuredLabel } from '@tinwright/words/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
+const read = jobReader(); // keeps the schemas that it builds
+
 /** Names by which a part that can be made asks for its finished sizes. */
 function askedOf(part: object): readonly string[] {
   try {
-    const { parts } = planJob(readJob({ units: 'mm', parts: [{ name: 'part', ...part }] } as unknown), {
+    const { parts } = planJob(read({ units: 'mm', parts: [{ name: 'part', ...part }] }), {
       verify: 'none',
     });
     return parts.flatMap((p) => p.part.asked.map((a) => a.name));

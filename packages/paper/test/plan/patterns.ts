@@ -1,4 +1,6 @@
-import { type PartPlan, planJob, readJob } from '@tinwright/core';
+import { jobReader, type PartPlan, planJob } from '@tinwright/core';
+
+const read = jobReader(); // keeps the schemas that it builds
 
 /** A part of a job in mm, 1 mm mild steel by K 0.42 and inside radius 1 mm unless told otherwise. */
 export function planned(part: object, job: object = {}): PartPlan {
@@ -9,7 +11,7 @@ export function planned(part: object, job: object = {}): PartPlan {
     ...job,
     parts: [{ name: 'part', ...part }],
   };
-  return planJob(readJob(data as unknown)).parts[0] as PartPlan;
+  return planJob(read(data)).parts[0] as PartPlan;
 }
 
 /** The layout of a carrier's body as it is drawn by hand, without allowance, in inches. */

@@ -4,9 +4,10 @@ import {
   type AnyFamily,
   FAMILIES,
   JobError,
+  type JobReader,
+  jobReader,
   type PartPlan,
   planJob,
-  readJob,
   type Unit,
 } from '@tinwright/core';
 import { declaredAt, withValue as putAt, sayIn, sizesIn } from '@tinwright/core/internal';
@@ -45,6 +46,14 @@ const stocks: fc.Arbitrary<Stock> = fc.record({
 
 type Json = Record<string, unknown>;
 
+const readers = new Map<AnyFamily, JobReader>(); // each keeps the schemas that it builds
+
+function readerOf(family: AnyFamily): JobReader {
+  const reader = readers.get(family) ?? jobReader([family]);
+  readers.set(family, reader);
+  return reader;
+}
+
 /** A part planned, or null where it cannot be made. */
 function planOr(
   family: AnyFamily,
@@ -60,7 +69,7 @@ function planOr(
     parts: [{ name: 'part', family: family.name, ...params }],
   };
   try {
-    return planJob(readJob(data as unknown, [family])).parts[0] as PartPlan;
+    return planJob(readerOf(family)(data)).parts[0] as PartPlan;
   } catch (error) {
     if (error instanceof JobError) return null;
     throw error;
