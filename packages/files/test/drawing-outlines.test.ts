@@ -228,3 +228,30 @@ describe('a drawing as an opening', () => {
     expect(await refusal(work)).toMatch(said);
   });
 });
+
+describe('a drawing that means harm is refused', () => {
+  const deep = `${'<g>'.repeat(100_000)}<rect width="10" height="5"/>${'</g>'.repeat(100_000)}`;
+  test.each([
+    ['groups in groups without end', 'a.svg', svg(deep), 'nested too deeply'],
+    [
+      'a curve of no end of chords',
+      'a.svg',
+      svg('<path d="M0 0C1e12 0 1e12 1e12 0 1z"/>'),
+      'a curve of kilometres',
+    ],
+    [
+      'no width',
+      'a.svg',
+      svg('<rect width="10" height="5"/>', 'width="0mm" viewBox="0 0 0 40"'),
+      'says no unit',
+    ],
+    [
+      'a polyline of endless corners',
+      'a.dxf',
+      dxf('0\nLWPOLYLINE\n90\n999999999\n10\n1\n20\n1\n'),
+      'cannot be read as DXF',
+    ],
+  ])('%s', async (_, name, text, says) => {
+    expect(await refusal(() => drawingOutlines(name, text))).toContain(says);
+  });
+});

@@ -78,9 +78,20 @@ function parser(): dxf.DxfParser {
 
 function parsed(text: string): { header: Record<string, unknown>; entities: readonly Entity[] } {
   try {
+    if (countsTooMany(text)) throw new RangeError('a polyline of more corners than the file has lines');
     const found = parser().parseSync(text);
     return { header: found?.header ?? {}, entities: (found?.entities ?? []) as unknown as readonly Entity[] };
   } catch {
     return fail('drawing-unread', [], 'the drawing cannot be read as DXF', 'Write it as ASCII DXF');
   }
+}
+
+const COUNT = 90; // group code of how many corners a polyline has
+
+/** The reader goes on for as many corners as a polyline says it has, past the end of the file too. */
+function countsTooMany(text: string): boolean {
+  const lines = text.split('\n');
+  return lines.some(
+    (line, i) => i % 2 === 0 && Number(line) === COUNT && Number(lines[i + 1]) > lines.length,
+  );
 }

@@ -15,6 +15,8 @@ const MM: Readonly<Record<string, number>> = {
 type Path = ReturnType<typeof svgpath>;
 
 const SAG = 0.01; // mm a chord may lie off a curve
+const MOST_CHORDS = 20_000; // of one curve
+const DEEPEST = 500; // groups in each other
 
 /**
  * The closed outlines of an SVG: paths and basic shapes with their transforms, y upwards; curves as chords within
@@ -32,7 +34,7 @@ export function svgOutlines(text: string, perUnit: number | null): readonly Read
       'the drawing says no unit',
       'Give unit: mm or in beside it, or its width in mm with a viewBox',
     );
-  const lines = pathsOf(svg, '').flatMap((path) => linesOf(strokesOf(path, mm)));
+  const lines = pathsOf(svg, '', 0).flatMap((path) => linesOf(strokesOf(path, mm)));
   // what is drawn closed is an outline of its own, though another touches it; the rest is joined across elements
   const [closed, open] = [lines.filter(isClosed), lines.filter((l) => !isClosed(l))];
   return [...closed.flatMap(chained), ...chained(open.flat())];
@@ -65,7 +67,7 @@ function rootOf(text: string): ElementNode {
 
 function unitOf({ properties = {} }: ElementNode): number | null {
   const [, size, unit] = /^\s*([\d.]+)\s*(mm|cm|in|pt|pc)\s*$/.exec(String(properties.width ?? '')) ?? [];
-  if (size === undefined || unit === undefined) return null;
+  if (size === undefined || unit === undefined || !(Number(size) > 0)) return null;
   const box = String(properties.viewBox ?? '')
     .split(/[\s,]+/)
     .map(Number);
@@ -74,7 +76,9 @@ function unitOf({ properties = {} }: ElementNode): number | null {
 }
 
 /** Path data with the transforms round it applied. */
-function pathsOf(node: ElementNode, around: string): readonly Path[] {
+function pathsOf(node: ElementNode, around: string, depth: number): readonly Path[] {
+  if (depth > DEEPEST)
+    return fail('drawing-deep', [], 'the drawing is nested too deeply', 'Save it as plain SVG');
   const { tagName = '', properties = {} } = node;
   if (['defs', 'clipPath', 'mask', 'symbol', 'text', 'title', 'desc', 'metadata', 'style'].includes(tagName))
     return [];
@@ -82,7 +86,7 @@ function pathsOf(node: ElementNode, around: string): readonly Path[] {
   const d = dataOf(tagName, properties);
   const own = d === null ? [] : [svgpath(d).transform(transform)];
   const inner = node.children.flatMap((c) =>
-    typeof c === 'object' && c.type === 'element' ? pathsOf(c, transform) : [],
+    typeof c === 'object' && c.type === 'element' ? pathsOf(c, transform, depth + 1) : [],
   );
   return [...own, ...inner];
 }
@@ -147,6 +151,8 @@ function chords(from: Point, v: readonly number[], mm: number): readonly Point[]
   const degree = controls.length - 1;
   // chords of n equal steps lie within degree (degree − 1) / 8 n² of the second differences
   const n = Math.max(1, Math.ceil(Math.sqrt((degree * (degree - 1) * bend * mm) / (8 * SAG))));
+  if (!(n <= MOST_CHORDS))
+    return fail('drawing-large', [], 'the drawing holds a curve of kilometres', 'Check its unit and sizes');
   return Array.from({ length: n }, (_, i) =>
     i === n - 1 ? (controls.at(-1) as Point) : pointAt(controls, (i + 1) / n),
   );
