@@ -2,6 +2,7 @@ import { remark } from '../errors/core-findings.js';
 import type { Finding } from '../errors/finding.js';
 import { cite } from '../errors/source.js';
 import type { Mark } from '../fold/draft/tree.js';
+import type { Lump } from '../fold/formed/lump.js';
 import type { Part } from '../fold/settle/part.js';
 import type { Loop } from '../plane/loop.js';
 import { distance } from '../plane/point.js';
@@ -41,7 +42,7 @@ export function* assemble(
   cut: readonly Fastener[] = [],
 ): Pieces<Assembly> {
   const { joints, hardware } = job;
-  const { placed, seated, loose, open, sheets, bought, fitted, bodies } = standing(parts, job);
+  const { placed, seated, loose, open, sheets, bought, fastened: fitted, bodies } = standing(parts, job);
   const wanted = [...(yield* fastenAll(seated, sheets, cut)), ...fitted];
   const fastened = drilledLater(withRoom(wanted, placed), seated);
   const lumps = lumpsWhere(bodies);
@@ -67,10 +68,9 @@ export function* assemble(
 
 /** True where two pieces of an object stand in one place: nothing is fastened or measured for it. @throws as `assemble` */
 export function isClash(parts: readonly AssemblyPart[], job: Joined, pieces: readonly string[]): boolean {
-  const [a, b] = standing(parts, job)
-    .bodies.filter((p) => pieces.includes(p.piece))
-    .map((p) => lumpsWhere([p])(p.piece));
-  return a !== undefined && b !== undefined && deepestPair(a, b) !== null;
+  const bodies = standing(parts, job).bodies.filter((p) => pieces.includes(p.piece));
+  const [a, b] = pieces.map(lumpsWhere(bodies)) as [readonly Lump[], readonly Lump[]];
+  return deepestPair(a, b) !== null;
 }
 
 /** What a job joins its parts by. */
@@ -81,15 +81,13 @@ interface Joined {
 
 /** Everything where it stands, before it is fastened. */
 function standing(parts: readonly AssemblyPart[], { joints, hardware }: Joined) {
-  const carries = new Set(
-    (hardware?.rows ?? []).flatMap(({ on, and }) => [on.piece, and?.piece ?? on.piece]),
-  );
+  const carries = new Set((hardware?.rows ?? []).flatMap(({ on, and }) => [on.piece, (and ?? on).piece]));
   const where = placePieces(parts, spelledOut(parts, joints), carries);
   const { placed, seated } = where;
   const sheets = standingSheets(placed.filter(({ piece }) => carries.has(piece) || isHeld(piece, seated)));
-  const { bought, fastened: fitted } = hardware?.tools.fit(hardware.rows, placed, sheets) ?? NOTHING;
-  const bodies = [...bought, ...placed]; // a clash is told of a part of the job, where there is one
-  return { ...where, sheets, bought, fitted, bodies };
+  const fit = hardware?.tools.fit(hardware.rows, placed, sheets) ?? NOTHING;
+  // a clash is told of a part of the job, where there is one
+  return { ...where, ...fit, sheets, bodies: [...fit.bought, ...placed] };
 }
 
 /** True for a piece that some fastener holds: what is only set in place is in no stack of sheets. */

@@ -26,10 +26,10 @@ export function endsInWay(
     const { by, name } = s.joint;
     const ends = by?.kind.ends?.(by.ask as never);
     if (by == null || ends === undefined) return [];
-    const own = fasteners.filter((f) => f.joint === name).map((f) => endsOf(f, ends, placed));
+    const own = fasteners.filter((f) => f.joint === name).map((f) => waysOf(f, ends, placed));
     const others = placed.filter((p) => p.piece !== s.from.piece && p.piece !== s.to.piece);
     return others.flatMap((other): readonly Finding[] => {
-      const depths = own.map((bodies) => blocked(bodies, lumps(other.piece)));
+      const depths = own.map((ways) => blocked(ways, lumps(other.piece)));
       const deepest = Math.max(0, ...depths);
       if (deepest <= CLASH) return [];
       return [
@@ -49,24 +49,24 @@ export function endsInWay(
   });
 }
 
-/** Head and tail of a fastener as bodies, either way round. */
-interface Ends {
-  readonly head: readonly [Prism, Prism];
-  readonly tail: readonly [Prism, Prism];
-}
+/** The two ways round that a fastener may be set: its head and its tail as bodies. */
+type Ways = readonly (readonly Prism[])[];
 
-function endsOf(fastener: Fastener, { head, tail }: FastenerEnds, placed: readonly Placed[]): Ends {
+function waysOf(fastener: Fastener, { head, tail }: FastenerEnds, placed: readonly Placed[]): Ways {
   const [a, b] = fastener.on.map((end) => outside(fastener.at, end, placed)) as [Outside, Outside];
-  return { head: [disc(a, head), disc(b, head)], tail: [disc(a, tail), disc(b, tail)] };
+  return [
+    [disc(a, head), disc(b, tail)],
+    [disc(b, head), disc(a, tail)],
+  ];
 }
 
 /** How deep head and tail reach into other metal, set the way round that does less. mm */
-function blocked({ head, tail }: Ends, metal: readonly Lump[]): number {
+function blocked(ways: Ways, metal: readonly Lump[]): number {
   const into = (body: Prism) => {
     const near = metal.filter((lump) => boxDistance(body, lump) < 0);
     return near.flatMap((l) => l.prisms()).reduce((deep, s) => Math.max(deep, overlapDepth(body, s)), 0);
   };
-  return Math.min(Math.max(into(head[0]), into(tail[1])), Math.max(into(head[1]), into(tail[0])));
+  return Math.min(...ways.map((bodies) => Math.max(...bodies.map(into))));
 }
 
 /** The outer face of a sheet under a fastener's end, and the way off it. */
