@@ -9,7 +9,7 @@ import { BIN } from '../built.js';
 import { below, emptyFolder } from '../place.js';
 import { set } from './sets.js';
 
-const FILES = pathToFileURL(join(BIN, '..', '..', 'dist', 'files.js')).href;
+const FILES = pathToFileURL(join(BIN, '..', '..', 'dist', 'write', 'files.js')).href;
 const [A, B] = ['a', 'b'].map((x) => set([1, 2, 3, 4, 5, 6].map((n) => `parts/${x}-${n}.dxf`)));
 const standsIn = (names: readonly string[], x: 'a' | 'b') =>
   names.filter((n) => n.startsWith(`parts/${x}-`)).length;
@@ -36,7 +36,14 @@ function writing(
   return { child, ended };
 }
 
-const ready = (child: ChildProcess) => new Promise<void>((done) => child.stdout?.once('data', () => done()));
+/** A process that ends before it is ready fails the test. */
+const ready = (child: ChildProcess) =>
+  new Promise<void>((done, failed) => {
+    child.stdout?.once('data', () => done());
+    child.once('exit', (code, signal) =>
+      failed(new Error(`ended with ${code ?? signal} before it was ready`)),
+    );
+  });
 
 test('killed at any moment, with two runs at once and files of the user inside: old set or new, nothing lost', async () => {
   const around = await emptyFolder();
