@@ -5,7 +5,6 @@ import type { HandSeamer, Vise } from '../../machines/shop.js';
 import { contactAngle } from '../../sweep/contact.js';
 import { type Convex, meet } from '../../sweep/polygon.js';
 import { benchTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
-import type { TreeBend } from '../part/fold-tree.js';
 import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
 import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
 import { keptBy, sameMask } from '../part/mask.js';
@@ -15,6 +14,7 @@ import { handMounting } from './hand-mounting.js';
 import type { JawLine } from './jaw-line.js';
 import { laidOver, malletLine } from './mallet-line.js';
 import { OPEN } from './prospect.js';
+import { backOf, meetsEarly, type Swing, slideOf } from './slide-out.js';
 import type { Obstacle, Station } from './station.js';
 import type { Interval } from './stretches.js';
 
@@ -105,8 +105,6 @@ const turning = (
   { held, swings }: LineFrame,
 ): Pick<LineFrame, 'held' | 'swings'> => ({ held, swings: swings && mallet !== null && action !== 'close' });
 
-const EDGE = 0.5; // mm the free sheet may reach back over the line
-const MOMENTS = 24; // of a stroke looked at
 const LOW = 4; // mm; judgement
 const MOST = 95; // degrees: past square the sheet lies on the bar; judgement
 
@@ -130,7 +128,8 @@ function jawLine(
     Math.min(...frame.spans.map((s) => s[0])),
     Math.max(...frame.spans.map((s) => s[1])),
   ];
-  const back = operation.action === 'bend' ? backOf(work, operation, turn) : -EDGE;
+  const slide = operation.action === 'bend' ? slideOf(work, operation, turn) : () => 0;
+  const back = backOf(slide, turn);
   /** A solid that by itself leaves the bars no room on the line. */
   const bars = (
     { corners }: LineSolid,
@@ -144,14 +143,14 @@ function jawLine(
   /** A solid that runs into the bench whichever way the jaws are turned. */
   const { benches } = gripper.tools;
   const reaches = ({ section }: LineSolid, moves: boolean) =>
-    benches.length > 0 && benches.every((b) => hitsBench(section, moves, b, turn));
+    benches.length > 0 && benches.every((b) => hitsBench(section, moves, b, { turn, slide }));
   const bench = lazy(() =>
     benchOf<'jaws'>(
       work,
       at,
       [],
       (solid, moves, flat) => {
-        const { takes } = jawClause(solid, moves, flat, { ...gripper.tools, back }, turn);
+        const { takes } = jawClause(solid, moves, flat, { ...gripper.tools, back, slide }, turn);
         const alone = takes !== null && bars(solid, takes, { moves, flat });
         return { takes, stops: alone || reaches(solid, moves) ? 'jaws' : null };
       },
@@ -159,7 +158,7 @@ function jawLine(
     ),
   );
   const kept = lazy(() =>
-    keptBy(bench().seen, (own) => mounting(judge(gripper, frame, bench().at(own), turn))),
+    keptBy(bench().seen, (own) => mounting(judge(gripper, frame, bench().at(own), { turn, slide }))),
   );
   const sure = lazy(() => keptBy(bench().sure, (own) => (bench().certain(own).stopped ? null : OPEN)));
   const own: JawLine = { limits, mount: (done) => kept()(done), prospect: (done) => sure()(done) };
@@ -168,32 +167,18 @@ function jawLine(
   return laidOver(own, malletLine(work, lineAt(closing, 'parent'), closing, gripper.mallet));
 }
 
-/**
- * How far back flat sheet on the free side may reach, mm from where the outer faces meet in the end: it slides out as it
- * turns, so that what lies level there at the end has dug into the edge before.
- */
-function backOf({ tree }: Work, { panels }: LineStroke, turn: number): number {
-  const { bend } = tree.panels[panels[0] as number] as { readonly bend: TreeBend };
-  const { insideRadius, allowance } = bend;
-  const slid = (at: number) =>
-    2 * Math.tan(at / 2) * (insideRadius + tree.thickness) - (allowance * at) / turn;
-  const rooms = Array.from({ length: MOMENTS }, (_, i) => {
-    const at = (turn * (i + 1)) / MOMENTS;
-    return slid(turn) - slid(at) - EDGE / Math.sin(at);
-  });
-  return Math.max(-EDGE, ...rooms);
-}
-
 /** One convex solid against jaws as wide as anything: it takes the place where it is from them. */
 function jawClause(
   { corners, section, y }: LineSolid,
   moves: boolean,
   flat: boolean,
-  { jaws, depth, back }: JawTools & { readonly back: number },
+  { jaws, depth, back, slide }: JawTools & { readonly back: number; readonly slide: (at: number) => number },
   turn: number,
 ): Clause<'jaws'> {
   if (flat) return { stops: null, takes: between(corners, -Infinity, moves ? back : -depth) };
-  const hit = jaws.filter((j) => (moves ? contactAngle(section, j, turn) <= turn : meet(section, j)));
+  const hit = jaws.filter((j) =>
+    moves ? contactAngle(section, j, turn) <= turn || meetsEarly(section, j, slide, turn) : meet(section, j),
+  );
   if (hit.length === 0) return { stops: null, takes: null };
   if (moves) return { stops: null, takes: y };
   // what lies aslant takes room only where the jaws are
@@ -220,7 +205,7 @@ function judge(
   { tools }: Gripper,
   frame: LineFrame,
   standing: readonly StandingLump<'jaws'>[],
-  turn: number,
+  swing: Swing,
 ): Obstacle | null {
   const taken = standing.flatMap((s) =>
     s.clauses.flatMap((c) => (c.takes === null ? [] : [{ span: c.takes, standing: s }])),
@@ -242,21 +227,23 @@ function judge(
     const deep = flat && !moves ? { value: -x[0], limit: tools.depth } : {};
     return { code: 'jaws', panel: lump.panel, ...deep };
   }
-  return onBench(tools, standing, turn);
+  return onBench(tools, standing, swing);
 }
 
 /** The vise is turned so that what stands off does so away from the bench. */
-function onBench({ benches }: JawTools, standing: readonly StandingLump[], turn: number): Obstacle | null {
+function onBench({ benches }: JawTools, standing: readonly StandingLump[], swing: Swing): Obstacle | null {
   const blocked = benches.map(
     (bench) =>
-      standing.find((s) => s.solids.some(({ section }) => hitsBench(section, s.moves, bench, turn))) ?? null,
+      standing.find((s) => s.solids.some(({ section }) => hitsBench(section, s.moves, bench, swing))) ?? null,
   );
   const [first = null] = blocked;
   return first === null || blocked.includes(null) ? null : { code: 'jaws', panel: first.lump.panel };
 }
 
-const hitsBench = (section: Convex, moves: boolean, bench: Convex, turn: number): boolean =>
-  moves ? contactAngle(section, bench, turn) <= turn : meet(section, bench);
+const hitsBench = (section: Convex, moves: boolean, bench: Convex, { turn, slide }: Swing): boolean =>
+  moves
+    ? contactAngle(section, bench, turn) <= turn || meetsEarly(section, bench, slide, turn)
+    : meet(section, bench);
 
 function limitsOf(
   { tree }: Work,
