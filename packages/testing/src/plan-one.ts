@@ -6,7 +6,7 @@ export type Params = Readonly<Record<string, unknown>>;
 const STOCK = { material: 'mild-steel', thickness: 1 };
 
 /** Plans jobs of one part of a family, with one reader for all of them. */
-export interface Planner {
+export interface FamilyPlanner {
   /** As `planOne` does. */
   readonly plan: (params: Params, job?: Params) => PartPlan;
   /** What is said against such a part; nothing where it can be made. */
@@ -14,14 +14,14 @@ export interface Planner {
 }
 
 /** A planner of a family's parts. */
-export function plannerOf(family: AnyFamily): Planner {
+export function plannerOf(family: AnyFamily): FamilyPlanner {
   const read = jobReader([family]);
-  const plan: Planner['plan'] = (params, job = {}) => {
+  const plan: FamilyPlanner['plan'] = (params, job = {}) => {
     const parts = [{ name: 'part', family: family.name, ...params }];
     const data = deepFreeze({ units: 'mm', stock: STOCK, ...job, parts });
     return planJob(read(data)).parts[0] as PartPlan;
   };
-  const problems: Planner['problems'] = (params, job) => {
+  const problems: FamilyPlanner['problems'] = (params, job) => {
     try {
       plan(params, job);
       return [];

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { Duty } from '../duty.js';
 import { holds } from '../holds.js';
 import { paramsOf } from '../params-of.js';
-import { type Params, type Planner, plannerOf } from '../plan-one.js';
+import { type FamilyPlanner, type Params, plannerOf } from '../plan-one.js';
 import { sheets } from '../sheets.js';
 
 /** How many sets of parameters are tried, and where they start from. */
@@ -48,7 +48,7 @@ export function randomDuties(family: AnyFamily, runs: Runs): readonly Duty[] {
 }
 
 /** Throw where the size that a problem advises is refused by the same path. */
-function mends({ problems }: Planner, params: Params, job: Params, { path, fix }: Problem): void {
+function mends({ problems }: FamilyPlanner, params: Params, job: Params, { path, fix }: Problem): void {
   const [, size] = /^Use ([\d.]+) mm or (?:less|more)$/.exec(fix) ?? [];
   if (size === undefined) return;
   const mended = withValue(params, path.slice(2), Number(size)) as Params;

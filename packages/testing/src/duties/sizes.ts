@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { Duty } from '../duty.js';
 import { holds, near } from '../holds.js';
 import { paramsOf } from '../params-of.js';
-import { type Params, type Planner, plannerOf } from '../plan-one.js';
+import { type FamilyPlanner, type Params, plannerOf } from '../plan-one.js';
 
 const MORE = 0.5; // mm
 
@@ -50,7 +50,7 @@ export function sizeDuties(family: AnyFamily): readonly Duty[] {
 }
 
 /** Names the verbs are given that are no parameter and no derived size; none where the part cannot be. */
-function misnamed(family: AnyFamily, { plan, problems }: Planner, given: Params): readonly string[] {
+function misnamed(family: AnyFamily, { plan, problems }: FamilyPlanner, given: Params): readonly string[] {
   if (problems(given).length > 0) return [];
   const { params, sheet } = plan(given);
   const derived = family.derived(params, sheet).map((s) => s.name);
