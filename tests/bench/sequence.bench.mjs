@@ -1,6 +1,6 @@
 // Bend orders of forty generated parts on a leaf brake and a press brake, and of parts a setter knows on a leaf brake: a
 // line a part with its plan, proof or gap, states, processor time and memory. The small ones also by an exact search over
-// all sets of steps that keeps every state it meets and knows no bound. Some ten minutes in all; all of it processor time.
+// all sets of steps that keeps every state it meets and knows no bound. A few minutes in all; all of it processor time.
 // --seed=20240 (of the generated parts), --seconds=20 (a part), --parts=part-1,comb 12
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
