@@ -134,7 +134,12 @@ function bendingBench(work: Work, line: PartAtLine, setup: LeafLineSetup, { marg
     line,
     [],
     (solid, moves, flat) => leafClause(solid, moves, flat, tools, turns, margin),
-    (s) => (s.lump.kind === 'panel' ? s.flat || s.moves || high(s) : high(s)),
+    // the round of a hem on the free side rises with it
+    (s) =>
+      high(s) ||
+      (s.lump.kind === 'panel'
+        ? s.flat || s.moves
+        : s.moves && work.tree.panels[s.lump.panel]?.bend?.hem != null),
   );
 }
 
