@@ -8,7 +8,7 @@ const resolveDir = join(dirname(fileURLToPath(import.meta.url)), '..', 'tests');
 
 /** Bytes at most; the aim for everything is 55,000, missed: it brings every family, cut-outs, and plans that cross threads. */
 const DOORS = [
-  { name: 'everything', code: "export * from '@tinwright/core';", most: 95_850 },
+  { name: 'everything', code: "export * from '@tinwright/core';", most: 95_950 },
   { name: 'jobs', code: "export { planJob, readJob } from '@tinwright/core';", most: 93_790 },
   {
     name: 'one family',

@@ -41,6 +41,7 @@ export { assemblyPicture, explodedPicture } from './sheets/assembly-picture.js';
 export { familyPicture, type Pictured, partPicture } from './sheets/picture.js';
 export { viewsDrawing } from './sheets/views.js';
 export { shopJsonSchema } from './shop-schema.js';
+export type { Cornered } from './sides.js';
 export { assemblySolid, partSolid, type Solid, type SolidPart } from './solid.js';
 export { stripFiles } from './strip-files.js';
 export { toSvg } from './svg/write.js';

@@ -12,6 +12,9 @@ import type { SpareFile } from './plan-files.js';
 /** Forms a packet is written in. */
 export type PacketForm = 'pdf' | 'html';
 
+/** Hears how many pages a packet has once they are set, and of each by its number as it is drawn. */
+export type PagesSeen = (pages: number) => Promise<(page: number) => void>;
+
 /** A packet written: how many pages it has, and its files. */
 export interface PacketFiles {
   readonly pages: number;
@@ -21,12 +24,13 @@ export interface PacketFiles {
 /**
  * The packet of a job as `packet.pdf` and `packet.html`.
  * @param spare font for characters the standard fonts lack
+ * @param options with `onPages`, who hears how far it is
  * @throws JobError as `packetPages`
  */
 export async function packetFiles(
   plan: JobPlan,
   making: Making,
-  options: PacketOptions,
+  options: PacketOptions & { readonly onPages?: PagesSeen },
   forms: readonly PacketForm[],
   spare: SpareFile | null = null,
 ): Promise<PacketFiles> {
@@ -39,7 +43,8 @@ export async function packetFiles(
   }
   const { packet, plans } = LANGUAGES[options.language ?? 'en'];
   const info = { title: packet.packet(plan.job.name), language: plans.language };
-  const pages = oneByOne(sheets);
+  const seen = await options.onPages?.(sheets.length);
+  const pages = oneByOne(sheets, seen);
   const files = await Promise.all(
     forms.map(async (form): Promise<OutFile> => {
       const content =

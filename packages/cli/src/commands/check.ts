@@ -42,7 +42,7 @@ async function run(
   const opened = await openJob(host, job, json, families, { shop, size, each });
   if ('exit' in opened) return opened.exit;
   const { parts, assembly, job: read } = opened.plan;
-  const inShop = await plannedIn(opened.plan, opened.shop);
+  const inShop = await plannedIn(opened.plan, opened.shop, host);
   const findings = inShop?.findings ?? opened.plan.findings;
   const fits = assembly?.fits ?? [];
   const sizes: SizedFindings[] = [];

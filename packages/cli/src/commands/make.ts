@@ -96,7 +96,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const asked = await tableStyle(host, options, limits, json);
   if (typeof asked === 'string') return refuse(host, json, 'usage', 'make', asked);
   if ('exit' in asked) return asked.exit;
-  const inShop = await plannedIn(plan, opened.shop);
+  const inShop = await plannedIn(plan, opened.shop, host);
   const cut = await cutKnown(host, { plan, shop: opened.shop, rack: options.rack, json });
   if (cut !== null && 'exit' in cut) return cut.exit;
   const [{ allFindings }, { jobFiles }, { writeSet }] = await Promise.all([

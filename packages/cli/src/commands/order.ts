@@ -44,7 +44,7 @@ async function run(
   const { plan } = opened;
   const chosen = chosenParts(plan, part);
   if (typeof chosen === 'string') return refuse(host, json, 'part-unknown', 'order', chosen);
-  const inShop = await plannedIn({ ...plan, parts: chosen }, opened.shop);
+  const inShop = await plannedIn({ ...plan, parts: chosen }, opened.shop, host);
   if (inShop === null) return EXIT.done;
   const { sequenceEntry } = await import('@tinwright/files/internal');
   const { sequences } = inShop;

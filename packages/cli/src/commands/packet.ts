@@ -1,11 +1,13 @@
 import { type AnyFamily, PROGRAM, type ToleranceClass } from '@tinwright/core';
 import { quoted, suggestion } from '@tinwright/core/internal';
 import type { OutFile } from '@tinwright/files';
-import type { PacketForm, Section } from '@tinwright/paper';
+import type { PacketForm, PagesSeen, Section } from '@tinwright/paper';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
 import { type Host, many } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
+import type { ProgressBar } from '../host/progress.js';
+import { FEW, withProgress } from '../host/with-progress.js';
 import {
   type AnyCommand,
   command,
@@ -151,7 +153,10 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       ...(sections.length > 0 && { sections }),
       ...(date && { date }),
     };
-    return packetFiles(plan, makingOf(plan, shop, sets), asked, forms, spareFile);
+    const making = await withProgress(host, 'bend orders', plan.parts.length, (onProgress) =>
+      makingOf(plan, shop, { sets, onProgress }),
+    );
+    return withPages(host, (onPages) => packetFiles(plan, making, { ...asked, onPages }, forms, spareFile));
   });
   if (written === null) return EXIT.unreadable;
   const { pages, files } = written;
@@ -161,6 +166,19 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if (json) host.out(`${JSON.stringify({ out, pages, files: paths }, null, 2)}\n`);
   else host.out(`${many(pages, 'page')} in ${paths.join(' and ')}.\n`);
   return EXIT.done;
+}
+
+/** A packet's pages, told as they are drawn. */
+async function withPages<T>(host: Host, work: (onPages: PagesSeen) => Promise<T>): Promise<T> {
+  let bar: ProgressBar | undefined;
+  try {
+    return await work(async (pages) => {
+      if (pages > FEW) bar = await host.progress?.('pages', pages);
+      return (page) => bar?.to(page);
+    });
+  } finally {
+    bar?.end();
+  }
 }
 
 /** How many sets, or a sentence about what cannot be. */

@@ -2,6 +2,7 @@ import type { JobContext, JobPlan } from '@tinwright/core';
 import type { Shop, ShopPlan } from '@tinwright/shop';
 import type { Host } from '../host/console.js';
 import type { ExitCode } from '../host/failure.js';
+import { withProgress } from '../host/with-progress.js';
 import { withText } from './open-text.js';
 
 /** Stands for the shop that comes with the program. */
@@ -37,6 +38,14 @@ export async function contextOf(shop: Shop | null): Promise<JobContext> {
 }
 
 /** The job as a shop makes it; null without a shop. */
-export async function plannedIn(plan: JobPlan, shop: Shop | null): Promise<ShopPlan | null> {
-  return shop === null ? null : (await import('@tinwright/shop')).planShop(plan, shop);
+export async function plannedIn(
+  plan: JobPlan,
+  shop: Shop | null,
+  host: Pick<Host, 'progress'> = {},
+): Promise<ShopPlan | null> {
+  if (shop === null) return null;
+  const { planShop } = await import('@tinwright/shop');
+  return withProgress(host, 'bend orders', plan.parts.length, (onProgress) =>
+    planShop(plan, shop, { onProgress }),
+  );
 }

@@ -41,6 +41,6 @@ export function slips(a: string, b: string): number {
 /** The tail of an error about a name: the nearest known one, if any is near, and the list of all. */
 export function suggestion(word: string, known: readonly string[]): string {
   const near = nearest(word, known);
-  const list = `Known: ${known.join(', ')}`;
+  const list = `Known: ${known.join(', ') || 'none'}`;
   return near === null ? list : `Did you mean "${near}"? ${list}`;
 }

@@ -88,8 +88,9 @@ function readParts(
 ): readonly JobPart[] {
   const { made, schemas } = given;
   const { unit: units } = schemas.kit;
-  const order = list.map((p) => String((p as { name?: unknown } | null)?.name ?? ''));
-  const [measured] = head === null ? [] : attempt(problems, () => measuredByPart(head.measured, order));
+  const order = list.map(textName);
+  const [measured] =
+    head === null ? [] : attempt(problems, () => measuredByPart(head.measured, order.filter(Boolean)));
   const known = new Map<string, readonly KnownSize[]>();
   const follows = new Map(list.map((raw, i) => [order[i] as string, followedParts(raw)]));
   return list.flatMap((raw, i): readonly JobPart[] => {
@@ -114,15 +115,18 @@ function readParts(
   });
 }
 
+/** What a part is called; '' where that is no text. */
+function textName(part: unknown): string {
+  const name = (part as { name?: unknown } | null)?.name;
+  return typeof name === 'string' ? name : '';
+}
+
 /** Problems of a part told whose they are, where the part has a name that can be printed. */
 export function named<P extends Pick<Problem, 'path'>>(problems: readonly P[], parts: unknown): readonly P[] {
   return problems.map((p) => {
     const [first, index] = p.path;
-    const name =
-      first === 'parts' && Array.isArray(parts)
-        ? (parts[index as number] as { name?: unknown } | null)?.name
-        : undefined;
-    return typeof name === 'string' && isName(name) ? { ...p, part: name } : p;
+    const name = first === 'parts' && Array.isArray(parts) ? textName(parts[index as number]) : '';
+    return isName(name) ? { ...p, part: name } : p;
   });
 }
 

@@ -3,6 +3,7 @@ import {
   DEFAULT_SHOP,
   jobOperations,
   type Operations,
+  type PlanShopOptions,
   planShop,
   type Sequence,
   type Shop,
@@ -27,14 +28,18 @@ const MOST = { given: 60, assumed: 24 } as const;
 
 /**
  * How a job is made in a shop: bend orders, operations, what to know. A shop is assumed where none is given.
- * @param sets how often the whole job is made
+ * @param options how often the whole job is made, and who hears how far it is
  */
-export function makingOf(plan: JobPlan, given: Shop | null, sets = 1): Making {
+export function makingOf(
+  plan: JobPlan,
+  given: Shop | null,
+  options: Pick<PlanShopOptions, 'sets' | 'onProgress'> = {},
+): Making {
   const shop = given ?? HAND_SHOP;
   const assumed = given === null;
   const most = MOST[assumed ? 'assumed' : 'given'];
   const parts = plan.parts.filter((p) => stepsOf(p) <= most);
-  const planned = planShop({ ...plan, parts }, shop, { sets });
+  const planned = planShop({ ...plan, parts }, shop, options);
   const sequences = new Map<string, Sequence>(planned.sequences.map((s) => [s.part, s]));
   const findings = parts.length === plan.parts.length ? planned.findings : jobFindings(plan, shop);
   return { shop, assumed, sequences, operations: jobOperations(plan, sequences), findings };

@@ -14,9 +14,15 @@ export const pending = ({ blocks, ...page }: Page): PendingPage => ({ ...page, d
 /** A page with what stands on it. */
 export const drawn = ({ draw, ...page }: PendingPage): Page => ({ ...page, blocks: draw() });
 
-/** Pages drawn one by one as they are asked for, as often as they are. */
-export const oneByOne = (pages: readonly PendingPage[]): Iterable<Page> => ({
+/** Pages drawn one by one as they are asked for, as often as they are; `seen` hears the number of each. */
+export const oneByOne = (
+  pages: readonly PendingPage[],
+  seen: (page: number) => void = () => undefined,
+): Iterable<Page> => ({
   *[Symbol.iterator]() {
-    for (const page of pages) yield drawn(page);
+    for (const [i, page] of pages.entries()) {
+      yield drawn(page);
+      seen(i + 1);
+    }
   },
 });
