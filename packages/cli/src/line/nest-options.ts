@@ -45,7 +45,7 @@ export const NEST_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   lead: { type: 'string', choices: ['line', 'arc', 'none'], default: 'line', describe: 'lead-ins of cuts' },
   'lead-length': { type: 'string', describe: 'their length; when left out 4 mm, for a laser 2 mm' },
   ties: { type: 'string', default: '0', describe: 'micro-joints that hold each part' },
-  'tie-width': { type: 'string', describe: 'width of each; 0.5 mm when left out' },
+  'tie-width': { type: 'string', describe: 'metal that each leaves; 0.5 mm when left out' },
   'common-cuts': {
     type: 'boolean',
     default: false,

@@ -8,7 +8,7 @@ export interface CutStyle {
   readonly lead: 'line' | 'arc' | 'none';
   /** Length of ways in; ways out take a third. Shorter where there is no room. */
   readonly leadLength: number;
-  /** Micro-joints an outline keeps, and how wide each is. */
+  /** Micro-joints an outline keeps, and how much metal each leaves between the ends of the cut. */
   readonly ties: number;
   readonly tieWidth: number;
   /** The nearest piece next where nobody says. */

@@ -43,7 +43,7 @@ export function cutSheet(sheet: NestedSheet, parts: readonly NestPart[], style: 
     const tied = (loop: Loop) => {
       if (raw.kind === 'hole') return [];
       const sides = segments(loop);
-      return tiesOf(common?.own(sides, at) ?? sides, style.ties, style.tieWidth);
+      return tiesOf(common?.own(sides, at) ?? sides, style.ties, style.tieWidth + style.kerf); // both ends of a gap are as round as the torch
     };
     if (left !== null) {
       const ties = tied(raw.path);

@@ -99,13 +99,13 @@ test.each<Partial<TableStyle>>([{}, { curves: 'arcs', unit: 'in', note: 'full' }
   },
 );
 
-test('micro-joints are gaps in the contours of parts, each as wide as was asked; holes are cut whole', () => {
+test('micro-joints are gaps in the contours of parts, each a kerf wider than the metal that was asked for; holes are cut whole', () => {
   const length = (text: string) =>
     (new Parser().parseSync(text) as unknown as { entities: readonly Cut[] }).entities
       .filter((e) => e.layer === 'CUT' && e.type === 'LINE')
       .reduce((sum, { vertices: [a, b] }) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0);
   const [whole, tied] = [dxf({ curves: 'arcs' }), dxf({ curves: 'arcs' }, 2)];
-  expect(length(whole) - length(tied)).toBeCloseTo(3 * 2 * 0.5, 4);
+  expect(length(whole) - length(tied)).toBeCloseTo(3 * 2 * (0.5 + 1.3), 4);
   const holes = (text: string) =>
     readDxf(text).entities.filter((e) => e.type === 'CIRCLE' || e.type === 'ARC').length;
   expect(holes(tied)).toBe(holes(whole));
