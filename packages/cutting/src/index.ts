@@ -12,6 +12,7 @@ export type { CutRemark } from './kerf/cut-findings.js';
 export { cutSheet, type SheetCuts } from './kerf/cut-sheet.js';
 export { offsetLoop } from './kerf/offset-loop.js';
 export type { PieceOrder } from './kerf/order.js';
+export type { TorchRates } from './kerf/torch-minutes.js';
 export { type TorchWork, torchWork } from './kerf/torch-work.js';
 export { type CutFlaw, verifyCuts } from './kerf/verify-cuts.js';
 export { type NestAsk, type NestPart, QUARTER_TURNS } from './nest/ask.js';

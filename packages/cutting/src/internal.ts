@@ -4,6 +4,7 @@ export { cuttingFinding } from './findings/cutting-findings.js';
 export { type LeftPieces, leftOutFinding } from './findings/left-out.js';
 export { LEAD_LENGTH } from './kerf/contour.js';
 export { cutFindings } from './kerf/cut-findings.js';
+export { torchMinutes } from './kerf/torch-minutes.js';
 export type { Bench } from './nest/fill.js';
 export { bestLayout, movesBudget } from './nest/find-nest.js';
 export { type PackedStrip, packStrip, type StripPart } from './nest/pack-strip.js';

@@ -41,19 +41,25 @@ test('a problem that knows its place keeps it', () => {
   expect(placedProblems(error, 'job.yaml', text)).toMatchObject([{ line: 7, column: 3 }]);
 });
 
+/** A host that keeps what is printed. */
+function listening(of: Pick<Host, 'colour' | 'debug'>) {
+  const said = { out: '', err: '' };
+  const host: Host = {
+    ...of,
+    out: (t) => {
+      said.out += t;
+    },
+    err: (t) => {
+      said.err += t;
+    },
+    stdin: async () => new Uint8Array(),
+  };
+  return { host, said };
+}
+
 describe('printing', () => {
   const printed = (json: boolean) => {
-    const said = { out: '', err: '' };
-    const host: Host = {
-      out: (t) => {
-        said.out += t;
-      },
-      err: (t) => {
-        said.err += t;
-      },
-      colour: true,
-      stdin: async () => new Uint8Array(),
-    };
+    const { host, said } = listening({ colour: true });
     const error = new JobError([problem(['units'], 'too wide', 'Use 5 mm'), problem([], 'no job')]);
     printProblems(host, placedProblems(error, 'job.yaml', text), json);
     return said;
@@ -84,18 +90,7 @@ describe('printing', () => {
 
 describe('a fault of the program', () => {
   const told = (error: unknown, json: boolean, debug: boolean) => {
-    const said = { out: '', err: '' };
-    const host: Host = {
-      out: (t) => {
-        said.out += t;
-      },
-      err: (t) => {
-        said.err += t;
-      },
-      colour: false,
-      debug,
-      stdin: async () => new Uint8Array(),
-    };
+    const { host, said } = listening({ colour: false, debug });
     return { exit: fault(host, json, error), ...said };
   };
   const error = new TypeError('x is not a function\nin the second line');

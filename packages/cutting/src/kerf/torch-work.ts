@@ -1,6 +1,7 @@
 import { type Segment, segments } from '@tinwright/core';
 import { distance, segmentLength } from '@tinwright/core/internal';
 import type { Contour } from './contour.js';
+import { type TorchRates, torchMinutes } from './torch-minutes.js';
 
 /** What a torch has to do. mm, minutes by rates */
 export interface TorchWork {
@@ -14,11 +15,8 @@ export interface TorchWork {
   readonly minutes: number;
 }
 
-/** Sum up cuts; a start in a cut counts as long as a pierce. @param rates mm a minute, seconds a pierce */
-export function torchWork(
-  contours: readonly Contour[],
-  rates: { readonly speed: number; readonly pierce: number },
-): TorchWork {
+/** Sum up cuts; a start in a cut counts as long as a pierce. */
+export function torchWork(contours: readonly Contour[], rates: TorchRates): TorchWork {
   const sum = (of: (c: Contour) => number) => contours.reduce((all, c) => all + of(c), 0);
   const far = (sides: readonly (Segment | null)[]) =>
     sides.reduce((all, s) => all + (s === null ? 0 : segmentLength(s)), 0);
@@ -31,6 +29,6 @@ export function torchWork(
   );
   const pierces = contours.filter((c) => c.runs === undefined).length;
   const starts = sum((c) => c.runs?.length ?? 0);
-  const minutes = length / rates.speed + ((pierces + starts) * rates.pierce) / 60;
+  const minutes = torchMinutes(length, pierces + starts, rates);
   return { length, spared, pierces, starts, minutes };
 }

@@ -1,5 +1,6 @@
 import { MM_PER_INCH, type Unit } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
+import { torchMinutes } from '@tinwright/cutting/internal';
 import { stringify } from 'csv-stringify/browser/esm/sync';
 import type { OutFile } from '../out-file.js';
 import type { CutWork } from './cut-list.js';
@@ -70,7 +71,7 @@ export function cutListCsv({ plans, parts, rates }: CutWork, unit: Unit): string
           stock.price === null ? '' : plainNumber(share * stock.price, 2),
           size(cutLength),
           pierces,
-          plainNumber(cutLength / rates.speed + (pierces * rates.pierce) / 60, 2),
+          plainNumber(torchMinutes(cutLength, pierces, rates), 2),
         ];
       }),
     ),

@@ -1,5 +1,6 @@
 import type { Finding, JobPlan, PartPlan } from '@tinwright/core';
 import type { ShearPlan, SheetPlan } from '@tinwright/cutting';
+import { torchMinutes } from '@tinwright/cutting/internal';
 import type { Rates } from '@tinwright/shop';
 import { type FastenerRow, fastenerRows } from './fastener-rows.js';
 
@@ -93,7 +94,7 @@ export function cutTotals({ plans, parts, fasteners, rates }: CutWork): CutTotal
     fasteners: joined,
     minutes: {
       shear: (strokes * rates.stroke + settings * rates.setting) / 60,
-      table: cutLength / rates.speed + (pierces * rates.pierce) / 60,
+      table: torchMinutes(cutLength, pierces, rates),
       joining: (joined * rates.fastener) / 60,
     },
   };
