@@ -22,6 +22,24 @@ export async function tinwrightReading(input: string | Uint8Array, ...argv: read
   return run(argv, { stdin: async () => new Uint8Array(Buffer.from(input)) });
 }
 
+/** The same where somebody watches how far it is: what was counted, of how many, and how far it was told last. */
+export async function tinwrightWatched(
+  ...argv: readonly string[]
+): Promise<Ran & { readonly watched: readonly (readonly [string, number, number])[] }> {
+  const watched: [string, number, number][] = [];
+  const ran = await run(argv, {
+    progress: async (what, total) => {
+      const seen: [string, number, number] = [what, total, 0];
+      watched.push(seen);
+      const to = (done: number) => {
+        seen[2] = done;
+      };
+      return { to, end: () => undefined };
+    },
+  });
+  return { ...ran, watched };
+}
+
 async function run(argv: readonly string[], host: Partial<Host>): Promise<Ran> {
   let [out, err] = ['', ''];
   const exit = await main(argv, {

@@ -7,8 +7,8 @@ import type { KnownCut } from './cut-list/cut-list.js';
 import type { Drawing } from './drawing.js';
 import type { DxfForm } from './dxf/write.js';
 import { manifestOf, manifestText, type PartFiles } from './manifest.js';
-import type { OutFile } from './out-file.js';
-import { pictureFiles, viewFiles } from './picture-files.js';
+import { type FileToMake, madeFile, type OutFile } from './out-file.js';
+import { picturesToMake, viewsToMake } from './picture-files.js';
 import { partDrawing, partDxf, partSvg } from './table/part-table.js';
 import { TABLE_STYLE, type TableStyle } from './table/style.js';
 import type { Writer } from './writer.js';
@@ -39,7 +39,7 @@ export interface Wanted {
  * @throws RangeError for a writer of one's own whose extension is taken
  */
 export function jobFiles(plan: JobPlan, wanted: Wanted): readonly OutFile[] {
-  return [...eachFile(plan, wanted)];
+  return filesToMake(plan, wanted).map(madeFile);
 }
 
 /**
@@ -48,29 +48,28 @@ export function jobFiles(plan: JobPlan, wanted: Wanted): readonly OutFile[] {
  * @throws as `jobFiles` does
  */
 export async function* streamJobFiles(plan: JobPlan, wanted: Wanted): AsyncGenerator<OutFile, void> {
-  for (const file of eachFile(plan, wanted)) {
-    yield file;
+  for (const file of filesToMake(plan, wanted)) {
+    yield madeFile(file);
     await breath();
   }
 }
 
-function* eachFile(plan: JobPlan, wanted: Wanted): Generator<OutFile, void> {
-  const paths: string[] = [];
-  for (const file of filesBeforeManifest(plan, wanted)) {
-    paths.push(file.path);
-    yield file;
-  }
-  yield manifestFile(plan, paths, wanted);
+/** The files of `jobFiles` before they are made. @throws as `jobFiles` does */
+export function filesToMake(plan: JobPlan, wanted: Wanted): readonly FileToMake[] {
+  const style = { ...TABLE_STYLE, ...wanted.style, form: wanted.dxf };
+  const files = [
+    ...cutsToMake(plan, style, checkedWriters(wanted.writers ?? [])),
+    ...(wanted.pictures ? picturesToMake(plan) : []),
+    ...(wanted.views ? viewsToMake(plan, wanted.dxf) : []),
+    ...asMade(wanted.cut ? cutListFiles(wanted.cut.work, plan.job.units) : []),
+    ...asMade(wanted.also ?? []),
+  ];
+  const paths = files.map((f) => f.path);
+  return [...files, { path: 'job.json', content: () => manifestOfSet(plan, paths, wanted) }];
 }
 
-function* filesBeforeManifest(plan: JobPlan, wanted: Wanted): Generator<OutFile, void> {
-  const style = { ...TABLE_STYLE, ...wanted.style, form: wanted.dxf };
-  yield* eachCutFile(plan, style, checkedWriters(wanted.writers ?? []));
-  if (wanted.pictures) yield* pictureFiles(plan);
-  if (wanted.views) yield* viewFiles(plan, wanted.dxf);
-  if (wanted.cut) yield* cutListFiles(wanted.cut.work, plan.job.units);
-  yield* wanted.also ?? [];
-}
+const asMade = (files: readonly OutFile[]): readonly FileToMake[] =>
+  files.map(({ path, content }) => ({ path, content: () => content }));
 
 /** The cut files of a job: a DXF and an SVG for every part, and what writers of one's own make of it. */
 export function cutFiles(
@@ -78,22 +77,25 @@ export function cutFiles(
   style: TableStyle,
   writers: readonly Writer<Drawing>[] = [],
 ): readonly OutFile[] {
-  return [...eachCutFile(plan, style, checkedWriters(writers))];
+  return cutsToMake(plan, style, checkedWriters(writers)).map(madeFile);
 }
 
-function* eachCutFile(
+const cutsToMake = (
   plan: JobPlan,
   style: TableStyle,
   writers: readonly Writer<Drawing>[],
-): Generator<OutFile, void> {
-  for (const p of plan.parts) {
+): readonly FileToMake[] =>
+  plan.parts.flatMap((p) => {
     const path = cutPath(p, style.names);
-    yield { path: `${path}.dxf`, content: partDxf(p, style) };
-    yield { path: `${path}.svg`, content: partSvg(p, style) };
-    for (const { extension, write } of writers)
-      yield { path: `${path}.${extension}`, content: write(partDrawing(p, style)) };
-  }
-}
+    return [
+      { path: `${path}.dxf`, content: () => partDxf(p, style) },
+      { path: `${path}.svg`, content: () => partSvg(p, style) },
+      ...writers.map(({ extension, write }) => ({
+        path: `${path}.${extension}`,
+        content: () => write(partDrawing(p, style)),
+      })),
+    ];
+  });
 
 function checkedWriters(writers: readonly Writer<Drawing>[]): readonly Writer<Drawing>[] {
   const all = ['dxf', 'svg', ...writers.map((w) => w.extension)];
@@ -105,26 +107,23 @@ function checkedWriters(writers: readonly Writer<Drawing>[]): readonly Writer<Dr
   return writers;
 }
 
-/** The manifest of a set of files; it stands last among them. */
-function manifestFile(
+/** The manifest of a set of files. */
+function manifestOfSet(
   plan: JobPlan,
   paths: readonly string[],
   { inShop, cut, style, language }: Wanted,
-): OutFile {
+): string {
   const files = (p: PartPlan): PartFiles => {
     const path = cutPath(p, style?.names ?? TABLE_STYLE.names);
     return { dxf: `${path}.dxf`, svg: `${path}.svg` };
   };
-  return {
-    path: 'job.json',
-    content: manifestText(
-      manifestOf(plan, files, paths, {
-        inShop: inShop ?? null,
-        cut: cut ?? null,
-        language: language ?? 'en',
-      }),
-    ),
-  };
+  return manifestText(
+    manifestOf(plan, files, paths, {
+      inShop: inShop ?? null,
+      cut: cut ?? null,
+      language: language ?? 'en',
+    }),
+  );
 }
 
 /** Where a part's cut files stand, without their extension: under its name, or one that says what to cut it from. */

@@ -21,7 +21,18 @@ export function stepFiles(
   }));
 }
 
-/** Step pictures of every part that can be bent, in the unit of the job. */
-export function jobStepFiles({ job, parts }: JobPlan, { sequences, shop }: ShopPlan): readonly OutFile[] {
-  return parts.flatMap((p, i) => stepFiles(p, sequences[i] as Sequence, shop, { dims: job.units }));
+/**
+ * Step pictures of every part that can be bent, in the unit of the job.
+ * @param onProgress hears how many parts are done, of how many
+ */
+export function jobStepFiles(
+  { job, parts }: JobPlan,
+  { sequences, shop }: ShopPlan,
+  { onProgress }: { readonly onProgress?: (done: number, of: number) => void } = {},
+): readonly OutFile[] {
+  return parts.flatMap((p, i) => {
+    const files = stepFiles(p, sequences[i] as Sequence, shop, { dims: job.units });
+    onProgress?.(i + 1, parts.length);
+    return files;
+  });
 }

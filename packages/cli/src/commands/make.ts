@@ -6,6 +6,7 @@ import type { ShopPlan } from '@tinwright/shop';
 import type { Language } from '@tinwright/words';
 import { type Host, paint, table } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
+import { withProgress } from '../host/with-progress.js';
 import {
   type AnyCommand,
   command,
@@ -99,18 +100,17 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const inShop = await plannedIn(plan, opened.shop, host);
   const cut = await cutKnown(host, { plan, shop: opened.shop, rack: options.rack, json });
   if (cut !== null && 'exit' in cut) return cut.exit;
-  const [{ allFindings }, { jobFiles }, { writeSet }] = await Promise.all([
+  const [{ allFindings, filesToMake, madeFile }, { writeSet }] = await Promise.all([
     import('@tinwright/files/internal'),
-    import('@tinwright/files'),
     import('../write/files.js'),
   ]);
   const findings = allFindings(plan, inShop, cut);
   const wrong = worst(findings) === 'error';
-  const also = steps && !(strict && wrong) ? await stepsOf(plan, inShop) : [];
-  const files =
+  const also = steps && !(strict && wrong) ? await stepsOf(plan, inShop, host) : [];
+  const toMake =
     strict && wrong
       ? []
-      : jobFiles(plan, {
+      : filesToMake(plan, {
           dxf,
           style: { ...asked.style, names: options['file-names'] },
           pictures,
@@ -120,6 +120,13 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
           language: lang,
           also,
         });
+  const files = await withProgress(host, 'files', toMake.length, (onProgress) =>
+    toMake.map((file, i) => {
+      const made = madeFile(file);
+      onProgress(i + 1);
+      return made;
+    }),
+  );
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
@@ -162,8 +169,12 @@ const rowsOf = (plan: JobPlan, { words, size }: Spoken, host: Host): readonly (r
   ]);
 
 /** A picture of every bend. Its package takes its time to load, so only here. */
-async function stepsOf(plan: JobPlan, inShop: ShopPlan | null): Promise<readonly OutFile[]> {
-  return inShop === null ? [] : (await import('@tinwright/paper')).jobStepFiles(plan, inShop);
+async function stepsOf(plan: JobPlan, inShop: ShopPlan | null, host: Host): Promise<readonly OutFile[]> {
+  if (inShop === null) return [];
+  const { jobStepFiles } = await import('@tinwright/paper');
+  return withProgress(host, 'parts with pictures of bends', plan.parts.length, (onProgress) =>
+    jobStepFiles(plan, inShop, { onProgress }),
+  );
 }
 
 /** The file that shows most: the assembled object, else the first part. */

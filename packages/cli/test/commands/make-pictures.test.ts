@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { CARRIER } from '../carrier.js';
-import { tinwright } from '../host.js';
+import { tinwright, tinwrightWatched } from '../host.js';
 import { stripJob } from '../jobs.js';
 import { below, jobFile, make } from '../place.js';
 
@@ -107,4 +107,24 @@ test('the help tells of both', async () => {
   const { out } = await tinwright('make', '--help');
   expect(out).toMatch(/--pictures\b/);
   expect(out).toMatch(/--views\b/);
+});
+
+test('a job of many parts tells how far orders, pictures of bends and files are', async () => {
+  const plate = { family: 'divider', length: 40, height: 20 };
+  const clip = { name: 'clip', family: 'bent-strip', width: 20, legs: [12, 12], angles: [90] };
+  const job = {
+    units: 'mm',
+    stock: { material: 'mild-steel', thickness: 1 },
+    parts: [...Array.from({ length: 20 }, (_, i) => ({ name: `plate-${i}`, ...plate })), clip],
+  };
+  const file = await jobFile(JSON.stringify(job));
+  const { exit, watched } = await tinwrightWatched(
+    ...['make', file, '--out', join(dirname(file), 'out'), '--pictures', '--steps'],
+  );
+  expect(exit).toBe(0);
+  expect(watched).toEqual([
+    ['bend orders', 21, 21],
+    ['parts with pictures of bends', 21, 21],
+    ['files', 87, 87], // for each DXF, SVG, picture and model; a step, the cut list and the manifest
+  ]);
 });
