@@ -45,6 +45,21 @@ export function bodyOf(
   return { pieces, about };
 }
 
+/** How far apart corners of a body are at most, the box round it taken, and where the hindmost lies. mm */
+export function reachOf({ pieces }: PosedBody): { readonly size: number; readonly rear: number } {
+  const ends = (least: (s: Shape) => number, most: (s: Shape) => number) =>
+    [Math.min(...pieces.map((p) => least(p.shape))), Math.max(...pieces.map((p) => most(p.shape)))] as const;
+  const [x0, x1] = ends(
+    (s) => s.x0,
+    (s) => s.x1,
+  );
+  const [z0, z1] = ends(
+    (s) => s.z0,
+    (s) => s.z1,
+  );
+  return { size: pieces.length === 0 ? 0 : Math.hypot(x1 - x0, z1 - z0), rear: x0 };
+}
+
 /** A body at one tilt after another, in steps of so many radians; each is turned once. */
 export function turnsOf({ pieces, about }: PosedBody, step: number): (tilt: number) => readonly Piece[] {
   const known = new Map<number, readonly Piece[]>();

@@ -1,6 +1,6 @@
-/** Poses of a lattice that were come to: a bit each, a plane of them for every tilt that is. */
+/** Poses of a lattice that were come to: a bit each, a row of them for every tilt and place across that is. */
 export class Poses {
-  readonly #planes: (Int32Array | undefined)[] = [];
+  readonly #planes: (Int32Array | undefined)[][] = [];
   readonly #far: number;
   readonly #side: number;
   readonly #tilts: number;
@@ -14,16 +14,18 @@ export class Poses {
 
   /** True for one that was not there before. */
   add(x: number, z: number, tilt: number): boolean {
-    const plane = this.#planeOf(tilt);
-    const at = (x + this.#far) * this.#side + z + this.#far;
-    const word = plane[at >> 5] as number;
+    const row = this.#rowOf(x, tilt);
+    const at = z + this.#far;
+    const word = row[at >> 5] as number;
     const bit = 1 << (at & 31);
-    plane[at >> 5] = word | bit;
+    row[at >> 5] = word | bit;
     return (word & bit) === 0;
   }
 
-  #planeOf(tilt: number): Int32Array {
-    this.#planes[tilt + this.#tilts] ??= new Int32Array((this.#side * this.#side + 31) >> 5);
-    return this.#planes[tilt + this.#tilts] as Int32Array;
+  #rowOf(x: number, tilt: number): Int32Array {
+    this.#planes[tilt + this.#tilts] ??= [];
+    const plane = this.#planes[tilt + this.#tilts] as (Int32Array | undefined)[];
+    plane[x + this.#far] ??= new Int32Array((this.#side + 31) >> 5);
+    return plane[x + this.#far] as Int32Array;
   }
 }

@@ -1,5 +1,5 @@
 import type { Convex } from './polygon.js';
-import { bodyOf, freeAt, type PosedBody, turnsOf } from './posed.js';
+import { bodyOf, freeAt, type PosedBody, reachOf, turnsOf } from './posed.js';
 import { Poses } from './poses.js';
 
 /** A body that moves in its section among still ones. mm */
@@ -18,7 +18,7 @@ const FINE = { step: 1, tilt: 1 } as const;
 type Lattice = typeof COARSE | typeof FINE;
 
 const MOST_TILT = 100; // degrees either way
-const FAR = 500; // mm
+const FAR = 500; // mm that any body is moved to every side, if need be
 const MOST_LOOKED = 40_000; // poses
 
 /**
@@ -32,8 +32,12 @@ export function hasWayOut(room: SweepRoom): boolean {
 }
 
 function over(body: PosedBody, room: SweepRoom, { step, tilt: turn }: Lattice): boolean {
-  const seen = new Poses(Math.ceil(FAR / step), Math.ceil(MOST_TILT / turn));
-  const down = Math.min(room.down, FAR);
+  // all of a body is out once it was moved by its own extent, and by how far behind the way out it lies
+  const { size, rear } = reachOf(body);
+  const far = Math.max(FAR, size + Math.max(0, room.past - rear));
+  const seen = new Poses(Math.ceil(far / step), Math.ceil(MOST_TILT / turn));
+  const down = Math.min(room.down, far);
+  const hindmost = room.past - far - size;
   /** Poses that were come to, in threes, and how many moves each has tried. */
   const poses: number[] = [];
   const tried: number[] = [];
@@ -47,7 +51,7 @@ function over(body: PosedBody, room: SweepRoom, { step, tilt: turn }: Lattice): 
     const least = freeAt(turned(tilt), x * step, z * step);
     if (Number.isNaN(least)) return -1;
     if (least > room.past) return Infinity;
-    const rank = Math.max(0, Math.round(least + 1000));
+    const rank = Math.max(0, Math.round(least - hindmost));
     ranks[rank] ??= [];
     (ranks[rank] as number[]).push(tried.length);
     poses.push(x, z, tilt);
@@ -63,7 +67,7 @@ function over(body: PosedBody, room: SweepRoom, { step, tilt: turn }: Lattice): 
       const [dx, dz, dt] = MOVES[tried[at] as number] as (typeof MOVES)[number];
       tried[at] = (tried[at] as number) + 1;
       const [nx, nz, nt] = [x + dx, z + dz, tilt + dt];
-      if (nz * step < -down || nz * step > FAR || Math.abs(nx * step) > FAR) continue;
+      if (nz * step < -down || nz * step > far || Math.abs(nx * step) > far) continue;
       if (Math.abs(nt * turn) > MOST_TILT) continue;
       const there = push(nx, nz, nt);
       if (there === Infinity) return true;

@@ -46,10 +46,10 @@ test('a channel slides out along the line', () => {
 
 describe('an L with one leg up, drawn round a thin foot: goes where the foot is no longer than 2 (g - 0.41 T)', () => {
   // worst at 45 degrees; derived. g: from the underside of the lifted foot to the bed
-  const goes = (foot: number, g: number) => {
-    const [base, leg] = [rectangle(-120, -1, 0, 0), rectangle(-120, -1, -119, 150)];
+  const goes = (foot: number, g: number, deep = 120) => {
+    const [base, leg] = [rectangle(-deep, -1, 0, 0), rectangle(-deep, -1, 1 - deep, 150)];
     const upright = rectangle(-foot - 1, 0.7, -foot, 600);
-    const still = [rectangle(-foot - 1, 0, -1, 0.7), upright, rectangle(-400, -g - 400, 400, -g)];
+    const still = [rectangle(-foot - 1, 0, -1, 0.7), upright, rectangle(-2 * deep - 200, -g - 400, 400, -g)];
     return hasWayOut({
       body: [base, leg].map((piece) => ({ piece, against: still })),
       past: -1,
@@ -60,5 +60,9 @@ describe('an L with one leg up, drawn round a thin foot: goes where the foot is 
     const most = 2 * (g - 0.41);
     expect(goes(most - 8, g)).toBe(true);
     expect(goes(most + 4, g)).toBe(false);
+  });
+
+  test.each([600, 1400])('%d mm deep it goes as far as it is deep', (deep) => {
+    expect(goes(50, 32, deep)).toBe(true);
   });
 });
