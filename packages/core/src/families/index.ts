@@ -19,7 +19,7 @@ import { shelf } from './shelf/build.js';
 import { toteEnd } from './tote-end/build.js';
 import { tray } from './tray/build.js';
 
-/** The built-in families, in the order help shows them. A new family is its folder and its two lines here. */
+/** The built-in families, in the order help shows them. A new family is its folder, its two lines here and one in the door. */
 export const FAMILIES = /* @__PURE__ */ frozen([
   hemmedChannel,
   gussetEnd,

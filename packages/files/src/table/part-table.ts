@@ -13,7 +13,10 @@ import { tableFlat } from './table-flat.js';
 export type TablePart = Pick<PartPlan, 'flat' | 'name'> & Partial<Pick<PartPlan, 'quantity' | 'material'>>;
 
 /** The drawing of a part as a table wants it, in mm and with loops. */
-export function partDrawing({ flat, name, quantity, material }: TablePart, style: TableStyle): Drawing {
+export function partDrawing(
+  { flat, name, quantity, material }: TablePart,
+  style: TableStyle = TABLE_STYLE,
+): Drawing {
   const full = style.note === 'full' && quantity !== undefined && material !== undefined;
   const more = full ? [`${quantity} x`, `${material.name} T ${plainNumber(flat.thickness, 2)}`] : [];
   // R12 has no units, so there a line of the note says them
