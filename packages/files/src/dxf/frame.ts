@@ -46,9 +46,9 @@ function dictionary(handle: string, owner: string, entries: readonly (readonly [
 
 const zeros = (...codes: readonly number[]): string => codes.map((code) => tag(code, 0)).join('');
 
-/** A layout that prints its space as it is, on A3. */
-function layout(name: string, handle: string, record: string, { min, max }: Box): string {
-  return [
+/** How a layout prints its space: as it is, on A3. */
+const printed = (name: string, handle: string): string =>
+  [
     tag(0, 'LAYOUT'),
     object(handle, HANDLE.layouts),
     tags([100, 'AcDbPlotSettings'], [1, ''], [2, ''], [4, ''], [6, '']),
@@ -59,17 +59,20 @@ function layout(name: string, handle: string, record: string, { min, max }: Box)
     tags([75, 16], [147, 1]),
     zeros(148, 149),
     tags([100, 'AcDbLayout'], [1, name], [70, 1], [71, name === 'Model' ? 0 : 1]),
+  ].join('');
+
+/** What of its space a layout shows. */
+const shown = (record: string, { min, max }: Box): string =>
+  [
     tags([10, min[0]], [20, min[1]], [11, max[0]], [21, max[1]]),
     point([0, 0], 12),
     point(min, 14),
     point(max, 15),
-    tag(146, 0),
-    point([0, 0], 13),
-    point([1, 0], 16),
-    point([0, 1], 17),
-    tags([76, 0], [330, record]),
+    AXES,
+    tag(330, record),
   ].join('');
-}
+
+const AXES = [tag(146, 0), point([0, 0], 13), point([1, 0], 16), point([0, 1], 17), tag(76, 0)].join('');
 
 /** Dictionaries, the same in every file, as are the layout of the paper and what stands behind it. */
 const DICTIONARIES =
@@ -84,8 +87,11 @@ const DICTIONARIES =
     ['Model', HANDLE.modelLayout],
   ]);
 
+const MODEL = printed('Model', HANDLE.modelLayout);
+
 const PAPER = [
-  layout('Layout1', HANDLE.paperLayout, HANDLE.paper, { min: [0, 0], max: [420, 297] }),
+  printed('Layout1', HANDLE.paperLayout),
+  shown(HANDLE.paper, { min: [0, 0], max: [420, 297] }),
   tag(0, 'ACDBDICTIONARYWDFLT'),
   object(HANDLE.plotStyles, HANDLE.root),
   tags([100, 'AcDbDictionary'], [281, 1], [3, 'Normal'], [350, HANDLE.plotStyle]),
@@ -96,4 +102,4 @@ const PAPER = [
 
 /** Dictionaries and layouts. @param box of what is drawn */
 export const objects = (box: Box): string =>
-  section('OBJECTS', DICTIONARIES + layout('Model', HANDLE.modelLayout, HANDLE.model, box) + PAPER);
+  section('OBJECTS', DICTIONARIES + MODEL + shown(HANDLE.model, box) + PAPER);

@@ -52,9 +52,11 @@ function header({ box, unit }: Drawing, entities: number): string {
   ].join('');
 }
 
+const IN_MODEL = tags([330, HANDLE.model], [100, 'AcDbEntity']);
+
 function entity(layer: string, shape: Shape, handle: string): string {
   const start = (kind: string, type: string) =>
-    tags([0, kind], [5, handle], [330, HANDLE.model], [100, 'AcDbEntity'], [8, layer], [100, type]);
+    tag(0, kind) + tag(5, handle) + IN_MODEL + tag(8, layer) + tag(100, type);
   switch (shape.kind) {
     case 'line':
       return start('LINE', 'AcDbLine') + point(shape.from) + point(shape.to, 11);

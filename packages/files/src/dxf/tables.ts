@@ -41,14 +41,23 @@ const table = (name: string, handle: string, rows: readonly string[]): string =>
     tag(0, 'ENDTAB'),
   ].join('');
 
+const WINDOW =
+  tags([100, 'AcDbViewportTableRecord'], [2, '*Active'], [70, 0]) + tags([10, 0], [20, 0], [11, 1], [21, 1]);
+const GRID =
+  tags([13, 0], [23, 0], [14, 10], [24, 10], [15, 10], [25, 10], [16, 0], [26, 0], [36, 1]) +
+  tags([17, 0], [27, 0], [37, 0]);
+const LENS =
+  tags([42, 50], [43, 0], [44, 0], [50, 0], [51, 0], [71, 0], [72, 100], [73, 1], [74, 3]) +
+  tags([75, 0], [76, 0], [77, 0], [78, 0]);
+
 /** The view a reader opens with: the whole drawing. */
 const viewport = ([width, height]: readonly [number, number]): string =>
   [
-    tags([100, 'AcDbViewportTableRecord'], [2, '*Active'], [70, 0]),
-    tags([10, 0], [20, 0], [11, 1], [21, 1], [12, width / 2], [22, height / 2]),
-    tags([13, 0], [23, 0], [14, 10], [24, 10], [15, 10], [25, 10], [16, 0], [26, 0], [36, 1]),
-    tags([17, 0], [27, 0], [37, 0], [40, height], [41, width / height], [42, 50], [43, 0], [44, 0]),
-    tags([50, 0], [51, 0], [71, 0], [72, 100], [73, 1], [74, 3], [75, 0], [76, 0], [77, 0], [78, 0]),
+    WINDOW,
+    tags([12, width / 2], [22, height / 2]),
+    GRID,
+    tags([40, height], [41, width / height]),
+    LENS,
   ].join('');
 
 const linetype = (name: string, words: string, dashes: readonly number[]): string =>

@@ -7,7 +7,11 @@ type Tag = readonly [code: number, value: string | number];
 export const tag = (code: number, value: string | number): string => `${code}\r\n${value}\r\n`;
 
 /** The text of groups one after another. */
-export const tags = (...all: readonly Tag[]): string => all.map(([code, value]) => tag(code, value)).join('');
+export function tags(...all: readonly Tag[]): string {
+  let text = '';
+  for (const [code, value] of all) text += tag(code, value);
+  return text;
+}
 
 /** A named section. */
 export const section = (name: string, inside: string): string =>
