@@ -5,6 +5,7 @@ import type { Check } from '../checks/check.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
 import { fail, JobError, worded } from '../errors/problem.js';
+import { unfoldMarks } from '../fold/flat/unfold.js';
 import { verifyFlat } from '../fold/flat/verify-flat.js';
 import { form } from '../fold/formed/form.js';
 import type { Unit } from '../units/length.js';
@@ -111,7 +112,14 @@ function* withFasteners(
   if (marks.length === 0) return plan;
   const part = withMarks(plan.part, marks);
   const stood = plan.stands.part === plan.part ? part : withMarks(plan.stands.part, marks);
-  // no panel moves for a mark: only a pattern with new holes has to be looked at again
-  const same = verify === 'none' || marks.every((m) => m.hole === null);
-  return yield* finished(plan, part, { part: stood, formed: form(stood) }, same ? () => [] : verifyFlat);
+  // no panel moves for a mark: only a pattern with new holes has to be made and looked at again
+  if (marks.every((m) => m.hole === null && m.opening === undefined))
+    return {
+      ...plan,
+      part,
+      flat: unfoldMarks(plan.flat, part),
+      stands: { part: stood, formed: plan.stands.formed },
+    };
+  const stands = { part: stood, formed: form(stood) };
+  return yield* finished(plan, part, stands, verify === 'none' ? () => [] : verifyFlat);
 }

@@ -52,12 +52,10 @@ export function unfold(part: Part): FlatPattern {
   const outline = outlineOf(laid[0] as Laid, reliefs);
   const holes: Loop[] = [];
   const bends: FlatBend[] = [];
-  const marks: FlatMark[] = [];
   const scribes: Line[] = [];
   for (const { panel, frame, hung } of laid) {
     for (const loop of openingsOf(panel)) holes.push(placeLoop(frame, loop));
     if (hung !== null) bends.push(flatBend(panel, frames, hung, reliefs));
-    for (const m of panel.marks) marks.push({ ...m, at: place(frame, m.at), panel: panel.id });
     for (const [a, b] of panel.scribes) scribes.push([place(frame, a), place(frame, b)]);
   }
   return {
@@ -65,7 +63,7 @@ export function unfold(part: Part): FlatPattern {
     outline,
     holes,
     bends,
-    marks,
+    marks: laid.flatMap(({ panel, frame }) => marksOn(panel, frame)),
     // what is folded on a panel's edge may take a corner that a line ran to
     scribes: scribes.length === 0 ? [] : onMetal(scribes, outline),
     panels: laid.map(({ panel: { id, shape }, frame }) => ({
@@ -78,6 +76,15 @@ export function unfold(part: Part): FlatPattern {
     cutLength: loopLength(outline) + holes.reduce((sum, h) => sum + loopLength(h), 0),
   };
 }
+
+/** The pattern of a part that got no more than marks since it was unfolded: nothing else of it changes. */
+export function unfoldMarks(flat: FlatPattern, { panels }: Part): FlatPattern {
+  const frames = new Map(flat.panels.map((p) => [p.id, p.frame]));
+  return { ...flat, marks: panels.flatMap((p) => marksOn(p, frames.get(p.id) as Frame)) };
+}
+
+const marksOn = ({ id, marks }: PartPanel, frame: Frame): readonly FlatMark[] =>
+  marks.map((m) => ({ ...m, at: place(frame, m.at), panel: id }));
 
 function onMetal(lines: readonly Line[], outline: Loop): readonly Line[] {
   const edges = segments(outline);

@@ -94,11 +94,15 @@ function panelReach({ shape, pose, thickness: own }: FormedPanel, thickness: num
 function bendReach(b: FormedBend, reach: Reach): void {
   const end = { phi: b.sweep, cos: Math.cos(b.sweep), sin: Math.sin(b.sweep) };
   for (const axis of AXES) {
-    const [x, y, z] = [b.frame.x[axis], b.frame.y[axis], b.frame.z[axis]];
+    const x = b.frame.x[axis];
+    const y = b.frame.y[axis];
+    const z = b.frame.z[axis];
     const origin = b.frame.origin[axis];
     const ring = { axis, origin, x, y, z, tall: Math.sqrt(y * y + z * z), tilt: Math.atan2(z, y), end };
-    for (const ends of [b.low, b.high])
-      for (const radius of [b.insideRadius, b.outsideRadius]) edgeReach(ring, ends, radius, reach);
+    edgeReach(ring, b.low, b.insideRadius, reach);
+    edgeReach(ring, b.low, b.outsideRadius, reach);
+    edgeReach(ring, b.high, b.insideRadius, reach);
+    edgeReach(ring, b.high, b.outsideRadius, reach);
   }
 }
 
@@ -129,11 +133,13 @@ function edgeReach(ring: Ring, ends: readonly [number, number], radius: number, 
   see(reach, axis, start + slope * end.phi + radius * (y * end.cos + z * end.sin));
   if (size < 1e-12) return;
   const lean = slope === 0 ? 0 : Math.asin(slope / size); // no number where the edge has no such place
-  for (const turn of [tilt + lean, tilt + Math.PI - lean]) {
+  const peak = (turn: number) => {
     const phi = turn < 0 ? turn + FULL : turn % FULL;
     if (phi <= end.phi)
       see(reach, axis, start + slope * phi + radius * (y * Math.cos(phi) + z * Math.sin(phi)));
-  }
+  };
+  peak(tilt + lean);
+  peak(tilt + Math.PI - lean);
 }
 
 const FULL = 2 * Math.PI;

@@ -94,11 +94,12 @@ function pushUnit(list: number[], x: number, y: number, z: number): void {
 function boxOf(corners: Vectors): Box3 {
   const min: [number, number, number] = [Infinity, Infinity, Infinity];
   const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
-  corners.forEach((value, i) => {
+  for (let i = 0; i < corners.length; i++) {
     const axis = (i % 3) as 0 | 1 | 2;
+    const value = corners[i] as number;
     if (value < min[axis]) min[axis] = value;
     if (value > max[axis]) max[axis] = value;
-  });
+  }
   return { min, max };
 }
 
