@@ -1,10 +1,15 @@
-import { JobError } from '../errors/problem.js';
+import { RULE_KINDS } from '../bending/kinds.js';
+import { JobError, type Problem } from '../errors/problem.js';
 import type { AnyFamily } from '../families/family.js';
+import { paramKit } from '../schema/kit.js';
 import type { Unit } from '../units/length.js';
 import { atOnce } from '../units/pieces.js';
 import type { BendingInput, ParamsInput, StockInput } from './input.js';
+import { jobPart } from './job-part.js';
+import { parsed } from './parsed.js';
+import { type BendingData, type PartData, partSchema, partSchemas, type StockData } from './part-schema.js';
 import { type PartPlan, plannedParts } from './plan-parts.js';
-import { readerOf } from './reader.js';
+import { BUILT_IN } from './sheet.js';
 
 /** The sheet of a part without a job, and the unit of lengths that do not carry their own, mm by default. */
 export type PartSheet = StockInput & { readonly units?: Unit; readonly bending?: BendingInput };
@@ -18,18 +23,24 @@ export type PartSheet = StockInput & { readonly units?: Unit; readonly bending?:
 export function makePart<F extends AnyFamily>(
   family: F,
   params: ParamsInput<F>,
-  { units = 'mm', bending, ...stock }: PartSheet,
+  { units: asked, bending, ...stock }: PartSheet,
 ): PartPlan {
-  const part = { ...params, name: 'part', family: family.name };
-  const head = bending === undefined ? { units, stock } : { units, stock, bending };
+  const units = asked === 'in' ? 'in' : 'mm';
+  const kit = paramKit(units);
+  const schemas = partSchemas(kit, RULE_KINDS);
+  const problems: Problem[] = [];
+  const head = {
+    stock: parsed(schemas.stock, stock, ['stock'], problems) as StockData,
+    bending: (bending && parsed(schemas.bending, bending, ['bending'], problems)) as BendingData | undefined,
+  };
+  const given = { ...params, name: 'part', family: family.name };
+  const read = parsed(partSchema(kit, family, schemas), given, [], problems) as PartData;
+  if (problems.length > 0) throw new JobError(problems);
+  const part = jobPart(read, family, { ...head, cutBy: null, strips: [], tables: BUILT_IN }, []);
   try {
-    const job = readerOf([family])({ ...head, parts: [part] });
-    return atOnce(plannedParts(job, {}))[0] as PartPlan;
+    return atOnce(plannedParts({ parts: [part], units }, {}))[0] as PartPlan;
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
-    throw new JobError(error.problems.map(({ part: _, ...p }) => ({ ...p, path: withoutPart(p.path) })));
+    throw new JobError(error.problems.map(({ part: _, ...problem }) => problem));
   }
 }
-
-const withoutPart = (path: JobError['problems'][number]['path']) =>
-  path[0] === 'parts' ? path.slice(2) : path;

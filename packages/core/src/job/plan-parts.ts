@@ -44,7 +44,7 @@ const MOST_ADVISED = 20; // parts with problems that sizes are searched for: eac
 
 /** Every part of a job built, seen both ways and verified. @throws JobError with every part that cannot exist, and why */
 export function* plannedParts(
-  { parts: jobParts, units }: Job,
+  { parts: jobParts, units }: Pick<Job, 'parts' | 'units'>,
   { verify = 'all', signal, onProgress }: PlanPartsOptions,
 ): Pieces<readonly PartPlan[]> {
   const problems: Problem[] = [];

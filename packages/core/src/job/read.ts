@@ -1,23 +1,21 @@
-import type * as z from 'zod/mini';
 import type { StripBend } from '../bending/strip-bend.js';
-import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
-import { PART_KEYS } from '../families/common.js';
+import { JobError, type Path, type Problem, worded } from '../errors/problem.js';
 import type { AnyFamily } from '../families/family.js';
-import { problemsOf } from '../schema/problems.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { cutByOf, type UsualCut } from './cut-by.js';
 import type { Job, JobPart } from './job.js';
+import { jobPart } from './job-part.js';
 import { jointsOf, jointTwins } from './joints.js';
 import { asMade as asMadeParams, type MeasuredSize, measuredByPart, unreadSize } from './measured.js';
 import { isName } from './name.js';
+import { parsed } from './parsed.js';
+import type { PartData } from './part-schema.js';
 import { partTwins } from './part-twins.js';
-import { type BendingData, type JobData, type JobSchemas, MOST_PARTS, type PartData } from './schema.js';
-import { jobRack, sheetOf } from './sheet.js';
+import { jobRack } from './rack.js';
+import { type JobData, type JobSchemas, MOST_PARTS } from './schema.js';
 import { followedParts, followedSizes, type KnownSize, resolved, sizesOf } from './sizes.js';
 import type { Tables } from './tables.js';
-
-const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
 
 /** What a job is read with beside its families. */
 export interface JobContext {
@@ -38,7 +36,7 @@ export interface JobContext {
 export function read(data: unknown, given: ReadWith): Job {
   const problems: Problem[] = [];
   const { kit, envelope } = given.schemas;
-  const head = parse(envelope, data, [], problems) as JobData | null;
+  const head = parsed(envelope, data, [], problems) as JobData | null;
   const list = (data as { parts?: unknown } | null)?.parts;
   const parts = readParts(
     Array.isArray(list) && list.length <= MOST_PARTS ? list : [],
@@ -86,8 +84,9 @@ function readParts(
   given: ReadWith,
   problems: Problem[],
 ): readonly JobPart[] {
-  const { made, schemas } = given;
+  const { made, schemas, families, strips, tables } = given;
   const { unit: units } = schemas.kit;
+  const cutBy = cutByOf(head?.cutBy, given.usualCut);
   const order = list.map(textName);
   const [measured] =
     head === null ? [] : attempt(problems, () => measuredByPart(head.measured, order.filter(Boolean)));
@@ -106,10 +105,15 @@ function readParts(
     const [plain] = attempt(problems, () => resolved(raw, path, name, { known, order, follows, units }));
     if (plain === undefined) return [];
     const schema = schemas.part((plain as { family?: unknown } | null)?.family);
-    const part = parse(schema, plain, path, problems) as PartData | null;
+    const part = parsed(schema, plain, path, problems) as PartData | null;
     if (part === null || head === null) return [];
     return attempt(problems, () => {
-      const read = jobPart(part, head, i, given);
+      const read = jobPart(
+        part,
+        families.find((f) => f.name === part.family) as AnyFamily,
+        { ...head, cutBy, strips, tables },
+        path,
+      );
       return keep({ ...read, follows: followedSizes(raw, read.params, known) });
     });
   });
@@ -132,13 +136,6 @@ export function named<P extends Pick<Problem, 'path'>>(problems: readonly P[], p
 
 const keyOf = ({ code, message, path }: Problem) => [code, message, ...path].join('\n');
 
-function parse(schema: z.ZodMiniType, data: unknown, path: Path, problems: Problem[]): unknown {
-  const read = schema.safeParse(data);
-  if (read.success) return read.data;
-  for (const p of problemsOf(read.error.issues, data)) problems.push({ ...p, path: [...path, ...p.path] });
-  return null;
-}
-
 /** The result in a list, or an empty list and the problems kept. */
 function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
   try {
@@ -148,32 +145,6 @@ function attempt<T>(problems: Problem[], work: () => T): readonly T[] {
     problems.push(...error.problems);
     return [];
   }
-}
-
-function jobPart(part: PartData, job: JobData, i: number, given: ReadWith): JobPart {
-  const { families, strips, tables } = given;
-  const path: Path = ['parts', i];
-  const family = families.find((f) => f.name === part.family) as AnyFamily;
-  const { stock, stockPath } = part.stock
-    ? { stock: part.stock, stockPath: [...path, 'stock'] }
-    : { stock: job.stock, stockPath: ['stock'] };
-  if (stock === undefined)
-    throw new JobError([
-      {
-        code: 'stock-missing',
-        path,
-        message: 'there is no stock for this part',
-        fix: 'Give stock: with a material and a thickness, for the job or for the part',
-      },
-    ]);
-  const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
-  const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, strips, tables));
-  const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
-  const { name, quantity, note, grain } = part;
-  const bendingPath = part.bending === undefined ? ['bending'] : [...path, 'bending'];
-  const cutBy = cutByOf(job.cutBy, given.usualCut);
-  const read = { name, family, params, quantity, note, grain, cutBy, material, sheet, path, bendingPath };
-  return { ...read, asMade: params, follows: [], measured: [], made: false };
 }
 
 /** The part with what was measured on it. @throws JobError for sizes it does not have or cannot have */

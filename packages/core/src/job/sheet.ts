@@ -1,19 +1,25 @@
 import type { RuleKind } from '../bending/kind.js';
+import { RULE_KINDS } from '../bending/kinds.js';
 import type { StripBend } from '../bending/strip-bend.js';
-import { fail, within } from '../errors/problem.js';
+import { fail } from '../errors/problem.js';
 import type { Sheet } from '../fold/draft/tree.js';
 import { gaugedThickness } from '../schema/gauge.js';
-import type { MetalRow, RackRows } from '../schema/rack-rows.js';
-import type { Material } from '../stock/materials.js';
+import { MATERIALS, type Material } from '../stock/materials.js';
 import { withMethods } from '../units/with-methods.js';
-import type { BendingData, JobStockData, StockData } from './schema.js';
-import { type Tables, tablesWith } from './tables.js';
+import type { BendingData, StockData } from './part-schema.js';
+import type { Tables } from './tables.js';
 
 /** What a part is made from. */
 export interface SheetMetal {
   readonly material: Material;
   readonly sheet: Sheet;
 }
+
+/** Materials and bend rules that stock and bending may name. */
+export type MetalTables = Pick<Tables, 'materials' | 'rules'>;
+
+/** Those that are there without a shop or rows of one's own. */
+export const BUILT_IN: MetalTables = { materials: MATERIALS, rules: RULE_KINDS };
 
 /**
  * Material and sheet as a job names them; the inside radius is one thickness when not given. Only for data that went
@@ -25,7 +31,7 @@ export function sheetOf(
   stock: StockData,
   bending: BendingData,
   strips: readonly StripBend[],
-  { materials, rules }: Tables = tablesWith(),
+  { materials, rules }: MetalTables = BUILT_IN,
 ): SheetMetal {
   const material = materials.find((m) => m.name === stock.material) as Material;
   const thickness = thicknessOf(stock, material);
@@ -39,25 +45,11 @@ export function sheetOf(
   };
 }
 
-/** Sheets and offcuts of a job, of its own metal where a row names none; null where it names no sheets or offcuts. */
-export function jobRack(stock: JobStockData, { materials }: Tables): RackRows | null {
-  const { sheets, offcuts, trim, kerf, leastOffcut } = stock;
-  if (sheets.length === 0 && offcuts.length === 0) return null;
-  const material = materials.find((m) => m.name === stock.material) as Material;
-  const thick = () => within(['stock'], () => thicknessOf(stock, material));
-  const ofJob = <R extends MetalRow>(row: R): R => ({
-    ...row,
-    material: row.material ?? stock.material,
-    thickness: row.thickness ?? thick(),
-  });
-  return { sheets: sheets.map(ofJob), offcuts: offcuts.map(ofJob), trim, kerf, leastOffcut };
-}
-
 /**
  * Thickness of the stock, mm: given, or from a gauge in the material's system.
  * @throws JobError when there is none, both, a gauge without a system, or one the system does not have
  */
-function thicknessOf({ thickness, gauge }: StockData, material: Material): number {
+export function thicknessOf({ thickness, gauge }: StockData, material: Material): number {
   if (thickness !== undefined && gauge !== undefined)
     return fail('thickness-twice', ['gauge'], 'thickness and gauge given', 'Give one of the two');
   if (thickness !== undefined) return thickness;
