@@ -63,7 +63,6 @@ export type {
   Reason,
   Sequence,
   ToolGroup,
-  Touches,
 } from './sequence/answer/plan.js';
 export {
   type PlanSequenceOptions,
@@ -71,6 +70,7 @@ export {
   planSequenceAsync,
 } from './sequence/answer/plan-sequence.js';
 export type { Action } from './sequence/part/operations.js';
+export type { Touches } from './sequence/part/rear-edge.js';
 export type { RemovalWay } from './sequence/stations/station.js';
 export { type Estimate, fitStrips, type StripFit, type StripResidual } from './strip/fit.js';
 export type { MeasuredStrip, MeasuredStrips, Reading } from './strip/measured.js';

@@ -65,6 +65,7 @@ const CHANGES = {
   tools: 'change the tools',
   stop: 'set the angle',
   'set-back': 'set the fingers back',
+  gauge: 'set the stop',
 } as const;
 
 const changeWords = ({ changes }: BatchStep): string => changes.map((c) => CHANGES[c]).join(', ');

@@ -1,6 +1,7 @@
 import { brakeNamed } from '../machines/brakes.js';
 import type { Costs, Shop } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
+import { equalSetting } from '../sequence/part/rear-edge.js';
 import { difference } from '../sequence/search/fingers.js';
 import { differs } from '../sequence/search/handling.js';
 
@@ -15,14 +16,20 @@ export interface SetUp {
   /** Angle it is set to, degrees, and its set-back, mm; null where nothing is set. */
   readonly stop: number | null;
   readonly setBack: number | null;
+  /** Rear stop or back gauge, mm; null where a line goes by itself. */
+  readonly gauge: number | null;
 }
 
+/** As finely as a stop is set. */
+const settingOf = (distance: number | null): number | null =>
+  distance === null ? null : equalSetting(distance);
+
 /** What has to be changed on a machine before an operation. */
-export type SetUpChange = 'machine' | 'tools' | 'stop' | 'set-back';
+export type SetUpChange = 'machine' | 'tools' | 'stop' | 'set-back' | 'gauge';
 
 /** The set-up of an operation. */
 export function setUpOf(
-  { machine, machineName, press, tools, setAngle, setBack }: BendStep,
+  { machine, machineName, press, tools, setAngle, setBack, stopDistance }: BendStep,
   shop: Shop,
 ): SetUp {
   const rack =
@@ -36,6 +43,7 @@ export function setUpOf(
     pieces: pieces.toSorted((a, b) => b - a),
     stop: setAngle,
     setBack,
+    gauge: settingOf(press?.gauge ?? stopDistance),
   };
 }
 
@@ -54,20 +62,28 @@ export function changeOf(
   const tools = swapped > 0;
   const stop = differs(from.stop, to.stop);
   const setBack = differs(from.setBack, to.setBack);
+  const gauge = differs(from.gauge, to.gauge);
   return {
     changes: [
       ...(tools ? (['tools'] as const) : []),
       ...(stop ? (['stop'] as const) : []),
       ...(setBack ? (['set-back'] as const) : []),
+      ...(gauge ? (['gauge'] as const) : []),
     ],
     seconds:
       (tools ? costs.tools + costs.tool * swapped : 0) +
       (stop ? costs.stop : 0) +
-      (setBack ? costs.setBack : 0),
+      (setBack ? costs.setBack : 0) +
+      (gauge ? costs.gauge : 0),
   };
 }
 
 /** How a machine stands after an operation: what it did not set stays. */
 export function stood(from: SetUp | null, to: SetUp): SetUp {
-  return { ...to, stop: to.stop ?? from?.stop ?? null, setBack: to.setBack ?? from?.setBack ?? null };
+  return {
+    ...to,
+    stop: to.stop ?? from?.stop ?? null,
+    setBack: to.setBack ?? from?.setBack ?? null,
+    gauge: to.gauge ?? from?.gauge ?? null,
+  };
 }

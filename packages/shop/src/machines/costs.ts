@@ -9,6 +9,8 @@ export const DEFAULT_COSTS: Costs = frozen({
   turn180: 6,
   flip: 8,
   stop: 10,
+  gauge: 15,
+  line: 20,
   setBack: 120,
   tools: 30,
   tool: 20,
@@ -39,6 +41,7 @@ export const pieceCosts = (costs: Costs, quantity: number): PieceCosts => ({
   tools: costs.tools / quantity,
   tool: costs.tool / quantity,
   stop: costs.stop / quantity,
+  gauge: costs.gauge / quantity,
   setBack: costs.setBack / quantity,
   walk: costs.walk / quantity,
 });

@@ -183,6 +183,10 @@ export interface Costs {
   readonly flip: number;
   /** Another stop angle. */
   readonly stop: number;
+  /** Rear stop or back gauge set to another distance. */
+  readonly gauge: number;
+  /** A line scribed and brought under the tool by eye, where nothing lies against a stop. */
+  readonly line: number;
   readonly setBack: number;
   /** Fingers or tools are changed: once, and for each one taken or added. */
   readonly tools: number;

@@ -123,6 +123,8 @@ const WORDS: Readonly<Record<string, ShopWord>> = {
   'costs.turn180': word('half a turn', 's'),
   'costs.flip': word('the other face up', 's'),
   'costs.stop': word('another stop angle', 's'),
+  'costs.gauge': word('rear stop or back gauge set to another distance', 's'),
+  'costs.line': word('a line scribed and set by eye, where nothing lies against a stop', 's'),
   'costs.setBack': word('another set-back', 's'),
   'costs.tools': word('fingers or tools changed', 's'),
   'costs.tool': word('each one taken or added', 's'),

@@ -27,13 +27,20 @@ function open({ work: { operations } }: Pick<BendProblem, 'work'>, done: Mask): 
  * state is played out once.
  */
 function cheapestOf(problem: BendProblem): number {
-  const { work, positions, contact } = problem;
+  const { work, positions, contact, gauges } = problem;
   const known = new Map<string, number>();
   const after = (operation: LineStroke, at: Position, done: Mask) =>
     problem.stations.flatMap((station) =>
       (['parent', 'child'] as const).flatMap((held) => {
         const mounting = station.mount(operation, held, done);
-        const placing = mounting.obstacle === null ? positions.place(at, mounting, station) : null;
+        const placing =
+          mounting.obstacle === null
+            ? positions.place(at, {
+                mounting,
+                station,
+                gauged: gauges.at({ operation, held, station }, done),
+              })
+            : null;
         return placing === null ? [] : [placing];
       }),
     );

@@ -187,7 +187,8 @@ test('a channel that hooks over a gooseneck is told how it comes off', () => {
 
 test('over a line that is not bent yet the sheet goes on: no edge for the gauge', () => {
   const zigzag = planned({ family: 'bent-strip', width: 250, legs: [60, 60, 60, 60], angles: [45, -45, 45] });
-  const { steps } = planSequence(zigzag, pressShop([straight(10)], [V8]));
+  const shop = pressShop([straight(10)], [V8]);
+  const { steps } = planSequence(zigzag, { ...shop, costs: { ...shop.costs, line: 0, gauge: 0 } });
   const [first, second] = steps as [BendStep, BendStep];
   expect([first.bends, first.touches]).toEqual([['leg-2'], { panel: 'leg-1', by: 'edge' }]);
   expect([second.bends, second.held]).toEqual([['leg-4'], 'leg-3']);

@@ -1,8 +1,8 @@
 import type { FlatBend, Point } from '@tinwright/core';
 import { type BendStep, type Brake, DEFAULT_SHOP, planSequence, type Shop, stateAt } from '@tinwright/shop';
 import { describe, expect, test } from 'vitest';
-import { sightOffset } from '../../src/sequence/answer/sight-line.js';
 import { outerMeet } from '../../src/sequence/part/hinge-reach.js';
+import { sightOffset } from '../../src/sequence/part/line.js';
 import { planned, shopWith } from '../shops.js';
 
 /** Distance of a point from a line. */

@@ -28,11 +28,14 @@ describe('boxes on the brake of the default shop: foot 36, jaw lifts 32, 100 cle
 
   test('fingers loosened from the jaw cost what changing them costs, twice', () => {
     const step = last(60, 60, 80, alone);
-    const { tools, tool, bend, slide, turn180 } = DEFAULT_SHOP.costs;
+    const { tools, tool, bend, slide, turn180, line } = DEFAULT_SHOP.costs;
     const plan = planSequence(planned({ family: 'open-box', length: 60, width: 60, height: 80 }), alone);
     const before = plan.steps.at(-2)?.seconds ?? 0;
     const pieces = step?.tools?.flatMap((g) => g.pieces).length ?? 0;
-    expect((step?.seconds ?? 0) - before).toBeCloseTo(slide + turn180 + bend + tools + tool * pieces, 6);
+    expect((step?.seconds ?? 0) - before).toBeCloseTo(
+      slide + turn180 + bend + line + tools + tool * pieces,
+      6,
+    );
   });
 });
 

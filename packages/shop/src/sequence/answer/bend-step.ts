@@ -1,17 +1,16 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
 import { brakeAt } from '../../machines/brakes.js';
-import type { Brake, Press, Punch, Shop } from '../../machines/shop.js';
+import type { Punch, Shop } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
 import { OVER_BARS } from '../../tools/jaw-tools.js';
-import { lineFrame, lineLength } from '../part/line.js';
+import { lineFrame, lineLength, sightOffset } from '../part/line.js';
 import type { BendProblem, Move } from '../search/states.js';
 import { hornsBeside, withHorns } from '../stations/horn-room.js';
 import type { Station } from '../stations/station.js';
 import type { Interval } from '../stations/stretches.js';
 import { offMiddle } from './off-middle.js';
 import type { BendStep, PressSetting } from './plan.js';
-import { sightLine, sightOffset } from './sight-line.js';
-import { rearEdge } from './stop-edge.js';
+import { sightLine } from './sight-line.js';
 import { handlingOf, strokeOf, towardsOf } from './stroke.js';
 import { isOpen, toolGroups } from './tool-groups.js';
 
@@ -33,18 +32,15 @@ export function bendStep(
   const nameOf = (panel: number) => work.tree.panels[panel]?.id ?? '';
   const ids = operation.panels.map(nameOf);
   const bends = ids.map((id) => plan.flat.bends.find((b) => b.id === id) as FlatBend);
-  const [first] = bends as [FlatBend];
   const station = problem.stations.find((s) => s.id === position.tooling);
   const { station: machine, faceUp, heading } = position;
   const tooled = machine === 'brake' || machine === 'press';
   const parents = [...new Set(frame.parents.map(nameOf))];
   const [gripped, beside] = held === 'parent' ? [parents, ids] : [ids, parents];
-  const brake = brakeAt(shop, position.tooling);
-  const reach = action === 'close' ? null : reachOf(machine, first, brake, shop.press);
-  const rear = reach === null ? null : rearEdge(problem, move, reach);
+  const gauged = station === undefined ? null : problem.gauges.at({ operation, held, station }, move.done);
+  const rear = gauged === 'line' ? null : gauged;
   const tools = tooled && station !== undefined ? toolsOf(station, move, frame.spans) : null;
-  const gauge = rear === null ? null : rear.distance + first.zone / 2;
-  const press = pressSetting(problem, move, plan, shop, { gauge, tools });
+  const press = pressSetting(problem, move, plan, shop, { gauge: rear?.setting ?? null, tools });
   const length = lineLength(frame);
   return {
     ...strokeOf(action, bends),
@@ -63,7 +59,7 @@ export function bendStep(
     setAngle: setOf(machine, action, position.stop),
     setBack: machine === 'brake' ? position.setBack : null,
     tools,
-    ...sightSetting(problem, move, bends, rear?.distance ?? null),
+    ...sightSetting(problem, move, bends, rear?.setting ?? null),
     length,
     touches: rear?.touches ?? null,
     putIn: mounting.putIn,
@@ -97,18 +93,6 @@ function setOf(machine: BendStep['machine'], action: BendStep['action'], stop: n
   return action === 'fold' && machine !== 'press' ? OVER_BARS : null;
 }
 
-/** How far behind the tangent line the stop or gauge of a machine touches; null for one without. mm */
-function reachOf(
-  machine: BendStep['machine'],
-  { zone }: FlatBend,
-  brake: Brake | null,
-  press: Press | null,
-): readonly [number, number] | null {
-  if (machine === 'brake') return brake === null || brake.rearStop === null ? null : [0, brake.rearStop];
-  if (machine !== 'press' || press === null) return null;
-  return [press.backGauge.least - zone / 2, press.backGauge.most - zone / 2];
-}
-
 /** Where the nose stands in front of the tangent line, and the stop behind it; a hem is folded with the edge on the line. */
 function sightSetting(
   { work }: BendProblem,
@@ -123,7 +107,7 @@ function sightSetting(
     sight: bends.map((b) => sightLine(b, held, offset)),
     sightOffset: offset,
     noseOffset: (bends[0]?.zone ?? 0) / 2 - offset,
-    stopDistance: rear === null ? null : rear + offset,
+    stopDistance: rear,
   };
 }
 

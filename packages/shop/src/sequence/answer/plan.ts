@@ -1,6 +1,7 @@
 import type { FlatBend, Line } from '@tinwright/core';
 import type { Horns } from '../../machines/shop.js';
 import type { Action } from '../part/operations.js';
+import type { Touches } from '../part/rear-edge.js';
 import type { Obstacle, RemovalWay, Station } from '../stations/station.js';
 
 /** What is bent in one stroke, whatever does it. Lengths mm. */
@@ -78,12 +79,6 @@ export interface BendStep extends BendStroke {
   readonly press: PressSetting | null;
   /** Seconds up to the end of it, set-ups shared among the pieces. */
   readonly seconds: number;
-}
-
-/** A panel that lies against a stop: by its edge, or by its outside where it is bent up. */
-export interface Touches {
-  readonly panel: string;
-  readonly by: 'edge' | 'outside';
 }
 
 /** Pieces of tool side by side. mm */

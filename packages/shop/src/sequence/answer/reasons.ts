@@ -118,7 +118,7 @@ function sidesOf(input: ReasonInput, operation: LineStroke, station: Station, do
     const mounting = station.mount(operation, held, done);
     const { obstacle } = mounting;
     if (obstacle === null) {
-      if (problem.positions.place(null, mounting, station) !== null) return [];
+      if (problem.positions.place(null, { mounting, station, gauged: null }) !== null) return [];
       return held === 'parent' ? [{ ...base, ...none, code: 'tools' }] : [];
     }
     const parent = problem.work.tree.panels[panel]?.parent ?? -1;

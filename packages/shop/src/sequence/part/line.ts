@@ -69,6 +69,16 @@ export function lineFrame(work: Work, operation: LineStroke, held: HeldSide): Li
 export const lineLength = ({ spans }: Pick<LineFrame, 'spans'>): number =>
   Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
 
+/**
+ * From the tangent line on the held side to the edge of the nose, towards the bend, mm: the hinge lies so far in front of
+ * that line, the nose stands a set-back behind the hinge. With a set-back of T at 90°, where the nose gives the radius,
+ * that is one inside radius (FAA-H-8083-31: sight line one radius from the bend tangent line that goes under the nose);
+ * with a set-back of tan(A/2) (R + T), where the room before a sharp nose does, it is nothing.
+ * @param setBack of the fingers, mm
+ */
+export const sightOffset = ({ reach }: Pick<LineFrame, 'reach'>, setBack: number): number =>
+  reach.held - setBack;
+
 const areaOf = ({ pieces }: TreePanel) => pieces.reduce((s, p) => s + polygonArea(p), 0);
 
 const FLAT = (): Stage => 'flat';

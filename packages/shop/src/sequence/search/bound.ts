@@ -2,8 +2,10 @@ import { keptBy, type Mask, stepsOf, without } from '../part/mask.js';
 import { bestTours } from './best-tours.js';
 import { byAxes } from './by-axes.js';
 import { changesOf, type Lies } from './changes.js';
+import { type GaugingDue, gaugingDue, gaugingStep, inPackingOrder, unspared } from './gauging.js';
 import type { BoundInput, ByLying } from './handled.js';
 import type { Ahead } from './precedence.js';
+import { waysFor } from './strokes.js';
 import type { Bearing } from './tours.js';
 import type { Way } from './ways.js';
 
@@ -28,10 +30,15 @@ export function boundOf(input: BoundInput): Bound {
   );
   const handled = counted ? byAxes(input) : bestTours(input, lies);
   const leftOf = (done: Mask) => stepsOf(without(work.all, done));
+  const stops = gaugingFor(input);
   const sum = (left: readonly number[], strokes: ByLying, ahead: Ahead | null): ByLying => {
     const changed = changes(left, ahead);
+    const gauging = stops(left, ahead);
     // the first operation is not slid to
-    return (at) => (left.length === 0 ? 0 : strokes(at) + changed(at) - (at === null ? costs.slide : 0));
+    return (at) =>
+      left.length === 0
+        ? 0
+        : strokes(at) + changed(at) + gauging(at?.gauge ?? 0n) - (at === null ? costs.slide : 0);
   };
   const plain = keptBy(work.all, (done) => {
     const left = leftOf(done);
@@ -43,6 +50,32 @@ export function boundOf(input: BoundInput): Bound {
     const made = informed.get(ahead) ?? sum(leftOf(done), handled.informed(ahead), ahead);
     informed.set(ahead, made);
     return made(at);
+  };
+}
+
+/** What setting stops takes for the steps left. */
+function gaugingFor({
+  work,
+  ways,
+  costs,
+}: BoundInput): (left: readonly number[], ahead: Ahead | null) => GaugingDue {
+  const listed = (step: number, own: readonly Way[]) => {
+    const need = gaugingStep(own, costs);
+    return need === null ? [] : [{ step, ...need }];
+  };
+  const fixed = work.steps
+    .flatMap((s) => listed(s.index, unspared(waysFor(ways, s.index), costs)))
+    .toSorted(inPackingOrder);
+  if (fixed.length === 0) return () => () => 0;
+  return (left, ahead) => {
+    if (ahead === null) return gaugingDue(fixed.filter((s) => left.includes(s.step)));
+    const paired = new Set(ahead.rivals.flatMap((r) => r.steps));
+    const own = left.flatMap((s) => {
+      const open = (ahead.open[s] ?? []).map((c) => c.way);
+      // of rivals the strokes may count a way that takes longer already
+      return listed(s, paired.has(s) ? open : unspared(open, costs));
+    });
+    return gaugingDue(own.toSorted(inPackingOrder));
   };
 }
 

@@ -3,7 +3,10 @@ import type { Ahead } from './precedence.js';
 import type { Way } from './ways.js';
 
 /** How a part lies, as far as a bound hangs on it. */
-export type Lies = Pick<Position, 'faceUp' | 'heading' | 'stop' | 'setBack'>;
+export interface Lies extends Pick<Position, 'faceUp' | 'heading' | 'stop' | 'setBack'> {
+  /** Bits of what a stop may be set to; 0n for nothing yet. */
+  readonly gauge: bigint;
+}
 
 /** What changes from one stroke to the next: the side up, the stop, the set-back. */
 export type Kind = 'face' | 'stop' | 'setBack';
@@ -47,7 +50,7 @@ interface ChangesInput {
   readonly steps: number;
 }
 
-function valueAt({ faceUp, stop, setBack }: Lies, kind: Kind): string | number | null {
+function valueAt({ faceUp, stop, setBack }: Omit<Lies, 'gauge'>, kind: Kind): string | number | null {
   if (kind === 'face') return faceUp;
   return kind === 'stop' ? stop : setBack;
 }

@@ -47,6 +47,7 @@ export function guideOf(problem: BendProblem): Guide {
             heading,
             stop: way.stop ?? at?.stop ?? null,
             setBack: way.setBack ?? at?.setBack ?? null,
+            gauge: settingsAfter(way, at?.gauge ?? 0n),
           };
           const rest = bound(union(done, way.operation.mask), lie);
           return { way, least: rounded(cost + problem.positions.least(at, way) + rest) };
@@ -56,6 +57,10 @@ export function guideOf(problem: BendProblem): Guide {
     },
   };
 }
+
+/** What may be set after a way. */
+const settingsAfter = ({ settings, byLine }: Way, on: bigint): bigint =>
+  byLine || settings === 0n ? settings | on : settings;
 
 /** False for a way that is lost already, or would come before what has to come first. */
 function isNext({ open, before }: Ahead, way: Way, done: Mask): boolean {

@@ -4,6 +4,7 @@ import type { Costs } from '../../machines/shop.js';
 import { poseFrom, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import type { HeldSide } from '../part/line.js';
 import type { LineStroke, Work } from '../part/operations.js';
+import type { GaugeBook, Gauged } from '../stations/gauge.js';
 import type { Mounting, Station, Stretch } from '../stations/station.js';
 import { chooseTools, difference, serves, type ToolSet, toolSetKey } from './fingers.js';
 import { turnCost } from './turns.js';
@@ -22,12 +23,14 @@ export interface Position {
   /** Angle the machine is set to, degrees, and its set-back, mm; null where nothing is set. */
   readonly stop: number | null;
   readonly setBack: number | null;
+  /** Bit of what the stop or gauge that was used last is set to, 0n for none yet. */
+  readonly gauge: bigint;
   /** Its number: the same position is there once. */
   readonly id: number;
 }
 
 /** A position without the tools that are on. */
-export type Lie = Omit<Position, 'id' | 'tools' | 'toolsOn'>;
+export type Lie = Omit<Position, 'id' | 'tools' | 'toolsOn' | 'gauge'>;
 
 /** What an operation sets, whichever way the part lies: to half a degree and a twentieth of a millimetre. */
 export interface Setting {
@@ -41,6 +44,7 @@ export interface PlacingInput {
   readonly scale: number;
   readonly heading: (operation: LineStroke, held: HeldSide) => number;
   readonly setting: (operation: LineStroke, station: Station) => Setting;
+  readonly gauges: GaugeBook;
 }
 
 /** Heading of a part under an operation, degrees from 0: away from the held side, on the flat pattern. */
@@ -128,6 +132,17 @@ export function changeCost(from: Position, to: Lie, costs: Costs, scale: number)
 
 /** True when something has to be set anew; null for what is not set at all. */
 export const differs = (a: number | null, b: number | null): boolean => a !== null && b !== null && a !== b;
+
+/** Seconds to bring a line to its place. @param on what is set, bits; 0n for nothing yet, which is set for nothing */
+export function gaugeCost(on: bigint, gauged: Gauged | 'line' | null, costs: Costs): number {
+  if (gauged === null) return 0;
+  if (gauged === 'line') return costs.line;
+  return on === 0n || on === gauged.bit ? 0 : costs.gauge;
+}
+
+/** What is set once a line is brought to its place, bits. */
+export const gaugeAfter = (on: bigint, gauged: Gauged | 'line' | null): bigint =>
+  gauged === null || gauged === 'line' ? on : gauged.bit;
 
 /** Taking off and putting on. */
 function toolCost(from: ToolSet, to: ToolSet, rack: readonly number[], costs: Costs): number {

@@ -1,9 +1,13 @@
 import type { PieceCosts } from '../../machines/costs.js';
+import type { Costs } from '../../machines/shop.js';
+import type { Gauged } from '../stations/gauge.js';
 import type { Mounting, Station, Stretch } from '../stations/station.js';
 import { mounted } from '../stations/stretches.js';
 import type { ToolSet } from './fingers.js';
 import {
   changeCost,
+  gaugeAfter,
+  gaugeCost,
   moveCost,
   type PlacingInput,
   type Position,
@@ -19,10 +23,17 @@ export interface Placing {
   readonly seconds: number;
 }
 
+/** A mounting, and what lies against the stop for it. */
+export interface Mount {
+  readonly mounting: Mounting;
+  readonly station: Station;
+  readonly gauged: Gauged | 'line' | null;
+}
+
 /** Positions of a part, each there once, and the ways between them. */
 export interface PlacingBook {
   /** From a position into a mounting; null when no tools of the rack serve. */
-  readonly place: (from: Position | null, mounting: Mounting, station: Station) => Placing | null;
+  readonly place: (from: Position | null, mount: Mount) => Placing | null;
   /** Seconds from a position through a way that takes no other tools and comes in and off by itself. */
   readonly least: (from: Position | null, way: Way) => number;
   /** Seconds to change from one to another that has the same tools on; infinite where the tools differ. */
@@ -36,24 +47,25 @@ export function placingBook(input: PlacingInput): PlacingBook {
   const { costs, scale, setting } = input;
   const tools = toolBook();
   const positions = new Map<string, Position>();
-  const placings = new WeakMap<Mounting, Map<number, Placing | null>>();
+  const placings = new WeakMap<Mounting, Map<Mount['gauged'], Map<number, Placing | null>>>();
   const changes = new Map<number, number>();
   const leasts = new Map<number, number>();
 
   const positionFor = (p: Omit<Position, 'id'>): Position => {
-    const key = `${p.tooling}/${p.faceUp}/${p.heading}/${p.stop}/${p.setBack}/${toolsName(p)}`;
+    const key = `${p.tooling}/${p.faceUp}/${p.heading}/${p.stop}/${p.setBack}/${p.gauge}/${toolsName(p)}`;
     const known = positions.get(key) ?? { ...p, id: positions.size };
     positions.set(key, known);
     return known;
   };
 
-  const placeAnew = (from: Position | null, mounting: Mounting, station: Station): Placing | null => {
+  const placeAnew = (from: Position | null, { mounting, station, gauged }: Mount): Placing | null => {
     const { operation, held } = mounting;
     const byHand = station.name === 'vise' || station.name === 'hand';
     const on: ToolSet = byHand || from?.toolsOn === station.id ? (from?.tools ?? null) : null;
     const chosen = byHand ? on : tools(on, mounting, station);
     if (chosen === 'none') return null;
     const set = setting(operation, station);
+    const before = from?.gauge ?? 0n;
     const at = positionFor({
       station: station.name,
       tooling: station.id,
@@ -63,25 +75,29 @@ export function placingBook(input: PlacingInput): PlacingBook {
       heading: input.heading(operation, held),
       stop: set.stop ?? from?.stop ?? null,
       setBack: set.setBack ?? from?.setBack ?? null,
+      gauge: gaugeAfter(before, gauged),
     });
     return {
       at,
       seconds:
         moveCost(from, at, costs, station.rack, scale) +
+        gaugeCost(before, gauged, costs) +
         mountCost(mounting, station, costs, (chosen ?? [station.rack]).flat().length) +
-        costs.dress *
-          (chosen === null || byHand ? 0 : bareEnds(chosen, mounting.stretches, station.gaps.inner)),
+        (byHand ? 0 : costs.dress * bareEnds(chosen, mounting.stretches, station.gaps.inner)),
     };
   };
 
   return {
-    place: (from, mounting, station) => {
-      const byPosition = placings.get(mounting) ?? new Map<number, Placing | null>();
-      placings.set(mounting, byPosition);
+    place: (from, mount) => {
+      const { mounting, gauged } = mount;
+      const byGauge = placings.get(mounting) ?? new Map<Mount['gauged'], Map<number, Placing | null>>();
+      placings.set(mounting, byGauge);
+      const byPosition = byGauge.get(gauged) ?? new Map<number, Placing | null>();
+      byGauge.set(gauged, byPosition);
       const id = from?.id ?? -1;
       const known = byPosition.get(id);
       if (known !== undefined) return known;
-      const made = placeAnew(from, mounting, station);
+      const made = placeAnew(from, mount);
       byPosition.set(id, made);
       return made;
     },
@@ -92,7 +108,8 @@ export function placingBook(input: PlacingInput): PlacingBook {
       if (known !== undefined) return known;
       const { station, faceUp, heading: to, stop, setBack } = way;
       const at = { station: station.name, tooling: station.id, faceUp, heading: to, stop, setBack };
-      const made = costs.slide + changeCost(from, at, costs, scale) + way.seconds;
+      const made =
+        costs.slide + changeCost(from, at, costs, scale) + leastGauging(from.gauge, way, costs) + way.seconds;
       leasts.set(pair, made);
       return made;
     },
@@ -101,7 +118,7 @@ export function placingBook(input: PlacingInput): PlacingBook {
       const known = changes.get(pair);
       if (known !== undefined) return known;
       const same = toolsName(from) === toolsName(to);
-      const made = same ? changeCost(from, to, costs, scale) : Infinity;
+      const made = same ? changeCost(from, to, costs, scale) + unset(from, to, costs) : Infinity;
       changes.set(pair, made);
       return made;
     },
@@ -111,11 +128,11 @@ export function placingBook(input: PlacingInput): PlacingBook {
 
 const BARE = 10; // mm: an end that is bare further than that comes out round; judgement
 
-/** Ends of a line that have to be dressed by hand. */
-const bareEnds = (set: NonNullable<ToolSet>, stretches: readonly Stretch[], inner: number): number =>
+/** Ends of a line that have to be dressed by hand; the whole rack leaves none bare. */
+const bareEnds = (set: ToolSet, stretches: readonly Stretch[], inner: number): number =>
   sum(
-    stretches.map((stretch, i) => {
-      const { bare } = mounted(set[i] ?? [], stretch, inner);
+    (set === null ? [] : stretches).map((stretch, i) => {
+      const { bare } = mounted(set?.[i] ?? [], stretch, inner);
       return stretch.past.filter((p, side) => p !== null && p + (bare[side] as number) > BARE + 1e-6).length;
     }),
   );
@@ -135,6 +152,18 @@ function mountCost(
 }
 
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
+
+/** Least seconds to bring a line to its place, on top of those of the way. */
+const leastGauging = (on: bigint, { settings, byLine }: Way, { gauge, line }: Costs): number => {
+  if (on === 0n || settings === 0n || (settings & on) !== 0n) return 0;
+  return byLine ? Math.min(gauge, line) : gauge;
+};
+
+/** Seconds by which a position with something set may lose against one where that is still free. */
+const unset = (from: Position, to: Position, { stop, setBack, gauge }: Costs): number =>
+  (from.stop !== null && to.stop === null ? stop : 0) +
+  (from.setBack !== null && to.setBack === null ? setBack : 0) +
+  (from.gauge !== 0n && from.gauge !== to.gauge ? gauge : 0);
 
 const MOST_POSITIONS = 2 ** 26;
 const MOST_WAYS = 2 ** 16;

@@ -12,6 +12,7 @@ import { type LineBook, lineBook } from '../part/line-stands.js';
 import { type LineStroke, type Work, workOf } from '../part/operations.js';
 import { contactBook } from '../part/self-contact.js';
 import { brakeStation } from '../stations/brake-station.js';
+import { gaugeBook } from '../stations/gauge.js';
 import { handStation } from '../stations/hand-station.js';
 import { hornStation } from '../stations/horn-station.js';
 import { benchStation, seamerStation, viseStation } from '../stations/jaw-station.js';
@@ -50,6 +51,10 @@ export function problemOf({ part, quantity, material, mass, blank }: PartToBend,
   const fold = { angle: leaf?.most ?? HEM_FOLD, setBack: leaf?.setBack ?? null };
   const work = workOf(foldTree(part, fold));
   const lines = lineBook(work);
+  const setting = kept(
+    (o, station: Station) => settingOf(work, o, station, shop, springback),
+    (s) => s.id,
+  );
   const input: PlacingInput = {
     costs: pieceCosts(shop.costs, quantity),
     scale: handlingScale(mass, longest),
@@ -57,10 +62,8 @@ export function problemOf({ part, quantity, material, mass, blank }: PartToBend,
       (o, held: HeldSide) => headingOf(work, o, held),
       (held) => held,
     ),
-    setting: kept(
-      (o, station: Station) => settingOf(work, o, station, shop, springback),
-      (s) => s.id,
-    ),
+    setting,
+    gauges: gaugeBook(work, shop, (o, station) => setting(o, station).setBack),
   };
   const stations = stationsOf(work, lines, shop, {
     material,

@@ -1,6 +1,7 @@
 import { both, isEmpty, type Mask, NONE, union } from '../part/mask.js';
 import { type LineStroke, openOperations, type Work } from '../part/operations.js';
 import type { SelfContact } from '../part/self-contact.js';
+import type { OnMachine } from '../stations/gauge.js';
 import type { Mounting, Station } from '../stations/station.js';
 import type { PlacingInput, Position } from './handling.js';
 import type { PlacingBook } from './placing.js';
@@ -88,14 +89,11 @@ export function successors(problem: BendProblem, node: Node): readonly Node[] {
 }
 
 /** The state after an operation done one way; null where something is in the way, or no tools serve. */
-export function stepTo(
-  { positions }: BendProblem,
-  node: Node,
-  { operation, station, held }: Pick<Way, 'operation' | 'station' | 'held'>,
-): Node | null {
+export function stepTo({ positions, gauges }: BendProblem, node: Node, line: OnMachine): Node | null {
+  const { operation, station, held } = line;
   const mounting = station.mount(operation, held, node.done);
   if (mounting.obstacle !== null) return null;
-  const placing = positions.place(node.at, mounting, station);
+  const placing = positions.place(node.at, { mounting, station, gauged: gauges.at(line, node.done) });
   if (placing === null) return null;
   const { at, seconds } = placing;
   const cost = node.cost + seconds;

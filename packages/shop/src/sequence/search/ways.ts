@@ -16,6 +16,9 @@ export interface Way {
   readonly heading: number;
   readonly stop: number | null;
   readonly setBack: number | null;
+  /** Bits of what a stop may be set to for it, and whether it may have to go by its line. */
+  readonly settings: bigint;
+  readonly byLine: boolean;
 }
 
 const SIDES: readonly HeldSide[] = ['parent', 'child'];
@@ -24,24 +27,27 @@ const SIDES: readonly HeldSide[] = ['parent', 'child'];
 export function waysOf(
   operations: readonly LineStroke[],
   stations: readonly Station[],
-  { costs, heading, setting }: PlacingInput,
+  { costs, heading, setting, gauges }: PlacingInput,
 ): readonly (readonly Way[])[] {
   let index = 0;
   return operations.map((operation) =>
     stations.flatMap((station) =>
-      SIDES.filter((held) => station.limits(operation, held) === null).map(
-        (held): Way => ({
+      SIDES.filter((held) => station.limits(operation, held) === null).map((held): Way => {
+        const line = { operation, station, held };
+        const gauging = gauges.ever(line);
+        return {
+          ...line,
           index: index++,
-          operation,
-          station,
-          held,
           seconds:
-            strokeCost(operation, station, costs) + (station.swings(operation, held) ? costs.swing : 0),
+            strokeCost(operation, station, costs) +
+            (station.swings(operation, held) ? costs.swing : 0) +
+            (gauging.byLine && gauging.settings === 0n ? costs.line : 0),
           faceUp: operation.angle > 0 ? 'marked' : 'unmarked',
           heading: heading(operation, held),
           ...setting(operation, station),
-        }),
-      ),
+          ...gauging,
+        };
+      }),
     ),
   );
 }
