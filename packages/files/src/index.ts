@@ -32,7 +32,7 @@ export { toMakerModel } from './maker/to-maker-model.js';
 export { type ManifestTells, manifestOf, type PartFiles } from './manifest.js';
 export { type CutNest, cutNest, nestFiles } from './nest/nest-files.js';
 export type { NestFlat } from './nest/sheet-drawing.js';
-export type { OutFile } from './out-file.js';
+export type { Bytes, OutFile } from './out-file.js';
 export { pictureFiles, viewFiles } from './picture-files.js';
 export type { ReadOutline } from './read/chains.js';
 export { drawingOutlines } from './read/drawing-outlines.js';

@@ -1,3 +1,5 @@
+import type { Bytes } from './out-file.js';
+
 /** A format that something is written in: same thing, same bytes. */
 export interface Writer<Thing> {
   /** What options call it. */
@@ -9,5 +11,5 @@ export interface Writer<Thing> {
   /** The format has no units: whoever draws says them in a note. */
   readonly unitless?: true;
   /** The file, as text or bytes. */
-  readonly write: (thing: Thing) => string | Uint8Array;
+  readonly write: (thing: Thing) => string | Bytes;
 }

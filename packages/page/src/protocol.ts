@@ -1,3 +1,4 @@
+import type { Bytes } from '@tinwright/files';
 import type { BendStep } from '@tinwright/shop';
 
 /** Way to a value in a job. */
@@ -194,7 +195,7 @@ export interface PrintView {
 /** A file to save. */
 export interface FileView {
   readonly path: string;
-  readonly content: string | Uint8Array;
+  readonly content: string | Bytes;
 }
 
 /** Questions and what answers each. */

@@ -14,7 +14,7 @@ export type { BrakeMarks, PlanOptions } from './plan/options.js';
 export { type Plan, partPlan } from './plan/plan-pages.js';
 export { type DrawnFiles, type DrawnPart, planFiles, type SpareFile, templateFiles } from './plan-files.js';
 export { type ShearFilesOptions, shearFiles } from './shear-files.js';
-export { jobStepFiles, stepFiles } from './step-files.js';
+export { type JobStepOptions, jobStepFiles, stepFiles } from './step-files.js';
 export { type StepOptions, stepDrawings } from './steps/step-drawings.js';
 export { pageSvg } from './svg/page.js';
 export { partTemplate, type Template, type TemplateOptions } from './template/template-pages.js';

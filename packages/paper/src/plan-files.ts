@@ -1,6 +1,5 @@
 import { JobError, type JobPlan, type PartPlan, PROGRAM, type Problem } from '@tinwright/core';
-import type { OutFile } from '@tinwright/files';
-import { LANGUAGES } from '@tinwright/words/internal';
+import type { Bytes, OutFile } from '@tinwright/files';
 import type { MarkingRow } from './marking/row.js';
 import { brakeMarks } from './packet/brake-marks.js';
 import type { Making } from './packet/making.js';
@@ -48,7 +47,7 @@ export async function planFiles(
   const drawn = await drawnParts(parts, options.face, spare, (part, face) =>
     partPlan(job.name, part, { ...options, face }, making === null ? {} : brakeMarks(part, making)),
   );
-  const language = (options.words ?? LANGUAGES.en.plans).language;
+  const { language = 'en' } = options;
   const files = await Promise.all(
     drawn.map(
       async ({ part, pages, face }): Promise<readonly OutFile[]> => [
@@ -87,7 +86,7 @@ export async function templateFiles(
     ...partTemplate(job.name, part, { ...options, face }, making === null ? {} : brakeMarks(part, making)),
     scale: '1:1',
   }));
-  const language = (options.words ?? LANGUAGES.en.plans).language;
+  const { language = 'en' } = options;
   const files = await Promise.all(
     drawn.map(async ({ part, pages, face }) => ({
       path: `templates/${part.name}.pdf`,
@@ -138,7 +137,7 @@ async function drawnParts(
   return drawn;
 }
 
-const pdfOf = (pages: readonly Page[], language: string, face: Typeface): Promise<Uint8Array> =>
+const pdfOf = (pages: readonly Page[], language: string, face: Typeface): Promise<Bytes> =>
   pagesPdf(pages, { title: pages[0]?.title ?? '', language, face });
 
 function listed(

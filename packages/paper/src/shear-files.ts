@@ -7,7 +7,7 @@ import type { DimsName } from '@tinwright/words/internal';
 import { heightOf } from './figure/drawing-figure.js';
 import { dimsOf } from './page/dims.js';
 import { moved, type Page } from './page/page.js';
-import { PAPERS } from './page/paper.js';
+import { paperNamed } from './page/paper.js';
 import { isPlainPage, LETTERING, type Typeface, typeface } from './page/typeface.js';
 import { pagesPdf } from './pdf/write.js';
 import type { SpareFile } from './plan-files.js';
@@ -60,10 +60,13 @@ export async function shearFiles(
 }
 
 function printOf({ job, paper, dims, language }: ShearFilesOptions, face: Typeface): ShearPrint {
-  const [a4] = PAPERS;
-  const found = PAPERS.find((p) => p.name === paper) ?? a4;
-  if (found === undefined) throw new RangeError('no paper');
-  return { job, paper: found, dims: dimsOf(dims), language, setting: { face, height: LETTERING } };
+  return {
+    job,
+    paper: paperNamed(paper),
+    dims: dimsOf(dims),
+    language,
+    setting: { face, height: LETTERING },
+  };
 }
 
 /** Every sheet on a page of its own, no frame, as large as it needs. */

@@ -1,7 +1,6 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
 import type { OutFile } from '@tinwright/files';
 import type { Sequence, Shop, ShopPlan } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words/internal';
 import { type StepOptions, stepDrawings } from './steps/step-drawings.js';
 import { pageSvg } from './svg/page.js';
 
@@ -12,7 +11,7 @@ export function stepFiles(
   shop: Shop,
   options: StepOptions = {},
 ): readonly OutFile[] {
-  const { language } = options.words ?? LANGUAGES.en.steps;
+  const { language = 'en' } = options;
   const pages = stepDrawings(part, sequence, shop, options);
   const digits = Math.max(2, String(pages.length).length);
   return pages.map((page, i) => ({
@@ -21,17 +20,20 @@ export function stepFiles(
   }));
 }
 
-/**
- * Step pictures of every part that can be bent, in the unit of the job.
- * @param onProgress hears how many parts are done, of how many
- */
+/** How the step pictures of a job are set. */
+export interface JobStepOptions extends Pick<StepOptions, 'language'> {
+  /** Hears how many parts are done, of how many. */
+  readonly onProgress?: (done: number, of: number) => void;
+}
+
+/** Step pictures of every part that can be bent, in the unit of the job. */
 export function jobStepFiles(
   { job, parts }: JobPlan,
   { sequences, shop }: ShopPlan,
-  { onProgress }: { readonly onProgress?: (done: number, of: number) => void } = {},
+  { language = 'en', onProgress }: JobStepOptions = {},
 ): readonly OutFile[] {
   return parts.flatMap((p, i) => {
-    const files = stepFiles(p, sequences[i] as Sequence, shop, { dims: job.units });
+    const files = stepFiles(p, sequences[i] as Sequence, shop, { dims: job.units, language });
     onProgress?.(i + 1, parts.length);
     return files;
   });

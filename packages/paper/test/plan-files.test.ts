@@ -40,6 +40,26 @@ test('plans: a PDF a part, an SVG a sheet, and a list of them last', async () =>
   });
 });
 
+test('in German where asked: plan, template and their language', async () => {
+  const plan = jobOf(['haken']);
+  const { files } = await planFiles(plan, plan.parts, { ...A4, language: 'de' });
+  const [, sheet] = files.map((f) => String(f.content));
+  expect(sheet).toContain('lang="de"');
+  expect(sheet).toMatch(/B1 hoch 90°/);
+  const medium = { kind: 'sheets', width: 210, height: 297 } as const;
+  const templates = await templateFiles(plan, plan.parts, { dims: 'mm', medium, language: 'de' });
+  const read = await readPdf(templates.files[0]?.content as Uint8Array);
+  expect(read.language).toBe('de');
+  expect(read.pages.flatMap((p) => p.texts.map((t) => t.text)).join(' ')).toMatch(/In wahrer Größe drucken/);
+});
+
+test('a paper there is none of is refused with those there are', async () => {
+  const plan = jobOf(['hook']);
+  await expect(planFiles(plan, plan.parts, { ...A4, paper: 'A5' })).rejects.toThrow(
+    new RangeError('paper A5 given, A4, letter, A3, tabloid allowed'),
+  );
+});
+
 test('templates: a PDF a part and a list', async () => {
   const plan = jobOf(['hook']);
   const medium = { kind: 'sheets', width: 210, height: 297 } as const;

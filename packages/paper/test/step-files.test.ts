@@ -17,3 +17,11 @@ test.each([
   const said = steps.map((f) => f.content).join();
   expect([...new Set(said.match(/(?<=>[^<]*\d )(mm|in)\b/g))]).toEqual([units]);
 });
+
+test('step pictures in German where asked', () => {
+  const strip = planned([{ name: 'strip', family: 'bent-strip', width: 80, legs: [40, 60], angles: [90] }]);
+  const shop = planShop(strip, DEFAULT_SHOP);
+  const [german] = jobStepFiles(strip, shop, { language: 'de' });
+  expect(german?.content).toContain('lang="de"');
+  expect(german?.content).toMatch(/Biegewange/);
+});

@@ -1,7 +1,7 @@
 /** A file of a size, its path with forward slashes below the folder of that size. */
 export interface ParcelFile {
   readonly path: string;
-  readonly content: Uint8Array;
+  readonly content: Uint8Array<ArrayBuffer>;
 }
 
 /** What came of a row: what is to be said of it, and its files. */
@@ -28,7 +28,8 @@ export function pack(items: readonly RowResult[]): Uint8Array {
 
 /** Items from their bytes; null when they are none, or a path leads out of the folder of its size. */
 export function unpack(bytes: Uint8Array): readonly RowResult[] | null {
-  const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  // what a connection brings is shared with no thread
+  const buffer = Buffer.from(bytes.buffer as ArrayBuffer, bytes.byteOffset, bytes.byteLength);
   if (buffer.length < LENGTH) return null;
   let at = LENGTH + buffer.readUInt32LE();
   const head = readHead(buffer.subarray(LENGTH, at));

@@ -106,7 +106,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   ]);
   const findings = allFindings(plan, inShop, cut);
   const wrong = worst(findings) === 'error';
-  const also = steps && !(strict && wrong) ? await stepsOf(plan, inShop, host) : [];
+  const also = steps && !(strict && wrong) ? await stepsOf(plan, inShop, host, lang) : [];
   const toMake =
     strict && wrong
       ? []
@@ -169,11 +169,16 @@ const rowsOf = (plan: JobPlan, { words, size }: Spoken, host: Host): readonly (r
   ]);
 
 /** A picture of every bend. Its package takes its time to load, so only here. */
-async function stepsOf(plan: JobPlan, inShop: ShopPlan | null, host: Host): Promise<readonly OutFile[]> {
+async function stepsOf(
+  plan: JobPlan,
+  inShop: ShopPlan | null,
+  host: Host,
+  language: Language,
+): Promise<readonly OutFile[]> {
   if (inShop === null) return [];
   const { jobStepFiles } = await import('@tinwright/paper');
   return withProgress(host, 'parts with pictures of bends', plan.parts.length, (onProgress) =>
-    jobStepFiles(plan, inShop, { onProgress }),
+    jobStepFiles(plan, inShop, { language, onProgress }),
   );
 }
 

@@ -1,8 +1,9 @@
 import type { AnyFamily, ToleranceClass } from '@tinwright/core';
+import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
 import type { Host } from '../host/console.js';
 import { type ExitCode, refuse } from '../host/failure.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, langOption, SHOP_OPTION } from '../line/command.js';
 import { MEASURED_OPTION } from '../line/measured.js';
 import { chosenParts } from '../open/chosen-parts.js';
 import { SIZE_OPTION } from '../open/in-size.js';
@@ -22,6 +23,7 @@ interface Options {
   readonly out: string;
   readonly measured: readonly string[];
   readonly shop?: string;
+  readonly lang: Language;
   readonly size?: string;
   readonly json: boolean;
 }
@@ -56,6 +58,7 @@ export const plan: AnyCommand = command<Options>({
     measured: MEASURED_OPTION,
     size: SIZE_OPTION,
     shop: SHOP_OPTION,
+    lang: langOption('of the plans'),
     json: JSON_OPTION,
   },
   examples: [
@@ -72,11 +75,26 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const parts = chosenParts(opened.plan, options.part);
   if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'plan', parts);
   const { units } = opened.plan.job;
-  const { dims = units, paper = units === 'in' ? 'letter' : 'A4', scale, tolerance, date } = options;
+  const {
+    dims = units,
+    paper = units === 'in' ? 'letter' : 'A4',
+    scale,
+    tolerance,
+    date,
+    lang: language,
+  } = options;
   const draw = async () => {
     const { makingOf, planFiles } = await import('@tinwright/paper');
     const { marking } = options;
-    const asked = { paper, dims, tolerance, marking, ...(scale && { scale }), ...(date && { date }) };
+    const asked = {
+      paper,
+      dims,
+      tolerance,
+      marking,
+      language,
+      ...(scale && { scale }),
+      ...(date && { date }),
+    };
     const making = opened.shop === null ? null : makingOf(opened.plan, opened.shop);
     return planFiles(opened.plan, parts, asked, spareFile, making);
   };

@@ -1,9 +1,10 @@
 import { type AnyFamily, parseLength, type Unit } from '@tinwright/core';
 import type { Medium, Paper } from '@tinwright/paper';
+import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
 import type { Host } from '../host/console.js';
 import { type ExitCode, refuse } from '../host/failure.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, langOption, SHOP_OPTION } from '../line/command.js';
 import { MEASURED_OPTION } from '../line/measured.js';
 import { chosenParts } from '../open/chosen-parts.js';
 import { SIZE_OPTION } from '../open/in-size.js';
@@ -21,6 +22,7 @@ interface Options {
   readonly out: string;
   readonly measured: readonly string[];
   readonly shop?: string;
+  readonly lang: Language;
   readonly size?: string;
   readonly json: boolean;
 }
@@ -40,6 +42,7 @@ export const template: AnyCommand = command<Options>({
     measured: MEASURED_OPTION,
     size: SIZE_OPTION,
     shop: SHOP_OPTION,
+    lang: langOption('of the templates'),
     json: JSON_OPTION,
   },
   examples: [
@@ -59,10 +62,10 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { makingOf, PAPERS, templateFiles } = await import('@tinwright/paper');
   const medium = mediumOf(options, units, PAPERS);
   if (typeof medium === 'string') return refuse(host, json, 'usage', 'template', medium);
-  const { dims = units } = options;
+  const { dims = units, lang: language } = options;
   const draw = async () => {
     const making = opened.shop === null ? null : makingOf(opened.plan, opened.shop);
-    return templateFiles(opened.plan, parts, { dims, medium }, spareFile, making);
+    return templateFiles(opened.plan, parts, { dims, medium, language }, spareFile, making);
   };
   const of = options.part === undefined ? 'all parts' : 'some parts';
   return drawing({ verb: 'template', out, of }, host, json, draw);

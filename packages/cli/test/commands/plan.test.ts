@@ -36,6 +36,13 @@ test('a plan of a strip: PDF and SVG, a line that says scale and pages, exit 0',
   for (const size of ['29.1', '87.3', '116.5']) expect(texts).toContain(size);
 });
 
+test('--lang de: the plan speaks German', async () => {
+  const { folder } = await planned(stripJob(), '--lang', 'de');
+  const read = await readPdf(new Uint8Array(await readFile(join(folder, 'plans/bracket.pdf'))));
+  expect(read.language).toBe('de');
+  expect(read.pages.flatMap((p) => p.texts.map((t) => t.text)).join(' ')).toMatch(/hoch 90°/);
+});
+
 test('--json prints folder, parts and files', async () => {
   const { out, folder } = await planned(stripJob(), '--json');
   const paths = ['plans/bracket.pdf', 'plans/bracket-1.svg', 'plans.json'];

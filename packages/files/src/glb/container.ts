@@ -1,3 +1,5 @@
+import type { Bytes } from '../out-file.js';
+
 const MAGIC = 0x46546c67; // "glTF"
 const JSON_CHUNK = 0x4e4f534a; // "JSON"
 const BINARY_CHUNK = 0x004e4942; // "BIN"
@@ -9,7 +11,7 @@ export interface Gltf {
 }
 
 /** The container of binary glTF 2.0 (specification, section 4.4): header, then chunks filled up to four bytes. */
-export function container({ document, binary }: Gltf): Uint8Array {
+export function container({ document, binary }: Gltf): Bytes {
   const json = filled(new TextEncoder().encode(JSON.stringify(document)), 0x20);
   const numbers = filled(binary, 0);
   const bytes = new Uint8Array(12 + 8 + json.length + 8 + numbers.length);

@@ -1,4 +1,5 @@
 import type { Pose } from '@tinwright/core';
+import type { Bytes } from '../out-file.js';
 import type { Solid } from '../solid.js';
 import type { Writer } from '../writer.js';
 import { container } from './container.js';
@@ -32,7 +33,7 @@ interface Node {
 /**
  * A solid as binary glTF 2.0: metres, +Y up, a node for every piece, a mesh for every part. Same solid, same bytes.
  */
-export function toGlb({ name, pieces }: Solid): Uint8Array {
+export function toGlb({ name, pieces }: Solid): Bytes {
   const parts = [...new Map(pieces.map(({ part }) => [part.name, part])).values()];
   const names = parts.map((p) => p.name);
   return glb(
@@ -56,7 +57,7 @@ export const GLB: Writer<Solid> = Object.freeze({
 });
 
 /** Positions and normals of every mesh one after the other in one buffer; two accessors and views a mesh. */
-function glb(scene: string, meshes: readonly Named[], nodes: readonly Node[]): Uint8Array {
+function glb(scene: string, meshes: readonly Named[], nodes: readonly Node[]): Bytes {
   const arrays = meshes.flatMap(({ mesh }) => [mesh.positions, mesh.normals]);
   const offsets = arrays.map((_, i) => arrays.slice(0, i).reduce((sum, a) => sum + a.byteLength, 0));
   const binary = new Uint8Array(arrays.reduce((sum, a) => sum + a.byteLength, 0));

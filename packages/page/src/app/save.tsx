@@ -63,7 +63,7 @@ export function Save({ state }: { state: State }): JSX.Element {
 
 function download({ path, content }: FileView): void {
   const bytes = typeof content === 'string' ? strToU8(content) : content;
-  const url = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>]));
+  const url = URL.createObjectURL(new Blob([bytes]));
   const link = document.createElement('a');
   link.href = url;
   link.download = path.slice(path.lastIndexOf('/') + 1);

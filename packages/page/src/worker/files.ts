@@ -1,6 +1,7 @@
 import type { JobPlan, PartPlan } from '@tinwright/core';
 import {
   assemblySolid,
+  type Bytes,
   DRAWING_WRITERS,
   type Drawing,
   flatDrawing,
@@ -11,7 +12,6 @@ import {
 } from '@tinwright/files';
 import { makingOf, packetFiles, planFiles } from '@tinwright/paper';
 import { DEFAULT_SHOP, planShop } from '@tinwright/shop';
-import { LANGUAGES } from '@tinwright/words/internal';
 import { strToU8, zipSync } from 'fflate';
 import type { Asks, FileView } from '../protocol.js';
 import { paperFor, worksheetFile } from './prints.js';
@@ -57,8 +57,7 @@ function solids({ assembly, job }: JobPlan, what: string): readonly FileView[] {
 }
 
 async function plans(plan: JobPlan, { language }: Asks['files']): Promise<readonly FileView[]> {
-  const { plans: words } = LANGUAGES[language];
-  const { files } = await planFiles(plan, plan.parts, { ...paperFor(plan.job.units), words });
+  const { files } = await planFiles(plan, plan.parts, { ...paperFor(plan.job.units), language });
   return files;
 }
 
@@ -69,7 +68,7 @@ async function packet(plan: JobPlan, { language }: Asks['files']): Promise<reado
 }
 
 /** The folder the command makes, with plans, packet and the job itself. */
-async function everything(plan: JobPlan, ask: Asks['files']): Promise<Uint8Array> {
+async function everything(plan: JobPlan, ask: Asks['files']): Promise<Bytes> {
   const inShop = planShop(plan, DEFAULT_SHOP);
   const files = [
     { path: 'job.yaml', content: ask.text },

@@ -4,7 +4,6 @@ import { pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequenceAsync } from '@tinwright/shop';
 import { type ReplayTurn, turned, turns } from '@tinwright/shop/internal';
 import { mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
-import { LANGUAGES } from '@tinwright/words/internal';
 import type { OrderView, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 
@@ -20,17 +19,16 @@ export async function orderView(
 ): Promise<OrderView> {
   const sequence = await planSequenceAsync(part, DEFAULT_SHOP, { signal });
   const say = sayIn(units);
-  const { steps: words, plans } = LANGUAGES[language];
-  const pages = stepDrawings(part, sequence, DEFAULT_SHOP, { dims: units, words });
+  const pages = stepDrawings(part, sequence, DEFAULT_SHOP, { dims: units, language });
   return {
     part: part.name,
     status: sequence.status,
     steps: sequence.steps,
     words: sequence.steps.map((s) => stepLine(s, language, plainPrint(say))),
-    sections: pages.map((p) => pageSvg(p, plans.language)),
+    sections: pages.map((p) => pageSvg(p, language)),
     reasons: [
-      ...sequence.reasons.map((r) => reasonWords(r, say)),
-      ...sequence.mends.map((m) => mendWords(m, say)),
+      ...sequence.reasons.map((r) => reasonWords(r, say, language)),
+      ...sequence.mends.map((m) => mendWords(m, say, language)),
     ],
   };
 }

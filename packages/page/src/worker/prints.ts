@@ -27,16 +27,15 @@ export function printed(plan: JobPlan, ask: Omit<Asks['prints'], 'data'>): reado
 
 /** The worksheets of a class in one file. */
 export async function worksheetFile(plan: JobPlan, language: 'en' | 'de'): Promise<FileView> {
-  const { packet, plans: words } = LANGUAGES[language];
+  const { packet } = LANGUAGES[language];
   const pages = worksheets(plan, language).map(({ page }) => page);
-  const info = { title: packet.packet(plan.job.name), language: words.language, face: typeface() };
+  const info = { title: packet.packet(plan.job.name), language, face: typeface() };
   return { path: 'worksheet.pdf', content: await pagesPdf(pages, info) };
 }
 
 function plans({ job, parts }: JobPlan, language: 'en' | 'de'): readonly PartPage[] {
-  const { plans: words } = LANGUAGES[language];
   return parts.flatMap((part) =>
-    partPlan(job.name, part, { ...paperFor(job.units), words }).pages.map((page) => ({
+    partPlan(job.name, part, { ...paperFor(job.units), language }).pages.map((page) => ({
       part: part.name,
       page,
     })),

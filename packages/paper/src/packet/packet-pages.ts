@@ -13,7 +13,7 @@ import { LANGUAGES } from '@tinwright/words/internal';
 import { dimsOf } from '../page/dims.js';
 import { type Flowing, once } from '../page/flow.js';
 import type { Page } from '../page/page.js';
-import { PAPERS, type Paper } from '../page/paper.js';
+import { paperNamed } from '../page/paper.js';
 import { drawn, type PendingPage, pending } from '../page/pending.js';
 import { LETTERING, type Typeface, typeface } from '../page/typeface.js';
 import { partPlan } from '../plan/plan-pages.js';
@@ -72,7 +72,8 @@ export interface PacketOptions {
 /**
  * Everything for one job on paper: cover, cautions, cut list, plans, operations, joints, inspection, templates; pages
  * numbered, with a list of contents that leads to them.
- * @throws JobError where a plan does not fit its paper, or a section is asked for that the job has nothing for
+ * @throws JobError where a plan does not fit its paper, or a section is asked for that the job has nothing for;
+ * RangeError for a paper there is none of
  */
 export function packetPages(given: JobPlan, making: Making, options: PacketOptions): readonly Page[] {
   return packetSheets(given, making, options).map(drawn);
@@ -104,10 +105,10 @@ export function packetSheets(given: JobPlan, making: Making, options: PacketOpti
     steps,
     setting,
   };
-  const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
+  const paper = paperNamed(options.paper);
   const wanted = wantedSections(plan, options);
   const has: Has = (name) => wanted.some((s) => s === name);
-  const asked = { paper: options.paper, dims: options.dims, lettering, tolerance, words: plans, face };
+  const asked = { paper: options.paper, dims: options.dims, lettering, tolerance, language, face };
   const { job, parts } = plan;
   const heard = <T>(work: () => T): T => {
     options.signal?.throwIfAborted();

@@ -15,6 +15,13 @@ export const PAPERS: readonly Paper[] = frozen([
   { name: 'tabloid', width: 279.4, height: 431.8 },
 ]);
 
+/** A paper by its name. @throws RangeError naming those there are */
+export function paperNamed(name: string): Paper {
+  const found = PAPERS.find((p) => p.name === name);
+  if (found !== undefined) return found;
+  throw new RangeError(`paper ${name} given, ${PAPERS.map((p) => p.name).join(', ')} allowed`);
+}
+
 /** Recommended scales, page over part (ISO 5455), larger first. */
 export const SCALES: readonly { readonly text: string; readonly ratio: number }[] = frozen([
   { text: '10:1', ratio: 10 },

@@ -13,5 +13,5 @@ declare module 'pdfkit/standard-fonts/*' {
 }
 
 declare module 'pdfkit/output' {
-  export function toBytes(document: PDFKit.PDFDocument): Promise<Uint8Array>;
+  export function toBytes(document: PDFKit.PDFDocument): Promise<Uint8Array<ArrayBuffer>>;
 }

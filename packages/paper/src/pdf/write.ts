@@ -1,5 +1,6 @@
 /// <reference path="../page/pdfkit.d.ts" />
 import { MM_PER_INCH, type Point, PROGRAM } from '@tinwright/core';
+import type { Bytes } from '@tinwright/files';
 import { wordsBox } from '../page/box.js';
 import {
   FAINT,
@@ -37,7 +38,7 @@ const GREY = Math.round(255 * FAINT);
  * its date is fixed.
  * @param pages asked for one by one
  */
-export async function pagesPdf(pages: Iterable<Page>, info: DocumentInfo): Promise<Uint8Array> {
+export async function pagesPdf(pages: Iterable<Page>, info: DocumentInfo): Promise<Bytes> {
   // only here: the libraries take their time to load
   const [pdfkit, { toBytes }, { zlibSync }] = await Promise.all([
     import('pdfkit'),

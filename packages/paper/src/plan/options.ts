@@ -1,5 +1,6 @@
 import type { ToleranceClass } from '@tinwright/core';
-import type { DimsName, PlanWords } from '@tinwright/words/internal';
+import type { Language } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import type { Typeface } from '../page/typeface.js';
 import type { SightLine } from '../pattern/pattern-ask.js';
 
@@ -19,7 +20,8 @@ export interface PlanOptions {
   readonly marking?: 'program' | 'all' | 'none';
   /** Left out, since it stands elsewhere: what helps to read a plan, its finished sizes. */
   readonly leftOut?: readonly ('notes' | 'finished')[];
-  readonly words?: PlanWords;
+  /** English where nobody says. */
+  readonly language?: Language;
   readonly face?: Typeface;
 }
 

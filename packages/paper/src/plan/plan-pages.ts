@@ -8,7 +8,7 @@ import type { MarkingRow } from '../marking/row.js';
 import { dimsOf, heldApart } from '../page/dims.js';
 import { type Flowing, once } from '../page/flow.js';
 import { moved, type Page } from '../page/page.js';
-import { PAPERS, type Paper } from '../page/paper.js';
+import { paperNamed } from '../page/paper.js';
 import { drawn, type PendingPage } from '../page/pending.js';
 import { setSheets } from '../page/set-sheets.js';
 import { readingSheet } from '../page/sheet.js';
@@ -40,21 +40,22 @@ export interface Plan {
  * The plan of a part, to mark it out and bend it by hand: the pattern with ordinates from one datum corner (ISO 129-1),
  * the formed part, its sizes and bends, and what to scribe in order; on as many sheets as it takes.
  * @param job name of the job, '' for none
- * @throws JobError when the pattern cannot be read on the paper
+ * @throws JobError when the pattern cannot be read on the paper; RangeError for a paper there is none of
  */
 export function partPlan(job: string, part: PartPlan, options: PlanOptions, brake: BrakeMarks = {}): Plan {
   const {
-    words = LANGUAGES.en.plans,
+    language = 'en',
     face = typeface(),
     lettering = LETTERING,
     tolerance = 'm',
     marking = 'program',
     leftOut = [],
   } = options;
+  const { plans: words } = LANGUAGES[language];
   const setting: TypeSetting = { face, height: lettering };
   const { sights = [] } = brake;
   const dims = heldApart(dimsOf(options.dims), printedSizes(part, sights));
-  const paper = PAPERS.find((p) => p.name === options.paper) as Paper;
+  const paper = paperNamed(options.paper);
   const { flat } = part;
   const features = featuresOf(flat);
   const ordinates = ordinatesOf(flat, features, dims);

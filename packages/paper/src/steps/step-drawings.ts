@@ -1,6 +1,7 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Sequence, Shop } from '@tinwright/shop';
-import type { DimsName, StepWords } from '@tinwright/words/internal';
+import type { Language } from '@tinwright/words';
+import type { DimsName } from '@tinwright/words/internal';
 import { LANGUAGES } from '@tinwright/words/internal';
 import { dimsOf } from '../page/dims.js';
 import type { Page } from '../page/page.js';
@@ -11,7 +12,7 @@ import { stepPage } from './step-page.js';
 /** How step pictures are set; millimetres and English unless told otherwise. */
 export interface StepOptions {
   readonly dims?: DimsName;
-  readonly words?: StepWords;
+  readonly language?: Language;
   readonly face?: Typeface;
 }
 
@@ -26,8 +27,8 @@ export function stepDrawings(
   part: PartPlan,
   sequence: Sequence,
   shop: Shop,
-  { dims = 'mm', words = LANGUAGES.en.steps, face = typeface() }: StepOptions = {},
+  { dims = 'mm', language = 'en', face = typeface() }: StepOptions = {},
 ): readonly Page[] {
-  const setting = { words, dims: dimsOf(dims), face, height: HEIGHT };
+  const setting = { words: LANGUAGES[language].steps, dims: dimsOf(dims), face, height: HEIGHT };
   return sequence.steps.map((_, i) => stepPage(sceneAt(part, sequence, i, shop), setting));
 }

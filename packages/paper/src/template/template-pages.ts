@@ -15,7 +15,7 @@ const LEAD = 1.55; // from base line to base line, in heights of text
 const NAME = 1.8; // from a tile's lower edge to the base line of its name, in heights of text
 
 /** How templates are printed. */
-export type TemplateOptions = Pick<PlanOptions, 'dims' | 'lettering' | 'words' | 'face' | 'date'> & {
+export type TemplateOptions = Pick<PlanOptions, 'dims' | 'lettering' | 'language' | 'face' | 'date'> & {
   readonly medium: Medium;
 };
 
@@ -35,7 +35,8 @@ export function partTemplate(
   options: TemplateOptions,
   { sights = [] }: BrakeMarks = {},
 ): Template {
-  const { words = LANGUAGES.en.plans, face = typeface(), lettering = LETTERING } = options;
+  const { language = 'en', face = typeface(), lettering = LETTERING } = options;
+  const { plans: words } = LANGUAGES[language];
   const dims = dimsOf(options.dims);
   const features = featuresOf(part.flat);
   const ask: PatternAsk = {
