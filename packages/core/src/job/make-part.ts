@@ -1,3 +1,4 @@
+import * as z from 'zod/mini';
 import { RULE_KINDS } from '../bending/kinds.js';
 import { JobError, type Problem } from '../errors/problem.js';
 import type { AnyFamily } from '../families/family.js';
@@ -7,7 +8,14 @@ import { atOnce } from '../units/pieces.js';
 import type { BendingInput, ParamsInput, StockInput } from './input.js';
 import { jobPart } from './job-part.js';
 import { parsed } from './parsed.js';
-import { type BendingData, type PartData, partSchema, partSchemas, type StockData } from './part-schema.js';
+import {
+  type BendingData,
+  type PartData,
+  partSchema,
+  partSchemas,
+  type StockData,
+  unitSchema,
+} from './part-schema.js';
 import { type PartPlan, plannedParts } from './plan-parts.js';
 import { BUILT_IN } from './sheet.js';
 
@@ -23,15 +31,16 @@ export type PartSheet = StockInput & { readonly units?: Unit; readonly bending?:
 export function makePart<F extends AnyFamily>(
   family: F,
   params: ParamsInput<F>,
-  { units: asked, bending, ...stock }: PartSheet,
+  { units = 'mm', bending, ...stock }: PartSheet,
 ): PartPlan {
-  const units = asked === 'in' ? 'in' : 'mm';
-  const kit = paramKit(units);
+  const kit = paramKit(units === 'in' ? 'in' : 'mm');
   const schemas = partSchemas(kit, RULE_KINDS);
   const problems: Problem[] = [];
+  parsed(unitSchema, units, ['units'], problems);
+  const rule = z.optional(schemas.bending);
   const head = {
     stock: parsed(schemas.stock, stock, ['stock'], problems) as StockData,
-    bending: (bending && parsed(schemas.bending, bending, ['bending'], problems)) as BendingData | undefined,
+    bending: parsed(rule, bending, ['bending'], problems) as BendingData | undefined,
   };
   const given = { ...params, name: 'part', family: family.name };
   const read = parsed(partSchema(kit, family, schemas), given, [], problems) as PartData;

@@ -7,6 +7,7 @@ import { type GaugeData, gaugeSchema } from '../schema/gauge.js';
 import { type Gives, type ParamKit, strictGroup } from '../schema/kit.js';
 import type { Grain } from '../schema/rack-rows.js';
 import { shapeOf } from '../schema/value.js';
+import type { Unit } from '../units/length.js';
 import { lineSchema, nameSchema } from './name.js';
 
 /** Thinnest and thickest sheet that is read, mm: foil and plate are other trades. */
@@ -15,6 +16,9 @@ export const THICKNESS = { min: 0.1, max: 6 } as const;
 export const GREATEST_RADIUS = 100;
 /** Most pieces of a part. */
 export const MOST_PIECES = 10_000;
+
+/** Unit of lengths that do not carry their own. */
+export const unitSchema: Gives<Unit> = z.enum(['mm', 'in']);
 
 /** What stands in `stock:`, as read. */
 export interface StockData {

@@ -16,6 +16,7 @@ import {
   partSchemas,
   type StockData,
   stockShape,
+  unitSchema,
 } from './part-schema.js';
 import { type Tables, tablesWith } from './tables.js';
 
@@ -59,7 +60,7 @@ const sharedOf = (kit: ParamKit, { rules, fasteners, hardware }: Kinds): Shared 
 
 const envelope = (kit: ParamKit, { bending, joint, bought }: Shared, parts: Gives<unknown>) =>
   strictGroup({
-    units: z.enum(['mm', 'in']),
+    units: unitSchema,
     name: kit.or(lineSchema, ''),
     note: kit.or(lineSchema, ''),
     materials: z.optional(kit.later(() => ownMaterialsSchema(kit))), // read before the rest, which names them

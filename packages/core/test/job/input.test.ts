@@ -170,6 +170,13 @@ test('a part that cannot be names its parameter alone, and the size that works',
   // @ts-expect-error -- misspelt
   const misspelt = () => makePart(openBox, { lenght: 300, width: 200, height: 50 }, STOCK);
   expect(thrown(misspelt).problems.map((p) => p.path)).toContainEqual(['lenght']);
+  const size = { length: 300, width: 200, height: 50 };
+  // @ts-expect-error -- a unit that is none, never read as millimetres
+  const unit = () => makePart(openBox, size, { ...STOCK, units: 'cm' });
+  expect(thrown(unit).problems.map((p) => p.path)).toEqual([['units']]);
+  // @ts-expect-error -- a rule is a group of its constants
+  const rule = () => makePart(openBox, size, { ...STOCK, bending: null });
+  expect(thrown(rule).problems.map((p) => p.path)).toEqual([['bending']]);
 });
 
 test('every built-in family is in the door by its own name', () => {
