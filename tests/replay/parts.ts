@@ -5,8 +5,8 @@ import { planSequence, type Shop } from '@tinwright/shop';
 import { paramsOf } from '@tinwright/testing';
 import fc from 'fast-check';
 import { partToBend } from '../../packages/shop/src/sequence/answer/planned-sequence.js';
+import { problemsOf } from '../../packages/shop/src/sequence/answer/problems.js';
 import { anyPlan, findPlan } from '../../packages/shop/src/sequence/search/find-plan.js';
-import { problemOf } from '../../packages/shop/src/sequence/search/problem.js';
 import type { WrittenBend } from './body.js';
 import type { V2 } from './rigid.js';
 import type { WrittenStep } from './step.js';
@@ -88,13 +88,19 @@ export function planned(part: object): JobPlan | null {
 
 /** True where every order was looked at and none found: why, and what would change it, takes longer to find than that. */
 export function impossible(plan: JobPlan, shop: Shop): boolean | 'unproved' {
-  const found = findPlan(problemOf(partToBend(plan.parts[0] as PartPlan), shop));
-  return found.moves !== null ? false : found.bound === Infinity || 'unproved';
+  for (const next of problems(plan, shop)) {
+    const found = findPlan(next());
+    if (found.moves !== null) return false;
+    if (found.bound < Infinity) return 'unproved';
+  }
+  return true;
 }
 
 /** True where some order is soon found. */
 export const possible = (plan: JobPlan, shop: Shop): boolean =>
-  anyPlan(problemOf(partToBend(plan.parts[0] as PartPlan), shop), 500).moves !== null;
+  problems(plan, shop).some((next) => anyPlan(next(), 500).moves !== null);
+
+const problems = (plan: JobPlan, shop: Shop) => problemsOf(partToBend(plan.parts[0] as PartPlan), shop);
 
 /** A part as its files tell it; with its sequence where it is given. */
 export function written(

@@ -79,7 +79,7 @@ function pressRules(
   return [
     ...said(wide > press.length + PLAY, `the line is ${wide} mm long`),
     ...said(
-      step.action !== 'close' && die.opening < 5 * thickness - PLAY,
+      step.action !== 'close' && die.opening < 4 * thickness - PLAY,
       `a V of ${die.opening} for ${thickness} mm`,
     ),
     ...said(bends && force > press.force + PLAY, `takes ${force} kN`),

@@ -1,4 +1,4 @@
-// A press brake asked whether it makes a bend, with every punch over the two dies that come nearest to the radius.
+// A press brake asked whether it makes a bend, with every punch over every die that is wide enough.
 import type { Die, Horns, Press, Punch } from '@tinwright/shop';
 import type { Hinge } from '../body.js';
 import { endFirst, lifts } from '../lift.js';
@@ -30,8 +30,7 @@ export function onPress(given: Asked, question: Question): Made | null {
   const { bend } = line.hinges[0] as Hinge;
   const angle = action === 'fold' ? 135 : bend.angle;
   const turned = action === 'fold' ? 135 : angle + press.overbend + 1;
-  const radius = action === 'fold' ? given.body.thickness : bend.insideRadius;
-  const pairs = diesFor(press, radius, turned, given.body.thickness).flatMap((die) =>
+  const pairs = diesFor(press, turned, given.body.thickness).flatMap((die) =>
     press.punches.flatMap((punch) =>
       (punch.horns === null ? [null] : [null, punch.horns]).map((horns) => ({ punch, die, horns })),
     ),
@@ -133,13 +132,9 @@ function betweenHorns(
   return [[only[0] - l, only[1] + r]];
 }
 
-const LEAST = 5; // thicknesses that the opening of a V has at least
+const LEAST = 4; // thicknesses that the opening of a V has at least
 
-function diesFor(press: Press, radius: number, turned: number, T: number): Press['dies'] {
+function diesFor(press: Press, turned: number, T: number): Press['dies'] {
   const most = (d: Die) => Math.max(...press.punches.map((p) => 180 - Math.max(p.angle, d.angle)));
-  const off = (d: Die) => Math.abs(Math.log((0.16 * d.opening) / Math.max(radius, 0.1)));
-  return press.dies
-    .filter((d) => turned <= most(d) && d.opening >= LEAST * T)
-    .toSorted((a, b) => off(a) - off(b))
-    .slice(0, 2);
+  return press.dies.filter((d) => turned <= most(d) && d.opening >= LEAST * T);
 }

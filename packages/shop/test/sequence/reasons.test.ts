@@ -99,7 +99,7 @@ describe('what would help is tried on every machine, and told', () => {
     [
       'more force',
       strip([40, 60], [90], 700),
-      { ...press, press: { ...EXAMPLE_PRESS, force: 35 } },
+      { ...press, press: { ...EXAMPLE_PRESS, force: 20 } },
       /^a press of \d+ kN$/,
     ],
     ['a longer punch', box130, press, /^a punch whose point is \d+ mm under the ram$/],

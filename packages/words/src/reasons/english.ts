@@ -41,7 +41,7 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
       return `${panel} stands where the fingers have to be`;
     case 'punch':
     case 'die':
-      return `${panel} runs into the ${code}`;
+      return `${panel ?? 'the sheet'} runs into the ${code}`;
     case 'put-in':
       return `with ${panel} up the part cannot be brought under the ${machine === 'press' ? 'punch' : 'jaw'}`;
     case 'take-off':
@@ -77,9 +77,15 @@ function limitWords(
       return `${panel} gives the fingers ${about} to hold, they need ${least}`;
     case 'opening':
       return `the folded hem stands ${about} high, the jaw lifts ${most}`;
+    case 'die':
+      if (panel === null) return `the widest V is ${found}, the sheet needs ${least} or more`;
+      return bareWords(code, panel, about, most);
     case 'jaws':
       return `${about} between the jaws, the ${MACHINES[machine]} takes ${most}`;
     default:
-      return `beside ${panel} the ${code} would leave ${about} of the line bare, ${most} at most`;
+      return bareWords(code, panel, about, most);
   }
 }
+
+const bareWords = (code: string, panel: string | null, about: string, most: string): string =>
+  `beside ${panel} the ${code} would leave ${about} of the line bare, ${most} at most`;

@@ -80,9 +80,15 @@ function limitWords(
       return `${panel} gibt den Segmenten ${about} zu halten, sie brauchen ${least}`;
     case 'opening':
       return `der vorgekantete Umschlag steht ${about} hoch, die Oberwange hebt ${most}`;
+    case 'die':
+      if (panel === null) return `das weiteste V misst ${found}, das Blech braucht ${least} oder mehr`;
+      return bareWords(panel, about, most);
     case 'jaws':
       return `${about} zwischen den Backen, ${machine === 'hand' ? 'die Falzzange' : 'der Schraubstock'} nimmt ${most}`;
     default:
-      return `neben ${panel} blieben ${about} der Kante frei, höchstens ${most} gehen`;
+      return bareWords(panel, about, most);
   }
 }
+
+const bareWords = (panel: string | null, about: string, most: string): string =>
+  `neben ${panel} blieben ${about} der Kante frei, höchstens ${most} gehen`;

@@ -1,10 +1,11 @@
 import type { PartPlan } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
+import type { DieChoice } from '../../tools/press-setting.js';
 import { dive } from '../search/dive.js';
 import { anyPlan } from '../search/find-plan.js';
-import { problemOf } from '../search/problem.js';
 import type { BendProblem, Move } from '../search/states.js';
 import { partToBend } from './planned-sequence.js';
+import { problemsOf } from './problems.js';
 import { onlySteps, stepsWith } from './smallest-core.js';
 
 /** A part with other parameters, or in another shop, of which is asked whether it can be bent. */
@@ -14,15 +15,17 @@ export interface Variant {
   readonly shop: Shop;
   /** Bends that cannot all be made as the part and the shop are, by their ids. */
   readonly cores: readonly (readonly string[])[];
+  /** Dies that may change that. */
+  readonly dies: DieChoice;
 }
 
-/** The search for a variant; null where there is no such part. */
-function problemFor({ plan, params, shop }: Variant): BendProblem | null {
+/** The problems of a variant; none where there is no such part. */
+function problemsFor({ plan, params, shop, dies }: Variant): readonly (() => BendProblem)[] {
   try {
     const part = plan.family.part(params, plan.sheet);
-    return problemOf({ ...partToBend(plan), part }, shop);
+    return problemsOf({ ...partToBend(plan), part }, shop, dies);
   } catch {
-    return null; // corners leave nothing at this size
+    return []; // corners leave nothing at this size
   }
 }
 
@@ -40,13 +43,15 @@ function someGo(problem: BendProblem, cores: Variant['cores']): boolean {
 
 /** True when what could not be made can be, the other bends left flat. */
 export function someFeasible(variant: Variant): boolean {
-  const problem = problemFor(variant);
-  return problem !== null && someGo(problem, variant.cores);
+  return problemsFor(variant).some((next) => someGo(next(), variant.cores));
 }
 
 /** A plan of a variant, whatever it costs; null where none is soon found. */
 export function planOf(variant: Variant): readonly Move[] | null {
-  const problem = problemFor(variant);
-  if (problem === null || !someGo(problem, variant.cores)) return null;
-  return anyPlan(problem, MOST_WHOLE).moves;
+  for (const next of problemsFor(variant)) {
+    const problem = next();
+    const { moves } = someGo(problem, variant.cores) ? anyPlan(problem, MOST_WHOLE) : { moves: null };
+    if (moves !== null) return moves;
+  }
+  return null;
 }

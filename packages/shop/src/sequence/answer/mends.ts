@@ -8,6 +8,9 @@ import { partMends } from './part-mends.js';
 import type { Mend, Reason } from './plan.js';
 import { toolMends } from './tool-mends.js';
 
+/** Reasons that another die may do away with. */
+const OF_DIES: readonly Reason['code'][] = ['die', 'flange-short', 'force', 'angle', 'tools'];
+
 /**
  * Something to change so that an impossible part becomes possible: values of the part, panels joined on instead of bent,
  * values of every machine of the shop
@@ -21,9 +24,10 @@ export function mendsFor(
   { cores, reasons }: { readonly cores: readonly (readonly string[])[]; readonly reasons: readonly Reason[] },
   signal?: StopSignal,
 ): readonly Mend[] {
+  const dies = reasons.some((r) => r.machine === 'press' && OF_DIES.includes(r.code)) ? 'all' : 'near';
   const variant = (params: unknown, other: Shop): Variant => {
     signal?.throwIfAborted();
-    return { plan, params, shop: other, cores };
+    return { plan, params, shop: other, cores, dies };
   };
   const trial: MendTrial = { plan, shop, reasons, inShop: (other) => planOf(variant(plan.params, other)) };
   return [

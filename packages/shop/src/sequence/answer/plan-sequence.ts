@@ -3,11 +3,11 @@ import { atOnce, inTurns, type Pieces, revivePart } from '@tinwright/core/intern
 import type { Shop } from '../../machines/shop.js';
 import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
-import { problemOf } from '../search/problem.js';
-import type { BendProblem } from '../search/states.js';
+import type { BendProblem, FoundMoves } from '../search/states.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
 import { partToBend, plannedSequence } from './planned-sequence.js';
+import { problemsOf } from './problems.js';
 import { reasonsOf, stuckReasons } from './reasons.js';
 import { smallestCores } from './smallest-core.js';
 
@@ -61,7 +61,19 @@ export function* sequenceSteps(
 ): Pieces<Sequence> {
   const plan = revivePart(part);
   const given = partToBend(plan);
-  const problem = problemOf(given, shop);
+  const problems = problemsOf(given, shop);
+  for (const [i, next] of problems.entries()) {
+    const problem = next();
+    const found = yield* searched(problem, onProgress);
+    const { moves } = found;
+    if (moves !== null) return plannedSequence(problem, plan, shop, { ...found, moves });
+    if (i === problems.length - 1) return withoutPlan(problem, plan, shop, found, signal);
+  }
+  throw new RangeError(`no problem of ${plan.name}`);
+}
+
+/** The cheapest plan of a problem, a little at a time. */
+function* searched(problem: BendProblem, onProgress: PlanSequenceOptions['onProgress']): Pieces<FoundMoves> {
   const search = planSearch(problem);
   let step = search.next();
   while (!step.done) {
@@ -69,9 +81,18 @@ export function* sequenceSteps(
     yield;
     step = search.next();
   }
-  const found = step.value;
-  const { moves } = found;
-  if (moves !== null) return plannedSequence(problem, plan, shop, { ...found, moves });
+  return step.value;
+}
+
+/** Why a part has no plan, and what would change that. */
+function withoutPlan(
+  problem: BendProblem,
+  plan: PartPlan,
+  shop: Shop,
+  found: FoundMoves,
+  signal: StopSignal | undefined,
+): Sequence {
+  const given = partToBend(plan);
   const cores = smallestCores(problem);
   const input = { problem, shop, material: plan.material.name, longest: Math.max(...given.blank) };
   const smallest = reasonsOf(input, cores);

@@ -1,10 +1,10 @@
 import { gooseneck, straightPunch, vDie } from '../../machines/press-shapes.js';
 import type { Die, Press, Punch } from '../../machines/shop.js';
 import { airRadius } from '../../metal/press-force.js';
+import { PRACTICE_LEAST } from '../../tools/press-setting.js';
 import { type MendTrial, machineMend, stoppedBy } from './mend-trial.js';
 import type { Mend, Reason } from './plan.js';
 
-const LEAST_OPENING = 5; // thicknesses; common practice, no source
 const OPENINGS = [4, 5, 6, 8, 10, 12, 16, 20, 24]; // mm, of dies there are; usual, from memory
 const HOLLOWS = [12, 16, 20, 25, 30, 40, 50]; // mm, of goosenecks; judgement
 const USUAL = 85; // degrees
@@ -40,7 +40,7 @@ const die = (opening: number, angle: number): Die =>
 /** Openings of dies for a sheet, those first that bend it nearest to its radius. */
 const openings = ({ plan: { sheet } }: MendTrial) => {
   const off = (v: number) => Math.abs(Math.log(airRadius(v) / Math.max(sheet.insideRadius, 0.1)));
-  return OPENINGS.filter((v) => v >= LEAST_OPENING * sheet.thickness - 1e-9).toSorted(
+  return OPENINGS.filter((v) => v >= PRACTICE_LEAST * sheet.thickness - 1e-9).toSorted(
     (a, b) => off(a) - off(b),
   );
 };

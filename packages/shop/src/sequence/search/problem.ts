@@ -1,11 +1,11 @@
 import type { Material, Part, Point } from '@tinwright/core';
 import { brakeAt, brakesOf } from '../../machines/brakes.js';
 import { pieceCosts } from '../../machines/costs.js';
-import type { Press, Shop } from '../../machines/shop.js';
+import type { Shop } from '../../machines/shop.js';
 import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
 import { foldSetting } from '../../tools/leaf-setting.js';
 import { marginFor } from '../../tools/margin.js';
-import type { Tooling } from '../../tools/press-tools.js';
+import type { DieChoice } from '../../tools/press-setting.js';
 import { foldTree } from '../part/fold-tree.js';
 import type { HeldSide } from '../part/line.js';
 import { type LineBook, lineBook } from '../part/line-stands.js';
@@ -14,12 +14,11 @@ import { contactBook } from '../part/self-contact.js';
 import { brakeStation } from '../stations/brake-station.js';
 import { gaugeBook } from '../stations/gauge.js';
 import { handStation } from '../stations/hand-station.js';
-import { hornStation } from '../stations/horn-station.js';
 import { benchStation, seamerStation, viseStation } from '../stations/jaw-station.js';
 import { type LeafBlank, leafWork } from '../stations/leaf-work.js';
-import { pressStation } from '../stations/press-station.js';
+import { pressRack } from '../stations/press-rack.js';
 import type { Station } from '../stations/station.js';
-import { handlingScale, headingOf, type PlacingInput, type Setting } from './handling.js';
+import { handlingScale, headingOf, type PlacingInput, type Setting, toolBook } from './handling.js';
 import { placingBook } from './placing.js';
 import type { BendProblem } from './states.js';
 import { waysOf } from './ways.js';
@@ -39,8 +38,12 @@ export interface PartToBend {
 
 const HEM_FOLD = 135; // degrees a hem is folded to without a leaf; judgement
 
-/** The search problem of a part in a shop. */
-export function problemOf({ part, quantity, material, mass, blank }: PartToBend, shop: Shop): BendProblem {
+/** The search problem of a part in a shop. @param dies of a press that are asked: with all of them others only where the nearest do not go */
+export function problemOf(
+  { part, quantity, material, mass, blank }: PartToBend,
+  shop: Shop,
+  dies: DieChoice = 'near',
+): BendProblem {
   const longest = Math.max(...blank);
   const { thickness, insideRadius } = part.sheet;
   const springback = springbackOf(shop.strips, material.name, thickness);
@@ -65,11 +68,17 @@ export function problemOf({ part, quantity, material, mass, blank }: PartToBend,
     setting,
     gauges: gaugeBook(work, shop, (o, station) => setting(o, station).setBack),
   };
-  const stations = stationsOf(work, lines, shop, {
-    material,
-    margin: marginFor(shop.margin, longest),
-    springback,
-  });
+  const own: LeafBlank = { material, margin: marginFor(shop.margin, longest), springback };
+  const { press, profile } = shop;
+  const tools = toolBook();
+  const presses =
+    press === null
+      ? []
+      : pressRack(
+          { ...own, work, lineAt: lines, press, profile, dies },
+          (mounting, station) => tools(null, mounting, station) !== 'none',
+        );
+  const stations = stationsOf(work, lines, shop, own, presses);
   return {
     ...input,
     work,
@@ -93,10 +102,16 @@ function kept<B, R>(make: (o: LineStroke, b: B) => R, name: (b: B) => string): (
   };
 }
 
-function stationsOf(work: Work, lines: LineBook, shop: Shop, blank: LeafBlank): readonly Station[] {
+function stationsOf(
+  work: Work,
+  lines: LineBook,
+  shop: Shop,
+  blank: LeafBlank,
+  presses: readonly Station[],
+): readonly Station[] {
   return [
     ...brakesOf(shop).map(({ id, brake }) => brakeStation(work, lines, id, brake, blank)),
-    ...(shop.press === null ? [] : pressStations(work, lines, shop, shop.press, blank)),
+    ...presses,
     ...(shop.vise === null
       ? []
       : [
@@ -106,23 +121,6 @@ function stationsOf(work: Work, lines: LineBook, shop: Shop, blank: LeafBlank): 
     ...(shop.handSeamer === null ? [] : [seamerStation(work, lines, shop.handSeamer, blank.material)]),
     handStation(),
   ];
-}
-
-/** A press with every pair of its tools: which of them a bend is made with hangs on its radius and angle. */
-function pressStations(
-  work: Work,
-  lines: LineBook,
-  shop: Shop,
-  press: Press,
-  blank: LeafBlank,
-): readonly Station[] {
-  const pairs = press.punches.flatMap((punch) => press.dies.map((die) => ({ punch, die })));
-  const station = (tooling: Tooling) => pressStation(work, lines, press, tooling, blank, shop.profile);
-  return pairs.flatMap((pair) => {
-    const plain = station({ ...pair, horns: null });
-    const { horns } = pair.punch;
-    return horns === null ? [plain] : [plain, hornStation(station({ ...pair, horns }), plain)];
-  });
 }
 
 /** What an operation wants set on its machine. */

@@ -1,8 +1,7 @@
-import type { Material } from '@tinwright/core';
 import { lazy, radians } from '@tinwright/core/internal';
-import type { Press, Profile } from '../../machines/shop.js';
+import type { Die, Press, Profile } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../metal/press-force.js';
-import { diesFor, mostAngle } from '../../tools/press-setting.js';
+import { type DieChoice, diesFor, LEAST_OPENING, mostAngle, usableDies } from '../../tools/press-setting.js';
 import { pressTools, type Tooling } from '../../tools/press-tools.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
@@ -20,18 +19,22 @@ import { prospectBook } from './prospect.js';
 import type { Mounting, Obstacle, Prospect, Station, Stretch } from './station.js';
 import { bareBy, type Interval, stretchesFor } from './stretches.js';
 
+/** A part and what it is made of, for a press. */
+export interface PressWork extends LeafBlank {
+  readonly work: Work;
+  readonly lineAt: LineBook;
+  readonly press: Press;
+  readonly profile: Profile;
+  /** Dies that are asked for. */
+  readonly dies: DieChoice;
+}
+
 /** A press brake with one punch and one die at work on a part. */
-export function pressStation(
-  work: Work,
-  lineAt: LineBook,
-  press: Press,
-  tooling: Tooling,
-  blank: LeafBlank,
-  profile: Profile,
-): Station {
+export function pressStation(given: PressWork, tooling: Tooling): Station {
+  const { work, lineAt, press } = given;
   const lines = work.operations.flatMap((operation) =>
     (['parent', 'child'] as const).map((held) =>
-      pressLine({ work, press, ...tooling, ...blank, profile, operation, line: lineAt(operation, held) }),
+      pressLine({ ...given, ...tooling, operation, line: lineAt(operation, held) }),
     ),
   );
   const lineOf = ({ index }: LineStroke, held: HeldSide) =>
@@ -56,13 +59,7 @@ interface PressLine {
   readonly prospect: (done: Mask) => Prospect | null;
 }
 
-interface Given extends Tooling {
-  readonly work: Work;
-  readonly press: Press;
-  readonly material: Material;
-  readonly margin: number;
-  readonly springback: LeafBlank['springback'];
-  readonly profile: Profile;
+interface Given extends PressWork, Tooling {
   readonly operation: LineStroke;
   readonly line: PartAtLine;
 }
@@ -71,6 +68,20 @@ function pressLine(given: Given): PressLine {
   const { work, press, die, operation, line, margin } = given;
   const { frame } = line;
   const { tree } = work;
+  const limits = limitsOf(given, frame);
+  const refuse = (obstacle: Obstacle | null): Mounting => ({
+    operation,
+    held: frame.held,
+    obstacle,
+    stretches: [],
+    putIn: null,
+    takeOff: null,
+    swings: false,
+  });
+  if (limits !== null) {
+    const mounting = refuse(limits);
+    return { limits, mount: () => mounting, prospect: () => null };
+  }
   const tools = pressTools(press, given, tree.thickness, margin);
   const closing = operation.action === 'close';
   const half = radians(setFor(given) / 2);
@@ -115,20 +126,6 @@ function pressLine(given: Given): PressLine {
       horns: given.horns,
     },
   );
-  const limits = limitsOf(given, frame);
-  const refuse = (obstacle: Obstacle | null): Mounting => ({
-    operation,
-    held: frame.held,
-    obstacle,
-    stretches: [],
-    putIn: null,
-    takeOff: null,
-    swings: false,
-  });
-  if (limits !== null) {
-    const mounting = refuse(limits);
-    return { limits, mount: () => mounting, prospect: () => null };
-  }
   const seen = lazy(() => union(bench().seen, operation.mask));
   return {
     limits,
@@ -139,23 +136,33 @@ function pressLine(given: Given): PressLine {
   };
 }
 
-const throughOf = ({ operation, work }: Given): number =>
+const throughOf = ({ operation, work }: Pick<Given, 'operation' | 'work'>): number =>
   operation.action === 'fold' ? work.tree.fold.angle : Math.abs(operation.angle);
 
-const bendOf = ({ operation, work }: Given): TreeBend =>
+const bendOf = ({ operation, work }: Pick<Given, 'operation' | 'work'>): TreeBend =>
   (work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend }).bend;
 
 /** Bent through over the die, degrees, so that what is wanted is left: by springback, and some to be free for more. */
-function setFor(given: Given): number {
+function setFor(given: PressWork & { readonly operation: LineStroke }): number {
   const through = throughOf(given);
   if (given.operation.action !== 'bend') return through;
   const { factor } = given.springback(bendOf(given).insideRadius);
   return Math.max(through / factor, through + given.press.overbend);
 }
 
+/** The place of a die among those that can be used for an operation: 0 for those that are taken first, and to close a hem. */
+export function dieRank(given: PressWork, operation: LineStroke, die: Die): number {
+  const { press, work } = given;
+  if (operation.action === 'close' || operation.action === 'roll') return 0;
+  const { thickness } = work.tree;
+  const bent = { thickness, insideRadius: setRadius(work.tree, bendOf({ work, operation })) };
+  const through = setFor({ ...given, operation });
+  return diesFor(press, bent, through).includes(die) ? 0 : 1 + usableDies(press, bent, through).indexOf(die);
+}
+
 /** What no order changes: angle, length, force. */
 function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
-  const { press, punch, die, material, profile, operation, work } = given;
+  const { press, punch, die, dies, material, profile, operation, work } = given;
   const { action, panels } = operation;
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
   // the wall lies on the table, fold up
@@ -166,10 +173,9 @@ function limitsOf(given: Given, frame: LineFrame): Obstacle | null {
   const through = setFor(given);
   const most = mostAngle(punch, die);
   if (through > most + 1e-9) return { code: 'angle', panel: -1, value: through, limit: most };
-  const { thickness } = work.tree;
-  const insideRadius = setRadius(work.tree, bendOf(given));
-  const usual = diesFor(press, { thickness, insideRadius }, through);
-  if (!usual.includes(die)) return { code: 'die', panel: -1 };
+  const least = LEAST_OPENING * work.tree.thickness;
+  if (die.opening < least - 1e-9) return { code: 'die', panel: -1, value: die.opening, limit: least };
+  if (dies === 'near' && dieRank(given, operation, die) > 0) return { code: 'die', panel: -1 };
   const force = bendForce(
     FORCE_CONSTANTS[profile].value,
     forceTensile(material),
