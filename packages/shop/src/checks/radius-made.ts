@@ -9,7 +9,8 @@ import type { ShopCheck } from './check.js';
 import { middleOf } from './geometry/panels.js';
 import { type LimitPlace, limitCheck } from './limit-check.js';
 
-const MOST_OFF = 0.2; // mm a bend; what a press brake holds, from memory
+/** What both legs of a bend may come out longer by, mm: what a press brake holds, from memory. */
+export const MOST_OFF = 0.2;
 
 interface Made extends LimitPlace {
   readonly asked: number;
@@ -35,13 +36,9 @@ export const radiusMade: ShopCheck = limitCheck<'radius-made', Made>({
     flat.bends
       .filter((b) => b.hem === null)
       .flatMap((bend): readonly Made[] => {
-        const ways = waysOf(bend, sheet.thickness, shop).map((way) => {
-          const longer = perRadius(bend.angle) * (way.made - bend.insideRadius);
-          return { ...way, longer, value: Math.abs(longer) };
-        });
         const least = leastRadiusOf(material.leastRadius, sheet.thickness);
-        const [best] = ways.toSorted((a, b) => a.value - b.value);
-        if (best === undefined) return [];
+        const best = bestMade(bend, sheet.thickness, shop);
+        if (best === null) return [];
         return [
           { ...best, at: middleOf(bend), limit: MOST_OFF, names: [bend.id], asked: bend.insideRadius, least },
         ];
@@ -53,6 +50,26 @@ export const radiusMade: ShopCheck = limitCheck<'radius-made', Made>({
     cite(null, { size: limit, basis: 'memory' }),
   ],
 });
+
+/** A radius that is made, and what both legs of the bend come out longer by. mm */
+export interface MadeRadius {
+  readonly made: number;
+  readonly machine: string;
+  readonly longer: number;
+  readonly value: number;
+}
+
+/** What a machine makes of a bend. */
+export function madeAs(bend: FlatBend, made: number, machine: string): MadeRadius {
+  const longer = perRadius(bend.angle) * (made - bend.insideRadius);
+  return { made, machine, longer, value: Math.abs(longer) };
+}
+
+/** The radius nearest to a bend's own that a machine of a shop makes; null where none turns it so far. */
+export function bestMade(bend: FlatBend, thickness: number, shop: Shop): MadeRadius | null {
+  const all = waysOf(bend, thickness, shop).map(({ made, machine }) => madeAs(bend, made, machine));
+  return all.toSorted((a, b) => a.value - b.value)[0] ?? null;
+}
 
 /** What each machine that turns a bend so far makes of it, mm inside. */
 function waysOf(

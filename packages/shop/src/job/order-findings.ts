@@ -3,8 +3,17 @@ import type { CheckFindings } from '../checks/check-findings.js';
 import { assumedOf } from '../machines/assumed.js';
 import type { Mend, Reason, Sequence } from '../sequence/answer/plan.js';
 
+/** A die that a bend order uses: its opening in thicknesses, and the usual one in mm. */
+interface DieFinding {
+  readonly die: string;
+  readonly times: number;
+  readonly usual: number;
+}
+
 /** What the words of every finding of a shop need besides value, limit and place, by its code. Lengths mm. */
 export interface ShopFindings extends CheckFindings {
+  readonly 'die-narrow': DieFinding;
+  readonly 'die-wide': DieFinding;
   readonly 'bend-order': {
     readonly shop: string | null;
     /** True when every order was looked at. */

@@ -1,4 +1,4 @@
-import { type Finding, type JobPlan, revivePlan, type StopSignal } from '@tinwright/core';
+import { type Finding, type JobPlan, type PartPlan, revivePlan, type StopSignal } from '@tinwright/core';
 import { atOnce, inTurns, type Pieces, sortFindings } from '@tinwright/core/internal';
 import type { ShopCheck } from '../checks/check.js';
 import { changesPieces, jobFindings } from '../checks/index.js';
@@ -6,6 +6,7 @@ import type { Shop } from '../machines/shop.js';
 import type { Sequence } from '../sequence/answer/plan.js';
 import { SLICE, sequenceSteps } from '../sequence/answer/plan-sequence.js';
 import type { Batch } from './batch.js';
+import { dieFindings } from './die-findings.js';
 import { grouped } from './grouped.js';
 import { orderFindings } from './order-findings.js';
 
@@ -58,7 +59,10 @@ function* shopSteps(
     onProgress?.(i + 1, parts.length);
   }
   const { sequences, batch } = yield* grouped(parts, cheapest, shop);
-  const own = sequences.flatMap((s) => orderFindings(s, shop.assumed));
+  const own = sequences.flatMap((s, i) => [
+    ...orderFindings(s, shop.assumed),
+    ...dieFindings(parts[i] as PartPlan, s, shop),
+  ]);
   const order = plan.parts.map((p) => p.name);
   const found = jobFindings(plan, shop, checks);
   const changed = yield* changesPieces(found, plan, shop, checks);

@@ -219,6 +219,17 @@ export const ENGLISH_SHOP: Tellings<ShopFindings> = {
       `${value} of the strips counted; the error is what the readings allow, scatter does not show yet`,
     aim: ({ limit }) => `bend and measure ${limit} strips or more`,
   },
+  'die-narrow': {
+    message: ({ value, limit, names: [bend], die, times }, t) =>
+      `${bend} over ${die}: a V of ${t.size(value)} is ${t.number(times, 1)} times the sheet, ${t.least(limit)} at least as a rule: over less it marks the sheet, and the force is high`,
+    aim: ({ usual }, t) => `bend it over a V of some ${t.size(usual)}, or try one on an offcut first`,
+  },
+  'die-wide': {
+    message: ({ value, limit, names: [bend], die, times }, t) =>
+      `${bend} over ${die}: a V of ${t.size(value)} is ${t.number(times, 1)} times the sheet, tables go to ${t.most(limit)}: the angle comes out less sure`,
+    aim: ({ usual }, t) =>
+      `bend an offcut first; where the radius may be smaller, a V of some ${t.size(usual)} is usual`,
+  },
   'bend-order': {
     message: ({ shop, proved, reason }, t) =>
       `${proved ? 'no order of bends works' : 'no order of bends was found'} in ${shop ?? 'the shop'}${reason === null ? '' : `: ${englishReason(reason, t)}`}`,

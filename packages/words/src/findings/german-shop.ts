@@ -224,6 +224,18 @@ export const GERMAN_SHOP: Tellings<ShopFindings> = {
       `${value} Streifen gezählt; der Fehler ist, was die Ablesung zulässt, die Streuung zeigt sich noch nicht`,
     aim: ({ limit }) => `${limit} Streifen oder mehr kanten und messen`,
   },
+  'die-narrow': {
+    message: ({ value, limit, names: [bend], die, times }, t) =>
+      `${bend} über ${die}: ein V von ${t.size(value)} misst ${t.number(times, 1)} Blechdicken, in der Regel mindestens ${t.least(limit)}: ein engeres drückt sich ins Blech, und die Kraft ist hoch`,
+    aim: ({ usual }, t) =>
+      `über einem V von etwa ${t.size(usual)} kanten oder erst an einem Reststück probieren`,
+  },
+  'die-wide': {
+    message: ({ value, limit, names: [bend], die, times }, t) =>
+      `${bend} über ${die}: ein V von ${t.size(value)} misst ${t.number(times, 1)} Blechdicken, Tabellen gehen bis ${t.most(limit)}: der Winkel wird weniger sicher`,
+    aim: ({ usual }, t) =>
+      `erst ein Reststück kanten; wo der Radius kleiner sein darf, ist ein V von etwa ${t.size(usual)} üblich`,
+  },
   'bend-order': {
     message: ({ shop, proved, reason }, t) =>
       `${proved ? 'keine Reihenfolge der Kantungen geht' : 'keine Reihenfolge der Kantungen gefunden'} in ${shop ?? 'der Werkstatt'}${reason === null ? '' : `: ${germanReason(reason, t)}`}`,
