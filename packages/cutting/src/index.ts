@@ -7,7 +7,7 @@ export type {
   OnSheet,
   Short,
 } from './findings/cutting-findings.js';
-export type { Contour, CutRun, CutStyle } from './kerf/contour.js';
+export { type Contour, CUT_STYLE, type CutRun, type CutStyle } from './kerf/contour.js';
 export type { CutRemark } from './kerf/cut-findings.js';
 export { cutSheet, type SheetCuts } from './kerf/cut-sheet.js';
 export { offsetLoop } from './kerf/offset-loop.js';

@@ -31,6 +31,7 @@ export { fromMakerModel } from './maker/from-maker-model.js';
 export { toMakerModel } from './maker/to-maker-model.js';
 export { type ManifestTells, manifestOf, type PartFiles } from './manifest.js';
 export { type CutNest, cutNest, nestFiles } from './nest/nest-files.js';
+export { type NestShapes, nestShapes, type ShapedPart } from './nest/nest-shapes.js';
 export type { NestFlat } from './nest/sheet-drawing.js';
 export type { Bytes, OutFile } from './out-file.js';
 export { pictureFiles, viewFiles } from './picture-files.js';

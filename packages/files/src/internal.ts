@@ -31,4 +31,3 @@ export { sequenceEntry } from './sequence-entry.js';
 export { shearJson } from './shear/shear-json.js';
 export { FRONT, SIDE, TOP } from './sheets/views.js';
 export { escapeXml } from './svg/escape.js';
-export { type TableFlat, tableFlat } from './table/table-flat.js';

@@ -21,7 +21,8 @@ export interface ShearFilesOptions {
   readonly units: Unit;
   readonly paper: string;
   readonly dims: DimsName;
-  readonly language: Language;
+  /** English where nobody says. */
+  readonly language?: Language;
 }
 
 /** mm of a diagram by itself */
@@ -44,7 +45,7 @@ export async function shearFiles(
     print = printOf(options, typeface(spareFont(await spare())));
     pages = shearPages(work, print);
   }
-  const { language } = options;
+  const { language = 'en' } = options;
   const title = shearWords(language).title(options.job);
   const files: readonly OutFile[] = [
     { path: 'shear.json', content: shearJson(plans) },
@@ -59,7 +60,7 @@ export async function shearFiles(
   return [...files, { path: 'shear-files.json', content: `${JSON.stringify(list, null, 2)}\n` }];
 }
 
-function printOf({ job, paper, dims, language }: ShearFilesOptions, face: Typeface): ShearPrint {
+function printOf({ job, paper, dims, language = 'en' }: ShearFilesOptions, face: Typeface): ShearPrint {
   return {
     job,
     paper: paperNamed(paper),

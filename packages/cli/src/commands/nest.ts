@@ -2,7 +2,7 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { type AnyFamily, cite, type Finding, type Unit } from '@tinwright/core';
 import type { CutStyle, Nest, NestAsk, NestPart } from '@tinwright/cutting';
-import type { CutNest, NestFlat, TableStyle } from '@tinwright/files';
+import type { CutNest, NestFlat, NestShapes, TableStyle } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
 import { CONSOLE_WORDS } from '@tinwright/words/internal';
 import { type Host, paint, table } from '../host/console.js';
@@ -109,21 +109,10 @@ const askOf = (
 ): NestAsk => ({ parts, rack, spacing: Math.max(spacing, rack.kerf), edge: edge ?? rack.kerf, turns });
 
 /** Outlines to nest, under the names blanks have, and what is marked on them. */
-async function shapesOf(
-  { plans, blanks }: JobBlanks,
-  style: TableStyle,
-): Promise<{ parts: readonly NestPart[]; flats: readonly NestFlat[] }> {
-  const { tableFlat } = await import('@tinwright/files/internal');
-  const planned = plans.flatMap((p) => p.parts);
-  const flats = planned.map((p, i): NestFlat => {
-    const cut = tableFlat(p.flat, style);
-    return { part: blanks[i]?.part ?? '', ...cut };
-  });
-  const parts = flats.map(({ flat }, i): NestPart => {
-    const { part, material, thickness, quantity, grain } = blanks[i] as JobBlanks['blanks'][number];
-    return { part, material, thickness, quantity, grain, outline: flat.outline, holes: flat.holes };
-  });
-  return { parts, flats };
+async function shapesOf({ plans, blanks }: JobBlanks, style: TableStyle): Promise<NestShapes> {
+  const { nestShapes } = await import('@tinwright/files');
+  const named = plans.flatMap((p) => p.parts).map((p, i) => ({ ...p, name: blanks[i]?.part ?? p.name }));
+  return nestShapes(named, style);
 }
 
 /** What the table of the shop has to say of the parts: holes, gaps and webs it cannot cut or that burn away. */

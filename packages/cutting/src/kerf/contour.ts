@@ -17,6 +17,24 @@ export interface CutStyle {
   readonly commonCuts?: number;
 }
 
+/**
+ * Ways in of usual length, mm: plasma in thin sheet 3 to 6, laser 1 to 3 (from memory, no table was reached: an
+ * estimate). They start in the scrap (cutters' manuals).
+ */
+export const LEAD_LENGTH: Readonly<Record<'plasma' | 'laser', number>> = Object.freeze({
+  plasma: 4,
+  laser: 2,
+});
+
+/** How a table cuts when nothing else is asked for: lines as ways in, as long as for plasma, no micro-joints; the kerf is left to the controller. */
+export const CUT_STYLE: CutStyle = Object.freeze({
+  kerf: 0,
+  lead: 'line',
+  leadLength: LEAD_LENGTH.plasma,
+  ties: 0,
+  tieWidth: 0.5,
+});
+
 /** A cut all the way round, compensated: a hole counter-clockwise, an outline clockwise. */
 export interface Contour {
   /** Id of the piece. */
@@ -34,12 +52,3 @@ export interface Contour {
 
 /** A run of cut, open, in the direction of travel. */
 export type CutRun = readonly Segment[];
-
-/**
- * Ways in of usual length, mm: plasma in thin sheet 3 to 6, laser 1 to 3 (from memory, no table was reached: an
- * estimate). They start in the scrap (cutters' manuals).
- */
-export const LEAD_LENGTH: Readonly<Record<'plasma' | 'laser', number>> = Object.freeze({
-  plasma: 4,
-  laser: 2,
-});

@@ -1,5 +1,6 @@
 import { PROGRAM } from '@tinwright/core';
 import {
+  CUT_STYLE,
   type CutStyle,
   cutSheet,
   type Nest,
@@ -10,7 +11,7 @@ import {
 import type { OutFile } from '../out-file.js';
 import { toSvg } from '../svg/write.js';
 import { tableDxf } from '../table/part-table.js';
-import type { TableStyle } from '../table/style.js';
+import { TABLE_STYLE, type TableStyle } from '../table/style.js';
 import { type NestFlat, sheetDrawing } from './sheet-drawing.js';
 
 /** A nest with its cuts, sheet by sheet. */
@@ -28,7 +29,7 @@ export interface CutNest {
 export function nestFiles(
   { nest, cuts, work }: CutNest,
   flats: readonly NestFlat[],
-  style: TableStyle,
+  style: TableStyle = TABLE_STYLE,
   findings: readonly object[] = [],
 ): readonly OutFile[] {
   const files = nest.sheets.flatMap((sheet, i): readonly OutFile[] => {
@@ -47,8 +48,15 @@ export function nestFiles(
   return [...files, { path: 'nest.json', content: `${JSON.stringify({ ...list, findings }, null, 2)}\n` }];
 }
 
-/** The cuts of every sheet of a nest. */
-export function cutNest(nest: Nest, parts: readonly NestPart[], style: CutStyle): CutNest {
+/**
+ * The cuts of every sheet of a nest.
+ * @param style lines as ways in where nobody says, and the kerf of the rack it was nested for
+ */
+export function cutNest(
+  nest: Nest,
+  parts: readonly NestPart[],
+  style: CutStyle = { ...CUT_STYLE, kerf: nest.kerf },
+): CutNest {
   return { nest, cuts: nest.sheets.map((sheet) => cutSheet(sheet, parts, style)) };
 }
 

@@ -2,8 +2,7 @@
 import { createRequire } from 'node:module';
 import { planJob, readJob } from '@tinwright/core';
 import { findNest, NO_TRIM, QUARTER_TURNS, verifyNest } from '@tinwright/cutting';
-import { cutNest, nestFiles, TABLE_STYLE, type TableStyle } from '@tinwright/files';
-import { tableFlat } from '@tinwright/files/internal';
+import { cutNest, nestFiles, nestShapes, TABLE_STYLE, type TableStyle } from '@tinwright/files';
 import { expect, test } from 'vitest';
 import { layerOf, readDxf } from '../dxf-reader.js';
 
@@ -50,16 +49,7 @@ const sheet = {
 /** The sheet's DXF; holes of less than `leastHole` are punched. */
 function dxf(style: Partial<TableStyle> = {}, ties = 0): string {
   const asked = { ...TABLE_STYLE, ...style };
-  const flats = planned.map((p) => ({ part: p.name, ...tableFlat(p.flat, asked) }));
-  const parts = flats.map(({ part, flat }) => ({
-    part,
-    material: 'mild-steel',
-    thickness: 1,
-    quantity: 3,
-    grain: null,
-    outline: flat.outline,
-    holes: flat.holes,
-  }));
+  const { parts, flats } = nestShapes(planned, asked);
   const rack = { sheets: [sheet], kerf: 1.3, leastOffcut: { x: 100, y: 100 } };
   const nest = findNest(
     { parts, rack, spacing: 10, edge: 10, turns: QUARTER_TURNS },
