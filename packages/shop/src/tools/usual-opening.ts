@@ -20,7 +20,7 @@ export const USUAL_OPENINGS: readonly OpeningRow[] = [
 ];
 
 /** The widest that any row gives for any sheet. */
-export const WIDEST = Math.max(...USUAL_OPENINGS.map((r) => r.times));
+export const WIDEST: number = Math.max(...USUAL_OPENINGS.map((r) => r.times));
 
 /** Where they come from. */
 export const OPENING_SOURCE: Source = cite('makers-tables', { rule: '6T to 12T', basis: 'second-hand' });
