@@ -12,9 +12,8 @@ export function scaledTo(
   lines: readonly VisibleLine[],
   size: number,
 ): { readonly lines: readonly VisibleLine[]; readonly scale: number } {
-  const points = lines.flatMap((l) => [l.from, l.to]);
-  const extent = (k: 0 | 1) => Math.max(...points.map((p) => p[k])) - Math.min(...points.map((p) => p[k]));
-  const scale = size / Math.max(extent(0), extent(1), 1);
+  const { min, max } = boxOf(lines.flatMap((l) => [l.from, l.to]));
+  const scale = size / Math.max(max[0] - min[0], max[1] - min[1], 1);
   const at = ([x, y]: Point): Point => [x * scale, y * scale];
   return { lines: lines.map((l) => ({ ...l, from: at(l.from), to: at(l.to) })), scale };
 }

@@ -1,5 +1,6 @@
 import type { Point } from '@tinwright/core';
 import { polygonArea } from '@tinwright/core/internal';
+import { type BoxesNear, boxesNear } from './boxes-near.js';
 import type { Facet, Surface, SurfaceLine } from './surface.js';
 import { faces, type Seen, see, type View } from './view.js';
 
@@ -22,10 +23,10 @@ interface Screen {
   readonly c: number;
 }
 
-/** Screens, and the boxes round them in rows of four: a line is held against each of them. */
+/** Screens, and which of them a line has to be held against. */
 interface Screens {
   readonly list: readonly Screen[];
-  readonly boxes: Float64Array;
+  readonly near: BoxesNear;
 }
 
 /**
@@ -67,7 +68,7 @@ function screensOf(facets: readonly (readonly Seen[])[]): Screens {
     boxes.set(boxRound(seen), 4 * list.length);
     list.push({ sides: sidesOf(seen.map((s) => s.at)), ...plane });
   }
-  return { list, boxes };
+  return { list, near: boxesNear(boxes.subarray(0, 4 * list.length)) };
 }
 
 function boxRound(seen: readonly Seen[]): readonly [number, number, number, number] {
@@ -112,19 +113,16 @@ function planeOf(seen: readonly Seen[]): { a: number; b: number; c: number } | n
 type Span = readonly [number, number];
 
 /** The parts of the line p q that no screen hides, as spans of 0 to 1. */
-function shown(p: Seen, q: Seen, { list, boxes }: Screens): readonly Span[] {
+function shown(p: Seen, q: Seen, { list, near }: Screens): readonly Span[] {
   const length = Math.hypot(q.at[0] - p.at[0], q.at[1] - p.at[1]);
   if (length < SHORT) return [];
   const [x0, x1] = [Math.min(p.at[0], q.at[0]), Math.max(p.at[0], q.at[0])];
   const [y0, y1] = [Math.min(p.at[1], q.at[1]), Math.max(p.at[1], q.at[1])];
   const hidden: Span[] = [];
-  for (let i = 0; i < list.length; i++) {
-    const at = 4 * i;
-    if ((boxes[at] as number) > x1 || (boxes[at + 2] as number) < x0) continue;
-    if ((boxes[at + 1] as number) > y1 || (boxes[at + 3] as number) < y0) continue;
+  near([x0, y0, x1, y1], (i) => {
     const span = behind(p, q, list[i] as Screen);
     if (span !== null) hidden.push(span);
-  }
+  });
   return gaps(hidden).filter(([a, b]) => (b - a) * length > SHORT);
 }
 

@@ -2,6 +2,7 @@ import type { Assembly, Placed, Point, Vec3 } from '@tinwright/core';
 import { add3, boxOf, distance, distanceToSegment } from '@tinwright/core/internal';
 import type { Drawing, Shape } from '../drawing.js';
 import { letterOf } from '../letter-of.js';
+import { boxesNear } from '../picture/boxes-near.js';
 import { explode } from '../picture/explode.js';
 import { letters } from '../picture/letters.js';
 import { lineLayers, pageOf, scaledTo } from '../picture/page.js';
@@ -52,9 +53,9 @@ function lettered(title: string, placed: readonly Placed[], asked: Legend): Draw
   });
   const points = lines.flatMap((l) => [l.from, l.to]);
   const box = boxOf(points);
-  const things = placed.flatMap((_, i) => {
-    const others = own.flatMap((o, k) => (k === i ? [] : o));
-    const anchor = anchorOf(own[i] ?? [], others);
+  const clear = clearOf(own);
+  const things = own.flatMap((drawn, i) => {
+    const anchor = anchorOf(drawn, (at) => clear(at, i));
     return anchor === null ? [] : [{ letter: letterOf(i), anchor }];
   });
   const { leaders, texts } = letters(things, box);
@@ -77,14 +78,31 @@ function lettered(title: string, placed: readonly Placed[], asked: Legend): Draw
  * Middle of the longest line that shows and lies clear of other pieces, of the clearest where none does: where two meet
  * it could be either's. Null for a piece that is hidden altogether.
  */
-function anchorOf(lines: readonly VisibleLine[], others: readonly VisibleLine[]): Point | null {
-  const near = others.map(({ from, to }) => ({ from, to, bulge: 0 }));
+function anchorOf(lines: readonly VisibleLine[], clear: (at: Point) => number): Point | null {
   const length = (l: VisibleLine) => distance(l.from, l.to);
   const longest = lines.toSorted((a, b) => length(b) - length(a)).slice(0, MOST_TRIED);
   const seen = longest.map(({ from, to }) => {
     const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-    return { at, clear: Math.min(CLEAR, ...near.map((o) => distanceToSegment(at, o))) };
+    return { at, clear: clear(at) };
   });
   const best = seen.toSorted((a, b) => b.clear - a.clear)[0]; // the longest of equals
   return best?.at ?? null;
+}
+
+/** How far a point lies from what is drawn of other pieces than its own, mm; further than needed counts as that. */
+function clearOf(drawn: readonly (readonly VisibleLine[])[]): (at: Point, own: number) => number {
+  const lines = drawn.flatMap((of, piece) => of.map(({ from, to }) => ({ from, to, bulge: 0, piece })));
+  const boxes = lines.flatMap(({ from, to }) => {
+    const { min, max } = boxOf([from, to]);
+    return [...min, ...max];
+  });
+  const near = boxesNear(Float64Array.from(boxes));
+  return (at, own) => {
+    let least = CLEAR;
+    near([at[0] - CLEAR, at[1] - CLEAR, at[0] + CLEAR, at[1] + CLEAR], (i) => {
+      const line = lines[i] as (typeof lines)[number];
+      if (line.piece !== own) least = Math.min(least, distanceToSegment(at, line));
+    });
+    return least;
+  };
 }
