@@ -96,7 +96,7 @@ export { distance } from './plane/point.js';
 export { segmentDistance } from './plane/segment-distance.js';
 export { flattened, keyholeLoop, placeLoop, roundedRectangle, roundOf, slotLoop } from './plane/shapes.js';
 export { LONGEST } from './schema/kit.js';
-export { problemsOf } from './schema/problems.js';
+export { problemsOf, withWords } from './schema/problems.js';
 export {
   rackShape,
   sheetRowsSchema,

@@ -268,7 +268,11 @@ describe('what is missing', () => {
       stripJob(['    family: bent-strip\n', '']),
       '10:5: part "bracket": family: missing. One of hemmed-channel',
     ],
-    ['a length', stripJob(['    width: 40\n', '']), '10:5: part "bracket": width: missing. Give a length'],
+    [
+      'a length, with what it is',
+      stripJob(['    width: 40\n', '']),
+      '10:5: part "bracket": width: missing. Give a length such as 12.5 or "15 1/2 in": width along the bends',
+    ],
     ['a thickness', stripJob(['  thickness: 1.0\n', '']), '3:3: stock: no thickness. Give thickness'],
   ])('%s', async (_, job, says) => {
     const problems = await refused(job);

@@ -5,6 +5,7 @@ import type { AnyFamily } from '../families/family.js';
 import { paramKit } from '../schema/kit.js';
 import type { Unit } from '../units/length.js';
 import { atOnce } from '../units/pieces.js';
+import { explained } from './explained.js';
 import type { BendingInput, ParamsInput, StockInput } from './input.js';
 import { jobPart } from './job-part.js';
 import { parsed } from './parsed.js';
@@ -44,7 +45,7 @@ export function makePart<F extends AnyFamily>(
   };
   const given = { ...params, name: 'part', family: family.name };
   const read = parsed(partSchema(kit, family, schemas), given, [], problems) as PartData;
-  if (problems.length > 0) throw new JobError(problems);
+  if (problems.length > 0) throw new JobError(problems.map((p) => explained(p, family, p.path)));
   const part = jobPart(read, family, { ...head, cutBy: null, strips: [], tables: BUILT_IN }, []);
   try {
     return atOnce(plannedParts({ parts: [part], units }, {}))[0] as PartPlan;

@@ -4,6 +4,7 @@ import type { AnyFamily } from '../families/family.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
 import { cutByOf, type UsualCut } from './cut-by.js';
+import { explained } from './explained.js';
 import type { Job, JobPart } from './job.js';
 import { jobPart } from './job-part.js';
 import { jointsOf, jointTwins } from './joints.js';
@@ -51,7 +52,7 @@ export function read(data: unknown, given: ReadWith): Job {
     ...jointTwins((data as { joints?: unknown } | null)?.joints),
   );
   const unique = [...new Map(problems.map((p) => [keyOf(p), p])).values()];
-  if (unique.length > 0 || head === null) throw new JobError(named(unique, list));
+  if (unique.length > 0 || head === null) throw new JobError(named(told(unique, list, given.families), list));
   const { name, note, measured, joints } = head;
   const { hardware: tools } = given.tables;
   const drawn =
@@ -118,6 +119,19 @@ function readParts(
     });
   });
 }
+
+/** Problems with parameters told with what those are. */
+const told = (problems: readonly Problem[], parts: unknown, families: readonly AnyFamily[]) =>
+  problems.map((problem) => {
+    const [first, index, ...path] = problem.path;
+    const part = first === 'parts' && Array.isArray(parts) ? (parts[index as number] as unknown) : null;
+    const name = (part as { family?: unknown } | null)?.family;
+    return explained(
+      problem,
+      families.find((f) => f.name === name),
+      path,
+    );
+  });
 
 /** What a part is called; '' where that is no text. */
 function textName(part: unknown): string {

@@ -11,6 +11,14 @@ export function problemsOf(issues: readonly Issue[], data: unknown): readonly Pr
   return issues.flatMap((issue) => problems(issue, issue.path as Path, data));
 }
 
+/** What is missing told with what it is; `One of …` tells that by itself. */
+export function withWords(problem: Problem, words: string): Problem {
+  const told = problem.code !== 'value-missing' || words === '' || problem.fix.startsWith(ONE_OF);
+  return told ? problem : { ...problem, fix: `${problem.fix}: ${words}` };
+}
+
+const ONE_OF = 'One of';
+
 function problems(issue: Issue, path: Path, data: unknown): readonly Problem[] {
   const value = valueAt(data, path);
   switch (issue.code) {
@@ -50,7 +58,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
 
 function wordProblem(path: Path, value: unknown, words: readonly string[]): Problem {
   if (value === undefined)
-    return { code: 'value-missing', path, message: 'missing', fix: `One of ${words.join(', ')}` };
+    return { code: 'value-missing', path, message: 'missing', fix: `${ONE_OF} ${words.join(', ')}` };
   const fix = typeof value === 'string' ? suggestion(value, words) : `Known: ${words.join(', ')}`;
   return { code: 'word-unknown', path, message: `${described(value)} given`, fix };
 }

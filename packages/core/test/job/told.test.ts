@@ -1,4 +1,4 @@
-import { readJob, refit } from '@tinwright/core';
+import { bracket, makePart, readJob, refit } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
 import { BODY, carrier, codesOf, problemsOf, T } from '../carrier.js';
@@ -49,4 +49,14 @@ test('a part to be cut keeps its marks when another one no longer reaches it', (
     made: [],
   });
   expect(changed.map((p) => p.name)).toEqual([]);
+});
+
+test('a size that is missing is told with what it is, in a job and without one', () => {
+  const stock = { material: 'mild-steel', thickness: 1 } as const;
+  const part = { width: 60, base: 40, leg: 50, holes: { diameter: 5 } };
+  const data = { units: 'mm', stock, parts: [{ name: 'angle', family: 'bracket', ...part }] };
+  const fix =
+    'Give a length such as 12.5 or "15 1/2 in": from the free end of a leg to the middle of its holes';
+  for (const work of [() => readJob(data as unknown), () => makePart(bracket, part as never, stock)])
+    expect(problemsOf(work)).toMatchObject([{ code: 'value-missing', message: 'missing', fix }]);
 });

@@ -1,7 +1,7 @@
 import type { SheetRow } from '@tinwright/core';
 import { JobError, MATERIAL_NAMES, type Problem } from '@tinwright/core';
 import { paramKit } from '@tinwright/core/family';
-import { ownMaterials, problemsOf } from '@tinwright/core/internal';
+import { ownMaterials, problemsOf, withWords } from '@tinwright/core/internal';
 import { assumedIn } from './assumed.js';
 import { brakeProblems } from './brake-problems.js';
 import { capacityProblems } from './capacity-problems.js';
@@ -13,6 +13,7 @@ import type { Shop } from './shop.js';
 import { stripProblems } from './strip-problems.js';
 import { tableProblems } from './table-problems.js';
 import { twinProblems } from './twin-problems.js';
+import { SHOP_WORDS } from './words.js';
 
 /**
  * Read a shop from plain data, as a YAML or JSON parser gives it. What the file leaves out and a machine cannot be
@@ -24,7 +25,7 @@ export function readShop(data: unknown): Shop {
   const materials = ownMaterials(data, paramKit(units), [], 'given in the shop file');
   const names = [...MATERIAL_NAMES, ...materials.map((m) => m.name)];
   const read = shopSchema(paramKit(units, names)).safeParse(data);
-  if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
+  if (!read.success) throw new JobError(problemsOf(read.error.issues, data).map(explained));
   const { sheets: rows, ...file } = read.data as Omit<Shop, 'assumed' | 'sheets' | 'stock' | 'materials'> & {
     readonly sheets: readonly SheetRow[];
   };
@@ -43,6 +44,12 @@ export function readShop(data: unknown): Shop {
   ];
   if (problems.length > 0) throw new JobError(problems);
   return shop;
+}
+
+/** A value that is missing told with what it is. */
+function explained(problem: Problem): Problem {
+  const path = problem.path.filter((step) => typeof step === 'string').join('.');
+  return withWords(problem, SHOP_WORDS[path]?.words ?? '');
 }
 
 /** Brakes are told apart by their names. */

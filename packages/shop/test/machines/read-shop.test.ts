@@ -46,6 +46,12 @@ describe('a shop read', () => {
     expect(even({ ...shop, units: 'mm' })).toEqual(even(readShop(DATA)));
   });
 
+  test('a value a machine cannot be without is told with what it is', () => {
+    expect(() => readShop({ units: 'mm', shear: { length: 1000 } })).toThrow(
+      'shear.capacity: missing. Give a list: thickest sheet over the full length',
+    );
+  });
+
   test('with the least a file can say, every machine has what it cannot be without', () => {
     const capacity = [{ material: 'mild-steel', thickness: 1 }];
     const shop = readShop({
