@@ -7,7 +7,6 @@ import type { DimsName } from '@tinwright/words/internal';
 import { type Host, many } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
 import type { ProgressBar } from '../host/progress.js';
-import { FEW, withProgress } from '../host/with-progress.js';
 import {
   type AnyCommand,
   command,
@@ -21,6 +20,7 @@ import {
 import { MEASURED_OPTION } from '../line/measured.js';
 import { SIZE_OPTION } from '../open/in-size.js';
 import { openMeasured } from '../open/open-measured.js';
+import { makingIn } from '../open/open-shop.js';
 import { cutKnown } from '../stock/cut-known.js';
 import { spareFile } from '../write/spare-file.js';
 import { DIMS_OPTION, PAPER_OPTION, refusable } from './drawing.js';
@@ -139,7 +139,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const cut = await cutKnown(host, { plan, shop: cuttingShop, rack: options.rack, json, sets });
   if (cut !== null && 'exit' in cut) return cut.exit;
   const written = await refusable('packet', host, json, async () => {
-    const { makingOf, packetFiles } = await import('@tinwright/paper');
+    const { packetFiles } = await import('@tinwright/paper');
     const asked = {
       paper,
       dims,
@@ -153,9 +153,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       ...(sections.length > 0 && { sections }),
       ...(date && { date }),
     };
-    const making = await withProgress(host, 'bend orders', plan.parts.length, (onProgress) =>
-      makingOf(plan, shop, { sets, onProgress }),
-    );
+    const making = await makingIn(host, plan, shop, sets);
     return withPages(host, (onPages) => packetFiles(plan, making, { ...asked, onPages }, forms, spareFile));
   });
   if (written === null) return EXIT.unreadable;
@@ -173,7 +171,7 @@ async function withPages<T>(host: Host, work: (onPages: PagesSeen) => Promise<T>
   let bar: ProgressBar | undefined;
   try {
     return await work(async (pages) => {
-      if (pages > FEW) bar = await host.progress?.('pages', pages);
+      bar = await host.progress?.('pages', pages);
       return (page) => bar?.to(page);
     });
   } finally {

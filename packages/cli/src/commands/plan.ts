@@ -8,6 +8,7 @@ import { MEASURED_OPTION } from '../line/measured.js';
 import { chosenParts } from '../open/chosen-parts.js';
 import { SIZE_OPTION } from '../open/in-size.js';
 import { openMeasured } from '../open/open-measured.js';
+import { makingIn } from '../open/open-shop.js';
 import { spareFile } from '../write/spare-file.js';
 import { DIMS_OPTION, drawing, PAPER_OPTION } from './drawing.js';
 
@@ -84,7 +85,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     lang: language,
   } = options;
   const draw = async () => {
-    const { makingOf, planFiles } = await import('@tinwright/paper');
+    const { planFiles } = await import('@tinwright/paper');
     const { marking } = options;
     const asked = {
       paper,
@@ -95,7 +96,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       ...(scale && { scale }),
       ...(date && { date }),
     };
-    const making = opened.shop === null ? null : makingOf(opened.plan, opened.shop);
+    const making = opened.shop === null ? null : await makingIn(host, opened.plan, opened.shop);
     return planFiles(opened.plan, parts, asked, spareFile, making);
   };
   const of = options.part === undefined ? 'all parts' : 'some parts';

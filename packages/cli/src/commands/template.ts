@@ -9,6 +9,7 @@ import { MEASURED_OPTION } from '../line/measured.js';
 import { chosenParts } from '../open/chosen-parts.js';
 import { SIZE_OPTION } from '../open/in-size.js';
 import { openMeasured } from '../open/open-measured.js';
+import { makingIn } from '../open/open-shop.js';
 import { sizeText } from '../print/size-text.js';
 import { spareFile } from '../write/spare-file.js';
 import { DIMS_OPTION, drawing, PAPER_OPTION } from './drawing.js';
@@ -59,12 +60,12 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { units } = opened.plan.job;
   const parts = chosenParts(opened.plan, options.part);
   if (typeof parts === 'string') return refuse(host, json, 'part-unknown', 'template', parts);
-  const { makingOf, PAPERS, templateFiles } = await import('@tinwright/paper');
+  const { PAPERS, templateFiles } = await import('@tinwright/paper');
   const medium = mediumOf(options, units, PAPERS);
   if (typeof medium === 'string') return refuse(host, json, 'usage', 'template', medium);
   const { dims = units, lang: language } = options;
   const draw = async () => {
-    const making = opened.shop === null ? null : makingOf(opened.plan, opened.shop);
+    const making = opened.shop === null ? null : await makingIn(host, opened.plan, opened.shop);
     return templateFiles(opened.plan, parts, { dims, medium, language }, spareFile, making);
   };
   const of = options.part === undefined ? 'all parts' : 'some parts';

@@ -1,9 +1,12 @@
 import type { JobContext, JobPlan } from '@tinwright/core';
+import type { Making } from '@tinwright/paper';
 import type { Shop, ShopPlan } from '@tinwright/shop';
 import type { Host } from '../host/console.js';
 import type { ExitCode } from '../host/failure.js';
 import { withProgress } from '../host/with-progress.js';
 import { withText } from './open-text.js';
+
+const ORDERS = 'bend orders';
 
 /** Stands for the shop that comes with the program. */
 export const DEFAULT_NAME = 'default';
@@ -44,8 +47,17 @@ export async function plannedIn(
   host: Pick<Host, 'progress'> = {},
 ): Promise<ShopPlan | null> {
   if (shop === null) return null;
-  const { planShop } = await import('@tinwright/shop');
-  return withProgress(host, 'bend orders', plan.parts.length, (onProgress) =>
-    planShop(plan, shop, { onProgress }),
+  const { planShop, planShopAsync } = await import('@tinwright/shop');
+  if (host.progress === undefined) return planShop(plan, shop);
+  return withProgress(host, ORDERS, plan.parts.length, (onProgress) =>
+    planShopAsync(plan, shop, { onProgress }),
+  );
+}
+
+/** How the job is made in the shop, in one that is assumed without it; for what is printed. */
+export async function makingIn(host: Host, plan: JobPlan, shop: Shop | null, sets = 1): Promise<Making> {
+  const { makingOfAsync } = await import('@tinwright/paper');
+  return withProgress(host, ORDERS, plan.parts.length, (onProgress) =>
+    makingOfAsync(plan, shop, { sets, onProgress }),
   );
 }

@@ -28,9 +28,3 @@ test('also where it fails', async () => {
   await expect(failed).rejects.toThrow('paper');
   expect(told).toEqual([['pages', 400], 'end']);
 });
-
-test('a few are done without a word', async () => {
-  const { told, host } = watching();
-  await withProgress(host, 'bend orders', 3, (onProgress) => onProgress(3));
-  expect(told).toEqual([]);
-});

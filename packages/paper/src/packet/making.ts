@@ -5,8 +5,10 @@ import {
   type Operations,
   type PlanShopOptions,
   planShop,
+  planShopAsync,
   type Sequence,
   type Shop,
+  type ShopPlan,
 } from '@tinwright/shop';
 import { jobFindings } from '@tinwright/shop/internal';
 
@@ -26,23 +28,37 @@ const HAND_SHOP: Shop = { ...DEFAULT_SHOP, table: null };
 /** Steps of a part that its bend order is looked for, a hem is two: an assumed shop is not worth a long search. */
 const MOST = { given: 60, assumed: 24 } as const;
 
+type Asked = Pick<PlanShopOptions, 'sets' | 'onProgress'>;
+
 /**
  * How a job is made in a shop: bend orders, operations, what to know. A shop is assumed where none is given.
  * @param options how often the whole job is made, and who hears how far it is
  */
-export function makingOf(
-  plan: JobPlan,
-  given: Shop | null,
-  options: Pick<PlanShopOptions, 'sets' | 'onProgress'> = {},
-): Making {
-  const shop = given ?? HAND_SHOP;
-  const assumed = given === null;
-  const most = MOST[assumed ? 'assumed' : 'given'];
-  const parts = plan.parts.filter((p) => stepsOf(p) <= most);
-  const planned = planShop({ ...plan, parts }, shop, options);
+export function makingOf(plan: JobPlan, given: Shop | null, options: Asked = {}): Making {
+  const { asked, shop } = askedOf(plan, given);
+  return making(plan, given, planShop(asked, shop, options));
+}
+
+/** The same, with room for other work on the way. */
+export async function makingOfAsync(plan: JobPlan, given: Shop | null, options: Asked = {}): Promise<Making> {
+  const { asked, shop } = askedOf(plan, given);
+  return making(plan, given, await planShopAsync(asked, shop, options));
+}
+
+/** The parts whose bend order is looked for, and where. */
+function askedOf(plan: JobPlan, given: Shop | null): { readonly asked: JobPlan; readonly shop: Shop } {
+  const most = MOST[given === null ? 'assumed' : 'given'];
+  return {
+    asked: { ...plan, parts: plan.parts.filter((p) => stepsOf(p) <= most) },
+    shop: given ?? HAND_SHOP,
+  };
+}
+
+function making(plan: JobPlan, given: Shop | null, planned: ShopPlan): Making {
+  const { shop } = planned;
   const sequences = new Map<string, Sequence>(planned.sequences.map((s) => [s.part, s]));
-  const findings = parts.length === plan.parts.length ? planned.findings : jobFindings(plan, shop);
-  return { shop, assumed, sequences, operations: jobOperations(plan, sequences), findings };
+  const findings = sequences.size === plan.parts.length ? planned.findings : jobFindings(plan, shop);
+  return { shop, assumed: given === null, sequences, operations: jobOperations(plan, sequences), findings };
 }
 
 const stepsOf = ({ flat }: PartPlan): number =>
