@@ -62,5 +62,5 @@ function formedOf(blocks: readonly HardwareBlock[]): Formed {
     return { id, pose, shape, edges: shape.map(() => ''), holes: [], cutouts: [], thickness: high - low };
   });
   const box = boxOfPieces(panels, [], 0);
-  return { thickness: 0, panels, bends: [], box, size: sub3(box.max, box.min), volume: 0, faceArea: 0 };
+  return { thickness: 0, panels, bends: [], box, size: sub3(box.max, box.min), volume: 0 };
 }

@@ -38,7 +38,6 @@ export function form(part: Part): Formed {
     box,
     size: sub3(box.max, box.min),
     volume: volumeOf(panels, bends, thickness),
-    faceArea: faceAreaOf(panels, bends),
   };
 }
 
@@ -71,9 +70,4 @@ function volumeOf(panels: readonly FormedPanel[], bends: readonly FormedBend[], 
     const ring = (b.outsideRadius ** 2 - b.insideRadius ** 2) / 2;
     return s + ring * b.sweep * midLength(b);
   }, flat);
-}
-
-function faceAreaOf(panels: readonly FormedPanel[], bends: readonly FormedBend[]): number {
-  const flat = panels.reduce((s, p) => s + 2 * (polygonArea(p.shape) - holeArea(p)), 0);
-  return bends.reduce((s, b) => s + (b.insideRadius + b.outsideRadius) * b.sweep * midLength(b), flat);
 }

@@ -51,6 +51,4 @@ export interface Formed {
   readonly size: Vec3;
   /** mm³ of the formed shape, reliefs at the roots of notches filled; the metal's own volume is flat area × thickness. */
   readonly volume: number;
-  /** Area of the marked and the unmarked face with both sides of every bend, mm²; edges left out. */
-  readonly faceArea: number;
 }
