@@ -160,7 +160,7 @@ describe('the harvest carrier’s packet, read back from PDF', () => {
   test('text is text: it is found as it is said', () => {
     const said = read.pages.flatMap((p) => p.texts.map((t) => t.text)).join(' ');
     expect(said).toContain('How much does it carry?');
-    expect(said).toContain('body: bend B5 tab-west, B7 tab-north-west and B9 tab-south-west up to 90°');
+    expect(said).toContain('body: bend B5 tab-west, B7 tab-north-west and B9 tab-south-west 90° up');
     expect(said).toContain(`page ${read.pages.length} of ${read.pages.length}`);
   });
 

@@ -8,7 +8,7 @@ import {
   type Pose,
   PROGRAM,
 } from '@tinwright/core';
-import { sayIn, sortFindings } from '@tinwright/core/internal';
+import { sortFindings } from '@tinwright/core/internal';
 import type { ShopPlan } from '@tinwright/shop';
 import { type Language, tellFindings } from '@tinwright/words';
 import { findingEntry, spotWords } from '@tinwright/words/internal';
@@ -42,10 +42,9 @@ export function manifestOf(
   { inShop = null, cut = null, language = 'en' }: ManifestTells = {},
 ): object {
   const marks = writtenMarks(plan);
-  const say = sayIn(plan.job.units);
   const sequence = (name: string) => {
     const found = inShop?.sequences.find((s) => s.part === name);
-    return found === undefined ? {} : { sequence: sequenceEntry(found, say, language) };
+    return found === undefined ? {} : { sequence: sequenceEntry(found, plan.job.units, language) };
   };
   return {
     format: 1,

@@ -1,10 +1,13 @@
-import type { Say } from '@tinwright/core';
+import type { Unit } from '@tinwright/core';
 import type { Sequence } from '@tinwright/shop';
 import { type Language, mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
+import { sayOf } from '@tinwright/words/internal';
 
 /** A part's bend order as the manifest tells it: lengths mm, words in the unit of the job. */
-export function sequenceEntry(sequence: Sequence, say: Say, language: Language = 'en'): object {
+export function sequenceEntry(sequence: Sequence, unit: Unit, language: Language = 'en'): object {
   const { status, proved, gap, seconds, steps, reasons, mends, shop } = sequence;
+  const say = sayOf(unit, language);
+  const print = plainPrint(say, say, language);
   return {
     status,
     shop,
@@ -15,7 +18,7 @@ export function sequenceEntry(sequence: Sequence, say: Say, language: Language =
       bends: step.bends,
       machine: step.machine,
       machineName: step.machineName,
-      note: stepLine(step, language, plainPrint(say)),
+      note: stepLine(step, language, print),
       action: step.action,
       clamp: step.clamp,
       held: step.held,

@@ -1,18 +1,20 @@
-import type { AnyFamily, Finding, FitRow, JobPlan, Unit } from '@tinwright/core';
+import type { AnyFamily, Finding, FitRow, JobPlan } from '@tinwright/core';
+import type { Language } from '@tinwright/words';
 import { spotWords } from '@tinwright/words/internal';
-import { type Host, many, paint, table } from '../host/console.js';
+import { type Host, paint, table } from '../host/console.js';
 import { EXIT, type ExitCode } from '../host/failure.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, langOption, SHOP_OPTION } from '../line/command.js';
 import { SIZE_OPTION } from '../open/in-size.js';
 import { openJob } from '../open/open-job.js';
 import { plannedIn } from '../open/open-shop.js';
 import { findingEntries, findingLines, worst } from '../print/findings.js';
-import { sizeText } from '../print/size-text.js';
+import { type Spoken, spoken } from '../print/spoken.js';
 
 interface Options {
   readonly job: string;
   readonly shop?: string;
   readonly size?: string;
+  readonly lang: Language;
   readonly json: boolean;
 }
 
@@ -23,6 +25,7 @@ export const check: AnyCommand = command<Options>({
   options: {
     size: SIZE_OPTION,
     shop: SHOP_OPTION,
+    lang: langOption('of findings and answers'),
     json: JSON_OPTION,
   },
   examples: [
@@ -33,7 +36,7 @@ export const check: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, shop, size, json }: Options,
+  { job, shop, size, lang, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
@@ -49,21 +52,25 @@ async function run(
   for (const { name, plan } of sized)
     sizes.push({ name, findings: (await plannedIn(plan, opened.shop))?.findings ?? plan.findings });
   if (json) {
-    const rows = fits.map((f) => ({ ...f, between: f.between.map((s) => spotWords(s, 'en')) }));
-    const own = sizes.map((s) => ({ name: s.name, findings: findingEntries(s.findings, read.units) }));
+    const rows = fits.map((f) => ({ ...f, between: f.between.map((s) => spotWords(s, lang)) }));
+    const own = sizes.map((s) => ({ name: s.name, findings: findingEntries(s.findings, read.units, lang) }));
     const answer = {
-      findings: findingEntries(findings, read.units),
+      findings: findingEntries(findings, read.units, lang),
       fits: rows,
       ...(sizes.length > 0 && { sizes: own }),
     };
     host.out(`${JSON.stringify(answer, null, 2)}\n`);
   } else {
-    if (fits.length > 0) host.out(`${table(fitTable(host, fits, read.units))}\n`);
-    for (const line of findingLines(host, findings, read.units)) host.out(`${line}\n`);
+    const said = spoken(lang, read.units);
+    if (fits.length > 0) host.out(`${table(fitTable(host, fits, said, lang))}\n`);
+    for (const line of findingLines(host, findings, read.units, lang)) host.out(`${line}\n`);
     const pieces = parts.reduce((s, p) => s + p.quantity, 0);
-    const count = findings.length === 0 ? 'nothing to note' : many(findings.length, 'finding');
-    host.out(`${many(parts.length, 'part')}, ${many(pieces, 'piece')}: ${count}.\n`);
-    for (const row of sizes) sizeLines(host, row, read.units);
+    host.out(`${said.words.checked(parts.length, pieces, findings.length)}\n`);
+    for (const { name, findings: own } of sizes) {
+      const errors = own.filter((f) => f.severity === 'error');
+      host.out(`${said.words.checkedSize(name, own.length, errors.length)}\n`);
+      for (const line of findingLines(host, errors, read.units, lang)) host.out(`  ${line}\n`);
+    }
   }
   const all = [...findings, ...sizes.flatMap((s) => s.findings)];
   return worst(all) === 'error' ? EXIT.findings : EXIT.done;
@@ -79,22 +86,19 @@ interface SizedFindings {
   readonly findings: readonly Finding[];
 }
 
-/** A row of the job's own sizes: how many findings, and those that stop it. */
-function sizeLines(host: Host, { name, findings }: SizedFindings, units: Unit): void {
-  const errors = findings.filter((f) => f.severity === 'error');
-  const count = findings.length === 0 ? 'nothing to note' : many(findings.length, 'finding');
-  host.out(`size ${name}: ${count}${errors.length === 0 ? '' : `, ${many(errors.length, 'error')}`}.\n`);
-  for (const line of findingLines(host, errors, units)) host.out(`  ${line}\n`);
-}
-
 /** Clearance asked and found of every joint, and where. */
-function fitTable(host: Host, fits: readonly FitRow[], units: Unit): readonly (readonly string[])[] {
-  const head = ['joint', 'asked', 'found', 'between'].map((t) => paint(host, 'bold', t));
-  const rows = fits.map(({ joint, asked, found, between: [a, b] }) => [
+function fitTable(
+  host: Host,
+  fits: readonly FitRow[],
+  { words: { fit }, size }: Spoken,
+  lang: Language,
+): readonly (readonly string[])[] {
+  const head = [fit.joint, fit.asked, fit.found, fit.between].map((t) => paint(host, 'bold', t));
+  const rows = fits.map(({ joint, asked, found, between }) => [
     joint,
-    `${sizeText(asked, units)} ${units}`,
-    Number.isFinite(found) ? `${sizeText(found, units)} ${units}` : 'clear',
-    Number.isFinite(found) ? `${spotWords(a, 'en')} and ${spotWords(b, 'en')}` : '',
+    size(asked),
+    Number.isFinite(found) ? size(found) : fit.clear,
+    Number.isFinite(found) ? between.map((spot) => spotWords(spot, lang)).join(` ${fit.and} `) : '',
   ]);
   return [head, ...rows];
 }

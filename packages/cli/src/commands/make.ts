@@ -160,12 +160,12 @@ function tell(
 }
 
 /** A line for every part. */
-const rowsOf = (plan: JobPlan, { words, size }: Spoken, host: Host): readonly (readonly string[])[] =>
+const rowsOf = (plan: JobPlan, { words, own, size }: Spoken, host: Host): readonly (readonly string[])[] =>
   plan.parts.map((p) => [
     paint(host, 'bold', p.name),
     `${p.quantity} x ${p.family.name}`,
     words.blank(size(...p.flat.blank.max)),
-    massText(p.mass, plan.job.units).replace('.', words.decimal),
+    own(massText(p.mass, plan.job.units)),
   ]);
 
 /** A picture of every bend. Its package takes its time to load, so only here. */

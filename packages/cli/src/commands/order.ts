@@ -1,19 +1,20 @@
 import type { AnyFamily } from '@tinwright/core';
-import { sayIn } from '@tinwright/core/internal';
+import type { Language } from '@tinwright/words';
 import type { Host } from '../host/console.js';
 import { EXIT, type ExitCode, refuse } from '../host/failure.js';
-import { type AnyCommand, command, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
+import { type AnyCommand, command, JOB, JSON_OPTION, langOption, SHOP_OPTION } from '../line/command.js';
 import { chosenParts } from '../open/chosen-parts.js';
 import { SIZE_OPTION } from '../open/in-size.js';
 import { openJob } from '../open/open-job.js';
 import { DEFAULT_NAME, plannedIn } from '../open/open-shop.js';
-import { batchText, sequenceText } from '../print/sequence-text.js';
+import { batchText, orderSpeech, sequenceText } from '../print/sequence-text.js';
 
 interface Options {
   readonly job: string;
   readonly part?: string;
   readonly shop: string;
   readonly size?: string;
+  readonly lang: Language;
   readonly json: boolean;
 }
 
@@ -25,6 +26,7 @@ export const order: AnyCommand = command<Options>({
     part: { type: 'string', describe: 'only this part' },
     size: SIZE_OPTION,
     shop: { ...SHOP_OPTION, default: DEFAULT_NAME },
+    lang: langOption('of steps and answers'),
     json: JSON_OPTION,
   },
   examples: [
@@ -35,7 +37,7 @@ export const order: AnyCommand = command<Options>({
 });
 
 async function run(
-  { job, part, shop, size, json }: Options,
+  { job, part, shop, size, lang, json }: Options,
   host: Host,
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
@@ -48,16 +50,16 @@ async function run(
   if (inShop === null) return EXIT.done;
   const { sequenceEntry } = await import('@tinwright/files/internal');
   const { sequences } = inShop;
-  const say = sayIn(plan.job.units);
+  const { units } = plan.job;
   if (json) {
-    const parts = sequences.map((s) => ({ name: s.part, sequence: sequenceEntry(s, say) }));
+    const parts = sequences.map((s) => ({ name: s.part, sequence: sequenceEntry(s, units, lang) }));
     host.out(`${JSON.stringify({ shop: inShop.shop.name, parts, batch: inShop.batch }, null, 2)}\n`);
   } else {
-    host.out(
-      `In ${inShop.shop.name === '' ? 'the shop' : inShop.shop.name}. Where tools stand is measured along the bend line from its left end, seen from the front.\n\n`,
-    );
-    for (const s of sequences) host.out(`${await sequenceText(host, s, say, sayIn(inShop.shop.units))}\n`);
-    if (sequences.filter((s) => s.steps.length > 0).length > 1) host.out(batchText(inShop.batch));
+    const { name } = inShop.shop;
+    const said = await orderSpeech(lang, units, inShop.shop.units);
+    host.out(`${said.words.shop(name === '' ? null : name)}\n\n`);
+    for (const s of sequences) host.out(`${sequenceText(host, s, said)}\n`);
+    if (sequences.filter((s) => s.steps.length > 0).length > 1) host.out(batchText(inShop.batch, said.words));
   }
   return sequences.some((s) => s.status === 'infeasible') ? EXIT.findings : EXIT.done;
 }

@@ -1,6 +1,6 @@
 import type { Finding, Severity, Unit } from '@tinwright/core';
 import { type Language, tellFindings } from '@tinwright/words';
-import { findingEntry } from '@tinwright/words/internal';
+import { CONSOLE_WORDS, findingEntry, severityWord } from '@tinwright/words/internal';
 import { type Host, paint } from '../host/console.js';
 
 const COLOURS = { error: 'red', warning: 'yellow', note: 'blue' } as const;
@@ -17,9 +17,10 @@ export function findingLines(
   unit: Unit,
   language: Language = 'en',
 ): readonly string[] {
+  const { fix, job } = CONSOLE_WORDS[language];
   return tellFindings(findings, unit, language).flatMap((f) => [
-    `${paint(host, COLOURS[f.severity], f.severity)} ${f.part ?? 'job'}: ${f.message}`,
-    `  fix: ${f.fix}  (${f.source})`,
+    `${paint(host, COLOURS[f.severity], severityWord(f.severity, language))} ${f.part ?? job}: ${f.message}`,
+    `  ${fix}: ${f.fix}  (${f.source})`,
   ]);
 }
 

@@ -1,50 +1,70 @@
-import type { Say } from '@tinwright/core';
+import type { Unit } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
-import type { Batch, BatchStep, Sequence } from '@tinwright/shop';
-import { type Host, many, paint, table } from '../host/console.js';
+import type { Batch, BatchStep, BendStep, Mend, Reason, Sequence } from '@tinwright/shop';
+import type { Language } from '@tinwright/words';
+import type { ConsoleWords } from '@tinwright/words/internal';
+import { type Host, paint, table } from '../host/console.js';
 
-/** A bend order as text: a line for every operation, or why there is none and what would change that; tools in their shop's unit. */
-export async function sequenceText(host: Host, sequence: Sequence, say: Say, tools: Say): Promise<string> {
+type OrderWords = ConsoleWords['order'];
+
+/** What tells bend orders in a language and the units of a job and its shop. */
+export interface OrderSpeech {
+  readonly words: OrderWords;
+  readonly reason: (reason: Reason) => string;
+  readonly mend: (mend: Mend) => string;
+  readonly step: (step: BendStep) => string;
+}
+
+/** @param tools the unit of the shop, which its tools are named in */
+export async function orderSpeech(language: Language, unit: Unit, tools: Unit): Promise<OrderSpeech> {
   const { mendWords, plainPrint, reasonWords, stepLine } = await import('@tinwright/words');
+  const { CONSOLE_WORDS, sayOf } = await import('@tinwright/words/internal');
+  const say = sayOf(unit, language);
+  const print = plainPrint(say, sayOf(tools, language), language);
+  return {
+    words: CONSOLE_WORDS[language].order,
+    reason: (reason) => reasonWords(reason, say, language),
+    mend: (mend) => mendWords(mend, say, language),
+    step: (step) => stepLine(step, language, print),
+  };
+}
+
+/** A bend order as text: a line for every operation, or why there is none and what would change that. */
+export function sequenceText(host: Host, sequence: Sequence, said: OrderSpeech): string {
   const { part, status, steps, reasons, mends } = sequence;
-  const head = `${paint(host, 'bold', part)}: ${headWords(sequence)}\n`;
+  const { words } = said;
+  const head = `${paint(host, 'bold', part)}: ${headWords(sequence, words)}\n`;
   if (status === 'infeasible') {
-    const lines = [
-      ...reasons.map((r) => reasonWords(r, say)),
-      ...mends.map((m) => `would help: ${mendWords(m, say)}`),
-    ];
+    const lines = [...reasons.map(said.reason), ...mends.map((m) => words.helps(said.mend(m)))];
     return head + lines.map((l) => `  ${l}\n`).join('');
   }
   if (steps.length === 0) return head;
-  const print = plainPrint(say, tools);
-  const rows = steps.map((s, i) => [`  ${i + 1}`, s.machine, stepLine(s, 'en', print)]);
-  return head + table(rows) + forceLines(sequence);
+  const rows = steps.map((s, i) => [`  ${i + 1}`, words.machines[s.machine], said.step(s)]);
+  return head + table(rows) + forceLines(sequence, words);
 }
 
 /** How the force of a press was computed, where one is used. */
-function forceLines({ steps }: Sequence): string {
+function forceLines({ steps }: Sequence, { force }: OrderWords): string {
   const formulas = new Set(steps.flatMap((s) => (s.press === null ? [] : [s.press.forceFormula])));
-  return [...formulas].map((f) => `  force: ${f}\n`).join('');
+  return [...formulas].map((f) => `  ${force(f)}\n`).join('');
 }
 
-function headWords({ status, proved, steps, seconds, gap }: Sequence): string {
-  if (status === 'infeasible') return proved ? 'no order of bends works' : 'no order of bends was found';
-  if (steps.length === 0) return 'nothing to bend';
-  const best = proved
-    ? 'no order takes less'
-    : `another order may take up to ${plainNumber(100 * gap, 0)} % less`;
-  return `${many(steps.length, 'operation')}, ${duration(seconds)} a piece; ${best}`;
+function headWords({ status, proved, steps, seconds, gap }: Sequence, words: OrderWords): string {
+  if (status === 'infeasible') return words.none(proved ? 'proved' : 'not-found');
+  if (steps.length === 0) return words.flat;
+  const best = proved ? words.best : words.less(`${plainNumber(100 * gap, 0)} %`);
+  return `${words.steps(steps.length, duration(seconds))}; ${best}`;
 }
 
 /** The bends of all parts in one order: runs of operations of a part, and what is changed before each. */
-export function batchText({ steps, seconds, apart }: Batch): string {
+export function batchText({ steps, seconds, apart }: Batch, words: OrderWords): string {
   if (seconds === 0 && apart === 0) return '';
-  const head = `All parts together: ${duration(seconds)} of set-ups, ${duration(apart)} with one part after another.\n`;
+  const head = `${words.batch(duration(seconds), duration(apart))}\n`;
   const rows = runs(steps).map((run, i) => {
     const [first] = run as [BatchStep];
     const last = run.at(-1) as BatchStep;
-    const which = first === last ? `${first.step + 1}` : `${first.step + 1} to ${last.step + 1}`;
-    return [`  ${i + 1}`, `${first.part} ${which}`, changeWords(first)];
+    const which = first === last ? `${first.step + 1}` : `${first.step + 1} ${words.to} ${last.step + 1}`;
+    return [`  ${i + 1}`, `${first.part} ${which}`, first.changes.map((c) => words.changes[c]).join(', ')];
   });
   return head + table(rows);
 }
@@ -59,16 +79,6 @@ function runs(steps: readonly BatchStep[]): readonly (readonly BatchStep[])[] {
   }
   return found;
 }
-
-const CHANGES = {
-  machine: 'go to the machine',
-  tools: 'change the tools',
-  stop: 'set the angle',
-  'set-back': 'set the fingers back',
-  gauge: 'set the stop',
-} as const;
-
-const changeWords = ({ changes }: BatchStep): string => changes.map((c) => CHANGES[c]).join(', ');
 
 /** `40 s`, `3 min 20 s` */
 function duration(seconds: number): string {

@@ -23,6 +23,14 @@ test('a tight radius is a warning: told with limit, fix and source, exit 0', asy
   expect(out).toMatch(/1 finding\.\n$/);
 });
 
+test('in German: the words of the finding and those around it, numbers with a comma', async () => {
+  const job = await jobFile(stripJob(['Radius: 1.0', 'Radius: 0.5']));
+  const { out } = await tinwright('check', job, '--lang', 'de');
+  expect(out).toMatch(/^Warnung bracket: .*0,5 mm/);
+  expect(out).toMatch(/^ {2}Abhilfe: /m);
+  expect(out).toMatch(/^1 Teil, 1 Stück: 1 Befund\.$/m);
+});
+
 test('--json gives the findings, and no fits where nothing is joined', async () => {
   const { out } = await tinwright('check', await jobFile(stripJob(['Radius: 1.0', 'Radius: 0.5'])), '--json');
   const { findings, ...rest } = JSON.parse(out);

@@ -50,16 +50,24 @@ describe('the carrier in the default shop', () => {
 
   test('as text: a line for every operation, what is held and set, and all parts together', async () => {
     const { out } = await tinwright('order', await jobFile(CARRIER));
-    expect(out).toMatch(/^body: 8 operations, \d+ min \d+ s a piece; no order takes less$/m);
+    expect(out).toMatch(/^body: 8 operations, \d+ min \d+ s a piece; no order takes less time$/m);
     expect(out).toMatch(
-      /^ {2}1 +brake +fold hem-north up as far as \d+(\.\d)?°; held .*; marked face up; .*angle stop at/m,
+      /^ {2}1 +brake +fold hem-north \d+(\.\d)?° up; held: .*; marked face: up; .*angle: stop at/m,
     );
     expect(out).toMatch(
-      /^ {2}7 +brake +bend (north|south) up to 90°; held base, .*fingers .* mm, from the left/m,
+      /^ {2}7 +brake +bend (north|south) 90° up; held: base, .*fingers: .* mm, from the left/m,
     );
-    expect(out).toMatch(/vise +bend tab-west down to 90°; held tab-west, /);
+    expect(out).toMatch(/vise +bend tab-west 90° down; held: tab-west, /);
     expect(out).toMatch(/^end: nothing to bend$/m);
-    expect(out).toMatch(/^All parts together: .* of set-ups/m);
+    expect(out).toMatch(/^All parts together: .* for setting up/m);
+  });
+
+  test('in German: steps, machines and sizes with a comma', async () => {
+    const { out } = await tinwright('order', await jobFile(CARRIER), '--lang', 'de');
+    expect(out).toMatch(/^body: 8 Arbeitsgänge, .* keine Folge braucht weniger Zeit$/m);
+    expect(out).toMatch(/Abkantbank +hem-north nach oben bis \d+(,\d)?° vorbiegen; gehalten: /);
+    expect(out).toMatch(/Anlegelinie: \d+,\d mm von der Biegelinie/);
+    expect(out).toMatch(/^ {2}1 +body 1 bis \d/m);
   });
 
   test('one part alone has no order of all parts', async () => {
@@ -92,7 +100,7 @@ describe('a part that cannot be bent', () => {
     expect(found).toBeLessThan(120);
     const mended = await tinwright('order', await jobFile(DEEP.replace('height: 120', `height: ${found}`)));
     expect(mended.exit).toBe(0);
-    expect(mended.out).toMatch(/no order takes less/);
+    expect(mended.out).toMatch(/no order takes less time/);
   });
 
   test('check and make with the shop say so as a finding; without it they do not', async () => {
@@ -140,8 +148,8 @@ parts:
   - { name: tray, family: open-box, length: 12, width: 8, height: 1 1/2 }
 `);
   const { out } = await tinwright('order', job);
-  expect(out).toMatch(/fingers \d+ mm \+|fingers \d+( \+ \d+)* mm/);
-  expect(out).toMatch(/sight line [\d.]+ in from the bend line/);
+  expect(out).toMatch(/fingers: \d+ mm \+|fingers: \d+( \+ \d+)* mm/);
+  expect(out).toMatch(/sight line: [\d.]+ in from the bend line/);
   const made = await tinwright('make', job, '--out', `${job}-made`);
   expect(made.out).toMatch(/tray +1 x open-box +blank .* in +[\d.]+ lb/);
 });

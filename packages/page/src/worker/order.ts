@@ -1,9 +1,10 @@
 import type { PartPlan, StopSignal, Unit } from '@tinwright/core';
-import { form, sayIn } from '@tinwright/core/internal';
+import { form } from '@tinwright/core/internal';
 import { pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequenceAsync } from '@tinwright/shop';
 import { type ReplayTurn, turned, turns } from '@tinwright/shop/internal';
 import { mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
+import { sayOf } from '@tinwright/words/internal';
 import type { OrderView, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 
@@ -18,13 +19,13 @@ export async function orderView(
   signal: StopSignal,
 ): Promise<OrderView> {
   const sequence = await planSequenceAsync(part, DEFAULT_SHOP, { signal });
-  const say = sayIn(units);
+  const say = sayOf(units, language);
   const pages = stepDrawings(part, sequence, DEFAULT_SHOP, { dims: units, language });
   return {
     part: part.name,
     status: sequence.status,
     steps: sequence.steps,
-    words: sequence.steps.map((s) => stepLine(s, language, plainPrint(say))),
+    words: sequence.steps.map((s) => stepLine(s, language, plainPrint(say, say, language))),
     sections: pages.map((p) => pageSvg(p, language)),
     reasons: [
       ...sequence.reasons.map((r) => reasonWords(r, say, language)),

@@ -1,7 +1,7 @@
 import type { Finding, JobPlan } from '@tinwright/core';
 import { brakesOf } from '@tinwright/shop';
 import { tellFindings } from '@tinwright/words';
-import type { CautionName } from '@tinwright/words/internal';
+import { type CautionName, severityWord } from '@tinwright/words/internal';
 import type { Flowing } from '../page/flow.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import type { PacketKit } from './kit.js';
@@ -77,7 +77,11 @@ export function cautionFlows(
                 { title: w.findingColumns.what, grows: true },
                 { title: w.findingColumns.fix, grows: true },
               ],
-              rows: told.map((f) => [f.part ?? '', `${w.severity[f.severity]}: ${f.message}`, f.fix]),
+              rows: told.map((f) => [
+                f.part ?? '',
+                `${severityWord(f.severity, language)}: ${f.message}`,
+                f.fix,
+              ]),
             },
             setting,
           ),

@@ -78,7 +78,7 @@ describe.each(['mm', 'in', '1/16'] as const)('sizes of the machine in %s', (dims
   ].join(' ');
   const unit = dims === 'mm' ? 'mm' : 'in';
 
-  test.each(['sight line', 'rear stop', 'set-back', 'they start', 'back gauge', 'inside radius'])(
+  test.each(['sight line', 'rear stop', 'set-back', 'starting', 'back gauge', 'inside radius'])(
     '%s has its unit',
     (what) => {
       const sizes = [...texts.matchAll(new RegExp(`${what} \\d[\\d./]*(?: \\d+/\\d+)?( \\w+)?`, 'g'))];

@@ -160,8 +160,8 @@ test('every kind of step has one picture beside what is to do; the same on anoth
   expect(pictured('body')).toEqual([0, 1, 4, 6, 7]);
   // its hems are folded and closed as those of the body
   expect(pictured('handle')).toEqual([4, 5, 6]);
-  expect(said).toMatch(/hem-north up as far as [\d.]+°\. Clamp .* 4 times: so is operation \d+, \d+, \d+\./);
-  expect(said).toMatch(/hem-south up as far as [\d.]+°\. As operation \d+\. Towards you: near edge/);
+  expect(said).toMatch(/hem-north [\d.]+° up\. Clamp .* 4 times: so is operation \d+, \d+, \d+\./);
+  expect(said).toMatch(/hem-south [\d.]+° up\. As operation \d+\. Towards you: near edge/);
 });
 
 test('a sheet names what stands on it, and the text of a step never parts from its picture', () => {

@@ -90,7 +90,7 @@ test('fingers stand from the left as the operator sees it: a tab already up at h
   expect(steps[i]?.faceUp).toBe('marked');
   expect(up).toEqual(['tab-west']);
   const texts = said(pagesOf(one)[i] as Page);
-  expect(texts).toMatch(/from the left; they start [\d.]+ mm inside the left end/);
+  expect(texts).toMatch(/from the left, starting [\d.]+ mm inside the left end/);
 });
 
 test('sizes in inches where asked, short ones to a finer step: 2 mm are 5/64 in', () => {

@@ -16,7 +16,7 @@ describe('relief', () => {
     expect(finding).toMatchObject({ severity: 'note', value: 0, limit: 25.4 / 32 });
     expect(finding?.message).toMatch(/^the cut at 4 corners of base ends at the tangent lines/);
     expect(finding?.source).toMatch(/FAA-H-8083-31 .*\(profile strict\); T \+ R by design guides/);
-    expect(finding?.fix).toBe('set relief: hole, or drill 3.18 mm there before cutting');
+    expect(finding?.fix).toBe('set relief: hole, or drill a hole of 3.18 mm there before cutting');
   });
 
   test.each(['hole', 'slot'])('relief: %s passes', (relief) => {

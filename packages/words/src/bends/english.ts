@@ -35,8 +35,8 @@ const wire = ({ bends, rod }: HandFacts) =>
 export const BENDS_ENGLISH: BendWords = {
   action: ({ action, direction, hem }, names, angle) =>
     ({
-      bend: `bend ${list(names)} ${direction}${angle === null ? '' : ` to ${angle}`}`,
-      fold: `fold ${list(names)} ${direction}${angle === null ? ' as far as it goes' : ` as far as ${angle}`}`,
+      bend: `bend ${list(names)} ${angle === null ? '' : `${angle} `}${direction}`,
+      fold: `fold ${list(names)} ${angle === null ? `${direction} as far as it goes` : `${angle} ${direction}`}`,
       close:
         hem === 'open'
           ? `close ${list(names)}, an open hem, over a strip`
@@ -161,9 +161,9 @@ export const BENDS_ENGLISH: BendWords = {
     held: (panels, beside) =>
       `${list(panels)}, at ${panels.length > 1 ? 'their edges' : 'its edge'} to ${list(beside)}`,
     face: (faceUp, upright, { over: turned }) =>
-      `${upright === 'upright' ? (faceUp === 'marked' ? 'away from you' : 'towards you') : faceUp === 'marked' ? 'up' : 'down'}${turned ? ': turn the part over' : ''}`,
+      `${upright === 'upright' ? (faceUp === 'marked' ? 'away from you' : 'towards you') : faceUp === 'marked' ? 'up' : 'down'}${turned ? ' (turn the part over)' : ''}`,
     towards: (side, roughly, round) =>
-      `${roughly === 'roughly' ? 'roughly the ' : ''}${side} of the pattern${round === null ? '' : round === 180 ? ': turn it right round' : `: turn it ${round > 0 ? 'counter-clockwise' : 'clockwise'}`}`,
+      `${roughly === 'roughly' ? 'roughly the ' : ''}${side} of the pattern${round === null ? '' : round === 180 ? ' (turn it half round)' : ` (turn it ${round > 0 ? 'counter-clockwise' : 'clockwise'})`}`,
     sight: (off, way, panel) =>
       off === null
         ? 'on the bend line'
@@ -185,9 +185,9 @@ export const BENDS_ENGLISH: BendWords = {
     byLine: 'none: no straight edge behind; go by the line',
     angle: (set, angle) => (set === angle ? `stop at ${set}` : `stop at ${set}, springs back to ${angle}`),
     unloaded: (angle) => `${angle}, measured with the load off`,
-    allTools: 'any; they may stand along the whole line',
+    allTools: 'any, along the whole line',
     tools: (pieces, from, end, gap) =>
-      `${pieces.join(' + ')}, from the left; they start ${end === 'at' ? 'at' : `${from} ${end}`} the left end of the bend${gap === null ? '' : `, ${gap} apart`}`,
+      `${pieces.join(' + ')}, from the left, starting ${end === 'at' ? 'at' : `${from} ${end}`} the left end of the bend${gap === null ? '' : `, ${gap} apart`}`,
     force: (force) => `${force} kN`,
     hem: (kind, gap) =>
       kind === 'open'

@@ -164,9 +164,9 @@ export const BENDS_GERMAN: BendWords = {
     held: (panels, beside) =>
       `${list(panels)}, an ${panels.length > 1 ? 'den Kanten' : 'der Kante'} zu ${list(beside)}`,
     face: (faceUp, upright, { over: turned }) =>
-      `${upright === 'upright' ? (faceUp === 'marked' ? 'vom Körper weg' : 'zum Körper') : faceUp === 'marked' ? 'oben' : 'unten'}${turned ? ': Teil umdrehen' : ''}`,
+      `${upright === 'upright' ? (faceUp === 'marked' ? 'vom Körper weg' : 'zum Körper') : faceUp === 'marked' ? 'oben' : 'unten'}${turned ? ' (Teil umdrehen)' : ''}`,
     towards: (side, roughly, round) =>
-      `${roughly === 'roughly' ? 'etwa ' : ''}${side} der Abwicklung${round === null ? '' : round === 180 ? ': halb herumdrehen' : `: ${round > 0 ? 'gegen den' : 'im'} Uhrzeigersinn drehen`}`,
+      `${roughly === 'roughly' ? 'etwa ' : ''}${side} der Abwicklung${round === null ? '' : round === 180 ? ' (halb herumdrehen)' : ` (${round > 0 ? 'gegen den' : 'im'} Uhrzeigersinn drehen)`}`,
     sight: (off, way, panel) =>
       off === null
         ? 'auf der Biegelinie'
@@ -190,9 +190,9 @@ export const BENDS_GERMAN: BendWords = {
     byLine: 'keiner: hinten keine gerade Kante; nach der Linie',
     angle: (set, angle) => (set === angle ? `bis ${set}` : `bis ${set}, federt auf ${angle} zurück`),
     unloaded: (angle) => `${angle}, ohne Last gemessen`,
-    allTools: 'beliebig; sie dürfen die ganze Linie entlang stehen',
+    allTools: 'beliebig, auf der ganzen Linie',
     tools: (pieces, from, end, gap) =>
-      `${pieces.join(' + ')}, von links; sie beginnen ${end === 'at' ? 'am linken Ende' : `${from} ${end === 'inside' ? 'innerhalb' : 'außerhalb'} des linken Endes`} der Kantung${gap === null ? '' : `, ${gap} Abstand`}`,
+      `${pieces.join(' + ')}, von links, ab ${end === 'at' ? 'dem linken Ende' : `${from} ${end === 'inside' ? 'innerhalb' : 'außerhalb'} des linken Endes`} der Kantung${gap === null ? '' : `, ${gap} Abstand`}`,
     force: (force) => `${force} kN`,
     hem: (kind, gap) =>
       kind === 'open'

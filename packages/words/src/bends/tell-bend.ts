@@ -1,6 +1,7 @@
 import type { Say } from '@tinwright/core';
 import { plainNumber } from '@tinwright/core/internal';
 import type { BendStep, BendStroke, BendWork, PatternSide } from '@tinwright/shop';
+import { inDecimal } from '../decimal.js';
 import type { Language } from '../language.js';
 import { BENDS_ENGLISH } from './english.js';
 import { BENDS_GERMAN } from './german.js';
@@ -73,21 +74,25 @@ export const tellStep = (step: BendStep, language: Language, print: BendPrint): 
 export function stepLine(step: BendStep, language: Language, print: BendPrint): string {
   const { action, settings, after } = tellStep(step, language, print);
   const { putIn } = WORDS[language];
-  const told = settings.filter((s) => s.name !== 'machine').map((s) => `${s.label} ${s.text}`);
+  const told = settings.filter((s) => s.name !== 'machine').map((s) => `${s.label}: ${s.text}`);
   const way = wayOf(putIn, step, step.putIn);
-  return [action, ...told, ...[...one(way), ...after].map((t) => t.replace(/\.$/, ''))].join('; ');
+  return [action, ...told, ...[...one(way), ...after].map(asClause)].join('; ');
 }
+
+/** A sentence as a part of a longer one. */
+const asClause = (sentence: string): string =>
+  `${sentence.slice(0, 1).toLowerCase()}${sentence.slice(1).replace(/\.$/, '')}`;
 
 /**
  * Sizes in the unit of a job, to a tenth of a millimetre or a thousandth of an inch: no finer than a stop is set; bends by
  * their names in files.
  * @param tools the unit of the shop, which its tools are named in
  */
-export const plainPrint = (say: Say, tools: Say = say): BendPrint => ({
+export const plainPrint = (say: Say, tools: Say = say, language: Language = 'en'): BendPrint => ({
   size: (mm) => say.size(say.unit === 'mm' ? Math.round(mm * 10) / 10 : mm),
   piece: tools.size,
   fine: say.size,
-  angle: (degrees) => `${plainNumber(degrees, 1)}°`,
+  angle: (degrees) => inDecimal(`${plainNumber(degrees, 1)}°`, language),
   bend: (id) => id,
 });
 

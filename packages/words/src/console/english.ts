@@ -2,9 +2,11 @@ import { frozen } from '@tinwright/core/internal';
 import { many } from '../english.js';
 import type { ConsoleWords } from './words.js';
 
-/** Planned sheets in English. */
+const foundWords = (findings: number): string =>
+  findings === 0 ? 'nothing to note' : many(findings, 'finding');
+
+/** What a terminal says in English. */
 export const CONSOLE_ENGLISH: ConsoleWords = frozen({
-  decimal: '.',
   sheet: (n: number) => `sheet ${n}`,
   blanks: (n: number) => many(n, 'blank'),
   parts: (n: number) => many(n, 'part'),
@@ -26,4 +28,40 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
     `${length} of cut, ${spared} spared by common cuts, ${many(pierces, 'pierce')}, ${many(starts, 'start')} in a cut made before, about ${minutes}`,
   soFar: (sheets: number, seed: number) => `${many(sheets, 'sheet')} so far (seed ${seed})`,
   ending: 'ending with the best so far.',
+  fix: 'fix',
+  job: 'job',
+  fit: {
+    joint: 'joint',
+    asked: 'clearance asked',
+    found: 'found',
+    between: 'between',
+    clear: 'clear',
+    and: 'and',
+  },
+  checked: (parts, pieces, findings) =>
+    `${many(parts, 'part')}, ${many(pieces, 'piece')}: ${foundWords(findings)}.`,
+  checkedSize: (size, findings, errors) =>
+    `size ${size}: ${foundWords(findings)}${errors === 0 ? '' : `, ${many(errors, 'error')}`}.`,
+  order: {
+    shop: (shop) =>
+      `In ${shop ?? 'the shop'}. Where tools stand is measured along the bend line from its left end, seen from the front.`,
+    none: (proved) => (proved === 'proved' ? 'no order of bends works' : 'no order of bends was found'),
+    helps: (mend) => `would help: ${mend}`,
+    flat: 'nothing to bend',
+    steps: (steps, time) => `${many(steps, 'operation')}, ${time} a piece`,
+    best: 'no order takes less time',
+    less: (share) => `another order may take up to ${share} less time`,
+    machines: { brake: 'brake', press: 'press', vise: 'vise', hand: 'hand' },
+    force: (formula) => `force: ${formula}`,
+    batch: (together, apart) =>
+      `All parts together: ${together} for setting up; ${apart} with one part after another.`,
+    to: 'to',
+    changes: {
+      machine: 'go to the machine',
+      tools: 'change the tools',
+      stop: 'set the angle',
+      'set-back': 'set the fingers back',
+      gauge: 'set the stop',
+    },
+  },
 });

@@ -3,9 +3,11 @@ import type { ConsoleWords } from './words.js';
 
 const many = (n: number, one: string, more: string) => `${n} ${n === 1 ? one : more}`;
 
-/** Planned sheets in German. */
+const foundWords = (findings: number): string =>
+  findings === 0 ? 'nichts zu beachten' : many(findings, 'Befund', 'Befunde');
+
+/** What a terminal says in German. */
 export const CONSOLE_GERMAN: ConsoleWords = frozen({
-  decimal: ',',
   sheet: (n: number) => `Tafel ${n}`,
   blanks: (n: number) => many(n, 'Zuschnitt', 'Zuschnitte'),
   parts: (n: number) => many(n, 'Teil', 'Teile'),
@@ -27,4 +29,41 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
     `${length} Schnitt, ${spared} durch gemeinsame Schnitte gespart, ${many(pierces, 'Einstich', 'Einstiche')}, ${many(starts, 'Ansatz', 'Ansätze')} in einem früheren Schnitt, etwa ${minutes}`,
   soFar: (sheets: number, seed: number) => `bisher ${many(sheets, 'Tafel', 'Tafeln')} (Startzahl ${seed})`,
   ending: 'hört auf, das Beste bis hier bleibt.',
+  fix: 'Abhilfe',
+  job: 'Auftrag',
+  fit: {
+    joint: 'Verbindung',
+    asked: 'verlangtes Spiel',
+    found: 'gefunden',
+    between: 'zwischen',
+    clear: 'frei',
+    and: 'und',
+  },
+  checked: (parts, pieces, findings) =>
+    `${many(parts, 'Teil', 'Teile')}, ${pieces} Stück: ${foundWords(findings)}.`,
+  checkedSize: (size, findings, errors) =>
+    `Größe ${size}: ${foundWords(findings)}${errors === 0 ? '' : `, davon ${many(errors, 'Fehler', 'Fehler')}`}.`,
+  order: {
+    shop: (shop) =>
+      `In ${shop ?? 'der Werkstatt'}. Wo Werkzeuge stehen, ist entlang der Biegelinie von ihrem linken Ende gemessen, von vorn gesehen.`,
+    none: (proved) =>
+      proved === 'proved' ? 'keine Biegefolge ist möglich' : 'keine Biegefolge wurde gefunden',
+    helps: (mend) => `würde helfen: ${mend}`,
+    flat: 'nichts zu kanten',
+    steps: (steps, time) => `${many(steps, 'Arbeitsgang', 'Arbeitsgänge')}, ${time} je Stück`,
+    best: 'keine Folge braucht weniger Zeit',
+    less: (share) => `eine andere Folge braucht vielleicht bis zu ${share} weniger Zeit`,
+    machines: { brake: 'Abkantbank', press: 'Presse', vise: 'Schraubstock', hand: 'von Hand' },
+    force: (formula) => `Kraft: ${formula}`,
+    batch: (together, apart) =>
+      `Alle Teile zusammen: ${together} zum Einrichten; ein Teil nach dem anderen ${apart}.`,
+    to: 'bis',
+    changes: {
+      machine: 'zur Maschine gehen',
+      tools: 'Werkzeuge wechseln',
+      stop: 'Winkel einstellen',
+      'set-back': 'Segmente zurücksetzen',
+      gauge: 'Anschlag einstellen',
+    },
+  },
 });

@@ -1,7 +1,7 @@
-/** What a terminal says of sheets that were planned and of files that were written. Counts are numbers, sizes and shares are text already. */
+import type { BendStep, SetUpChange } from '@tinwright/shop';
+
+/** What a terminal says of findings, bend orders, sheets that were planned and files that were written. Counts are numbers, sizes and shares are text already. */
 export interface ConsoleWords {
-  /** Between the whole and its parts of a number. */
-  readonly decimal: '.' | ',';
   readonly sheet: (n: number) => string;
   readonly blanks: (n: number) => string;
   readonly parts: (n: number) => string;
@@ -30,4 +30,41 @@ export interface ConsoleWords {
   /** While a nest is searched, and when it is interrupted. */
   readonly soFar: (sheets: number, seed: number) => string;
   readonly ending: string;
+  /** In front of what mends a finding; whose it is where it belongs to no part. */
+  readonly fix: string;
+  readonly job: string;
+  readonly fit: FitWords;
+  /** So many parts of so many pieces, and how many findings; of a row of sizes, how many of them are errors. */
+  readonly checked: (parts: number, pieces: number, findings: number) => string;
+  readonly checkedSize: (size: string, findings: number, errors: number) => string;
+  readonly order: OrderWords;
+}
+
+/** How the parts of an object fit. */
+export interface FitWords {
+  readonly joint: string;
+  readonly asked: string;
+  readonly found: string;
+  readonly between: string;
+  /** Nothing is near. */
+  readonly clear: string;
+  readonly and: string;
+}
+
+/** Bend orders of the parts of a job. Times are text already. */
+export interface OrderWords {
+  /** In which shop, and from where places along a line are measured. @param shop null where it has no name */
+  readonly shop: (shop: string | null) => string;
+  readonly none: (proved: 'proved' | 'not-found') => string;
+  readonly helps: (mend: string) => string;
+  readonly flat: string;
+  readonly steps: (steps: number, time: string) => string;
+  readonly best: string;
+  /** Another order may take so much less, as a share. */
+  readonly less: (share: string) => string;
+  readonly machines: Readonly<Record<BendStep['machine'], string>>;
+  readonly force: (formula: string) => string;
+  readonly batch: (together: string, apart: string) => string;
+  readonly to: string;
+  readonly changes: Readonly<Record<SetUpChange, string>>;
 }

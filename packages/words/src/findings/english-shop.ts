@@ -79,7 +79,7 @@ export const ENGLISH_SHOP: Tellings<ShopFindings> = {
   'relief-shallow': {
     message: ({ value, limit, corners, names }, t) =>
       `the cut at ${corners} corner${corners === 1 ? '' : 's'} of ${names.join(', ')} ends ${value < 0.01 ? 'at' : `${t.size(value)} past`} the tangent lines of the bends that meet there; ${t.least(limit)} past them keeps the metal from puckering`,
-    remedy: ({ drill }, t) => `drill ${t.size(drill)} there before cutting`,
+    remedy: ({ drill }, t) => `drill a hole of ${t.size(drill)} there before cutting`,
   },
   'relief-narrow': {
     message: ({ value, limit, names: [bend] }, t) =>

@@ -5,7 +5,7 @@ const list = (names: readonly string[]) => names.join(', ');
 
 /** What findings share in English. */
 export const ENGLISH_GRAMMAR: FindingGrammar = {
-  decimal: '.',
+  severity: { error: 'error', warning: 'warning', note: 'note' },
   joints: (names) => `joint${names.length === 1 ? '' : 's'} ${list(names)}: `,
   others: (names) => `; also ${list(names)}`,
   places: (count) => `; at ${count} more places`,

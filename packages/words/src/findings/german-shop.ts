@@ -81,7 +81,7 @@ export const GERMAN_SHOP: Tellings<ShopFindings> = {
   'relief-shallow': {
     message: ({ value, limit, corners, names }, t) =>
       `der Schnitt an ${corners} ${corners === 1 ? 'Ecke' : 'Ecken'} von ${names.join(', ')} endet ${value < 0.01 ? 'auf' : `${t.size(value)} hinter`} den Tangentenlinien der Kantungen, die sich dort treffen; ${t.least(limit)} dahinter wirft das Blech keine Falten`,
-    remedy: ({ drill }, t) => `dort vor dem Schneiden ${t.size(drill)} bohren`,
+    remedy: ({ drill }, t) => `dort vor dem Schneiden ein Loch von ${t.size(drill)} bohren`,
   },
   'relief-narrow': {
     message: ({ value, limit, names: [bend] }, t) =>

@@ -5,7 +5,7 @@ const list = (names: readonly string[]) => names.join(', ');
 
 /** What findings share in German. */
 export const GERMAN_GRAMMAR: FindingGrammar = {
-  decimal: ',',
+  severity: { error: 'Fehler', warning: 'Warnung', note: 'Hinweis' },
   joints: (names) => `${names.length === 1 ? 'Verbindung' : 'Verbindungen'} ${list(names)}: `,
   others: (names) => `; auch ${list(names)}`,
   places: (count) => `; an ${count} weiteren Stellen`,

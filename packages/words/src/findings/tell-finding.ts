@@ -1,7 +1,8 @@
-import type { CoreFindings, Finding, Source, SourceKind, Spot, Unit, Where } from '@tinwright/core';
+import type { CoreFindings, Finding, Severity, Source, SourceKind, Spot, Unit, Where } from '@tinwright/core';
 import { inWords, plainNumber, sayIn } from '@tinwright/core/internal';
 import type { CuttingFindings } from '@tinwright/cutting';
 import type { ShopFindings } from '@tinwright/shop';
+import { inDecimal, sayOf } from '../decimal.js';
 import type { Language } from '../language.js';
 import { materialName } from '../materials.js';
 import { ENGLISH_GRAMMAR } from './english.js';
@@ -56,6 +57,10 @@ export const tellFindings = (
   language: Language,
 ): readonly ToldFinding[] => findings.map((f) => tellFinding(f, unit, language));
 
+/** How grave a finding is, in a word. */
+export const severityWord = (severity: Severity, language: Language): string =>
+  GRAMMARS[language].severity[severity];
+
 /** A panel or a bend of a piece in words. */
 export const spotWords = (spot: Spot, language: Language): string => GRAMMARS[language].spot(spot);
 
@@ -76,15 +81,11 @@ export function findingEntry(told: ToldFinding): object {
   };
 }
 
-function tongueOf(unit: Unit, language: Language, { decimal, spot }: FindingGrammar): Tongue {
-  const point = (text: string) => (decimal === '.' ? text : text.replace(/(\d)\.(\d)/g, `$1${decimal}$2`));
+function tongueOf(unit: Unit, language: Language, { spot }: FindingGrammar): Tongue {
   const say = sayIn(unit);
   return {
-    unit,
-    size: (mm) => point(say.size(mm)),
-    most: (mm) => point(say.most(mm)),
-    least: (mm) => point(say.least(mm)),
-    number: (value, digits) => point(plainNumber(value, digits)),
+    ...sayOf(unit, language),
+    number: (value, digits) => inDecimal(plainNumber(value, digits), language),
     material: (name) => materialName({ name }, language),
     worded: (wording) => inWords(wording, say),
     spot,

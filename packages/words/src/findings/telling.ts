@@ -30,7 +30,7 @@ export type Tellings<Map> = { readonly [C in keyof Map]: Telling<Map[C]> };
 
 /** What findings share in a language. */
 export interface FindingGrammar {
-  readonly decimal: '.' | ',';
+  readonly severity: Readonly<Record<Severity, string>>;
   /** In front of what holds for joints. */
   readonly joints: (names: readonly string[]) => string;
   /** After what is found at the worst place: names of others, how many of them, or how many more there. */

@@ -117,5 +117,4 @@ export const ENGLISH_CAUTIONS: PacketWords['cautions'] = {
   },
   findings: 'What to know about this job before cutting',
   findingColumns: { part: 'part', what: 'what', fix: 'what to do' },
-  severity: { error: 'error', warning: 'warning', note: 'note' },
 };

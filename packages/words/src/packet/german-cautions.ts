@@ -117,5 +117,4 @@ export const GERMAN_CAUTIONS: PacketWords['cautions'] = {
   },
   findings: 'Was man über diesen Auftrag vor dem Schneiden wissen sollte',
   findingColumns: { part: 'Teil', what: 'was', fix: 'was tun' },
-  severity: { error: 'Fehler', warning: 'Warnung', note: 'Hinweis' },
 };

@@ -128,7 +128,6 @@ export interface PacketWords {
     readonly load: { readonly question: string; readonly answer: string };
     readonly findings: string;
     readonly findingColumns: Readonly<Record<'part' | 'what' | 'fix', string>>;
-    readonly severity: Readonly<Record<'error' | 'warning' | 'note', string>>;
   };
   readonly cuts: {
     readonly heading: string;
