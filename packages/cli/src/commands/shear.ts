@@ -81,7 +81,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const opened = await stockFor(jobs, options, host);
   if ('exit' in opened) return opened.exit;
   const { shearAbility } = await import('@tinwright/files/internal');
-  const { limits, reach } = shearAbility(jobs.shop);
+  const { limits, reach } = shearAbility(jobs.shop, jobs.plans);
   const { planShear, verifyShearPlan } = await import('@tinwright/cutting');
   const { stockProblems } = await import('@tinwright/cutting/internal');
   const units = jobs.plans[0]?.job.units ?? 'mm';

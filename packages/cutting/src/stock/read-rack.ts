@@ -1,6 +1,7 @@
 import {
   JobError,
   MATERIALS,
+  type Material,
   type MetalRow,
   MM_PER_INCH,
   type OffcutRow,
@@ -34,25 +35,37 @@ export function readRack(data: unknown): Rack {
 /**
  * A rack of rows that were read, each with metal and thickness; rows without a name are called by their size.
  * @param path where they stand in their file
+ * @param metals those that rows may be priced by weight in
  * @throws JobError names given twice, offcuts without a shape or that cross themselves, trims that leave nothing
  */
-export function rackOf(rows: RackRows, units: Unit, path: Path): Rack {
+export function rackOf(
+  rows: RackRows,
+  units: Unit,
+  path: Path,
+  metals: readonly Weighed[] = MATERIALS,
+): Rack {
   const problems = [
     ...twins(rows),
     ...rows.offcuts.flatMap((o, i) => offcutProblems(o, ['offcuts', i], units)),
     ...rows.sheets.flatMap((s, i) => trimProblems(s.size, s.trim ?? rows.trim, ['sheets', i], units)),
   ];
   if (problems.length > 0) throw new JobError(problems.map((p) => ({ ...p, path: [...path, ...p.path] })));
-  const named = namer(rows, units);
+  const known: Known = { named: namer(rows, units), metals };
   const sheets = [
-    ...rows.offcuts.map((o): StockSheet => offcutOf(o, named)),
-    ...rows.sheets.map((s): StockSheet => sheetOf(s, rows.trim, named)),
+    ...rows.offcuts.map((o): StockSheet => offcutOf(o, known)),
+    ...rows.sheets.map((s): StockSheet => sheetOf(s, rows.trim, known)),
   ];
   const [x, y] = rows.leastOffcut;
   return { sheets, kerf: rows.kerf, leastOffcut: { x, y } };
 }
 
 type Namer = (row: MetalRow, size: readonly [number, number]) => string;
+type Weighed = Pick<Material, 'name' | 'density'>;
+
+interface Known {
+  readonly named: Namer;
+  readonly metals: readonly Weighed[];
+}
 
 /** The name a row has, or its size, numbered where that is taken. */
 function namer({ sheets, offcuts }: RackRows, units: Unit): Namer {
@@ -68,10 +81,10 @@ function namer({ sheets, offcuts }: RackRows, units: Unit): Namer {
   };
 }
 
-function sheetOf({ size, count, trim, ...row }: SheetRow, common: Trim | null, named: Namer): StockSheet {
+function sheetOf({ size, count, trim, ...row }: SheetRow, common: Trim | null, known: Known): StockSheet {
   const [x, y] = size;
   return {
-    ...metalOf(row, size, x * y, named),
+    ...metalOf(row, size, x * y, known),
     origin: 'sheet',
     x,
     y,
@@ -82,12 +95,12 @@ function sheetOf({ size, count, trim, ...row }: SheetRow, common: Trim | null, n
 }
 
 /** An offcut was cut before: the trim of full sheets does not hold for it. */
-function offcutOf({ size, outline, trim, ...row }: OffcutRow, named: Namer): StockSheet {
+function offcutOf({ size, outline, trim, ...row }: OffcutRow, known: Known): StockSheet {
   const ring = outline === null ? null : anticlockwise(outline);
   const extent = ring === null ? (size as readonly [number, number]) : extentOf(ring).size;
   const area = ring === null ? extent[0] * extent[1] : ringArea(ring);
   return {
-    ...metalOf(row, extent, area, named),
+    ...metalOf(row, extent, area, known),
     origin: 'offcut',
     x: extent[0],
     y: extent[1],
@@ -102,21 +115,22 @@ function metalOf(
   row: Omit<MetalRow, 'trim'>,
   size: readonly [number, number],
   area: number,
-  named: Namer,
+  { named, metals }: Known,
 ): Pick<StockSheet, 'name' | 'material' | 'thickness' | 'grain' | 'price'> {
   const { material, thickness, grain, price } = row;
   if (material === null || thickness === null)
     throw new RangeError('a sheet without metal or thickness given');
   const name = named({ ...row, trim: null }, size);
-  return { name, material, thickness, grain, price: price && priceOf(price, area, material, thickness) };
+  const metal = metals.find((m) => m.name === material);
+  const mass = metal === undefined ? null : (area * thickness * metal.density) / 1e9;
+  return { name, material, thickness, grain, price: price && priceOf(price, area, mass) };
 }
 
-/** Price of one sheet. */
-function priceOf({ per, amount }: Price, area: number, material: string, thickness: number): number {
+/** Price of one sheet of an area, mm², and a mass, kg; null by weight where that is not known. */
+function priceOf({ per, amount }: Price, area: number, mass: number | null): number | null {
   if (per === 'sheet') return amount;
   if (per === 'm2') return (amount * area) / 1e6;
-  const density = MATERIALS.find((m) => m.name === material)?.density ?? 0;
-  return (amount * area * thickness * density) / 1e9;
+  return mass === null ? null : amount * mass;
 }
 
 function anticlockwise(outline: readonly Point[]): readonly Point[] {

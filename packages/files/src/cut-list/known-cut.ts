@@ -42,7 +42,7 @@ export function knownCut({ plan, shop, rack = null, sets = 1, ...asked }: CutAsk
   const effort = asked.effort ?? effortFor(blanks.reduce((sum, b) => sum + b.quantity, 0));
   const stock = rack ?? stockOf([plan], blanks, shop);
   if (stock === null) return null;
-  const ability = shearAbility(shop);
+  const ability = shearAbility(shop, [plan]);
   const { plans, left } = shearBlanks(blanks, stock, ability, effort);
   const cut = blanks.filter((b) => !left.some((l) => l.blank === b && l.why !== 'stock-short'));
   for (const one of plans) {
