@@ -87,7 +87,8 @@ const PRESS = {
     },
   ],
   ram: { half: 25, height: 150 },
-  backGauge: { least: 8, most: 600 },
+  bed: { half: 30 },
+  backGauge: { least: 8, most: 600, finger: { over: 8, under: 6, length: 60, width: 30 } },
   gaps: { end: 5, inner: 2 },
   overbend: 3,
 };

@@ -4,7 +4,7 @@ import type { ManifoldToplevel } from 'manifold-3d';
 import { piecesOf, type Ring } from './outline.js';
 import { type Move, raise, STAY, shift, type V3 } from './rigid.js';
 import { moved, prism, type Solid } from './solid.js';
-import type { Span } from './step.js';
+import type { Span, WrittenStep } from './step.js';
 
 export interface Tool {
   readonly id: string;
@@ -132,6 +132,9 @@ export interface PressTools {
   readonly ram: Tool;
   readonly punch: Tool;
   readonly die: Tool;
+  readonly bed: Tool;
+  /** A finger of the back gauge, where one is used. */
+  readonly gauge: Tool | null;
   readonly opening: number;
 }
 
@@ -140,12 +143,14 @@ export function pressTools(
   press: Press,
   names: { readonly punch: string; readonly die: string; readonly horns: Horns | null },
   spans: readonly Span[],
+  gauge: { readonly behind: number; readonly at: number } | null = null,
 ): PressTools {
   const punch = press.punches.find((p) => p.name === names.punch);
   const die = press.dies.find((d) => d.name === names.die);
   if (punch === undefined || die === undefined)
     throw new Error(`no ${names.punch} or ${names.die} in the shop`);
   const { half, height } = press.ram;
+  const low = Math.min(...die.section.map((p) => p[1]));
   return {
     ram: draw('ram', box(-half, height, half, height + FAR), [EVERYWHERE]),
     punch: joined(
@@ -157,8 +162,42 @@ export function pressTools(
       ),
     ),
     die: draw('die', counterClockwise(die.section), die.sectioned ? spans : [EVERYWHERE]),
+    bed: draw('bed', box(-press.bed.half, low - FAR, press.bed.half, low), [EVERYWHERE]),
+    gauge: gauge === null ? null : gaugeFinger(draw, press, die.section, gauge),
     opening: die.opening,
   };
+}
+
+/** The rear stop of a leaf brake where it is said to touch, as far as its height is known. */
+export function rearStop(
+  draw: Draw,
+  { rearStopHeight }: Brake,
+  { setBack, stopDistance, touches }: Pick<WrittenStep, 'setBack' | 'stopDistance' | 'touches'>,
+  left: number,
+): readonly Tool[] {
+  if (rearStopHeight === null || stopDistance === null || touches === null) return [];
+  const front = -(setBack ?? 0) - stopDistance - GIVES;
+  const along: Span = [left + touches.at - REAR_STOP / 2, left + touches.at + REAR_STOP / 2];
+  return [draw('rear stop', box(front - 400, 0, front, rearStopHeight), [along])];
+}
+
+const REAR_STOP = 30; // mm of it along the line; judgement
+const GIVES = 0.8; // mm a sheet may push into a finger of the gauge, which gives; judgement
+
+/** A finger of the back gauge with what carries it; over the die it lies on it, behind it it hangs lower. */
+function gaugeFinger(
+  draw: Draw,
+  { backGauge: { finger } }: Press,
+  die: Ring,
+  { behind, at }: { readonly behind: number; readonly at: number },
+): Tool {
+  const { over, under, length, width } = finger;
+  const low = behind < -Math.min(...die.map((p) => p[0])) ? 0 : -under;
+  const own: readonly Span[] = [[at - width / 2, at + width / 2]];
+  return joined('gauge', [
+    draw('gauge', box(-behind - length, low, -behind - GIVES, over), own),
+    draw('gauge', box(-behind - length - 400, -400, -behind - length, over), own),
+  ]);
 }
 
 /** What holds a punch, as wide as its top and up to the ram. */
@@ -216,7 +255,13 @@ export function pressMoment(tools: PressTools, stroke: BendStroke, turn: number)
     ? z + (v - x) * Math.tan(h) - T / Math.cos(h)
     : R - Math.sqrt((R + T) ** 2 - v ** 2);
   return {
-    tools: [tools.ram, tools.punch, lifted(tools.die, shift(0, 0, shoulder))],
+    tools: [
+      tools.ram,
+      tools.punch,
+      ...[tools.die, tools.bed, ...(tools.gauge === null ? [] : [tools.gauge])].map((t) =>
+        lifted(t, shift(0, 0, shoulder)),
+      ),
+    ],
     held: side(-1),
     free: side(1),
   };

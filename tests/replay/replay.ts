@@ -12,6 +12,7 @@ import {
   leafTools,
   pressMoment,
   pressTools,
+  rearStop,
   turnedOver,
 } from './machine.js';
 import { STAY, shift } from './rigid.js';
@@ -99,7 +100,15 @@ function onBrake({ shop }: Shopped, draw: Draw, step: WrittenStep, standing: Sta
         () => ({ ...leafMoment(tools, stroke, 0), free: STAY, held: STAY }),
         (p) => line.free.has(p),
       )
-    : strokeFlaws(standing, by, (turn) => leafMoment(tools, stroke, turn), curved(step, line));
+    : strokeFlaws(
+        standing,
+        by,
+        (turn) => {
+          const moment = leafMoment(tools, stroke, turn);
+          return { ...moment, tools: [...moment.tools, ...rearStop(draw, brake, step, line.left)] };
+        },
+        curved(step, line),
+      );
   if (flaws.length > 0) return flaws;
   const { putIn, takeOff } = step;
   return [
@@ -127,7 +136,10 @@ function onPress(
   const spans = toolSpans(step, line.left);
   const folded = { body: standing.body, line, state };
   if (step.action === 'close') return closingFlaws(folded, barTools(draw, folded, 0));
-  const tools = pressTools(draw, press, step.press, spans);
+  const { gauge } = step.press;
+  const { touches } = step;
+  const against = gauge === null || touches === null ? null : { behind: gauge, at: line.left + touches.at };
+  const tools = pressTools(draw, press, step.press, spans, against);
   const momentAt = (turn: number) => pressMoment(tools, stroke, turn);
   // a press is set by trying: what the metal opens again has to be free
   const over = { ...standing, set: standing.set + (press.overbend * Math.PI) / 180 };

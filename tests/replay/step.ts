@@ -18,7 +18,7 @@ export interface WrittenStep {
   readonly setAngle: number | null;
   readonly setBack: number | null;
   readonly stopDistance: number | null;
-  readonly touches: { readonly panel: string; readonly by: 'edge' | 'outside' } | null;
+  readonly touches: { readonly panel: string; readonly by: 'edge' | 'outside'; readonly at: number } | null;
   readonly putIn: Way | null;
   readonly takeOff: Way | null;
   readonly tools:

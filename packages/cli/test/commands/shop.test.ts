@@ -190,12 +190,12 @@ describe('a shop that cannot be is refused at its place', () => {
     [
       'a back gauge the wrong way round',
       [['most: 500', 'most: 5']],
-      ['57:14: press.backGauge: 8 mm to 5 mm given. Give the least first.'],
+      ['58:14: press.backGauge: 8 mm to 5 mm given. Give the least first.'],
     ],
     [
       'a welder for sheet from thick to thin',
       [['thickness: [0.5, 1.5]', 'thickness: [1.5, 0.5]']],
-      ['78:73: spotWelder.thickness: 1.5 mm to 0.5 mm given. Give the least first.'],
+      ['79:73: spotWelder.thickness: 1.5 mm to 0.5 mm given. Give the least first.'],
     ],
     ['no units', [['units: mm\n', '']], ['4:1: units: missing. One of mm, in.']],
     ['units nobody knows', [['units: mm', 'units: cm']], [/^4:8: units: "cm" given\. /]],
@@ -208,13 +208,13 @@ describe('a shop that cannot be is refused at its place', () => {
         ],
       ],
       [
-        '85:5: strips[1]: "galvanised 1 mm" is of galvanised-steel, 1 mm, inside radius 1.5 mm too. Keep the one that jobs shall take.',
+        '86:5: strips[1]: "galvanised 1 mm" is of galvanised-steel, 1 mm, inside radius 1.5 mm too. Keep the one that jobs shall take.',
       ],
     ],
     [
       'a K that cannot be',
       [['k: 0.395', 'k: 1.395']],
-      [/^84:94: strips\[0\]\.k: 1\.395 given, more than 0 to 1 allowed\.$/],
+      [/^85:94: strips\[0\]\.k: 1\.395 given, more than 0 to 1 allowed\.$/],
     ],
   ] as const)('%s', async (_, changes, says) => {
     const problems = await refused(...changes);

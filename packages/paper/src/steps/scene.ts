@@ -12,7 +12,7 @@ import { cutOff } from './cut-off.js';
 import { type Cut, sectionAt } from './section.js';
 import { benchMachine } from './tools/bench-machine.js';
 import { leafMachine } from './tools/leaf-machine.js';
-import { GAUGE, pressMachine } from './tools/press-machine.js';
+import { pressMachine } from './tools/press-machine.js';
 import { seamerMachine } from './tools/seamer-machine.js';
 import type { Machine } from './tools/tool.js';
 import { viseMachine } from './tools/vise-machine.js';
@@ -100,13 +100,15 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
     Math.max(...cuts.before.flatMap((c) => c.outline.map((p) => (axis === 1 ? p[1] : -p[0]))));
   const brake = step.machine === 'brake' ? brakeNamed(shop, step.machineName) : null;
   if (brake !== null) return leafMachine(brake, step, { thickness, hem: closed });
-  if (step.machine === 'press' && shop.press !== null)
+  if (step.machine === 'press' && shop.press !== null) {
+    const { finger } = shop.press.backGauge;
     return pressMachine(shop.press, step, {
       thickness,
       insideRadius,
       hem: [Math.max(0, highest(1)), closed - thickness],
-      rear: reachOf(cuts.before, -1, -thickness - GAUGE.under, GAUGE.over),
+      rear: reachOf(cuts.before, -1, -thickness - finger.under, finger.over - thickness),
     });
+  }
   if (step.clamp === 'seamer' && shop.handSeamer !== null)
     return step.action === 'close' ? null : seamerMachine(shop.handSeamer, step, thickness);
   const { vise } = shop;

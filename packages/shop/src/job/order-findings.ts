@@ -30,7 +30,7 @@ export type ShopFinding = FindingsOf<ShopFindings>;
 const LEANS_ON: Partial<Readonly<Record<Reason['code'], readonly string[]>>> = {
   angle: ['brake.leaf.stop', 'brake.setBack'],
   beam: ['brake.finger', 'brake.clearHeight', 'brake.beam'],
-  bed: ['brake.bed'],
+  bed: ['brake.bed', 'press.bed'],
   fingers: ['brake.finger', 'brake.gaps'],
   'flange-short': ['brake.lowestFlange', 'brake.setBack'],
   'hold-short': ['brake.setBack'],

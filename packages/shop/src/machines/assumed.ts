@@ -5,8 +5,8 @@ import type { Brake, Costs, HandSeamer, Margin, Press, Rates, Riveter, Vise } fr
 
 /** What of a shop a file may leave out. */
 export interface Assumed {
-  readonly brake: Omit<Brake, 'name' | 'length' | 'capacity' | 'fingers' | 'rearStop'>;
-  readonly press: Pick<Press, 'ram' | 'backGauge' | 'gaps' | 'overbend'>;
+  readonly brake: Omit<Brake, 'name' | 'length' | 'capacity' | 'fingers' | 'rearStop' | 'rearStopHeight'>;
+  readonly press: Pick<Press, 'ram' | 'bed' | 'backGauge' | 'gaps' | 'overbend'>;
   readonly vise: Pick<Vise, 'depth' | 'grip' | 'bar' | 'jaw' | 'bench'>;
   readonly handSeamer: Pick<HandSeamer, 'jaw'>;
   readonly riveter: Pick<Riveter, 'nose'>;
@@ -42,7 +42,9 @@ export const ASSUMED: Assumed = {
   },
   press: {
     ram: { half: 30, height: 150 },
-    backGauge: { least: 8, most: 600 },
+    bed: { half: 30 },
+    // a finger as thick as a thumb that is drawn over the die's top where it stands nearer than the die is wide
+    backGauge: { least: 8, most: 600, finger: { over: 8, under: 6, length: 60, width: 30 } },
     gaps: { end: 5, inner: 2 },
     overbend: 3,
   },

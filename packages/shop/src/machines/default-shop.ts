@@ -35,6 +35,7 @@ export const DEFAULT_SHOP: Shop = frozen({
     gaps: { end: 20, inner: 6 },
     overbend: 3,
     rearStop: null,
+    rearStopHeight: null,
   },
   brakes: [],
   press: null,

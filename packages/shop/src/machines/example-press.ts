@@ -10,7 +10,8 @@ export const EXAMPLE_PRESS: Press = frozen({
   punches: [straightPunch('straight', 85), gooseneck('gooseneck', 8)],
   dies: [vDie('V 6', 6, 85, 8), vDie('V 8', 8, 85, 10), vDie('V 12', 12, 85, 13), vDie('V 16', 16, 85, 16)],
   ram: { half: 30, height: 150 },
-  backGauge: { least: 8, most: 600 },
+  bed: { half: 30 },
+  backGauge: { least: 8, most: 600, finger: { over: 8, under: 6, length: 60, width: 30 } },
   gaps: { end: 5, inner: 2 },
   overbend: 3,
 });

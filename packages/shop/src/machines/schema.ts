@@ -73,6 +73,7 @@ function brake(k: ParamKit): Group {
     gaps: gapsOf(k, gaps),
     overbend: k.or(numberBetween(0, 20, ' deg'), usual.overbend),
     rearStop: k.maybe(k.size()),
+    rearStopHeight: k.maybe(k.size({ max: 500 })),
   });
 }
 
@@ -124,12 +125,27 @@ function press(k: ParamKit): Group {
       strictGroup({ half: k.size({ max: 500 }), height: k.size({ max: 1000 }) }) as Gives<unknown>,
       usual.ram,
     ),
+    bed: k.or(strictGroup({ half: k.size({ max: 1000 }) }) as Gives<unknown>, usual.bed),
     backGauge: k.or(
-      strictGroup({ least: k.size({ min: 0 }), most: k.size() }) as Gives<unknown>,
+      strictGroup({
+        least: k.size({ min: 0 }),
+        most: k.size(),
+        finger: k.or(gaugeFinger(k) as Gives<unknown>, usual.backGauge.finger),
+      }) as Gives<unknown>,
       usual.backGauge,
     ),
     gaps: gapsOf(k, usual.gaps),
     overbend: k.or(numberBetween(0, 20, ' deg'), usual.overbend),
+  });
+}
+
+function gaugeFinger(k: ParamKit): Group {
+  const { over, under, length, width } = ASSUMED.press.backGauge.finger;
+  return strictGroup({
+    over: k.or(k.size({ max: 200 }), over),
+    under: k.or(k.size({ min: 0, max: 200 }), under),
+    length: k.or(k.size({ max: 1000 }), length),
+    width: k.or(k.size({ max: 500 }), width),
   });
 }
 

@@ -37,6 +37,8 @@ export interface Brake {
   readonly overbend: number;
   /** Furthest its rear stop goes behind the fingers' tips; null without one, where the line is gone by. */
   readonly rearStop: number | null;
+  /** Height of the rear stop over the bed; null where it is not given: what stands up behind it is not held against it then. */
+  readonly rearStopHeight: number | null;
 }
 
 /** Section of a finger, tip to the front. mm, degrees */
@@ -93,6 +95,24 @@ export interface Die extends PressTool {
   readonly sectioned: boolean;
 }
 
+/** A back gauge: nearest and furthest place of its fingers behind the bend line. mm */
+export interface BackGauge {
+  readonly least: number;
+  readonly most: number;
+  readonly finger: GaugeFinger;
+}
+
+/** A finger of a back gauge, its front upright. mm */
+export interface GaugeFinger {
+  /** How far it stands over the top of the die, and hangs under it. */
+  readonly over: number;
+  readonly under: number;
+  /** From its front back to what carries it, which is as deep as anything. */
+  readonly length: number;
+  /** Along the line. */
+  readonly width: number;
+}
+
 /** A press brake. mm, kN */
 export interface Press {
   readonly name: string;
@@ -102,7 +122,9 @@ export interface Press {
   readonly dies: readonly Die[];
   /** The ram the punch hangs on: half its width, and its height over the tip. */
   readonly ram: { readonly half: number; readonly height: number };
-  readonly backGauge: { readonly least: number; readonly most: number };
+  /** What the die stands on: half its width. */
+  readonly bed: { readonly half: number };
+  readonly backGauge: BackGauge;
   /** Uncovered stretches of a bend line that still come out straight: at its ends, and between two pieces. */
   readonly gaps: { readonly end: number; readonly inner: number };
   readonly overbend: number;

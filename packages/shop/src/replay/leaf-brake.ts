@@ -3,7 +3,9 @@ import { radians } from '@tinwright/core/internal';
 import type { Brake } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
 import { placed, type ReplayMachine, type ReplayTool } from './setup.js';
-import { bar, box, EVERYWHERE, stands } from './tool-solids.js';
+import { type Along, bar, box, EVERYWHERE, leftOf, stands } from './tool-solids.js';
+
+const REAR_STOP = 30; // mm of it along the line; judgement
 
 /** A leaf brake: the hinge at the origin, the free side turning with the leaf. */
 export function leafBrake(brake: Brake): ReplayMachine {
@@ -70,7 +72,22 @@ function tools(
       ]),
       ...still,
     },
+    ...rearStop(step, brake, s, leftOf(bends, place)),
   ];
+}
+
+/** The rear stop where it is said to touch, as far as its height is known. */
+function rearStop(
+  { stopDistance, touches }: BendStep,
+  { rearStopHeight }: Brake,
+  setBack: number,
+  left: number,
+): readonly ReplayTool[] {
+  if (rearStopHeight === null || stopDistance === null || touches === null) return [];
+  const front = -setBack - stopDistance;
+  const along: Along = [left + touches.at - REAR_STOP / 2, left + touches.at + REAR_STOP / 2];
+  const prisms = [bar(box(front - 300, 0, front, rearStopHeight), along)];
+  return [{ id: 'rear stop', prisms, clamps: false, turns: false }];
 }
 
 const spun = (section: readonly Point[], turn: number) =>

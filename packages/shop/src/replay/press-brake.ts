@@ -1,10 +1,11 @@
 import type { FlatBend, Point } from '@tinwright/core';
 import { type Prism, radians } from '@tinwright/core/internal';
-import type { Horns, Press, PressTool } from '../machines/shop.js';
+import type { Die, Horns, Press, PressTool } from '../machines/shop.js';
+import type { BendStep } from '../sequence/answer/plan.js';
 import { after } from './rigid.js';
 import { placed, type ReplayMachine, type ReplayTool } from './setup.js';
 import { ears } from './solids.js';
-import { type Along, bar, box, EVERYWHERE, stands } from './tool-solids.js';
+import { type Along, bar, box, EVERYWHERE, leftOf, stands } from './tool-solids.js';
 
 /** A press brake: the punch's point at the origin, both sides of the line rising by half the angle. */
 export function pressBrake(press: Press): ReplayMachine {
@@ -37,9 +38,59 @@ export function pressBrake(press: Press): ReplayMachine {
         ),
         ...still,
       },
+      {
+        id: 'bed',
+        prisms: [bar(bedUnder(press, die, shoulder(die?.opening ?? 0, half, thickness)), EVERYWHERE)],
+        ...still,
+      },
+      ...gauge(press, step, {
+        bend,
+        half,
+        share,
+        left: leftOf(bends, lying),
+        top: shoulder(die?.opening ?? 0, half, thickness),
+      }),
     ];
     return { place, tools: step.action === 'close' ? [] : tools };
   };
+}
+
+/** What the die stands on. */
+function bedUnder({ bed: { half } }: Press, die: Die | undefined, up: number): readonly Point[] {
+  const foot = up + Math.min(0, ...(die?.section ?? []).map((p) => p[1]));
+  return box(-half, foot - 300, half, foot);
+}
+
+/** A finger of the back gauge where it is said to touch; it rises with the die. */
+function gauge(
+  { backGauge: { finger }, dies }: Press,
+  { press, touches }: BendStep,
+  {
+    bend,
+    half,
+    share,
+    left,
+    top,
+  }: {
+    readonly bend: FlatBend;
+    readonly half: number;
+    readonly share: number;
+    readonly left: number;
+    readonly top: number;
+  },
+): readonly ReplayTool[] {
+  if (press === null || press.gauge === null || touches === null) return [];
+  const { over, under, length, width } = finger;
+  const rear = Math.min(...(dies.find((d) => d.name === press.die)?.section ?? []).map((p) => p[0]));
+  const low = top + (-press.gauge > rear ? 0 : -under);
+  // metal of the bend that is not wound up yet is no part of the panels here
+  const front = -press.gauge + (bend.zone / 2) * (1 - share) * Math.cos(half);
+  const along: Along = [left + touches.at - width / 2, left + touches.at + width / 2];
+  const pieces = [
+    box(front - length, low, front, top + over),
+    box(front - length - 300, top - 300, front - length, top + over),
+  ];
+  return [{ id: 'back gauge', prisms: pieces.map((p) => bar(p, along)), clamps: false, turns: false }];
 }
 
 const IDENTITY = [

@@ -27,10 +27,14 @@ export const box = (x0: number, z0: number, x1: number, z1: number): readonly Po
   [x0, z1],
 ];
 
+/** Left end of the bent material along y, as the operator sees it. */
+export const leftOf = (bends: readonly FlatBend[], place: Rigid): number =>
+  Math.min(...bends.flatMap((b) => b.line.map((p) => apply(place, [p[0], p[1], 0])[1])));
+
 /** Where pieces of tool stand along y: the line's left end, as the operator sees it, is where y is least. */
 export function stands(step: BendStep, bends: readonly FlatBend[], place: Rigid): readonly Along[] {
   if (step.tools === null) return [EVERYWHERE];
-  const left = Math.min(...bends.flatMap((b) => b.line.map((p) => apply(place, [p[0], p[1], 0])[1])));
+  const left = leftOf(bends, place);
   return step.tools.map(({ pieces, from, gap }): Along => {
     const wide = pieces.reduce((a, b) => a + b, 0) + gap * (pieces.length - 1);
     return [left + from, left + from + wide];

@@ -12,6 +12,8 @@ export interface PressTools {
   readonly punch: readonly PunchPiece[];
   readonly ram: Convex;
   readonly die: readonly Convex[];
+  /** What the die stands on, as long as the machine. */
+  readonly bed: Convex;
   /** The die stands only under the punch. */
   readonly sectioned: boolean;
   /** Flat bars that close hems, over the sheet and under it. */
@@ -38,13 +40,14 @@ export interface Tooling {
 export const FLATTENING_BAR = 25;
 
 export function pressTools(
-  press: Pick<Press, 'ram'>,
+  press: Pick<Press, 'ram' | 'bed'>,
   { punch, die, horns }: Tooling,
   thickness: number,
   margin: number,
 ): PressTools {
   const { half, height } = press.ram;
   const under = die.section.map(([x, z]): Point => [x, z - thickness - FLUSH]);
+  const foot = Math.min(...under.map((p) => p[1]));
   const whole = [...pieces(punch.section), ...holder(punch.section, height)];
   return {
     punch: cutBack(whole, horns).map(({ shape, back }) => ({
@@ -54,6 +57,7 @@ export function pressTools(
     })),
     ram: grown(rectangle(-half, height, half, height + TOOL_DEPTH), margin),
     die: pieces(under).map((p) => widened(p, margin)),
+    bed: widened(rectangle(-press.bed.half, foot - TOOL_DEPTH, press.bed.half, foot), margin),
     sectioned: die.sectioned,
     bars: [
       rectangle(-FLATTENING_BAR, 0, FLATTENING_BAR, TOOL_DEPTH),

@@ -188,7 +188,8 @@ export const PRESS: Shop['press'] = {
     sectioned: true,
   })),
   ram: { half: 15, height: 100 },
-  backGauge: { least: 8, most: 600 },
+  bed: { half: 15 },
+  backGauge: { least: 8, most: 600, finger: { over: 8, under: 6, length: 60, width: 30 } },
   gaps: { end: 5, inner: 2 },
   overbend: 3,
 };

@@ -12,7 +12,7 @@ const SEAMER = {
   jaw: 8,
   capacity: [{ material: 'mild-steel', thickness: 1 }],
 };
-const { rearStop: ___, ...brake } = DEFAULT_SHOP.brake as Brake; // a file leaves out what a machine has not
+const { rearStop: ___, rearStopHeight: ____, ...brake } = DEFAULT_SHOP.brake as Brake; // a file leaves out what a machine has not
 const HORNS = { widths: [40, 50], reach: 15, foot: 10, height: 80 };
 const PRESS = { ...EXAMPLE_PRESS, punches: EXAMPLE_PRESS.punches.map((p) => ({ ...p, horns: HORNS })) };
 const DATA = { ...rest, brake, press: PRESS, handSeamer: SEAMER, cutBy: 'table' };

@@ -63,7 +63,7 @@ describe('a tray whose returns are turned in', () => {
  */
 const lets = (reach: number, inside: number) => {
   const tools = pressTools(
-    { ram: { half: 30, height: 150 } },
+    { bed: { half: 30 }, ram: { half: 30, height: 150 } },
     { punch, die: V6, horns: { ...HORNS, reach, foot: 12, height: 140 } },
     1,
     0,

@@ -50,7 +50,12 @@ describe('closed forms at 90 degrees', () => {
 
   test('walls beside the punch go up to (ram height - half its width) / 1.41', () => {
     const tools = (height: number, half: number) =>
-      pressTools({ ram: { half, height } }, { punch: straight(10), die: V8, horns: null }, T, 0);
+      pressTools(
+        { ram: { half, height }, bed: { half: 30 } },
+        { punch: straight(10), die: V8, horns: null },
+        T,
+        0,
+      );
     const most = (height: number, half: number) =>
       edge(0, 200, (h) => {
         // the rear wall of a box whose far side stands at the line: it rises with its own side
@@ -190,7 +195,7 @@ test('over a line that is not bent yet the sheet goes on: no edge for the gauge'
   const shop = pressShop([straight(10)], [V8]);
   const { steps } = planSequence(zigzag, { ...shop, costs: { ...shop.costs, line: 0, gauge: 0 } });
   const [first, second] = steps as [BendStep, BendStep];
-  expect([first.bends, first.touches]).toEqual([['leg-2'], { panel: 'leg-1', by: 'edge' }]);
+  expect([first.bends, first.touches]).toEqual([['leg-2'], { panel: 'leg-1', by: 'edge', at: 125 }]);
   expect([second.bends, second.held]).toEqual([['leg-4'], 'leg-3']);
   expect(second.touches).toBeNull();
   expect(second.press?.gauge).toBeNull();

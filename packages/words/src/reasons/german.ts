@@ -32,7 +32,7 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'beam':
       return `${panel} läuft in den Balken über den Segmenten${deep}`;
     case 'bed':
-      return `${panel} läuft in die Unterwange${deep}`;
+      return `${panel} läuft in ${machine === 'press' ? 'den Pressentisch' : 'die Unterwange'}${deep}`;
     case 'ram':
       return `${panel} läuft in den Pressbalken${deep}`;
     case 'leaf':

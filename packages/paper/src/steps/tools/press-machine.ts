@@ -5,8 +5,7 @@ import { FLATTENING_BAR, TOOL_DEPTH } from '@tinwright/shop/internal';
 import { type Machine, rectangle, type Tool } from './tool.js';
 
 const LIFTED = 12; // mm the punch is drawn over the sheet before the stroke
-/** Size of the stop as it is drawn, mm. */
-export const GAUGE: Readonly<Record<'deep' | 'under' | 'over', number>> = { deep: 14, under: 6, over: 8 };
+const GAUGE_DEEP = 14; // mm of a finger of the gauge that are drawn: its front
 const ARC = 8; // straight pieces of a rounded tip
 
 /**
@@ -49,13 +48,17 @@ function bending(press: Press, step: BendStep, { thickness, insideRadius, rear }
   // a stop touches what stands furthest back
   const asked = step.press?.gauge ?? null;
   const gauge = asked === null ? null : Math.max(asked, rear);
+  const { over, under } = press.backGauge.finger;
+  const behind = Math.min(...(die?.section ?? []).map((p) => p[0]));
+  // nearer than the die is wide it lies on the die
+  const low = gauge !== null && -gauge > behind ? 0 : under;
   const stop: readonly Tool[] =
     gauge === null
       ? []
       : [
           {
             name: 'gauge',
-            outline: rectangle(-gauge - GAUGE.deep, -thickness - GAUGE.under, -gauge, GAUGE.over),
+            outline: rectangle(-gauge - GAUGE_DEEP, -thickness - low, -gauge, over - thickness),
             mounted: false,
           },
         ];

@@ -61,7 +61,7 @@ export function bendStep(
     tools,
     ...sightSetting(problem, move, bends, rear?.setting ?? null),
     length,
-    touches: rear?.touches ?? null,
+    touches: station === undefined ? null : problem.gauges.touches({ operation, held, station }, move.done),
     putIn: mounting.putIn,
     takeOff: mounting.takeOff,
     press: press && { ...press, offMiddle: offMiddle(tools, length, shop.press?.length ?? 0) },

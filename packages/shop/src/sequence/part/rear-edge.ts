@@ -6,23 +6,28 @@ import { lumpsOf } from './lumps.js';
 import { both, isEmpty, type Mask, maskOf, NONE, union, within } from './mask.js';
 import type { LineStroke, Work } from './operations.js';
 
-const LEAST_EDGE = 10; // mm of straight edge a stop needs; judgement
+/** Of straight edge that a stop needs, mm; judgement. */
+export const LEAST_EDGE = 10;
 const NEAR = 1e-6;
 
 /** A panel that lies against a stop: by its edge, or by its outside where it is bent up. */
 export interface Touches {
   readonly panel: string;
   readonly by: 'edge' | 'outside';
+  /** Where along the line the middle of a stop can stand, from the left end of the bent material as the operator sees it. mm */
+  readonly at: number;
 }
 
 /** What lies against a stop or gauge, and how far behind the tangent line on the held side. mm */
 export interface RearEdge {
   readonly distance: number;
-  readonly touches: Touches;
+  readonly touches: Omit<Touches, 'at'>;
 }
 
 /** The same, and the states in which it is there. */
 export interface PossibleEdge extends RearEdge {
+  /** From where to where along the line in the machine, mm. */
+  readonly along: readonly [number, number];
   /** Steps that are done by then, and steps that are not. */
   readonly bent: Mask;
   readonly flat: Mask;
@@ -41,9 +46,9 @@ export function rearEdges(work: Work): RearEdges {
   return ({ index }, held) => (lines[index] as (typeof lines)[number])[held]();
 }
 
-/** The furthest of some edges that a stop reaches in a state. @param reach nearest and furthest place of it behind the tangent line, mm */
-export const edgeIn = (edges: readonly PossibleEdge[], reach: Reach, done: Mask): RearEdge | null =>
-  edges.find((e) => isWithin(e, reach) && within(e.bent, done) && isEmpty(both(e.flat, done))) ?? null;
+/** Those of some edges that are there in a state. */
+export const edgesIn = (edges: readonly PossibleEdge[], done: Mask): readonly PossibleEdge[] =>
+  edges.filter((e) => within(e.bent, done) && isEmpty(both(e.flat, done)));
 
 /** Settings of a stop that are one, mm: to a twentieth of a millimetre; judgement. */
 export const equalSetting = (distance: number): number => Math.round(distance * 20 + 1e-6) / 20;
@@ -66,7 +71,8 @@ function edgesBehind(work: Work, frame: LineFrame): readonly PossibleEdge[] {
   const tangent = -frame.reach.held; // from the hinge
   return edges
     .map(
-      ({ at, panel, by, bent, flat }): PossibleEdge => ({
+      ({ at, along, panel, by, bent, flat }): PossibleEdge => ({
+        along,
         distance: tangent - at,
         touches: { panel: work.tree.panels[panel]?.id ?? '', by },
         bent,
@@ -84,6 +90,7 @@ const begun = ({ first }: Work, panel: number): Mask => {
 
 interface Edge {
   readonly at: number;
+  readonly along: readonly [number, number];
   readonly panel: number;
   readonly by: Touches['by'];
   readonly bent: Mask;
@@ -130,7 +137,7 @@ function free(
     ({ bend, mould, along }) =>
       Math.abs(mould.origin[0] - p[0]) < bend.setback + 0.01 && along[1] > from && along[0] < to,
   );
-  const edge = { at: p[0], panel, by: 'edge' } as const;
+  const edge = { at: p[0], along: [from, to], panel, by: 'edge' } as const;
   const found: Edge[] = [];
   // the first that still lies flat decides
   let bent = NONE;
@@ -146,14 +153,14 @@ function free(
 /** Outsides of walls on an edge, of several that are bent the first one. */
 function outsides({ thickness }: FoldTree, p: Vec3, walls: readonly Beside[]): readonly Edge[] {
   let flat = NONE;
-  return walls.flatMap(({ bend, mould, panel, begun }): readonly Edge[] => {
+  return walls.flatMap(({ bend, mould, panel, begun, along }): readonly Edge[] => {
     const before = flat;
     flat = union(flat, begun);
     // bent square or further, the metal reaches as far as the outer tangent
     const out = bend.insideRadius + thickness;
     if (isEmpty(begun) || Math.abs(bend.angle) < 90 - NEAR) return [];
     const at = p[0] + Math.sign(mould.origin[0] - p[0]) * out;
-    return [{ at, panel, by: 'outside', bent: begun, flat: before }];
+    return [{ at, along, panel, by: 'outside', bent: begun, flat: before }];
   });
 }
 

@@ -66,7 +66,7 @@ export function problemOf(
       (held) => held,
     ),
     setting,
-    gauges: gaugeBook(work, shop, (o, station) => setting(o, station).setBack),
+    gauges: gaugeBook(work, lines, shop, (o, station) => setting(o, station).setBack),
   };
   const own: LeafBlank = { material, margin: marginFor(shop.margin, longest), springback };
   const { press, profile } = shop;

@@ -2,18 +2,22 @@ import { brakeAt } from '../../machines/brakes.js';
 import type { Shop } from '../../machines/shop.js';
 import type { TreeBend, TreePanel } from '../part/fold-tree.js';
 import { type HeldSide, lineFrame, sightOffset } from '../part/line.js';
+import type { LineBook } from '../part/line-stands.js';
 import type { Mask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import {
-  edgeIn,
+  edgesIn,
   equalSetting,
   isWithin,
   type PossibleEdge,
   type Reach,
   type RearEdge,
   rearEdges,
+  type Touches,
 } from '../part/rear-edge.js';
 import type { Station } from './station.js';
+import { type GaugedStroke, gaugeBody, rearStopBody } from './stop-bodies.js';
+import { type StopBody, type StopRoom, stopRoom } from './stop-room.js';
 
 /** An edge against a stop. mm */
 export interface Gauged extends RearEdge {
@@ -42,25 +46,31 @@ export interface OnMachine {
 export interface GaugeBook {
   /** What lies against the stop in a state; `line` where it is set by its line, null where it needs neither. */
   readonly at: (line: OnMachine, done: Mask) => Gauged | 'line' | null;
+  /** What lies against the stop, and where along the line; null where nothing does. */
+  readonly touches: (line: OnMachine, done: Mask) => Touches | null;
   readonly ever: (line: OnMachine) => Gauging;
 }
 
 /** What a stop can touch, the first that is there in a state. */
 interface Stop {
-  readonly reach: Reach;
   readonly edges: readonly PossibleEdge[];
-  readonly gauged: ReadonlyMap<RearEdge, Gauged>;
+  readonly gauged: ReadonlyMap<PossibleEdge, Gauged>;
+  /** Null where the stop is not held against the part as a body. */
+  readonly room: StopRoom | null;
+  /** Left end of the bent material in the machine, mm. */
+  readonly left: number;
 }
 
 const NEITHER: Gauging = { settings: 0n, byLine: false };
 
 /**
- * Stops and gauges of a shop's machines for a part. Work by hand is set to its line in the time it takes; what closes a hem
+ * Stops and gauges of a shop's machines for a part: the furthest edge in reach at which a stop finds room. Work by hand is set to its line in the time it takes; what closes a hem
  * goes by no line at all.
  * @param setBack of the fingers for an operation, mm
  */
 export function gaugeBook(
   work: Work,
+  lineAt: LineBook,
   shop: Shop,
   setBack: (operation: LineStroke, station: Station) => number | null,
 ): GaugeBook {
@@ -76,16 +86,22 @@ export function gaugeBook(
     const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
     const half = bend.allowance / 2;
     const reach = reachOf(shop, station, half);
-    if (reach === null) return { reach: [0, 0], edges: [], gauged: new Map() };
+    if (reach === null) return { edges: [], gauged: new Map(), room: null, left: 0 };
     const frame = lineFrame(work, operation, held);
     const off = station.name === 'press' ? half : sightOffset(frame, setBack(operation, station) ?? 0);
     const own = edges(operation, held).filter((e) => isWithin(e, reach));
     const machine = station.name === 'press' ? 'press' : station.id;
-    const gauged = own.map((e): [RearEdge, Gauged] => {
+    const gauged = own.map((e): [PossibleEdge, Gauged] => {
       const setting = e.distance + off;
       return [e, { ...e, setting, bit: bitFor(`${machine} ${equalSetting(setting)}`) }];
     });
-    return { reach, edges: own, gauged: new Map(gauged) };
+    const body = bodyOf(shop, station, { tree: work.tree, frame, operation, bend });
+    return {
+      edges: own,
+      gauged: new Map(gauged),
+      room: body === null ? null : stopRoom(lineAt(operation, held), body),
+      left: Math.min(...frame.spans.map((s) => s[0])),
+    };
   };
   const stopFor = (line: OnMachine): Stop | null => {
     const { operation, held, station } = line;
@@ -100,16 +116,42 @@ export function gaugeBook(
     at: (line, done) => {
       const stop = stopFor(line);
       if (stop === null) return null;
-      const edge = edgeIn(stop.edges, stop.reach, done);
-      return (edge !== null && stop.gauged.get(edge)) || 'line';
+      return gaugedIn(stop, done)?.gauged ?? 'line';
+    },
+    touches: (line, done) => {
+      const stop = stopFor(line);
+      const found = stop === null ? null : gaugedIn(stop, done);
+      return found === null ? null : { ...found.gauged.touches, at: found.at };
     },
     ever: (line) => {
       const stop = stopFor(line);
       if (stop === null) return NEITHER;
       const settings = [...stop.gauged.values()].reduce((bits, { bit }) => bits | bit, 0n);
-      return { settings, byLine: !stop.edges.some(isAlways) };
+      return { settings, byLine: stop.room !== null || !stop.edges.some(isAlways) };
     },
   };
+}
+
+/** What lies against a stop in a state: the furthest edge at which it has room. */
+function gaugedIn(
+  { edges, gauged, room, left }: Stop,
+  done: Mask,
+): { readonly gauged: Gauged; readonly at: number } | null {
+  for (const edge of edgesIn(edges, done)) {
+    const at = room === null ? (edge.along[0] + edge.along[1]) / 2 : room(edge, done);
+    const found = gauged.get(edge);
+    if (at !== null && found !== undefined) return { gauged: found, at: at - left };
+  }
+  return null;
+}
+
+/** The stop of a machine as a body; null where the shop gives none. */
+function bodyOf(shop: Shop, station: Station, stroke: Omit<GaugedStroke, 'overbend'>): StopBody | null {
+  const brake = brakeAt(shop, station.id);
+  if (brake !== null) return rearStopBody(brake, stroke.frame);
+  const { press } = shop;
+  if (press === null || station.tooling === null) return null;
+  return gaugeBody(press.backGauge, station.tooling.die, { ...stroke, overbend: press.overbend });
 }
 
 const isAlways = ({ bent, flat }: PossibleEdge): boolean =>

@@ -9,7 +9,7 @@ import type { Tip } from './press-tip.js';
 import { type Interval, widened } from './stretches.js';
 
 /** Parts of a press that stop a stroke, or that the part takes room from. */
-export type PressPart = 'ram' | 'die' | 'punch';
+export type PressPart = 'ram' | 'die' | 'bed' | 'punch';
 
 type PressClause = Clause<PressPart>;
 
@@ -69,6 +69,7 @@ export function pressClause(solid: PressSolid, stroke: PressStroke): PressClause
   const { seen, bent, y, past, moves } = solid;
   const { tools, half, margin } = stroke;
   if (contactAngle(bent, tools.ram, half) <= half) return { stops: 'ram', takes: null };
+  if (meet(seen, tools.bed)) return { stops: 'bed', takes: null };
   if (tools.die.some((d) => meet(seen, d))) return underDie(y, tools, margin);
   if (past !== null && goesDown(bent, stroke)) return underDie(past, tools, margin);
   // what does not stand over the sheet meets the punch no sooner than the sheet
