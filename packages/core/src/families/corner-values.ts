@@ -15,6 +15,12 @@ export const boxCorner = (usual: 'open' | 'tabbed') =>
     usual,
   );
 
+/** Corner tabs. @param corners which corners have them @param usual their length, mm */
+export const tabGroup = (corners: string, usual: number) =>
+  v.or(v.group(`corner tabs of ${corners}`, { length: v.size('outside length of the corner tabs') }), {
+    length: usual,
+  });
+
 /** What an automatic nip keeps to the bend it clears, mm. Common practice, no source. */
 export const NIP_CLEARANCE = 0.3;
 /** What has to be left of an edge between two nips, mm. */

@@ -1,8 +1,17 @@
 import { reaches } from '../fold/draft/least.js';
 import type { Sheet } from '../fold/draft/tree.js';
+import { value as v } from '../schema/value.js';
 import { type DerivedSize, derivedSize } from './derived.js';
 import { type Complaint, need } from './limits.js';
 import type { Walls } from './walls.js';
+
+/** Length and width of a box, outside or inside. */
+export const boxLength = v.size('over the west and east walls, or between them where inside sizes are given');
+export const boxWidth = v.size('over the south and north walls, or between them');
+
+/** How its sizes are meant. @param sizes which */
+export const boxMeant = (sizes: string) =>
+  v.or(v.word(`outside or inside: how ${sizes} are meant`, ['outside', 'inside']), 'outside');
 
 /** Sizes of a box as a job gives them: over its walls, or between them. mm */
 interface BoxAsk {

@@ -1,41 +1,32 @@
-import { square } from '../../fold/corners/square.js';
-import { rectangle } from '../../fold/draft/outline.js';
 import type { Sheet, Step } from '../../fold/draft/tree.js';
-import { asked, corners, flange, hem, hole, panel, site } from '../../fold/draft/verbs.js';
+import { asked, flange, hem, hole, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { setback } from '../limits.js';
-import { cornerTabs, ENDS, SIDES, type Side, tabInset, wallSites } from '../walls.js';
+import { askedTabs, baseAndWalls, closedCorners, ENDS, SIDES, type Side } from '../walls.js';
 import { describe } from './describe.js';
 import { check, type DrawerParams, derived, drawerWalls, hemmed, runnerLeg, values } from './params.js';
 
 function build(p: DrawerParams, sheet: Sheet): readonly Step[] {
   const walls = drawerWalls(p);
-  const tabbed = p.corner === 'tabbed';
   // tabs stop below the bends of runners
   const rimDepth = () => (p.runners === null ? 0 : setback(sheet));
-  const tabs = { length: p.tabs.length, by: ['tabs', 'length'], gap: p.gap, rimDepth };
   return [
-    panel('base', rectangle(p.width, p.depth), [['width'], ['depth']]),
-    ...SIDES.map((side) =>
-      flange(side, ['base', side], {
-        height: walls.height(side),
-        inset: tabbed ? tabInset(side, sheet, p.gap) : [0, 0],
-        by: side === 'south' && p.front !== null ? ['front'] : ['height'],
-      }),
-    ),
+    ...baseAndWalls(walls, p, sheet, {
+      length: ['width'],
+      width: ['depth'],
+      height: (side) => (side === 'south' && p.front !== null ? ['front'] : ['height']),
+    }),
     ...SIDES.flatMap((side) => rimHem(p, side)),
     ...runners(p, sheet),
     ...pull(p, sheet),
-    ...(tabbed ? cornerTabs(walls, tabs) : []),
-    corners(['base', ...(tabbed ? ['north', 'south'] : [])], square(p.gap)),
-    ...wallSites(walls, sheet),
+    ...closedCorners(walls, p, sheet, { rimDepth }),
     asked('width', p.width, 'x', { panels: ['base', 'east', 'west'], bends: ['east', 'west'] }),
     asked('depth', p.depth, 'y', { panels: ['base', 'north', 'south'], bends: ['north', 'south'] }),
     asked('height', p.height, 'z', { panels: ['base', 'west', 'runner-west'] }),
     ...(p.front === null
       ? []
       : [asked('front', p.front, 'z', { panels: ['base', 'south', 'hem-south', 'pull'] })]),
-    ...(tabbed ? [asked('tabs.length', p.tabs.length, 'y', { panels: ['north', 'tab-north-west'] })] : []),
+    ...askedTabs(p),
   ];
 }
 

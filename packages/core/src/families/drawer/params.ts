@@ -1,7 +1,7 @@
 import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
 import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { cornerGap } from '../corner-values.js';
+import { cornerGap, tabGroup } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import { type Complaint, need, setback } from '../limits.js';
 import type { Side, Walls } from '../walls.js';
@@ -44,10 +44,7 @@ export const values = {
     v.word('open (square notch) or tabbed (tabs of front and back behind the sides)', ['open', 'tabbed']),
     'open',
   ),
-  tabs: v.or(
-    v.group('corner tabs of a tabbed drawer', { length: v.size('outside length of the corner tabs') }),
-    { length: 15 },
-  ),
+  tabs: tabGroup('a tabbed drawer', 15),
   gap: cornerGap(),
 };
 

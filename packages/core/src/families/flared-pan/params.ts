@@ -3,7 +3,7 @@ import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
 import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
 import { degrees, radians } from '../../units/angle.js';
-import { cornerGap } from '../corner-values.js';
+import { cornerGap, tabGroup } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import { type Complaint, need } from '../limits.js';
 import { wireFits } from '../wire-fits.js';
@@ -36,10 +36,7 @@ export const values = {
     ]),
     'mitred',
   ),
-  tabs: v.or(
-    v.group('corner tabs of folded corners', { length: v.size('outside length of the corner tabs') }),
-    { length: 12 },
-  ),
+  tabs: tabGroup('folded corners', 12),
   gap: cornerGap(),
 };
 

@@ -1,39 +1,26 @@
-import { square } from '../../fold/corners/square.js';
-import { rectangle } from '../../fold/draft/outline.js';
 import type { Sheet, Step } from '../../fold/draft/tree.js';
-import { asked, corners, flange, hem, panel, site } from '../../fold/draft/verbs.js';
+import { asked, hem, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { outsideWalls } from '../upright-box.js';
-import { cornerTabs, ENDS, SIDES, tabInset, wallSites } from '../walls.js';
+import { askedTabs, baseAndWalls, closedCorners, ENDS, SIDES } from '../walls.js';
 import { describe } from './describe.js';
 import { check, derived, type HingedBoxParams, rimDepth, values } from './params.js';
 
 function build(p: HingedBoxParams, sheet: Sheet): readonly Step[] {
   const walls = outsideWalls(p, sheet);
-  const tabbed = p.corner === 'tabbed';
-  const tabs = { length: p.tabs.length, by: ['tabs', 'length'], gap: p.gap, rimDepth: () => rimDepth(p) };
   const wall = { panels: ['base', 'north', 'hem-north'] };
   return [
-    panel('base', rectangle(walls.length, walls.width), [['length'], ['width']]),
-    ...SIDES.map((side) =>
-      flange(side, ['base', side], {
-        height: walls.height(side),
-        inset: tabbed ? tabInset(side, sheet, p.gap) : [0, 0],
-        by: ['height'],
-      }),
-    ),
+    ...baseAndWalls(walls, p, sheet),
     ...SIDES.flatMap((side) =>
       p.hem === null ? [] : [hem(`hem-${side}`, [side, 'far'], { ...p.hem, by: ['hem', 'length'] })],
     ),
-    ...(tabbed ? cornerTabs(walls, tabs) : []),
-    corners(['base', ...(tabbed ? ['north', 'south'] : [])], square(p.gap)),
-    ...wallSites(walls, sheet),
+    ...closedCorners(walls, p, sheet, { rimDepth: () => rimDepth(p) }),
     ...ledges(p, sheet),
     asked('length', walls.length, 'x', { panels: ['base', 'east', 'west'] }),
     asked('width', walls.width, 'y', { panels: ['base', 'north', 'south'] }),
     asked('height', walls.height('north'), 'z', wall),
     ...(p.hem === null ? [] : [asked('hem.length', p.hem.length, 'z', { panels: ['hem-north'] })]),
-    ...(tabbed ? [asked('tabs.length', p.tabs.length, 'y', { panels: ['north', 'tab-north-west'] })] : []),
+    ...askedTabs(p),
   ];
 }
 

@@ -1,20 +1,25 @@
 import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
 import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { boxCorner, cornerGap } from '../corner-values.js';
+import { boxCorner, cornerGap, tabGroup } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import { type Complaint, hemHeight, need, setback } from '../limits.js';
-import { lengthsInside, lengthsOutside, outsideWalls, tabsMeet } from '../upright-box.js';
+import {
+  boxLength,
+  boxMeant,
+  boxWidth,
+  lengthsInside,
+  lengthsOutside,
+  outsideWalls,
+  tabsMeet,
+} from '../upright-box.js';
 
 /** Body or lid of a box that opens on a hinge. mm */
 export const values = {
-  length: v.size('over the west and east walls, or between them where inside sizes are given'),
-  width: v.size('over the south and north walls, or between them'),
+  length: boxLength,
+  width: boxWidth,
   height: v.size('height of this half, over what is folded at its rim'),
-  dimensions: v.or(
-    v.word('outside or inside: how length, width and height are meant', ['outside', 'inside']),
-    'outside',
-  ),
+  dimensions: boxMeant('length, width and height'),
   hem: v.hem('hem on every rim, folded in; leave out for none'),
   ledge: v.maybe(
     v.group('places on the west and east walls for angles that carry a tray; leave out for none', {
@@ -23,10 +28,7 @@ export const values = {
     }),
   ),
   corner: boxCorner('tabbed'),
-  tabs: v.or(
-    v.group('corner tabs of a tabbed box', { length: v.size('outside length of the corner tabs') }),
-    { length: 20 },
-  ),
+  tabs: tabGroup('a tabbed box', 20),
   gap: cornerGap(),
 };
 

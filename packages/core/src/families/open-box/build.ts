@@ -1,38 +1,23 @@
 import { lap } from '../../fold/corners/lap.js';
 import { square } from '../../fold/corners/square.js';
 import type { CornerStyle } from '../../fold/draft/corner-style.js';
-import { rectangle } from '../../fold/draft/outline.js';
 import type { Sheet, Step } from '../../fold/draft/tree.js';
-import { asked, corners, flange, hem, panel } from '../../fold/draft/verbs.js';
+import { asked, flange, hem } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
-import { cornerTabs, SIDES, type Side, tabInset, type Walls, wallSites } from '../walls.js';
+import { askedTabs, baseAndWalls, closedCorners, SIDES, type Side, type Walls } from '../walls.js';
 import { describe } from './describe.js';
 import { boxSizes, check, derived, type OpenBoxParams, reliefOf, rimDepth, values } from './params.js';
 
 function build(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
   const box = boxSizes(p, sheet);
-  const tabbed = p.corner === 'tabbed';
   const walls: Walls = { length: box.length, width: box.width, height: (side) => box.wall(side).height };
   return [
-    panel('base', rectangle(box.length, box.width), [['length'], ['width']]),
-    ...SIDES.map((side) =>
-      flange(side, ['base', side], {
-        height: box.wall(side).height,
-        inset: tabbed ? tabInset(side, sheet, p.gap) : [0, 0],
-        by: heightOf(p, side),
-      }),
-    ),
+    ...baseAndWalls(walls, p, sheet, { height: (side) => heightOf(p, side) }),
     ...SIDES.flatMap((side) => rim(p, side, sheet)),
-    ...(tabbed
-      ? cornerTabs(walls, {
-          length: p.tabs.length,
-          by: ['tabs', 'length'],
-          gap: p.gap,
-          rimDepth: (side) => rimDepth(p, side, sheet),
-        })
-      : []),
-    corners(['base', ...(tabbed ? ['north', 'south'] : [])], cornerStyle(p, sheet)),
-    ...wallSites(walls, sheet),
+    ...closedCorners(walls, p, sheet, {
+      rimDepth: (side) => rimDepth(p, side, sheet),
+      style: cornerStyle(p, sheet),
+    }),
     asked('length', box.length, 'x', { panels: ['base', 'east', 'west'] }),
     asked('width', box.width, 'y', { panels: ['base', 'north', 'south'] }),
     ...SIDES.filter((s) => s === 'north' || p.heights !== null).map((side) =>
@@ -41,7 +26,7 @@ function build(p: OpenBoxParams, sheet: Sheet): readonly Step[] {
       }),
     ),
     ...rimSizes(p, sheet),
-    ...(tabbed ? [asked('tabs.length', p.tabs.length, 'y', { panels: ['north', 'tab-north-west'] })] : []),
+    ...askedTabs(p),
   ];
 }
 

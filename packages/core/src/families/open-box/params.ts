@@ -4,16 +4,24 @@ import type { Relief } from '../../fold/draft/corner-style.js';
 import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
 import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { cornerGap } from '../corner-values.js';
+import { cornerGap, tabGroup } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import { type Complaint, need, setback } from '../limits.js';
-import { lengthsInside, lengthsOutside, outsideWalls, tabsMeet } from '../upright-box.js';
+import {
+  boxLength,
+  boxMeant,
+  boxWidth,
+  lengthsInside,
+  lengthsOutside,
+  outsideWalls,
+  tabsMeet,
+} from '../upright-box.js';
 import { SIDES, type Side } from '../walls.js';
 
 /** A box open at the top. mm */
 export const values = {
-  length: v.size('over the west and east walls, or between them where inside sizes are given'),
-  width: v.size('over the south and north walls, or between them'),
+  length: boxLength,
+  width: boxWidth,
   height: v.size('height of all walls, over what is folded at the rim'),
   heights: v.maybe(
     v.group('walls that differ: north, south, east, west', {
@@ -23,10 +31,7 @@ export const values = {
       west: v.maybe(v.size('height of the west wall')),
     }),
   ),
-  dimensions: v.or(
-    v.word('outside or inside: how length, width and heights are meant', ['outside', 'inside']),
-    'outside',
-  ),
+  dimensions: boxMeant('length, width and heights'),
   corner: v.or(
     v.word(
       'open (square notch), lap (north and south walls cover the ends of the others), tabbed (tabs behind the west and east walls)',
@@ -34,10 +39,7 @@ export const values = {
     ),
     'open',
   ),
-  tabs: v.or(
-    v.group('corner tabs of a tabbed box', { length: v.size('outside length of the corner tabs') }),
-    { length: 15 },
-  ),
+  tabs: tabGroup('a tabbed box', 15),
   hem: v.hem('hem on every rim, folded in: type, length, gap'),
   hems: v.maybe(
     v.group('a hem for each wall on its own; walls left out have none', {

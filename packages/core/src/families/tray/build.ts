@@ -1,36 +1,18 @@
-import { square } from '../../fold/corners/square.js';
-import { rectangle } from '../../fold/draft/outline.js';
 import type { Sheet, Step } from '../../fold/draft/tree.js';
-import { asked, corners, flange, panel, site } from '../../fold/draft/verbs.js';
+import { asked, flange, site } from '../../fold/draft/verbs.js';
 import { defineFamily, type NamedFamily } from '../family.js';
 import { outsideWalls } from '../upright-box.js';
-import { cornerTabs, SIDES, type Side, spanOf, tabInset, wallSites } from '../walls.js';
+import { askedTabs, baseAndWalls, closedCorners, SIDES, type Side, spanOf } from '../walls.js';
 import { describe } from './describe.js';
 import { check, derived, rimDepth, type TrayParams, values } from './params.js';
 
 function build(p: TrayParams, sheet: Sheet): readonly Step[] {
   const walls = outsideWalls(p, sheet);
-  const tabbed = p.corner === 'tabbed';
-  const tabs = {
-    length: p.tabs.length,
-    by: ['tabs', 'length'],
-    gap: p.gap,
-    rimDepth: () => rimDepth(p, sheet),
-  };
   const wall = ['base', 'north', 'return-north'];
   return [
-    panel('base', rectangle(walls.length, walls.width), [['length'], ['width']]),
-    ...SIDES.map((side) =>
-      flange(side, ['base', side], {
-        height: walls.height(side),
-        inset: tabbed ? tabInset(side, sheet, p.gap) : [0, 0],
-        by: ['height'],
-      }),
-    ),
+    ...baseAndWalls(walls, p, sheet),
     ...SIDES.flatMap((side) => rim(p, side)),
-    ...(tabbed ? cornerTabs(walls, tabs) : []),
-    corners(['base', ...(tabbed ? ['north', 'south'] : [])], square(p.gap)),
-    ...wallSites(walls, sheet),
+    ...closedCorners(walls, p, sheet, { rimDepth: () => rimDepth(p, sheet) }),
     ...SIDES.flatMap((side) => stackCorner(p, side, sheet)),
     asked('length', walls.length, 'x', { panels: ['base', 'east', 'west'] }),
     asked('width', walls.width, 'y', { panels: ['base', 'north', 'south'] }),
@@ -39,7 +21,7 @@ function build(p: TrayParams, sheet: Sheet): readonly Step[] {
     ...(p.rim.lip === null
       ? []
       : [asked('rim.lip', p.rim.lip, 'z', { panels: ['return-north', 'lip-north'] })]),
-    ...(tabbed ? [asked('tabs.length', p.tabs.length, 'y', { panels: ['north', 'tab-north-west'] })] : []),
+    ...askedTabs(p),
   ];
 }
 

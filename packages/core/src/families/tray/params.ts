@@ -1,29 +1,31 @@
 import { LEAST_METAL, reaches } from '../../fold/draft/least.js';
 import type { Sheet } from '../../fold/draft/tree.js';
 import { type Given, value as v } from '../../schema/value.js';
-import { boxCorner, cornerGap } from '../corner-values.js';
+import { boxCorner, cornerGap, tabGroup } from '../corner-values.js';
 import { type DerivedSize, derivedSize } from '../derived.js';
 import { type Complaint, need, setback } from '../limits.js';
-import { lengthsInside, lengthsOutside, outsideWalls, tabsMeet } from '../upright-box.js';
+import {
+  boxLength,
+  boxMeant,
+  boxWidth,
+  lengthsInside,
+  lengthsOutside,
+  outsideWalls,
+  tabsMeet,
+} from '../upright-box.js';
 
 /** A tray whose rim is returned inwards. mm */
 export const values = {
-  length: v.size('over the west and east walls, or between them where inside sizes are given'),
-  width: v.size('over the south and north walls, or between them'),
+  length: boxLength,
+  width: boxWidth,
   height: v.size('height of the walls, over the returns'),
-  dimensions: v.or(
-    v.word('outside or inside: how length, width and height are meant', ['outside', 'inside']),
-    'outside',
-  ),
+  dimensions: boxMeant('length, width and height'),
   rim: v.group('what is folded in at the rim of every wall', {
     return: v.size('width of the return, from the outside of the wall'),
     lip: v.maybe(v.size('depth of a lip turned down at the edge of the return; leave out for none')),
   }),
   corner: boxCorner('open'),
-  tabs: v.or(
-    v.group('corner tabs of a tabbed tray', { length: v.size('outside length of the corner tabs') }),
-    { length: 15 },
-  ),
+  tabs: tabGroup('a tabbed tray', 15),
   stack: v.maybe(
     v.group('places at the four corners for angles that hold the tray above; leave out for none', {
       rise: v.size('how far the angles stand over the rim'),
