@@ -68,7 +68,8 @@ export function limitCheck<C extends keyof CheckFindings & string, P extends Lim
     },
     changes: (subject, shop, unit) => {
       if (failing(subject, shop).some((p) => p.jointed)) return [];
-      const slack = (s: ShopSubject) => Math.min(Infinity, ...rule.places(s, shop).map(room)) + CLOSE;
+      const slack = (s: ShopSubject) =>
+        rule.places(s, shop).reduce((least, p) => Math.min(least, room(p)), Infinity) + CLOSE;
       return changesFor(subject, slack, unit);
     },
   };

@@ -1,4 +1,5 @@
-import { cite, type Source, segments } from '@tinwright/core';
+import { type Box, cite, type Source, segments } from '@tinwright/core';
+import { boxOf, nearPairs, reach } from '@tinwright/core/internal';
 import type { Shop } from '../machines/shop.js';
 import type { ShopCheck } from './check.js';
 import { type CutHole, holesOf, metalBetween, metalTo } from './geometry/panels.js';
@@ -40,26 +41,30 @@ export const webNarrow: ShopCheck = limitCheck<'web-narrow', Narrow>({
     const { least } = webFor(shop, subject.sheet.thickness);
     const edges = segments(subject.flat.outline);
     const holes = holesOf(subject);
-    return holes.flatMap((hole, i): readonly Narrow[] => {
-      const own = hole.joint === '';
-      const others = holes.slice(i + 1).filter((o) => own || o.joint === '');
-      const toEdge = Math.min(...edges.map((s) => metalTo(hole, s)));
-      const jointed = (o: CutHole) => !own || o.joint !== '';
-      return [
-        ...others.map((o) => ({
-          at: hole.at,
-          value: metalBetween(hole, o),
-          limit: least,
-          names: [hole.panel],
-          beside: 'hole' as const,
-          jointed: jointed(o),
-        })),
-        ...(own
-          ? [{ at: hole.at, value: toEdge, limit: least, names: [hole.panel], beside: 'edge' as const }]
-          : []),
-      ];
-    });
+    const at = (hole: CutHole) => ({ at: hole.at, limit: least, names: [hole.panel] });
+    const own = holes.filter((h) => h.joint === '');
+    // far more than the limit apart they say nothing: of thousands of holes the pairs would be millions
+    const pairs = nearPairs(holes.map(boxRound), 2 * least).map(([i, j]) => [holes[i], holes[j]] as HolePair);
+    return [
+      ...pairs
+        .filter(([a, b]) => a.joint === '' || b.joint === '')
+        .map(([a, b]): Narrow => {
+          const jointed = a.joint !== '' || b.joint !== '';
+          return { ...at(a), value: metalBetween(a, b), beside: 'hole', jointed };
+        }),
+      ...own.map((hole): Narrow => {
+        const value = Math.min(...edges.map((s) => metalTo(hole, s)));
+        return { ...at(hole), value, beside: 'edge' };
+      }),
+    ];
   },
   values: ({ beside }) => ({ beside }),
   source: (_, { sheet }, shop) => webFor(shop, sheet.thickness).source,
 });
+
+type HolePair = readonly [CutHole, CutHole];
+
+function boxRound({ at: [x, y], radius, rim }: CutHole): Box {
+  if (rim === null) return { min: [x - radius, y - radius], max: [x + radius, y + radius] };
+  return boxOf(rim.flatMap(reach));
+}
