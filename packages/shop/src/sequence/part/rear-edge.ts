@@ -46,9 +46,9 @@ export function rearEdges(work: Work): RearEdges {
   return ({ index }, held) => (lines[index] as (typeof lines)[number])[held]();
 }
 
-/** Those of some edges that are there in a state. */
-export const edgesIn = (edges: readonly PossibleEdge[], done: Mask): readonly PossibleEdge[] =>
-  edges.filter((e) => within(e.bent, done) && isEmpty(both(e.flat, done)));
+/** True for an edge that is there in a state. */
+export const isThere = ({ bent, flat }: PossibleEdge, done: Mask): boolean =>
+  within(bent, done) && isEmpty(both(flat, done));
 
 /** Settings of a stop that are one, mm: to a twentieth of a millimetre; judgement. */
 export const equalSetting = (distance: number): number => Math.round(distance * 20 + 1e-6) / 20;

@@ -1,8 +1,8 @@
-import { keptBy, type Mask, stepsOf, without } from '../part/mask.js';
+import { keptBy, type Mask, stepsOf, union, without } from '../part/mask.js';
 import { bestTours } from './best-tours.js';
 import { byAxes } from './by-axes.js';
 import { changesOf, type Lies } from './changes.js';
-import { type GaugingDue, gaugingDue, gaugingStep, inPackingOrder, unspared } from './gauging.js';
+import { type GaugingDue, gaugingDue, gaugingStep, hasStop, unspared } from './gauging.js';
 import type { BoundInput, ByLying } from './handled.js';
 import type { Ahead } from './precedence.js';
 import { waysFor } from './strokes.js';
@@ -31,9 +31,10 @@ export function boundOf(input: BoundInput): Bound {
   const handled = counted ? byAxes(input) : bestTours(input, lies);
   const leftOf = (done: Mask) => stepsOf(without(work.all, done));
   const stops = gaugingFor(input);
-  const sum = (left: readonly number[], strokes: ByLying, ahead: Ahead | null): ByLying => {
+  const sum = (done: Mask, strokes: ByLying, ahead: Ahead | null): ByLying => {
+    const left = leftOf(done);
     const changed = changes(left, ahead);
-    const gauging = stops(left, ahead);
+    const gauging = stops(done, ahead);
     // the first operation is not slid to
     return (at) =>
       left.length === 0
@@ -41,41 +42,34 @@ export function boundOf(input: BoundInput): Bound {
         : strokes(at) + changed(at) + gauging(at?.gauge ?? 0n) - (at === null ? costs.slide : 0);
   };
   const plain = keptBy(work.all, (done) => {
-    const left = leftOf(done);
-    return sum(left, handled.plain(left), null);
+    return sum(done, handled.plain(leftOf(done)), null);
   });
   const informed = new WeakMap<Ahead, ByLying>();
   return (done, at, ahead = null) => {
     if (ahead === null) return plain(done)(at);
-    const made = informed.get(ahead) ?? sum(leftOf(done), handled.informed(ahead), ahead);
+    const made = informed.get(ahead) ?? sum(done, handled.informed(ahead), ahead);
     informed.set(ahead, made);
     return made(at);
   };
 }
 
 /** What setting stops takes for the steps left. */
-function gaugingFor({
-  work,
-  ways,
-  costs,
-}: BoundInput): (left: readonly number[], ahead: Ahead | null) => GaugingDue {
-  const listed = (step: number, own: readonly Way[]) => {
-    const need = gaugingStep(own, costs);
-    return need === null ? [] : [{ step, ...need }];
-  };
-  const fixed = work.steps
-    .flatMap((s) => listed(s.index, unspared(waysFor(ways, s.index), costs)))
-    .toSorted(inPackingOrder);
-  if (fixed.length === 0) return () => () => 0;
-  return (left, ahead) => {
-    if (ahead === null) return gaugingDue(fixed.filter((s) => left.includes(s.step)));
+function gaugingFor({ work, ways, costs }: BoundInput): (done: Mask, ahead: Ahead | null) => GaugingDue {
+  const lists = work.steps.map((s) => waysFor(ways, s.index));
+  const needs = lists.map((list) => gaugingStep(unspared(list, costs), costs));
+  if (lists.every((list) => list.every((w) => !hasStop(w)))) return () => () => 0;
+  return (done, ahead) => {
+    const left = stepsOf(without(work.all, done));
+    if (ahead === null) return gaugingDue(left.flatMap((s) => needs[s]?.(done) ?? []));
     const paired = new Set(ahead.rivals.flatMap((r) => r.steps));
     const own = left.flatMap((s) => {
       const open = (ahead.open[s] ?? []).map((c) => c.way);
       // of rivals the strokes may count a way that takes longer already
-      return listed(s, paired.has(s) ? open : unspared(open, costs));
+      return (
+        gaugingStep(paired.has(s) ? open : unspared(open, costs), costs)(union(done, ahead.before(s))) ?? []
+      );
     });
-    return gaugingDue(own.toSorted(inPackingOrder));
+    return gaugingDue(own);
   };
 }
 

@@ -1,43 +1,92 @@
 import type { Costs } from '../../machines/shop.js';
+import { both, isEmpty, keptBy, type Mask, NONE, union, within } from '../part/mask.js';
+import { isThere } from '../part/rear-edge.js';
+import type { Gauging } from '../stations/gauge.js';
 import type { Way } from './ways.js';
 
-/** Least seconds of setting stops for some steps, by bits of what may be set already. */
+/** Least seconds of setting stops for some steps, by bits of what is set already. */
 export type GaugingDue = (on: bigint) => number;
 
-/** A step that cannot do without one of some settings or its line, and the least that takes. */
+/** A step that cannot do without one of some settings, none of them for its line, and the least that takes. */
 export interface GaugingStep {
   readonly settings: bigint;
+  /** How many there are. */
+  readonly count: number;
   readonly seconds: number;
 }
 
-/** What a step needs by its ways; null where it may cost nothing. */
-export function gaugingStep(ways: readonly Way[], costs: Costs): GaugingStep | null {
-  if (ways.length === 0 || ways.some((w) => w.settings === 0n)) return null;
-  return {
-    settings: ways.reduce((bits, w) => bits | w.settings, 0n),
-    seconds: ways.some((w) => w.byLine) ? Math.min(costs.gauge, costs.line) : costs.gauge,
+/**
+ * What a step needs in a state by its ways; null where it may cost nothing. An edge that a stop touches is gone for good
+ * once what it lies on is bent.
+ */
+export function gaugingStep(
+  ways: readonly Way[],
+  { gauge, line }: Costs,
+): (done: Mask) => GaugingStep | null {
+  if (ways.length === 0 || !ways.every(hasStop)) return () => null;
+  const stops = ways.map((w) => w.gauging as Gauging);
+  const hangsOn = stops.flatMap((s) => s.edges).reduce((all, e) => union(all, union(e.bent, e.flat)), NONE);
+  const need = (done: Mask): GaugingStep => {
+    let settings = 0n;
+    let byLine = false;
+    for (const stop of stops) {
+      let sure = false;
+      for (const { bit, bent, flat } of stop.edges) {
+        if (!isEmpty(both(flat, done))) continue;
+        settings |= bit;
+        sure ||= stop.sure && isEmpty(flat) && within(bent, done);
+      }
+      byLine ||= !sure;
+    }
+    const seconds = settings === 0n ? line : byLine ? Math.min(gauge, line) : gauge;
+    return { settings, count: count(settings), seconds };
   };
+  return keptBy(hangsOn, need, MOST_KEPT);
 }
 
-/** Ways but those without a stop that take longer than another one with its stop set, the part lying the same way. */
+const MOST_KEPT = 64; // states of a step
+
+/** Bits of what may be set after a way in a state, and the least seconds that takes on top of the way; no body is asked. */
+export function gaugedNext(
+  { gauging }: Way,
+  done: Mask,
+  on: bigint,
+  { gauge, line }: Costs,
+): { readonly on: bigint; readonly seconds: number } {
+  // a way that always goes by its line counts that
+  if (gauging === null || gauging.edges.length === 0) return { on, seconds: 0 };
+  let settings = 0n;
+  for (const edge of gauging.edges) {
+    if (!isThere(edge, done)) continue;
+    settings |= edge.bit;
+    // the first that is there is it
+    if (gauging.sure) break;
+  }
+  if (settings === 0n) return { on, seconds: line };
+  const set = on === 0n || (on & settings) !== 0n ? 0 : gauge;
+  if (gauging.sure) return { on: settings, seconds: set };
+  // by its line it leaves the first setting to come free, which may take less
+  const free = on === 0n && line < gauge;
+  return { on: free ? 0n : on | settings, seconds: Math.min(set, line) };
+}
+
+/** Ways but those without a stop that take longer than another one with it set, the part lying the same way. */
 export const unspared = (ways: readonly Way[], costs: Costs): readonly Way[] =>
   ways.filter((w) => !isSparedBy(w, ways, costs));
 
-/** Those with the fewest settings first. */
-export const inPackingOrder = (a: GaugingStep, b: GaugingStep): number =>
-  count(a.settings) - count(b.settings) || b.seconds - a.seconds;
-
 /**
  * What bringing lines to their places takes on top of the strokes, whatever the order: steps of which no two have a setting
- * in common each set the stop anew, or go by their lines (a packing: what is disjoint adds up).
+ * in common each set the stop anew, or go by their lines (a packing: what is disjoint adds up). Those with the fewest
+ * settings come first.
  */
 export function gaugingDue(steps: readonly GaugingStep[]): GaugingDue {
   if (steps.length === 0) return () => 0;
+  const sorted = steps.toSorted((a, b) => a.count - b.count || b.seconds - a.seconds);
   const known = new Map<bigint, number>();
   return (on) => {
     const before = known.get(on);
     if (before !== undefined) return before;
-    const made = packed(steps, on);
+    const made = packed(sorted, on);
     known.set(on, made);
     return made;
   };
@@ -49,22 +98,25 @@ function packed(steps: readonly GaugingStep[], on: bigint): number {
     if ((used & settings) !== 0n) continue;
     used |= settings;
     sum += seconds;
-    most = Math.max(most, seconds);
+    if (settings !== 0n) most = Math.max(most, seconds);
   }
   // the first setting costs nothing
   return on === 0n ? sum - most : sum;
 }
 
-/** True for a way without a stop that takes as long as another with the stop set, the part lying the same way. */
-const isSparedBy = (way: Way, ways: readonly Way[], { gauge, slide }: Costs): boolean =>
-  way.settings === 0n &&
+/** True for a way without a stop that takes as long as another with stop or line, the part lying the same way. */
+const isSparedBy = (way: Way, ways: readonly Way[], { gauge, line, slide }: Costs): boolean =>
+  !hasStop(way) &&
   ways.some(
     (w) =>
-      w.settings !== 0n &&
+      hasStop(w) &&
       w.heading === way.heading &&
       w.faceUp === way.faceUp &&
-      shared(w, slide) + gauge <= shared(way, slide),
+      shared(w, slide) + Math.max(gauge, line) <= shared(way, slide),
   );
+
+/** True for a way that a stop may be set for. */
+export const hasStop = ({ gauging }: Way): boolean => gauging !== null && gauging.edges.length > 0;
 
 /** Seconds of a way with the way to it, for each of its steps. */
 const shared = ({ seconds, operation }: Way, slide: number): number =>

@@ -1,6 +1,7 @@
 import { isEmpty, type Mask, union, without } from '../part/mask.js';
 import { boundOf } from './bound.js';
 import type { Lies } from './changes.js';
+import { gaugedNext } from './gauging.js';
 import type { Position } from './handling.js';
 import { type Ahead, precedenceOf } from './precedence.js';
 import { riseOf } from './rise.js';
@@ -41,26 +42,23 @@ export function guideOf(problem: BendProblem): Guide {
       if (known === null) return [];
       return openWays(problem, node, (way) => isNext(known, way, done))
         .map((way): Hope => {
+          const set = gaugedNext(way, done, at?.gauge ?? 0n, problem.costs);
           const { faceUp, heading } = way;
           const lie = {
             faceUp,
             heading,
             stop: way.stop ?? at?.stop ?? null,
             setBack: way.setBack ?? at?.setBack ?? null,
-            gauge: settingsAfter(way, at?.gauge ?? 0n),
+            gauge: set.on,
           };
           const rest = bound(union(done, way.operation.mask), lie);
-          return { way, least: rounded(cost + problem.positions.least(at, way) + rest) };
+          return { way, least: rounded(cost + problem.positions.least(at, way) + set.seconds + rest) };
         })
         .filter((h) => h.least < limit - EVEN)
         .toSorted((a, b) => a.least - b.least || a.way.index - b.way.index);
     },
   };
 }
-
-/** What may be set after a way. */
-const settingsAfter = ({ settings, byLine }: Way, on: bigint): bigint =>
-  byLine || settings === 0n ? settings | on : settings;
 
 /** False for a way that is lost already, or would come before what has to come first. */
 function isNext({ open, before }: Ahead, way: Way, done: Mask): boolean {

@@ -34,7 +34,7 @@ export interface Mount {
 export interface PlacingBook {
   /** From a position into a mounting; null when no tools of the rack serve. */
   readonly place: (from: Position | null, mount: Mount) => Placing | null;
-  /** Seconds from a position through a way that takes no other tools and comes in and off by itself. */
+  /** Seconds from a position through a way that takes no other tools and comes in and off by itself; stops are not counted. */
   readonly least: (from: Position | null, way: Way) => number;
   /** Seconds to change from one to another that has the same tools on; infinite where the tools differ. */
   readonly change: (from: Position, to: Position) => number;
@@ -108,8 +108,7 @@ export function placingBook(input: PlacingInput): PlacingBook {
       if (known !== undefined) return known;
       const { station, faceUp, heading: to, stop, setBack } = way;
       const at = { station: station.name, tooling: station.id, faceUp, heading: to, stop, setBack };
-      const made =
-        costs.slide + changeCost(from, at, costs, scale) + leastGauging(from.gauge, way, costs) + way.seconds;
+      const made = costs.slide + changeCost(from, at, costs, scale) + way.seconds;
       leasts.set(pair, made);
       return made;
     },
@@ -152,12 +151,6 @@ function mountCost(
 }
 
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
-
-/** Least seconds to bring a line to its place, on top of those of the way. */
-const leastGauging = (on: bigint, { settings, byLine }: Way, { gauge, line }: Costs): number => {
-  if (on === 0n || settings === 0n || (settings & on) !== 0n) return 0;
-  return byLine ? Math.min(gauge, line) : gauge;
-};
 
 /** Seconds by which a position with something set may lose against one where that is still free. */
 const unset = (from: Position, to: Position, { stop, setBack, gauge }: Costs): number =>

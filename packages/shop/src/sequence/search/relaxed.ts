@@ -1,4 +1,5 @@
 import type { Mounting, Station } from '../stations/station.js';
+import { hasStop } from './gauging.js';
 import { otherStations } from './other-stations.js';
 import {
   type BendProblem,
@@ -12,11 +13,19 @@ import {
 } from './states.js';
 
 /**
- * The same part where only what is certain is in the way, and tools cost nothing: no plan of the part takes less than the
+ * The same part where only what is certain is in the way, and tools and stops cost nothing: no plan of the part takes less than the
  * cheapest one of this, which asks for no geometry (a relaxed problem as a bound: Pearl 1984).
  */
 export function relaxed(problem: BendProblem): BendProblem {
-  return { ...otherStations(problem, certainOnly), contact: () => null };
+  const easier = otherStations(problem, certainOnly);
+  const { gauges } = problem;
+  return {
+    ...easier,
+    contact: () => null,
+    // a stop is set for nothing
+    ways: easier.ways.map((list) => list.map((w) => (hasStop(w) ? { ...w, gauging: null } : w))),
+    gauges: { ...gauges, at: (line) => (gauges.ever(line)?.edges.length === 0 ? 'line' : null) },
+  };
 }
 
 function certainOnly(station: Station): Station {

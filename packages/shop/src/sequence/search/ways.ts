@@ -1,5 +1,6 @@
 import type { HeldSide } from '../part/line.js';
 import type { LineStroke } from '../part/operations.js';
+import type { Gauging } from '../stations/gauge.js';
 import type { Station } from '../stations/station.js';
 import { type PlacingInput, strokeCost } from './handling.js';
 
@@ -9,16 +10,15 @@ export interface Way {
   readonly operation: LineStroke;
   readonly station: Station;
   readonly held: HeldSide;
-  /** Of the stroke and of swinging, at least. */
+  /** Of the stroke and of swinging, at least, and of setting it by its line where it goes by that in any state. */
   readonly seconds: number;
   readonly faceUp: 'marked' | 'unmarked';
   /** Degrees, as in a position. */
   readonly heading: number;
   readonly stop: number | null;
   readonly setBack: number | null;
-  /** Bits of what a stop may be set to for it, and whether it may have to go by its line. */
-  readonly settings: bigint;
-  readonly byLine: boolean;
+  /** What can lie against a stop for it; null where it needs neither stop nor line. */
+  readonly gauging: Gauging | null;
 }
 
 const SIDES: readonly HeldSide[] = ['parent', 'child'];
@@ -41,11 +41,11 @@ export function waysOf(
           seconds:
             strokeCost(operation, station, costs) +
             (station.swings(operation, held) ? costs.swing : 0) +
-            (gauging.byLine && gauging.settings === 0n ? costs.line : 0),
+            (gauging?.edges.length === 0 ? costs.line : 0),
           faceUp: operation.angle > 0 ? 'marked' : 'unmarked',
           heading: heading(operation, held),
           ...setting(operation, station),
-          ...gauging,
+          gauging,
         };
       }),
     ),

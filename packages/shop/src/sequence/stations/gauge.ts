@@ -6,12 +6,11 @@ import type { LineBook } from '../part/line-stands.js';
 import type { Mask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import {
-  edgesIn,
   equalSetting,
+  isThere,
   isWithin,
   type PossibleEdge,
   type Reach,
-  type RearEdge,
   rearEdges,
   type Touches,
 } from '../part/rear-edge.js';
@@ -19,8 +18,8 @@ import type { Station } from './station.js';
 import { type GaugedStroke, gaugeBody, rearStopBody } from './stop-bodies.js';
 import { type StopBody, type StopRoom, stopRoom } from './stop-room.js';
 
-/** An edge against a stop. mm */
-export interface Gauged extends RearEdge {
+/** An edge against a stop, and the states in which it is there. mm */
+export interface Gauged extends PossibleEdge {
   /** What the stop is set to: from the line under the nose, or from the punch line, back to the edge. */
   readonly setting: number;
   /** The same bit for equal settings of the same stop, another one for any other. */
@@ -29,10 +28,10 @@ export interface Gauged extends RearEdge {
 
 /** How a line can be brought to its place, whatever state the part is in. */
 export interface Gauging {
-  /** Bits of what a stop may be set to. */
-  readonly settings: bigint;
-  /** True where it may have to be set by its scribed line. */
-  readonly byLine: boolean;
+  /** What can lie against the stop, the first that is there and finds room; none where the line is set by eye. */
+  readonly edges: readonly Gauged[];
+  /** True where an edge that is there does: no stop finds no room. */
+  readonly sure: boolean;
 }
 
 /** A line on a machine with one side held. */
@@ -48,24 +47,21 @@ export interface GaugeBook {
   readonly at: (line: OnMachine, done: Mask) => Gauged | 'line' | null;
   /** What lies against the stop, and where along the line; null where nothing does. */
   readonly touches: (line: OnMachine, done: Mask) => Touches | null;
-  readonly ever: (line: OnMachine) => Gauging;
+  /** Null where it needs neither. */
+  readonly ever: (line: OnMachine) => Gauging | null;
 }
 
-/** What a stop can touch, the first that is there in a state. */
-interface Stop {
-  readonly edges: readonly PossibleEdge[];
-  readonly gauged: ReadonlyMap<PossibleEdge, Gauged>;
+/** The stop of a machine behind a line. */
+interface Stop extends Gauging {
   /** Null where the stop is not held against the part as a body. */
   readonly room: StopRoom | null;
   /** Left end of the bent material in the machine, mm. */
   readonly left: number;
 }
 
-const NEITHER: Gauging = { settings: 0n, byLine: false };
-
 /**
- * Stops and gauges of a shop's machines for a part: the furthest edge in reach at which a stop finds room. Work by hand is set to its line in the time it takes; what closes a hem
- * goes by no line at all.
+ * Stops and gauges of a shop's machines for a part: the furthest edge in reach at which a stop finds room. Work by hand is
+ * set to its line in the time it takes; what closes a hem goes by no line at all.
  * @param setBack of the fingers for an operation, mm
  */
 export function gaugeBook(
@@ -86,19 +82,19 @@ export function gaugeBook(
     const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
     const half = bend.allowance / 2;
     const reach = reachOf(shop, station, half);
-    if (reach === null) return { edges: [], gauged: new Map(), room: null, left: 0 };
+    if (reach === null) return { edges: [], sure: true, room: null, left: 0 };
     const frame = lineFrame(work, operation, held);
     const off = station.name === 'press' ? half : sightOffset(frame, setBack(operation, station) ?? 0);
-    const own = edges(operation, held).filter((e) => isWithin(e, reach));
     const machine = station.name === 'press' ? 'press' : station.id;
-    const gauged = own.map((e): [PossibleEdge, Gauged] => {
-      const setting = e.distance + off;
-      return [e, { ...e, setting, bit: bitFor(`${machine} ${equalSetting(setting)}`) }];
-    });
     const body = bodyOf(shop, station, { tree: work.tree, frame, operation, bend });
     return {
-      edges: own,
-      gauged: new Map(gauged),
+      edges: edges(operation, held)
+        .filter((e) => isWithin(e, reach))
+        .map((e): Gauged => {
+          const setting = e.distance + off;
+          return { ...e, setting, bit: bitFor(`${machine} ${equalSetting(setting)}`) };
+        }),
+      sure: body === null,
       room: body === null ? null : stopRoom(lineAt(operation, held), body),
       left: Math.min(...frame.spans.map((s) => s[0])),
     };
@@ -123,24 +119,20 @@ export function gaugeBook(
       const found = stop === null ? null : gaugedIn(stop, done);
       return found === null ? null : { ...found.gauged.touches, at: found.at };
     },
-    ever: (line) => {
-      const stop = stopFor(line);
-      if (stop === null) return NEITHER;
-      const settings = [...stop.gauged.values()].reduce((bits, { bit }) => bits | bit, 0n);
-      return { settings, byLine: stop.room !== null || !stop.edges.some(isAlways) };
-    },
+    ever: stopFor,
   };
 }
 
 /** What lies against a stop in a state: the furthest edge at which it has room. */
 function gaugedIn(
-  { edges, gauged, room, left }: Stop,
+  { edges, room, left }: Stop,
   done: Mask,
 ): { readonly gauged: Gauged; readonly at: number } | null {
-  for (const edge of edgesIn(edges, done)) {
-    const at = room === null ? (edge.along[0] + edge.along[1]) / 2 : room(edge, done);
-    const found = gauged.get(edge);
-    if (at !== null && found !== undefined) return { gauged: found, at: at - left };
+  for (const gauged of edges) {
+    if (!isThere(gauged, done)) continue;
+    const [from, to] = gauged.along;
+    const at = room === null ? (from + to) / 2 : room(gauged, done);
+    if (at !== null) return { gauged, at: at - left };
   }
   return null;
 }
@@ -153,9 +145,6 @@ function bodyOf(shop: Shop, station: Station, stroke: Omit<GaugedStroke, 'overbe
   if (press === null || station.tooling === null) return null;
   return gaugeBody(press.backGauge, station.tooling.die, { ...stroke, overbend: press.overbend });
 }
-
-const isAlways = ({ bent, flat }: PossibleEdge): boolean =>
-  [bent, flat].every(({ low, high }) => low === 0 && high === 0);
 
 const needsLine = ({ action }: LineStroke, { name }: Station): boolean =>
   action !== 'close' && (name === 'brake' || name === 'press');
