@@ -28,13 +28,14 @@ import { findingEntries, findingLines, worst } from '../print/findings.js';
 import { spoken } from '../print/spoken.js';
 import { type CommonCuts, commonCutsOf, drawn, noCommonCuts, torchWorks } from '../stock/common-cuts.js';
 import { nestOn } from '../stock/nest-search.js';
-import { type JobBlanks, openBlanks } from '../stock/shear-blanks.js';
+import { type JobBlanks, openBlanks, SIZES_OPTION } from '../stock/shear-blanks.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../stock/table-options.js';
 
 interface Options extends TableOptions, NestOptions {
   readonly job: readonly string[];
   readonly rack?: string;
   readonly shop?: string;
+  readonly sizes: boolean;
   readonly out: string;
   readonly lang: Language;
   readonly json: boolean;
@@ -47,6 +48,7 @@ export const nest: AnyCommand = command<Options>({
   options: {
     rack: RACK_OPTION,
     shop: SHOP_OPTION,
+    sizes: SIZES_OPTION,
     out: { type: 'string', default: 'nest', describe: 'folder to write, replaced as a whole' },
     ...NEST_OPTIONS,
     dxf: DXF_OPTION,
@@ -64,7 +66,7 @@ export const nest: AnyCommand = command<Options>({
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
   const { json } = options;
   const no = (message: string) => refuse(host, json, 'usage', 'nest', message);
-  const jobs = await openBlanks(host, options.job, json, families, options.shop);
+  const jobs = await openBlanks(host, options.job, families, options);
   if ('exit' in jobs) return jobs.exit;
   const { rack: file } = options;
   const opened = await stockKnown(host, { ...jobs, ...(file !== undefined && { rack: file }), json });

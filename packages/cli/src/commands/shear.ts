@@ -15,7 +15,7 @@ import {
 import { type OpenRack, stockKnown } from '../open/open-rack.js';
 import { tellShear } from '../print/shear-text.js';
 import { leftOut } from '../stock/left-out.js';
-import { type JobBlanks, openBlanks } from '../stock/shear-blanks.js';
+import { type JobBlanks, openBlanks, SIZES_OPTION } from '../stock/shear-blanks.js';
 import { coverFor, shearEffort, watchedEffort } from '../stock/shear-effort.js';
 import { spareFile } from '../write/spare-file.js';
 import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
@@ -24,6 +24,7 @@ interface Options {
   readonly job: readonly string[];
   readonly rack?: string;
   readonly shop?: string;
+  readonly sizes: boolean;
   readonly out: string;
   readonly seed: string;
   readonly steps?: string;
@@ -43,6 +44,7 @@ export const shear: AnyCommand = command<Options>({
   options: {
     rack: RACK_OPTION,
     shop: SHOP_OPTION,
+    sizes: SIZES_OPTION,
     out: { type: 'string', default: 'shear', describe: 'folder to write, replaced as a whole' },
     seed: { type: 'string', default: '1', describe: 'another number searches in another order' },
     steps: { type: 'string', describe: 'steps of the search at most; a second takes about 150,000' },
@@ -66,6 +68,7 @@ export const shear: AnyCommand = command<Options>({
   examples: [
     ['$0 shear carrier.yaml --rack rack.yaml --out shear', 'diagrams, cuts in order, cut list'],
     ['$0 shear carrier.yaml bins.yaml --rack rack.yaml --keep-offcuts', 'two jobs from the same sheets'],
+    ['$0 shear tray.yaml --sizes', 'every size of a job together'],
   ],
   run,
 });
@@ -76,7 +79,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const effort = await shearEffort(options);
   if (typeof effort === 'string') return no(effort);
   if (options['keep-offcuts'] && file === undefined) return no('--keep-offcuts is for --rack FILE');
-  const jobs = await openBlanks(host, options.job, json, families, options.shop);
+  const jobs = await openBlanks(host, options.job, families, options);
   if ('exit' in jobs) return jobs.exit;
   const opened = await stockFor(jobs, options, host);
   if ('exit' in opened) return opened.exit;
@@ -148,10 +151,8 @@ async function write(
     import('../write/files.js'),
   ]);
   const units = jobs[0]?.job.units ?? 'mm';
-  const job = jobs
-    .map((j) => j.job.name)
-    .filter((n) => n !== '')
-    .join(', ');
+  const names = jobs.map((j) => j.job.name).filter((n) => n !== '');
+  const job = [...new Set(names)].join(', ');
   const files = await shearFiles(
     cutWork(jobs, { plans, parts }, (shop ?? DEFAULT_SHOP).rates),
     { job, units, paper: paper ?? (units === 'in' ? 'letter' : 'A4'), dims: dims ?? units, language: lang },

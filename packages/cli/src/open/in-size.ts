@@ -1,4 +1,4 @@
-import { type AnyFamily, JobError, type Problem } from '@tinwright/core';
+import { type AnyFamily, JobError, type JobPlan, type Problem } from '@tinwright/core';
 import { quoted, suggestion } from '@tinwright/core/internal';
 import { readRows } from '../table/read-rows.js';
 import { listedRows } from '../table/read-table.js';
@@ -29,6 +29,12 @@ export async function inSize<T>(
   }
   return fail(size, names);
 }
+
+/** The plan of a size, which says on everything printed whose it is. */
+export const sizeNamed = (plan: JobPlan, size: string | undefined): JobPlan =>
+  size === undefined
+    ? plan
+    : { ...plan, job: { ...plan.job, name: [plan.job.name, size].filter((n) => n !== '').join(', ') } };
 
 /** A row of a job's own `sizes:`, and the job as it has it. */
 export interface SizedJob {

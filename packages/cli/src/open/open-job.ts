@@ -3,7 +3,7 @@ import { hardware } from '@tinwright/core/hardware';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from '../host/console.js';
 import type { ExitCode } from '../host/failure.js';
-import { inRow, inSize, sizedJobs } from './in-size.js';
+import { inRow, inSize, sizedJobs, sizeNamed } from './in-size.js';
 import { contextOf, shopAsked } from './open-shop.js';
 import { withText } from './open-text.js';
 
@@ -12,8 +12,10 @@ export interface JobAsk {
   readonly shop?: string | undefined;
   /** A row of its own sizes. */
   readonly size?: string | undefined;
-  /** Called with the job as each of its own sizes has it, where none is asked for; the first `MOST_TRIED` of them. */
+  /** Called with the job as each of its own sizes has it, where none is asked for; the first `most` of them. */
   readonly each?: (plan: JobPlan, name: string) => void | Promise<void>;
+  /** `MOST_TRIED` when left out. */
+  readonly most?: number;
 }
 
 /** Sizes of a job that are planned when it is looked at; the others are read. */
@@ -28,7 +30,7 @@ export async function openJob(
   file: string,
   json: boolean,
   families: readonly AnyFamily[],
-  { shop: shopFile, size, each }: JobAsk = {},
+  { shop: shopFile, size, each, most = MOST_TRIED }: JobAsk = {},
 ): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
   const asked = await shopAsked(host, shopFile, json);
   if ('exit' in asked) return asked;
@@ -40,10 +42,10 @@ export async function openJob(
     await refuseStock(plan);
     if (each === undefined || size !== undefined) return plan;
     for await (const { row, job } of sizedJobs(data, families))
-      if (row.number <= MOST_TRIED) await each(await inRow(row, () => planned(job)), row.name);
+      if (row.number <= most) await each(await inRow(row, () => planned(job)), row.name);
     return plan;
   });
-  return 'exit' in opened ? opened : { plan: opened.answer, shop };
+  return 'exit' in opened ? opened : { plan: sizeNamed(opened.answer, size), shop };
 }
 
 /** Sheets and offcuts of a job that cannot be. @throws JobError with their places in the job */

@@ -4,7 +4,7 @@ import type { Shop } from '@tinwright/shop';
 import type { Host } from '../host/console.js';
 import { type ExitCode, refuse } from '../host/failure.js';
 import { readMeasured } from '../line/measured.js';
-import { inSize } from './in-size.js';
+import { inSize, sizeNamed } from './in-size.js';
 import { openJob } from './open-job.js';
 import { contextOf, shopAsked } from './open-shop.js';
 import { withText } from './open-text.js';
@@ -37,5 +37,5 @@ export async function openMeasured(
       refit(own, { measured, ...context, made: [] }, families, { hardware }),
     ),
   );
-  return 'exit' in opened ? opened : { plan: opened.answer.after, shop };
+  return 'exit' in opened ? opened : { plan: sizeNamed(opened.answer.after, size), shop };
 }

@@ -152,3 +152,26 @@ test.each([
   expect(exit).toBe(2);
   expect(err).toContain(said);
 });
+
+test('--sizes: every size of a job from the sheets it brings along, once for all of them', async () => {
+  const sizes = `units: mm
+stock: { material: mild-steel, thickness: 1, sheets: [{ size: [1000, 500], count: 1 }] }
+parts:
+  - { name: tray, family: open-box, length: 300, width: 200, height: 40 }
+sizes:
+  - { name: ada, tray.length: 200 }
+  - { name: ben, tray.length: 250 }
+  - { name: cem, tray.length: 260 }
+  - { name: dua, tray.length: 900 }
+`;
+  const { at, shear } = await place({ 'job.yaml': sizes });
+  const { exit, out } = await shear(at('job.yaml'), '--sizes', '--out', at('cut'), '--json');
+  expect(exit).toBe(1);
+  const list = JSON.parse(await readFile(at('cut/shear.json'), 'utf8')) as { parts: { id: string }[] }[];
+  const cut = list.flatMap((s) => s.parts.map((p) => p.id));
+  const left = (JSON.parse(out) as { missing: readonly { part: string }[] }).missing.map((m) => m.part);
+  expect(list).toHaveLength(1);
+  expect([...cut.map((id) => id.replace(/-1$/, '')), ...left].toSorted()).toEqual(
+    ['ada', 'ben', 'cem', 'dua'].map((name) => `${name}.tray`),
+  );
+});

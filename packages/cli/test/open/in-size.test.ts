@@ -28,7 +28,9 @@ test('a size of a job is made, drawn and packed as if the job said its values', 
   expect(parts[0].formed.x).toBe(200);
   const packet = await tinwright('packet', file, '--size', 'small', '--out', join(folder, 'p.html'));
   expect(packet.exit).toBe(0);
-  expect(await readFile(join(folder, 'p.html'), 'utf8')).not.toContain('396.4');
+  const html = await readFile(join(folder, 'p.html'), 'utf8');
+  expect(html).not.toContain('396.4');
+  expect(html).toContain('Job: small'); // so that sheets of several sizes can be told apart
 });
 
 test('a size that no row has is told with those there are, one that cannot be at its row', async () => {

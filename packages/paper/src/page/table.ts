@@ -19,22 +19,27 @@ const LAST = 0.45; // from the last base line to the row's bottom
 
 export type { Cell, Column, PaperTable, TypeSetting } from './columns.js';
 
+/** A row that goes on in the next one has no rule under it. */
+type RowKind = 'head' | 'row' | 'goes-on';
+
 /** A table as wide as its column. */
 export function tableFlow(table: PaperTable, setting: TypeSetting): Flowing {
   const natural = naturalWidths(table, setting);
   return (width) => {
     const columns = placed(table, natural, width);
-    const strip = (cells: readonly Cell[], bold: boolean) =>
-      rowStrip(cells, columns, width, bold, setting, table.rowHeight ?? 0);
+    const strip = (cells: readonly Cell[], kind: RowKind) =>
+      rowStrip(cells, columns, width, kind, setting, table.rowHeight ?? 0);
     return {
       alt: null,
       heading: headingStrip(table.heading, setting),
       head: strip(
         table.columns.map((c) => c.title),
-        true,
+        'head',
       ),
       rows: [
-        ...table.rows.flatMap(shortRows).map((cells) => strip(cells, false)),
+        ...table.rows.flatMap((row) =>
+          shortRows(row).map((cells, i, all) => strip(cells, i < all.length - 1 ? 'goes-on' : 'row')),
+        ),
         ...(table.notes ?? []).map((note) => noteStrip(note, width, setting)),
       ],
     };
@@ -72,10 +77,11 @@ function rowStrip(
   cells: readonly Cell[],
   columns: readonly PlacedBlock[],
   width: number,
-  bold: boolean,
+  kind: RowKind,
   { face, height }: TypeSetting,
   least: number,
 ): Strip {
+  const bold = kind === 'head';
   const weight = bold ? 'bold' : 'regular';
   const broken = cells.map((cell, i) => {
     const column = columns[i] as PlacedBlock;
@@ -121,5 +127,5 @@ function rowStrip(
         ],
       }),
     );
-  return { height: own, items: [...items, rule, ...uprights] };
+  return { height: own, items: [...items, ...(kind === 'goes-on' ? [] : [rule]), ...uprights] };
 }

@@ -91,7 +91,7 @@ export const GERMAN_CAUTIONS: PacketWords['cautions'] = {
     },
     food: {
       where: 'Lebensmittel',
-      text: 'Wenn Essbares darin liegen oder wachsen soll: kein bleihaltiges Lot oder Flussmittel (höchstens 0.2 % Blei), Öl abwaschen, auskleiden, wo Blech oder Überzug nicht für Lebensmittel gemacht sind.',
+      text: 'Wenn Essbares darin liegen oder wachsen soll: kein bleihaltiges Lot oder Flussmittel (höchstens 0,2 % Blei), Öl abwaschen, auskleiden, wo Blech oder Überzug nicht für Lebensmittel gemacht sind.',
       source: 'FDA Food Code 4-101.13(C); 21 CFR 189.240',
     },
     'food-zinc': {
