@@ -54,12 +54,12 @@ describe('in the vise', () => {
     said(PRESS, { machine: 'vise', machineName: 'vise', press: null, tools: null }, language);
 
   test('only a bend of 90° is checked with the square', () => {
-    const [square, other] = vised('en');
+    const [other, square] = vised('en');
     expect(square).toContain('Check with the square');
     expect(other).toContain('Check with a protractor or a template');
     expect(vised('de').map((t) => /Mit (dem Winkel|Winkelmesser oder Lehre) prüfen/.exec(t)?.[1])).toEqual([
-      'dem Winkel',
       'Winkelmesser oder Lehre',
+      'dem Winkel',
     ]);
   });
 
