@@ -1,6 +1,6 @@
 // Random parts over seven shops, from written files: `plans COUNT SEED` replays every plan; `impossible COUNT SEED` looks for
 // an order of those of few bends that the planner says cannot be bent, and of some that can, so that it is seen to find;
-// `known` those whose answer is known; `agree COUNT SEED` holds checks against orders.
+// `known [NAME]` those whose answer is known; `agree COUNT SEED` holds checks against orders.
 import fc from 'fast-check';
 import { manifold } from '../kit/fold-files.js';
 import { disagreement } from './agree.js';
@@ -37,7 +37,8 @@ const tell = (name: string, part: object, lines: readonly string[]) =>
   process.stdout.write(`${name} ${JSON.stringify(part)}\n${lines.map((l) => `    ${l}\n`).join('')}`);
 
 const start = process.cpuUsage();
-for (const { name, part, shop, goes } of kind === 'known' ? KNOWN : []) {
+const known = KNOWN.filter((k) => process.argv[3] === undefined || k.name.includes(count));
+for (const { name, part, shop, goes } of kind === 'known' ? known : []) {
   const plan = planned(part);
   if (plan === null) throw new Error(`no ${name}`);
   const none = impossible(plan, shop);

@@ -13,13 +13,17 @@ const GRIDS = [
   { step: 1, turn: 1, most: 50_000 },
 ] as const;
 
-const [BACK, FRONT, RISE, TILT] = [60, 500, 350, 105]; // mm and degrees
+const [BACK, FRONT, RISE, TILT] = [60, 500, 350, 105]; // mm and degrees; a longer part goes as far as it is long
+const MOST = 1000; // steps
 
 /** @param past the body is out once all of it lies further out in x than this */
 export function wayOut(pieces: readonly Piece[], { past }: { readonly past: number }): boolean {
   const all = pieces.flatMap((p) => p.section);
   const pivot: V2 = [Math.min(...all.map((p) => p[0])), Math.min(...all.map((p) => p[1]))];
-  const body = { pairs: pairsOf(pieces), pivot, all };
+  const [wide, high] = [0, 1].map((k) => Math.max(...all.map((p) => p[k] as number)) - (pivot[k] as number));
+  const size = Math.hypot(wide as number, high as number);
+  const front = Math.max(FRONT, size + past - pivot[0]);
+  const body = { pairs: pairsOf(pieces), pivot, all, front };
   return GRIDS.some((grid) => search(body, grid, past));
 }
 
@@ -33,6 +37,8 @@ interface Moving {
   readonly pairs: readonly Pair[];
   readonly pivot: V2;
   readonly all: readonly V2[];
+  /** How far it may go, mm. */
+  readonly front: number;
 }
 
 /** Each once: pieces that look the same along the line are one. */
@@ -66,7 +72,11 @@ function search(body: Moving, { step, turn, most }: (typeof GRIDS)[number], past
     return found;
   };
   const far = (x: number, z: number, t: number) =>
-    Math.abs(t * turn) > TILT || x * step < -BACK || x * step > FRONT || Math.abs(z * step) > RISE;
+    Math.abs(t * turn) > TILT ||
+    x * step < -BACK ||
+    x * step > body.front ||
+    x > MOST ||
+    Math.abs(z * step) > RISE;
   rows.add([0, 0, 0], 0);
   for (let n = 0; n < most; n++) {
     const pose = rows.furthest();
