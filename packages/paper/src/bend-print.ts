@@ -13,7 +13,7 @@ export const bendPrint = (
   dims: Dims,
   tools: Unit = dims.unit,
 ): BendPrint => ({
-  ...(tools !== dims.unit && { piece: sayIn(tools).size }),
+  ...(tools !== dims.unit && { piece: (mm: number) => dims.own(sayIn(tools).size(mm)) }),
   size: (mm) => `${dims.text(mm)} ${dims.unit}`,
   fine: (mm) => `${dims.fine(mm)} ${dims.unit}`,
   angle: dims.angle,

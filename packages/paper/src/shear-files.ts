@@ -5,7 +5,7 @@ import { cutListFiles, shearJson } from '@tinwright/files/internal';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
 import { heightOf } from './figure/drawing-figure.js';
-import { dimsOf } from './page/dims.js';
+import { dimsIn, dimsOf } from './page/dims.js';
 import { moved, type Page } from './page/page.js';
 import { paperNamed } from './page/paper.js';
 import { isPlainPage, LETTERING, type Typeface, typeface } from './page/typeface.js';
@@ -64,7 +64,7 @@ function printOf({ job, paper, dims, language = 'en' }: ShearFilesOptions, face:
   return {
     job,
     paper: paperNamed(paper),
-    dims: dimsOf(dims),
+    dims: dimsIn(dimsOf(dims), language),
     language,
     setting: { face, height: LETTERING },
   };

@@ -82,9 +82,9 @@ function partsFlow(kit: PacketKit): Flowing {
         String(p.quantity * sets),
         stockText(p, kit),
         blankText(p, kit),
-        massText(p.mass, dims.unit),
+        dims.own(massText(p.mass, dims.unit)),
       ]),
-      notes: [mass(massText(total, dims.unit))],
+      notes: [mass(dims.own(massText(total, dims.unit)))],
     },
     setting,
   );

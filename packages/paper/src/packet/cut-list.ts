@@ -49,7 +49,7 @@ function blanksFlow(kit: PacketKit, notes: readonly string[]): Flowing {
         blankText(p, kit),
         dims.text(Math.hypot(...p.flat.blank.max)),
         stockText(p, kit),
-        massText(blankMass(p), dims.unit),
+        dims.own(massText(blankMass(p), dims.unit)),
         '',
       ]),
       notes,
@@ -70,7 +70,7 @@ function stockNotes(kit: PacketKit): readonly string[] {
       name,
       sum(() => 1),
       areaText(sum(areaOf), dims),
-      massText(sum(blankMass), dims.unit),
+      dims.own(massText(sum(blankMass), dims.unit)),
     );
   });
 }

@@ -73,10 +73,10 @@ function partTable({ words, plans, dims, setting }: PacketKit, part: PartPlan, c
   return inspectionTable(w, w.heading(part.name, part.quantity), rows, columns, dims, setting);
 }
 
-function limitText(value: number, of: ToleranceClass, { unit }: Dims): string {
+function limitText(value: number, of: ToleranceClass, { unit, own }: Dims): string {
   const found = linearTolerance(value, of);
   if (found === null) return '';
-  return unit === 'in' ? `±${plainNumber(found / MM_PER_INCH, 3)}` : `±${plainNumber(found, 2)}`;
+  return own(unit === 'in' ? `±${plainNumber(found / MM_PER_INCH, 3)}` : `±${plainNumber(found, 2)}`);
 }
 
 /** Rows of dimensions with columns to write into. */

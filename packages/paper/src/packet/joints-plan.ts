@@ -128,7 +128,7 @@ function rulesFlow(
     );
     const held =
       facts.rivet === 'blind' && rivet !== null
-        ? `${drill(rivet.name, rivet.drill)} ${grip(thick)}`
+        ? `${drill(dims.own(rivet.name), dims.own(rivet.drill))} ${grip(thick)}`
         : `${name}: ${grip(thick)}`;
     kinds.set(row.join('\n'), [row, [`${held} ${by(sources.join('; '))}`]]);
   }

@@ -21,12 +21,16 @@ export interface PacketKit {
 }
 
 /** `0.315 m²`, or square feet beside inches. */
-export const areaText = (mm2: number, { unit }: Dims): string =>
-  unit === 'in' ? `${plainNumber(mm2 / (12 * MM_PER_INCH) ** 2, 2)} ft²` : `${plainNumber(mm2 / 1e6, 3)} m²`;
+export const areaText = (mm2: number, { unit, own }: Dims): string =>
+  own(
+    unit === 'in'
+      ? `${plainNumber(mm2 / (12 * MM_PER_INCH) ** 2, 2)} ft²`
+      : `${plainNumber(mm2 / 1e6, 3)} m²`,
+  );
 
 /** `1 mm`, `0.0359 in`: the thickness of a sheet. */
-export const thicknessText = (mm: number, { unit }: Dims): string =>
-  unit === 'in' ? `${plainNumber(mm / MM_PER_INCH, 4)} in` : `${plainNumber(mm, 2)} mm`;
+export const thicknessText = (mm: number, { unit, own }: Dims): string =>
+  own(unit === 'in' ? `${plainNumber(mm / MM_PER_INCH, 4)} in` : `${plainNumber(mm, 2)} mm`);
 
 /** Material and thickness of a part's sheet. */
 export const stockText = ({ material, sheet }: PartPlan, { dims, language }: PacketKit): string =>

@@ -1,9 +1,8 @@
 import type { PartPlan } from '@tinwright/core';
-import { sayIn } from '@tinwright/core/internal';
 import type { Operation, Sequence } from '@tinwright/shop';
 import { toolsOf } from '@tinwright/shop/internal';
 import { mendWords, reasonWords } from '@tinwright/words';
-import { fewMends, type Has, type OperationText } from '@tinwright/words/internal';
+import { fewMends, type Has, type OperationText, sayOf } from '@tinwright/words/internal';
 import { figureRows } from '../page/figure-rows.js';
 import type { Flowing, Strip } from '../page/flow.js';
 import { headingStrip, notesFlow } from '../page/table.js';
@@ -79,7 +78,7 @@ function intro(
     ...(untried.length === 0 ? [] : [w.usual(untried.join(', '))]),
     ...impossible.map((name) => {
       const { reasons, mends } = sequences.get(name) as Sequence;
-      const say = sayIn(dims.unit);
+      const say = sayOf(dims.unit, language);
       const helps = fewMends(mends).map((m) => mendWords(m, say, language));
       return w.impossible(name, reasons.map((r) => reasonWords(r, say, language)).join('; '), helps);
     }),

@@ -10,7 +10,7 @@ import type { KnownCut } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
 import type { DimsName, Has } from '@tinwright/words/internal';
 import { LANGUAGES } from '@tinwright/words/internal';
-import { dimsOf } from '../page/dims.js';
+import { dimsIn, dimsOf } from '../page/dims.js';
 import { type Flowing, once } from '../page/flow.js';
 import type { Page } from '../page/page.js';
 import { paperNamed } from '../page/paper.js';
@@ -98,7 +98,7 @@ export function packetSheets(given: JobPlan, making: Making, options: PacketOpti
     plan,
     sets,
     shear,
-    dims: dimsOf(options.dims),
+    dims: dimsIn(dimsOf(options.dims), language),
     language,
     words,
     plans,

@@ -16,7 +16,7 @@ export function totalsText(kit: PacketKit, { sequences }: Pick<Making, 'sequence
   return words.cover.totals({
     sets,
     blanks: sum(() => 1),
-    mass: massText(sum(blankMass), dims.unit),
+    mass: dims.own(massText(sum(blankMass), dims.unit)),
     fasteners: [...counts].map(([kind, n]) => [n, plans.fastener(kind)] as const),
     minutes:
       found && bent.length > 0 ? Math.ceil(sum((p) => sequences.get(p.name)?.seconds ?? 0) / 60) : null,

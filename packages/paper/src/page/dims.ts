@@ -1,6 +1,7 @@
 import { MM_PER_INCH, parseLength, type Unit } from '@tinwright/core';
 import { frozen, plainNumber } from '@tinwright/core/internal';
-import type { DimsName } from '@tinwright/words/internal';
+import type { Language } from '@tinwright/words';
+import { type DimsName, inDecimal } from '@tinwright/words/internal';
 import { type Fraction, formatFraction } from './fraction.js';
 
 /** Every way to print sizes. */
@@ -18,6 +19,8 @@ export interface Dims {
   readonly fine: (mm: number) => string;
   /** An angle in degrees, a tenth at the finest: `90°`. */
   readonly angle: (degrees: number) => string;
+  /** A text whose numbers have a point as it is printed. */
+  readonly own: (text: string) => string;
   /** True when what is printed may be off by more than a scriber's line. */
   readonly coarse: boolean;
 }
@@ -42,7 +45,22 @@ export function dimsOf(name: DimsName): Dims {
     error: (mm) => fraction(mm).error,
     fine: (mm) => plainNumber(mm / MM_PER_INCH, 4),
     angle,
+    own: same,
     coarse: true,
+  };
+}
+
+const same = (text: string): string => text;
+
+/** The same with numbers as a language writes them. */
+export function dimsIn(dims: Dims, language: Language): Dims {
+  const own = (text: string) => inDecimal(text, language);
+  return {
+    ...dims,
+    text: (mm) => own(dims.text(mm)),
+    fine: (mm) => own(dims.fine(mm)),
+    angle: (degrees) => own(dims.angle(degrees)),
+    own,
   };
 }
 
@@ -118,6 +136,7 @@ function decimals(unit: Unit): Dims {
     error: (mm) => Number(text(mm)) * per - mm,
     fine: (mm) => plainNumber(mm / per, DECIMALS[unit] + 1),
     angle,
+    own: same,
     coarse: false,
   };
 }

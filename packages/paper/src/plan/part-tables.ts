@@ -106,7 +106,7 @@ export function roundedTable(
     return [
       dims.text(mm),
       dims.fine(mm),
-      `${error < 0 ? '–' : '+'}${plainNumber(Math.abs(error), 4)}${over(mm) ? ' *' : ''}`,
+      `${error < 0 ? '–' : '+'}${dims.own(plainNumber(Math.abs(error), 4))}${over(mm) ? ' *' : ''}`,
     ];
   });
   const sets = setsFor(setting.height);

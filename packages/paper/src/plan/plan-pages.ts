@@ -5,7 +5,7 @@ import { markingTable } from '../marking/marking-table.js';
 import { markingProgram } from '../marking/program.js';
 import { programTable } from '../marking/program-table.js';
 import type { MarkingRow } from '../marking/row.js';
-import { dimsOf, heldApart } from '../page/dims.js';
+import { dimsIn, dimsOf, heldApart } from '../page/dims.js';
 import { type Flowing, once } from '../page/flow.js';
 import { moved, type Page } from '../page/page.js';
 import { paperNamed } from '../page/paper.js';
@@ -54,7 +54,7 @@ export function partPlan(job: string, part: PartPlan, options: PlanOptions, brak
   const { plans: words } = LANGUAGES[language];
   const setting: TypeSetting = { face, height: lettering };
   const { sights = [] } = brake;
-  const dims = heldApart(dimsOf(options.dims), printedSizes(part, sights));
+  const dims = dimsIn(heldApart(dimsOf(options.dims), printedSizes(part, sights)), language);
   const paper = paperNamed(options.paper);
   const { flat } = part;
   const features = featuresOf(flat);

@@ -18,7 +18,9 @@ export function planTitle(
   const [x, y] = part.flat.blank.max;
   const { thickness } = part.sheet;
   const inches = dims.unit === 'in';
-  const sheet = inches ? `${plainNumber(thickness / MM_PER_INCH, 4)} in` : `${plainNumber(thickness, 2)} mm`;
+  const sheet = dims.own(
+    inches ? `${plainNumber(thickness / MM_PER_INCH, 4)} in` : `${plainNumber(thickness, 2)} mm`,
+  );
   const steps = toleranceText(Math.max(x, y), tolerance, dims, words);
   return {
     caution: part.material.zinc ? `${words.caution} ${words.cautionZinc}` : words.caution,
@@ -33,11 +35,11 @@ export function planTitle(
       dims.text(y),
       dims.unit,
     ),
-    make: words.make(part.quantity, massText(part.mass, dims.unit)),
+    make: words.make(part.quantity, dims.own(massText(part.mass, dims.unit))),
     sizes: [
       words.sizes(dims.name, finer ? 'finer too' : 'no finer'),
       steps,
-      ...(over === 0 ? [] : [words.rounding(over, plainNumber(most / MM_PER_INCH, 3), 'in')]),
+      ...(over === 0 ? [] : [words.rounding(over, dims.own(plainNumber(most / MM_PER_INCH, 3)), 'in')]),
     ].join(' '),
     widest: { sheet: words.sheet(88, 88), scale: words.patternScale('1:100') },
     bar: inches
@@ -58,7 +60,7 @@ function toleranceText(size: number, of: ToleranceClass, dims: Dims, words: Plan
     else steps.push({ limit, to });
   }
   const said = (mm: number, digits: number) =>
-    dims.unit === 'mm' ? plainNumber(mm, 2) : plainNumber(mm / MM_PER_INCH, digits);
+    dims.own(dims.unit === 'mm' ? plainNumber(mm, 2) : plainNumber(mm / MM_PER_INCH, digits));
   return words.tolerance(
     of,
     steps.map((s) => [said(s.limit, 3), said(s.to, 2)] as const),

@@ -5,8 +5,8 @@ import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
 
-const percent = (share: number, floor: 'floor' | 'nearest'): string =>
-  `${plainNumber(floor === 'floor' ? Math.floor(share * 1000) / 10 : share * 100, 1)}\u00A0%`;
+const percent = (share: number, floor: 'floor' | 'nearest', { own }: Dims): string =>
+  own(`${plainNumber(floor === 'floor' ? Math.floor(share * 1000) / 10 : share * 100, 1)}\u00A0%`);
 
 /** The sheets of a plan, how much of each is used, what is missing, and how good the plan is known to be. */
 export function sheetTable(
@@ -18,7 +18,7 @@ export function sheetTable(
 ): Flowing {
   const { sheetColumns: c } = words;
   const size = (w: number, h: number) => `${dims.text(w)}\u00A0×\u00A0${dims.text(h)}`;
-  const known = cost <= bound * (1 + 1e-6) ? words.proved : words.gap(percent(bound / cost, 'floor'));
+  const known = cost <= bound * (1 + 1e-6) ? words.proved : words.gap(percent(bound / cost, 'floor', dims));
   return tableFlow(
     {
       heading: words.sheets,
@@ -35,7 +35,7 @@ export function sheetTable(
         stock.name,
         size(stock.x, stock.y),
         String(parts.length),
-        percent(parts.reduce((sum, p) => sum + p.w * p.h, 0) / (stock.x * stock.y), 'nearest'),
+        percent(parts.reduce((sum, p) => sum + p.w * p.h, 0) / (stock.x * stock.y), 'nearest', dims),
         largest === undefined ? '' : size(largest.w, largest.h),
       ]),
       notes: [

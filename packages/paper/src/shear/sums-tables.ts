@@ -7,13 +7,13 @@ import type { Dims } from '../page/dims.js';
 import type { Flowing } from '../page/flow.js';
 import { type TypeSetting, tableFlow } from '../page/table.js';
 
-const percent = (share: number) => `${plainNumber(share * 100, 1)}\u00A0%`;
-
 /** `12.4 m`, or feet beside inches. */
-const far = (mm: number, { unit }: Dims): string =>
-  unit === 'in'
-    ? `${plainNumber(mm / (12 * MM_PER_INCH), 1)}\u00A0ft`
-    : `${plainNumber(mm / 1000, 2)}\u00A0m`;
+const far = (mm: number, { unit, own }: Dims): string =>
+  own(
+    unit === 'in'
+      ? `${plainNumber(mm / (12 * MM_PER_INCH), 1)}\u00A0ft`
+      : `${plainNumber(mm / 1000, 2)}\u00A0m`,
+  );
 
 /** What all the cutting takes: sheet used and lost, mass, price, and estimates of time. @param left what was left out, in words */
 export function sumsTable(
@@ -25,13 +25,15 @@ export function sumsTable(
 ): Flowing {
   const { sums: s } = words;
   const all = cutTotals(work);
-  const minutes = (m: number) => s.minutes(plainNumber(m, m < 10 ? 1 : 0));
+  const number = (value: number, digits: number) => dims.own(plainNumber(value, digits));
+  const percent = (share: number) => `${number(share * 100, 1)}\u00A0%`;
+  const minutes = (m: number) => s.minutes(number(m, m < 10 ? 1 : 0));
   const rows: readonly (readonly [string, string])[] = [
     [s.used, percent(all.used)],
     [s.kept, percent(all.kept)],
     [s.waste, percent(all.waste)],
-    [s.mass, massText(all.mass, dims.unit).replace(' ', '\u00A0')],
-    ...(all.price === null ? [] : [[s.price, plainNumber(all.price, 2)] as const]),
+    [s.mass, dims.own(massText(all.mass, dims.unit)).replace(' ', '\u00A0')],
+    ...(all.price === null ? [] : [[s.price, number(all.price, 2)] as const]),
     [s.shear, minutes(all.minutes.shear)],
     [s.table, s.cuts(far(all.cutLength, dims), all.pierces, minutes(all.minutes.table))],
     ...(all.fasteners === 0 ? [] : [[s.joining, minutes(all.minutes.joining)] as const]),

@@ -3,7 +3,7 @@ import type { Sequence, Shop } from '@tinwright/shop';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
 import { LANGUAGES } from '@tinwright/words/internal';
-import { dimsOf } from '../page/dims.js';
+import { dimsIn, dimsOf } from '../page/dims.js';
 import type { Page } from '../page/page.js';
 import { type Typeface, typeface } from '../page/typeface.js';
 import { sceneAt } from './scene.js';
@@ -29,6 +29,11 @@ export function stepDrawings(
   shop: Shop,
   { dims = 'mm', language = 'en', face = typeface() }: StepOptions = {},
 ): readonly Page[] {
-  const setting = { words: LANGUAGES[language].steps, dims: dimsOf(dims), face, height: HEIGHT };
+  const setting = {
+    words: LANGUAGES[language].steps,
+    dims: dimsIn(dimsOf(dims), language),
+    face,
+    height: HEIGHT,
+  };
   return sequence.steps.map((_, i) => stepPage(sceneAt(part, sequence, i, shop), setting));
 }

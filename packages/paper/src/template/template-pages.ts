@@ -1,6 +1,6 @@
 import { MM_PER_INCH, type PartPlan } from '@tinwright/core';
 import { LANGUAGES } from '@tinwright/words/internal';
-import { dimsOf } from '../page/dims.js';
+import { dimsIn, dimsOf } from '../page/dims.js';
 import { letter, lines } from '../page/letter.js';
 import type { Item, Page } from '../page/page.js';
 import { LETTERING, typeface } from '../page/typeface.js';
@@ -37,7 +37,7 @@ export function partTemplate(
 ): Template {
   const { language = 'en', face = typeface(), lettering = LETTERING } = options;
   const { plans: words } = LANGUAGES[language];
-  const dims = dimsOf(options.dims);
+  const dims = dimsIn(dimsOf(options.dims), language);
   const features = featuresOf(part.flat);
   const ask: PatternAsk = {
     name: part.name,

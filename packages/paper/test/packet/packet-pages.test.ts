@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { planned } from '../../../files/test/samples.js';
-import { dimsOf } from '../../src/page/dims.js';
+import { dimsIn, dimsOf } from '../../src/page/dims.js';
 import { A4, assumed, CARRIER, pagesOf, saidOn, sectionOf, wordsOf } from './packet.js';
 
 const carrier = CARRIER;
@@ -252,12 +252,12 @@ describe.each(['en', 'de'] as const)('large print in fractions, %s', (language) 
 
   test('title blocks of plans tell the blank in full', () => {
     const [x = 0, y = 0] = box.parts[0]?.flat.blank.max ?? [];
-    const { text } = dimsOf('1/16');
+    const { text, own } = dimsIn(dimsOf('1/16'), language);
     const said = saidOn(sectionOf(large, 'plans'));
     const { plans } = LANGUAGES[language];
     const stock = plans.stock(
       materialName({ name: box.parts[0]?.material.name ?? '' }, language),
-      '0.0394 in',
+      own('0.0394 in'),
       text(x),
       text(y),
       'in',

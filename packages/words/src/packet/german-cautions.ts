@@ -61,7 +61,7 @@ export const GERMAN_CAUTIONS: PacketWords['cautions'] = {
     },
     air: {
       where: 'Schweißrauch',
-      text: 'Lüften: Absaugung am Werkstück, oder 57 m³/min (2000 ft³/min) Luft für jede schweißende Person, wenn der Raum klein (unter 283 m³ für jede), niedrig (unter 4.9 m) oder geschlossen ist.',
+      text: 'Lüften: Absaugung am Werkstück, oder 57 m³/min (2000 ft³/min) Luft für jede schweißende Person, wenn der Raum klein (unter 283 m³ für jede), niedrig (unter 4,9 m) oder geschlossen ist.',
       source: '29 CFR 1910.252(c)(2), (c)(3)',
     },
     zinc: {

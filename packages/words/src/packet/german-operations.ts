@@ -10,7 +10,7 @@ const pairs = (joints: readonly JointFacts[]) =>
     .join(', ');
 
 /** Name, its plural, and the word before the first and the other ones. */
-const K = 'K = ((2 × (R + T) – Abzug) × 0.637 – R) ÷ T; R ist der Innenradius, T die Dicke';
+const K = 'K = ((2 × (R + T) – Abzug) × 0,637 – R) ÷ T; R ist der Innenradius, T die Dicke';
 
 const FASTENERS: Readonly<Record<string, { one: string; more: string; first: string; a: string }>> = {
   'spot-weld': { one: 'Schweißpunkt', more: 'Schweißpunkte', first: 'Erster', a: 'einen' },

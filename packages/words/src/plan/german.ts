@@ -51,7 +51,7 @@ export const GERMAN: PlanWords = {
   measure: (length, unit) => `muss ${length} ${unit} messen`,
   sizes: (dims, finer) =>
     `Maße in ${dims === 'mm' ? 'mm' : 'Zoll'}, ${
-      { mm: 'auf 0.1 mm', in: 'auf 0.001 Zoll' }[dims as 'mm'] ?? `auf ${dims} gerundet`
+      { mm: 'auf 0,1 mm', in: 'auf 0,001 Zoll' }[dims as 'mm'] ?? `auf ${dims} gerundet`
     }${finer === 'finer too' ? ' (feiner, wo zwei Linien gleich lauten würden, und bei kurzen)' : ''}, jedes für sich von der Bezugsecke aus (Kreis, nah links); Anrissseite oben.`,
   rounding: (count, most, unit) =>
     `Vor dem Anfangen: Runden verschiebt ${count === 1 ? '1 Maß' : `${count} Maße`} um mehr als das, bis ${most} ${unit}; mit Stern unter „Gerundete Maße“.`,
