@@ -30,7 +30,7 @@ export { sortFindings, worseFirst } from './errors/finding.js';
 export { nearest, suggestion } from './errors/nearest.js';
 export { fail, inWords, sayIn } from './errors/problem.js';
 export { quoted, safeText, shownText } from './errors/quote.js';
-export { COMMON_PRACTICE, COMPUTED } from './errors/source.js';
+export { COMMON_PRACTICE } from './errors/source.js';
 export { COMMON, PART_KEYS } from './families/common.js';
 export { bendAxis, bentPose, type Turn } from './fold/draft/hinge.js';
 export {

@@ -8,16 +8,13 @@ export {
   type ListedPart,
   listedPart,
 } from './cut-list/cut-list.js';
-export { cutListEntry } from './cut-list/entry.js';
-export { type FastenerRow, fastenerRows } from './cut-list/fastener-rows.js';
+export type { FastenerRow } from './cut-list/fastener-rows.js';
 export { shearAbility } from './cut-list/shear-ability.js';
 export { shopRack, stockOf } from './cut-list/stock-of.js';
 export { dxfOf } from './dxf/write.js';
 export { filesToMake } from './job-files.js';
 export { letterOf } from './letter-of.js';
 export { allFindings, manifestText } from './manifest.js';
-export { nestJson } from './nest/nest-files.js';
-export { sheetDrawing } from './nest/sheet-drawing.js';
 export { coordinate } from './number.js';
 export { type FileToMake, madeFile } from './out-file.js';
 export { bendSurface } from './picture/bend-surface.js';

@@ -57,7 +57,7 @@ const isFile = ([path, length]: readonly [unknown, unknown]) =>
   typeof path === 'string' && staysInside(path) && Number.isInteger(length) && Number(length) >= 0;
 
 /** True for a path that leads to a file below a folder, on every system. */
-export function staysInside(path: string): boolean {
+function staysInside(path: string): boolean {
   const steps = path.split('/');
   return (
     steps.length <= 4 && steps.every((s) => /^[^\\:*?"<>|\p{C}]{1,200}$/u.test(s) && !/^\.|[. ]$/.test(s))

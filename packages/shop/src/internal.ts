@@ -18,8 +18,6 @@ export { usualOrder } from './operations/usual-order.js';
 export { bentTo, type ReplayTurn, turned, turns } from './replay/part-bent.js';
 export { FIT_METHOD } from './strip/fit.js';
 export { fitFindings } from './strip/fit-findings.js';
-export { USUAL_READING } from './strip/measured.js';
-export { measuredSchema } from './strip/read-measured.js';
 export { BAR_LEGS } from './tools/jaw-tools.js';
 export { LEAF_DEPTH } from './tools/leaf-tools.js';
 export { TOOL_DEPTH } from './tools/margin.js';

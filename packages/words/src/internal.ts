@@ -6,7 +6,7 @@ export { inDecimal, sayOf } from './decimal.js';
 export type { DimsName } from './dims-name.js';
 export { derivedWords } from './families/derived-words.js';
 export { measuredLabel } from './families/measured-words.js';
-export { familyTitle, parameterWords, sizeLabel } from './families/tell-family.js';
+export { familyTitle, parameterWords } from './families/tell-family.js';
 export { findingEntry, severityWord, sourceWords, spotWords } from './findings/tell-finding.js';
 export type { PaperWords } from './languages.js';
 export { CONSOLE_WORDS, LANGUAGES } from './languages.js';

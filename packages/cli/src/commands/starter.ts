@@ -60,7 +60,7 @@ async function run({ kind, schema }: Options, host: Host, families: readonly Any
 }
 
 /** A job with one part, every value with its meaning beside it. */
-export function starterText({ name, describe }: AnyFamily): string {
+function starterText({ name, describe }: AnyFamily): string {
   const lines = [
     `# yaml-language-server: $schema=${SCHEMA_FILE}`,
     `# For your editor, once: tinwright starter --schema > ${SCHEMA_FILE}`,

@@ -11,7 +11,7 @@ import { splitName } from './sizes.js';
 const LEAST_PITCH = 1; // mm; no fastener is as small, and nearer ones are thousands; common practice, no source
 
 /** Clearance a joint asks for when it says nothing, mm. Common practice, no source. */
-export const USUAL_CLEARANCE = 0.2;
+const USUAL_CLEARANCE = 0.2;
 
 /** A joint as read from a job file, lengths in mm. */
 export interface JointData {

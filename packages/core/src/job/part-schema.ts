@@ -11,9 +11,9 @@ import type { Unit } from '../units/length.js';
 import { lineSchema, nameSchema } from './name.js';
 
 /** Thinnest and thickest sheet that is read, mm: foil and plate are other trades. */
-export const THICKNESS = { min: 0.1, max: 6 } as const;
+const THICKNESS = { min: 0.1, max: 6 } as const;
 /** Greatest inside radius that is read, mm. */
-export const GREATEST_RADIUS = 100;
+const GREATEST_RADIUS = 100;
 /** Most pieces of a part. */
 export const MOST_PIECES = 10_000;
 

@@ -23,7 +23,7 @@ import { type Tables, tablesWith } from './tables.js';
 /** Most parts in a job. */
 export const MOST_PARTS = 500;
 /** Most joints in a job, and most rows of bought parts. */
-export const MOST_JOINTS = 500;
+const MOST_JOINTS = 500;
 
 /** What stands in `stock:` of a job: also what there is to cut it from. */
 export interface JobStockData extends StockData, RackRows {}

@@ -249,7 +249,7 @@ export function shapeOf(values: Values, kit: ParamKit): { readonly [name: string
 }
 
 /** Values as a job in any unit may write them; what is left out is left out. */
-export function writtenBy(values: Values, given: unknown): object {
+function writtenBy(values: Values, given: unknown): object {
   const there = Object.entries(given as object).filter(([, v]) => v !== null && v !== undefined);
   return Object.fromEntries(there.map(([name, v]) => [name, values[name]?.write(v) ?? v]));
 }

@@ -44,7 +44,7 @@ type SteelRow = readonly [upTo: number, rm390: number, rm490: number, rm640: num
  * DIN 6935 (1975-10), steel, bends up to 120° across the rolling direction, mm; over 120° the next thicker row holds.
  * Rows: thickness up to and including; columns: tensile strength up to 390, 490, 640 N/mm².
  */
-export const DIN_6935_RADII: readonly SteelRow[] = [
+const DIN_6935_RADII: readonly SteelRow[] = [
   [1, 1, 1.2, 1.6],
   [1.5, 1.6, 2, 2.5],
   [2.5, 2.5, 3, 4],
@@ -69,32 +69,31 @@ export function din6935Radius(tensile: 390 | 490 | 640): RadiusRule {
 type InchRows = readonly (readonly [thickness: number, radius: number])[];
 
 /** Aircraft sheet, as far as the tables that were seen go. */
-export const AIRCRAFT_RADII: Readonly<Record<string, { readonly rows: InchRows; readonly source: string }>> =
-  {
-    '304': {
-      rows: [
-        [0.04, 0.094],
-        [0.063, 0.125],
-        [0.09, 0.188],
-      ],
-      source: 'aircraft-type minimums, bjg-design.com shbend table, row 304',
-    },
-    '6061-T6': {
-      rows: [
-        [0.063, 0.188],
-        [0.125, 0.5],
-      ],
-      source: 'aircraft-type minimums, bjg-design.com shbend table, row 6061-T6',
-    },
-    '5052': {
-      rows: [
-        [0.032, 0],
-        [0.064, 1.5 * 0.064],
-        [0.128, 2 * 0.128],
-      ],
-      source: 'AC 43.13-1B table 4-6, row 5052-H34, the upper end; from memory',
-    },
-  };
+const AIRCRAFT_RADII: Readonly<Record<string, { readonly rows: InchRows; readonly source: string }>> = {
+  '304': {
+    rows: [
+      [0.04, 0.094],
+      [0.063, 0.125],
+      [0.09, 0.188],
+    ],
+    source: 'aircraft-type minimums, bjg-design.com shbend table, row 304',
+  },
+  '6061-T6': {
+    rows: [
+      [0.063, 0.188],
+      [0.125, 0.5],
+    ],
+    source: 'aircraft-type minimums, bjg-design.com shbend table, row 6061-T6',
+  },
+  '5052': {
+    rows: [
+      [0.032, 0],
+      [0.064, 1.5 * 0.064],
+      [0.128, 2 * 0.128],
+    ],
+    source: 'AC 43.13-1B table 4-6, row 5052-H34, the upper end; from memory',
+  },
+};
 
 /** Least radius of aircraft sheet; for profiles that take the stricter of two sources. */
 export function aircraftRadius(row: keyof typeof AIRCRAFT_RADII & string): RadiusRule {
@@ -105,7 +104,7 @@ export function aircraftRadius(row: keyof typeof AIRCRAFT_RADII & string): Radiu
 }
 
 /** Inside radius in thicknesses for 90° cold bends, at 1/64, 1/32, 1/16, 1/8, 3/16 and 1/4 in. */
-export const ALUMINIUM_RADII: Readonly<Record<string, readonly number[]>> = {
+const ALUMINIUM_RADII: Readonly<Record<string, readonly number[]>> = {
   '1100-H14': [0, 0, 0, 1, 1, 1.5],
   '3003-H14': [0, 0, 0, 1, 1, 1.5],
   '5052-H32': [0, 0, 1, 1.5, 1.5, 1.5],

@@ -5,7 +5,7 @@ import { heading } from './run.js';
 export type SideStretch = readonly [from: number, to: number];
 
 /** How far apart two lines may run and still count as one, mm. */
-export const ONE_LINE = 1e-6;
+const ONE_LINE = 1e-6;
 
 /** Where others lie on a straight side, those that meet joined; what is shorter than `least`, mm, left out. */
 export function stretchesOn(

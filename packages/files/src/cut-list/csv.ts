@@ -45,7 +45,7 @@ export function cutListFiles(work: CutWork, unit: Unit): readonly OutFile[] {
  * its sheet it takes and that share of the sheet's price, what a table would cut of it; sheets are numbered through all
  * plans; what no sheet was left for stands last without one.
  */
-export function cutListCsv({ plans, parts, rates }: CutWork, unit: Unit): string {
+function cutListCsv({ plans, parts, rates }: CutWork, unit: Unit): string {
   const size = (mm: number) => plainNumber(unit === 'mm' ? mm : mm / MM_PER_INCH, unit === 'mm' ? 2 : 4);
   const known = new Map(parts.map((p) => [p.part, p]));
   const first = (p: number) => plans.slice(0, p).reduce((sum, { sheets }) => sum + sheets.length, 1);

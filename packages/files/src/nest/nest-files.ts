@@ -61,7 +61,7 @@ export function cutNest(
 }
 
 /** The nest as a program reads it: flat coordinates come onto the sheet by the matrix `[a, b, c, d, e, f]`. */
-export function nestJson(
+function nestJson(
   nest: Nest,
   files: readonly string[],
   work?: readonly TorchWork[],

@@ -68,7 +68,7 @@ export function fewestSheets(
 }
 
 /** Pages whose first one can be led to. */
-export function anchored(
+function anchored(
   pages: readonly PendingPage[],
   name: string,
   title: string,

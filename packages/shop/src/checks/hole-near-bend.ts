@@ -8,12 +8,7 @@ import { bySources } from './profiles.js';
 const LARGE = 25; // mm of diameter, from which a hole is treated as a slot
 
 /** Least distance from the edge of a hole to a bend's tangent line, mm. */
-export function leastToBend(
-  profile: Profile,
-  thickness: number,
-  insideRadius: number,
-  diameter: number,
-): number {
+function leastToBend(profile: Profile, thickness: number, insideRadius: number, diameter: number): number {
   const times = profile === 'strict' ? 3 : diameter >= LARGE ? 2.5 : 2;
   return times * thickness + insideRadius;
 }

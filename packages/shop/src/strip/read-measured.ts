@@ -8,12 +8,12 @@ import { type MeasuredStrip, type MeasuredStrips, USUAL_READING } from './measur
 
 const MOST = 100;
 /** Angles a strip speaks for, degrees. */
-export const STRIP_ANGLES = { least: 15, most: 165 } as const;
+const STRIP_ANGLES = { least: 15, most: 165 } as const;
 
 type Group = ReturnType<typeof strictGroup>;
 
 /** Schema of a file of measured strips. */
-export function measuredSchema(k: ParamKit): Gives<unknown> {
+function measuredSchema(k: ParamKit): Gives<unknown> {
   return strictGroup({
     units: z.enum(['mm', 'in']),
     name: k.or(textLine(), ''),

@@ -35,7 +35,7 @@ export interface Turn {
 }
 
 /** Height of the bend's axis over the unmarked face: above the marked face for up, below the unmarked for down. */
-export function axisHeight(turn: Pick<Turn, 'angle' | 'insideRadius'>, thickness: number): number {
+function axisHeight(turn: Pick<Turn, 'angle' | 'insideRadius'>, thickness: number): number {
   return turn.angle > 0 ? thickness + turn.insideRadius : -turn.insideRadius;
 }
 

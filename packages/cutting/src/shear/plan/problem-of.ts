@@ -53,7 +53,7 @@ export function problemOf(blanks: readonly Blank[], rack: Rack, limits: ShearLim
 }
 
 /** Ways a blank may lie on a sheet: bit 1 as drawn, bit 2 turned; 0 where it cannot be cut from it. */
-export function waysOn(blank: Blank, sheet: StockSheet, { length }: ShearLimits): number {
+function waysOn(blank: Blank, sheet: StockSheet, { length }: ShearLimits): number {
   const room = usable(sheet);
   const fits = (w: number, h: number) =>
     w <= room.x + SAME &&
