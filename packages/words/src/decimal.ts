@@ -1,5 +1,5 @@
 import type { Say, Unit } from '@tinwright/core';
-import { sayIn } from '@tinwright/core/internal';
+import { plainNumber, sayIn } from '@tinwright/core/internal';
 import type { Language } from './language.js';
 
 const DECIMAL: Readonly<Record<Language, '.' | ','>> = { en: '.', de: ',' };
@@ -7,6 +7,10 @@ const DECIMAL: Readonly<Record<Language, '.' | ','>> = { en: '.', de: ',' };
 /** A text whose numbers have a point, with the decimal sign of a language. */
 export const inDecimal = (text: string, language: Language): string =>
   DECIMAL[language] === '.' ? text : text.replace(/(\d)\.(\d)/g, `$1${DECIMAL[language]}$2`);
+
+/** To a tenth, as a language writes it. */
+export const tenthOf = (value: number, language: Language): string =>
+  inDecimal(plainNumber(value, 1), language);
 
 /** Lengths in a unit as a language writes them. */
 export function sayOf(unit: Unit, language: Language): Say {

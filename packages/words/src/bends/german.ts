@@ -1,3 +1,4 @@
+import { inDecimal } from '../decimal.js';
 import type { BendWords, HandFacts } from './words.js';
 
 const list = (names: readonly string[]): string =>
@@ -193,7 +194,7 @@ export const BENDS_GERMAN: BendWords = {
     allTools: 'beliebig, auf der ganzen Linie',
     tools: (pieces, from, end, gap) =>
       `${pieces.join(' + ')}, von links, ab ${end === 'at' ? 'dem linken Ende' : `${from} ${end === 'inside' ? 'innerhalb' : 'außerhalb'} des linken Endes`} der Kantung${gap === null ? '' : `, ${gap} Abstand`}`,
-    force: (force) => `${force} kN`,
+    force: (force) => `${inDecimal(force, 'de')} kN`,
     hem: (kind, gap) =>
       kind === 'open'
         ? `offen, über einem Streifen von ${gap}`

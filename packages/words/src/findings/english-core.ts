@@ -103,7 +103,7 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
   },
   'drill-after-bending': {
     message: ({ value, limit }, t) =>
-      `holes of a joint of the part with itself might miss each other by ${t.size(value)} once it is bent, ${t.most(limit)} at most; those of the second sheet are marked, not cut`,
+      `holes of a joint of the part with itself might miss each other by ${t.size(value)} once it is bent, where ${t.most(limit)} is allowed; those of the second sheet are marked, not cut`,
     aim: () => 'drill them through the first sheet after bending, or bend test strips for a surer rule',
   },
   'fastener-lost': {

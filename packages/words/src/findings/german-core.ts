@@ -106,7 +106,7 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
   },
   'drill-after-bending': {
     message: ({ value, limit }, t) =>
-      `Löcher einer Verbindung des Teils mit sich selbst könnten sich nach dem Kanten um ${t.size(value)} verfehlen, höchstens ${t.most(limit)}; die des zweiten Blechs sind angerissen, nicht geschnitten`,
+      `Löcher einer Verbindung des Teils mit sich selbst könnten sich nach dem Kanten um ${t.size(value)} verfehlen, erlaubt sind ${t.most(limit)}; die des zweiten Blechs sind angerissen, nicht geschnitten`,
     aim: () =>
       'nach dem Kanten durch das erste Blech bohren oder Probestreifen biegen, damit die Regel sicherer wird',
   },

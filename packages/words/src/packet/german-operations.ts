@@ -193,7 +193,7 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
       ...(bent ? ['Zuerst die Winkel von Hand richten: die meisten Fehler sind Winkel.'] : []),
       sizes === null
         ? 'Das Prüfblatt ausfüllen.'
-        : `In ${unit === 'in' ? 'Zoll' : unit}: ${sizes.join(', ')}.`,
+        : `In ${unit === 'in' ? 'Zoll' : unit}: ${sizes.join('; ')}.`,
     ],
   }),
   measure: (part, { size, own, between, planned, follows, over }, unit) => ({

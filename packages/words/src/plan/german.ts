@@ -56,7 +56,7 @@ export const GERMAN: PlanWords = {
   rounding: (count, most, unit) =>
     `Vor dem Anfangen: Runden verschiebt ${count === 1 ? '1 Maß' : `${count} Maße`} um mehr als das, bis ${most} ${unit}; mit Stern unter „Gerundete Maße“.`,
   tolerance: (of, steps, unit) =>
-    `Anreißtoleranz ISO 2768-1 ${of}: ${steps.map(([limit, to]) => `±${limit} bis ${to}`).join(', ')} ${unit}.`,
+    `Anreißtoleranz ISO 2768-1 ${of}: ${steps.map(([limit, to]) => `±${limit} bis ${to}`).join('; ')} ${unit}.`,
   caution:
     'Vorsicht: Schnittkanten und Grate sind scharf: Handschuhe beim Tragen, nie an drehenden Werkzeugen; Augen schützen; Finger weg von Schere und Abkantbank. Anleitungen der Maschinen, Regeln von Schule oder Werkstatt und örtliche Vorschriften gelten; geschulte oder befugte Leute, wo sie verlangt sind. Keine Tragfähigkeit.',
   cautionShort:
@@ -97,7 +97,7 @@ export const GERMAN: PlanWords = {
     count: (all, [across, along]) =>
       `${all} insgesamt, gespiegelt ${[...(across ? ['links nach rechts'] : []), ...(along ? ['nah nach fern'] : [])].join(' und ')}`,
     points: (from, to) => `${from} nach ${to}`,
-    at: (places) => `bei ${places.join(', ')}`,
+    at: (places) => `bei ${places.join('; ')}`,
     hole: 'Loch',
     mirrored:
       'Längen entlang einer Linie zählen von der linken oder der nahen (unteren) Kante; ein Punkt ist links | nah.',

@@ -1,6 +1,6 @@
 import type { Say } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
 import type { Mend } from '@tinwright/shop';
+import { tenthOf } from '../decimal.js';
 
 /** Something that would make an impossible part possible, in words. */
 export function germanMend(mend: Mend, say: Say): string {
@@ -15,8 +15,8 @@ export function germanMend(mend: Mend, say: Say): string {
 }
 
 function amount({ unit, bound }: Mend, found: number, say: Say): string {
-  if (unit === 'deg') return `${plainNumber(found, 1)}°`;
-  if (unit === 'kN') return `${plainNumber(found, 1)} kN`;
+  if (unit === 'deg') return `${tenthOf(found, 'de')}°`;
+  if (unit === 'kN') return `${tenthOf(found, 'de')} kN`;
   return bound === 'most' ? say.most(found) : say.least(found);
 }
 

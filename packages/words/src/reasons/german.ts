@@ -1,6 +1,6 @@
 import type { Say } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
 import type { Reason } from '@tinwright/shop';
+import { tenthOf } from '../decimal.js';
 import { shortened, tenths } from './figures.js';
 
 const MACHINES: Readonly<Record<Reason['machine'], string>> = {
@@ -67,9 +67,9 @@ function limitWords(
   ];
   switch (code) {
     case 'angle':
-      return `${plainNumber(value, 1)}° einzustellen, mit ${MACHINES[machine]} gehen höchstens ${plainNumber(limit, 1)}°`;
+      return `${tenthOf(value, 'de')}° einzustellen, mit ${MACHINES[machine]} gehen höchstens ${tenthOf(limit, 'de')}°`;
     case 'force':
-      return `es braucht ${plainNumber(value, 1)} kN, die Presse hat ${plainNumber(limit, 1)} kN`;
+      return `es braucht ${tenthOf(value, 'de')} kN, die Presse hat ${tenthOf(limit, 'de')} kN`;
     case 'length':
       return `die Kante ist ${found} lang, mit ${MACHINES[machine]} gehen ${most}`;
     case 'capacity':
