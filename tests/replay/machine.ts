@@ -1,5 +1,5 @@
 // Machines as solids, drawn from the values of a shop file alone: x forward from the line, y along it, z up.
-import type { Brake, HandSeamer, Horns, Press, Shop, Vise } from '@tinwright/shop';
+import type { Brake, FormerBlock, HandSeamer, Horns, Press, Shop, Vise } from '@tinwright/shop';
 import type { ManifoldToplevel } from 'manifold-3d';
 import { piecesOf, type Ring } from './outline.js';
 import { type Move, raise, STAY, shift, type V3 } from './rigid.js';
@@ -277,7 +277,8 @@ export function jawTools(
   by:
     | { readonly vise: Vise; readonly side: 1 | -1 }
     | { readonly bench: Vise }
-    | { readonly seamer: HandSeamer },
+    | { readonly seamer: HandSeamer }
+    | { readonly former: FormerBlock },
   T: number,
   [y0, y1]: Span,
 ): readonly Tool[] {
@@ -288,6 +289,14 @@ export function jawTools(
       draw('jaws', box(-depth, T, -T, T + jaw), own),
       draw('jaws', box(-depth, -jaw, 0, 0), own),
       draw('handles', box(-depth - 200, -HANDLES, -depth, T + HANDLES), own),
+    ];
+  }
+  if ('former' in by) {
+    const { width, height } = by.former;
+    return [
+      draw('bench', box(-FAR, -FAR, 0, 0), [EVERYWHERE]),
+      draw('block', box(-width, T, -T, T + height), own),
+      draw('batten', box(-width, T + height, -T, T + height + 40), [EVERYWHERE]),
     ];
   }
   if ('bench' in by) {

@@ -164,7 +164,7 @@ function byHand(
   if (laid.length > 0) return laid;
   const standing = { ...all, set: Math.min(all.set, SQUARE) };
   const { line, stroke } = standing;
-  const { vise, handSeamer } = shop;
+  const { vise, handSeamer, formerBlock } = shop;
   const ends: Span = [Math.min(...line.spans.map((s) => s[0])), Math.max(...line.spans.map((s) => s[1]))];
   const back = (stroke.radius + stroke.thickness) * Math.tan(Math.min(stroke.angle, Math.PI / 2) / 2);
   const by = shift(-back + stroke.zone / 2, 0, 0);
@@ -174,6 +174,8 @@ function byHand(
   };
   if (step.clamp === 'seamer')
     return handSeamer === null ? ['there is no seamer'] : with_({ seamer: handSeamer });
+  if (step.clamp === 'former')
+    return formerBlock === null ? ['there is no block'] : with_({ former: formerBlock });
   if (vise === null) return ['there is no vise'];
   if (step.clamp === 'bench') return with_({ bench: vise });
   const both = ([1, -1] as const).map((side) => with_({ vise, side }));

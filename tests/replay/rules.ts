@@ -48,9 +48,10 @@ export function ruleFlaws(given: Shopped, step: WrittenStep, line: LineUp, state
       ...pressRules(shop, step, line, { wide, bends: bend.hem === undefined, thickness: T }),
       ...stopFlaws(given, step, line, state),
     ];
-  const gripper = step.clamp === 'seamer' ? shop.handSeamer : shop.vise;
+  const { vise, handSeamer, formerBlock } = shop;
+  const gripper = step.clamp === 'seamer' ? handSeamer : step.clamp === 'former' ? formerBlock : vise;
   if (gripper === null) return ['there is nothing to hold it with'];
-  const most = 'jaws' in gripper ? gripper.jaws : gripper.width;
+  const most = 'jaws' in gripper ? gripper.jaws : 'length' in gripper ? gripper.length : gripper.width;
   return [
     ...common,
     ...thick(gripper.capacity),

@@ -57,7 +57,8 @@ export const SHOPS: Readonly<Record<string, Shop>> = {
   both: { ...DEFAULT_SHOP, name: 'brake, press, vise', press: EXAMPLE_PRESS, handSeamer },
   bench: {
     ...DEFAULT_SHOP,
-    name: 'vise and seamer, and a straight jaw',
+    name: 'vise and seamer, a block, and a straight jaw',
+    formerBlock: { name: 'former block', length: 400, width: 40, height: 60, capacity },
     brake: { ...brake, fingers: [1000] },
     handSeamer,
   },

@@ -11,7 +11,7 @@ export interface WrittenStep {
   readonly machine: 'brake' | 'press' | 'vise' | 'hand';
   /** What the shop calls the machine. */
   readonly machineName: string | null;
-  readonly clamp: 'bench' | 'seamer' | null;
+  readonly clamp: 'bench' | 'seamer' | 'former' | null;
   readonly held: string;
   readonly faceUp: 'marked' | 'unmarked';
   readonly angle: number;

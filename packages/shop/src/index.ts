@@ -20,6 +20,7 @@ export type {
   Costs,
   Die,
   Finger,
+  FormerBlock,
   HandSeamer,
   Horns,
   Margin,

@@ -30,6 +30,7 @@ export function byHand(given: Asked, { action, line, state }: Question): Made | 
   const laid = action !== 'fold' || closes(given, folded, malletTools(given.bare, folded, SURE), '') !== null;
   const goes = grippers(given).some((g) => {
     if (span[1] - span[0] > g.most || !(laid || 'seamer' in g)) return false;
+    if (action === 'fold' && 'former' in g) return false;
     const tools = jawTools(given.bare, g, T, span).map((t) => off(t, T));
     const momentAt = (turn: number) => ({ tools, held: STAY, free: turnedOver(standing.stroke, turn) });
     return strokeFlaws(standing, by, momentAt).length === 0;
@@ -38,12 +39,14 @@ export function byHand(given: Asked, { action, line, state }: Question): Made | 
 }
 
 function grippers(given: Asked): readonly Gripper[] {
-  const { vise, handSeamer } = given.shop;
+  const { vise, handSeamer, formerBlock } = given.shop;
+  const block = formerBlock === null || !thick(given, formerBlock.capacity) ? null : formerBlock;
   const jaws = vise === null || !thick(given, vise.capacity) ? null : vise;
   const pliers = handSeamer === null || !thick(given, handSeamer.capacity) ? null : handSeamer;
   return [
     ...(jaws === null ? [] : ([1, -1] as const).map((side) => ({ vise: jaws, side, most: jaws.jaws }))),
     ...(jaws === null ? [] : [{ bench: jaws, most: jaws.jaws }]),
+    ...(block === null ? [] : [{ former: block, most: block.length }]),
     ...(pliers === null ? [] : [{ seamer: pliers, most: pliers.width }]),
   ];
 }

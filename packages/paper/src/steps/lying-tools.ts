@@ -23,7 +23,7 @@ export function toolsDrawn(scene: Scene): readonly DrawnSurface[] {
   const [from, to] = alongOf(scene);
   const pieces = mountedPieces(scene)?.flat() ?? [{ from, to }];
   const shown = (scene.machine?.before ?? []).filter((t) =>
-    ['fingers', 'punch', 'bar', 'jaw'].includes(t.name),
+    ['fingers', 'punch', 'bar', 'jaw', 'block'].includes(t.name),
   );
   return shown.flatMap((t): readonly DrawnSurface[] => {
     const section = low(t);

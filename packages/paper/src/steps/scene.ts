@@ -11,6 +11,7 @@ import { bentTo } from '@tinwright/shop/internal';
 import { cutOff } from './cut-off.js';
 import { type Cut, sectionAt } from './section.js';
 import { benchMachine } from './tools/bench-machine.js';
+import { formerMachine } from './tools/former-machine.js';
 import { leafMachine } from './tools/leaf-machine.js';
 import { pressMachine } from './tools/press-machine.js';
 import { seamerMachine } from './tools/seamer-machine.js';
@@ -115,6 +116,8 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
   if (vise === null) return null;
   const half = (Math.PI * (step.action === 'close' ? 90 : bentTo(step))) / 360;
   const top = (insideRadius + thickness) * Math.tan(half);
+  if (step.clamp === 'former' && shop.formerBlock !== null)
+    return formerMachine(shop.formerBlock, Math.max(thickness, top), thickness);
   if (step.clamp === 'bench')
     return benchMachine(vise, step, {
       thickness,

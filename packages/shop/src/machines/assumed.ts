@@ -1,7 +1,7 @@
 import { cite, type Source } from '@tinwright/core';
 import { isGroup } from '@tinwright/core/internal';
 import { DEFAULT_COSTS } from './costs.js';
-import type { Brake, Costs, HandSeamer, Margin, Press, Rates, Riveter, Vise } from './shop.js';
+import type { Brake, Costs, FormerBlock, HandSeamer, Margin, Press, Rates, Riveter, Vise } from './shop.js';
 
 /** What of a shop a file may leave out. */
 export interface Assumed {
@@ -9,6 +9,7 @@ export interface Assumed {
   readonly press: Pick<Press, 'ram' | 'bed' | 'backGauge' | 'gaps' | 'overbend'>;
   readonly vise: Pick<Vise, 'depth' | 'grip' | 'bar' | 'jaw' | 'bench'>;
   readonly handSeamer: Pick<HandSeamer, 'jaw'>;
+  readonly formerBlock: Pick<FormerBlock, 'width' | 'height'>;
   readonly riveter: Pick<Riveter, 'nose'>;
   readonly costs: Costs;
   readonly rates: Rates;
@@ -50,6 +51,7 @@ export const ASSUMED: Assumed = {
   },
   vise: { depth: 60, grip: 12, bar: 25, jaw: 35, bench: 120 },
   handSeamer: { jaw: 8 },
+  formerBlock: { width: 40, height: 60 },
   riveter: { nose: 20 },
   costs: DEFAULT_COSTS,
   rates: USUAL_RATES,

@@ -6,7 +6,10 @@ import type { Shop } from './shop.js';
 /** Metals that stand twice in the capacity of a machine. */
 export function capacityProblems(shop: Shop): readonly Problem[] {
   const machines = [
-    ...(['brake', 'vise', 'handSeamer', 'shear'] as const).map((m) => ({ path: [m], machine: shop[m] })),
+    ...(['brake', 'vise', 'handSeamer', 'formerBlock', 'shear'] as const).map((m) => ({
+      path: [m],
+      machine: shop[m],
+    })),
     ...shop.brakes.map((machine, i) => ({ path: ['brakes', i], machine })),
   ];
   return machines.flatMap(({ path, machine }) => {

@@ -19,6 +19,7 @@ export const DEFAULT_COSTS: Costs = frozen({
   swing: 10,
   hand: 60,
   seamer: 20,
+  former: 90,
   dress: 20,
   walk: 30,
 });

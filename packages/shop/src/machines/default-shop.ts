@@ -54,6 +54,7 @@ export const DEFAULT_SHOP: Shop = frozen({
     ],
   },
   handSeamer: null,
+  formerBlock: null,
   shear: {
     name: 'foot shear',
     length: 1000,

@@ -188,6 +188,15 @@ export function shopSchema(k: ParamKit): Gives<unknown> {
         capacity: capacity(k),
       }) as Gives<unknown>,
     ),
+    formerBlock: k.maybe(
+      strictGroup({
+        name: text(k),
+        length: k.size({ max: 2000 }),
+        width: k.or(k.size({ max: 500 }), ASSUMED.formerBlock.width),
+        height: k.or(k.size({ max: 500 }), ASSUMED.formerBlock.height),
+        capacity: capacity(k),
+      }) as Gives<unknown>,
+    ),
     shear: k.maybe(
       strictGroup({
         name: text(k),

@@ -158,6 +158,18 @@ export interface HandSeamer {
   readonly capacity: readonly Capacity[];
 }
 
+/** A block over which a box is closed on the bench, sawn to the line. mm */
+export interface FormerBlock {
+  readonly name: string;
+  /** Longest line it is made for. */
+  readonly length: number;
+  /** From its face back, on the sheet beside the line. */
+  readonly width: number;
+  /** Up to the batten across its top, which is as wide as anything. */
+  readonly height: number;
+  readonly capacity: readonly Capacity[];
+}
+
 /** A guillotine shear. mm */
 export interface Shear {
   readonly name: string;
@@ -221,6 +233,8 @@ export interface Costs {
   readonly hand: number;
   /** A flange bent with the hand seamer. */
   readonly seamer: number;
+  /** A bend over a former block, 100 mm long or shorter; longer ones in proportion. */
+  readonly former: number;
   /** An end that fingers or tools do not cover, dressed by hand. */
   readonly dress: number;
   /** To another machine. */
@@ -263,6 +277,7 @@ export interface Shop {
   readonly press: Press | null;
   readonly vise: Vise | null;
   readonly handSeamer: HandSeamer | null;
+  readonly formerBlock: FormerBlock | null;
   readonly shear: Shear | null;
   readonly spotWelder: SpotWelder | null;
   readonly riveter: Riveter | null;

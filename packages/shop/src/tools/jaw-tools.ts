@@ -1,4 +1,4 @@
-import type { HandSeamer, Vise } from '../machines/shop.js';
+import type { FormerBlock, HandSeamer, Vise } from '../machines/shop.js';
 import { type Convex, rectangle } from '../sweep/polygon.js';
 import { FLUSH } from './margin.js';
 
@@ -16,6 +16,8 @@ export interface JawTools {
   readonly clamps: number;
   /** What a bench takes beside the jaws, as wide as anything: either the one or the other. */
   readonly benches: readonly Convex[];
+  /** What is there whichever way the part is turned, as wide as anything. */
+  readonly fixed: readonly Convex[];
 }
 
 /** Degrees a hem is bent to over bars or in pliers; from there it is laid over. Common practice, no source. */
@@ -41,6 +43,7 @@ export function viseTools({ jaws, depth, grip, bar, jaw, bench }: Vise, thicknes
     width: jaws,
     clamps: 0,
     benches: [rectangle(-DEEP, -DEEP, -bench, -jaw), rectangle(-DEEP, T + jaw, -bench, DEEP)],
+    fixed: [],
   };
 }
 
@@ -52,6 +55,25 @@ export function benchTools({ jaws, grip, bar }: Vise, thickness: number): JawToo
     width: jaws,
     clamps: CLAMPS,
     benches: [rectangle(-DEEP, -DEEP, 0, -FLUSH)],
+    fixed: [],
+  };
+}
+
+const BATTEN = 40; // mm, of a batten across a block; judgement
+
+/**
+ * A block on the sheet inside a part, its face along the line at the edge of the bench; a batten across its top goes past both
+ * ends of the part, where it is clamped to the bench. Common practice, no source.
+ */
+export function formerTools({ length, width, height }: FormerBlock, thickness: number): JawTools {
+  const [face, top] = [-thickness - FLUSH, thickness + height];
+  return {
+    jaws: [rectangle(-width, thickness, face, top)],
+    depth: DEEP,
+    width: length,
+    clamps: 0,
+    benches: [rectangle(-DEEP, -DEEP, 0, -FLUSH)],
+    fixed: [rectangle(-width, top, face, top + BATTEN)],
   };
 }
 
@@ -63,6 +85,7 @@ export function seamerTools({ width, depth, jaw }: HandSeamer, thickness: number
     width,
     clamps: 0,
     benches: [],
+    fixed: [],
   };
 }
 

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 /** A shop as a file would give it. */
-const { assumed: _, stock: __, ...rest } = DEFAULT_SHOP;
+const { assumed: _, stock: __, formerBlock: _block, ...rest } = DEFAULT_SHOP;
 const SEAMER = {
   name: 'hand seamer',
   width: 90,

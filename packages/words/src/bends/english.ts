@@ -15,6 +15,8 @@ const vise = ({ held }: HandFacts) =>
   `Hang ${list(held)} between the folding bars, the line level with them, and clamp it.`;
 const bench = ({ held }: HandFacts) =>
   `Lay ${list(held)} on the bench with the line at its edge and clamp a bar down on it along the line.`;
+const block = ({ held }: HandFacts) =>
+  `Lay ${list(held)} on the bench with the line at its edge, set the former block on it inside the part, its face along the line, and hold it down with a batten across its top, clamped to the bench past both ends of the part.`;
 const over = ({ set }: HandFacts) =>
   `Bend the free side to ${set} with a mallet against a block of wood, a little at a time along the whole line.`;
 const seamer = ({ held, set }: HandFacts) =>
@@ -53,6 +55,7 @@ export const BENDS_ENGLISH: BendWords = {
         `${gauge(f)}, then press until the bend ${f.set === f.angle ? `measures ${f.angle} with the load off: it springs back` : `is ${f.set}: it springs back to ${f.angle} with the load off`}. ${RISES}`,
       vise: (f) => `${vise(f)} ${over(f)}`,
       bench: (f) => `${bench(f)} ${over(f)}`,
+      former: (f) => `${block(f)} ${over(f)}`,
       seamer,
       hand: over,
       none: null,
@@ -63,6 +66,7 @@ export const BENDS_ENGLISH: BendWords = {
       press: (f) => `${gauge(f)}, then press until the fold is ${f.set}. ${RISES} ${NEXT}`,
       vise: (f) => `${vise(f)} ${over(f)} ${laid(f)}`,
       bench: (f) => `${bench(f)} ${over(f)} ${laid(f)}`,
+      former: null,
       seamer: (f) =>
         `${seamer(f)} Open the seamer, set it over the fold and press that over to about ${f.angle}. ${NEXT}`,
       hand: (f) => `${over(f)} ${laid(f)}`,
@@ -81,6 +85,7 @@ export const BENDS_ENGLISH: BendWords = {
           f,
           'Lay the fold on the bench and close it with the mallet, a little at a time along the whole line.',
         ),
+      former: null,
       seamer: (f) =>
         closed(
           f,
@@ -93,7 +98,16 @@ export const BENDS_ENGLISH: BendWords = {
           'Squeeze the fold under the jaw, or dress it down with a mallet on the bench, from the middle outwards.',
         ),
     },
-    roll: { brake: wire, press: wire, vise: wire, bench: wire, seamer: wire, hand: wire, none: wire },
+    roll: {
+      brake: wire,
+      press: wire,
+      vise: wire,
+      bench: wire,
+      former: wire,
+      seamer: wire,
+      hand: wire,
+      none: wire,
+    },
   },
   putIn: {
     jaw: {
@@ -133,6 +147,7 @@ export const BENDS_ENGLISH: BendWords = {
     towards: 'towards you',
     upright: 'top end',
     bars: 'bars',
+    block: 'former block',
     sight: 'sight line',
     stop: 'rear stop',
     setBack: 'set-back',
@@ -169,6 +184,7 @@ export const BENDS_ENGLISH: BendWords = {
         ? 'on the bend line'
         : `${off} from the bend line, ${way === 'towards' ? 'towards' : 'away from'} ${panel}`,
     bars: (size) => `${size} long, as long as the bend`,
+    block: (size) => `${size} long, sawn to the bend`,
     punch: (name, hollow, horns) =>
       [
         name,

@@ -16,6 +16,8 @@ const vise = ({ held }: HandFacts) =>
   `${list(held)} zwischen die Biegeschienen hängen, Linie bündig mit ihnen, und klemmen.`;
 const bench = ({ held }: HandFacts) =>
   `${list(held)} auf die Werkbank legen, Linie an deren Kante, und eine Schiene entlang der Linie darauf klemmen.`;
+const block = ({ held }: HandFacts) =>
+  `${list(held)} auf die Werkbank legen, Linie an deren Kante, den Formklotz innen daraufstellen, seine Stirn an der Linie, und mit einer Leiste quer darüber niederhalten, die beiderseits des Teils an die Werkbank gespannt wird.`;
 const over = ({ set }: HandFacts) =>
   `Die freie Seite mit dem Holzhammer gegen einen Holzklotz auf ${set} biegen, nach und nach über die ganze Linie.`;
 const seamer = ({ held, set }: HandFacts) =>
@@ -55,6 +57,7 @@ export const BENDS_GERMAN: BendWords = {
         `${gauge(f)}, dann pressen, bis der Winkel ${f.set === f.angle ? `ohne Last gemessen ${f.angle} ist: er federt zurück` : `${f.set} ist: ohne Last federt er auf ${f.angle} zurück`}. ${RISES}`,
       vise: (f) => `${vise(f)} ${over(f)}`,
       bench: (f) => `${bench(f)} ${over(f)}`,
+      former: (f) => `${block(f)} ${over(f)}`,
       seamer,
       hand: over,
       none: null,
@@ -65,6 +68,7 @@ export const BENDS_GERMAN: BendWords = {
       press: (f) => `${gauge(f)}, dann pressen, bis der Winkel ${f.set} ist. ${RISES} ${NEXT}`,
       vise: (f) => `${vise(f)} ${over(f)} ${laid(f)}`,
       bench: (f) => `${bench(f)} ${over(f)} ${laid(f)}`,
+      former: null,
       seamer: (f) =>
         `${seamer(f)} Die Zange öffnen, über den Umschlag setzen und ihn auf etwa ${f.angle} umlegen. ${NEXT}`,
       hand: (f) => `${over(f)} ${laid(f)}`,
@@ -85,6 +89,7 @@ export const BENDS_GERMAN: BendWords = {
           f,
           'Den Umschlag auf der Werkbank mit dem Holzhammer schließen, nach und nach über die ganze Linie.',
         ),
+      former: null,
       seamer: (f) =>
         closed(
           f,
@@ -98,7 +103,16 @@ export const BENDS_GERMAN: BendWords = {
           'Den Umschlag unter der Oberwange zudrücken, oder auf der Werkbank mit dem Holzhammer zuschlagen, von der Mitte nach außen.',
         ),
     },
-    roll: { brake: wire, press: wire, vise: wire, bench: wire, seamer: wire, hand: wire, none: wire },
+    roll: {
+      brake: wire,
+      press: wire,
+      vise: wire,
+      bench: wire,
+      former: wire,
+      seamer: wire,
+      hand: wire,
+      none: wire,
+    },
   },
   putIn: {
     jaw: {
@@ -137,6 +151,7 @@ export const BENDS_GERMAN: BendWords = {
     towards: 'zum Körper',
     upright: 'oberes Ende',
     bars: 'Schienen',
+    block: 'Formklotz',
     sight: 'Anlegelinie',
     stop: 'Anschlag',
     setBack: 'Rückstand',
@@ -173,6 +188,7 @@ export const BENDS_GERMAN: BendWords = {
         ? 'auf der Biegelinie'
         : `${off} von der Biegelinie, ${way === 'towards' ? `zu ${panel} hin` : `von ${panel} weg`}`,
     bars: (size) => `${size} lang, so lang wie die Biegung`,
+    block: (size) => `${size} lang, auf die Biegung gesägt`,
     punch: (name, hollow, horns) =>
       [
         name,

@@ -35,6 +35,7 @@ function stepSettings(step: BendStep, words: BendWords, print: BendPrint): reado
     // with pliers one stands wherever they reach
     ...(clamp === 'seamer' ? [] : ([[upright === 'upright' ? 'upright' : 'towards', side]] as const)),
     ...(onBrake ? brakeSettings(step, words, print) : []),
+    ['block', clamp === 'former' ? v.block(print.size(step.length)) : null],
     ['bars', barred(step) ? v.bars(print.size(step.length)) : null],
     ['angle', angleText(step, words, print)],
     ...(machine === 'brake' ? ([['fingers', toolsText(step, words, print)]] as const) : []),

@@ -8,6 +8,7 @@ export type SettingName =
   | 'towards'
   | 'upright'
   | 'bars'
+  | 'block'
   | 'sight'
   | 'stop'
   | 'setBack'
@@ -68,6 +69,7 @@ export interface BendWords {
     readonly sight: (off: string | null, way: 'towards' | 'away', panel: string) => string;
     /** Bars as long as the line. */
     readonly bars: (size: string) => string;
+    readonly block: (size: string) => string;
     /** A punch by its name, where its hollow lies, and what stands at its ends. */
     readonly punch: (name: string, hollow: PressSetting['hollow'], horns: PressSetting['horns']) => string;
     /** A piece of a punch that is a horn. */

@@ -30,6 +30,8 @@ export const STEPS_ENGLISH: StepWords = frozen({
     bench: 'bench',
     mallet: 'mallet',
     jaw: 'jaw',
+    block: 'block',
+    batten: 'batten',
   },
   rolled: {
     wired: { stages: ['1 Turn the edge up', '2 Lay the wire in', '3 Close it'], core: 'wire' },

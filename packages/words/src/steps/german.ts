@@ -29,6 +29,8 @@ export const STEPS_GERMAN: StepWords = {
     bench: 'Werkbank',
     mallet: 'Holzhammer',
     jaw: 'Backe',
+    block: 'Klotz',
+    batten: 'Leiste',
   },
   rolled: {
     wired: { stages: ['1 Kante hochstellen', '2 Draht einlegen', '3 Zurollen'], core: 'Draht' },

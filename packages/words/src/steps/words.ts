@@ -15,7 +15,9 @@ export type DrawnTool =
   | 'table'
   | 'bench'
   | 'mallet'
-  | 'jaw';
+  | 'jaw'
+  | 'block'
+  | 'batten';
 
 /** How an edge is rolled: what each of three pictures shows, the scale told behind it. */
 export interface RolledWords {

@@ -14,7 +14,7 @@ import { sightLine } from './sight-line.js';
 import { handlingOf, strokeOf, towardsOf } from './stroke.js';
 import { isOpen, toolGroups } from './tool-groups.js';
 
-const CLAMPS = ['bench', 'seamer'] as const;
+const CLAMPS = ['bench', 'seamer', 'former'] as const;
 
 /** A move as the shop makes it: what is held, what is set, which line goes where; `before` is how it lay for the one before. */
 export function bendStep(
@@ -84,7 +84,10 @@ function toolsOf(
 
 /** What the shop calls what does a bend; null for bare hands. */
 function nameIn(shop: Shop, machine: BendStep['machine'], tooling: string): string | null {
-  if (machine === 'hand') return tooling === 'seamer' ? (shop.handSeamer?.name ?? null) : null;
+  if (machine === 'hand') {
+    const tool = tooling === 'seamer' ? shop.handSeamer : tooling === 'former' ? shop.formerBlock : null;
+    return tool?.name ?? null;
+  }
   return (brakeAt(shop, tooling) ?? shop[machine])?.name ?? null;
 }
 

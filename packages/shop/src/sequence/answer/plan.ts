@@ -37,10 +37,10 @@ export interface Handling {
 /** One stroke of a bend order as a machine does it. Lengths mm, angles degrees. */
 export interface BendStep extends BendStroke {
   readonly machine: Station['name'];
-  /** What the shop calls it, or its hand seamer; null for work with neither. */
+  /** What the shop calls it, or its hand tool; null for work with neither. */
   readonly machineName: string | null;
-  /** What holds the sheet where no machine does: a bar at the edge of the bench, or a hand seamer; null else. */
-  readonly clamp: 'bench' | 'seamer' | null;
+  /** What holds the sheet where no machine does: a bar at the edge of the bench, a hand seamer, or a block inside the part on the bench; null else. */
+  readonly clamp: 'bench' | 'seamer' | 'former' | null;
   /** Panel under the fingers, in the jaws, or at the gauge; the others turn. */
   readonly held: string;
   readonly heldSide: 'parent' | 'child';

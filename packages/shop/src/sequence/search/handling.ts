@@ -160,6 +160,7 @@ export function strokeCost(
   costs: Costs,
 ): number {
   if (id === 'seamer') return costs.seamer;
+  if (id === 'former') return costs.former * Math.max(1, length / BY_HAND);
   if (name === 'vise' || name === 'hand') return costs.hand * Math.max(1, length / BY_HAND);
   return action === 'close' ? costs.flatten : costs.bend;
 }

@@ -14,7 +14,7 @@ import { contactBook } from '../part/self-contact.js';
 import { brakeStation } from '../stations/brake-station.js';
 import { gaugeBook } from '../stations/gauge.js';
 import { handStation } from '../stations/hand-station.js';
-import { benchStation, seamerStation, viseStation } from '../stations/jaw-station.js';
+import { benchStation, formerStation, seamerStation, viseStation } from '../stations/jaw-station.js';
 import { type LeafBlank, leafWork } from '../stations/leaf-work.js';
 import { pressRack } from '../stations/press-rack.js';
 import type { Station } from '../stations/station.js';
@@ -119,6 +119,7 @@ function stationsOf(
           benchStation(work, lines, shop.vise, blank.material),
         ]),
     ...(shop.handSeamer === null ? [] : [seamerStation(work, lines, shop.handSeamer, blank.material)]),
+    ...(shop.formerBlock === null ? [] : [formerStation(work, lines, shop.formerBlock, blank.material)]),
     handStation(),
   ];
 }

@@ -1,10 +1,10 @@
 import type { Material } from '@tinwright/core';
 import { lazy, radians } from '@tinwright/core/internal';
 import { type Capacity, thicknessLimit } from '../../machines/capacity.js';
-import type { HandSeamer, Vise } from '../../machines/shop.js';
+import type { FormerBlock, HandSeamer, Vise } from '../../machines/shop.js';
 import { contactAngle } from '../../sweep/contact.js';
 import { type Convex, meet } from '../../sweep/polygon.js';
-import { benchTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
+import { benchTools, formerTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
 import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
 import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
 import { keptBy, sameMask } from '../part/mask.js';
@@ -26,6 +26,8 @@ interface Gripper {
   readonly capacity: readonly Capacity[];
   /** What the bench takes while a fold is laid over on it with a mallet; null where the pliers do that. */
   readonly mallet: readonly Convex[] | null;
+  /** True for what folds hems too. */
+  readonly folds: boolean;
 }
 
 /** Bends made by hand over the bars of a vise, a mallet bending the free side or the free side swinging. */
@@ -39,6 +41,7 @@ export const viseStation = (work: Work, lineAt: LineBook, vise: Vise, material: 
       tools: viseTools(vise, work.tree.thickness),
       capacity: vise.capacity,
       mallet: benchTools(vise, work.tree.thickness).benches,
+      folds: true,
     },
     material,
   );
@@ -50,7 +53,7 @@ export const benchStation = (work: Work, lineAt: LineBook, vise: Vise, material:
   return jawStation(
     work,
     lineAt,
-    { name: 'hand', id: 'bench', tools, capacity, mallet: tools.benches },
+    { name: 'hand', id: 'bench', tools, capacity, mallet: tools.benches, folds: true },
     material,
   );
 };
@@ -71,9 +74,27 @@ export const seamerStation = (
       tools: seamerTools(seamer, work.tree.thickness),
       capacity: seamer.capacity,
       mallet: null,
+      folds: true,
     },
     material,
   );
+
+/** A wall closed over a block at the edge of the bench, where walls at its ends leave bars no room. */
+export const formerStation = (
+  work: Work,
+  lineAt: LineBook,
+  block: FormerBlock,
+  material: Material,
+): Station => {
+  const tools = formerTools(block, work.tree.thickness);
+  const { capacity } = block;
+  return jawStation(
+    work,
+    lineAt,
+    { name: 'hand', id: 'former', tools, capacity, mallet: tools.benches, folds: false },
+    material,
+  );
+};
 
 /** Every side of every line in a pair of jaws: what stands beside the held sheet, and what the free side swings into. */
 function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Material): Station {
@@ -141,9 +162,10 @@ function jawLine(
     return flat || moves || corners.some((p) => p[2] > LOW || p[2] < -LOW);
   };
   /** A solid that runs into the bench whichever way the jaws are turned. */
-  const { benches } = gripper.tools;
+  const { benches, fixed } = gripper.tools;
   const reaches = ({ section }: LineSolid, moves: boolean) =>
-    benches.length > 0 && benches.every((b) => hitsBench(section, moves, b, { turn, slide }));
+    fixed.some((b) => hitsBench(section, moves, b, { turn, slide })) ||
+    (benches.length > 0 && benches.every((b) => hitsBench(section, moves, b, { turn, slide })));
   const bench = lazy(() =>
     benchOf<'jaws'>(
       work,
@@ -231,11 +253,16 @@ function judge(
 }
 
 /** The vise is turned so that what stands off does so away from the bench. */
-function onBench({ benches }: JawTools, standing: readonly StandingLump[], swing: Swing): Obstacle | null {
-  const blocked = benches.map(
-    (bench) =>
-      standing.find((s) => s.solids.some(({ section }) => hitsBench(section, s.moves, bench, swing))) ?? null,
-  );
+function onBench(
+  { benches, fixed }: JawTools,
+  standing: readonly StandingLump[],
+  swing: Swing,
+): Obstacle | null {
+  const hits = (tool: Convex) =>
+    standing.find((s) => s.solids.some(({ section }) => hitsBench(section, s.moves, tool, swing))) ?? null;
+  const always = fixed.map(hits).find((s) => s !== null);
+  if (always !== undefined) return { code: 'jaws', panel: always.lump.panel };
+  const blocked = benches.map(hits);
   const [first = null] = blocked;
   return first === null || blocked.includes(null) ? null : { code: 'jaws', panel: first.lump.panel };
 }
@@ -247,7 +274,7 @@ const hitsBench = (section: Convex, moves: boolean, bench: Convex, { turn, slide
 
 function limitsOf(
   { tree }: Work,
-  { id, tools, capacity }: Gripper,
+  { id, tools, capacity, folds }: Gripper,
   material: Material,
   { action, panels, angle }: LineStroke,
   frame: LineFrame,
@@ -255,6 +282,7 @@ function limitsOf(
   if (action === 'roll') return { code: 'angle', panel: panels[0] as number };
   const through = Math.abs(angle);
   if (action === 'bend' && through > MOST) return { code: 'angle', panel: -1, value: through, limit: MOST };
+  if (action === 'fold' && !folds) return { code: 'jaws', panel: panels[0] as number };
   // a fold is closed on the bench: the jaws take its wall no further than their depth
   if (action === 'close' && id !== 'bench') return { code: 'jaws', panel: panels[0] as number };
   const length = lineLength(frame);
