@@ -298,6 +298,10 @@ test('holes that are not round: slots turned with their part and square ones are
   const [a, b] = [first?.loop[0]?.at ?? [0, 0], first?.loop[1]?.at ?? [0, 0]];
   const turned = (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
   expect(turned).toBeCloseTo(150, 6); // 30 degrees seen from below, from above the other way round
+  const close = { ...caster, holes: { ...caster.holes, along: 8 } };
+  const crowded = planned(box([close], { parts, joints: [] }));
+  expect(crowded.parts[0]?.part.panels[0]?.cutouts).toHaveLength(2); // of each pair that would run into another, one
+  expect(crowded.findings.map((f) => f.code)).toContain('hole-crowded');
   const riveted = box([{ ...pull, by: 'blind-rivet' }], { parts, joints: [] });
   expect(problems(riveted).map((p) => p.message)).toEqual(['a blind-rivet goes through round holes']);
 });

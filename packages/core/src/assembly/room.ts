@@ -1,15 +1,16 @@
 import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
 import { COMPUTED } from '../errors/source.js';
+import { LEAST_METAL } from '../fold/draft/least.js';
 import type { Hole } from '../fold/draft/tree.js';
 import type { FormedPanel } from '../fold/formed/formed.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
+import { circleLoop, type Loop } from '../plane/loop.js';
+import { loopsNear } from '../plane/loops-near.js';
 import { distance } from '../plane/point.js';
 import type { Fastened } from './fasten.js';
 import { type FastenerEnd, SAME_PLACE } from './fastener.js';
 import type { Placed } from './types.js';
-
-const WEB = 0.5; // mm of metal left round a hole; common practice, no source
 
 /**
  * Fasteners with the holes there is room for: one that would run into another of its part's pattern, which all pieces
@@ -17,6 +18,7 @@ const WEB = 0.5; // mm of metal left round a hole; common practice, no source
  */
 export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[]): readonly Fastened[] {
   const cut = new Map<string, Hole[]>();
+  const shaped = new Map<string, Loop[]>();
   const partOf = ({ piece }: FastenerEnd) => (placed.find((p) => p.piece === piece) as Placed).part;
   const fits = (end: FastenerEnd, diameter: number): boolean => {
     const { name, formed } = partOf(end);
@@ -28,10 +30,23 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
     const room = Math.min(
       contains(loop, end.at) ? distanceToLoop(end.at, loop) : 0,
       ...others.map((h) => distance(h.at, end.at) - h.diameter / 2),
-      ...cutouts.map((c) => (contains(c, end.at) ? 0 : distanceToLoop(end.at, c))),
+      ...[...cutouts, ...(shaped.get(`${name}.${end.panel}`) ?? [])].map((c) =>
+        contains(c, end.at) ? 0 : distanceToLoop(end.at, c),
+      ),
     );
-    if (room < diameter / 2 + WEB) return false;
+    if (room < diameter / 2 + LEAST_METAL) return false;
     others.push({ at: end.at, diameter });
+    return true;
+  };
+  const opens = (end: FastenerEnd, opening: Loop): boolean => {
+    const { name, formed } = partOf(end);
+    const key = `${name}.${end.panel}`;
+    const { holes, cutouts } = formed.panels.find((p) => p.id === end.panel) as FormedPanel;
+    const own = shaped.get(key) ?? [];
+    if (own.some((o) => isSamePlace(o, opening))) return true;
+    const round = (cut.get(key) ?? holes).map((h) => circleLoop(h.at, h.diameter / 2));
+    if ([...round, ...cutouts, ...own].some((other) => loopsNear(opening, other, LEAST_METAL))) return false;
+    shaped.set(key, [...own, opening]);
     return true;
   };
   return fastened.map((joint) => {
@@ -39,6 +54,12 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
     const fasteners = joint.fasteners.map((f) => {
       const on = f.on.map((end, i) => {
         // of a part that is made, what was left uncut stays so
+        const { opening, ...marked } = end;
+        if (opening !== undefined) {
+          if (opens(end, opening)) return end;
+          crowded.push(partOf(end).name);
+          return marked;
+        }
         const wanted = joint.holes[i] ?? null;
         if (wanted === null || (end.hole !== null && fits(end, end.hole))) return end;
         crowded.push(partOf(end).name);
@@ -49,6 +70,9 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
     return { ...joint, fasteners, remarks: [...joint.remarks, ...crowdRemarks(crowded)] };
   });
 }
+
+const isSamePlace = ([a]: Loop, [b]: Loop): boolean =>
+  a !== undefined && b !== undefined && distance(a.at, b.at) < SAME_PLACE;
 
 /** Said of holes that are left uncut, by the part of each. */
 function crowdRemarks(parts: readonly string[]): readonly Remark[] {

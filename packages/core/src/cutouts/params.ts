@@ -1,5 +1,9 @@
 import { type Given, value as v, type Written } from '../schema/value.js';
 
+/** So many, evenly. */
+const repeated = (words: string) =>
+  v.maybe(v.group(words, { count: v.count('how many', 1, 200), pitch: v.size('from middle to middle') }));
+
 /** Where an opening stands, whatever its shape. */
 const place = {
   panel: v.name('panel it goes through'),
@@ -10,18 +14,8 @@ const place = {
     ),
   ),
   turn: v.or(v.angle('turned counter-clockwise, seen from the marked face', -360, 360), 0),
-  columns: v.maybe(
-    v.group('repeated side by side, the middle of all at its place', {
-      count: v.count('how many', 1, 200),
-      pitch: v.size('from middle to middle'),
-    }),
-  ),
-  rows: v.maybe(
-    v.group('repeated over each other', {
-      count: v.count('how many', 1, 200),
-      pitch: v.size('from middle to middle'),
-    }),
-  ),
+  columns: repeated('repeated side by side, the middle of all at its place'),
+  rows: repeated('repeated over each other'),
 };
 
 /** Openings of a part by their shapes. mm, degrees; x of a shape runs along x of its panel before it is turned. */

@@ -10,6 +10,7 @@ import {
   type Segment,
   segments,
 } from '../../plane/loop.js';
+import { loopsNear } from '../../plane/loops-near.js';
 import { nearPairs } from '../../plane/near-pairs.js';
 import { segmentDistance } from '../../plane/segment-distance.js';
 import { LEAST_METAL, reaches } from '../draft/least.js';
@@ -105,8 +106,6 @@ const inOrder = (a: Opening, b: Opening) => Number(a.by?.at(-1) ?? -1) - Number(
 
 /** Openings nearer to each other than a little metal, or in one another; told of the later one. */
 function together(openings: readonly Opening[]): readonly Refusal[] {
-  const cuts = openings.map(({ loop }) => segments(loop));
-  const boxes = cuts.map((list) => list.map((s) => boxOf(reach(s))));
   const told = new Set<string>(); // one opening of a row or field that meets another is enough
   return nearPairs(
     openings.map((o) => o.box),
@@ -116,15 +115,7 @@ function together(openings: readonly Opening[]): readonly Refusal[] {
     const by = b.by ?? a.by;
     const key = `${a.by?.join()} ${b.by?.join()}`;
     if (by === null || told.has(key)) return [];
-    const touches = nearPairs(boxes[i] as readonly Box[], LEAST_METAL, boxes[j]).some(
-      ([k, l]) =>
-        !reaches(
-          segmentDistance((cuts[i] as Segment[])[k] as Segment, (cuts[j] as Segment[])[l] as Segment),
-          LEAST_METAL,
-        ),
-    );
-    const start = (o: Opening) => (o.loop[0] as Loop[number]).at;
-    if (!touches && !contains(a.loop, start(b)) && !contains(b.loop, start(a))) return [];
+    if (!loopsNear(a.loop, b.loop, LEAST_METAL)) return [];
     told.add(key);
     const other =
       a.by === null || b.by === null
