@@ -1,5 +1,6 @@
 import type { Finding, PartPlan } from '@tinwright/core';
-import type { BendWork, JointWork, Operation, Shop } from '@tinwright/shop';
+import { RIVET_SIZES, type RivetSize } from '@tinwright/core/internal';
+import type { BendWork, HoleWork, JointWork, Operation, Shop } from '@tinwright/shop';
 import { type SettingName, tellBend } from '@tinwright/words';
 import { derivedWords, type JointFacts, type OperationText, parameterWords } from '@tinwright/words/internal';
 import { bendPrint } from '../bend-print.js';
@@ -48,7 +49,12 @@ export function stepWords(o: Operation, kit: PacketKit, about: OperationsAbout):
     case 'drill':
       return w.drill(
         o.part,
-        o.holes.map((h) => ({ ...h, diameter: dims.fine(h.diameter), purpose: purpose(h.purpose) })),
+        o.holes.map((h) => ({
+          ...h,
+          diameter: dims.fine(h.diameter),
+          purpose: purpose(h.purpose),
+          drill: dims.own(drillFor(h)),
+        })),
         unit,
       );
     case 'bend':
@@ -96,6 +102,14 @@ export function placeOf(
   return settings
     .filter((s) => s.name === 'towards' || s.name === 'upright')
     .map((s) => `${s.label[0]?.toUpperCase()}${s.label.slice(1)}: ${s.text}.`);
+}
+
+/** The drill that makers of rivets name for a hole; '' where the hole is told by its own size. */
+function drillFor({ purpose, diameter }: HoleWork): string {
+  if (purpose !== 'blind-rivet') return '';
+  const off = ({ hole: [least, most] }: RivetSize) => Math.abs((least + most) / 2 - diameter);
+  const [nearest] = RIVET_SIZES.toSorted((a, b) => off(a) - off(b));
+  return nearest === undefined || off(nearest) > 1e-6 ? '' : nearest.drill;
 }
 
 /** Sizes to measure on a part, in words. */

@@ -24,6 +24,14 @@ test('rivets: hole, drill and what they hold', () => {
   expect(text).toContain('NAVEDTRA 14251');
 });
 
+test('who drills a rivet hole reads the drill there is, beside the hole as a table cuts it', () => {
+  const rivets = plannedCarrier({ 'blind-rivet': { diameter: 3.2 } });
+  const told = (language: 'en' | 'de') =>
+    saidOn(sectionOf(pagesOf(rivets, { sections: ['operations'], language }), 'operations'));
+  expect(told('en')).toMatch(/Ø3\.35 mm for blind rivets, with a drill of 3\.3 mm[.:]/);
+  expect(told('de')).toMatch(/Ø3,35 mm \(Blindniet, Bohrer 3,3 mm\)[.:]/);
+});
+
 test('no strength is printed', () => {
   expect(said(CARRIER)).toContain('not what it carries. No load rating.');
 });

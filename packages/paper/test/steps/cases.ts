@@ -60,21 +60,17 @@ export const CASES: readonly Case[] = [
     }),
     { ...DEFAULT_SHOP, brake: null },
   ),
-  inShop(
-    'deep tray over a block',
-    planned({ family: 'open-box', length: 160, width: 120, height: 75 }),
-    {
-      ...DEFAULT_SHOP,
-      brake: null,
-      formerBlock: {
-        name: 'former block',
-        length: 200,
-        width: 40,
-        height: 90,
-        capacity: [{ material: 'mild-steel', thickness: 1.5 }],
-      },
+  inShop('deep tray over a block', planned({ family: 'open-box', length: 160, width: 120, height: 75 }), {
+    ...DEFAULT_SHOP,
+    brake: null,
+    formerBlock: {
+      name: 'former block',
+      length: 200,
+      width: 40,
+      height: 90,
+      capacity: [{ material: 'mild-steel', thickness: 1.5 }],
     },
-  ),
+  }),
   inShop(
     'wired pan',
     planned({

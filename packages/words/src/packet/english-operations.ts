@@ -172,10 +172,10 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   drill: (part, holes, unit) => ({
     title: `${part}: drill`,
     lines: [
-      ...holes.map(({ count, diameter, purpose, firstOnly }) =>
+      ...holes.map(({ count, diameter, purpose, drill, firstOnly }) =>
         firstOnly
-          ? `Ø${diameter} ${unit} for ${purpose}s: of the ${count} marked, drill only one in each row, the nearest to its middle, of two either. The others are drilled through the other part once both are clamped together.`
-          : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` for ${purpose}s`}.`,
+          ? `Ø${diameter} ${unit} for ${purpose}s${drill === '' ? '' : `, with a drill of ${drill}`}: of the ${count} marked, drill only one in each row, the nearest to its middle, of two either. The others are drilled through the other part once both are clamped together.`
+          : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` for ${purpose}s`}${drill === '' ? '' : `, with a drill of ${drill}`}.`,
       ),
       'Centre-punch, clamp the sheet on a block of wood, drill small first, then to size. A large hole is better punched, sawn or cut with a hole saw. Deburr both faces.',
     ],

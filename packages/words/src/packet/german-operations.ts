@@ -172,10 +172,10 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   drill: (part, holes, unit) => ({
     title: `${part}: bohren`,
     lines: [
-      ...holes.map(({ count, diameter, purpose, firstOnly }) =>
+      ...holes.map(({ count, diameter, purpose, drill, firstOnly }) =>
         firstOnly
-          ? `Ø${diameter} ${unit} (${purpose}): von den ${count} angerissenen nur eines je Reihe bohren, das mittlere, von zweien eines. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
-          : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` (${purpose})`}.`,
+          ? `Ø${diameter} ${unit} (${purpose}${drill === '' ? '' : `, Bohrer ${drill}`}): von den ${count} angerissenen nur eines je Reihe bohren, das mittlere, von zweien eines. Die anderen werden durch das andere Teil gebohrt, wenn beide geklemmt sind.`
+          : `${count} × Ø${diameter} ${unit}${purpose === '' ? '' : ` (${purpose}${drill === '' ? '' : `, Bohrer ${drill}`})`}.`,
       ),
       'Körnen, das Blech auf einem Holzklotz festspannen, erst klein, dann fertig bohren. Ein großes Loch besser lochen, sägen oder mit der Lochsäge schneiden. Beide Seiten entgraten.',
     ],

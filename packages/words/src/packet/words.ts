@@ -182,6 +182,8 @@ export interface PacketWords {
         readonly count: number;
         readonly diameter: string;
         readonly purpose: string;
+        /** The drill to take where it is another size; '' where not. */
+        readonly drill: string;
         readonly firstOnly: boolean;
       }[],
       unit: string,
