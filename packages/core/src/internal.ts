@@ -95,7 +95,7 @@ export { nearPairs } from './plane/near-pairs.js';
 export { distance } from './plane/point.js';
 export { segmentDistance } from './plane/segment-distance.js';
 export { flattened, keyholeLoop, placeLoop, roundedRectangle, roundOf, slotLoop } from './plane/shapes.js';
-export { LONGEST } from './schema/kit.js';
+export { LONGEST, MOST_CORNERS } from './schema/kit.js';
 export { problemsOf, withWords } from './schema/problems.js';
 export {
   rackShape,

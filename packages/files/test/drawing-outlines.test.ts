@@ -255,3 +255,28 @@ describe('a drawing that means harm is refused', () => {
     expect(await refusal(() => drawingOutlines(name, text))).toContain(says);
   });
 });
+
+describe('a drawing of endless lines is answered at once', () => {
+  const path = (points: readonly (readonly [number, number])[]) =>
+    svg(`<path d="M${points.map((p) => p.join(' ')).join('L')}z"/>`);
+
+  test('20,000 lines across each other: the first crossing', async () => {
+    const wild = Array.from({ length: 20_000 }, (_, i) => [(i * 7919) % 389, (i * 104_729) % 197] as const);
+    const loops = await drawingOutlines('a.svg', path(wild));
+    expect(await refusal(() => cut(loops))).toMatch(/lines cross/);
+  });
+
+  test('a comb of long slanting teeth that nothing but every pair of them could tell apart', async () => {
+    const teeth = Array.from({ length: 1500 }, (_, i) => [
+      [i * 0.1, 0],
+      [i * 0.1 + 150.03, 190],
+    ]).flat() as [number, number][];
+    const loops = await drawingOutlines('a.svg', path([...teeth, [160, -5], [0, -5]]));
+    expect(await refusal(() => cut(loops))).toMatch(/too often to be looked through.*fewer or shorter lines/);
+  });
+
+  test('more corners than an opening may have: not drawn further', async () => {
+    const dots = '<circle cx="100" cy="100" r="90"/>'.repeat(4000);
+    expect(await refusal(() => drawingOutlines('a.svg', svg(dots)))).toMatch(/more than 200000 corners/);
+  });
+});

@@ -13,7 +13,7 @@ import {
   tidy,
 } from '../plane/loop.js';
 import { meetings } from '../plane/meet.js';
-import { nearPairs } from '../plane/near-pairs.js';
+import { eachNearPair } from '../plane/near-pairs.js';
 import { distance, type Point, SAME } from '../plane/point.js';
 
 /** A corner of an outline of one's own: x, y and, for an arc to the next corner, its bulge. mm */
@@ -67,22 +67,20 @@ interface Cut {
   readonly loop: number;
 }
 
+/** Of lines that come near each other: 1,400 long slanting ones side by side have as many, a usual drawing a few a corner. */
+const MOST_PAIRS = 1_000_000;
+
 function crossings(loops: readonly Loop[]): void {
   const cuts = loops.flatMap((loop, i) =>
     segments(loop).map((segment): Cut => ({ segment, box: boxOf(reach(segment)), loop: i })),
   );
-  const pairs = nearPairs(
-    cuts.map((c) => c.box),
-    SAME,
-  );
-  for (const [i, j] of pairs) {
+  let looked = 0;
+  const boxes = cuts.map((c) => c.box);
+  eachNearPair(boxes, SAME, (i, j) => {
+    looked += 1;
+    if (looked > MOST_PAIRS) dense();
     const [a, b] = [cuts[i] as Cut, cuts[j] as Cut];
-    const shared = [a.segment.from, a.segment.to].filter(
-      (p) => a.loop === b.loop && (distance(p, b.segment.from) < SAME || distance(p, b.segment.to) < SAME),
-    );
-    if (shared.length > 0 && Math.min(segmentLength(a.segment), segmentLength(b.segment)) < 10 * SAME)
-      continue;
-    const at = meetings(a.segment, b.segment).find((p) => shared.every((q) => distance(p, q) > 1e-5));
+    const at = crossing(a, b);
     if (at !== undefined)
       fail(
         'outline-crosses',
@@ -90,19 +88,37 @@ function crossings(loops: readonly Loop[]): void {
         (say) => `lines cross ${say.size(at[0])}, ${say.size(at[1])} from the middle of the drawing`,
         'Draw outlines that do not cross themselves or each other',
       );
-  }
+  });
+}
+
+const dense = (): never =>
+  fail(
+    'outline-dense',
+    ['loops'],
+    'long lines lie over each other too often to be looked through',
+    'Draw it with fewer or shorter lines',
+  );
+
+/** Where two segments meet that are not one after the other. */
+function crossing(a: Cut, b: Cut): Point | undefined {
+  const shared = [a.segment.from, a.segment.to].filter(
+    (p) => a.loop === b.loop && (distance(p, b.segment.from) < SAME || distance(p, b.segment.to) < SAME),
+  );
+  if (shared.length > 0 && Math.min(segmentLength(a.segment), segmentLength(b.segment)) < 10 * SAME)
+    return undefined;
+  return meetings(a.segment, b.segment).find((p) => shared.every((q) => distance(p, q) > 1e-5));
 }
 
 function islands(loops: readonly Loop[]): void {
   const start = (l: Loop) => (l[0] as Loop[number]).at;
-  for (const [i, j] of nearPairs(loops.map(loopBox), 0)) {
+  eachNearPair(loops.map(loopBox), 0, (i, j) => {
     const [a, b] = [loops[i] as Loop, loops[j] as Loop];
-    if (!contains(a, start(b)) && !contains(b, start(a))) continue;
+    if (!contains(a, start(b)) && !contains(b, start(a))) return;
     fail(
       'outline-island',
       ['loops', j],
       `outline ${j + 1} lies in or round outline ${i + 1}: what is between them would fall out`,
       'Join them by bridges, or leave one of them out',
     );
-  }
+  });
 }

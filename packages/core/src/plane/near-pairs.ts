@@ -9,22 +9,32 @@ export function nearPairs(
   reach: number,
   others: readonly Box[] = boxes,
 ): readonly (readonly [number, number])[] {
-  if (boxes.length === 0 || others.length === 0) return [];
+  const pairs: (readonly [number, number])[] = [];
+  eachNearPair(boxes, reach, (i, j) => void pairs.push([i, j]), others);
+  return pairs.sort((p, q) => p[0] - q[0] || p[1] - q[1]);
+}
+
+/** The same one by one as the sweep meets them, none kept: boxes that all lie near each other make n² pairs. */
+export function eachNearPair(
+  boxes: readonly Box[],
+  reach: number,
+  visit: (first: number, second: number) => void,
+  others: readonly Box[] = boxes,
+): void {
+  if (boxes.length === 0 || others.length === 0) return;
   const axis = longAxis(others);
   const own = boxes.map((box, i) => ({ box, i, of: boxes }));
   const all = others === boxes ? own : [...own, ...others.map((box, i) => ({ box, i, of: others }))];
   all.sort((a, b) => a.box.min[axis] - b.box.min[axis]);
-  const pairs: (readonly [number, number])[] = [];
   all.forEach((a, k) => {
     for (let j = k + 1; j < all.length; j++) {
       const b = all[j] as (typeof all)[number];
       if (b.box.min[axis] > a.box.max[axis] + 2 * reach) return; // so are all that follow
       if (a.of === b.of && others !== boxes) continue;
       const [first, second] = (others === boxes ? a.i < b.i : a.of === boxes) ? [a, b] : [b, a];
-      if (near(first.box, second.box, reach)) pairs.push([first.i, second.i]);
+      if (near(first.box, second.box, reach)) visit(first.i, second.i);
     }
   });
-  return pairs.sort((p, q) => p[0] - q[0] || p[1] - q[1]);
 }
 
 function longAxis(boxes: readonly Box[]): 0 | 1 {
@@ -34,6 +44,6 @@ function longAxis(boxes: readonly Box[]): 0 | 1 {
 
 const near = (a: Box, b: Box, reach: number): boolean =>
   a.min[0] - reach <= b.max[0] &&
-  b.min[0] <= a.max[0] + reach &&
+  b.min[0] - reach <= a.max[0] &&
   a.min[1] - reach <= b.max[1] &&
-  b.min[1] <= a.max[1] + reach;
+  b.min[1] - reach <= a.max[1];

@@ -114,7 +114,8 @@ function listOf<T>(schema: Gives<T>, least: number, most: number): Gives<readonl
 }
 
 const MOST_OUTLINES = 2000;
-const MOST_CORNERS = 200_000; // of all together
+/** Most corners of the outlines of an opening, all together. */
+export const MOST_CORNERS = 200_000;
 
 function outlinesSchema(): Gives<readonly (readonly (readonly number[])[])[]> {
   const error = (issue: { input: unknown }) =>

@@ -1,6 +1,6 @@
 /// <reference path="./svg-parser.d.ts" />
 import { MM_PER_INCH, type Point } from '@tinwright/core';
-import { fail } from '@tinwright/core/internal';
+import { fail, MOST_CORNERS } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import svgpath from 'svgpath';
 import { chained, near, type ReadOutline, type ReadStroke } from './chains.js';
@@ -34,7 +34,20 @@ export function svgOutlines(text: string, perUnit: number | null): readonly Read
       'the drawing says no unit',
       'Give unit: mm or in beside it, or its width in mm with a viewBox',
     );
-  const lines = pathsOf(svg, '', 0).flatMap((path) => linesOf(strokesOf(path, mm)));
+  const lines: (readonly ReadStroke[])[] = [];
+  let strokes = 0;
+  for (const path of pathsOf(svg, '', 0)) {
+    const drawn = strokesOf(path, mm);
+    strokes += drawn.length;
+    if (strokes > MOST_CORNERS)
+      return fail(
+        'drawing-large',
+        [],
+        `the drawing holds more than ${MOST_CORNERS} corners`,
+        'Draw the outlines to be cut alone, and with fewer corners',
+      );
+    lines.push(...linesOf(drawn));
+  }
   // what is drawn closed is an outline of its own, though another touches it; the rest is joined across elements
   const [closed, open] = [lines.filter(isClosed), lines.filter((l) => !isClosed(l))];
   return [...closed.flatMap(chained), ...chained(open.flat())];
@@ -75,20 +88,18 @@ function unitOf({ properties = {} }: ElementNode): number | null {
   return (Number(size) * (MM[unit] as number)) / wide;
 }
 
-/** Path data with the transforms round it applied. */
-function pathsOf(node: ElementNode, around: string, depth: number): readonly Path[] {
+/** Path data with the transforms round it applied, one path after the other. */
+function* pathsOf(node: ElementNode, around: string, depth: number): Generator<Path, void> {
   if (depth > DEEPEST)
     return fail('drawing-deep', [], 'the drawing is nested too deeply', 'Save it as plain SVG');
   const { tagName = '', properties = {} } = node;
   if (['defs', 'clipPath', 'mask', 'symbol', 'text', 'title', 'desc', 'metadata', 'style'].includes(tagName))
-    return [];
+    return;
   const transform = `${around} ${properties.transform ?? ''}`.trim();
   const d = dataOf(tagName, properties);
-  const own = d === null ? [] : [svgpath(d).transform(transform)];
-  const inner = node.children.flatMap((c) =>
-    typeof c === 'object' && c.type === 'element' ? pathsOf(c, transform, depth + 1) : [],
-  );
-  return [...own, ...inner];
+  if (d !== null) yield svgpath(d).transform(transform);
+  for (const c of node.children)
+    if (typeof c === 'object' && c.type === 'element') yield* pathsOf(c, transform, depth + 1);
 }
 
 function dataOf(tag: string, p: NonNullable<ElementNode['properties']>): string | null {
