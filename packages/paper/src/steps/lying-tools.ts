@@ -35,10 +35,12 @@ export function toolsDrawn(scene: Scene): readonly DrawnSurface[] {
   });
 }
 
-/** Where tools stand that are not in pieces: past both ends of the line; pliers in its middle. */
+/** Where tools stand that are not in pieces: past both ends of the line, a block as long as it; pliers in its middle. */
 function alongOf({ state: { lines }, step, shop }: Scene): readonly [number, number] {
   const [a, b] = [Math.min(...lines.map((l) => l[0])), Math.max(...lines.map((l) => l[1]))];
-  const half = step.clamp === 'seamer' ? (shop.handSeamer?.width ?? 0) / 2 : (b - a) / 2 + PAST;
+  // a block stands between walls at the ends of the line
+  const past = step.clamp === 'former' ? 0 : PAST;
+  const half = step.clamp === 'seamer' ? (shop.handSeamer?.width ?? 0) / 2 : (b - a) / 2 + past;
   return [(a + b) / 2 - half, (a + b) / 2 + half];
 }
 
