@@ -31,6 +31,20 @@ const leaf = (more: Partial<Brake> = {}): Shop => ({
 const school: Shop = { ...DEFAULT_SHOP, vise: null };
 const hands: Shop = { ...DEFAULT_SHOP, brake: null };
 const press: Shop = { ...DEFAULT_SHOP, brake: null, vise: null, press: EXAMPLE_PRESS };
+const narrow: Shop = {
+  ...press,
+  press: { ...EXAMPLE_PRESS, dies: EXAMPLE_PRESS.dies.filter((d) => d.opening === 6) },
+};
+const block: Shop = {
+  ...hands,
+  formerBlock: {
+    name: 'former block',
+    length: 300,
+    width: 40,
+    height: 100,
+    capacity: [{ material: 'mild-steel', thickness: 1.5 }],
+  },
+};
 const straight: Shop = {
   ...press,
   press: { ...EXAMPLE_PRESS, punches: EXAMPLE_PRESS.punches.filter((p) => p.name === 'straight') },
@@ -77,6 +91,38 @@ export const KNOWN: readonly Known[] = [
     shop: press,
     goes: false,
   },
+  {
+    name: 'Z, legs of 70 on a step of 20, a bed 30 to either side under a die of 60: what hangs down meets it',
+    part: strip([70, 20, 70], [90, -90]),
+    shop: press,
+    goes: false,
+  },
+  {
+    name: 'Z, legs of 70 on a step of 20, a bed 12 to either side',
+    part: strip([70, 20, 70], [90, -90]),
+    shop: { ...press, press: { ...EXAMPLE_PRESS, bed: { half: 12 } } },
+    goes: true,
+  },
+  {
+    name: 'over a V of 6, 1.5 thick: four thicknesses',
+    part: { ...strip([40, 60], [90]), stock: { material: 'mild-steel', thickness: 1.5 } },
+    shop: narrow,
+    goes: true,
+  },
+  {
+    name: 'over a V of 6, 1.6 thick: less than four',
+    part: { ...strip([40, 60], [90]), stock: { material: 'mild-steel', thickness: 1.6 } },
+    shop: narrow,
+    goes: false,
+  },
+  {
+    name: 'a press that has the force over a V of 12 only, the third of its dies by radius',
+    part: strip([40, 60], [90], 400),
+    shop: { ...press, press: { ...EXAMPLE_PRESS, force: 21 } },
+    goes: true,
+  },
+  { name: 'tray 80 deep by hand: bars do not reach', part: box(200, 150, 80), shop: hands, goes: false },
+  { name: 'tray 80 deep by hand, over a block', part: box(200, 150, 80), shop: block, goes: true },
   { name: 'Z with a step of 14', part: strip([40, 14, 40], [90, -90]), shop: press, goes: true },
   {
     name: 'box with returns of 8: 8 stay bare',
