@@ -2,7 +2,7 @@ import { keptBy, type Mask, stepsOf, union, without } from '../part/mask.js';
 import { bestTours } from './best-tours.js';
 import { byAxes } from './by-axes.js';
 import { changesOf, type Lies } from './changes.js';
-import { type GaugingDue, gaugingDue, gaugingStep, hasStop, unspared } from './gauging.js';
+import { type GaugingDue, gaugingDue, gaugingStep } from './gauging.js';
 import type { BoundInput, ByLying } from './handled.js';
 import type { Ahead } from './precedence.js';
 import { waysFor } from './strokes.js';
@@ -53,21 +53,15 @@ export function boundOf(input: BoundInput): Bound {
   };
 }
 
-/** What setting stops takes for the steps left. */
+/** What setting stops and lines takes for the steps left. */
 function gaugingFor({ work, ways, costs }: BoundInput): (done: Mask, ahead: Ahead | null) => GaugingDue {
-  const lists = work.steps.map((s) => waysFor(ways, s.index));
-  const needs = lists.map((list) => gaugingStep(unspared(list, costs), costs));
-  if (lists.every((list) => list.every((w) => !hasStop(w)))) return () => () => 0;
+  const needs = work.steps.map((s) => gaugingStep(waysFor(ways, s.index), costs));
   return (done, ahead) => {
     const left = stepsOf(without(work.all, done));
     if (ahead === null) return gaugingDue(left.flatMap((s) => needs[s]?.(done) ?? []));
-    const paired = new Set(ahead.rivals.flatMap((r) => r.steps));
     const own = left.flatMap((s) => {
       const open = (ahead.open[s] ?? []).map((c) => c.way);
-      // of rivals the strokes may count a way that takes longer already
-      return (
-        gaugingStep(paired.has(s) ? open : unspared(open, costs), costs)(union(done, ahead.before(s))) ?? []
-      );
+      return gaugingStep(open, costs)(union(done, ahead.before(s))) ?? [];
     });
     return gaugingDue(own);
   };

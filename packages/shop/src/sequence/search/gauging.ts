@@ -16,15 +16,19 @@ export interface GaugingStep {
 }
 
 /**
- * What a step needs in a state by its ways; null where it may cost nothing. An edge that a stop touches is gone for good
- * once what it lies on is bent.
+ * What a step needs in a state by its ways; null for nothing. An edge that a stop touches is gone for good once what it lies
+ * on is bent. A line is shared among the steps that a stroke does; a way that needs neither stop nor line counts what a
+ * bound takes off it.
  */
-export function gaugingStep(
-  ways: readonly Way[],
-  { gauge, line }: Costs,
-): (done: Mask) => GaugingStep | null {
-  if (ways.length === 0 || !ways.every(hasStop)) return () => null;
-  const stops = ways.map((w) => w.gauging as Gauging);
+export function gaugingStep(ways: readonly Way[], costs: Costs): (done: Mask) => GaugingStep | null {
+  const spared = ways.filter((w) => w.gauging === null).map((w) => (w.seconds - w.bare) / stepsOf(w));
+  const most = Math.min(...spared);
+  if (ways.length === 0 || most === 0) return () => null;
+  const own = ways.filter((w) => w.gauging !== null);
+  if (own.length === 0) return () => ({ settings: 0n, count: 0, seconds: most });
+  const line = Math.min(most, costs.line / Math.max(...own.map(stepsOf)));
+  const gauge = Math.min(most, costs.gauge);
+  const stops = own.map((w) => w.gauging as Gauging);
   const hangsOn = stops.flatMap((s) => s.edges).reduce((all, e) => union(all, union(e.bent, e.flat)), NONE);
   const need = (done: Mask): GaugingStep => {
     let settings = 0n;
@@ -44,17 +48,18 @@ export function gaugingStep(
   return keptBy(hangsOn, need, MOST_KEPT);
 }
 
+const stepsOf = ({ operation }: Way): number => operation.steps.length;
+
 const MOST_KEPT = 64; // states of a step
 
-/** Bits of what may be set after a way in a state, and the least seconds that takes on top of the way; no body is asked. */
+/** Bits of what may be set after a way in a state, and the least seconds that takes; no body is asked. */
 export function gaugedNext(
   { gauging }: Way,
   done: Mask,
   on: bigint,
   { gauge, line }: Costs,
 ): { readonly on: bigint; readonly seconds: number } {
-  // a way that always goes by its line counts that
-  if (gauging === null || gauging.edges.length === 0) return { on, seconds: 0 };
+  if (gauging === null) return { on, seconds: 0 };
   let settings = 0n;
   for (const edge of gauging.edges) {
     if (!isThere(edge, done)) continue;
@@ -69,10 +74,6 @@ export function gaugedNext(
   const free = on === 0n && line < gauge;
   return { on: free ? 0n : on | settings, seconds: Math.min(set, line) };
 }
-
-/** Ways but those without a stop that take longer than another one with it set, the part lying the same way. */
-export const unspared = (ways: readonly Way[], costs: Costs): readonly Way[] =>
-  ways.filter((w) => !isSparedBy(w, ways, costs));
 
 /**
  * What bringing lines to their places takes on top of the strokes, whatever the order: steps of which no two have a setting
@@ -103,24 +104,6 @@ function packed(steps: readonly GaugingStep[], on: bigint): number {
   // the first setting costs nothing
   return on === 0n ? sum - most : sum;
 }
-
-/** True for a way without a stop that takes as long as another with stop or line, the part lying the same way. */
-const isSparedBy = (way: Way, ways: readonly Way[], { gauge, line, slide }: Costs): boolean =>
-  !hasStop(way) &&
-  ways.some(
-    (w) =>
-      hasStop(w) &&
-      w.heading === way.heading &&
-      w.faceUp === way.faceUp &&
-      shared(w, slide) + Math.max(gauge, line) <= shared(way, slide),
-  );
-
-/** True for a way that a stop may be set for. */
-export const hasStop = ({ gauging }: Way): boolean => gauging !== null && gauging.edges.length > 0;
-
-/** Seconds of a way with the way to it, for each of its steps. */
-const shared = ({ seconds, operation }: Way, slide: number): number =>
-  (seconds + slide) / operation.steps.length;
 
 function count(bits: bigint): number {
   let found = 0;

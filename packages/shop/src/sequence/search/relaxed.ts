@@ -1,5 +1,4 @@
 import type { Mounting, Station } from '../stations/station.js';
-import { hasStop } from './gauging.js';
 import { otherStations } from './other-stations.js';
 import {
   type BendProblem,
@@ -17,14 +16,13 @@ import {
  * cheapest one of this, which asks for no geometry (a relaxed problem as a bound: Pearl 1984).
  */
 export function relaxed(problem: BendProblem): BendProblem {
-  const easier = otherStations(problem, certainOnly);
-  const { gauges } = problem;
+  const easier = { ...otherStations(problem, certainOnly), contact: () => null };
+  if (!problem.ways.flat().some((w) => (w.gauging?.edges.length ?? 0) > 0)) return easier;
+  // where there are stops they cost nothing, nor do lines
   return {
     ...easier,
-    contact: () => null,
-    // a stop is set for nothing
-    ways: easier.ways.map((list) => list.map((w) => (hasStop(w) ? { ...w, gauging: null } : w))),
-    gauges: { ...gauges, at: (line) => (gauges.ever(line)?.edges.length === 0 ? 'line' : null) },
+    ways: easier.ways.map((list) => list.map((w) => ({ ...w, gauging: null }))),
+    gauges: { ...problem.gauges, at: () => null },
   };
 }
 

@@ -20,7 +20,7 @@ export function byLie(
   const seconds = new Array<number>(count).fill(Infinity);
   for (const way of ways) {
     const lie = lieOf(way);
-    seconds[lie] = Math.min(seconds[lie] as number, (way.seconds + slide) / way.operation.steps.length);
+    seconds[lie] = Math.min(seconds[lie] as number, (way.bare + slide) / way.operation.steps.length);
   }
   return seconds;
 }

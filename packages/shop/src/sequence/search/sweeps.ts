@@ -4,6 +4,7 @@ import { sameMask, stepsOf } from '../part/mask.js';
 import { isOpen, type LineStroke } from '../part/operations.js';
 import { axesOf } from './axes.js';
 import { backwards, cheapestStep } from './backwards.js';
+import { byStops } from './by-stops.js';
 import { type BendProblem, type FoundMoves, type Node, pathTo, START } from './states.js';
 
 /** Which of two operations comes first. */
@@ -13,7 +14,8 @@ export type SweepOrder = (a: LineStroke, b: LineStroke) => number;
  * Orders a setter tries first: round the part, one side up and then the other, what lies the same way from the outside inwards; from one end of the part
  * to the other, from the outside inwards, and the reverse of both.
  */
-export function sweepOrders({ work, heading, costs }: BendProblem): readonly SweepOrder[] {
+export function sweepOrders(problem: BendProblem): readonly SweepOrder[] {
+  const { work, heading, costs } = problem;
   const { tree, operations } = work;
   const headings = new Map(operations.map((o) => [o.index, heading(o, 'parent')]));
   const axes = axesOf([...headings.values()], costs);
@@ -28,8 +30,10 @@ export function sweepOrders({ work, heading, costs }: BendProblem): readonly Swe
   const rounds: readonly SweepOrder[] = both
     ? [(a, b) => up(a) - up(b) || round(a, b), (a, b) => up(b) - up(a) || round(a, b)]
     : [round];
+  const stops = byStops(problem);
+  const together: readonly SweepOrder[] = stops === null ? [] : [(a, b) => stops(a, b) || round(a, b)];
   return [
-    ...(many ? rounds : []),
+    ...(many ? [...together, ...rounds] : together),
     (a, b) => joined(a, b) || a.index - b.index,
     (a, b) => joined(a, b) || b.index - a.index,
     (a, b) => depth(b) - depth(a) || joined(a, b) || a.index - b.index,

@@ -10,8 +10,10 @@ export interface Way {
   readonly operation: LineStroke;
   readonly station: Station;
   readonly held: HeldSide;
-  /** Of the stroke and of swinging, at least, and of setting it by its line where it goes by that in any state. */
+  /** Of the stroke and of swinging, at least. */
   readonly seconds: number;
+  /** The same as a bound counts it that counts stop or line for every step. */
+  readonly bare: number;
   readonly faceUp: 'marked' | 'unmarked';
   /** Degrees, as in a position. */
   readonly heading: number;
@@ -29,19 +31,20 @@ export function waysOf(
   stations: readonly Station[],
   { costs, heading, setting, gauges }: PlacingInput,
 ): readonly (readonly Way[])[] {
+  const most = Math.max(costs.gauge, costs.line);
   let index = 0;
   return operations.map((operation) =>
     stations.flatMap((station) =>
       SIDES.filter((held) => station.limits(operation, held) === null).map((held): Way => {
         const line = { operation, station, held };
         const gauging = gauges.ever(line);
+        const seconds =
+          strokeCost(operation, station, costs) + (station.swings(operation, held) ? costs.swing : 0);
         return {
           ...line,
           index: index++,
-          seconds:
-            strokeCost(operation, station, costs) +
-            (station.swings(operation, held) ? costs.swing : 0) +
-            (gauging?.edges.length === 0 ? costs.line : 0),
+          seconds,
+          bare: gauging === null ? Math.max(0, seconds - most * operation.steps.length) : seconds,
           faceUp: operation.angle > 0 ? 'marked' : 'unmarked',
           heading: heading(operation, held),
           ...setting(operation, station),
