@@ -34,6 +34,8 @@ function bending(press: Press, step: BendStep, { thickness, insideRadius, rear }
     const seat = r <= insideRadius ? insideRadius / Math.cos(half) - insideRadius + r : r / Math.cos(half);
     const up = seat - centre + lifted;
     const { half: wide, height } = press.ram;
+    const { half: bed } = press.bed;
+    const foot = Math.min(0, ...(die?.section ?? []).map((p) => p[1]));
     const shoulder = ((die?.opening ?? 0) / 2) * Math.tan(half) - thickness / Math.cos(half);
     return [
       { name: 'ram', outline: rectangle(-wide, height + up, wide, height + up + TOOL_DEPTH), mounted: false },
@@ -42,6 +44,11 @@ function bending(press: Press, step: BendStep, { thickness, insideRadius, rear }
         name: 'die',
         outline: raised(counter(die?.section ?? []), shoulder),
         mounted: die?.sectioned === true,
+      },
+      {
+        name: 'table',
+        outline: rectangle(-bed, foot + shoulder - TOOL_DEPTH, bed, foot + shoulder),
+        mounted: false,
       },
     ];
   };
