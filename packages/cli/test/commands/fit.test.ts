@@ -14,7 +14,7 @@ describe('check prints how the parts fit', () => {
     const { exit, out, err } = await tinwright('check', job);
     expect({ exit, err }).toEqual({ exit: 0, err: '' });
     const lines = out.split('\n');
-    expect(cells(lines[0] ?? '')).toEqual(['joint', 'asked', 'found', 'between']);
+    expect(cells(lines[0] ?? '')).toEqual(['joint', 'clearance asked', 'found', 'between']);
     expect(lines.slice(1, 5).map((l) => cells(l)[0])).toEqual(['west', 'east', 'grip-west', 'grip-east']);
     // the base of the handle starts a setback, R + T, off the end it hangs on; 0.2 mm more at the other
     expect(cells(lines[3] ?? '')).toEqual(['grip-west', '0.2 mm', '2 mm', 'end-1.plate and handle.base']);
