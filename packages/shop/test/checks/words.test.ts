@@ -62,13 +62,13 @@ describe('rolling direction', () => {
       sheet(1.2, 1.6, 'aluminium-5052-h32'),
     );
     const finding = found('grain', wide, shop);
-    expect(finding?.message).toMatch(/^leg-2 of 1\.6 mm inside along the rolling direction/);
+    expect(finding?.message).toMatch(/^leg-2, with an inside radius of 1\.6 mm, runs along the rolling direction/);
     expect(finding?.fix).toBe('bend to 1.8 mm inside, or try one along the rolling direction on an offcut');
   });
 
   test('bends both ways: some run along it whichever way the blank lies', () => {
     const finding = found('grain', box({}, sheet(1, 1, 'stainless-304')), STRICT);
-    expect(finding?.message).toMatch(/whichever way the blank lies$/);
+    expect(finding?.message).toMatch(/whichever way the blank is laid/);
     expect(finding?.source).toMatch(/^a design guide; 1\.5 R, judgement/);
   });
 

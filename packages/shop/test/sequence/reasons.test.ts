@@ -144,7 +144,7 @@ test('a shop with nothing but hands: every part without a plan has its reasons, 
   const { status, reasons, mends } = planSequence(box, { ...DEFAULT_SHOP, brake: null, vise: null });
   expect(status).toBe('infeasible');
   expect(reasons.map((r) => reasonWords(r, sayIn('mm')))).toContain(
-    'north, base held: it cannot be done by hand',
+    'north with base held: it cannot be done by hand',
   );
   expect(mends).not.toHaveLength(0);
 });

@@ -8,7 +8,7 @@ const RIVET_IT = 'rivet it, or take nearer thicknesses';
 export const ENGLISH_CORE: Tellings<CoreFindings> = {
   'radius-small': {
     message: ({ value, limit, names, material, thickness }, t) =>
-      `inside radius ${t.size(value)} at ${names.join(', ')}, ${t.least(limit)} is the least for ${t.material(material)} of ${t.size(thickness)}`,
+      `inside radius ${t.size(value)} at ${names.join(', ')}, ${t.least(limit)} is the least for ${t.material(material)} ${t.size(thickness)} thick`,
     aim: ({ limit }, t) =>
       `bend to ${t.least(limit)} inside, or try one on an offcut across the rolling direction`,
   },

@@ -45,12 +45,12 @@ export const ENGLISH_SHOP: Tellings<ShopFindings> = {
   },
   'radius-strict': {
     message: ({ value, limit, names, material, thickness }, t) =>
-      `inside radius ${t.size(value)} at ${names.join(', ')}, ${t.least(limit)} by the stricter of two sources for ${t.material(material)} of ${t.size(thickness)}`,
+      `inside radius ${t.size(value)} at ${names.join(', ')}; the stricter of two sources asks for ${t.least(limit)} in ${t.material(material)} ${t.size(thickness)} thick`,
     aim: ({ limit }, t) => `bend to ${t.least(limit)} inside, or try one on an offcut first`,
   },
   'hem-tight': {
     message: ({ value, limit, names: [hem], material, thickness }, t) =>
-      `${hem} is folded to ${t.size(value)} inside, ${t.material(material)} of ${t.size(thickness)} takes ${t.least(limit)}: it may crack`,
+      `${hem} is folded to ${t.size(value)} inside, ${t.material(material)} ${t.size(thickness)} thick takes ${t.least(limit)}: it may crack`,
     aim: ({ limit }, t) => `take an open hem with a gap of ${t.least(2 * limit)} or more`,
     remedy: () => 'try one on an offcut',
   },
@@ -156,8 +156,8 @@ export const ENGLISH_SHOP: Tellings<ShopFindings> = {
   grain: {
     message: ({ value, names, axis, runs }, t) =>
       runs === 'across'
-        ? `bends of ${t.size(value)} inside: they run across the rolling direction only with ${axis} of the blank along the long side of the sheet`
-        : `${names.join(', ')} of ${t.size(value)} inside along the rolling direction, whichever way the blank lies`,
+        ? `bends with an inside radius of ${t.size(value)}: they run across the rolling direction only with ${axis} of the blank along the long side of the sheet`
+        : `${names.join(', ')}, with an inside radius of ${t.size(value)}, ${names.length === 1 ? 'runs' : 'run'} along the rolling direction whichever way the blank is laid: metal cracks sooner that way`,
     aim: ({ limit, axis, runs }, t) =>
       runs === 'across'
         ? `lay the blank with its ${axis} along the long side of the sheet`

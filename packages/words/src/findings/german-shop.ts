@@ -160,8 +160,8 @@ export const GERMAN_SHOP: Tellings<ShopFindings> = {
   grain: {
     message: ({ value, names, axis, runs }, t) =>
       runs === 'across'
-        ? `Kantungen mit ${t.size(value)} innen: quer zur Walzrichtung laufen sie nur, wenn ${axis} des Zuschnitts entlang der langen Seite der Tafel liegt`
-        : `${names.join(', ')} mit ${t.size(value)} innen entlang der Walzrichtung, wie der Zuschnitt auch liegt`,
+        ? `Kantungen mit Innenradius ${t.size(value)}: quer zur Walzrichtung laufen sie nur, wenn ${axis} des Zuschnitts entlang der langen Seite der Tafel liegt`
+        : `${names.join(', ')} mit Innenradius ${t.size(value)} ${names.length === 1 ? 'liegt' : 'liegen'} entlang der Walzrichtung, wie der Zuschnitt auch gelegt wird: so reißt Blech eher`,
     aim: ({ limit, axis, runs }, t) =>
       runs === 'across'
         ? `den Zuschnitt mit ${axis} entlang der langen Seite der Tafel legen`

@@ -17,7 +17,7 @@ export function englishReason(reason: Reason, say: Say): string {
   const names = `${first}${more > 0 ? ` and ${more} more` : ''}`;
   if (code === 'part') return `${names}: ${held} runs into ${panel} of the part itself`;
   if (code === 'tools') return `${names}: no tools of the rack make the width on the ${reason.machine}`;
-  return `${names}${held === null ? '' : `, ${held} held`}: ${obstacleWords(reason, say)}`;
+  return `${names}${held === null ? '' : ` with ${held} held`}: ${obstacleWords(reason, say)}`;
 }
 
 function obstacleWords(reason: Reason, say: Say): string {

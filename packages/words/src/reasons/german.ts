@@ -18,7 +18,7 @@ export function germanReason(reason: Reason, say: Say): string {
   if (code === 'part') return `${names}: ${held} läuft in ${panel} desselben Teils`;
   if (code === 'tools')
     return `${names}: keine Werkzeuge aus dem Vorrat ergeben auf ${MACHINES[machine]} die Breite`;
-  return `${names}${held === null ? '' : `, ${held} gehalten`}: ${obstacleWords(reason, say)}`;
+  return `${names}${held === null ? '' : ` mit ${held} gehalten`}: ${obstacleWords(reason, say)}`;
 }
 
 function obstacleWords(reason: Reason, say: Say): string {
