@@ -62,7 +62,9 @@ describe('rolling direction', () => {
       sheet(1.2, 1.6, 'aluminium-5052-h32'),
     );
     const finding = found('grain', wide, shop);
-    expect(finding?.message).toMatch(/^leg-2, with an inside radius of 1\.6 mm, runs along the rolling direction/);
+    expect(finding?.message).toMatch(
+      /^leg-2, with an inside radius of 1\.6 mm, runs along the rolling direction/,
+    );
     expect(finding?.fix).toBe('bend to 1.8 mm inside, or try one along the rolling direction on an offcut');
   });
 
