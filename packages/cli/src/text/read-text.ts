@@ -114,9 +114,17 @@ function refuse(code: string, message: string, fix = ''): never {
   throw new TextError([problem(code, message, START, fix)]);
 }
 
+/** What UTF-16 begins with, either way round. */
+const UTF_16 = [
+  [0xff, 0xfe],
+  [0xfe, 0xff],
+];
+
 function decoded(bytes: Uint8Array, kind: TextKind): string {
   if (bytes.length > LONGEST_TEXT)
     return refuse('too-long', `a ${kind} file of ${bytes.length} bytes given, up to ${LONGEST_TEXT} allowed`);
+  if (UTF_16.some((mark) => mark.every((byte, i) => bytes[i] === byte)))
+    return refuse('encoding', `the ${kind} file is UTF-16 text`, 'Save it as UTF-8');
   if (bytes.includes(0)) return refuse('binary', `the ${kind} file is not text (it holds zero bytes)`);
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes); // takes a byte order mark off

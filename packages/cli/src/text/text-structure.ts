@@ -59,9 +59,20 @@ function checkNode(node: Node, anchors: Set<string>, say: SayAt): void {
   if (isMap(node)) checkTwins(node, say);
 }
 
-function checkKey({ key }: Pair, here: (code: string, message: string, fix: string) => void): void {
+/** Spaces that look like one and are none: what was copied from a text program or a page has them. */
+const OTHER_SPACE = /[\u00a0\u2000-\u200a\u202f\u3000]/;
+
+function checkKey({ key, value }: Pair, here: (code: string, message: string, fix: string) => void): void {
   if (!isScalar(key)) here('key', 'a list or group stands where a key should', 'Write key: value');
   else if (key.value === '<<') here('merge-key', 'merge keys (<<) are not read', 'Write the values out');
+  else if (OTHER_SPACE.test(String(key.value)))
+    here(
+      'key',
+      'a space in this key is no plain one',
+      'Type key: value anew, a plain space behind the colon',
+    );
+  else if (value === null && typeof key.value === 'number')
+    here('key', 'a number stands where a key should', 'Write decimals with a point: 12.5');
 }
 
 /** The library looks for twins by comparing each key with each. */

@@ -45,6 +45,11 @@ test.each(['Kräuter_2', '漢字', 'a', '2', 'x'.repeat(40), 'constructor', 'toS
   },
 );
 
+test('the name of a device with its number raised is refused', async () => {
+  const [problem] = await refused(stripJob(['bracket', 'com¹']));
+  expect(problem).toContain('"com¹" given; some systems keep that name for a device');
+});
+
 describe('two parts with one name', () => {
   test.each([
     ['letter by letter', 'bracket'],

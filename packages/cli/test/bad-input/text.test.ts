@@ -19,7 +19,12 @@ describe('a file that is not a job at all', () => {
       bytes('\u0089PNG\r\n\u001a\n\u0000\u0000', 'latin1'),
       '1:1: the job file is not text',
     ],
-    ['in UTF-16', bytes(`\ufeff${JOB}`, 'utf16le'), '1:1: the job file is not text'],
+    [
+      'in UTF-16, as a shell of one system writes it',
+      bytes(`\ufeff${JOB}`, 'utf16le'),
+      '1:1: the job file is UTF-16 text. Save it as UTF-8',
+    ],
+    ['in UTF-16 without a mark', bytes(JOB, 'utf16le'), '1:1: the job file is not text'],
     [
       'with bytes that are no UTF-8',
       new Uint8Array([0x6e, 0xff, 0xfe, 0x0a]),
@@ -68,6 +73,21 @@ describe('what some editors do to a file is taken', () => {
       ['15:1', 'x'],
     ]);
   });
+});
+
+test.each([
+  [
+    'a no-break space behind a colon',
+    '{ units: mm, parts: [{ width:\u00a030 }] }',
+    /^1:24: a space in this key is no plain one/,
+  ],
+  [
+    'a decimal comma',
+    `{ units: mm, parts: [{ width: 30,5 }] }`,
+    /^1:34: a number stands where a key should\. Write decimals with a point: 12\.5/,
+  ],
+])('%s is told for what it is', async (_, content, says) => {
+  expect((await refused(content))[0]).toMatch(says);
 });
 
 const STOCK = { material: 'mild-steel', thickness: 1 };

@@ -5,7 +5,7 @@ import { textLine } from '../schema/text-line.js';
 
 const LONGEST_NAME = 40;
 const NAME = /^[\p{L}\p{N}][\p{L}\p{M}\p{N}_-]*$/u;
-const DEVICE = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
+const DEVICE = /^(con|prn|aux|nul|(com|lpt)[\d¹²³])$/i;
 
 // pictures of the whole object have these names
 const OBJECT = /^(assembly|exploded)$/i;
