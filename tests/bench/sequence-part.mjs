@@ -25,7 +25,9 @@ const megabytes = process.resourceUsage().maxRSS / 1024;
 const plan = found.end?.moves ? plannedSequence(problem, part, shop, found.end) : null;
 const flaws = plan === null ? 0 : verifySequence(part.flat, plan.steps, shop).length;
 const peer = steps > peerSteps ? null : subsetSearch(problemOf(partToBend(part), shop));
-process.stdout.write(JSON.stringify({ name, steps, ...told(), cpu, megabytes, flaws, peer }));
+process.stdout.write(
+  JSON.stringify({ name, steps, ...told(), kept: found.end?.toolsKept ?? null, cpu, megabytes, flaws, peer }),
+);
 
 /** How it went: `proved`, `none` (there is no order), `gap` at its own end, or `stopped` by the limit. */
 function told() {

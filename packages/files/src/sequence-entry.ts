@@ -5,13 +5,14 @@ import { sayOf } from '@tinwright/words/internal';
 
 /** A part's bend order as the manifest tells it: lengths mm, words in the unit of the job. */
 export function sequenceEntry(sequence: Sequence, unit: Unit, language: Language = 'en'): object {
-  const { status, proved, gap, seconds, steps, reasons, mends, shop } = sequence;
+  const { status, proved, toolsKept, gap, seconds, steps, reasons, mends, shop } = sequence;
   const say = sayOf(unit, language);
   const print = plainPrint(say, say, language);
   return {
     status,
     shop,
     proved,
+    toolsKept,
     ...(status === 'feasible' ? { gap } : {}),
     ...(status === 'infeasible' ? {} : { seconds }),
     operations: steps.map((step) => ({

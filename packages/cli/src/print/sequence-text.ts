@@ -49,10 +49,11 @@ function forceLines({ steps }: Sequence, { force }: OrderWords): string {
   return [...formulas].map((f) => `  ${force(f)}\n`).join('');
 }
 
-function headWords({ status, proved, steps, seconds, gap }: Sequence, words: OrderWords): string {
+function headWords({ status, proved, toolsKept, steps, seconds, gap }: Sequence, words: OrderWords): string {
+  const tools = toolsKept ? 'kept' : 'any';
   if (status === 'infeasible') return words.none(proved ? 'proved' : 'not-found');
   if (steps.length === 0) return words.flat;
-  const best = proved ? words.best : words.less(`${plainNumber(100 * gap, 0)} %`);
+  const best = proved ? words.best(tools) : words.less(`${plainNumber(100 * gap, 0)} %`, tools);
   return `${words.steps(steps.length, duration(seconds))}; ${best}`;
 }
 

@@ -44,6 +44,7 @@ const sequence = (part: string, steps: readonly Partial<BendStep>[]): Sequence =
   shop: 'shop',
   status: 'optimal',
   proved: true,
+  toolsKept: false,
   steps: steps.map((s) => ({ ...STEP, ...s })),
   seconds: 0,
   bound: 0,

@@ -49,8 +49,12 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
     helps: (mend) => `would help: ${mend}`,
     flat: 'nothing to bend',
     steps: (steps, time) => `${many(steps, 'operation')}, ${time} a piece`,
-    best: 'no order takes less time',
-    less: (share) => `another order may take up to ${share} less time`,
+    best: (tools) =>
+      tools === 'any'
+        ? 'no order takes less time'
+        : 'no order that changes tools only where it has to takes less time',
+    less: (share, tools) =>
+      `another order may take up to ${share} less time${tools === 'any' ? '' : ', with tools changed earlier perhaps more'}`,
     machines: { brake: 'brake', press: 'press', vise: 'vise', hand: 'hand' },
     force: (formula) => `force: ${formula}`,
     batch: (together, apart) =>

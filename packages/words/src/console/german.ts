@@ -51,8 +51,12 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
     helps: (mend) => `würde helfen: ${mend}`,
     flat: 'nichts zu kanten',
     steps: (steps, time) => `${many(steps, 'Arbeitsgang', 'Arbeitsgänge')}, ${time} je Stück`,
-    best: 'keine Folge braucht weniger Zeit',
-    less: (share) => `eine andere Folge braucht vielleicht bis zu ${share} weniger Zeit`,
+    best: (tools) =>
+      tools === 'any'
+        ? 'keine Folge braucht weniger Zeit'
+        : 'keine Folge, die Werkzeuge nur wechselt, wo sie muss, braucht weniger Zeit',
+    less: (share, tools) =>
+      `eine andere Folge braucht vielleicht bis zu ${share} weniger Zeit${tools === 'any' ? '' : ', mit früher gewechselten Werkzeugen vielleicht mehr'}`,
     machines: { brake: 'Abkantbank', press: 'Presse', vise: 'Schraubstock', hand: 'von Hand' },
     force: (formula) => `Kraft: ${formula}`,
     batch: (together, apart) =>

@@ -59,9 +59,10 @@ export interface OrderWords {
   readonly helps: (mend: string) => string;
   readonly flat: string;
   readonly steps: (steps: number, time: string) => string;
-  readonly best: string;
+  /** @param tools `kept` where only orders are meant that keep tools on as long as they serve */
+  readonly best: (tools: 'any' | 'kept') => string;
   /** Another order may take so much less, as a share. */
-  readonly less: (share: string) => string;
+  readonly less: (share: string, tools: 'any' | 'kept') => string;
   readonly machines: Readonly<Record<BendStep['machine'], string>>;
   readonly force: (formula: string) => string;
   readonly batch: (together: string, apart: string) => string;

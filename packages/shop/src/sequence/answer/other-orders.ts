@@ -40,7 +40,15 @@ export function* otherOrders(
     const { moves, cost } = step.value;
     // what is known of every order holds for this one
     if (moves !== null)
-      found.push(plannedSequence(problem, plan, shop, { ...step.value, moves, cost, bound: best.bound }));
+      found.push(
+        plannedSequence(problem, plan, shop, {
+          ...step.value,
+          moves,
+          cost,
+          bound: best.bound,
+          toolsKept: best.toolsKept,
+        }),
+      );
   }
   return found;
 }

@@ -3,7 +3,7 @@ import { atOnce, inTurns, type Pieces, revivePart } from '@tinwright/core/intern
 import type { Shop } from '../../machines/shop.js';
 import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
-import type { BendProblem, FoundMoves } from '../search/states.js';
+import type { BendProblem, FoundPlan } from '../search/states.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
 import { partToBend, plannedSequence } from './planned-sequence.js';
@@ -73,7 +73,7 @@ export function* sequenceSteps(
 }
 
 /** The cheapest plan of a problem, a little at a time. */
-function* searched(problem: BendProblem, onProgress: PlanSequenceOptions['onProgress']): Pieces<FoundMoves> {
+function* searched(problem: BendProblem, onProgress: PlanSequenceOptions['onProgress']): Pieces<FoundPlan> {
   const search = planSearch(problem);
   let step = search.next();
   while (!step.done) {
@@ -89,7 +89,7 @@ function withoutPlan(
   problem: BendProblem,
   plan: PartPlan,
   shop: Shop,
-  found: FoundMoves,
+  found: FoundPlan,
   signal: StopSignal | undefined,
 ): Sequence {
   const given = partToBend(plan);
@@ -105,6 +105,7 @@ function withoutPlan(
     expanded: found.expanded,
     status: 'infeasible',
     proved: found.bound === Infinity || neverBent(problem),
+    toolsKept: false,
     steps: [],
     seconds: 0,
     gap: 0,

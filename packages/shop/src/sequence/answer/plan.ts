@@ -152,6 +152,8 @@ export interface Sequence {
   readonly status: 'optimal' | 'feasible' | 'infeasible';
   /** True when all orders were looked at: an infeasible part has none, an optimal plan is the cheapest. */
   readonly proved: boolean;
+  /** True where that is known only of plans that keep tools on as long as they serve and change the fewest pieces then. */
+  readonly toolsKept: boolean;
   readonly steps: readonly BendStep[];
   /** Of handling a piece by the shop's costs, set-ups shared among all that are made; no plan takes less than the bound. */
   readonly seconds: number;

@@ -7,7 +7,7 @@ import { cheapest } from './cheapest.js';
 import { dive, dives } from './dive.js';
 import { guideOf } from './guide.js';
 import { followed, relaxed } from './relaxed.js';
-import type { BendProblem, FoundMoves } from './states.js';
+import type { BendProblem, FoundMoves, FoundPlan } from './states.js';
 import { sweepOrders, sweeps } from './sweeps.js';
 
 /** Looked at before a search gives up: a state of a part with many steps takes longer to look at. */
@@ -60,7 +60,13 @@ export interface SearchProgress {
  * the exact search; where there are too many states to look at, the best so far with what it may still fall short.
  * Without a plan, an infinite bound says that there is none. Goes on a little whenever it is asked how far it is.
  */
-export function* planSearch(problem: BendProblem): Generator<SearchProgress, FoundMoves> {
+export function* planSearch(problem: BendProblem): Generator<SearchProgress, FoundPlan> {
+  const found = yield* searched(problem);
+  return { ...found, toolsKept: found.moves !== null && problem.positions.changed() };
+}
+
+/** The search among plans that keep tools on as long as they serve. */
+function* searched(problem: BendProblem): Generator<SearchProgress, FoundMoves> {
   const { ways, width, first, dives: most, floor: tried, looks } = effortFor(problem.work);
   const guide = guideOf(problem);
   let least = guide.bound(NONE, null);
@@ -148,7 +154,7 @@ function ranked(
 }
 
 /** The whole search at once. */
-export function findPlan(problem: BendProblem): FoundMoves {
+export function findPlan(problem: BendProblem): FoundPlan {
   return atOnce(planSearch(problem));
 }
 

@@ -38,6 +38,8 @@ export interface PlacingBook {
   readonly least: (from: Position | null, way: Way) => number;
   /** Seconds to change from one to another that has the same tools on; infinite where the tools differ. */
   readonly change: (from: Position, to: Position) => number;
+  /** True once tools were changed on the way to some position. */
+  readonly changed: () => boolean;
   /** The same position with the part lying another way. */
   readonly laid: (at: Position, heading: number, marked: boolean) => Position;
 }
@@ -49,6 +51,7 @@ export function placingBook(input: PlacingInput): PlacingBook {
   const positions = new Map<string, Position>();
   const placings = new WeakMap<Mounting, Map<Mount['gauged'], Map<number, Placing | null>>>();
   const changes = new Map<number, number>();
+  let changed = false;
   const leasts = new Map<number, number>();
 
   const positionFor = (p: Omit<Position, 'id'>): Position => {
@@ -64,6 +67,7 @@ export function placingBook(input: PlacingInput): PlacingBook {
     const on: ToolSet = byHand || from?.toolsOn === station.id ? (from?.tools ?? null) : null;
     const chosen = byHand ? on : tools(on, mounting, station);
     if (chosen === 'none') return null;
+    changed ||= chosen !== on;
     const set = setting(operation, station);
     const before = from?.gauge ?? 0n;
     const at = positionFor({
@@ -121,6 +125,7 @@ export function placingBook(input: PlacingInput): PlacingBook {
       changes.set(pair, made);
       return made;
     },
+    changed: () => changed,
     laid: (at, heading, marked) => positionFor({ ...at, heading, faceUp: marked ? 'marked' : 'unmarked' }),
   };
 }

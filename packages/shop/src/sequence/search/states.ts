@@ -37,6 +37,12 @@ export interface FoundMoves {
   readonly expanded: number;
 }
 
+/** What a whole search found. */
+export interface FoundPlan extends FoundMoves {
+  /** True where tools are changed: plans that change them before they have to, or by more pieces, were left out. */
+  readonly toolsKept: boolean;
+}
+
 /** A state of the search: what is done, where the part is, and how it came there. */
 export interface Node {
   readonly done: Mask;
