@@ -9,6 +9,8 @@ import { main } from './index.js';
 // memory is cleared up before it has grown by half, not by three times: what a command holds is small beside what it drops
 setFlagsFromString('--heap-growing-percent=40');
 
+const GRACE = 1000; // ms
+
 let done = false;
 // a module of somebody's own may end the program, or wait for ever: that is not success
 process.on('exit', (code) => {
@@ -26,4 +28,8 @@ process.on('uncaughtException', (error) => {
 void main(process.argv.slice(2)).then((exit) => {
   done = true;
   process.exitCode ??= exit; // set already when the answer could not be printed
+  // timers and connections of somebody's own module are not waited for: once all is printed the program ends
+  setInterval(() => {
+    if (process.stdout.writableLength + process.stderr.writableLength === 0) process.exit();
+  }, GRACE).unref();
 });

@@ -29,6 +29,7 @@ describe('a module of somebody’s own', () => {
     await writeFile(module, source);
     return spawnSync(process.execPath, [BIN, 'check', await jobFile(stripJob()), '--with', module], {
       encoding: 'utf8',
+      timeout: 60_000,
     });
   };
 
@@ -56,6 +57,13 @@ describe('a module of somebody’s own', () => {
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr).toContain(says);
     expect(stderr.split('\n')).toHaveLength(2);
+  });
+
+  test('leaves a timer running: the command ends when its work is done', async () => {
+    const rod =
+      "{ name: 'rod', describe: {}, values: {}, params: () => ({}), part: () => null, derived: () => [] }";
+    const { status, signal, stderr } = await ran(`setInterval(() => undefined, 100); export default ${rod};`);
+    expect({ status, signal, stderr }).toEqual({ status: 0, signal: null, stderr: '' });
   });
 
   test.each(['/dev/zero', '.'])('%s is not a file', async (path) => {
