@@ -1,15 +1,17 @@
 import { keyOf, sameMask } from '../part/mask.js';
 import { alikeOf } from './alike.js';
-import { type Guide, type Hope, rounded } from './guide.js';
+import { type Guide, rounded } from './guide.js';
 import { Heap } from './heap.js';
+import { type PackedHopes, packedHopes } from './packed-hopes.js';
 import { type BendProblem, clean, type FoundMoves, type Node, pathTo, START, stepTo } from './states.js';
+import type { Way } from './ways.js';
 
 /** A state in the queue, looked at or not, or the ways on from one that have not been tried. */
 interface Entry {
   readonly node: Node;
   /** The queue knows what this state cannot do without. */
   readonly raised: boolean;
-  readonly hopes: readonly Hope[] | null;
+  readonly hopes: PackedHopes | null;
   readonly next: number;
 }
 
@@ -32,6 +34,7 @@ export function* cheapest(
 ): Generator<number, FoundMoves> {
   const { work } = problem;
   const { bound, rise } = guide;
+  const ways = new Map(problem.ways.flat().map((w) => [w.index, w]));
   const alike = alikeOf(problem);
   const reached = new Map<number | string, Reached[]>();
   const isNews = newsBook();
@@ -55,13 +58,12 @@ export function* cheapest(
     expanded,
   });
   /** Try the next way on from a state, and leave the others for later. */
-  const tryNext = ({ node, next }: Entry, hopes: readonly Hope[], least: number): void => {
+  const tryNext = ({ node, next }: Entry, hopes: PackedHopes, least: number): void => {
     tried += 1;
-    const child = stepTo(problem, node, (hopes[next] as Hope).way);
+    const child = stepTo(problem, node, ways.get(hopes.ways[next] as number) as Way);
     if (child !== null && !dominated(child) && isNews(child)) queueState(child, 0, false);
-    const after = hopes[next + 1];
-    if (after !== undefined)
-      queue({ node, raised: true, hopes, next: next + 1 }, Math.max(least, after.least));
+    const after = hopes.least[next + 1];
+    if (after !== undefined) queue({ node, raised: true, hopes, next: next + 1 }, Math.max(least, after));
   };
   /** True for a state that is reached like this for good; it is put back when it turns out to promise less. */
   const stands = ({ node, raised }: Entry): boolean => {
@@ -84,7 +86,7 @@ export function* cheapest(
       expanded += 1;
       const on = guide.hopes(node, limit());
       if (on[0] !== undefined)
-        queue({ node, raised: true, hopes: on, next: 0 }, Math.max(top.key, on[0].least));
+        queue({ node, raised: true, hopes: packedHopes(on), next: 0 }, Math.max(top.key, on[0].least));
     }
   }
   return answer(null, Infinity, Infinity);
