@@ -112,12 +112,12 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
   }
   if (step.clamp === 'seamer' && shop.handSeamer !== null)
     return step.action === 'close' ? null : seamerMachine(shop.handSeamer, step, thickness);
-  const { vise } = shop;
-  if (vise === null) return null;
   const half = (Math.PI * (step.action === 'close' ? 90 : bentTo(step))) / 360;
   const top = (insideRadius + thickness) * Math.tan(half);
   if (step.clamp === 'former' && shop.formerBlock !== null)
     return formerMachine(shop.formerBlock, Math.max(thickness, top), thickness);
+  const { vise } = shop;
+  if (vise === null) return null;
   if (step.clamp === 'bench')
     return benchMachine(vise, step, {
       thickness,

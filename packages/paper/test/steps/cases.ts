@@ -60,6 +60,22 @@ export const CASES: readonly Case[] = [
     }),
     { ...DEFAULT_SHOP, brake: null },
   ),
+  inShop(
+    'channel over a block, without a vise',
+    planned({ family: 'bent-strip', width: 90, legs: [40, 60, 40], angles: [90, 90] }),
+    {
+      ...DEFAULT_SHOP,
+      brake: null,
+      vise: null,
+      formerBlock: {
+        name: 'former block',
+        length: 200,
+        width: 40,
+        height: 60,
+        capacity: [{ material: 'mild-steel', thickness: 1.5 }],
+      },
+    },
+  ),
   inShop('deep tray over a block', planned({ family: 'open-box', length: 160, width: 120, height: 75 }), {
     ...DEFAULT_SHOP,
     brake: null,

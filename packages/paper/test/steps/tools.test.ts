@@ -56,6 +56,13 @@ describe.each(scenes)('$title', ({ scene }) => {
       expect([tool.name, shared(metal, grown([path(tool.outline)], -CONTACT))]).toEqual([tool.name, 0]);
   });
 
+  test('what holds or bends it is drawn', () => {
+    const { step, machine } = scene;
+    const names = { former: 'block', bench: 'bench', seamer: 'jaw' } as const;
+    if (step.clamp === null || step.action === 'close' || step.action === 'roll') return;
+    expect(machine?.before.map((t) => t.name)).toContain(names[step.clamp]);
+  });
+
   test('after the stroke the free side lies against what bent it', () => {
     const { step, machine } = scene;
     const byHand = step.machine === 'vise' || (step.machine === 'hand' && step.action !== 'close');

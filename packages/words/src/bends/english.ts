@@ -198,7 +198,7 @@ export const BENDS_ENGLISH: BendWords = {
     middle: (size, side) =>
       `the bend stands ${size} to the ${side} of the middle of the press; its manual says what it takes there`,
     gauge: (size, panel, by) => `${size} behind the middle of the punch, at the ${by} of ${panel}`,
-    byLine: 'none: no straight edge behind; go by the line',
+    byLine: 'none: no edge behind can lie against it; go by the line',
     angle: (set, angle) => (set === angle ? `stop at ${set}` : `stop at ${set}, springs back to ${angle}`),
     unloaded: (angle) => `${angle}, measured with the load off`,
     allTools: 'any, along the whole line',

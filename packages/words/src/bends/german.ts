@@ -204,7 +204,7 @@ export const BENDS_GERMAN: BendWords = {
       `die Kantung liegt ${size} ${side === 'left' ? 'links' : 'rechts'} der Mitte der Presse; was sie dort verträgt, sagt ihr Handbuch`,
     gauge: (size, panel, by) =>
       `${size} hinter der Mitte des Stempels, an der ${by === 'edge' ? 'Kante' : 'Außenseite'} von ${panel}`,
-    byLine: 'keiner: hinten keine gerade Kante; nach der Linie',
+    byLine: 'keiner: hinten kann keine Kante anliegen; nach der Linie',
     angle: (set, angle) => (set === angle ? `bis ${set}` : `bis ${set}, federt auf ${angle} zurück`),
     unloaded: (angle) => `${angle}, ohne Last gemessen`,
     allTools: 'beliebig, auf der ganzen Linie',
