@@ -79,8 +79,10 @@ export async function openQueue(url: string, { key, ...options }: QueueOptions):
   const fetch = async (id: string, seal: unknown) => {
     if (!out.has(id) || fetching.has(id)) return;
     fetching.add(id);
-    const bytes = await link.client.getBuffer(parcelKey(id));
-    fetching.delete(id);
+    const bytes = await link.client
+      .getBuffer(parcelKey(id))
+      .catch(noParcel)
+      .finally(() => fetching.delete(id));
     if (bytes === null) return again(id, 'the results of a task were lost three times');
     const items = isSealed(key, `parcel ${id}`, bytes, seal) ? unpack(bytes) : null;
     if (items === null) return again(id, 'what came back is not what a worker with this key sent');
@@ -93,7 +95,7 @@ export async function openQueue(url: string, { key, ...options }: QueueOptions):
   events.on('completed', ({ jobId, returnvalue }) => safely(fetch(jobId, returnvalue)));
   events.on('failed', ({ jobId, failedReason }) => fail(jobId, failure(failedReason)));
   events.on('progress', ({ jobId, data }) => {
-    if (out.has(jobId) && typeof data === 'string') options.tell(data);
+    if (out.has(jobId) && typeof data === 'string') options.tell(data.replace(/\s+/g, ' '));
   });
   const crew = { lanes: 2, lonely: Date.now() as number | null };
   const look = async () => {
@@ -115,7 +117,9 @@ export async function openQueue(url: string, { key, ...options }: QueueOptions):
       Promise.race([
         link.lost,
         new Promise<readonly RowResult[]>((done, failed) => {
-          give({ task, tries: 1, since: Date.now(), done, failed }).catch(failed);
+          give({ task, tries: 1, since: Date.now(), done, failed }).catch((error: unknown) =>
+            failed(notTaken(link.shown, error)),
+          );
         }),
       ]),
     close: async () => {
@@ -125,6 +129,19 @@ export async function openQueue(url: string, { key, ...options }: QueueOptions):
       await closed(queue, events, link);
     },
   };
+}
+
+/** Something else under the name of a parcel is as good as none. @throws when Redis is away: the next look sees it */
+function noParcel(error: unknown): null {
+  if (String(error).includes('WRONGTYPE')) return null;
+  throw error;
+}
+
+/** What Redis says to a task that it does not take: somebody else uses the queue's names for something else. */
+function notTaken(shown: string, error: unknown): Error {
+  const [code] = String((error as Error).message).split(' ', 1);
+  if (!/^[A-Z]{3,}$/.test(code ?? '')) return error as Error;
+  return new QueueError(shown, `Redis does not take a task (${code}): it holds something else by that name`);
 }
 
 const failure = (reason: string) => `a task failed ${TRIES} times: ${reason}`;

@@ -127,7 +127,7 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
         await replaceFile(join(out, 'sizes.json'), `${JSON.stringify(list, null, 2)}\n`, 'force');
         const journal = await openJournal(out, name);
         const progress = await host.progress?.('sizes', mine);
-        const signal = heard();
+        const signal = heard(host);
         try {
           const whole = await runSizes({
             out,
@@ -171,20 +171,26 @@ async function takeFolder(out: string): Promise<void> {
 }
 
 /** Ctrl-C ends the run after the sizes that are being made; pressed again, at once. */
-function heard(): { readonly came: () => boolean; readonly end: () => void } {
+function heard(host: Host): { readonly came: () => boolean; readonly end: () => void } {
   let came = false;
+  let waiting: NodeJS.Timeout | undefined;
   const hear = () => {
     if (came) process.exit(130);
     came = true;
+    waiting = setTimeout(() => host.err(`sizes: ${STOPPING}\n`), SOON);
   };
   for (const s of ['SIGINT', 'SIGTERM'] as const) process.on(s, hear);
   return {
     came: () => came,
     end: () => {
+      clearTimeout(waiting);
       for (const s of ['SIGINT', 'SIGTERM'] as const) process.off(s, hear);
     },
   };
 }
+
+const SOON = 1000; // ms before anybody wonders
+const STOPPING = 'stops when what is being made is done; once more ends it at once.';
 
 function count(tally: Tally, made: readonly Made[], kept: number, ask: TableAsk, host: Host): void {
   tally.kept += kept;
