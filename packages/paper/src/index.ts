@@ -2,7 +2,7 @@
 
 export { type HtmlInfo, pagesHtml } from './html/write.js';
 export type { BlankEdge, MarkingRow, RowKind } from './marking/row.js';
-export { type Making, makingOf, makingOfAsync } from './packet/making.js';
+export { type Making, type MakingOptions, makingOf, makingOfAsync } from './packet/making.js';
 export { type PacketOptions, packetPages, SECTIONS, type Section } from './packet/packet-pages.js';
 export { type PacketFiles, type PacketForm, type PagesSeen, packetFiles } from './packet-files.js';
 export type { Anchor, Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';

@@ -6,7 +6,7 @@ export { SHOP_CHECKS } from './checks/index.js';
 export { JOINT_CHECKS, type JointCheck, type JointSubject } from './checks/joining.js';
 export type { Batch, BatchStep } from './job/batch.js';
 export { jobContext } from './job/job-context.js';
-export type { ShopFinding, ShopFindings } from './job/order-findings.js';
+export type { DieFinding, ShopFinding, ShopFindings } from './job/order-findings.js';
 export { type PlanShopOptions, planShop, planShopAsync, type ShopPlan } from './job/plan-shop.js';
 export type { SetUpChange } from './job/set-up.js';
 export { type Brakes, brakeNamed, brakesOf } from './machines/brakes.js';
@@ -16,11 +16,13 @@ export { DEFAULT_SHOP } from './machines/default-shop.js';
 export { EXAMPLE_PRESS } from './machines/example-press.js';
 export { readShop } from './machines/read-shop.js';
 export type {
+  BackGauge,
   Brake,
   Costs,
   Die,
   Finger,
   FormerBlock,
+  GaugeFinger,
   HandSeamer,
   Horns,
   Margin,

@@ -28,19 +28,24 @@ const HAND_SHOP: Shop = { ...DEFAULT_SHOP, table: null };
 /** Steps of a part that its bend order is looked for, a hem is two: an assumed shop is not worth a long search. */
 const MOST = { given: 60, assumed: 24 } as const;
 
-type Asked = Pick<PlanShopOptions, 'sets' | 'onProgress'>;
+/** How a making is planned: how often the whole job is made, and who hears how far it is. */
+export type MakingOptions = Pick<PlanShopOptions, 'sets' | 'onProgress'>;
 
 /**
  * How a job is made in a shop: bend orders, operations, what to know. A shop is assumed where none is given.
  * @param options how often the whole job is made, and who hears how far it is
  */
-export function makingOf(plan: JobPlan, given: Shop | null, options: Asked = {}): Making {
+export function makingOf(plan: JobPlan, given: Shop | null, options: MakingOptions = {}): Making {
   const { asked, shop } = askedOf(plan, given);
   return making(plan, given, planShop(asked, shop, options));
 }
 
 /** The same, with room for other work on the way. */
-export async function makingOfAsync(plan: JobPlan, given: Shop | null, options: Asked = {}): Promise<Making> {
+export async function makingOfAsync(
+  plan: JobPlan,
+  given: Shop | null,
+  options: MakingOptions = {},
+): Promise<Making> {
   const { asked, shop } = askedOf(plan, given);
   return making(plan, given, await planShopAsync(asked, shop, options));
 }

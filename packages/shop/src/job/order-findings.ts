@@ -4,7 +4,7 @@ import { assumedOf } from '../machines/assumed.js';
 import type { Mend, Reason, Sequence } from '../sequence/answer/plan.js';
 
 /** A die that a bend order uses: its opening in thicknesses, and the usual one in mm. */
-interface DieFinding {
+export interface DieFinding {
   readonly die: string;
   readonly times: number;
   readonly usual: number;
