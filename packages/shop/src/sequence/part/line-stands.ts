@@ -118,10 +118,14 @@ function shapeOf({ tree }: Work): Shape {
   return { hinges: hingeBook(tree), lumps };
 }
 
+const MANY = 30; // steps from which stands take more room than it takes time to make them again
+const NEAR_STATES = 4; // kept then of every lump
+
 function partAtLine(work: Work, shape: Shape, operation: LineStroke, held: HeldSide): PartAtLine {
   const frame = lineFrame(work, operation, held);
   const poses = linePoses(work, frame, shape.hinges);
   const keeping = keepingOf(work);
+  const near = work.steps.length > MANY ? NEAR_STATES : Infinity;
   const lumps = shape.lumps.map(({ lump, home, solids: own }): LumpAtLine => {
     const way = poses.bends(home);
     const bends = lump.kind === 'bend' && !way.includes(lump.panel) ? [...way, lump.panel] : way;
@@ -143,7 +147,7 @@ function partAtLine(work: Work, shape: Shape, operation: LineStroke, held: HeldS
       moves,
       bends,
       steps,
-      at: keptBy(steps, standing, bends.length > keeping.bends ? keeping.states : Infinity),
+      at: keptBy(steps, standing, bends.length > keeping.bends ? keeping.states : near),
     };
   });
   return { frame, lumps };
