@@ -28,7 +28,7 @@ function machineWords(mend: Mend, say: Say): string {
   const size = typeof found === 'number' ? amount(mend, found, say) : '';
   switch (parameter) {
     case 'brake.clearHeight':
-      return `eine Maschine mit ${size} frei unter dem Balken${place}`;
+      return `eine Maschine mit ${size} frei unter der Oberwange${place}`;
     case 'brake.opening':
       return `eine Maschine, deren Oberwange ${size} hebt${place}`;
     case 'brake.finger.foot':
@@ -56,11 +56,11 @@ function machineWords(mend: Mend, say: Say): string {
     case 'press.punches':
       return `ein gekröpfter Stempel, der hinter der Spitze ${size} Platz lässt`;
     case 'press.dies.opening':
-      return `eine Matrize mit einem V von ${size}`;
+      return `ein Gesenk mit einem V von ${size}`;
     case 'press.dies.angle':
-      return `Stempel und Matrize mit 30°, das V ${size} weit`;
+      return `Stempel und Gesenk mit 30°, das V ${size} weit`;
     case 'press.dies.sectioned':
-      return 'geteilte Matrizen, die nur unter dem Stempel stehen';
+      return 'geteilte Gesenke, die nur unter dem Stempel stehen';
     case 'vise.grip':
       return `Spannleisten von höchstens ${size} Tiefe im Schraubstock`;
     case 'vise.depth':

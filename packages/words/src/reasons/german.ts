@@ -30,7 +30,7 @@ function obstacleWords(reason: Reason, say: Say): string {
 function clashWords({ code, machine, panel }: Reason, deep: string): string {
   switch (code) {
     case 'beam':
-      return `${panel} läuft in den Balken über den Segmenten${deep}`;
+      return `${panel} läuft in die Oberwange über den Segmenten${deep}`;
     case 'bed':
       return `${panel} läuft in ${machine === 'press' ? 'den Pressentisch' : 'die Unterwange'}${deep}`;
     case 'ram':
@@ -44,7 +44,7 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'punch':
       return `${panel} läuft in den Stempel`;
     case 'die':
-      return `${panel ?? 'das Blech'} läuft in die Matrize`;
+      return `${panel ?? 'das Blech'} läuft in das Gesenk`;
     case 'put-in':
       return `mit ${panel} oben lässt sich das Teil nicht unter ${machine === 'press' ? 'den Stempel' : 'die Oberwange'} bringen`;
     case 'take-off':
@@ -75,7 +75,7 @@ function limitWords(
     case 'capacity':
       return `das Blech ist ${found} dick, mit ${MACHINES[machine]} gehen ${most}`;
     case 'flange-short':
-      return `${panel} reicht ${about} über die Kante, ${machine === 'press' ? 'die Matrize' : 'die Biegewange'} braucht ${least}`;
+      return `${panel} reicht ${about} über die Kante, ${machine === 'press' ? 'das Gesenk' : 'die Biegewange'} braucht ${least}`;
     case 'hold-short':
       return `${panel} gibt den Segmenten ${about} zu halten, sie brauchen ${least}`;
     case 'opening':
