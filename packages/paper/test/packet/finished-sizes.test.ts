@@ -20,13 +20,15 @@ function askedOf(part: object): readonly string[] {
 }
 
 test.each(FAMILIES.map((f) => [f.name, f] as const))(
-  '%s: every finished size that is measured has words in both languages',
+  '%s: every finished size that is measured has words of its own in both languages',
   (_, family) => {
     const stock = { stock: { material: 'mild-steel', thickness: 1 } };
     const asked = new Set(askedOf({ family: family.name, ...stock, ...family.describe.example }));
     for (const [params, sheet] of fc.sample(fc.tuple(paramsOf(family), sheets), { seed: 12, numRuns: 6 }))
       for (const name of askedOf({ family: family.name, ...sheet, ...params })) asked.add(name);
     expect(asked.size).toBeGreaterThan(0);
+    for (const language of ['en', 'de'] as const)
+      expect(new Set([...asked].map((name) => measuredLabel(family, name, language))).size).toBe(asked.size);
     for (const name of asked)
       for (const language of ['en', 'de'] as const) {
         const words = measuredLabel(family, name, language);

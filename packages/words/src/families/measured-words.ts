@@ -15,9 +15,17 @@ const WORDS: Readonly<Record<string, Readonly<Record<Language, string>>>> = {
   backWidth: { en: 'width of the back over its tabs', de: 'Breite der Rückwand über ihre Laschen' },
 };
 
+const LEG = /^legs\[(\d+)\]$/;
+
+/** A leg is told as its panel is called: the words of the list would be the same for all of them. */
+function legLabel(name: string): string | null {
+  const index = LEG.exec(name)?.[1];
+  return index === undefined ? null : `leg-${Number(index) + 1}`;
+}
+
 /** What a finished size is, for a label; the bare name where nobody says. */
 export const measuredLabel = (
   family: Pick<AnyFamily, 'name' | 'describe'>,
   name: string,
   language: Language,
-): string => sizeLabel(family, name, language) || (WORDS[name]?.[language] ?? name);
+): string => legLabel(name) ?? (sizeLabel(family, name, language) || (WORDS[name]?.[language] ?? name));
