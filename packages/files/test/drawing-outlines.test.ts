@@ -280,3 +280,13 @@ describe('a drawing of endless lines is answered at once', () => {
     expect(await refusal(() => drawingOutlines('a.svg', svg(dots)))).toMatch(/more than 200000 corners/);
   });
 });
+
+test('what is no drawing is refused; text in a DXF is not cut', async () => {
+  for (const text of ['leaf', '<p>leaf</p>', '<svg><'])
+    expect(await refusal(() => drawingOutlines('a.svg', text))).toMatch(/cannot be read as SVG/);
+  const square = line(0, 0, 9, 0) + line(9, 0, 9, 9) + line(9, 9, 0, 9) + line(0, 9, 0, 0);
+  const said = '0\nTEXT\n8\n0\n10\n1\n20\n1\n40\n2\n1\nleaf\n';
+  expect(await drawingOutlines('a.dxf', dxf(square + said))).toEqual(
+    await drawingOutlines('a.dxf', dxf(square)),
+  );
+});

@@ -206,3 +206,22 @@ test('random nests drawn together: spacing kept, every part cut off whole, nothi
     { numRuns: 6 },
   );
 });
+
+test('pieces drawn together on an L-shaped offcut stay in its arms', () => {
+  const outline = [
+    [0, 0],
+    [420, 0],
+    [420, 130],
+    [130, 130],
+    [130, 320],
+    [0, 320],
+  ] as const;
+  const parts = [{ ...plate, quantity: 6 }, part('tile', rectangle(45, 45), { quantity: 6 })];
+  const stock = rack(sheet('el', 420, 320, { origin: 'offcut', outline }));
+  const ask = { parts, rack: stock, spacing: 6, edge: 5, turns: QUARTER_TURNS };
+  const before = findNest(ask, { seeds: [3], moves: 200 });
+  const after = drawTogether(before, parts, 10);
+  expect(before.sheets[0]?.pieces.length).toBeGreaterThan(5);
+  expect(verifyNest(after, parts)).toEqual([]);
+  expect(after).not.toEqual(before); // something was drawn together
+});

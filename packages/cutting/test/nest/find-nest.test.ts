@@ -135,3 +135,20 @@ test('no parts: no sheets; parts that their grain keeps off every sheet are coun
   const slat = part('slat', rectangle(400, 60), { quantity: 2, grain: 'y' });
   expect(ask([slat]).missing).toEqual([{ part: 'slat', count: 2, why: 'grain' }]);
 });
+
+test('of two kinds of sheets the cheapest that takes all is taken, and the one used best where none does', () => {
+  const tile = part('tile', rectangle(90, 90), { quantity: 4 });
+  const kinds = [
+    sheet('large', 600, 600, { price: 40, count: 9 }),
+    sheet('small', 220, 220, { price: 6, count: 9 }),
+  ];
+  const named = (quantity: number) => {
+    const parts = [{ ...tile, quantity }];
+    const nest = findNest(ask({ parts, rack: rack(...kinds) }), { seeds: [1], moves: 0 });
+    expect(verifyNest(nest, parts)).toEqual([]);
+    return nest.sheets.map((s) => s.name.replace(/-\d+$/, ''));
+  };
+  expect(named(4)).toEqual(['small']);
+  // thirty-six tiles for 40 are more for the money than four for 6; the last four go on the cheapest that takes them
+  expect(named(40)).toEqual(['large', 'small']);
+});

@@ -74,3 +74,14 @@ test('two lines of a note are two captions, each where it stands', () => {
     ['rack 3', [3, 1]],
   ]);
 });
+
+test('points and arcs of a drawing of one’s own', () => {
+  const shapes: readonly Shape[] = [
+    { kind: 'point', at: [3, 4] },
+    { kind: 'arc', centre: [10, 0], radius: 5, start: 0, end: 90 },
+  ];
+  const box = { min: [0, 0], max: [15, 5] } as const;
+  const model = toMakerModel({ title: 'own', layers: [{ name: 'SCRIBE', shapes }], box });
+  expect(pathsLength(model)).toBeCloseTo((5 * Math.PI) / 2, 9);
+  expect(JSON.stringify(model)).toContain('"origin":[3,4]');
+});
