@@ -1,5 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
-import type { Operation, Sequence } from '@tinwright/shop';
+import type { BendWork, Operation, Sequence } from '@tinwright/shop';
 import { toolsOf } from '@tinwright/shop/internal';
 import { mendWords, reasonWords } from '@tinwright/words';
 import { fewMends, type Has, type OperationText, sayOf } from '@tinwright/words/internal';
@@ -30,10 +30,12 @@ export function operationFlows(kit: PacketKit, making: Making, has: Has): readon
   const scenes = told.flatMap((t) => t.scene ?? []);
   const figures = [directionsFigure(kit), ...settingFigures(scenes, kit)];
   const reading = scenes.length === 0 ? [] : [w.pictures];
+  // without an order bends are told as on a leaf brake
+  const leaf = making.operations.list.some((o) => o.kind === 'bend' && onLeaf(o.bend)) ? [w.leafTerms] : [];
   const drawing = { words: steps, dims, ...setting };
   return [
     notesFlow(null, intro(kit, making), setting),
-    notesFlow(w.tools, [`${tools.join(', ')}.`, [w.glossary, ...reading].join(' ')], setting),
+    notesFlow(w.tools, [`${tools.join(', ')}.`, [...leaf, w.glossary, ...reading].join(' ')], setting),
     ...(has('plans') ? [notesFlow(w.plans, plansNotes(kit), setting)] : []),
     (width) => ({
       alt: figures.map((f) => f.alt).join('; '),
@@ -54,6 +56,8 @@ export function operationFlows(kit: PacketKit, making: Making, has: Has): readon
     }),
   ];
 }
+
+const onLeaf = ({ step }: BendWork): boolean => step === null || step.machine === 'brake';
 
 /** What helps to read the plans, each told once. */
 function plansNotes({ plan, plans }: PacketKit): readonly string[] {

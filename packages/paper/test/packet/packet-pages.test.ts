@@ -1,6 +1,6 @@
 import { JobError } from '@tinwright/core';
 import { makingOf, packetPages, SECTIONS } from '@tinwright/paper';
-import { DEFAULT_SHOP, type Sequence } from '@tinwright/shop';
+import { DEFAULT_SHOP, type Sequence, type Shop } from '@tinwright/shop';
 import { LANGUAGES, materialName } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
@@ -95,6 +95,16 @@ describe('a shop', () => {
     expect(saidOn(sectionOf(given, 'plans'))).toContain('sight line of B1');
     expect(saidOn(sectionOf(given, 'plans'))).toContain('set to');
     expect(saidOn(sectionOf(pages, 'plans'))).not.toContain('sight line');
+  });
+
+  test('the terms of a leaf brake are told where one bends', () => {
+    const plan = planned([{ name: 'angle', family: 'bent-strip', width: 80, legs: [30, 40], angles: [90] }]);
+    const told = (shop: Shop) =>
+      saidOn(packetPages(plan, makingOf(plan, shop), { ...A4, sections: ['operations'] })).includes(
+        'Set-back: how far',
+      );
+    expect(told(DEFAULT_SHOP)).toBe(true);
+    expect(told({ ...DEFAULT_SHOP, brake: null })).toBe(false);
   });
 
   test('sight lines on the plan are those of the bend order', () => {

@@ -16,7 +16,7 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
   const stages = stagesOf(parts, assembly);
   const joints = stages.flatMap((s) => s.joints);
   const list: readonly Operation[] = [
-    ...(bent ? [trial] : []),
+    ...(bent ? [trialOf(parts.flatMap((p) => sequences.get(p.name) ?? []))] : []),
     ...stages.flatMap((stage) => [
       ...stage.parts.flatMap((p) => [
         ...(stage.measures[p.name] ?? []).map(
@@ -55,12 +55,18 @@ export function jobOperations(plan: JobPlan, sequences: ReadonlyMap<string, Sequ
 const isSmall = ({ play, planned }: StageMeasure): boolean =>
   play !== null && play !== 0 && Math.abs(play) < (linearTolerance(planned, 'm') ?? 0);
 
-const trial: Operation = {
-  kind: 'trial-bend',
-  part: null,
-  tools: ['rule', 'caliper', 'brake', 'protractor', 'square'],
-  reasons: ['metal-differs'],
-};
+/** A strip is bent with what makes the first bend of the orders; a brake where there is none. */
+function trialOf(sequences: readonly Sequence[]): Operation {
+  const steps = sequences.flatMap((s) => (s.status === 'infeasible' ? [] : s.steps));
+  const machine = steps.find((s) => s.action === 'bend')?.machine ?? 'brake';
+  const bending = { brake: ['brake'], press: ['press'], vise: ['vise', 'mallet'], hand: ['mallet'] } as const;
+  return {
+    kind: 'trial-bend',
+    part: null,
+    tools: ['rule', 'caliper', ...bending[machine], 'protractor', 'square'],
+    reasons: ['metal-differs'],
+  };
+}
 
 const fastened = ({ joint }: Seated): boolean => joint.by !== null;
 const kindOf = ({ joint }: Seated): string => joint.by?.kind.name ?? '';

@@ -2,6 +2,7 @@ import { type JobPlan, planJob, readJob } from '@tinwright/core';
 import { DEFAULT_SHOP, jobOperations, type Operation, planSequence, type Sequence } from '@tinwright/shop';
 import { TOOLS, toolsOf } from '@tinwright/shop/internal';
 import { describe, expect, test } from 'vitest';
+import { pressShop, straight, vDie } from '../press-shop.js';
 
 const job = (parts: readonly object[], joints: readonly object[] = []): JobPlan =>
   planJob(
@@ -57,6 +58,20 @@ const listOf = (plan: JobPlan, sequences = NONE) => jobOperations(plan, sequence
 const said = (list: readonly Operation[]) =>
   list.map((o) => (o.part === null ? o.kind : `${o.kind} ${o.part}`));
 const once = (list: readonly string[]) => list.filter((s, i) => s !== list[i - 1]);
+
+test.each([
+  ['brake', DEFAULT_SHOP, ['brake']],
+  ['press', pressShop([straight(10)], [vDie(8, 10)]), ['press']],
+  ['vise', { ...DEFAULT_SHOP, brake: null }, ['vise', 'mallet']],
+] as const)('a trial strip is bent with the machine of the order, %s', (_, shop, machine) => {
+  const plan = job([{ name: 'angle', family: 'bent-strip', width: 80, legs: [30, 40], angles: [90] }]);
+  const [part] = plan.parts as [JobPlan['parts'][number]];
+  const list = listOf(plan, new Map([['angle', planSequence(part, shop)]]));
+  expect(list[0]).toMatchObject({
+    kind: 'trial-bend',
+    tools: ['rule', 'caliper', ...machine, 'protractor', 'square'],
+  });
+});
 
 describe('the carrier', () => {
   test('is made from blanks to inspection in the order of the trade', () => {

@@ -109,8 +109,10 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
   },
   why: (text) => `Why: ${text}.`,
   with: (tools) => `With: ${tools}`,
+  leafTerms:
+    'Sight line: what lies under the edge of the fingers, which the sheet is bent round. Rear stop: from that edge back to the edge of the sheet that lies against it. Set-back: how far that edge stands behind the edge of the leaf.',
   glossary:
-    'Sight line: what lies under the edge of the fingers, which the sheet is bent round. Rear stop: from that edge back to the edge of the sheet that lies against it. Set-back: how far that edge stands behind the edge of the leaf. Directions are those of the picture: the sheet as it lies before you to be marked. Parts are named after them too: west is left, east right, north far, south near.',
+    'Directions are those of the picture: the sheet as it lies before you to be marked. Parts are named after them too: west is left, east right, north far, south near.',
   directions: {
     heading: 'Directions',
     alt: 'The sheet as it lies before you, marked face up: near edge towards you, far edge away from you, left and right edge; the datum corner is near left',

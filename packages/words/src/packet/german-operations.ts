@@ -109,8 +109,10 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
   },
   why: (text) => `Warum: ${text}.`,
   with: (tools) => `Mit: ${tools}`,
+  leafTerms:
+    'Anlegelinie: was unter der Kante der Segmente liegt, um die gebogen wird. Anschlag: von dieser Kante bis zur Blechkante, die hinten anliegt. Rückstand: wie weit diese Kante hinter der Kante der Biegewange steht.',
   glossary:
-    'Anlegelinie: was unter der Kante der Segmente liegt, um die gebogen wird. Anschlag: von dieser Kante bis zur Blechkante, die hinten anliegt. Rückstand: wie weit diese Kante hinter der Kante der Biegewange steht. Richtungen sind die des Bildes: das Blech, wie es zum Anreißen vor einem liegt. Auch Flächen heißen danach: West (west) ist links, Ost (east) rechts, Nord (north) fern, Süd (south) nah.',
+    'Richtungen sind die des Bildes: das Blech, wie es zum Anreißen vor einem liegt. Auch Flächen heißen danach: West (west) ist links, Ost (east) rechts, Nord (north) fern, Süd (south) nah.',
   directions: {
     heading: 'Richtungen',
     alt: 'Das Blech, wie es vor einem liegt, Anrissseite oben: nahe Kante zum Körper, ferne Kante vom Körper weg, linke und rechte Kante; die Bezugsecke ist nah links',

@@ -151,6 +151,8 @@ export interface PacketWords {
     readonly why: (text: string) => string;
     readonly with: (tools: string) => string;
     readonly glossary: string;
+    /** What is set on a leaf brake, where one bends. */
+    readonly leafTerms: string;
     /** The picture of the directions: how the sheet lies before a person. */
     readonly directions: Readonly<Record<'heading' | 'alt' | 'face' | 'datum' | 'you' | 'note', string>>;
     readonly heading: string;
