@@ -14,18 +14,16 @@ export interface VisibleLine {
 const IN_FRONT = 1e-3; // mm towards the viewer before a facet hides a line: lines lie on facets
 const SHORT = 1e-4; // mm; shorter stretches are rounding
 
-/** A facet on the page, with how near it is at any point: near = a·x + b·y + c. */
-interface Screen {
-  /** Four numbers a side: where it starts, and its run with the inside on the left. */
-  readonly sides: Float64Array;
-  readonly a: number;
-  readonly b: number;
-  readonly c: number;
-}
-
-/** Screens, and which of them a line has to be held against. */
+/**
+ * Facets on the page, all numbers of a kind in one row, as a sieve has a hundred thousand of them: of each four numbers a
+ * side, where it starts and its run with the inside on the left; how near it is at any point, a·x + b·y + c.
+ */
 interface Screens {
-  readonly list: readonly Screen[];
+  readonly sides: Float64Array;
+  /** Where the sides of each begin, and those of the next. */
+  readonly starts: Uint32Array;
+  readonly planes: Float64Array;
+  /** Which of them a line has to be held against. */
   readonly near: BoxesNear;
 }
 
@@ -43,7 +41,8 @@ export function visibleBehind(
   view: View,
 ): (lines: readonly SurfaceLine[]) => readonly VisibleLine[] {
   const screens = screensOf(
-    facets.filter((f) => faces(view, f.normal)).map((f) => f.corners.map((c) => see(view, c))),
+    facets.filter((f) => faces(view, f.normal)),
+    view,
   );
   return (lines) =>
     lines.flatMap((line) => {
@@ -59,16 +58,25 @@ const along = (p: Seen, q: Seen, t: number): Point => [
   p.at[1] + (q.at[1] - p.at[1]) * t,
 ];
 
-function screensOf(facets: readonly (readonly Seen[])[]): Screens {
-  const list: Screen[] = [];
+function screensOf(facets: readonly Facet[], view: View): Screens {
+  const sides = new Float64Array(4 * facets.reduce((n, f) => n + f.corners.length, 0));
+  const starts = new Uint32Array(facets.length + 1);
+  const planes = new Float64Array(3 * facets.length);
   const boxes = new Float64Array(4 * facets.length);
-  for (const seen of facets) {
+  let count = 0;
+  for (const { corners } of facets) {
+    const seen = corners.map((c) => see(view, c));
     const plane = planeOf(seen);
     if (plane === null) continue; // edge on
-    boxes.set(boxRound(seen), 4 * list.length);
-    list.push({ sides: sidesOf(seen.map((s) => s.at)), ...plane });
+    const start = starts[count] as number;
+    const own = sidesOf(seen.map((s) => s.at));
+    sides.set(own, start);
+    boxes.set(boxRound(seen), 4 * count);
+    planes.set(plane, 3 * count);
+    count += 1;
+    starts[count] = start + own.length;
   }
-  return { list, near: boxesNear(boxes.subarray(0, 4 * list.length)) };
+  return { sides, starts, planes, near: boxesNear(boxes.subarray(0, 4 * count)) };
 }
 
 function boxRound(seen: readonly Seen[]): readonly [number, number, number, number] {
@@ -82,21 +90,18 @@ function boxRound(seen: readonly Seen[]): readonly [number, number, number, numb
   return [x0, y0, x1, y1];
 }
 
-function sidesOf(corners: readonly Point[]): Float64Array {
+function sidesOf(corners: readonly Point[]): readonly number[] {
   const turn = Math.sign(polygonArea(corners));
-  const sides = new Float64Array(4 * corners.length);
+  const sides: number[] = [];
   for (let i = 0; i < corners.length; i++) {
     const [a, b] = [corners[i] as Point, corners[(i + 1) % corners.length] as Point];
-    sides[4 * i] = a[0];
-    sides[4 * i + 1] = a[1];
-    sides[4 * i + 2] = (b[0] - a[0]) * turn;
-    sides[4 * i + 3] = (b[1] - a[1]) * turn;
+    sides.push(a[0], a[1], (b[0] - a[0]) * turn, (b[1] - a[1]) * turn);
   }
   return sides;
 }
 
 /** Plane of a facet over the page by Newell's sums, which shrug off corners in a line. */
-function planeOf(seen: readonly Seen[]): { a: number; b: number; c: number } | null {
+function planeOf(seen: readonly Seen[]): readonly [a: number, b: number, c: number] | null {
   let [nx, ny, nz] = [0, 0, 0];
   seen.forEach((p, i) => {
     const q = seen[(i + 1) % seen.length] as Seen;
@@ -107,33 +112,38 @@ function planeOf(seen: readonly Seen[]): { a: number; b: number; c: number } | n
   const first = seen[0];
   if (first === undefined || Math.abs(nz) < 1e-9) return null;
   const [a, b] = [-nx / nz, -ny / nz];
-  return { a, b, c: first.near - a * first.at[0] - b * first.at[1] };
+  return [a, b, first.near - a * first.at[0] - b * first.at[1]];
 }
 
 type Span = readonly [number, number];
 
 /** The parts of the line p q that no screen hides, as spans of 0 to 1. */
-function shown(p: Seen, q: Seen, { list, near }: Screens): readonly Span[] {
+function shown(p: Seen, q: Seen, screens: Screens): readonly Span[] {
   const length = Math.hypot(q.at[0] - p.at[0], q.at[1] - p.at[1]);
   if (length < SHORT) return [];
   const [x0, x1] = [Math.min(p.at[0], q.at[0]), Math.max(p.at[0], q.at[0])];
   const [y0, y1] = [Math.min(p.at[1], q.at[1]), Math.max(p.at[1], q.at[1])];
   const hidden: Span[] = [];
-  near([x0, y0, x1, y1], (i) => {
-    const span = behind(p, q, list[i] as Screen);
+  screens.near([x0, y0, x1, y1], (i) => {
+    const span = behind(p, q, screens, i);
     if (span !== null) hidden.push(span);
   });
   return gaps(hidden).filter(([a, b]) => (b - a) * length > SHORT);
 }
 
-/** How far a point lies behind the screen's plane. */
-const gap = ({ a, b, c }: Screen, { at, near }: Seen) => a * at[0] + b * at[1] + c - near - IN_FRONT;
+/** How far a point lies behind the plane of a screen. */
+const gap = ({ planes }: Screens, i: number, { at, near }: Seen) =>
+  (planes[3 * i] as number) * at[0] +
+  (planes[3 * i + 1] as number) * at[1] +
+  (planes[3 * i + 2] as number) -
+  near -
+  IN_FRONT;
 
-/** Where the line lies inside the screen's outline and behind its plane. */
-function behind(p: Seen, q: Seen, screen: Screen): Span | null {
-  const [g0, g1] = [gap(screen, p), gap(screen, q)];
+/** Where the line lies inside a screen's outline and behind its plane. */
+function behind(p: Seen, q: Seen, screens: Screens, i: number): Span | null {
+  const [g0, g1] = [gap(screens, i, p), gap(screens, i, q)];
   if (g0 <= 0 && g1 <= 0) return null;
-  const inside = clipToConvex(p.at, q.at, screen.sides);
+  const inside = clipToConvex(p.at, q.at, screens, i);
   if (inside === null) return null;
   let [from, to] = inside;
   if (g0 <= 0) from = Math.max(from, g0 / (g0 - g1));
@@ -141,10 +151,11 @@ function behind(p: Seen, q: Seen, screen: Screen): Span | null {
   return to - from > 1e-12 ? [from, to] : null;
 }
 
-function clipToConvex([px, py]: Point, [qx, qy]: Point, sides: Float64Array): Span | null {
+function clipToConvex([px, py]: Point, [qx, qy]: Point, { sides, starts }: Screens, k: number): Span | null {
   let from = 0;
   let to = 1;
-  for (let i = 0; i < sides.length; i += 4) {
+  const end = starts[k + 1] as number;
+  for (let i = starts[k] as number; i < end; i += 4) {
     const [ax, ay] = [sides[i] as number, sides[i + 1] as number];
     const [ex, ey] = [sides[i + 2] as number, sides[i + 3] as number];
     const sp = ex * (py - ay) - ey * (px - ax);
