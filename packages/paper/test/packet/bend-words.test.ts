@@ -128,3 +128,34 @@ test('an open hem is closed over a strip as thick as its gap, in whatever closes
     expect(told('teardrop', machine).how.join(' ')).toContain('leave the fold round');
   }
 });
+
+describe('a radius the machine does not make as drawn', () => {
+  const [T, R, OPEN] = [1, 1.3, 2.5]; // mm, and the furthest that the brake opens its set-back, in thicknesses
+  const strip = { name: 'strip', family: 'bent-strip', width: 150, legs: [30, 60] };
+  const radiusOf = (angle: number, language: Language): readonly string[] => {
+    const bent = planned([{ ...strip, angles: [angle] }], {
+      stock: { material: 'mild-steel', thickness: T },
+      bending: { rule: 'k-factor', insideRadius: R },
+    });
+    const brake: Brake = { ...(DEFAULT_SHOP.brake as Brake), setBack: [1.5, OPEN] };
+    const [own] = bent.parts as [(typeof bent.parts)[number]];
+    return makingOf(bent, { ...DEFAULT_SHOP, brake }).operations.list.flatMap((o) =>
+      o.kind === 'bend'
+        ? tellBend(o.bend, language, bendPrint(own, dimsOf('mm')))
+            .settings.filter(({ name }) => name === 'radius')
+            .map(({ text }) => text)
+        : [],
+    );
+  };
+
+  test('is told beside the one drawn: R = s / tan(A/2) - T, derived from a rigid leaf', () => {
+    const made = (OPEN * T) / Math.tan(Math.PI / 3) - T; // 120 degrees; 2.3 / tan would be asked for
+    expect(made).toBeCloseTo(0.443, 3);
+    expect(radiusOf(120, 'en')).toEqual(['about 0.44 mm, 1.3 mm drawn']);
+    expect(radiusOf(120, 'de')).toEqual(['etwa 0.44 mm, gezeichnet 1.3 mm']);
+  });
+
+  test('stands alone where the set-back makes it', () => {
+    expect(radiusOf(90, 'en')).toEqual(['1.3 mm']);
+  });
+});

@@ -27,6 +27,7 @@ const STEP: BendStep = {
   setAngle: 91,
   insideRadius: 1,
   setBack: 2,
+  madeRadius: null,
   tools: null,
   sight: null,
   sightOffset: null,

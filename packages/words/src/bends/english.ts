@@ -205,6 +205,7 @@ export const BENDS_ENGLISH: BendWords = {
     tools: (pieces, from, end, gap) =>
       `${pieces.join(' + ')}, from the left, starting ${end === 'at' ? 'at' : `${from} ${end}`} the left end of the bend${gap === null ? '' : `, ${gap} apart`}`,
     force: (force) => `${force} kN`,
+    radius: (made, drawn) => `about ${made}, ${drawn} drawn`,
     hem: (kind, gap) =>
       kind === 'open'
         ? `open, over a strip of ${gap}`

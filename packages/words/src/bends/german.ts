@@ -211,6 +211,7 @@ export const BENDS_GERMAN: BendWords = {
     tools: (pieces, from, end, gap) =>
       `${pieces.join(' + ')}, von links, ab ${end === 'at' ? 'dem linken Ende' : `${from} ${end === 'inside' ? 'innerhalb' : 'außerhalb'} des linken Endes`} der Kantung${gap === null ? '' : `, ${gap} Abstand`}`,
     force: (force) => `${inDecimal(force, 'de')} kN`,
+    radius: (made, drawn) => `etwa ${made}, gezeichnet ${drawn}`,
     hem: (kind, gap) =>
       kind === 'open'
         ? `offen, über einem Streifen von ${gap}`

@@ -16,8 +16,22 @@ export function settingsOf(
   return [
     ...(step === null ? [] : stepSettings(step, words, print).flatMap(([name, text]) => told(name, text))),
     ...(action === 'close' ? told('hem', words.values.hem(hem, print.size(2 * insideRadius))) : []),
-    ...(action === 'bend' ? told('radius', print.fine(insideRadius)) : []),
+    ...(action === 'bend' ? told('radius', radiusText(work, words, print)) : []),
   ];
+}
+
+const NEAR = 0.1; // mm between the radius drawn and the one made that nobody feels; judgement
+
+/** The radius drawn; where the machine makes another, that one too. */
+function radiusText(
+  { insideRadius, step }: Pick<BendWork, 'insideRadius' | 'step'>,
+  { values }: BendWords,
+  { fine }: BendPrint,
+): string {
+  const made = step?.madeRadius ?? insideRadius;
+  return Math.abs(made - insideRadius) < NEAR
+    ? fine(insideRadius)
+    : values.radius(fine(made), fine(insideRadius));
 }
 
 type Row = readonly [SettingName, string | null];

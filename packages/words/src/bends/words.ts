@@ -91,6 +91,8 @@ export interface BendWords {
     ) => string;
     readonly force: (force: string) => string;
     readonly hem: (kind: BendStroke['hem'], gap: string) => string;
+    /** An inside radius that a machine makes in place of the one drawn. */
+    readonly radius: (made: string, drawn: string) => string;
   };
 }
 

@@ -1,8 +1,9 @@
 import type { FlatBend, PartPlan } from '@tinwright/core';
 import { brakeAt } from '../../machines/brakes.js';
 import type { Punch, Shop } from '../../machines/shop.js';
-import { bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
+import { airRadius, bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal/press-force.js';
 import { OVER_BARS } from '../../tools/jaw-tools.js';
+import { leafRadius } from '../../tools/leaf-setting.js';
 import { lineFrame, lineLength, sightOffset } from '../part/line.js';
 import type { BendProblem, Move } from '../search/states.js';
 import { hornsBeside, withHorns } from '../stations/horn-room.js';
@@ -58,6 +59,7 @@ export function bendStep(
     angle: action === 'fold' ? work.tree.fold.angle : Math.abs(operation.angle),
     setAngle: setOf(machine, action, position.stop),
     setBack: machine === 'brake' ? position.setBack : null,
+    madeRadius: action === 'bend' ? madeRadius(position, plan.sheet.thickness, operation, press) : null,
     tools,
     ...sightSetting(problem, move, bends, rear?.setting ?? null),
     length,
@@ -67,6 +69,17 @@ export function bendStep(
     press: press && { ...press, offMiddle: offMiddle(tools, length, shop.press?.length ?? 0) },
     seconds: cost,
   };
+}
+
+/** Inside radius of a bend as the machine is set for it, mm; null by hand. */
+function madeRadius(
+  { station, setBack }: Move['position'],
+  thickness: number,
+  { angle }: Move['mounting']['operation'],
+  press: { readonly opening: number } | null,
+): number | null {
+  if (press !== null) return airRadius(press.opening);
+  return station === 'brake' && setBack !== null ? leafRadius(setBack, thickness, Math.abs(angle)) : null;
 }
 
 /** Where tools stand, horns at their ends. */

@@ -58,6 +58,8 @@ export interface BendStep extends BendStroke {
   readonly angle: number;
   readonly setAngle: number | null;
   readonly setBack: number | null;
+  /** Inside radius that the machine makes of a bend so set, mm; null by hand and for hems. */
+  readonly madeRadius: number | null;
   /** Fingers or tools, where they stand along the line from its left end as the operator sees it; null for all. */
   readonly tools: readonly ToolGroup[] | null;
   /** Line on the flat to set under the nose, one for each bend; null where none is used. */
