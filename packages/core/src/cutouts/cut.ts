@@ -27,13 +27,26 @@ export function cut(asked: CutoutParams, by: Path): Step {
       const there = draft.panels.reduce((n, p) => n + p.holes.length + p.cutouts.length, 0);
       const count = there + loops.length * places.length;
       if (count > MOST)
-        return fail('cutout-many', [], `${count} openings of the part asked for, ${MOST} allowed`);
+        return fail(
+          'cutout-many',
+          [],
+          `${count} openings of the part asked for, ${MOST} allowed`,
+          fewer(asked, Math.floor((MOST - there) / loops.length)),
+        );
       const frames = places.map((p) => compose(stand, { origin: p, x: [1, 0], y: [0, 1] }));
       const all = frames.flatMap((f) => loops.map((loop) => cutout(panel, { loop: placeLoop(f, loop), by })));
       const lines = frames.flatMap((f) => bendLine(asked).map((line) => line.map((p) => place(f, p))));
       const scribed = lines.map(([a, b]) => scribe(panel, a as Point, b as Point));
       return [...all, ...scribed].reduce((d, step) => step(d), draft);
     });
+}
+
+/** How many of a row or grid have room. @param most places that are left for all of them */
+function fewer({ columns, rows }: CutoutParams, most: number): string {
+  const [across, up] = [columns?.count ?? 1, rows?.count ?? 1];
+  if (columns !== null && most >= up) return `Use columns.count of ${Math.floor(most / up)} or less`;
+  if (rows !== null && most >= across) return `Use rows.count of ${Math.floor(most / across)} or less`;
+  return 'Leave openings of the part out';
 }
 
 /** The line a flap is bent by. */

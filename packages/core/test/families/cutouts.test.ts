@@ -201,6 +201,22 @@ describe('an opening that cannot be is named with its place and what would work:
     expect(refusal(cutout)).toMatch(said);
   });
 
+  test('more of them than a part may have: the most that are cut', () => {
+    const grid = (columns: number, rows: number) => ({
+      type: 'round',
+      panel: 'base',
+      diameter: 2,
+      columns: { count: columns, pitch: 4 },
+      rows: { count: rows, pitch: 4 },
+    });
+    expect(refusal(grid(60, 40))).toMatch(/2400 openings .* 2000 allowed. Use columns.count of 50 or less/);
+    expect(refusal(grid(50, 40))).toBe('');
+    const first = grid(50, 39); // leaves 50
+    expect(refusal(first, grid(60, 40))).toContain('Use columns.count of 1 or less');
+    expect(refusal(first, grid(20, 60))).toContain('Use rows.count of 2 or less');
+    expect(refusal(first, grid(60, 60))).toContain('Leave openings of the part out');
+  });
+
   test('over another', () => {
     const said = refusal(
       { type: 'round', panel: 'base', diameter: 30 },
