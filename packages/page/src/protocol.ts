@@ -1,3 +1,4 @@
+import type { Severity } from '@tinwright/core';
 import type { Bytes } from '@tinwright/files';
 import type { BendStep } from '@tinwright/shop';
 
@@ -120,7 +121,9 @@ export interface PartView extends Quick {
 
 /** Something a maker should know. */
 export interface FindingView {
-  readonly severity: 'error' | 'warning' | 'note';
+  readonly severity: Severity;
+  /** That in the page's language. */
+  readonly label: string;
   readonly part: string;
   readonly at: readonly [number, number] | null;
   /** Panels and bends it speaks of. */

@@ -30,7 +30,7 @@ export function Findings({ state }: { state: State }): JSX.Element {
             onPointerEnter={light}
             onFocus={light}
           >
-            <span class={`place ${f.severity}`}>{i + 1}</span> <strong>{words.severity[f.severity]}</strong>{' '}
+            <span class={`place ${f.severity}`}>{i + 1}</span> <strong>{f.label}</strong>{' '}
             {f.part === '' ? null : (
               <button type="button" class="plain" onClick={() => state.choose(f.part)}>
                 {f.part}

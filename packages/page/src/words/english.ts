@@ -79,7 +79,6 @@ export const PAGE_ENGLISH: PageWords = {
   packet: 'Packet, PDF',
   jobFile: 'Job file',
   saving: 'Writing …',
-  severity: { error: 'error', warning: 'warning', note: 'note' },
   jobCannotBe: 'This job cannot be:',
   line: (n) => `line ${n}`,
   fault: 'The page failed at this:',

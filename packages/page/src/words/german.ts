@@ -79,7 +79,6 @@ export const PAGE_GERMAN: PageWords = {
   packet: 'Mappe, PDF',
   jobFile: 'Auftragsdatei',
   saving: 'Wird geschrieben …',
-  severity: { error: 'Fehler', warning: 'Warnung', note: 'Hinweis' },
   jobCannotBe: 'Diesen Auftrag kann es so nicht geben:',
   line: (n) => `Zeile ${n}`,
   fault: 'Daran ist die Seite gescheitert:',

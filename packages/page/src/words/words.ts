@@ -76,7 +76,6 @@ export interface PageWords {
   readonly packet: string;
   readonly jobFile: string;
   readonly saving: string;
-  readonly severity: Readonly<Record<'error' | 'warning' | 'note', string>>;
   readonly jobCannotBe: string;
   readonly line: (n: number) => string;
   readonly fault: string;

@@ -11,6 +11,7 @@ import { assemblyPicture, flatDrawing, partPicture, toSvg } from '@tinwright/fil
 import { DEFAULT_SHOP } from '@tinwright/shop';
 import { jobFindings, withChanges } from '@tinwright/shop/internal';
 import { type Language, tellFindings } from '@tinwright/words';
+import { severityWord } from '@tinwright/words/internal';
 import type { BlankView, FindingView, FlatView, JobView, PartView, Quick, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 import { spansOf } from './spans.js';
@@ -65,6 +66,7 @@ function findingViews(
   return tellFindings(findings, plan.job.units, language).map(
     ({ severity, part, at, message, fix, source, changes }, i) => ({
       severity,
+      label: severityWord(severity, language),
       part: part ?? '',
       at,
       names: findings[i]?.where.names ?? [],
