@@ -99,16 +99,18 @@ test('sizes in inches where asked, short ones to a finer step: 2 mm are 5/64 in'
   expect(said(page as Page)).toContain('set-back 5/64 in');
 });
 
-test('a line that is set by eye lies on the die, nothing of it at the gauge', () => {
+test('at the gauge is what lies against it: a line set by eye, or gauged at a panel behind, has its own on the die', () => {
   const { part, sequence, shop } = caseOf('step on a press');
   const [first] = sequence.steps as [BendStep];
   const byEye = { ...first, touches: null, press: first.press && { ...first.press, gauge: null } };
+  const behind = { ...first, touches: first.touches && { ...first.touches, panel: 'leg-behind' } };
   const shown = (step: BendStep) =>
     textsOf(stepDrawings(part, { ...sequence, steps: [step] }, shop)[0] as Page)
       .filter((t) => t.startsWith(`${step.held}: `))
       .map((t) => t.replace(/.*: /, ''));
   expect(new Set(shown(first))).toEqual(new Set(['at the gauge']));
   expect(new Set(shown(byEye))).toEqual(new Set(['on the die']));
+  expect(new Set(shown(behind))).toEqual(new Set(['on the die']));
 });
 
 test('files are numbered by operation', () => {

@@ -12,8 +12,8 @@ export const STEPS_ENGLISH: StepWords = frozen({
   detail: (scale) => `At the bend line, ${scale}`,
   lying: 'You stand at the lower right. Thick: turns. Hatched: held',
   lies: 'As it lies',
-  held: (panel, { machine, action, clamp, press }) =>
-    `${panel}: ${{ brake: action === 'close' ? 'on the bed' : 'clamped', press: action === 'close' ? 'on the table' : press?.gauge === null ? 'on the die' : 'at the gauge', vise: 'clamped', hand: clamp === 'seamer' ? 'lies still' : 'held' }[machine]}`,
+  held: (panel, { machine, action, clamp, held, touches }) =>
+    `${panel}: ${{ brake: action === 'close' ? 'on the bed' : 'clamped', press: action === 'close' ? 'on the table' : touches?.panel === held ? 'at the gauge' : 'on the die', vise: 'clamped', hand: clamp === 'seamer' ? 'lies still' : 'held' }[machine]}`,
   turns: (panel, { action, clamp }) =>
     `${panel}: ${action === 'close' ? 'is pressed flat' : clamp === 'seamer' ? 'turns with the seamer' : 'turns'}`,
   tools: {

@@ -11,8 +11,8 @@ export const STEPS_GERMAN: StepWords = {
   detail: (scale) => `An der Biegelinie, ${scale}`,
   lying: 'Standplatz rechts unten. Dick: dreht sich. Schraffiert: gehalten',
   lies: 'Wie es liegt',
-  held: (panel, { machine, action, clamp, press }) =>
-    `${panel}: ${{ brake: action === 'close' ? 'auf der Unterwange' : 'geklemmt', press: action === 'close' ? 'auf dem Tisch' : press?.gauge === null ? 'auf dem Gesenk' : 'am Anschlag', vise: 'geklemmt', hand: clamp === 'seamer' ? 'liegt still' : 'gehalten' }[machine]}`,
+  held: (panel, { machine, action, clamp, held, touches }) =>
+    `${panel}: ${{ brake: action === 'close' ? 'auf der Unterwange' : 'geklemmt', press: action === 'close' ? 'auf dem Tisch' : touches?.panel === held ? 'am Anschlag' : 'auf dem Gesenk', vise: 'geklemmt', hand: clamp === 'seamer' ? 'liegt still' : 'gehalten' }[machine]}`,
   turns: (panel, { action, clamp }) =>
     `${panel}: ${action === 'close' ? 'wird flach gedrückt' : clamp === 'seamer' ? 'dreht sich mit der Zange' : 'dreht sich'}`,
   tools: {
