@@ -1,12 +1,10 @@
-import { type AnyFamily, PROGRAM, type ToleranceClass } from '@tinwright/core';
+import { type AnyFamily, type JobPlan, PROGRAM } from '@tinwright/core';
 import { quoted, suggestion } from '@tinwright/core/internal';
 import type { OutFile } from '@tinwright/files';
-import type { PacketForm, PagesSeen, Section } from '@tinwright/paper';
-import type { Language } from '@tinwright/words';
-import type { DimsName } from '@tinwright/words/internal';
+import type { PacketForm } from '@tinwright/paper';
+import type { Shop } from '@tinwright/shop';
 import { type Host, many } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
-import type { ProgressBar } from '../host/progress.js';
 import {
   type AnyCommand,
   command,
@@ -18,32 +16,21 @@ import {
   SHOP_OPTION,
 } from '../line/command.js';
 import { MEASURED_OPTION } from '../line/measured.js';
-import { SIZE_OPTION } from '../open/in-size.js';
+import { SIZE_OPTION, sizeNamed } from '../open/in-size.js';
+import { openJob } from '../open/open-job.js';
 import { openMeasured } from '../open/open-measured.js';
-import { makingIn } from '../open/open-shop.js';
-import { cutKnown } from '../stock/cut-known.js';
-import { spareFile } from '../write/spare-file.js';
-import { DIMS_OPTION, PAPER_OPTION, refusable } from './drawing.js';
+import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
+import { PACKET, type PacketAsk, packetOf } from './packet-of.js';
 
-interface Options {
+interface Options extends PacketAsk {
   readonly job: string;
-  readonly out: string;
-  readonly paper?: string;
-  readonly dims?: DimsName;
+  readonly out?: string;
   readonly measured: readonly string[];
-  readonly rack?: string;
   readonly shop?: string;
   readonly size?: string;
-  readonly sections: readonly Section[];
-  readonly lang: Language;
-  readonly 'large-print': boolean;
-  readonly tolerance: ToleranceClass;
-  readonly date?: string;
+  readonly sizes: boolean;
   readonly sets?: string;
-  readonly worksheet: boolean;
-  readonly blank: readonly string[];
   readonly force: boolean;
-  readonly json: boolean;
 }
 
 /** Sections and languages, as the export package has them; here so that help need not load it. */
@@ -57,6 +44,10 @@ export const SECTION_NAMES: readonly string[] = [
   'templates',
 ];
 const MOST_SETS = 500;
+/** Rows that packets are printed for in one go: what is drawn waits in memory until all can be written. */
+const MOST_SIZES = 50;
+
+const CUT_ALONE = 'Each is cut from the whole stock; tinwright shear --sizes cuts all of them together.\n';
 
 export const packet: AnyCommand = command<Options>({
   verb: 'packet',
@@ -65,14 +56,19 @@ export const packet: AnyCommand = command<Options>({
   options: {
     out: {
       type: 'string',
-      default: 'packet.pdf',
-      describe: 'a file that ends in .pdf or .html, or a folder to write both into',
+      describe:
+        'a file that ends in .pdf or .html, or a folder to write both into; packet.pdf when left out, packets with --sizes',
     },
     paper: PAPER_OPTION,
     dims: DIMS_OPTION,
     measured: MEASURED_OPTION,
     rack: RACK_OPTION,
     size: SIZE_OPTION,
+    sizes: {
+      type: 'boolean',
+      default: false,
+      describe: 'a packet for every row under sizes: in the job',
+    },
     shop: SHOP_OPTION,
     sections: {
       type: 'strings',
@@ -106,77 +102,91 @@ export const packet: AnyCommand = command<Options>({
   examples: [
     ['$0 packet carrier.yaml --out carrier.pdf', 'one file to print and work from'],
     ['$0 packet carrier.yaml --sets 12 --worksheet', 'for a class of twelve'],
+    ['$0 packet tray.yaml --sizes --out packets', 'a file for every size'],
   ],
   run,
 });
 
 async function run(options: Options, host: Host, families: readonly AnyFamily[]): Promise<ExitCode> {
-  const { json, out } = options;
+  const { json } = options;
+  const out = options.out ?? (options.sizes ? 'packets' : 'packet.pdf');
   const sets = setsOf(options.sets);
-  if (typeof sets === 'string') return refuse(host, json, 'usage', 'packet', sets);
-  if (options.worksheet && options.sections.length > 0)
-    return refuse(host, json, 'usage', 'packet', '--worksheet and --sections given; one of the two allowed');
-  const stray = options.sections.find((s) => !SECTION_NAMES.includes(s));
-  if (stray !== undefined)
-    return refuse(
-      host,
-      json,
-      'usage',
-      'packet',
-      `--sections: ${quoted(stray)} given. ${suggestion(stray, SECTION_NAMES)}`,
-    );
-  const opened = await openMeasured(host, families, { ...options, verb: 'packet' });
+  const wrong = typeof sets === 'string' ? sets : misfit({ ...options, out });
+  if (typeof sets === 'string' || wrong !== null) return refuse(host, json, 'usage', 'packet', String(wrong));
+  const opened = await openRows(host, options, families);
   if ('exit' in opened) return opened.exit;
-  const refused = await writing(host, json, () => checkOut(out, options.force ? 'force' : 'own only'));
-  if (refused !== EXIT.done) return refused;
-  const { plan, shop } = opened;
-  const { units } = plan.job;
-  const { dims = units, paper = units === 'in' ? 'letter' : 'A4', date, sections, tolerance } = options;
+  const force = options.force ? 'force' : 'own only';
   const forms = formsOf(out);
-  const { DEFAULT_SHOP } = await import('@tinwright/shop');
-  // without a shop the blanks are cut on the shear that is assumed, never from stock that is
-  const cuttingShop = shop ?? { ...DEFAULT_SHOP, sheets: [], stock: [] };
-  const cut = await cutKnown(host, { plan, shop: cuttingShop, rack: options.rack, json, sets });
-  if (cut !== null && 'exit' in cut) return cut.exit;
-  const written = await refusable('packet', host, json, async () => {
-    const { packetFiles } = await import('@tinwright/paper');
-    const asked = {
-      paper,
-      dims,
-      tolerance,
-      language: options.lang,
-      lettering: options['large-print'] ? (3.5 as const) : (2.5 as const),
-      sets,
-      cut,
-      worksheet: options.worksheet,
-      leaveOut: options.blank,
-      ...(sections.length > 0 && { sections }),
-      ...(date && { date }),
-    };
-    const making = await makingIn(host, plan, shop, sets);
-    return withPages(host, (onPages) => packetFiles(plan, making, { ...asked, onPages }, forms, spareFile));
-  });
-  if (written === null) return EXIT.unreadable;
-  const { pages, files } = written;
-  const failed = await writing(host, json, () => write(out, files, options.force ? 'force' : 'own only'));
+  const refused = await writing(host, json, () => checkOut(out, force));
+  if (refused !== EXIT.done) return refused;
+  const printed: { readonly pages: number; readonly cut: boolean }[] = [];
+  const files: OutFile[] = [];
+  for (const { plan, name } of opened.rows) {
+    const packet = await packetOf(host, { name, plan, shop: opened.shop, sets, forms }, options);
+    if ('exit' in packet) return packet.exit;
+    printed.push({ pages: packet.pages, cut: packet.cut });
+    files.push(...packet.files);
+  }
+  const failed = await writing(host, json, () => write(out, files, force));
   if (failed !== EXIT.done) return failed;
+  const pages = printed.reduce((sum, p) => sum + p.pages, 0);
   const paths = forms.length > 1 ? files.map((f) => `${out}/${f.path}`) : [out];
   if (json) host.out(`${JSON.stringify({ out, pages, files: paths }, null, 2)}\n`);
-  else host.out(`${many(pages, 'page')} in ${paths.join(' and ')}.\n`);
+  else {
+    const where = options.sizes ? `${many(files.length, 'file')} in ${out}` : paths.join(' and ');
+    host.out(`${many(pages, 'page')} in ${where}.\n`);
+    if (options.sizes && printed.some((p) => p.cut)) host.out(CUT_ALONE);
+  }
   return EXIT.done;
 }
 
-/** A packet's pages, told as they are drawn. */
-async function withPages<T>(host: Host, work: (onPages: PagesSeen) => Promise<T>): Promise<T> {
-  let bar: ProgressBar | undefined;
-  try {
-    return await work(async (pages) => {
-      bar = await host.progress?.('pages', pages);
-      return (page) => bar?.to(page);
-    });
-  } finally {
-    bar?.end();
+/** Options that do not go together, or a section that is none; null where all is well. */
+function misfit({
+  worksheet,
+  sections,
+  sizes,
+  size,
+  measured,
+  out,
+}: Options & { readonly out: string }): string | null {
+  const stray = sections.find((s) => !SECTION_NAMES.includes(s));
+  if (worksheet && sections.length > 0) return '--worksheet and --sections given; one of the two allowed';
+  if (stray !== undefined) return `--sections: ${quoted(stray)} given. ${suggestion(stray, SECTION_NAMES)}`;
+  if (!sizes) return null;
+  if (size !== undefined) return '--sizes and --size given; one of the two allowed';
+  if (measured.length > 0)
+    return '--sizes and --measured given; what was measured is of one size: give --size NAME';
+  if (formsOf(out).length === 1) return `--out: ${quoted(out)} given, a folder allowed with --sizes`;
+  return null;
+}
+
+/** A job, or one of its sizes, and what the files of its packet are called. */
+interface Row {
+  readonly plan: JobPlan;
+  readonly name: string;
+}
+
+/** The job as it is asked for, or every row of its sizes. */
+async function openRows(
+  host: Host,
+  options: Options,
+  families: readonly AnyFamily[],
+): Promise<{ readonly rows: readonly Row[]; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
+  const { job, json, shop } = options;
+  if (!options.sizes) {
+    const others = '--size NAME takes one, --sizes all';
+    const opened = await openMeasured(host, families, { ...options, verb: 'packet', others });
+    return 'exit' in opened ? opened : { rows: [{ plan: opened.plan, name: PACKET }], shop: opened.shop };
   }
+  const rows: Row[] = [];
+  const each = (plan: JobPlan, name: string) => void rows.push({ plan: sizeNamed(plan, name), name });
+  const opened = await openJob(host, job, json, families, { shop, each, most: MOST_SIZES + 1 });
+  if ('exit' in opened) return opened;
+  const no = (message: string) => ({ exit: refuse(host, json, 'usage', 'packet', message) });
+  if (rows.length === 0) return no(`--sizes given, and ${quoted(job)} has no sizes:`);
+  if (rows.length > MOST_SIZES)
+    return no(`--sizes: over ${MOST_SIZES} rows given, ${MOST_SIZES} allowed. Print one with --size NAME`);
+  return { rows, shop: opened.shop };
 }
 
 /** How many sets, or a sentence about what cannot be. */

@@ -59,7 +59,7 @@ async function run(
   families: readonly AnyFamily[],
 ): Promise<ExitCode> {
   const again = readAgain(host);
-  const opened = await openJob(again, job, json, families);
+  const opened = await openJob(again, job, json, families, { others: null });
   if ('exit' in opened) return opened.exit;
   const own = opened.plan.parts.find((p) => !FAMILIES.some((f) => f.name === p.family.name));
   if (own !== undefined)

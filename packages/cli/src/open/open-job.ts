@@ -1,5 +1,6 @@
 import { type AnyFamily, type JobPlan, planJob, readJob } from '@tinwright/core';
 import { hardware } from '@tinwright/core/hardware';
+import { safeText } from '@tinwright/core/internal';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from '../host/console.js';
 import type { ExitCode } from '../host/failure.js';
@@ -16,6 +17,8 @@ export interface JobAsk {
   readonly each?: (plan: JobPlan, name: string) => void | Promise<void>;
   /** `MOST_TRIED` when left out. */
   readonly most?: number;
+  /** Told where its own sizes are left out: how to ask for them; null where nothing is told. */
+  readonly others?: string | null;
 }
 
 /** Sizes of a job that are planned when it is looked at; the others are read. */
@@ -30,7 +33,7 @@ export async function openJob(
   file: string,
   json: boolean,
   families: readonly AnyFamily[],
-  { shop: shopFile, size, each, most = MOST_TRIED }: JobAsk = {},
+  { shop: shopFile, size, each, most = MOST_TRIED, others = '--size NAME takes one' }: JobAsk = {},
 ): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
   const asked = await shopAsked(host, shopFile, json);
   if ('exit' in asked) return asked;
@@ -40,12 +43,23 @@ export async function openJob(
     const planned = (own: unknown) => planJob(readJob(own, families, { ...context, hardware }));
     const plan = await inSize(data, size, families, planned);
     await refuseStock(plan);
-    if (each === undefined || size !== undefined) return plan;
+    if (size !== undefined) return plan;
+    if (each === undefined) {
+      if (!json && others !== null && hasSizes(data))
+        host.err(`${safeText(file)}: its rows under sizes: are left out; ${others}.\n`);
+      return plan;
+    }
     for await (const { row, job } of sizedJobs(data, families))
       if (row.number <= most) await each(await inRow(row, () => planned(job)), row.name);
     return plan;
   });
   return 'exit' in opened ? opened : { plan: sizeNamed(opened.answer, size), shop };
+}
+
+/** Whether a job that was read has sizes of its own. */
+function hasSizes(data: unknown): boolean {
+  const { sizes } = data as { readonly sizes?: unknown };
+  return Array.isArray(sizes) && sizes.length > 0;
 }
 
 /** Sheets and offcuts of a job that cannot be. @throws JobError with their places in the job */

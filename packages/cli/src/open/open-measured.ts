@@ -15,6 +15,8 @@ export interface MeasuredAsk {
   readonly job: string;
   readonly shop?: string | undefined;
   readonly size?: string | undefined;
+  /** As `JobAsk.others`. */
+  readonly others?: string;
   readonly measured: readonly string[];
   readonly json: boolean;
 }
@@ -23,9 +25,10 @@ export interface MeasuredAsk {
 export async function openMeasured(
   host: Host,
   families: readonly AnyFamily[],
-  { verb, job, shop: file, size, measured: given, json }: MeasuredAsk,
+  { verb, job, shop: file, size, others, measured: given, json }: MeasuredAsk,
 ): Promise<{ readonly plan: JobPlan; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
-  if (given.length === 0) return openJob(host, job, json, families, { shop: file, size });
+  if (given.length === 0)
+    return openJob(host, job, json, families, { shop: file, size, ...(others && { others }) });
   const measured = readMeasured(given);
   if (typeof measured === 'string') return { exit: refuse(host, json, 'usage', verb, measured) };
   const asked = await shopAsked(host, file, json);

@@ -57,7 +57,7 @@ export async function openBlanks(
     const rows: Named[] = [];
     const each = (plan: JobPlan, name: string) =>
       void rows.push({ plan, name: files.length === 1 ? name : `${file}-${name}` });
-    const ask = { shop: shopFile, ...(sizes && { each, most: Infinity }) };
+    const ask = { shop: shopFile, others: '--sizes takes them all', ...(sizes && { each, most: Infinity }) };
     const opened = await openJob(host, files[i] as string, json, families, ask);
     if ('exit' in opened) return opened;
     jobs.push(...(rows.length > 0 ? stockOnce(rows) : [{ plan: opened.plan, name: file }]));

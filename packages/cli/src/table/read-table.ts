@@ -52,6 +52,12 @@ export async function* listedRows(data: unknown, locate: Locate): AsyncGenerator
 function* rowsOf(entry: unknown, place: CellPlace, placeOf: (key: string) => CellPlace): Generator<RawRow> {
   if (typeof entry !== 'object' || entry === null || Array.isArray(entry))
     throw new TableError(place, 'a row is a group of names and values');
+  const { name } = entry as Group;
+  if (typeof name === 'object' && name !== null)
+    throw new TableError(
+      placeOf('name'),
+      'name: one text wanted; rows of several values are numbered after it',
+    );
   const count = countOf(entry as Group);
   if (count > MOST_ROWS) throw new TableError(place, `${count} rows in one, up to ${MOST_ROWS} allowed`);
   for (const row of combinations(entry as Group)) {

@@ -119,6 +119,63 @@ describe('options', () => {
   });
 });
 
+describe('a packet for every size', () => {
+  const sized = `${stripJob()}\nsizes:\n  - { name: low, bracket.width: 30 }\n  - { name: high, bracket.width: 50 }\n`;
+
+  test('a file a row in a folder, each with its own sizes, as --size prints it', async () => {
+    const { exit, out, path } = await printedOf(sized, 'all', '--sizes');
+    expect(exit).toBe(0);
+    expect(await below(path)).toEqual(['high.html', 'high.pdf', 'low.html', 'low.pdf', 'packet.json']);
+    expect(out).toMatch(/^\d+ pages in 4 files in .*\.\n$/);
+    const alone = await printedOf(sized, 'high.pdf', '--size', 'high');
+    expect(await readFile(join(path, 'high.pdf'))).toEqual(await readFile(alone.path));
+    expect(await readFile(join(path, 'low.pdf'))).not.toEqual(await readFile(alone.path));
+  });
+
+  test('where stock is known, it is said that each is cut alone', async () => {
+    const stocked = sized.replace('thickness: 1.0', 'thickness: 1.0\n  sheets: [[1000, 500]]');
+    const { out, err } = await printedOf(stocked, 'all', '--sizes');
+    expect(err).toBe('');
+    expect(out).toContain('tinwright shear --sizes cuts all of them together');
+  });
+
+  test.each([
+    [['--sizes', '--size', 'low'], sized, 'all', '--sizes and --size given; one of the two allowed'],
+    [['--sizes', '--measured', 'bracket.legs.0=20'], sized, 'all', '--sizes and --measured given'],
+    [['--sizes'], sized, 'all.pdf', 'all.pdf" given, a folder allowed with --sizes'],
+    [['--sizes'], stripJob(), 'all', 'has no sizes:'],
+    [
+      ['--sizes'],
+      sized.replace('width: 30', 'width: { from: 21, to: 80, step: 1 }'),
+      'all',
+      'over 50 rows given, 50 allowed',
+    ],
+    [
+      ['--sizes', '--sections', 'joints'],
+      sized,
+      'all',
+      'packet of "low": --sections: a joints plan is asked for',
+    ],
+    [['--sizes'], sized.replace('width: 50', 'width: 50000'), 'all', 'sizes[1]: width: 50000 mm given'],
+  ] as const)('%j is refused, nothing written', async (options, content, name, message) => {
+    const { exit, err, folder } = await printedOf(content, name, ...options);
+    expect(err).toContain(message);
+    expect(exit).toBe(2);
+    expect(await below(folder)).toEqual([]);
+  });
+
+  test('a job’s sizes that are left out are told', async () => {
+    const { err, exit } = await printedOf(sized, 'one.pdf', '--sections', 'cuts');
+    expect({ err, exit }).toEqual({
+      err: expect.stringMatching(
+        /: its rows under sizes: are left out; --size NAME takes one, --sizes all\.\n$/,
+      ),
+      exit: 0,
+    });
+    expect((await printedOf(sized, 'one.pdf', '--sections', 'cuts', '--json')).err).toBe('');
+  });
+});
+
 describe('refused, nothing written', () => {
   test.each([
     [['--paper', 'A9'], /^packet: --paper: "A9" given\. Known: A4, letter, A3, tabloid\.\n$/],

@@ -271,6 +271,17 @@ test('ranges whose combinations are too many are refused before any is made', as
   expect(err).toContain('4000000 rows in one, up to 2000000 allowed');
 });
 
+test('a name that is a range or a list is told at its place', async () => {
+  const { at } = await place(
+    '',
+    'none.csv',
+    `${TRAY}sizes:\n  - { name: [low, high], length: [200, 300] }\n`,
+  );
+  const { exit, err } = await tinwright('sizes', at('tray.yaml'), '--out', at('out'));
+  expect(exit).toBe(2);
+  expect(err).toContain('name: one text wanted; rows of several values are numbered after it');
+});
+
 describe('options that cannot be', () => {
   test.each([
     [['--jobs', '0'], '--jobs: 0 given, a whole number from 1 to 64 allowed'],
