@@ -1,6 +1,7 @@
 // What only sister packages use: no promise to anybody else.
 
 export { sideWords } from './bends/tell-bend.js';
+export { type ToolRow, toolRows } from './bends/tool-rows.js';
 export type { ConsoleWords } from './console/words.js';
 export { inDecimal, sayOf } from './decimal.js';
 export type { DimsName } from './dims-name.js';

@@ -57,7 +57,7 @@ describe('the carrier in the default shop', () => {
       /^ {2}1 +brake +fold hem-north \d+(\.\d)?° up; held: .*; marked face: up; .*angle: stop at/m,
     );
     expect(out).toMatch(
-      /^ {2}7 +brake +bend (north|south) 90° up; held: base, .*fingers: .* mm, from the left/m,
+      /^ {2}7 +brake +bend (north|south) 90° up; held: base, .*fingers: .* mm from the left, /m,
     );
     expect(out).toMatch(/vise +bend tab-west 90° down; held: tab-west, /);
     expect(out).toMatch(/^end: nothing to bend$/m);

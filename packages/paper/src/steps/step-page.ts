@@ -13,6 +13,7 @@ import type { Scene } from './scene.js';
 import { sectionFigure } from './section-figure.js';
 import { sectionFrame } from './section-frame.js';
 import type { StepSetting } from './setting.js';
+import { toolRowFigure } from './tool-row-figure.js';
 
 /** Two of them fit on a sheet of A4 or letter paper. mm */
 const SIZE = { width: 190, height: 129 } as const;
@@ -43,6 +44,8 @@ export function stepPage(scene: Scene, setting: StepSetting): Page {
   const top = base - 3.5 - 4 * said.length;
   const bottom = top - TOP;
   const low: Box = { min: [left, MARGIN], max: [right - TABLE - GAP, bottom - 5] };
+  const row = toolRow(scene, low, setting);
+  const lie: Box = { ...low, min: [left, row.top] };
   const pictures = sections(scene, { min: [left, bottom], max: [right, top] }, setting);
   return {
     title: `${title}: ${what}`,
@@ -50,7 +53,7 @@ export function stepPage(scene: Scene, setting: StepSetting): Page {
     height: SIZE.height,
     blocks: [
       { alt: null, items: head },
-      { alt: words.alt(title), items: [...pictures, ...lying(scene, low, setting)] },
+      { alt: words.alt(title), items: [...pictures, ...lying(scene, lie, setting), ...row.items] },
       {
         alt: null,
         items: table(told, step, { min: [right - TABLE, MARGIN], max: [right, bottom - 1.5] }, setting),
@@ -92,6 +95,17 @@ function sections(scene: Scene, box: Box, setting: StepSetting): readonly Item[]
     ...sectionFigure(scene, 'after', { ...frame, box: second }, setting),
     ...(detail === null ? [] : [caption(words.detail(detail.scale), third[2] as Box), ...detail.items]),
   ];
+}
+
+/** Where tools stand along the line, at the foot of a box, and how far up it reaches. */
+function toolRow(scene: Scene, { min, max }: Box, setting: StepSetting) {
+  const { face } = setting;
+  const height = HEIGHTS[2] as number;
+  const row = toolRowFigure(scene, max[0] - min[0], { ...setting, height });
+  if (row === null) return { top: min[1], items: [] };
+  const top = min[1] + row.height;
+  const caption = letter(face, row.caption, [min[0], top + 0.6 * height], { height, bold: true });
+  return { top: top + 2.2 * height, items: [caption, ...moved(row.items, [min[0], top])] };
 }
 
 function lying(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {

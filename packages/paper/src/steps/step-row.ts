@@ -1,6 +1,8 @@
 import type { Box } from '@tinwright/core';
+import { toolRows } from '@tinwright/words/internal';
 import type { Strip } from '../page/flow.js';
 import { fitted, letter } from '../page/letter.js';
+import { moved } from '../page/page.js';
 import { PATTERN_SCALES } from '../page/paper.js';
 import { lyingFigure } from './lying-figure.js';
 import { type RollStage, rollStages } from './roll-figure.js';
@@ -8,6 +10,7 @@ import type { Scene } from './scene.js';
 import { sectionFigure } from './section-figure.js';
 import { sectionFrame } from './section-frame.js';
 import type { StepSetting } from './setting.js';
+import { toolRowFigure } from './tool-row-figure.js';
 
 const HIGH = 15; // of a figure, in heights of text
 const LEAST = 15; // of a figure's width, in heights of text
@@ -18,7 +21,7 @@ type Drawn = RollStage;
 
 /**
  * The figures of a step beside each other, in as many rows as their letters ask for: the cross-section before and after
- * or the stages of a rolled edge, and how the part lies in the machine.
+ * or the stages of a rolled edge, and how the part lies in the machine; under them where its tools stand.
  */
 export function stepRow(scene: Scene, alt: string, width: number, setting: StepSetting): Strip {
   const { face, height } = setting;
@@ -35,8 +38,27 @@ export function stepRow(scene: Scene, alt: string, width: number, setting: StepS
     const text = fitted(face, caption(box), wide, { height, bold: true });
     return [letter(face, text, [x, top + 0.5 * height], { height, bold: true }), ...draw(box)];
   });
-  return { height: row * Math.ceil(drawn.length / each), items, alt };
+  const own = row * Math.ceil(drawn.length / each);
+  const tools = stayed(scene) ? null : toolRowFigure(scene, width, setting);
+  if (tools === null) return { height: own, items, alt };
+  const caption = fitted(face, tools.caption, width, { height, bold: true });
+  const top = -own - 2 * height;
+  return {
+    height: own + 2.5 * height + tools.height,
+    items: [
+      ...items,
+      letter(face, caption, [0, top + 0.6 * height], { height, bold: true }),
+      ...moved(tools.items, [0, top]),
+    ],
+    alt,
+  };
 }
+
+/** Tools stand where they stood for the stroke before, on a bend as long. */
+const stayed = ({ step, previous }: Scene): boolean =>
+  previous !== null &&
+  previous.machineName === step.machineName &&
+  JSON.stringify(toolRows(previous)) === JSON.stringify(toolRows(step));
 
 function figuresOf(scene: Scene, setting: StepSetting): readonly Drawn[] {
   const { words } = setting;

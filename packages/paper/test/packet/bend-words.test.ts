@@ -73,12 +73,12 @@ describe('in the vise', () => {
 
 describe.each(['mm', 'in', '1/16'] as const)('sizes of the machine in %s', (dims) => {
   const texts = [
-    ...said(WITH_STOP, { tools: [{ pieces: [50, 25], from: 3, gap: 2, bare: [0, 0] }] }, 'en', dims),
+    ...said(WITH_STOP, { tools: [{ pieces: [50, 25], from: 1, gap: 2, bare: [0, 0] }] }, 'en', dims),
     ...said(PRESS, {}, 'en', dims),
   ].join(' ');
   const unit = dims === 'mm' ? 'mm' : 'in';
 
-  test.each(['sight line', 'rear stop', 'set-back', 'starting', 'back gauge', 'inside radius'])(
+  test.each(['sight line', 'rear stop', 'set-back', 'beginning', 'back gauge', 'inside radius'])(
     '%s has its unit',
     (what) => {
       const sizes = [...texts.matchAll(new RegExp(`${what} \\d[\\d./]*(?: \\d+/\\d+)?( \\w+)?`, 'g'))];
@@ -87,6 +87,37 @@ describe.each(['mm', 'in', '1/16'] as const)('sizes of the machine in %s', (dims
     },
   );
 });
+
+// the lid's lines are 80 mm long
+test.each([
+  [[50, 25], 1, 'beginning 1 mm inside the left end of the bend.', 'beginnt 1 mm innerhalb des linken Endes'],
+  [[50, 25], 4, 'ending 1 mm inside the right end of the bend.', 'endet 1 mm innerhalb des rechten Endes'],
+  [[50, 25], 5, 'ending at the right end of the bend.', 'endet am rechten Ende der Kantung'],
+  [[50, 25], 2.5, '2.5 mm of the bend left free at either end.', 'an beiden Enden der Kantung 2.5 mm frei'],
+  [[50, 50], -10, '10 mm past either end of the bend.', 'an beiden Enden 10 mm über die Kantung hinaus'],
+  [[50, 30], 0, 'just as long as the bend.', 'genau so lang wie die Kantung'],
+  [
+    [300, 50],
+    -275,
+    'ending 5 mm inside the right end of the bend, standing out past the left end.',
+    'endet 5 mm innerhalb des rechten Endes der Kantung, steht über das linke Ende hinaus',
+  ],
+  [
+    [100, 50],
+    -2,
+    'beginning 2 mm past the left end of the bend, standing out past the right end.',
+    'beginnt 2 mm außerhalb des linken Endes der Kantung, steht über das rechte Ende hinaus',
+  ],
+] as const)(
+  'where %j from %d mm on stands is told from the end of the bend that is nearer',
+  (pieces, from, ...told) => {
+    const tools = [{ pieces, from, gap: 0, bare: [0, 0] as const }];
+    const [english, german] = told;
+    const row = `fingers ${pieces.join(' + ')} mm from the left, ${english}`;
+    expect(said(DEFAULT_SHOP, { tools })[0]).toContain(row);
+    expect(said(DEFAULT_SHOP, { tools }, 'de')[0]).toContain(german);
+  },
+);
 
 test('a rear stop is told of a brake that has one only', () => {
   expect(said(WITH_STOP).join(' ')).toContain('rear stop');

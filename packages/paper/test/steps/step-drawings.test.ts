@@ -6,6 +6,8 @@ import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { CASES, type Case } from './cases.js';
 
+/** mm, of the table at the right of a page and its margin. */
+const TABLE = 83;
 const wordsOf = (page: Page): readonly Words[] =>
   page.blocks.flatMap((b) => b.items.filter((i): i is Words => i.kind === 'words'));
 const textsOf = (page: Page) => wordsOf(page).map((w) => w.text);
@@ -90,7 +92,37 @@ test('fingers stand from the left as the operator sees it: a tab already up at h
   expect(steps[i]?.faceUp).toBe('marked');
   expect(up).toEqual(['tab-west']);
   const texts = said(pagesOf(one)[i] as Page);
-  expect(texts).toMatch(/from the left, starting [\d.]+ mm inside the left end/);
+  // the stretch is bounded there, so that is the end it is told from
+  expect(texts).toMatch(/from the left, (beginning|[\d.]+ mm of the bend left free)/);
+});
+
+test('where each finger stands along the bend is drawn, its numbers those of its edges', () => {
+  const one = caseOf('tote end');
+  const pages = pagesOf(one);
+  let drawn = 0;
+  one.sequence.steps.forEach(({ tools, length }, i) => {
+    const page = pages[i] as Page;
+    const caption = wordsOf(page).find((w) => w.text.startsWith('Fingers from the front'));
+    expect(caption === undefined, page.title).toBe(tools === null);
+    if (tools === null || caption === undefined) return;
+    drawn += 1;
+    const fromRight = caption.text.includes('from the right end');
+    const [{ pieces, from, gap }] = tools as [(typeof tools)[number]];
+    const edges = [0, length, from];
+    let at = from;
+    for (const wide of pieces) {
+      at += wide;
+      edges.push(at, at + gap);
+    }
+    const told = edges.slice(0, -1).map((x) => (fromRight ? length - x : x).toFixed(3));
+    const under = wordsOf(page).filter(
+      (w) => w.value !== undefined && w.at[1] < caption.at[1] && w.at[0] < page.width - TABLE,
+    );
+    const numbers = under.map((w) => (w.value as number).toFixed(3));
+    // widths stand in the fingers, edges under them
+    expect(new Set(numbers)).toEqual(new Set([...told, ...pieces.map((p) => p.toFixed(3))]));
+  });
+  expect(drawn).toBeGreaterThan(0);
 });
 
 test('sizes in inches where asked, short ones to a finer step: 2 mm are 5/64 in', () => {

@@ -1,4 +1,4 @@
-import type { BendWords, HandFacts } from './words.js';
+import type { BendWords, HandFacts, ToldPlace } from './words.js';
 
 const list = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
@@ -32,6 +32,19 @@ const wire = ({ bends, rod }: HandFacts) =>
   rod === null
     ? `Bend ${list(bends)} up, lay the wire in and close the edge over it with pliers, mallet and setting-down tool, a little at a time from the middle.`
     : `Bend ${list(bends)} up and roll the edge round a rod of ${rod} with pliers and mallet, a little at a time from the middle; draw the rod out.`;
+
+/** The end of a row that is set first, and where it lies. */
+function rowStands({ from, by, end, onward }: ToldPlace): string {
+  if (from === 'both')
+    return {
+      at: 'just as long as the bend',
+      inside: `${by} of the bend left free at either end`,
+      past: `${by} past either end of the bend`,
+    }[end];
+  const other = from === 'left' ? 'right' : 'left';
+  const begins = from === 'left' ? 'beginning' : 'ending';
+  return `${begins} ${end === 'at' ? 'at' : `${by} ${end}`} the ${from} end of the bend${onward ? `, standing out past the ${other} end` : ''}`;
+}
 
 /** How a bend is told in English. */
 export const BENDS_ENGLISH: BendWords = {
@@ -202,8 +215,8 @@ export const BENDS_ENGLISH: BendWords = {
     angle: (set, angle) => (set === angle ? `stop at ${set}` : `stop at ${set}, springs back to ${angle}`),
     unloaded: (angle) => `${angle}, measured with the load off`,
     allTools: 'any, along the whole line',
-    tools: (pieces, from, end, gap) =>
-      `${pieces.join(' + ')}, from the left, starting ${end === 'at' ? 'at' : `${from} ${end}`} the left end of the bend${gap === null ? '' : `, ${gap} apart`}`,
+    tools: (pieces, place, gap) =>
+      `${pieces.join(' + ')} from the left${gap === null ? '' : `, ${gap} apart`}, ${rowStands(place)}`,
     force: (force) => `${force} kN`,
     radius: (made, drawn) => `about ${made}, ${drawn} drawn`,
     hem: (kind, gap) =>

@@ -1,5 +1,5 @@
 import { inDecimal } from '../decimal.js';
-import type { BendWords, HandFacts } from './words.js';
+import type { BendWords, HandFacts, ToldPlace } from './words.js';
 
 const list = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} und ${names.at(-1)}`;
@@ -34,6 +34,23 @@ const wire = ({ bends, rod }: HandFacts) =>
     ? `${list(bends)} hochbiegen, den Draht einlegen und die Kante mit Zange, Holzhammer und Setzhammer darüber schließen, von der Mitte aus und nach und nach.`
     : `${list(bends)} hochbiegen und die Kante mit Zange und Holzhammer um einen Stab von ${rod} rollen, von der Mitte aus und nach und nach; den Stab herausziehen.`;
 const WAYS = { up: 'nach oben', down: 'nach unten' } as const;
+
+/** The end of a row that is set first, and where it lies. */
+function rowStands({ from, by, end, onward }: ToldPlace): string {
+  if (from === 'both')
+    return {
+      at: 'genau so lang wie die Kantung',
+      inside: `an beiden Enden der Kantung ${by} frei`,
+      past: `an beiden Enden ${by} über die Kantung hinaus`,
+    }[end];
+  const [begins, side, other] =
+    from === 'left' ? ['beginnt', 'linken', 'rechte'] : ['endet', 'rechten', 'linke'];
+  const where =
+    end === 'at'
+      ? `am ${side} Ende`
+      : `${by} ${end === 'inside' ? 'innerhalb' : 'außerhalb'} des ${side} Endes`;
+  return `${begins} ${where} der Kantung${onward ? `, steht über das ${other} Ende hinaus` : ''}`;
+}
 
 /** How a bend is told in German. */
 export const BENDS_GERMAN: BendWords = {
@@ -208,8 +225,8 @@ export const BENDS_GERMAN: BendWords = {
     angle: (set, angle) => (set === angle ? `bis ${set}` : `bis ${set}, federt auf ${angle} zurück`),
     unloaded: (angle) => `${angle}, ohne Last gemessen`,
     allTools: 'beliebig, auf der ganzen Linie',
-    tools: (pieces, from, end, gap) =>
-      `${pieces.join(' + ')}, von links, ab ${end === 'at' ? 'dem linken Ende' : `${from} ${end === 'inside' ? 'innerhalb' : 'außerhalb'} des linken Endes`} der Kantung${gap === null ? '' : `, ${gap} Abstand`}`,
+    tools: (pieces, place, gap) =>
+      `${pieces.join(' + ')} von links${gap === null ? '' : `, ${gap} Abstand`}, ${rowStands(place)}`,
     force: (force) => `${inDecimal(force, 'de')} kN`,
     radius: (made, drawn) => `etwa ${made}, gezeichnet ${drawn}`,
     hem: (kind, gap) =>

@@ -1,5 +1,6 @@
 import { plainNumber } from '@tinwright/core/internal';
-import type { BendStep, BendStroke, BendWork, PressSetting, ToolGroup } from '@tinwright/shop';
+import type { BendStep, BendStroke, BendWork, PressSetting } from '@tinwright/shop';
+import { type ToolRow, toolRows } from './tool-rows.js';
 import type { BendPrint, BendWords, SettingName, ToldSetting } from './words.js';
 
 const TINY = 0.05; // mm that no rule shows
@@ -125,12 +126,9 @@ function dieText(die: string, opening: number, { size }: BendPrint): string {
   return names.map(bare).includes(bare(die)) ? open : `${die}, ${open}`;
 }
 
-/** Pieces from the left, as the operator sees them, and where they start. */
-function toolsText(
-  { tools, press }: BendStep,
-  { values: v }: BendWords,
-  { size, piece = size }: BendPrint,
-): string {
+/** Pieces from the left, as the operator sees them, and where their row stands. */
+function toolsText(step: BendStep, { values: v }: BendWords, { size, piece = size }: BendPrint): string {
+  const { tools, press } = step;
   if (tools === null) return v.allTools;
   const last = tools.length - 1;
   const named = (pieces: readonly string[], group: number) =>
@@ -140,17 +138,18 @@ function toolsText(
           const end = (group === 0 && i === 0) || (group === last && i === pieces.length - 1);
           return end ? v.horn(p) : p;
         });
-  const text = ({ pieces, from, gap }: ToolGroup, group: number) =>
+  const text = ({ pieces, gap, inside, from, onward }: ToolRow, group: number) =>
     v.tools(
       named(bareUnits(pieces.map(piece)), group),
-      size(Math.abs(from)),
-      Math.abs(from) < TINY ? 'at' : from > 0 ? 'inside' : 'outside',
+      {
+        from,
+        onward,
+        by: size(Math.abs(inside)),
+        end: Math.abs(inside) < TINY ? 'at' : inside > 0 ? 'inside' : 'past',
+      },
       pieces.length < 2 || gap < TINY ? null : size(gap),
     );
-  return tools
-    .toSorted((a, b) => a.from - b.from)
-    .map(text)
-    .join('; ');
+  return toolRows(step).map(text).join('; ');
 }
 
 /** `100 + 75 + 50 mm`: the unit once. */

@@ -1,4 +1,5 @@
 import type { BendStep, BendStroke, Handling, PatternSide, PressSetting } from '@tinwright/shop';
+import type { RowPlace } from './tool-rows.js';
 
 /** What is set for a bend, in the order it is told. */
 export type SettingName =
@@ -45,6 +46,12 @@ export interface HandFacts {
 /** Ways that have to be told; the others are seen at once. */
 export type WayWords = Readonly<Partial<Record<NonNullable<BendStep['putIn']>, string>>>;
 
+/** Where a row of tools stands at the end of the bend it is told from, its distance as it is printed. */
+export interface ToldPlace extends Pick<RowPlace, 'from' | 'onward'> {
+  readonly by: string;
+  readonly end: 'inside' | 'past' | 'at';
+}
+
 /** How a bend is told in a language; sizes come in as they are printed, with their unit. */
 export interface BendWords {
   /** @param angle null where a hem is folded as far as it goes */
@@ -83,12 +90,8 @@ export interface BendWords {
     /** An angle that is measured with the load taken off. */
     readonly unloaded: (angle: string) => string;
     readonly allTools: string;
-    readonly tools: (
-      pieces: readonly string[],
-      from: string,
-      end: 'inside' | 'outside' | 'at',
-      gap: string | null,
-    ) => string;
+    /** Pieces from the left, where their row stands, and how far apart they are; null for side by side. */
+    readonly tools: (pieces: readonly string[], place: ToldPlace, gap: string | null) => string;
     readonly force: (force: string) => string;
     readonly hem: (kind: BendStroke['hem'], gap: string) => string;
     /** An inside radius that a machine makes in place of the one drawn. */

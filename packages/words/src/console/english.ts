@@ -44,7 +44,7 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
     `size ${size}: ${foundWords(findings)}${errors === 0 ? '' : `, ${many(errors, 'error')}`}.`,
   order: {
     shop: (shop) =>
-      `In ${shop ?? 'the shop'}. Where tools stand is measured along the bend line from its left end, seen from the front.`,
+      `In ${shop ?? 'the shop'}. Left and right are those of who stands in front of the machine.`,
     none: (proved) => (proved === 'proved' ? 'no order of bends works' : 'no order of bends was found'),
     helps: (mend) => `would help: ${mend}`,
     flat: 'nothing to bend',

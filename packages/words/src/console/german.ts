@@ -44,8 +44,7 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
   checkedSize: (size, findings, errors) =>
     `Größe ${size}: ${foundWords(findings)}${errors === 0 ? '' : `, davon ${many(errors, 'Fehler', 'Fehler')}`}.`,
   order: {
-    shop: (shop) =>
-      `In ${shop ?? 'der Werkstatt'}. Wo Werkzeuge stehen, ist entlang der Biegelinie von ihrem linken Ende gemessen, von vorn gesehen.`,
+    shop: (shop) => `In ${shop ?? 'der Werkstatt'}. Links und rechts gelten, wie man vor der Maschine steht.`,
     none: (proved) =>
       proved === 'proved' ? 'keine Biegefolge ist möglich' : 'keine Biegefolge wurde gefunden',
     helps: (mend) => `würde helfen: ${mend}`,

@@ -40,6 +40,8 @@ export const STEPS_ENGLISH: StepWords = frozen({
   setBackHere: (size) => `set-back ${size}`,
   sightHere: 'sight line under this edge',
   openingHere: (size) => `V ${size}`,
+  row: (tools, end, unit) =>
+    `${tools === 'fingers' ? 'Fingers' : 'Tools'} from the front, not to scale: ${unit} from the ${end} end of the bend`,
   caution: {
     brake:
       "Caution: hands clear of fingers and leaf, and of the leaf's handles and weights as it swings. Follow the machine's manual.",

@@ -42,6 +42,8 @@ export const STEPS_GERMAN: StepWords = {
   setBackHere: (size) => `Rückstand ${size}`,
   sightHere: 'Anlegelinie unter dieser Kante',
   openingHere: (size) => `V ${size}`,
+  row: (tools, end, unit) =>
+    `${tools === 'fingers' ? 'Segmente' : 'Werkzeuge'} von vorn, ohne Maßstab: ${unit} vom ${end === 'left' ? 'linken' : 'rechten'} Ende der Kantung`,
   caution: {
     brake:
       'Vorsicht: Hände weg von Segmenten und Biegewange, von ihren Griffen und Gewichten, wenn sie schwenkt. Anleitung der Maschine befolgen.',

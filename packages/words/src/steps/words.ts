@@ -46,5 +46,7 @@ export interface StepWords {
   readonly setBackHere: (size: string) => string;
   readonly sightHere: string;
   readonly openingHere: (size: string) => string;
+  /** Over a row of tools, each edge told from an end of the bend. */
+  readonly row: (tools: 'fingers' | 'punch', end: 'left' | 'right', unit: string) => string;
   readonly caution: Readonly<Record<BendStep['machine'], string>>;
 }
