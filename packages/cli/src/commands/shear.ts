@@ -13,6 +13,7 @@ import {
   SHOP_OPTION,
 } from '../line/command.js';
 import { type OpenRack, stockKnown } from '../open/open-rack.js';
+import { STANDARD_INPUT } from '../open/open-text.js';
 import { tellShear } from '../print/shear-text.js';
 import { leftOut } from '../stock/left-out.js';
 import { type JobBlanks, openBlanks, SIZES_OPTION } from '../stock/shear-blanks.js';
@@ -78,7 +79,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const no = (message: string) => refuse(host, json, 'usage', 'shear', message);
   const effort = await shearEffort(options);
   if (typeof effort === 'string') return no(effort);
-  if (options['keep-offcuts'] && file === undefined) return no('--keep-offcuts is for --rack FILE');
+  if (options['keep-offcuts'] && (file === undefined || file === STANDARD_INPUT))
+    return no('--keep-offcuts is for --rack FILE');
   const jobs = await openBlanks(host, options.job, families, options);
   if ('exit' in jobs) return jobs.exit;
   const opened = await stockFor(jobs, options, host);

@@ -1,77 +1,56 @@
 import { MM_PER_INCH, type Unit } from '@tinwright/core';
-import type { ShearPlan, StockSheet } from '@tinwright/cutting';
-import { type Document, isMap, isSeq, parseDocument } from 'yaml';
+import type { ShearPlan } from '@tinwright/cutting';
+import { changedText, dataOf, type Row } from '../text/changed-text.js';
+
+/** A rack file as data, which was read before. */
+interface RackData {
+  readonly units?: unknown;
+  readonly sheets?: readonly Row[];
+  readonly offcuts?: readonly Row[];
+}
 
 /**
  * The text of a rack file after its sheets were cut: used offcuts gone, counted sheets fewer, new offcuts behind the
- * others under the names they have on the plan. Comments stay.
+ * others under the names they have on the plan, of the metal that was said of what they come from. The rest stays.
  * @param job goes before the names of new offcuts
  */
 export function cutRackText(text: string, plans: readonly ShearPlan[], job: string): string {
-  const document = parseDocument(text);
-  const units: Unit = document.get('units') === 'in' ? 'in' : 'mm';
-  const used = new Map<string, number>();
-  for (const { stock } of plans.flatMap((p) => p.sheets))
-    used.set(stock.name, (used.get(stock.name) ?? 0) + 1);
-  fewer(document, used);
-  gone(document, used);
-  const names = new Set([...namesIn(document, 'sheets'), ...namesIn(document, 'offcuts')]);
-  let number = 0;
-  for (const { stock, offcuts } of plans.flatMap((p) => p.sheets)) {
-    number++;
-    offcuts.forEach(({ w, h }, i) => {
-      const name = free(`${job} offcut ${number}.${i + 1}`, names);
+  const { units, sheets = [], offcuts = [] } = dataOf(text) as RackData;
+  const cut = plans.flatMap((p) => p.sheets);
+  const used = (row: Row) => cut.filter(({ stock }) => stock.name === row.name).length;
+  const fewer = [...sheets.entries()].flatMap(([i, row]): [number, Row][] =>
+    typeof row.count === 'number' && used(row) > 0 ? [[i, { ...row, count: row.count - used(row) }]] : [],
+  );
+  const without = new Set([...offcuts.keys()].filter((i) => used(offcuts[i] as Row) > 0));
+  const stock = [...sheets, ...offcuts];
+  const names = new Set(stock.map((row) => row.name));
+  const more = cut.flatMap(({ stock: { name: of }, offcuts: left }, number) =>
+    left.map(({ w, h }, i): Row => {
+      const name = free(`${job} offcut ${number + 1}.${i + 1}`, names);
       names.add(name);
-      add(document, entry(name, stock, [w, h], units));
-    });
-  }
-  return document.toString({ lineWidth: 0 });
+      return { name, ...metalOf(stock.find((row) => row.name === of)), size: sizeOf([w, h], units) };
+    }),
+  );
+  const counted = fewer.length === 0 ? text : changedText(text, { list: 'sheets', rows: new Map(fewer) });
+  return without.size + more.length === 0
+    ? counted
+    : changedText(counted, { list: 'offcuts', without, more });
 }
 
-function namesIn(document: Document, list: string): readonly string[] {
-  const found = document.get(list);
-  return isSeq(found) ? found.items.map((i) => (isMap(i) ? String(i.get('name')) : '')) : [];
-}
-
-function fewer(document: Document, used: ReadonlyMap<string, number>): void {
-  namesIn(document, 'sheets').forEach((name, i) => {
-    const path = ['sheets', i, 'count'];
-    const count = document.getIn(path);
-    if (typeof count === 'number') document.setIn(path, count - (used.get(name) ?? 0));
-  });
-}
-
-function gone(document: Document, used: ReadonlyMap<string, number>): void {
-  const names = namesIn(document, 'offcuts');
-  for (const [i, name] of [...names.entries()].toReversed())
-    if (used.has(name)) document.deleteIn(['offcuts', i]);
-}
-
-function free(name: string, taken: ReadonlySet<string>): string {
+function free(name: string, taken: ReadonlySet<unknown>): string {
   for (let n = 1; ; n++) {
     const tried = n === 1 ? name : `${name} (${n})`;
     if (!taken.has(tried)) return tried;
   }
 }
 
-function entry(
-  name: string,
-  { material, thickness, grain }: StockSheet,
-  size: readonly [number, number],
-  units: Unit,
-): object {
-  const say = (mm: number) =>
-    units === 'mm' ? Number(mm.toFixed(2)) : Number((mm / MM_PER_INCH).toFixed(4));
-  const thick = units === 'mm' ? Number(thickness.toFixed(4)) : Number((thickness / MM_PER_INCH).toFixed(6));
-  return { name, material, thickness: thick, size: size.map(say), ...(grain === null ? {} : { grain }) };
-}
+const METAL = ['material', 'thickness', 'gauge', 'grain'];
 
-function add(document: Document, row: object): void {
-  const node = document.createNode(row, { flow: true });
-  const list = document.get('offcuts');
-  if (isSeq(list)) list.add(node);
-  else {
-    document.set('offcuts', document.createNode([]));
-    document.addIn(['offcuts'], node);
-  }
+/** Metal as a row says it: a thickness put into another unit would be rounded, and another one. */
+const metalOf = (row: Row = {}): Row =>
+  Object.fromEntries(METAL.flatMap((key) => (Object.hasOwn(row, key) ? [[key, row[key]]] : [])));
+
+function sizeOf(size: readonly [number, number], units: unknown): readonly number[] {
+  const unit: Unit = units === 'in' ? 'in' : 'mm';
+  return size.map((mm) => (unit === 'mm' ? Number(mm.toFixed(2)) : Number((mm / MM_PER_INCH).toFixed(4))));
 }

@@ -25,7 +25,11 @@ export async function cutRack(
       throw new WriteError(file, 'was changed while the cuts were planned. Run again. Nothing was changed');
     await also();
     written = true;
-    return cutRackText(new TextDecoder().decode(content), plans, job === '' ? 'cut' : job);
+    return cutRackText(
+      new TextDecoder('utf-8', { ignoreBOM: true }).decode(content),
+      plans,
+      job === '' ? 'cut' : job,
+    );
   };
   try {
     await changeFile(file, change);

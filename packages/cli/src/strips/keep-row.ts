@@ -77,7 +77,11 @@ async function changedShop(
   if (replaced !== null && worse !== null && !replace)
     return no(`${rowText(replaced)} is there; the new one ${worse}. To take it all the same, give --replace`);
   const at = replaced === null ? null : strips.indexOf(replaced);
-  const text = withRow(new TextDecoder().decode(content), rowData(kept, units), at);
+  const text = withRow(
+    new TextDecoder('utf-8', { ignoreBOM: true }).decode(content),
+    rowData(kept, units),
+    at,
+  );
   return { row: kept, replaced, text };
 }
 

@@ -133,16 +133,20 @@ function decoded(bytes: Uint8Array, kind: TextKind): string {
   }
 }
 
+/** A text as all files are read: YAML 1.2, whatever it says of itself; what is wrong with it is in its `errors`. */
+export const documentOf = (text: string, lineCounter: LineCounter = new LineCounter()): Document =>
+  parseDocument(text, {
+    lineCounter,
+    prettyErrors: false,
+    version: '1.2',
+    schema: 'core',
+    merge: false,
+    uniqueKeys: false, // seen to by `checkStructure`
+  });
+
 function parsed(text: string, lineCounter: LineCounter, kind: TextKind): Document {
   try {
-    return parseDocument(text, {
-      lineCounter,
-      prettyErrors: false,
-      version: '1.2',
-      schema: 'core',
-      merge: false,
-      uniqueKeys: false, // seen to by `checkStructure`
-    });
+    return documentOf(text, lineCounter);
   } catch (error) {
     if (error instanceof RangeError) return refuse('too-deep', `the ${kind} file is nested too deeply`);
     throw error;

@@ -144,6 +144,7 @@ test.each([
 
 test.each([
   [['--keep-offcuts'], '--keep-offcuts is for --rack FILE'],
+  [['--keep-offcuts', '--rack', '-'], '--keep-offcuts is for --rack FILE'],
   [['--seed', 'x'], '--seed: x given, a whole number from 0'],
   [['--seconds', '-1'], '--seconds'],
 ])('%j is refused', async (options, said) => {
