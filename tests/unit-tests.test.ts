@@ -44,6 +44,7 @@ const LOOKED_INTO: Readonly<Record<string, string>> = {
   'files/src/picture': GEOMETRY,
   'files/src/sheets': GEOMETRY,
   'files/src/svg': GEOMETRY,
+  'page/src/app': 'texts of jobs, in every way that YAML can be written',
   'paper/src': PAPER,
   'paper/src/figure': PAPER,
   'paper/src/marking': PAPER,

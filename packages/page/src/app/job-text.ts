@@ -1,4 +1,4 @@
-import { type Document, isCollection, isMap, isScalar, isSeq, parseDocument } from 'yaml';
+import { type Document, isCollection, isMap, isScalar, isSeq, parseDocument, visit } from 'yaml';
 import type { JobPath } from '../protocol.js';
 
 /** Longest text of a job that is read here, characters. */
@@ -19,7 +19,7 @@ export function readText(text: string): ReadJob {
       problem: { line: 1, message: `${text.length} characters given, ${LONGEST_TEXT} allowed` },
     };
   try {
-    const document = parseDocument(text, { prettyErrors: true });
+    const document = documentOf(text);
     const [error] = document.errors;
     if (error !== undefined)
       return {
@@ -87,7 +87,22 @@ export function withoutPart(text: string, index: number): string {
 }
 
 function edited(text: string, change: (document: Document.Parsed) => void): string {
-  const document = parseDocument(text);
+  const document = documentOf(text);
+  writeOut(document);
   change(document);
   return document.toString({ lineWidth: 0, flowCollectionPadding: true });
+}
+
+/** As the command reads it: YAML 1.2, whatever the text says of itself. */
+const documentOf = (text: string): Document.Parsed =>
+  parseDocument(text, { prettyErrors: true, version: '1.2', schema: 'core' });
+
+/** Values in the place of the aliases that stand for them: what is changed or goes is then in one place alone. */
+function writeOut(document: Document.Parsed): void {
+  visit(document, { Alias: (_, alias) => alias.resolve(document)?.clone() as typeof alias | undefined });
+  visit(document, {
+    Value: (_, node) => {
+      delete node.anchor;
+    },
+  });
 }
