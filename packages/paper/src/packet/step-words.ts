@@ -119,13 +119,18 @@ const sizesOf = (part: PartPlan, { words, plans, dims }: PacketKit): readonly st
     return `${what} ${dims.text(value)}${how === '' ? '' : ` ${how}`}`;
   });
 
-/** Told by what hands do, by the title, and by the picture. */
-const TOLD: readonly SettingName[] = ['held', 'jaws', 'angle', 'hem'];
+/** Told by what hands do, and by the title. */
+const TOLD: Readonly<Record<BendWork['action'], readonly SettingName[]>> = {
+  bend: ['held', 'jaws', 'angle'],
+  fold: ['held', 'jaws', 'angle'],
+  close: [],
+  roll: [],
+};
 
 function bendText(part: PartPlan, work: BendWork, kit: PacketKit, { shop }: OperationsAbout): OperationText {
   const { language, dims } = kit;
   const { action, how, settings, after } = tellBend(work, language, bendPrint(part, dims, shop.units));
-  const told = settings.filter((s) => !TOLD.includes(s.name));
+  const told = settings.filter((s) => !TOLD[work.action].includes(s.name));
   const set = told.map((s) => `${s.label}: ${s.text}`).join('; ');
   return {
     title: `${part.name}: ${action}`,
