@@ -100,7 +100,12 @@ function machineOf({ flat }: PartPlan, step: BendStep, shop: Shop, cuts: Scene['
   const highest = (axis: 0 | 1) =>
     Math.max(...cuts.before.flatMap((c) => c.outline.map((p) => (axis === 1 ? p[1] : -p[0]))));
   const brake = step.machine === 'brake' ? brakeNamed(shop, step.machineName) : null;
-  if (brake !== null) return leafMachine(brake, step, { thickness, hem: closed });
+  if (brake !== null)
+    return leafMachine(brake, step, {
+      thickness,
+      hem: closed,
+      rear: (height) => reachOf(cuts.before, -1, 0, height),
+    });
   if (step.machine === 'press' && shop.press !== null) {
     const { finger } = shop.press.backGauge;
     return pressMachine(shop.press, step, {

@@ -22,11 +22,7 @@ const hemmed = (hem: object): JobPlan => planned([{ ...box, hems: { north: hem }
 const CASES: readonly (readonly [string, JobPlan, Shop])[] = [
   ['a closed hem on a brake', hemmed({ type: 'closed', length: 10 }), DEFAULT_SHOP],
   ['an open hem on a brake', hemmed({ type: 'open', length: 12, gap: 1.5 }), DEFAULT_SHOP],
-  [
-    'a closed hem by hand',
-    hemmed({ type: 'closed', length: 10 }),
-    { ...DEFAULT_SHOP, brake: null },
-  ],
+  ['a closed hem by hand', hemmed({ type: 'closed', length: 10 }), { ...DEFAULT_SHOP, brake: null }],
   ['a box on a press', planned([box]), PRESS],
   [
     'a channel over a block',

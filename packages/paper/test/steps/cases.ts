@@ -1,5 +1,5 @@
 import type { PartPlan } from '@tinwright/core';
-import { DEFAULT_SHOP, planSequence, type Sequence, type Shop } from '@tinwright/shop';
+import { type Brake, DEFAULT_SHOP, planSequence, type Sequence, type Shop } from '@tinwright/shop';
 import { plannedCarrier } from '../../../files/test/carrier.js';
 import { pressShop, straight, vDie } from '../../../shop/test/press-shop.js';
 import { planned } from '../plan/patterns.js';
@@ -31,6 +31,20 @@ export const toteEnd: PartPlan = planned({
   tabs: { length: 20 },
   bar: { diameter: 26, below: 34 },
 });
+
+const lippedTray: PartPlan = planned({
+  family: 'open-box',
+  length: 160,
+  width: 120,
+  height: 40,
+  hems: { north: { type: 'closed', length: 10 } },
+});
+
+/** The default shop, its brake with a rear stop. */
+export const WITH_STOP: Shop = {
+  ...DEFAULT_SHOP,
+  brake: { ...(DEFAULT_SHOP.brake as Brake), rearStop: 600, rearStopHeight: 12 },
+};
 
 /** Parts on the brake, in the vise, by hand and on a press, none of them without bends. */
 export const CASES: readonly Case[] = [
@@ -98,6 +112,7 @@ export const CASES: readonly Case[] = [
     }),
     DEFAULT_SHOP,
   ),
+  inShop('lipped tray at a rear stop', lippedTray, WITH_STOP),
   inShop('box on a press', planned({ family: 'open-box', length: 180, width: 120, height: 40 }), PRESS),
   inShop(
     'step on a press',

@@ -63,6 +63,20 @@ describe.each(scenes)('$title', ({ scene }) => {
     expect(machine?.before.map((t) => t.name)).toContain(names[step.clamp]);
   });
 
+  test('what an edge lies against is drawn, its front where it is set', () => {
+    const { step, machine } = scene;
+    const set =
+      step.press?.gauge ?? (step.stopDistance === null ? null : step.stopDistance + (step.setBack ?? 0));
+    const stop = machine?.before.find((t) => t.name === 'gauge' || t.name === 'stop');
+    expect(stop === undefined).toBe(set === null);
+    if (stop === undefined || set === null) return;
+    const front = -Math.max(...stop.outline.map((p) => p[0]));
+    // metal that stands further back elsewhere along the line is what it touches
+    expect(front).toBeGreaterThan(set - 1e-6);
+    const behind = Math.min(...scene.cuts.before.flatMap((c) => c.outline.map((p) => p[0])));
+    expect(front).toBeLessThan(Math.max(set, -behind) + 1e-6);
+  });
+
   test('after the stroke the free side lies against what bent it', () => {
     const { step, machine } = scene;
     const byHand = step.machine === 'vise' || (step.machine === 'hand' && step.action !== 'close');

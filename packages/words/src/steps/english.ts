@@ -25,6 +25,7 @@ export const STEPS_ENGLISH: StepWords = frozen({
     ram: 'ram',
     die: 'die',
     gauge: 'back gauge',
+    stop: 'rear stop',
     bar: 'bar',
     table: 'table',
     bench: 'bench',

@@ -24,6 +24,7 @@ export const STEPS_GERMAN: StepWords = {
     ram: 'Stößel',
     die: 'Gesenk',
     gauge: 'Anschlag',
+    stop: 'Anschlag',
     bar: 'Schiene',
     table: 'Tisch',
     bench: 'Werkbank',

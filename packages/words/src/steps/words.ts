@@ -11,6 +11,7 @@ export type DrawnTool =
   | 'ram'
   | 'die'
   | 'gauge'
+  | 'stop'
   | 'bar'
   | 'table'
   | 'bench'

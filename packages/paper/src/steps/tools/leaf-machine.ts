@@ -3,14 +3,22 @@ import type { BendStep, Brake } from '@tinwright/shop';
 import { bentTo, LEAF_DEPTH, TOOL_DEPTH } from '@tinwright/shop/internal';
 import { type Machine, rectangle, type Tool, turned } from './tool.js';
 
-/** What is bent on a leaf brake, mm: `hem` is the height of a closed hem over the bed. */
+const STOP_DEEP = 14; // mm of a rear stop that are drawn: its front
+const STOP_HIGH = 6; // mm over the sheet that a stop of unknown height is drawn
+
+/**
+ * What is bent on a leaf brake, mm: `hem` is the height of a closed hem over the bed, `rear` how far back metal reaches
+ * between the bed and a height over it.
+ */
 export interface LeafSheet {
   readonly thickness: number;
   readonly hem: number;
+  readonly rear: (height: number) => number;
 }
 
-/** A leaf brake: the leaf turns with the sheet; to close a hem the fingers come down on it. */
-export function leafMachine(brake: Brake, step: BendStep, { thickness, hem }: LeafSheet): Machine {
+/** A leaf brake: the leaf turns with the sheet, its edge at the stop; to close a hem the fingers come down on it. */
+export function leafMachine(brake: Brake, step: BendStep, sheet: LeafSheet): Machine {
+  const { thickness, hem } = sheet;
   const closing = step.action === 'close';
   const leaf = (turn: number): Tool => ({
     name: 'leaf',
@@ -19,10 +27,23 @@ export function leafMachine(brake: Brake, step: BendStep, { thickness, hem }: Le
   });
   const bed: Tool = { name: 'bed', outline: rectangle(-brake.bed, -TOOL_DEPTH, 0, 0), mounted: false };
   const jaw = jawAt(brake, step.setBack ?? (brake.setBack[0] as number) * thickness);
+  const still = [bed, ...rearStop(brake, step, sheet)];
   return {
-    before: [bed, leaf(0), ...jaw(closing ? brake.opening : thickness)],
-    after: [bed, leaf(closing ? 0 : bentTo(step)), ...jaw(closing ? hem : thickness)],
+    before: [...still, leaf(0), ...jaw(closing ? brake.opening : thickness)],
+    after: [...still, leaf(closing ? 0 : bentTo(step)), ...jaw(closing ? hem : thickness)],
   };
+}
+
+/** What an edge lies against behind the fingers: what stands furthest back where the part is cut. */
+function rearStop(
+  { rearStopHeight }: Brake,
+  { stopDistance, setBack }: BendStep,
+  { thickness, rear }: LeafSheet,
+): readonly Tool[] {
+  if (stopDistance === null || setBack === null) return [];
+  const high = rearStopHeight ?? thickness + STOP_HIGH;
+  const front = -Math.max(setBack + stopDistance, rear(high));
+  return [{ name: 'stop', outline: rectangle(front - STOP_DEEP, 0, front, high), mounted: false }];
 }
 
 /** Fingers and the beam they hang on, their underside at a height over the bed. */
