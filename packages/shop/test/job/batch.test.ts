@@ -22,7 +22,7 @@ const STEP: BendStep = {
   faceUp: 'marked',
   heading: 0,
   towards: { side: 'right', roughly: false },
-  handling: { over: false, round: null },
+  handling: { over: null, round: null },
   angle: 90,
   setAngle: 91,
   insideRadius: 1,

@@ -189,7 +189,7 @@ export const BENDS_ENGLISH: BendWords = {
     held: (panels, beside) =>
       `${list(panels)}, at ${panels.length > 1 ? 'their edges' : 'its edge'} to ${list(beside)}`,
     face: (faceUp, upright, { over: turned }) =>
-      `${upright === 'upright' ? (faceUp === 'marked' ? 'away from you' : 'towards you') : faceUp === 'marked' ? 'up' : 'down'}${turned ? ' (turn the part over)' : ''}`,
+      `${upright === 'upright' ? (faceUp === 'marked' ? 'away from you' : 'towards you') : faceUp === 'marked' ? 'up' : 'down'}${turned === null ? '' : turned === 'sidewise' ? ' (turn the part over sidewise)' : ' (turn the part over end for end)'}`,
     towards: (side, roughly, round) =>
       `${roughly === 'roughly' ? 'roughly the ' : ''}${side} of the pattern${round === null ? '' : round === 180 ? ' (turn it half round)' : ` (turn it ${round > 0 ? 'counter-clockwise' : 'clockwise'})`}`,
     sight: (off, way, panel) =>

@@ -197,7 +197,7 @@ export const BENDS_GERMAN: BendWords = {
     held: (panels, beside) =>
       `${list(panels)}, an ${panels.length > 1 ? 'den Kanten' : 'der Kante'} zu ${list(beside)}`,
     face: (faceUp, upright, { over: turned }) =>
-      `${upright === 'upright' ? (faceUp === 'marked' ? 'vom Körper weg' : 'zum Körper') : faceUp === 'marked' ? 'oben' : 'unten'}${turned ? ' (Teil umdrehen)' : ''}`,
+      `${upright === 'upright' ? (faceUp === 'marked' ? 'vom Körper weg' : 'zum Körper') : faceUp === 'marked' ? 'oben' : 'unten'}${turned === null ? '' : turned === 'sidewise' ? ' (Teil seitlich umdrehen)' : ' (Teil kopfüber umdrehen)'}`,
     towards: (side, roughly, round) =>
       `${roughly === 'roughly' ? 'etwa ' : ''}${side} der Abwicklung${round === null ? '' : round === 180 ? ' (halb herumdrehen)' : ` (${round > 0 ? 'gegen den' : 'im'} Uhrzeigersinn drehen)`}`,
     sight: (off, way, panel) =>

@@ -27,9 +27,10 @@ export type PatternSide =
   | 'far-left'
   | 'far-right';
 
-/** How the part is moved since the step before: over on its other face, round on the bench. */
+/** How the part is moved since the step before: over on its other face, then round on the bench. */
 export interface Handling {
-  readonly over: boolean;
+  /** Sidewise the same edge stays towards the operator, end for end the opposite one comes there; null for not turned over. */
+  readonly over: 'sidewise' | 'end-for-end' | null;
   /** Degrees counter-clockwise seen from above; null for none, and for any other turn. */
   readonly round: 90 | 180 | -90 | null;
 }

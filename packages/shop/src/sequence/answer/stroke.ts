@@ -1,5 +1,6 @@
 import type { FlatBend } from '@tinwright/core';
 import type { Action } from '../part/operations.js';
+import { endForEnd } from '../search/turns.js';
 import type { BendStep, BendStroke, Handling, PatternSide } from './plan.js';
 
 /** What is bent, of bends that are alike. */
@@ -34,10 +35,11 @@ interface Lying extends Pick<BendStep, 'faceUp' | 'heading'> {
 
 /** How a part gets from where it lay to where it lies; in a vise it hangs. */
 export function handlingOf(before: Lying | null, now: Lying): Handling {
-  if (before === null) return { over: false, round: null };
-  if (before.faceUp !== now.faceUp) return { over: true, round: null };
-  if (now.station === 'vise' || before.station === 'vise') return { over: false, round: null };
-  const by = (before.heading - now.heading) * (now.faceUp === 'marked' ? 1 : -1);
+  if (before === null) return { over: null, round: null };
+  const ends = before.faceUp !== now.faceUp && endForEnd(before, now);
+  const over = before.faceUp === now.faceUp ? null : ends ? 'end-for-end' : 'sidewise';
+  if (now.station === 'vise' || before.station === 'vise') return { over, round: null };
+  const by = (before.heading + (ends ? 180 : 0) - now.heading) * (now.faceUp === 'marked' ? 1 : -1);
   const turn = ((Math.round(by) % 360) + 360) % 360;
-  return { over: false, round: turn === 90 ? 90 : turn === 180 ? 180 : turn === 270 ? -90 : null };
+  return { over, round: turn === 90 ? 90 : turn === 180 ? 180 : turn === 270 ? -90 : null };
 }

@@ -1,5 +1,4 @@
-import type { Costs } from '../../machines/shop.js';
-import { turnCost } from './turns.js';
+import { sameHeading } from './turns.js';
 
 /** An axis of the flat, and which end of it points to the operator. */
 export interface OnAxis {
@@ -10,13 +9,12 @@ export interface OnAxis {
 const FULL = 360;
 
 /** The axis and its end by a heading, degrees; headings between which a part need not be turned are one. */
-export function axesOf(headings: readonly number[], costs: Costs): ReadonlyMap<number, OnAxis> {
+export function axesOf(headings: readonly number[]): ReadonlyMap<number, OnAxis> {
   const sorted = [...new Set(headings)].toSorted((a, b) => a - b);
-  const free = (a: number, b: number) => turnCost(a, b, costs) === 0;
   const groups: number[][] = [];
   for (const h of sorted) {
     const last = groups.at(-1);
-    if (last !== undefined && free(last.at(-1) as number, h)) last.push(h);
+    if (last !== undefined && sameHeading(last.at(-1) as number, h)) last.push(h);
     else groups.push([h]);
   }
   // the last may go on in the first
@@ -25,11 +23,11 @@ export function axesOf(headings: readonly number[], costs: Costs): ReadonlyMap<n
     first !== undefined &&
     last !== undefined &&
     first !== last &&
-    free(last.at(-1) as number, first[0] as number)
+    sameHeading(last.at(-1) as number, first[0] as number)
   )
     first.push(...(groups.pop() as number[]));
   const opposite = groups.map((g) =>
-    groups.findIndex((o) => g.some((a) => o.some((b) => free((a + FULL / 2) % FULL, b)))),
+    groups.findIndex((o) => g.some((a) => o.some((b) => sameHeading((a + FULL / 2) % FULL, b)))),
   );
   return new Map(
     groups.flatMap((g, i) => {

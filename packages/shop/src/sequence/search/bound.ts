@@ -6,7 +6,7 @@ import { type GaugingDue, gaugingDue, gaugingStep } from './gauging.js';
 import type { BoundInput, ByLying } from './handled.js';
 import type { Ahead } from './precedence.js';
 import { waysFor } from './strokes.js';
-import type { Bearing } from './tours.js';
+import type { Bearing } from './turns.js';
 import type { Way } from './ways.js';
 
 /** Least seconds still to come from a state; more of them with what is known to lie ahead of it. */
@@ -23,17 +23,13 @@ const MOST_LIES = 8; // ways to lie of which every choice is weighed
 export function boundOf(input: BoundInput): Bound {
   const { work, costs } = input;
   const lies = liesOf(input.ways.flat());
-  const counted = lies.length > MOST_LIES;
-  const changes = changesOf(
-    { ...input, steps: work.steps.length },
-    counted ? ['face', 'stop', 'setBack'] : ['stop', 'setBack'],
-  );
-  const handled = counted ? byAxes(input) : bestTours(input, lies);
+  const changes = changesOf({ ...input, steps: work.steps.length });
+  const handled = lies.length > MOST_LIES ? byAxes(input) : bestTours(input, lies);
   const leftOf = (done: Mask) => stepsOf(without(work.all, done));
   const stops = gaugingFor(input);
   const sum = (done: Mask, strokes: ByLying, ahead: Ahead | null): ByLying => {
     const left = leftOf(done);
-    const changed = changes(left, ahead);
+    const changed = changes(left);
     const gauging = stops(done, ahead);
     // the first operation is not slid to
     return (at) =>

@@ -1,5 +1,4 @@
 import type { PlacingInput, Position } from './handling.js';
-import type { Ahead } from './precedence.js';
 import type { Way } from './ways.js';
 
 /** How a part lies, as far as a bound hangs on it. */
@@ -8,36 +7,29 @@ export interface Lies extends Pick<Position, 'faceUp' | 'heading' | 'stop' | 'se
   readonly gauge: bigint;
 }
 
-/** What changes from one stroke to the next: the side up, the stop, the set-back. */
-export type Kind = 'face' | 'stop' | 'setBack';
+/** What is set on a machine from one stroke to the next. */
+type Kind = 'stop' | 'setBack';
 
-/** Least seconds of changes for the steps left. */
-export type Changes = (left: readonly number[], ahead: Ahead | null) => (at: Lies | null) => number;
+const KINDS: readonly Kind[] = ['stop', 'setBack'];
+
+/** Least seconds of setting stop angle and set-back for the steps left. */
+export type Changes = (left: readonly number[]) => (at: Lies | null) => number;
 
 /** A change for every further value that the steps left cannot do without; at the start one costs nothing. */
-export function changesOf(
-  { ways, costs, scale, steps }: PlacingInput & ChangesInput,
-  kinds: readonly Kind[],
-): Changes {
-  const each: Readonly<Record<Kind, number>> = {
-    face: scale * costs.flip,
-    stop: costs.stop,
-    setBack: costs.setBack,
-  };
-  const wants = kinds.map((kind) => {
+export function changesOf({ ways, costs, steps }: PlacingInput & ChangesInput): Changes {
+  const wants = KINDS.map((kind) => {
     const names = naming();
     return { kind, names, bits: Array.from({ length: steps }, (_, s) => onlyBit(ways, s, kind, names)) };
   });
-  return (left, ahead) => {
+  return (left) => {
     const wanted = wants.map(({ bits }) => left.reduce((all, s) => all | (bits[s] as number), 0));
     return (at) => {
       let seconds = 0;
       wants.forEach(({ kind, names }, i) => {
         const all = wanted[i] as number;
-        const now = at === null ? 0 : names.bit(valueAt(at, kind));
+        const now = at === null ? 0 : names.bit(at[kind]);
         const further = Math.max(0, count(all & ~now) - (now === 0 && all !== 0 ? 1 : 0));
-        const flips = kind === 'face' && ahead !== null ? ahead.flips(at?.faceUp ?? null) : 0;
-        seconds += Math.max(flips, further) * each[kind];
+        seconds += further * costs[kind];
       });
       return seconds;
     };
@@ -50,15 +42,10 @@ interface ChangesInput {
   readonly steps: number;
 }
 
-function valueAt({ faceUp, stop, setBack }: Omit<Lies, 'gauge'>, kind: Kind): string | number | null {
-  if (kind === 'face') return faceUp;
-  return kind === 'stop' ? stop : setBack;
-}
-
 /** The bit that all ways of a step share; 0 where they differ. */
 function onlyBit(ways: readonly (readonly Way[])[], step: number, kind: Kind, names: Names): number {
   const own = ways.flat().filter((w) => w.operation.steps.includes(step));
-  const values = new Set(own.map((w) => valueAt(w, kind)));
+  const values = new Set(own.map((w) => w[kind]));
   const [first] = values;
   return values.size === 1 && first !== undefined ? names.bit(first) : 0;
 }
@@ -66,8 +53,8 @@ function onlyBit(ways: readonly (readonly Way[])[], step: number, kind: Kind, na
 type Names = ReturnType<typeof naming>;
 
 /** Bits for values as they are met; 0 for null and for what no longer fits in 30 bits. */
-function naming(): { readonly bit: (value: string | number | null) => number } {
-  const known: (string | number)[] = [];
+function naming(): { readonly bit: (value: number | null) => number } {
+  const known: number[] = [];
   return {
     bit: (value) => {
       if (value === null) return 0;

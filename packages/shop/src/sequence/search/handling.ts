@@ -7,16 +7,13 @@ import type { LineStroke, Work } from '../part/operations.js';
 import type { GaugeBook, Gauged } from '../stations/gauge.js';
 import type { Mounting, Station, Stretch } from '../stations/station.js';
 import { chooseTools, difference, serves, type ToolSet, toolSetKey } from './fingers.js';
-import { turnCost } from './turns.js';
+import { type Bearing, turnCost } from './turns.js';
 
 /** How the part lies and what is set, between two operations. */
-export interface Position {
+export interface Position extends Bearing {
   readonly station: Station['name'];
   /** The machine with what is fixed in it. */
   readonly tooling: string;
-  readonly faceUp: 'marked' | 'unmarked';
-  /** Direction on the flat pattern that points to the operator, degrees. */
-  readonly heading: number;
   /** Tools on the machine that was used last, and which one that is; they stay while the part is done by hand. */
   readonly tools: ToolSet;
   readonly toolsOn: string;
@@ -119,15 +116,13 @@ export function moveCost(
  * position never takes less: where costs would have it so, the detour is what is counted.
  */
 export function changeCost(from: Position, to: Lie, costs: Costs, scale: number): number {
-  const turning = turnCost(from.heading, to.heading, costs);
-  const flipping = from.faceUp === to.faceUp ? 0 : costs.flip;
   // another brake is another machine; another punch is not
   const other = from.station !== to.station || (to.station === 'brake' && from.tooling !== to.tooling);
   const walk = other ? costs.walk : 0;
   const tooling = walk === 0 && from.tooling !== to.tooling ? costs.tools + 2 * costs.tool : 0;
   const stop = differs(from.stop, to.stop) ? costs.stop : 0;
   const setBack = differs(from.setBack, to.setBack) ? costs.setBack : 0;
-  return scale * (turning + flipping) + walk + tooling + stop + setBack;
+  return scale * turnCost(from, to, costs) + walk + tooling + stop + setBack;
 }
 
 /** True when something has to be set anew; null for what is not set at all. */

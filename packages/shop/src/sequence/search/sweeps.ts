@@ -15,10 +15,10 @@ export type SweepOrder = (a: LineStroke, b: LineStroke) => number;
  * to the other, from the outside inwards, and the reverse of both.
  */
 export function sweepOrders(problem: BendProblem): readonly SweepOrder[] {
-  const { work, heading, costs } = problem;
+  const { work, heading } = problem;
   const { tree, operations } = work;
   const headings = new Map(operations.map((o) => [o.index, heading(o, 'parent')]));
-  const axes = axesOf([...headings.values()], costs);
+  const axes = axesOf([...headings.values()]);
   const axis = ({ index }: LineStroke) => axes.get(headings.get(index) as number)?.axis ?? 0;
   const many = new Set(operations.map(axis)).size > FEW_AXES;
   const depth = (o: LineStroke) => ancestors(tree, o.panels[0] as number).length;
