@@ -113,7 +113,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const sets = setsOf(options.sets);
   const wrong = typeof sets === 'string' ? sets : misfit({ ...options, out });
   if (typeof sets === 'string' || wrong !== null) return refuse(host, json, 'usage', 'packet', String(wrong));
-  const opened = await openRows(host, options, families);
+  const opened = await wantedRows(host, options, families);
   if ('exit' in opened) return opened.exit;
   const force = options.force ? 'force' : 'own only';
   const forms = formsOf(out);
@@ -143,6 +143,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
 /** Options that do not go together, or a section that is none; null where all is well. */
 function misfit({
   worksheet,
+  blank,
   sections,
   sizes,
   size,
@@ -151,6 +152,7 @@ function misfit({
 }: Options & { readonly out: string }): string | null {
   const stray = sections.find((s) => !SECTION_NAMES.includes(s));
   if (worksheet && sections.length > 0) return '--worksheet and --sections given; one of the two allowed';
+  if (blank.length > 0 && !worksheet) return '--blank is for --worksheet';
   if (stray !== undefined) return `--sections: ${quoted(stray)} given. ${suggestion(stray, SECTION_NAMES)}`;
   if (!sizes) return null;
   if (size !== undefined) return '--sizes and --size given; one of the two allowed';
@@ -160,10 +162,32 @@ function misfit({
   return null;
 }
 
+/** A bend to be left out that no part has; null where there are none. */
+async function strayBend(blank: readonly string[], rows: readonly Row[]): Promise<string | null> {
+  if (blank.length === 0) return null;
+  const { bendNumber } = await import('@tinwright/paper/internal');
+  const bends = rows.flatMap(({ plan }) => plan.parts).map(({ flat }) => flat.bends);
+  const known = new Set([
+    ...bends.flatMap((of) => of.map((_, i) => bendNumber(i))),
+    ...bends.flatMap((of) => of.map(({ id }) => id)),
+  ]);
+  const stray = blank.find((b) => !known.has(b));
+  return stray === undefined ? null : `--blank: ${quoted(stray)} given. ${suggestion(stray, [...known])}`;
+}
+
 /** A job, or one of its sizes, and what the files of its packet are called. */
 interface Row {
   readonly plan: JobPlan;
   readonly name: string;
+}
+
+/** What is to be printed: every bend that is to be left out is there. */
+async function wantedRows(
+  ...[host, options, families]: Parameters<typeof openRows>
+): ReturnType<typeof openRows> {
+  const opened = await openRows(host, options, families);
+  const stray = 'exit' in opened ? null : await strayBend(options.blank, opened.rows);
+  return stray === null ? opened : { exit: refuse(host, options.json, 'usage', 'packet', stray) };
 }
 
 /** The job as it is asked for, or every row of its sizes. */

@@ -5,7 +5,6 @@ import { quoted } from '@tinwright/core/internal';
 import type { Host } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
 import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION, langOption } from '../line/command.js';
-import { strayLock } from '../open/locks.js';
 import { openJob } from '../open/open-job.js';
 import { bytesOf } from '../open/open-text.js';
 
@@ -70,7 +69,8 @@ async function run(
       'page',
       `part ${quoted(own.name)} is of a family of your own, ${quoted(own.family.name)}; a page knows the built-in ones`,
     );
-  const stray = strayLock(lock, opened.plan);
+  const { strayLock } = await import('../open/locks.js');
+  const stray = strayLock(lock, opened.plan, families);
   if (stray !== null) return refuse(host, json, 'usage', 'page', stray);
   const text = new TextDecoder().decode(await bytesOf(again, job, 'job'));
   const [{ pageFile }, { replaceFile }, template] = await Promise.all([

@@ -192,6 +192,11 @@ describe('refused, nothing written', () => {
       ['--worksheet', '--sections', 'cuts'],
       /^packet: --worksheet and --sections given; one of the two allowed\.\n$/,
     ],
+    [['--blank', 'B1'], /^packet: --blank is for --worksheet\.\n$/],
+    [
+      ['--worksheet', '--blank', 'B3'],
+      /^packet: --blank: "B3" given\. Did you mean "B\d"\? Known: B1, B2, leg-2, leg-3\.\n$/,
+    ],
     [['--shop', 'nowhere.yaml'], /^nowhere\.yaml:1:1: there is no such file\.\n$/],
   ] as const)('%j', async (options, message) => {
     const { exit, err, folder } = await printed('strip.pdf', ...options);

@@ -43,13 +43,30 @@ test('what a class finds locked, and the language, stand in the file', async () 
   expect(html).toContain('"language":"de","locked":["stock","parts.bracket.width"],"worksheet":true');
 });
 
-test('a lock that names nothing of the job is refused, with what is there', async () => {
-  const part = await made('--lock', 'parts.braket.width');
-  expect({ exit: part.exit, made: await below(part.folder) }).toEqual({ exit: 2, made: [] });
-  expect(part.err).toContain('Did you mean "bracket"?');
-  const size = await made('--lock', 'parts.bracket.widht');
-  expect(size.exit).toBe(2);
-  expect(size.err).toContain('Did you mean "width"?');
+test.each([
+  ['nothing', 'Known: units'],
+  ['stok', 'Did you mean "stock"?'],
+  ['bracket.width', 'Known: units'],
+  ['stock.thicknes', 'Did you mean "thickness"?'],
+  ['parts.braket.width', 'Did you mean "bracket"?'],
+  ['parts.bracket.widht', 'Did you mean "width"?'],
+  ['parts.bracket.legs.first', 'is no place of the job'],
+])('a lock that names nothing of the job is refused, with what is there: %s', async (lock, said) => {
+  const { exit, err, folder } = await made('--lock', lock);
+  expect({ exit, made: await below(folder) }).toEqual({ exit: 2, made: [] });
+  expect(err).toContain(said);
+});
+
+test('a lock may name any place that the job has or may have', async () => {
+  const places = [
+    'units',
+    'stock.thickness',
+    'cutBy',
+    'parts.bracket',
+    'parts.bracket.legs.1',
+    'parts.bracket.edges',
+  ];
+  expect((await made(...places.flatMap((p) => ['--lock', p]))).exit).toBe(0);
 });
 
 test('a job that cannot be makes no page', async () => {
