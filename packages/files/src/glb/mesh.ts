@@ -1,5 +1,7 @@
 import type { Formed, Vec3 } from '@tinwright/core';
+import { cross3, sub3 } from '@tinwright/core/internal';
 import { partSurface } from '../picture/part-surface.js';
+import { piecesOf } from '../picture/surface.js';
 import { ISOMETRIC } from '../picture/view.js';
 
 /** Triangles of a part with a normal at every corner, metres, +Y up, right-handed. */
@@ -15,28 +17,32 @@ const LEAST_AREA = 1e-9; // mm²; thinner triangles have no normal
 
 /** The surface of a formed part as triangles, real thickness and bend radii; each facet fans out from a corner. */
 export function meshOf(formed: Formed): Mesh {
-  const positions: number[] = [];
-  const normals: number[] = [];
-  for (const { corners, normal } of partSurface(formed, ISOMETRIC).facets) {
+  const { facets } = partSurface(formed, ISOMETRIC);
+  let most = 0;
+  for (const facet of facets) for (const corners of piecesOf(facet)) most += 9 * (corners.length - 2);
+  const positions = new Float32Array(most);
+  const normals = new Float32Array(most);
+  let count = 0;
+  for (const facet of facets) {
+    const { normal } = facet;
     const length = Math.hypot(...normal);
-    const [nx, ny, nz] = [normal[0] / length, normal[2] / length, -normal[1] / length];
-    for (let i = 1; i + 1 < corners.length; i++) {
-      const triangle = [corners[0], corners[i], corners[i + 1]] as readonly Vec3[];
-      if (doubleArea(triangle) < LEAST_AREA) continue;
-      for (const p of triangle) {
-        positions.push(...toGltf(p));
-        normals.push(nx, ny, nz);
+    const upright: Vec3 = [normal[0] / length, normal[2] / length, -normal[1] / length];
+    for (const corners of piecesOf(facet))
+      for (const triangle of fan(corners)) {
+        if (doubleArea(triangle) < LEAST_AREA) continue;
+        for (const p of triangle) {
+          positions.set(toGltf(p), count);
+          normals.set(upright, count);
+          count += 3;
+        }
       }
-    }
   }
-  return { positions: new Float32Array(positions), normals: new Float32Array(normals) };
+  return { positions: positions.slice(0, count), normals: normals.slice(0, count) };
 }
 
-function doubleArea([a, b, c]: readonly Vec3[]): number {
-  if (a === undefined || b === undefined || c === undefined) return 0;
-  const [u, v] = [
-    b.map((x, k) => x - (a[k] as number)),
-    c.map((x, k) => x - (a[k] as number)),
-  ] as unknown as [Vec3, Vec3];
-  return Math.hypot(u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]);
-}
+type Triangle = readonly [Vec3, Vec3, Vec3];
+
+const fan = (corners: readonly Vec3[]): readonly Triangle[] =>
+  corners.slice(2).map((c, i) => [corners[0] as Vec3, corners[i + 1] as Vec3, c]);
+
+const doubleArea = ([a, b, c]: Triangle) => Math.hypot(...cross3(sub3(b, a), sub3(c, a)));

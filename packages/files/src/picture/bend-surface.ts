@@ -1,6 +1,6 @@
 import type { FormedBend, Vec3 } from '@tinwright/core';
 import { cross3, dot3, place3, scale3, sub3, turn3 } from '@tinwright/core/internal';
-import type { Facet, Surface, SurfaceLine } from './surface.js';
+import { anew, type Facet, type Surface, type SurfaceLine } from './surface.js';
 import { towards, type View } from './view.js';
 
 const STEP = Math.PI / 16; // turn of one flat strip
@@ -14,12 +14,15 @@ export function bendSurface(bend: FormedBend, view: View): Surface {
   const turns = stations(bend.sweep, contour);
   const radii = [...new Set([bend.insideRadius, bend.outsideRadius])].filter((r) => r > 0);
   return {
-    facets: [...radii.flatMap((r) => strips(bend, turns, r)), ...caps(bend, turns)],
-    lines: [
-      ...radii.flatMap((r) => endArcs(bend, turns, r)),
-      ...radii.map((r) => lineAt(bend, bend.sweep / 2, r, 'bend')),
-      ...contour.flatMap((phi) => radii.map((r) => lineAt(bend, phi, r, 'edge'))),
-    ],
+    facets: anew(function* () {
+      for (const r of radii) yield* strips(bend, turns, r);
+      yield* caps(bend, turns);
+    }),
+    lines: anew(function* () {
+      for (const r of radii) yield* endArcs(bend, turns, r);
+      for (const r of radii) yield lineAt(bend, bend.sweep / 2, r, 'bend');
+      for (const phi of contour) for (const r of radii) yield lineAt(bend, phi, r, 'edge');
+    }),
   };
 }
 

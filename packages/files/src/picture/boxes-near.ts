@@ -16,33 +16,54 @@ export function boxesNear(boxes: Float64Array): BoxesNear {
   const count = boxes.length / 4;
   const at = (i: number, k: number) => boxes[4 * i + k] as number;
   const [x0, y0, x1, y1] = around(boxes);
-  const side = Math.max(1, Math.min(MOST, Math.floor(Math.sqrt(count / A_SQUARE))));
-  const square = (v: number, low: number, high: number) =>
-    Math.max(0, Math.min(side - 1, Math.floor(((v - low) / (high - low || 1)) * side)));
-  const squares: number[][] = Array.from({ length: side * side }, () => []);
+  const most = Math.max(1, Math.min(MOST, Math.floor(Math.sqrt(count / A_SQUARE))));
+  const [across, up] = [squaresAlong(boxes, 0, x1 - x0, most), squaresAlong(boxes, 1, y1 - y0, most)];
+  const square = (v: number, low: number, high: number, squares: number) =>
+    Math.max(0, Math.min(squares - 1, Math.floor(((v - low) / (high - low || 1)) * squares)));
   const under = (
     [left, low, right, high]: readonly [number, number, number, number],
-    work: (there: number[]) => void,
+    work: (square: number) => void,
   ) => {
-    const [i1, j1] = [square(right, x0, x1), square(high, y0, y1)];
-    for (let j = square(low, y0, y1); j <= j1; j++)
-      for (let i = square(left, x0, x1); i <= i1; i++) work(squares[j * side + i] as number[]);
+    const [i1, j1] = [square(right, x0, x1, across), square(high, y0, y1, up)];
+    for (let j = square(low, y0, y1, up); j <= j1; j++)
+      for (let i = square(left, x0, x1, across); i <= i1; i++) work(j * across + i);
   };
-  for (let k = 0; k < count; k++)
-    under([at(k, 0), at(k, 1), at(k, 2), at(k, 3)], (there) => void there.push(k));
+  const eachBox = (work: (k: number, square: number) => void) => {
+    for (let k = 0; k < count; k++) under([at(k, 0), at(k, 1), at(k, 2), at(k, 3)], (s) => work(k, s));
+  };
+  const ends = new Uint32Array(across * up + 1); // of the boxes of each square, in one row
+  eachBox((_, s) => {
+    ends[s] = (ends[s] as number) + 1;
+  });
+  for (let s = 1; s < ends.length; s++) ends[s] = (ends[s] as number) + (ends[s - 1] as number);
+  const there = new Uint32Array(ends[ends.length - 1] as number);
+  const starts = ends.slice();
+  eachBox((k, s) => {
+    starts[s] = (starts[s] as number) - 1;
+    there[starts[s] as number] = k;
+  });
   const asked = new Int32Array(count); // when each was met last: most reach into several squares
   let time = 0;
   return (box, visit) => {
     time += 1;
     const [left, low, right, high] = box;
-    under(box, (there) => {
-      for (const k of there) {
+    under(box, (s) => {
+      for (let n = starts[s] as number; n < (ends[s] as number); n++) {
+        const k = there[n] as number;
         if (asked[k] === time) continue;
         asked[k] = time;
         if (at(k, 0) <= right && at(k, 2) >= left && at(k, 1) <= high && at(k, 3) >= low) visit(k);
       }
     });
   };
+}
+
+/** So many squares along an axis that a box of middling size reaches into few: seen edge on, a sheet is one row of them. */
+function squaresAlong(boxes: Float64Array, axis: 0 | 1, length: number, most: number): number {
+  let sum = 0;
+  for (let i = axis; i < boxes.length; i += 4) sum += (boxes[i + 2] as number) - (boxes[i] as number);
+  const middling = sum / (boxes.length / 4);
+  return middling * most > length ? Math.max(1, Math.floor(length / middling)) : most;
 }
 
 function around(boxes: Float64Array): readonly [number, number, number, number] {

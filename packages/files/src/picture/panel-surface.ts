@@ -1,7 +1,7 @@
 import type { FormedBend, FormedPanel, Point, Vec3 } from '@tinwright/core';
-import { dot3, flattened, place3, type Standing, scale3, sub3, turn3 } from '@tinwright/core/internal';
+import { dot3, flattened, lazy, place3, type Standing, scale3, sub3, turn3 } from '@tinwright/core/internal';
 import { pieces } from './pieces.js';
-import type { Facet, Surface, SurfaceLine } from './surface.js';
+import { anew, type Facet, type Surface, type SurfaceLine } from './surface.js';
 
 const HOLE_SIDES = 24;
 const SAG = 0.05; // mm a chord may lie off a rounded opening
@@ -14,25 +14,31 @@ export function panelSurface(formed: Standing, panel: FormedPanel): Surface {
   const joints = formed.bends.flatMap((b) => jointOn(b, panel));
   const at = (p: Point, z: number) => place3(panel.pose, [p[0], p[1], z]);
   const z = panel.pose.z;
-  const facesOf = (piece: readonly Point[]): readonly Facet[] => [
-    { corners: piece.map((p) => at(p, T)), normal: z },
-    { corners: piece.toReversed().map((p) => at(p, 0)), normal: scale3(z, -1) },
-  ];
+  const up = (piece: readonly Point[]) => piece.map((p) => at(p, T));
+  const down = (piece: readonly Point[]) => piece.toReversed().map((p) => at(p, 0));
+  const whole = lazy(() => pieces(panel.shape, holes)); // of one with holes asked for by models alone
+  const placed = (side: typeof up) =>
+    anew(function* () {
+      for (const piece of whole()) yield side(piece);
+    });
+  const facesOf = (side: typeof up, normal: Vec3): readonly Facet[] =>
+    holes.length === 0
+      ? whole().map((piece) => ({ corners: side(piece), normal }))
+      : [{ corners: side(panel.shape), normal, holes: holes.map(side), pieces: () => placed(side) }];
   const rims = [
     ...sides(panel.shape).flatMap(([p, q]) => free(p, q, joints)),
     ...holes.flatMap((h) => sides(h.toReversed())),
   ];
   return {
-    facets: [
-      ...pieces(panel.shape, holes).flatMap(facesOf),
-      ...rims.map(([p, q]) => rimFacet(panel, p, q, T)),
-    ],
-    lines: [
-      ...rims.flatMap(([p, q]): readonly SurfaceLine[] =>
-        [0, T].map((h) => ({ from: at(p, h), to: at(q, h), kind: 'edge' })),
-      ),
-      ...corners(panel, rims).map((p): SurfaceLine => ({ from: at(p, 0), to: at(p, T), kind: 'edge' })),
-    ],
+    facets: anew(function* () {
+      yield* facesOf(up, z);
+      yield* facesOf(down, scale3(z, -1));
+      for (const [p, q] of rims) yield rimFacet(panel, p, q, T);
+    }),
+    lines: anew(function* (): Generator<SurfaceLine> {
+      for (const [p, q] of rims) for (const h of [0, T]) yield { from: at(p, h), to: at(q, h), kind: 'edge' };
+      for (const p of corners(panel, rims)) yield { from: at(p, 0), to: at(p, T), kind: 'edge' };
+    }),
   };
 }
 

@@ -1,9 +1,12 @@
 import type { Vec3 } from '@tinwright/core';
 
-/** A flat convex piece of a part's surface, seen from outside counter-clockwise. */
+/** A flat piece of a part's surface, its corners seen from outside counter-clockwise: convex, or with holes. */
 export interface Facet {
   readonly corners: readonly Vec3[];
   readonly normal: Vec3;
+  readonly holes?: readonly (readonly Vec3[])[];
+  /** Corners of the convex pieces of one with holes, each counter-clockwise. */
+  readonly pieces?: () => Iterable<readonly Vec3[]>;
 }
 
 /** A line on a part's surface: an edge, the middle of a bend, or a fastener's mark. */
@@ -16,12 +19,25 @@ export interface SurfaceLine {
 /** What a line on a surface is. */
 export type LineKind = 'edge' | 'bend' | 'mark';
 
-/** What a picture is drawn from. */
+/** What a picture is drawn from, made as it is asked for: a sieve has a hundred thousand lines. */
 export interface Surface {
-  readonly facets: readonly Facet[];
-  readonly lines: readonly SurfaceLine[];
+  readonly facets: Iterable<Facet>;
+  readonly lines: Iterable<SurfaceLine>;
 }
 
+/** Things that are made anew each time they are gone through. */
+export const anew = <T>(make: () => Iterator<T>): Iterable<T> => ({ [Symbol.iterator]: make });
+
+/** Corners of a facet's convex pieces. */
+export const piecesOf = ({ corners, pieces }: Facet): Iterable<readonly Vec3[]> => pieces?.() ?? [corners];
+
 export function join(surfaces: readonly Surface[]): Surface {
-  return { facets: surfaces.flatMap((s) => s.facets), lines: surfaces.flatMap((s) => s.lines) };
+  return {
+    facets: anew(function* () {
+      for (const { facets } of surfaces) yield* facets;
+    }),
+    lines: anew(function* () {
+      for (const { lines } of surfaces) yield* lines;
+    }),
+  };
 }

@@ -7,7 +7,7 @@ import { explode } from '../picture/explode.js';
 import { letters } from '../picture/letters.js';
 import { lineLayers, pageOf, scaledTo } from '../picture/page.js';
 import { partSurface } from '../picture/part-surface.js';
-import { join } from '../picture/surface.js';
+import { anew } from '../picture/surface.js';
 import { ISOMETRIC } from '../picture/view.js';
 import { type VisibleLine, visibleBehind } from '../picture/visible.js';
 import { marksByPanel } from './picture.js';
@@ -39,12 +39,14 @@ export function explodedPicture(title: string, assembly: Assembly, legend: Legen
 }
 
 function lettered(title: string, placed: readonly Placed[], asked: Legend): Drawing {
-  const surfaces = placed.map(({ part, pose }) =>
-    partSurface(part.formed, ISOMETRIC, pose, marksByPanel(part)),
-  );
+  // made twice rather than kept: of hundreds of pieces they take more room than all else
+  const surfaceOf = ({ part, pose }: Placed) => partSurface(part.formed, ISOMETRIC, pose, marksByPanel(part));
+  const facets = anew(function* () {
+    for (const p of placed) yield* surfaceOf(p).facets;
+  });
   // each piece is drawn by itself, hidden by all, so that its own lines are known
-  const visible = visibleBehind(join(surfaces).facets, ISOMETRIC);
-  const seen = surfaces.map((s) => visible(s.lines));
+  const visible = visibleBehind(facets, ISOMETRIC);
+  const seen = placed.map((p) => visible(surfaceOf(p).lines));
   const { lines } = scaledTo(seen.flat(), PAGE);
   let start = 0;
   const own = seen.map((s) => {
@@ -91,17 +93,19 @@ function anchorOf(lines: readonly VisibleLine[], clear: (at: Point) => number): 
 
 /** How far a point lies from what is drawn of other pieces than its own, mm; further than needed counts as that. */
 function clearOf(drawn: readonly (readonly VisibleLine[])[]): (at: Point, own: number) => number {
-  const lines = drawn.flatMap((of, piece) => of.map(({ from, to }) => ({ from, to, bulge: 0, piece })));
-  const boxes = lines.flatMap(({ from, to }) => {
+  const lines = drawn.flat();
+  const owners = drawn.flatMap((of, piece) => of.map(() => piece));
+  const boxes = new Float64Array(4 * lines.length);
+  for (const [i, { from, to }] of lines.entries()) {
     const { min, max } = boxOf([from, to]);
-    return [...min, ...max];
-  });
-  const near = boxesNear(Float64Array.from(boxes));
+    boxes.set([...min, ...max], 4 * i);
+  }
+  const near = boxesNear(boxes);
   return (at, own) => {
     let least = CLEAR;
     near([at[0] - CLEAR, at[1] - CLEAR, at[0] + CLEAR, at[1] + CLEAR], (i) => {
-      const line = lines[i] as (typeof lines)[number];
-      if (line.piece !== own) least = Math.min(least, distanceToSegment(at, line));
+      const { from, to } = lines[i] as VisibleLine;
+      if (owners[i] !== own) least = Math.min(least, distanceToSegment(at, { from, to, bulge: 0 }));
     });
     return least;
   };

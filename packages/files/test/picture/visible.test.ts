@@ -28,15 +28,17 @@ const mix = (a: Vec3, b: Vec3, t: number): Vec3 => [
   a[2] + (b[2] - a[2]) * t,
 ];
 
-/** A facet as a ray sees it: its plane, and planes through its sides that hold it in. */
+/** A facet as a ray sees it: its plane, and planes through its sides that hold it in; its holes are walls of their own. */
 interface Wall {
   readonly normal: Vec3;
   readonly at: number;
   readonly sides: readonly (readonly [Vec3, number])[];
+  /** Of one with holes all its sides, since they turn inwards too. */
+  readonly rims: readonly (readonly [Vec3, Vec3])[];
 }
 
 /** Planes of a facet by its corners, whatever normal it is said to have; none for one without area. */
-function wallOf({ corners }: Facet): readonly Wall[] {
+function wallOf({ corners, holes }: Facet): readonly Wall[] {
   const sum = corners.reduce<Vec3>(
     (s, p, i) => {
       const n = cross(p, corners[(i + 1) % corners.length] as Vec3);
@@ -55,7 +57,23 @@ function wallOf({ corners }: Facet): readonly Wall[] {
     const n: Vec3 = [inward[0] / l, inward[1] / l, inward[2] / l];
     return [[n, dot(n, p)]];
   });
-  return [{ normal, at: dot(normal, corners[0] as Vec3), sides }];
+  const rims = (holes === undefined ? [] : [corners, ...holes]).flatMap((loop) =>
+    loop.map((p, i) => [p, loop[(i + 1) % loop.length] as Vec3] as const),
+  );
+  return [{ normal, at: dot(normal, corners[0] as Vec3), sides, rims }];
+}
+
+/** How far a point of a wall's plane lies inside it, mm; beyond a side, or in a hole, below 0. */
+function insideOf({ normal, sides, rims }: Wall, hit: Vec3): number {
+  if (rims.length === 0) return Math.min(...sides.map(([n, c]) => dot(n, hit) - c));
+  let [turned, near] = [0, Infinity]; // once round for a point inside, once back for the hole round it
+  for (const [p, q] of rims) {
+    const [u, v, pq] = [less(p, hit), less(q, hit), less(q, p)];
+    turned += Math.atan2(dot(normal, cross(u, v)), dot(u, v));
+    const t = Math.min(1, Math.max(0, -dot(u, pq) / dot(pq, pq)));
+    near = Math.min(near, Math.hypot(...less(mix(p, q, t), hit)));
+  }
+  return Math.round(Math.abs(turned) / (2 * Math.PI)) % 2 === 1 ? near : -near;
 }
 
 type Answer = 'hidden' | 'seen' | 'doubtful';
@@ -67,13 +85,14 @@ function look(walls: readonly Wall[], view: View, p: Vec3): Answer {
   const length = Math.hypot(...view.viewer);
   const ray: Vec3 = [view.viewer[0] / length, view.viewer[1] / length, view.viewer[2] / length];
   let doubtful = false;
-  for (const { normal, at, sides } of walls) {
+  for (const wall of walls) {
+    const { normal, at } = wall;
     const slope = dot(normal, ray);
     if (Math.abs(slope) < 1e-6) continue; // edge on: its neighbours hide what it hides
     const t = (at - dot(normal, p)) / slope;
     if (t < LIES_ON) continue; // behind the point, or the point lies on it
     const hit = mix(p, [p[0] + ray[0], p[1] + ray[1], p[2] + ray[2]], t);
-    const inside = Math.min(...sides.map(([n, c]) => dot(n, hit) - c));
+    const inside = insideOf(wall, hit);
     if (inside < -CLEAR) continue;
     if (inside > CLEAR && t > CLEAR) return 'hidden';
     doubtful = true;
@@ -95,10 +114,10 @@ function drawn(surface: Surface, view: View, line: SurfaceLine): readonly (reado
 
 /** Every stride-th line looked at in three places. */
 function held(surface: Surface, view: View, stride: number) {
-  const walls = surface.facets.flatMap(wallOf);
+  const walls = [...surface.facets].flatMap(wallOf);
   const count = { hidden: 0, seen: 0, doubtful: 0 };
   const wrong: string[] = [];
-  surface.lines
+  [...surface.lines]
     .filter((_, i) => i % stride === 0)
     .forEach((line) => {
       const spans = drawn(surface, view, line);
@@ -140,6 +159,15 @@ const parts = planned([
     hem: { type: 'open', length: 10 },
   },
   { name: 'handle', family: 'handle', span: 160, width: 32, sideDepth: 12, tabs: { length: 24 } },
+  {
+    ...{ name: 'pierced', family: 'open-box', length: 120, width: 80, height: 40 },
+    cutouts: [
+      { panel: 'base', type: 'slot', length: 30, width: 12, from: { west: 40 }, turn: 30 },
+      { panel: 'base', type: 'rectangle', length: 20, width: 30, from: { east: 30 } },
+      { panel: 'north', type: 'round', diameter: 6, columns: { count: 4, pitch: 20 } },
+      { panel: 'east', type: 'keyhole', diameter: 12, width: 6, length: 14 },
+    ],
+  },
   { name: 'hook', family: 'bent-strip', width: 30, legs: [40, 30, 20], angles: [120, -60] },
 ]).parts;
 
@@ -234,6 +262,12 @@ describe('a square of sheet before a line', () => {
     ]);
   });
 
+  test('lines that are seen as one are drawn once, whichever way they run; of another kind they stay', () => {
+    const edge = line([0, 5, 15], [5, 5, 15]);
+    const lines = [edge, line([5, 8, 15], [0, 8, 15]), { ...edge, kind: 'bend' as const }];
+    expect(visibleLines({ facets: [square], lines }, front).map((l) => l.kind)).toEqual(['edge', 'bend']);
+  });
+
   test('what kind a line is stays with it', () => {
     const bend = { ...line([0, 5, 15], [30, 5, 15]), kind: 'bend' as const };
     expect(visibleLines({ facets: [square], lines: [bend] }, front).map((l) => l.kind)).toEqual([
@@ -241,4 +275,17 @@ describe('a square of sheet before a line', () => {
       'bend',
     ]);
   });
+});
+
+test('a sieve: what is seen through them is asked of each hole alone', () => {
+  const grid = (count: number) => ({ count, pitch: 6 });
+  const cutouts = [{ panel: 'plate', type: 'round', diameter: 4, columns: grid(20), rows: grid(15) }];
+  const [sieve] = planned([{ name: 'sieve', family: 'divider', length: 140, height: 110, cutouts }]).parts;
+  const surface = partSurface((sieve as NonNullable<typeof sieve>).formed, ISOMETRIC);
+  const pierced = [...surface.facets].filter((f) => f.holes !== undefined);
+  expect(pierced).toHaveLength(2); // the two faces, in one piece each
+  const seen = visibleLines(surface, ISOMETRIC);
+  const rim = ([...surface.lines].length - 4 * 3) / 2; // above as below, with the four corners between
+  expect(seen.length).toBeGreaterThan(rim); // all of the upper rims
+  expect(seen.length).toBeLessThan(1.9 * rim); // of the lower ones what the sheet does not hide
 });

@@ -1,6 +1,6 @@
 import type { FormedBend, Vec3 } from '@tinwright/core';
 import type { Standing } from '@tinwright/core/internal';
-import { bendSurface, panelSurface, type Surface, type View } from '@tinwright/files/internal';
+import { bendSurface, panelSurface, piecesOf, type Surface, type View } from '@tinwright/files/internal';
 import type { Chunk, SolidView } from '../protocol.js';
 
 /** Panels and bends of a part as it stands, each by itself so that a screen can light it. */
@@ -17,14 +17,16 @@ export function solidView(standing: Standing): SolidView {
 const along = ({ frame }: FormedBend): View => ({ across: frame.y, up: frame.z, viewer: frame.x });
 
 function chunk(id: string, { facets, lines }: Surface): Chunk {
-  const corners = facets.flatMap(({ corners: c, normal }) =>
-    c.slice(2).flatMap((p, i): readonly (readonly [Vec3, Vec3])[] => [
-      [c[0] as Vec3, normal],
-      [c[i + 1] as Vec3, normal],
-      [p, normal],
-    ]),
+  const corners = [...facets].flatMap((facet) =>
+    [...piecesOf(facet)].flatMap((c) =>
+      c.slice(2).flatMap((p, i): readonly (readonly [Vec3, Vec3])[] => [
+        [c[0] as Vec3, facet.normal],
+        [c[i + 1] as Vec3, facet.normal],
+        [p, facet.normal],
+      ]),
+    ),
   );
-  const edges = lines.filter((l) => l.kind === 'edge');
+  const edges = [...lines].filter((l) => l.kind === 'edge');
   return {
     id,
     positions: floats(corners.map(([p]) => p)),

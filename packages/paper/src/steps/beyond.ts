@@ -15,16 +15,17 @@ export function edgesBeyond(
   cuts: readonly (readonly Point[])[],
 ): readonly VisibleLine[] {
   const { facets, lines } = partSurface(standing, ALONG);
-  const behind = lines
+  const behind = [...lines]
     .filter((l) => l.kind === 'edge')
     .flatMap((l) => {
       const [from, to] = [l.from, l.to].toSorted((a, b) => a[1] - b[1]) as [Vec3, Vec3];
       if (to[1] <= y + PAST) return [];
       return [{ ...l, from: from[1] >= y + PAST ? from : cutAt(from, to, y + PAST), to }];
     });
-  const faces = facets.flatMap((f): readonly Facet[] => {
-    const corners = clippedFacet(f.corners, y + PAST);
-    return corners.length < 3 ? [] : [{ ...f, corners }];
+  const faces = [...facets].flatMap(({ corners, normal, holes }): readonly Facet[] => {
+    const left = clipped(corners, y + PAST);
+    if (left.length < 3) return [];
+    return [{ corners: left, normal, ...(holes && { holes: holes.map((h) => clipped(h, y + PAST)) }) }];
   });
   const front = cuts.map((c): Facet => ({ corners: c.map(([x, z]): Vec3 => [x, y, z]), normal: [0, -1, 0] }));
   return visibleLines({ facets: [...faces, ...front], lines: behind }, ALONG);
@@ -35,7 +36,7 @@ function cutAt(p: Vec3, q: Vec3, y: number): Vec3 {
   return [p[0] + (q[0] - p[0]) * t, y, p[2] + (q[2] - p[2]) * t];
 }
 
-function clippedFacet(corners: readonly Vec3[], y: number): readonly Vec3[] {
+function clipped(corners: readonly Vec3[], y: number): readonly Vec3[] {
   return corners.flatMap((p, i): readonly Vec3[] => {
     const q = corners[(i + 1) % corners.length] as Vec3;
     const crossing = p[1] >= y !== q[1] >= y ? [cutAt(p, q, y)] : [];

@@ -1,7 +1,15 @@
 import type { Box, FormedPanel, Point, Vec3 } from '@tinwright/core';
 import { place3 } from '@tinwright/core/internal';
 import type { Surface } from '@tinwright/files/internal';
-import { bendSurface, ISOMETRIC, panelSurface, see, visibleLines } from '@tinwright/files/internal';
+import {
+  bendSurface,
+  ISOMETRIC,
+  join,
+  panelSurface,
+  see,
+  visibleBehind,
+  visibleLines,
+} from '@tinwright/files/internal';
 import { type Label, placed } from '../figure/labels.js';
 import { roomIn } from '../figure/room.js';
 import { boxOfItems } from '../page/box.js';
@@ -34,7 +42,7 @@ export function lyingFigure(scene: Scene, box: Box, setting: StepSetting): reado
     const [x, y] = see(ISOMETRIC, v).at;
     return [at[0] + ratio * x, at[1] + ratio * y];
   };
-  const facets = plain.flatMap((g) => g.surface.facets);
+  const { facets } = join(plain.map((g) => g.surface));
   const labels = labelsOf(scene, facets, on, setting).flatMap((l) => {
     const found = placed(l, free, setting.face, setting.height) ?? [];
     free.add(found);
@@ -75,7 +83,7 @@ function partDrawn(scene: Scene, ratio: number): readonly DrawnSurface[] {
 /** Box round everything as it is seen, hidden or not, true size. */
 function extentOf(groups: readonly DrawnSurface[]): Box {
   const points = groups.flatMap(({ surface, kinds }) =>
-    surface.lines
+    [...surface.lines]
       .filter((l) => kinds.includes(l.kind))
       .flatMap((l) => [see(ISOMETRIC, l.from).at, see(ISOMETRIC, l.to).at]),
   );
@@ -83,10 +91,10 @@ function extentOf(groups: readonly DrawnSurface[]): Box {
 }
 
 function linesOf(groups: readonly DrawnSurface[], ratio: number): readonly Item[] {
-  const facets = groups.flatMap((g) => g.surface.facets);
+  const visible = visibleBehind(join(groups.map((g) => g.surface)).facets, ISOMETRIC);
   return groups.flatMap(({ pen, surface, kinds }) => {
-    const lines = surface.lines.filter((l) => kinds.includes(l.kind));
-    return visibleLines({ facets, lines }, ISOMETRIC).map(({ from, to }): Item => {
+    const lines = [...surface.lines].filter((l) => kinds.includes(l.kind));
+    return visible(lines).map(({ from, to }): Item => {
       const on = ([x, y]: Point): Point => [x * ratio, y * ratio];
       return { kind: 'stroke', pen, points: [on(from), on(to)] };
     });
