@@ -1,6 +1,6 @@
 import { JobError, jobReader, type PartPlan, planJob } from '@tinwright/core';
 import { drawingOutlines } from '@tinwright/files';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 
 const read = jobReader(); // keeps the schemas that it builds
 
@@ -99,6 +99,65 @@ describe('a drawing as an opening', () => {
     }
   });
 
+  /** Area that loops of points and bulges enclose, by the trapezoids below chords and the segments over them. */
+  const areaOf = (loops: readonly (readonly (readonly [number, number, number])[])[]) =>
+    loops.reduce((sum, loop) => {
+      const parts = loop.map(([x, y, bulge], i) => {
+        const [u, v] = loop[(i + 1) % loop.length] as readonly [number, number, number];
+        const angle = 4 * Math.atan(bulge);
+        const radius = bulge === 0 ? 0 : Math.hypot(u - x, v - y) / 2 / Math.sin(angle / 2);
+        return (x * v - u * y) / 2 + (radius ** 2 * (angle - Math.sin(angle))) / 2;
+      });
+      return sum + Math.abs(parts.reduce((a, b) => a + b, 0));
+    }, 0);
+  const areaIn = async (name: string, text: string) =>
+    areaOf(
+      (await drawingOutlines(name, text)) as readonly (readonly (readonly [number, number, number])[])[],
+    );
+  const square = (more = '', x = 10) =>
+    `0\nLWPOLYLINE\n8\n0\n${more}90\n4\n70\n1\n${[
+      [0, 0],
+      [x, 0],
+      [x, 10],
+      [0, 10],
+    ]
+      .map(([a, b]) => `10\n${a}\n20\n${b}\n`)
+      .join('')}`;
+
+  test('an SVG shows what is cut: round corners of a rectangle, nothing hidden', async () => {
+    const rect = (more: string) => areaIn('a.svg', svg(`<rect width="100" height="50" ${more}/>`));
+    expect(await rect('rx="20"')).toBeCloseTo(50 - (4 - Math.PI) * 4, 0);
+    expect(await rect('rx="10" ry="99"')).toBeCloseTo(50 - (4 - Math.PI) * 2.5, 0);
+    const hidden = ['style="fill:none; display : none"', 'display="none"', 'visibility="hidden"'];
+    const guides = hidden.map((h) => `<g ${h}><path d="M0 0L50 99L99 0z"/></g>`).join('');
+    const marker = '<marker><path d="M0 0L9 0L9 9z"/></marker>';
+    expect(await areaIn('a.svg', svg(`${guides}${marker}<path d="M0 0h100v50h-100z"/>`))).toBeCloseTo(50, 6);
+  });
+
+  test('a DXF shows what is cut: no layer that is off or frozen, nothing of paper space', async () => {
+    const layer = (name: string, flags: number, colour: number) =>
+      `0\nLAYER\n2\n${name}\n70\n${flags}\n62\n${colour}\n`;
+    const tables = `0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLAYER\n${layer('Guide', 0, -7)}${layer('Old', 1, 7)}0\nENDTAB\n0\nENDSEC\n`;
+    const on = (name: string) => `0\nCIRCLE\n8\n${name}\n10\n5\n20\n5\n40\n7\n`;
+    const text = square() + on('GUIDE') + on('old') + square('67\n1\n', 5) + square('60\n1\n', 5);
+    expect(await areaIn('a.dxf', tables + dxf(text))).toBeCloseTo(100, 6);
+  });
+
+  test('what a DXF draws mirrored, by its direction, is read mirrored', async () => {
+    const back = '210\n0\n220\n0\n230\n-1\n';
+    const arc = `0\nARC\n8\n0\n10\n-20\n20\n0\n40\n10\n50\n0\n51\n180\n${back}`;
+    expect(await areaIn('a.dxf', dxf(line(10, 0, 30, 0) + arc))).toBeCloseTo(50 * Math.PI, 6);
+    const [loop] = await drawingOutlines('a.dxf', dxf(square(back)));
+    expect(Math.min(...(loop ?? []).map(([x]) => x))).toBe(-10);
+  });
+
+  test('codes that its reader has no type for are kept from it: it would print them', async () => {
+    const said = vi.spyOn(console, 'log');
+    expect(await areaIn('a.dxf', dxf(square('150\n\u009b31mred\n')))).toBeCloseTo(100, 6);
+    expect(said).not.toHaveBeenCalled();
+    said.mockRestore();
+  });
+
   test('scaled to a length, and in inches where the drawing or the job says so', async () => {
     const square = [
       [
@@ -148,6 +207,67 @@ describe('a drawing as an opening', () => {
       'no unit in an SVG',
       () => drawingOutlines('a.svg', svg('<rect width="9" height="9"/>', 'width="40"')),
       /says no unit/,
+    ],
+    [
+      'a width without a viewBox, which is dots of a screen',
+      () => drawingOutlines('a.svg', svg('<rect width="9" height="9"/>', 'width="40mm" height="20mm"')),
+      /says no unit\. Give unit: .* or its width in mm with a viewBox/,
+    ],
+    [
+      'two scales',
+      () =>
+        drawingOutlines(
+          'a.svg',
+          svg('<rect width="9" height="9"/>', 'width="40mm" height="20mm" viewBox="0 0 40 40"'),
+        ),
+      /width and height do not go with its viewBox/,
+    ],
+    [
+      'a copy of what stands elsewhere',
+      () => drawingOutlines('a.svg', svg('<rect width="9" height="9"/><use href="#a"/>')),
+      /the drawing holds use, which is no path or shape/,
+    ],
+    [
+      'a length that is no number',
+      () => drawingOutlines('a.svg', svg('<circle r="10mm"/>')),
+      /circle r "10mm" cannot be read/,
+    ],
+    [
+      'path data that breaks off',
+      () => drawingOutlines('a.svg', svg('<path d="M0 0h9v9h-9z M5 5 hop"/>')),
+      /path d ".*" cannot be read/,
+    ],
+    ...['rotate(45deg)', 'rotate(1 2)', `scale(${'1'.repeat(40)}x)`, 'turn(4)'].map(
+      (t): [string, () => unknown, RegExp] => [
+        `the transform ${t}`,
+        () => drawingOutlines('a.svg', svg(`<rect width="9" height="9" transform="${t}"/>`)),
+        /transform ".*" cannot be read/,
+      ],
+    ),
+    [
+      'a scale past numbers',
+      () => drawingOutlines('a.svg', svg('<rect width="9" height="9" transform="scale(1e308)"/>')),
+      /a coordinate in the drawing is no number/,
+    ],
+    [
+      'a coordinate that is no number',
+      () => drawingOutlines('a.dxf', dxf(line(0, 0, Number.NaN, 0))),
+      /a coordinate in the drawing is no number/,
+    ],
+    [
+      'a region, which the reader does not know',
+      () => drawingOutlines('a.dxf', dxf(`${square()}0\nREGION\n8\n0\n`)),
+      /holds REGION, which is no line/,
+    ],
+    [
+      'what lies in a slanting plane',
+      () => drawingOutlines('a.dxf', dxf(square('210\n1\n220\n0\n230\n1\n'))),
+      /holds LWPOLYLINE in a slanting plane/,
+    ],
+    [
+      'a polyline without an end',
+      () => drawingOutlines('a.dxf', dxf('0\nPOLYLINE\n8\n0\n70\n1\n0\nVERTEX\n10\n0\n20\n0\n')),
+      /cannot be read as DXF/,
     ],
     ['nothing in it', () => drawingOutlines('a.svg', svg('')), /holds no outline/],
     [

@@ -1,23 +1,38 @@
-import { MM_PER_INCH, type Point } from '@tinwright/core';
+import { JobError, MM_PER_INCH, type Point } from '@tinwright/core';
 import { bulgeAround, fail } from '@tinwright/core/internal';
 import * as dxf from 'dxf-parser';
 import { chained, type ReadOutline, type ReadStroke } from './chains.js';
+import { shownDxf } from './dxf-shown.js';
 
 /** Millimetres in the units a DXF names by number: inches, feet, mm, cm, m. */
 const UNITS: Readonly<Record<number, number>> = { 1: MM_PER_INCH, 2: 304.8, 4: 1, 5: 10, 6: 1000 };
 
+interface Vertex {
+  readonly x: number;
+  readonly y: number;
+  readonly bulge?: number;
+  /** Of the frame of a spline, not on the line. */
+  readonly splineControlPoint?: boolean;
+}
+
 interface Entity {
   readonly type: string;
-  readonly vertices?: readonly { readonly x: number; readonly y: number; readonly bulge?: number }[];
+  readonly vertices?: readonly Vertex[];
   readonly shape?: boolean;
-  readonly center?: { readonly x: number; readonly y: number };
+  readonly is3dPolygonMesh?: boolean;
+  readonly isPolyfaceMesh?: boolean;
+  readonly center?: Pick<Vertex, 'x' | 'y'>;
   readonly radius?: number;
   readonly startAngle?: number;
   readonly endAngle?: number;
+  readonly extrusionDirection?: { readonly x: number; readonly y: number; readonly z?: number };
+  readonly extrusionDirectionX?: number;
+  readonly extrusionDirectionY?: number;
+  readonly extrusionDirectionZ?: number;
 }
 
 /**
- * The closed outlines of a DXF: lines, arcs, circles and polylines, joined end to end. mm
+ * The closed outlines that a DXF shows: lines, arcs, circles and polylines, joined end to end. mm
  * @param perUnit millimetres in a unit of the drawing; null for what the drawing itself says
  * @throws JobError for a drawing that cannot be read, says no unit, or holds what is no closed outline
  */
@@ -26,46 +41,65 @@ export function dxfOutlines(text: string, perUnit: number | null): readonly Read
   const mm = perUnit ?? UNITS[Number(drawing.header.$INSUNITS ?? 0)];
   if (mm === undefined)
     return fail('drawing-unit', [], 'the drawing says no unit', 'Give unit: mm or in beside it');
-  const at = (p: { x: number; y: number }): Point => [p.x * mm, p.y * mm];
-  const strokes = drawing.entities.flatMap((e): readonly ReadStroke[] => {
-    const { vertices = [], center, radius } = e;
-    switch (e.type) {
-      case 'LINE':
-      case 'LWPOLYLINE':
-      case 'POLYLINE': {
-        const closed = e.type !== 'LINE' && e.shape === true;
-        return vertices.slice(0, closed ? undefined : -1).map((v, i) => {
-          const next = vertices[(i + 1) % vertices.length] as typeof v;
-          return { from: at(v), to: at(next), bulge: v.bulge ?? 0 };
-        });
-      }
-      case 'CIRCLE':
-      case 'ARC': {
-        if (center === undefined || radius === undefined) return [];
-        const on = (a: number): Point =>
-          at({ x: center.x + radius * Math.cos(a), y: center.y + radius * Math.sin(a) });
-        if (e.type === 'CIRCLE')
-          return [
-            { from: on(0), to: on(Math.PI), bulge: 1 },
-            { from: on(Math.PI), to: on(0), bulge: 1 },
-          ];
-        const [from, to] = [on(e.startAngle ?? 0), on(e.endAngle ?? 0)];
-        return [{ from, to, bulge: bulgeAround(at(center), from, to, 'ccw') }];
-      }
-      case 'TEXT':
-      case 'MTEXT':
-      case 'POINT':
-        return [];
-      default:
-        return fail(
-          'drawing-entity',
-          [],
-          `the drawing holds ${e.type}, which is no line, arc, circle or polyline`,
-          'Draw it with those',
-        );
-    }
+  const strokes = drawing.entities.flatMap((e) => {
+    const seen = side(e);
+    return strokesOf(e).map(({ from, to, bulge }): ReadStroke => {
+      const at = ([x, y]: Point): Point => [x * mm * seen, y * mm];
+      return { from: at(from), to: at(to), bulge: bulge * seen };
+    });
   });
+  if (!strokes.every(({ from, to, bulge }) => [...from, ...to, bulge].every(Number.isFinite)))
+    return fail('drawing-number', [], 'a coordinate in the drawing is no number', 'Write it again as DXF');
   return chained(strokes.filter((s) => s.from[0] !== s.to[0] || s.from[1] !== s.to[1]));
+}
+
+const TILT = 1e-6;
+
+/** 1, or -1 for an entity drawn in the mirrored frame that its direction asks for; a line stands in that of the drawing. */
+function side({ type, extrusionDirection: d, ...e }: Entity): 1 | -1 {
+  if (type === 'LINE') return 1;
+  const [x = 0, y = 0, z = 1] = d
+    ? [d.x, d.y, d.z]
+    : [e.extrusionDirectionX, e.extrusionDirectionY, e.extrusionDirectionZ];
+  if (Math.hypot(x, y) > TILT * Math.abs(z))
+    return fail('drawing-tilted', [], `the drawing holds ${type} in a slanting plane`, 'Draw it flat');
+  return z < 0 ? -1 : 1;
+}
+
+/** Strokes of an entity in its own frame and the unit of the drawing. */
+function strokesOf(e: Entity): readonly ReadStroke[] {
+  if (e.is3dPolygonMesh || e.isPolyfaceMesh)
+    return fail(
+      'drawing-entity',
+      [],
+      'the drawing holds a mesh',
+      'Draw it with lines, arcs, circles or polylines',
+    );
+  if (e.type === 'CIRCLE' || e.type === 'ARC') return roundStrokes(e);
+  const vertices = (e.vertices ?? []).filter((v) => v.splineControlPoint !== true);
+  const closed = e.type !== 'LINE' && e.shape === true;
+  return vertices.slice(0, closed ? undefined : -1).map((v, i): ReadStroke => {
+    const next = vertices[(i + 1) % vertices.length] as Vertex;
+    return { from: [v.x, v.y], to: [next.x, next.y], bulge: v.bulge ?? 0 };
+  });
+}
+
+function roundStrokes({
+  type,
+  center: c,
+  radius = Number.NaN,
+  startAngle,
+  endAngle,
+}: Entity): readonly ReadStroke[] {
+  const middle: Point = [c?.x ?? Number.NaN, c?.y ?? Number.NaN];
+  const on = (a: number): Point => [middle[0] + radius * Math.cos(a), middle[1] + radius * Math.sin(a)];
+  if (type === 'CIRCLE')
+    return [
+      { from: on(0), to: on(Math.PI), bulge: 1 },
+      { from: on(Math.PI), to: on(0), bulge: 1 },
+    ];
+  const [from, to] = [on(startAngle ?? 0), on(endAngle ?? 0)];
+  return [{ from, to, bulge: bulgeAround(middle, from, to, 'ccw') }];
 }
 
 /** Its reader: loaders wrap what is no module in different ways. */
@@ -78,20 +112,10 @@ function parser(): dxf.DxfParser {
 
 function parsed(text: string): { header: Record<string, unknown>; entities: readonly Entity[] } {
   try {
-    if (countsTooMany(text)) throw new RangeError('a polyline of more corners than the file has lines');
-    const found = parser().parseSync(text);
+    const found = parser().parseSync(shownDxf(text));
     return { header: found?.header ?? {}, entities: (found?.entities ?? []) as unknown as readonly Entity[] };
-  } catch {
+  } catch (error) {
+    if (error instanceof JobError) throw error;
     return fail('drawing-unread', [], 'the drawing cannot be read as DXF', 'Write it as ASCII DXF');
   }
-}
-
-const COUNT = 90; // group code of how many corners a polyline has
-
-/** The reader goes on for as many corners as a polyline says it has, past the end of the file too. */
-function countsTooMany(text: string): boolean {
-  const lines = text.split('\n');
-  return lines.some(
-    (line, i) => i % 2 === 0 && Number(line) === COUNT && Number(lines[i + 1]) > lines.length,
-  );
 }

@@ -1,6 +1,6 @@
 /// <reference path="./svg-parser.d.ts" />
 import { MM_PER_INCH, type Point } from '@tinwright/core';
-import { fail, MOST_CORNERS } from '@tinwright/core/internal';
+import { fail, MOST_CORNERS, quoted } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import svgpath from 'svgpath';
 import { chained, near, type ReadOutline, type ReadStroke } from './chains.js';
@@ -38,6 +38,8 @@ export function svgOutlines(text: string, perUnit: number | null): readonly Read
   let strokes = 0;
   for (const path of pathsOf(svg, '', 0)) {
     const drawn = strokesOf(path, mm);
+    if (!drawn.every(({ from, to }) => [...from, ...to].every(Number.isFinite)))
+      return fail('drawing-number', [], 'a coordinate in the drawing is no number', 'Save it as plain SVG');
     strokes += drawn.length;
     if (strokes > MOST_CORNERS)
       return fail(
@@ -78,51 +80,144 @@ function rootOf(text: string): ElementNode {
   return fail('drawing-unread', [], 'the drawing cannot be read as SVG', 'Save it as plain SVG');
 }
 
-function unitOf({ properties = {} }: ElementNode): number | null {
-  const [, size, unit] = /^\s*([\d.]+)\s*(mm|cm|in|pt|pc)\s*$/.exec(String(properties.width ?? '')) ?? [];
-  if (size === undefined || unit === undefined || !(Number(size) > 0)) return null;
-  const box = String(properties.viewBox ?? '')
+/** Millimetres in a unit of the drawing; null where it does not say. */
+function unitOf({ properties: p = {} }: ElementNode): number | null {
+  const [wide, high] = [sizeOf(p.width), sizeOf(p.height)];
+  if (wide === null) return null;
+  const box = String(p.viewBox ?? '')
+    .trim()
     .split(/[\s,]+/)
     .map(Number);
-  const wide = box.length === 4 && (box[2] as number) > 0 ? (box[2] as number) : Number(size);
-  return (Number(size) * (MM[unit] as number)) / wide;
+  const [, , x = 0, y = 0] = box;
+  if (box.length !== 4 || !(x > 0 && y > 0)) return null; // dots of a screen, whatever its width is given in
+  const across = wide / x;
+  const up = high === null ? across : high / y;
+  // a size that is rounded is off by less; where it is not, programs draw to the smaller scale or to two
+  if (Math.abs(across / up - 1) > 0.005)
+    return fail(
+      'drawing-unit',
+      [],
+      "the drawing's width and height do not go with its viewBox",
+      'Give unit: mm or in beside it, or make them go together',
+    );
+  return across;
 }
+
+/** A length with a unit that a rule measures; null for any other. */
+function sizeOf(text: unknown): number | null {
+  const [, size, unit] = /^\s*([\d.]+)\s*(mm|cm|in|pt|pc)\s*$/.exec(String(text ?? '')) ?? [];
+  if (size === undefined || unit === undefined || !(Number(size) > 0)) return null;
+  return Number(size) * (MM[unit] as number);
+}
+
+/** Elements that hold nothing to be seen where they stand. */
+const UNSEEN = 'defs clipPath mask symbol marker pattern text title desc metadata style'.split(' ');
+/** Elements that show what stands elsewhere, or in a frame of its own. */
+const ELSEWHERE = ['use', 'svg', 'image', 'foreignObject'];
 
 /** Path data with the transforms round it applied, one path after the other. */
 function* pathsOf(node: ElementNode, around: string, depth: number): Generator<Path, void> {
   if (depth > DEEPEST)
     return fail('drawing-deep', [], 'the drawing is nested too deeply', 'Save it as plain SVG');
   const { tagName = '', properties = {} } = node;
-  if (['defs', 'clipPath', 'mask', 'symbol', 'text', 'title', 'desc', 'metadata', 'style'].includes(tagName))
-    return;
-  const transform = `${around} ${properties.transform ?? ''}`.trim();
+  if (UNSEEN.includes(tagName) || isHidden(properties)) return;
+  if (depth > 0 && ELSEWHERE.includes(tagName))
+    return fail(
+      'drawing-entity',
+      [],
+      `the drawing holds ${tagName}, which is no path or shape`,
+      'Make paths of what it shows, or take it out',
+    );
+  const transform = `${around} ${transformOf(properties)}`.trim();
   const d = dataOf(tagName, properties);
-  if (d !== null) yield svgpath(d).transform(transform);
+  if (d !== null) {
+    const path = svgpath(d);
+    if ((path as { readonly err?: string }).err) return broken(tagName, 'd', d);
+    yield path.transform(transform);
+  }
   for (const c of node.children)
     if (typeof c === 'object' && c.type === 'element') yield* pathsOf(c, transform, depth + 1);
 }
 
-function dataOf(tag: string, p: NonNullable<ElementNode['properties']>): string | null {
-  const n = (name: string) => Number(p[name] ?? 0);
+type Properties = NonNullable<ElementNode['properties']>;
+
+/** What a style says of a property, else what an attribute does. */
+const styled = ({ style, ...p }: Properties, name: string): string =>
+  new RegExp(`(?:^|;)\\s*${name}\\s*:\\s*([^;]*)`).exec(String(style ?? ''))?.[1]?.trim() ??
+  String(p[name] ?? '');
+
+const isHidden = (p: Properties) =>
+  styled(p, 'display') === 'none' || /^(hidden|collapse)$/.test(styled(p, 'visibility'));
+
+const NUMBER = String.raw`[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?`;
+const called = (names: string, ...counts: readonly number[]) =>
+  counts.map((n) => String.raw`(?:${names})\s*\(\s*${NUMBER}(?:[\s,]+${NUMBER}){${n - 1}}\s*\)`).join('|');
+const STEPS = [
+  called('matrix', 6),
+  called('translate|scale', 1, 2),
+  called('rotate', 1, 3),
+  called('skewX|skewY', 1),
+];
+const STEP = new RegExp(String.raw`(?:${STEPS.join('|')})[\s,]*`, 'g');
+
+/** A transform that is read whole: the reader passes over what it does not know. */
+function transformOf(p: Properties): string {
+  const said = styled(p, 'transform').trim();
+  if (said === '' || said === 'none') return '';
+  const origin = styled(p, 'transform-origin');
+  if (origin !== '') return broken('transform-origin', '', origin);
+  return said.replace(STEP, '') === '' ? said : broken('transform', '', said);
+}
+
+function broken(tag: string, name: string, said: unknown): never {
+  const what = `${tag} ${name}`.trim();
+  return fail(
+    'drawing-number',
+    [],
+    `${what} ${quoted(String(said).slice(0, 60))} cannot be read`,
+    'Save it as plain SVG',
+  );
+}
+
+function dataOf(tag: string, p: Properties): string | null {
+  const n = (name: string, other = 0): number => {
+    const said = p[name];
+    if (said === undefined) return other;
+    return String(said).trim() !== '' && Number.isFinite(Number(said))
+      ? Number(said)
+      : broken(tag, name, said);
+  };
   switch (tag) {
     case 'path':
       return String(p.d ?? '');
     case 'rect':
-      return `M${n('x')} ${n('y')}h${n('width')}v${n('height')}h${-n('width')}z`;
+      return rectData(n);
     case 'circle':
     case 'ellipse': {
       const [rx, ry] = tag === 'circle' ? [n('r'), n('r')] : [n('rx'), n('ry')];
       return `M${n('cx') - rx} ${n('cy')}a${rx} ${ry} 0 1 0 ${2 * rx} 0a${rx} ${ry} 0 1 0 ${-2 * rx} 0z`;
     }
     case 'polygon':
-      return `M${p.points}z`;
-    case 'polyline':
-      return `M${p.points}`;
+    case 'polyline': {
+      const points = String(p.points ?? '').trim();
+      return points === '' ? null : `M${points}${tag === 'polygon' ? 'z' : ''}`;
+    }
     case 'line':
       return `M${n('x1')} ${n('y1')}L${n('x2')} ${n('y2')}`;
     default:
       return null;
   }
+}
+
+/** A rectangle; its corners are round where one of their radii is given, half a side at most. */
+function rectData(n: (name: string, other?: number) => number): string {
+  const [x, y, w, h] = [n('x'), n('y'), n('width'), n('height')];
+  const rx = Math.min(n('rx', n('ry')), w / 2);
+  const ry = Math.min(n('ry', n('rx')), h / 2);
+  if (!(rx > 0 && ry > 0)) return `M${x} ${y}h${w}v${h}h${-w}z`;
+  const turn = (right: number, down: number) => `a${rx} ${ry} 0 0 1 ${right} ${down}`;
+  const [across, up] = [w - 2 * rx, h - 2 * ry];
+  return `M${x + rx} ${y}h${across}${turn(rx, ry)}v${up}${turn(-rx, ry)}h${-across}${turn(-rx, -ry)}v${-up}${turn(rx, -ry)}z`;
 }
 
 /** Chords of a path, in mm, y up. */
