@@ -160,8 +160,8 @@ const total = (at: readonly number[]) => at.reduce((a, b) => a + b, 0);
 const nameOf = ({ at, stands, machine }: Node): string =>
   `${at.join()} ${machine} ${[...stands.values()].map(setUpName).sort().join('; ')}`;
 
-const setUpName = ({ machine, tooling, pieces, stop, setBack, gauge }: SetUp) =>
-  `${machine} ${tooling} ${pieces.join('+')} ${stop} ${setBack} ${gauge}`;
+const setUpName = ({ machine, pieces, stop, setBack, gauge }: SetUp) =>
+  `${machine} ${pieces.join('+')} ${stop} ${setBack} ${gauge}`;
 
 /** Always what takes least to change, the same part first. */
 function greedy(chains: readonly Chain[], costs: Costs): Node {

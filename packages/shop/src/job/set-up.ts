@@ -1,3 +1,4 @@
+import { wholeAtFirst } from '../machines/at-first.js';
 import { brakeNamed } from '../machines/brakes.js';
 import type { Costs, Shop } from '../machines/shop.js';
 import type { BendStep } from '../sequence/answer/plan.js';
@@ -9,10 +10,10 @@ import { differs } from '../sequence/search/handling.js';
 export interface SetUp {
   /** Which one: the kind, and for a further leaf brake its name. */
   readonly machine: string;
-  /** Punch and die of a press brake, '' on other machines. */
-  readonly tooling: string;
-  /** Widths of the fingers or lengths of the tools that are on, widest first. mm */
-  readonly pieces: readonly number[];
+  /** Fingers or tools that are on, by name: of a press the die too. */
+  readonly pieces: readonly string[];
+  /** Those that are on when a job begins. */
+  readonly atFirst: readonly string[];
   /** Angle it is set to, degrees, and its set-back, mm; null where nothing is set. */
   readonly stop: number | null;
   readonly setBack: number | null;
@@ -32,15 +33,15 @@ export function setUpOf(
   { machine, machineName, press, tools, setAngle, setBack, stopDistance }: BendStep,
   shop: Shop,
 ): SetUp {
-  const rack =
-    machine === 'brake'
-      ? (brakeNamed(shop, machineName)?.fingers ?? [])
-      : (shop.press?.punches.find((p) => p.name === press?.punch)?.lengths ?? []);
-  const pieces = tools?.flatMap((t) => t.pieces) ?? (machine === 'brake' || machine === 'press' ? rack : []);
+  const tooled = machine === 'brake' || machine === 'press';
+  const rack = machine === 'brake' ? (brakeNamed(shop, machineName)?.fingers ?? []) : [];
+  const named = (pieces: readonly number[]) =>
+    pieces.toSorted((a, b) => b - a).map((p) => (press === null ? `${p}` : `${press.punch} ${p}`));
+  const pieces = named(tools?.flatMap((t) => t.pieces) ?? rack);
   return {
     machine: shop.brakes.some((b) => b.name === machineName) ? `${machine} ${machineName}` : machine,
-    tooling: press === null ? '' : `${press.punch} / ${press.die}`,
-    pieces: pieces.toSorted((a, b) => b - a),
+    pieces: press === null ? pieces : [press.die, ...pieces],
+    atFirst: tooled && wholeAtFirst(machine) ? named(rack) : [],
     stop: setAngle,
     setBack,
     gauge: settingOf(press?.gauge ?? stopDistance),
@@ -50,19 +51,18 @@ export function setUpOf(
 /**
  * What changes on a machine from one set-up to the next, and the seconds it takes; walking not counted. A value that is
  * not set stays as it was.
- * @param from null when the machine was not used yet: only what is set on it is counted by nobody
+ * @param from null when the machine was not used yet: what is first set on it takes nothing more
  */
 export function changeOf(
   from: SetUp | null,
   to: SetUp,
   costs: Costs,
 ): { readonly changes: readonly SetUpChange[]; readonly seconds: number } {
-  if (from === null) return { changes: [], seconds: 0 };
-  const swapped = from.tooling === to.tooling ? difference(from.pieces, to.pieces) : 2;
+  const swapped = difference(from?.pieces ?? to.atFirst, to.pieces);
   const tools = swapped > 0;
-  const stop = differs(from.stop, to.stop);
-  const setBack = differs(from.setBack, to.setBack);
-  const gauge = differs(from.gauge, to.gauge);
+  const stop = from !== null && differs(from.stop, to.stop);
+  const setBack = from !== null && differs(from.setBack, to.setBack);
+  const gauge = from !== null && differs(from.gauge, to.gauge);
   return {
     changes: [
       ...(tools ? (['tools'] as const) : []),

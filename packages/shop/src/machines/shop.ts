@@ -222,7 +222,7 @@ export interface Costs {
   /** A line scribed and brought under the tool by eye, where nothing lies against a stop. */
   readonly line: number;
   readonly setBack: number;
-  /** Fingers or tools are changed: once, and for each one taken or added. */
+  /** Fingers or tools are changed or mounted: once, and for each one taken or added, a die too. */
   readonly tools: number;
   readonly tool: number;
   readonly hook: number;

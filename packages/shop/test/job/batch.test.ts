@@ -1,6 +1,13 @@
 // The bends of several parts in one order, against every interleaving of their sequences.
 
-import { type BendStep, DEFAULT_COSTS, DEFAULT_SHOP, type Sequence } from '@tinwright/shop';
+import {
+  type BendStep,
+  type Brake,
+  DEFAULT_COSTS,
+  DEFAULT_SHOP,
+  type PressSetting,
+  type Sequence,
+} from '@tinwright/shop';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { batchOf } from '../../src/job/batch.js';
@@ -113,21 +120,35 @@ test('every operation once, those of a part in its own order; never dearer than 
 
 describe('by hand', () => {
   const few = group([100]);
+  const { tools, tool, walk } = DEFAULT_COSTS;
+  const change = tools + tool; // one finger put in or taken out
+  /** The brake begins with all its fingers on. */
+  const first = tools + tool * ((DEFAULT_SHOP.brake as Brake).fingers.length - 1);
   const many = group([100, 50]);
 
   test('two trays with the same two set-ups change tools once, not three times', () => {
     const tray = (name: string) => sequence(name, [{ tools: few }, { tools: many }]);
     const { seconds, apart, steps } = batchOf([tray('small'), tray('large')], DEFAULT_SHOP);
-    const change = DEFAULT_COSTS.tools + DEFAULT_COSTS.tool; // one finger put in or taken out
-    expect(apart).toBe(3 * change);
-    expect(seconds).toBe(change);
-    expect(steps.map((s) => s.changes)).toEqual([[], [], ['tools'], []]);
+    expect(apart).toBe(first + 3 * change);
+    expect(seconds).toBe(first + change);
+    expect(steps.map((s) => s.changes)).toEqual([['tools'], [], ['tools'], []]);
+  });
+
+  test('a press begins with nothing in it: die and punch are mounted once for all parts that they serve', () => {
+    const press = { punch: 'straight', die: 'V 8' } as PressSetting;
+    const tray = (name: string, die: string) =>
+      sequence(name, [{ machine: 'press', press: { ...press, die }, tools: many }]);
+    const { seconds, apart } = batchOf([tray('a', 'V 8'), tray('b', 'V 12'), tray('c', 'V 8')], DEFAULT_SHOP);
+    const mounted = tools + 3 * tool;
+    const die = tools + 2 * tool; // one out, one in; the punch stays
+    expect(apart).toBe(mounted + 2 * die);
+    expect(seconds).toBe(mounted + die);
   });
 
   test('tools stay on the brake while a part is bent in the vise', () => {
     const part = sequence('part', [{ tools: few }, { machine: 'vise', setAngle: null, setBack: null }]);
     const { seconds } = batchOf([part, sequence('other', [{ tools: few }])], DEFAULT_SHOP);
-    expect(seconds).toBe(DEFAULT_COSTS.walk);
+    expect(seconds).toBe(first + walk);
   });
 
   test('many parts: an order all the same, and said not to be proved', () => {

@@ -5,7 +5,7 @@ import { type BendStep, planSequence, type Sequence, type Shop, verifySequence }
 import { plainPrint, tellStep } from '@tinwright/words';
 import { describe, expect, test, vi } from 'vitest';
 import { offMiddle } from '../../src/sequence/answer/off-middle.js';
-import { toolBook } from '../../src/sequence/search/handling.js';
+import { toolBook } from '../../src/sequence/search/tool-book.js';
 import type { Mounting, Station } from '../../src/sequence/stations/station.js';
 import { contactAngle } from '../../src/sweep/contact.js';
 import { rectangle } from '../../src/sweep/polygon.js';
@@ -199,4 +199,31 @@ test('over a line that is not bent yet the sheet goes on: no edge for the gauge'
   expect([second.bends, second.held]).toEqual([['leg-4'], 'leg-3']);
   expect(second.touches).toBeNull();
   expect(second.press?.gauge).toBeNull();
+});
+
+describe('what is mounted on a press', () => {
+  const shop = pressShop([straight(10)], [V8]);
+  const { tools, tool, bend } = shop.costs;
+
+  test('nothing at first: the first stroke mounts a die and what of the punch it takes', () => {
+    const plan = planSequence(
+      planned({ family: 'bent-strip', width: 60, legs: [40, 60], angles: [90] }),
+      shop,
+    );
+    const [{ tools: groups }] = plan.steps as [BendStep];
+    expect(groups?.map((g) => g.pieces)).toEqual([[50]]);
+    expect(plan.seconds).toBe(tools + 2 * tool + bend);
+  });
+
+  test('a box whose walls are alike: tools that go between the last ones are mounted once', () => {
+    const plan = planSequence(planned({ family: 'open-box', length: 120, width: 120, height: 30 }), shop);
+    const sets = plan.steps.map((s) => s.tools?.flatMap((g) => g.pieces).join(' + '));
+    expect(new Set(sets).size).toBe(1);
+    const pieces = plan.steps[0]?.tools?.flatMap((g) => g.pieces) ?? [];
+    const rest = planSequence(planned({ family: 'open-box', length: 120, width: 120, height: 30 }), {
+      ...shop,
+      costs: { ...shop.costs, tools: 0, tool: 0 },
+    });
+    expect(plan.seconds - rest.seconds).toBeCloseTo(tools + tool * (pieces.length + 1), 6);
+  });
 });

@@ -62,7 +62,7 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
     to: 'to',
     changes: {
       machine: 'go to the machine',
-      tools: 'change the tools',
+      tools: 'set up the tools',
       stop: 'set the angle',
       'set-back': 'set the fingers back',
       gauge: 'set the stop',

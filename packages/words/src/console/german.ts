@@ -63,7 +63,7 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
     to: 'bis',
     changes: {
       machine: 'zur Maschine gehen',
-      tools: 'Werkzeuge wechseln',
+      tools: 'Werkzeuge rüsten',
       stop: 'Winkel einstellen',
       'set-back': 'Segmente zurücksetzen',
       gauge: 'Anschlag einstellen',

@@ -1,10 +1,13 @@
 import type { Stretch } from '../stations/station.js';
 
 /** Least and greatest width of tools in a stretch, mm. */
-type StretchRoom = Pick<Stretch, 'least' | 'most'>;
+export type StretchRoom = Pick<Stretch, 'least' | 'most'>;
 
 /** Tools mounted: for each stretch the pieces that stand in it, widest first; null for the whole rack side by side. */
 export type ToolSet = readonly (readonly number[])[] | null;
+
+/** No tool is on. */
+export const NONE_ON: ToolSet = [];
 
 /** Name of a tool set, the same for the same pieces. */
 export function toolSetKey(set: ToolSet): string {
@@ -132,7 +135,7 @@ function byWidth(a: readonly number[], b: readonly number[]): number {
 }
 
 /** Pieces taken off and put on to come from one choice to another. */
-export function difference(from: readonly number[], to: readonly number[]): number {
+export function difference<T>(from: readonly T[], to: readonly T[]): number {
   const left = [...from];
   let added = 0;
   for (const piece of to) {

@@ -5,8 +5,8 @@ import { poseFrom, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import type { HeldSide } from '../part/line.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import type { GaugeBook, Gauged } from '../stations/gauge.js';
-import type { Mounting, Station, Stretch } from '../stations/station.js';
-import { chooseTools, difference, serves, type ToolSet, toolSetKey } from './fingers.js';
+import type { Mounting, Station } from '../stations/station.js';
+import { difference, type ToolSet, toolSetKey } from './fingers.js';
 import { type Bearing, turnCost } from './turns.js';
 
 /** How the part lies and what is set, between two operations. */
@@ -61,55 +61,9 @@ export const toolsName = ({ toolsOn, tools }: Pick<Position, 'toolsOn' | 'tools'
 /** Large or heavy parts are slower to turn and flip. */
 export const handlingScale = (mass: number, longest: number): number => Math.max(1, mass / 3, longest / 600);
 
-/** Chooses tools for a mounting by what is on. */
-export type ToolBook = (current: ToolSet, mounting: Mounting, station: Station) => ToolSet | 'none';
-
-/**
- * Room for tools that end beside something: wider ones would push the bend off the middle of the machine. A set of width w
- * that ends with a line of length l stands in the middle of it as long as w − (l + L) / 2 is nothing: derived.
- */
-function nearMiddle(stretches: readonly Stretch[], length: number | null): readonly Stretch[] {
-  const [only, ...others] = stretches;
-  if (length === null || only === undefined || others.length > 0) return stretches;
-  if (Number.isFinite(only.from) === Number.isFinite(only.to)) return stretches;
-  return [{ ...only, most: Math.min(only.most, (only.covered + length) / 2) }];
-}
-
-/** Tools that are on when they serve and leave the bend in the middle, else the whole rack, else the best choice from it; choices are kept. */
-export function toolBook(): ToolBook {
-  const chosen = new Map<string, ToolSet | 'none'>();
-  const choose = (
-    current: ToolSet,
-    stretches: readonly Stretch[],
-    { id, rack, gaps: { inner } }: Station,
-  ) => {
-    if (serves(current, stretches, rack, inner)) return current;
-    if (serves(null, stretches, rack, inner)) return null;
-    const size = (v: number) => v.toFixed(3);
-    const key = `${id} ${toolSetKey(current)} ${stretches.map((s) => `${size(s.least)} ${size(s.most)}`).join(' ')}`;
-    const known = chosen.get(key) ?? chooseTools(current, stretches, rack, inner);
-    chosen.set(key, known);
-    return known;
-  };
-  return (current, { stretches }, station) => {
-    const near = nearMiddle(stretches, station.balance);
-    const found = choose(current, near, station);
-    return found === 'none' && near !== stretches ? choose(current, stretches, station) : found;
-  };
-}
-
-/** Seconds to go on to a position, stroke not counted. The first one costs nothing but its tools. */
-export function moveCost(
-  from: Position | null,
-  to: Position,
-  costs: Costs,
-  rack: readonly number[],
-  scale: number,
-): number {
-  const kept = from?.toolsOn === to.toolsOn ? from.tools : null;
-  const tools = toolCost(kept, to.tools, rack, costs);
-  return from === null ? tools : costs.slide + changeCost(from, to, costs, scale) + tools;
-}
+/** Seconds to go on to a position, stroke and tools not counted. The first one costs nothing. */
+export const moveCost = (from: Position | null, to: Position, costs: Costs, scale: number): number =>
+  from === null ? 0 : costs.slide + changeCost(from, to, costs, scale);
 
 /**
  * Seconds to change from one position to another, tools and the way to the line not counted. A detour over a third
@@ -119,10 +73,9 @@ export function changeCost(from: Position, to: Lie, costs: Costs, scale: number)
   // another brake is another machine; another punch is not
   const other = from.station !== to.station || (to.station === 'brake' && from.tooling !== to.tooling);
   const walk = other ? costs.walk : 0;
-  const tooling = walk === 0 && from.tooling !== to.tooling ? costs.tools + 2 * costs.tool : 0;
   const stop = differs(from.stop, to.stop) ? costs.stop : 0;
   const setBack = differs(from.setBack, to.setBack) ? costs.setBack : 0;
-  return scale * turnCost(from, to, costs) + walk + tooling + stop + setBack;
+  return scale * turnCost(from, to, costs) + walk + stop + setBack;
 }
 
 /** True when something has to be set anew; null for what is not set at all. */
@@ -139,12 +92,35 @@ export function gaugeCost(on: bigint, gauged: Gauged | 'line' | null, costs: Cos
 export const gaugeAfter = (on: bigint, gauged: Gauged | 'line' | null): bigint =>
   gauged === null || gauged === 'line' ? on : gauged.bit;
 
-/** Taking off and putting on. */
-function toolCost(from: ToolSet, to: ToolSet, rack: readonly number[], costs: Costs): number {
-  if (toolSetKey(from) === toolSetKey(to)) return 0;
-  const flat = (set: ToolSet) => (set ?? [rack]).flat();
-  return costs.tools + costs.tool * difference(flat(from), flat(to));
+/** A machine and what of its rack is on. */
+export interface ToolsOn {
+  readonly station: Station;
+  readonly set: ToolSet;
 }
+
+/** Seconds of taking off and putting on: of a press the die and what stands at the ends too. */
+export function toolCost(from: ToolsOn, to: ToolsOn, costs: Costs): number {
+  const changed = difference(piecesOn(from), piecesOn(to));
+  return changed === 0 ? 0 : costs.tools + costs.tool * changed;
+}
+
+function piecesOn({ station: { rack, tooling }, set }: ToolsOn): readonly string[] {
+  const pieces = (set ?? [rack]).flat();
+  if (tooling === null || pieces.length === 0) return pieces.map(String);
+  const { punch, die, horns } = tooling;
+  return [
+    `die ${die.name}`,
+    ...(horns?.widths.map((w, i) => `${punch.name} horn ${i} ${w}`) ?? []),
+    ...pieces.map((p) => `${punch.name} ${p}`),
+  ];
+}
+
+/** Seconds that tools take at least before a stroke on a machine: on a press that had none, or others, a die and a piece of punch. */
+export const leastTools = (
+  on: Position | null,
+  { id, rack, wholeAtFirst }: Station,
+  { tools, tool }: Costs,
+): number => (wholeAtFirst || rack.length === 0 || on?.toolsOn === id ? 0 : tools + 2 * tool);
 
 const BY_HAND = 100; // mm bent by hand at once; judgement
 
@@ -158,4 +134,18 @@ export function strokeCost(
   if (id === 'former') return costs.former * Math.max(1, length / BY_HAND);
   if (name === 'vise' || name === 'hand') return costs.hand * Math.max(1, length / BY_HAND);
   return action === 'close' ? costs.flatten : costs.bend;
+}
+
+/** Seconds of a stroke with what it takes to hold the part for it. */
+export function mountCost(
+  { operation, putIn, takeOff, swings }: Mounting,
+  station: Station,
+  costs: PieceCosts,
+  pieces: number,
+): number {
+  const ways = [putIn, takeOff].map((way): number => {
+    if (way === 'with-fingers') return costs.loosen + costs.loosenEach * pieces;
+    return way === 'tilted' || way === 'end-first' ? costs.hook : 0;
+  });
+  return strokeCost(operation, station, costs) + (swings ? costs.swing : 0) + ways.reduce((a, b) => a + b, 0);
 }

@@ -1,20 +1,23 @@
-import type { PieceCosts } from '../../machines/costs.js';
 import type { Costs } from '../../machines/shop.js';
+import type { Work } from '../part/operations.js';
 import type { Gauged } from '../stations/gauge.js';
 import type { Mounting, Station, Stretch } from '../stations/station.js';
 import { mounted } from '../stations/stretches.js';
-import type { ToolSet } from './fingers.js';
+import { NONE_ON, type ToolSet } from './fingers.js';
 import {
   changeCost,
   gaugeAfter,
   gaugeCost,
+  leastTools,
+  mountCost,
   moveCost,
   type PlacingInput,
   type Position,
-  strokeCost,
-  toolBook,
+  type ToolsOn,
+  toolCost,
   toolsName,
 } from './handling.js';
+import { narrowLines, setAtFirst, toolBook } from './tool-book.js';
 import type { Way } from './ways.js';
 
 /** Where a mounting brings the part, and the seconds it takes from where it was, stroke included. */
@@ -45,9 +48,10 @@ export interface PlacingBook {
 }
 
 /** Every answer is kept: a part has few positions, and is in each of them in many states. */
-export function placingBook(input: PlacingInput): PlacingBook {
+export function placingBook(input: PlacingInput, work: Work): PlacingBook {
   const { costs, scale, setting } = input;
-  const tools = toolBook();
+  const tools = toolBook(narrowLines(work));
+  const stations = new Map<string, Station>();
   const positions = new Map<string, Position>();
   const placings = new WeakMap<Mounting, Map<Mount['gauged'], Map<number, Placing | null>>>();
   const changes = new Map<number, number>();
@@ -61,33 +65,61 @@ export function placingBook(input: PlacingInput): PlacingBook {
     return known;
   };
 
-  const placeAnew = (from: Position | null, { mounting, station, gauged }: Mount): Placing | null => {
-    const { operation, held } = mounting;
-    const byHand = station.name === 'vise' || station.name === 'hand';
-    const on: ToolSet = byHand || from?.toolsOn === station.id ? (from?.tools ?? null) : null;
-    const chosen = byHand ? on : tools(on, mounting, station);
+  /** What is on a machine when the part comes to it. */
+  const toolsBefore = (from: Position | null, station: Station): ToolsOn => {
+    const last =
+      from === null ? undefined : from.toolsOn === station.id ? station : stations.get(from.toolsOn);
+    const there =
+      last !== undefined && (last === station || (last.name === 'press' && station.name === 'press'));
+    return there && from !== null
+      ? { station: last, set: from.tools }
+      : { station, set: setAtFirst(station) };
+  };
+
+  /** Tools for a mounting, and what changing them takes; null where none of the rack serve. */
+  const toolsFor = (from: Position | null, { mounting, station }: Mount): MountedTools | null => {
+    // by hand what is on a machine stays there
+    if (station.name === 'vise' || station.name === 'hand')
+      return { tools: from?.tools ?? null, toolsOn: from?.toolsOn ?? '', seconds: 0 };
+    stations.set(station.id, station);
+    const was = toolsBefore(from, station);
+    // pieces of another punch are no use
+    const on = samePunch(was.station, station) ? was.set : NONE_ON;
+    const chosen = tools(on, mounting, station);
     if (chosen === 'none') return null;
     changed ||= chosen !== on;
+    const seconds = toolCost(was, { station, set: chosen }, costs);
+    return { tools: chosen, toolsOn: station.id, seconds };
+  };
+
+  const placeAnew = (from: Position | null, mount: Mount): Placing | null => {
+    const { mounting, station, gauged } = mount;
+    const { operation, held } = mounting;
+    const on = toolsFor(from, mount);
+    if (on === null) return null;
     const set = setting(operation, station);
     const before = from?.gauge ?? 0n;
     const at = positionFor({
       station: station.name,
       tooling: station.id,
-      tools: chosen,
-      toolsOn: byHand ? (from?.toolsOn ?? '') : station.id,
+      tools: on.tools,
+      toolsOn: on.toolsOn,
       faceUp: operation.angle > 0 ? 'marked' : 'unmarked',
       heading: input.heading(operation, held),
       stop: set.stop ?? from?.stop ?? null,
       setBack: set.setBack ?? from?.setBack ?? null,
       gauge: gaugeAfter(before, gauged),
     });
+    const pieces = on.tools ?? [station.rack];
+    const bare = on.toolsOn === station.id ? bareEnds(on.tools, mounting.stretches, station.gaps.inner) : 0;
     return {
       at,
       seconds:
-        moveCost(from, at, costs, station.rack, scale) +
+        moveCost(from, at, costs, scale) +
+        on.seconds +
         gaugeCost(before, gauged, costs) +
-        mountCost(mounting, station, costs, (chosen ?? [station.rack]).flat().length) +
-        (byHand ? 0 : costs.dress * bareEnds(chosen, mounting.stretches, station.gaps.inner)),
+        mountCost(mounting, station, costs, pieces.flat().length) +
+        costs.dress * bare,
     };
   };
 
@@ -106,13 +138,14 @@ export function placingBook(input: PlacingInput): PlacingBook {
       return made;
     },
     least: (from, way) => {
-      if (from === null) return way.seconds;
+      if (from === null) return way.seconds + leastTools(null, way.station, costs);
       const pair = from.id * MOST_WAYS + way.index;
       const known = leasts.get(pair);
       if (known !== undefined) return known;
       const { station, faceUp, heading: to, stop, setBack } = way;
       const at = { station: station.name, tooling: station.id, faceUp, heading: to, stop, setBack };
-      const made = costs.slide + changeCost(from, at, costs, scale) + way.seconds;
+      const made =
+        costs.slide + changeCost(from, at, costs, scale) + leastTools(from, station, costs) + way.seconds;
       leasts.set(pair, made);
       return made;
     },
@@ -141,20 +174,6 @@ const bareEnds = (set: ToolSet, stretches: readonly Stretch[], inner: number): n
     }),
   );
 
-/** Seconds of a stroke with what it takes to hold the part for it. */
-function mountCost(
-  { operation, putIn, takeOff, swings }: Mounting,
-  station: Station,
-  costs: PieceCosts,
-  pieces: number,
-): number {
-  const ways = [putIn, takeOff].map((way) => {
-    if (way === 'with-fingers') return costs.loosen + costs.loosenEach * pieces;
-    return way === 'tilted' || way === 'end-first' ? costs.hook : 0;
-  });
-  return strokeCost(operation, station, costs) + (swings ? costs.swing : 0) + sum(ways);
-}
-
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
 
 /** Seconds by which a position with something set may lose against one where that is still free. */
@@ -162,6 +181,14 @@ const unset = (from: Position, to: Position, { stop, setBack, gauge }: Costs): n
   (from.stop !== null && to.stop === null ? stop : 0) +
   (from.setBack !== null && to.setBack === null ? setBack : 0) +
   (from.gauge !== 0n && from.gauge !== to.gauge ? gauge : 0);
+
+/** Tools on the machine that was used last, and the seconds of changing them. */
+interface MountedTools extends Pick<Position, 'tools' | 'toolsOn'> {
+  readonly seconds: number;
+}
+
+const samePunch = (a: Station, b: Station): boolean =>
+  a === b || (a.tooling !== null && a.tooling.punch === b.tooling?.punch);
 
 const MOST_POSITIONS = 2 ** 26;
 const MOST_WAYS = 2 ** 16;

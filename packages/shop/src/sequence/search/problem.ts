@@ -18,9 +18,10 @@ import { benchStation, formerStation, seamerStation, viseStation } from '../stat
 import { type LeafBlank, leafWork } from '../stations/leaf-work.js';
 import { pressRack } from '../stations/press-rack.js';
 import type { Station } from '../stations/station.js';
-import { handlingScale, headingOf, type PlacingInput, type Setting, toolBook } from './handling.js';
+import { handlingScale, headingOf, type PlacingInput, type Setting } from './handling.js';
 import { placingBook } from './placing.js';
 import type { BendProblem } from './states.js';
+import { setAtFirst, toolBook } from './tool-book.js';
 import { waysOf } from './ways.js';
 
 /** A part as the planner of bends sees it. */
@@ -76,7 +77,7 @@ export function problemOf(
       ? []
       : pressRack(
           { ...own, work, lineAt: lines, press, profile, dies },
-          (mounting, station) => tools(null, mounting, station) !== 'none',
+          (mounting, station) => tools(setAtFirst(station), mounting, station) !== 'none',
         );
   const stations = stationsOf(work, lines, shop, own, presses);
   return {
@@ -84,7 +85,7 @@ export function problemOf(
     work,
     stations,
     ways: waysOf(work.operations, stations, input),
-    positions: placingBook(input),
+    positions: placingBook(input, work),
     contact: contactBook(work, lines),
   };
 }

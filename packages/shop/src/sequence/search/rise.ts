@@ -2,10 +2,11 @@ import { both, isEmpty, type Mask, maskOf, stepsOf, without } from '../part/mask
 import type { LineStroke } from '../part/operations.js';
 import type { Station } from '../stations/station.js';
 import type { Bound } from './bound.js';
-import type { Position } from './handling.js';
+import { leastTools, type Position } from './handling.js';
 import { narrowingOf } from './narrowing.js';
 import type { Ahead } from './precedence.js';
 import type { BendProblem } from './states.js';
+import { setAtFirst } from './tool-book.js';
 
 /**
  * Seconds that a state cannot do without on top of its bound, whatever order the rest is done in: the walking and tool
@@ -34,8 +35,11 @@ export function riseOf(
     for (const { station, held } of problem.ways[o.index] ?? []) {
       const prospect = station.prospect(o, held, done);
       if (prospect === null) continue;
-      const on = at?.toolsOn === station.id ? at.tools : null;
-      const change = station.rack.length === 0 ? 0 : narrowing(on, station.rack, prospect);
+      const on = at?.toolsOn === station.id ? at.tools : setAtFirst(station);
+      const change =
+        station.rack.length === 0
+          ? 0
+          : narrowing(on, station.rack, prospect) + leastTools(at, station, costs);
       found = Math.min(found, toStation(at, station) + change);
       if (found === 0) return 0;
     }

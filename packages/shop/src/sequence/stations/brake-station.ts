@@ -1,4 +1,5 @@
 import { lazy, radians } from '@tinwright/core/internal';
+import { wholeAtFirst } from '../../machines/at-first.js';
 import { thicknessLimit } from '../../machines/capacity.js';
 import type { Brake } from '../../machines/shop.js';
 import { leastFlange, leastHold } from '../../tools/leaf-setting.js';
@@ -38,6 +39,7 @@ export function brakeStation(
     name: 'brake',
     id,
     rack: brake.fingers,
+    wholeAtFirst: wholeAtFirst('brake'),
     balance: null,
     tooling: null,
     gaps: brake.gaps,

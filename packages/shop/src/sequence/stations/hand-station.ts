@@ -10,6 +10,7 @@ export function handStation(): Station {
     name: 'hand',
     id: 'hand',
     rack: [],
+    wholeAtFirst: true,
     balance: null,
     tooling: null,
     gaps: { end: 0, inner: 0 },

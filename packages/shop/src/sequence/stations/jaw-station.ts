@@ -109,6 +109,7 @@ function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Ma
     name: gripper.name,
     id: gripper.id,
     rack: [],
+    wholeAtFirst: true,
     balance: null,
     tooling: null,
     gaps: { end: 0, inner: 0 },

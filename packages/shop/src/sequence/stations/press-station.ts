@@ -1,4 +1,5 @@
 import { lazy, radians } from '@tinwright/core/internal';
+import { wholeAtFirst } from '../../machines/at-first.js';
 import type { Die, Press, Profile } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../metal/press-force.js';
 import { type DieChoice, diesFor, LEAST_OPENING, mostAngle, usableDies } from '../../tools/press-setting.js';
@@ -43,6 +44,7 @@ export function pressStation(given: PressWork, tooling: Tooling): Station {
     name: 'press',
     id: `press ${tooling.punch.name} / ${tooling.die.name}${tooling.horns === null ? '' : ' between horns'}`,
     rack: tooling.punch.lengths,
+    wholeAtFirst: wholeAtFirst('press'),
     balance: press.length,
     gaps: press.gaps,
     tooling,

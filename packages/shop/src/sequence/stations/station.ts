@@ -88,6 +88,8 @@ export interface Station {
   readonly prospect: (operation: LineStroke, held: HeldSide, done: Mask) => Prospect | null;
   /** Widths of fingers or tool lengths to cover stretches with; empty where nothing is mounted. */
   readonly rack: readonly number[];
+  /** True when all of them are on when a job begins; else none is, nor what is fixed in it. */
+  readonly wholeAtFirst: boolean;
   /** Length of a machine that is to be loaded in its middle, mm; null where it is all the same. */
   readonly balance: number | null;
   /** Uncovered between two pieces of tool, and at the end of a line. mm */
