@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import type { Queue, QueueEvents } from 'bullmq';
-import { type Link, type LinkOptions, openLink } from './link.js';
+import type { Link, LinkOptions } from './link.js';
 import { KEPT, lanesOf, parcelKey, QUEUE } from './names.js';
+import { openOwnLink, othersKey } from './others-keys.js';
 import { type RowResult, unpack } from './parcel.js';
 import { QueueError } from './queue-error.js';
 import { isSealed, type Key } from './seal.js';
@@ -37,10 +38,10 @@ const LONELY = 3000; // ms without a worker before it is told
 /**
  * Open the queue in a Redis. Tasks are BullMQ's to hand out, to try again and to take from workers that died; here is
  * kept what is out, so that a task which Redis forgot is given again, and results are held against their seals.
- * @throws QueueError when no Redis answers
+ * @throws QueueError when no Redis answers, or something else stands under the names of the queue
  */
 export async function openQueue(url: string, { key, ...options }: QueueOptions): Promise<SizeQueue> {
-  const link = await openLink(url, options);
+  const link = await openOwnLink(url, options);
   const { Queue, QueueEvents } = await import('bullmq');
   const queue = new Queue(QUEUE, { connection: link.client });
   const events = new QueueEvents(QUEUE, { connection: link.client });
@@ -98,16 +99,17 @@ export async function openQueue(url: string, { key, ...options }: QueueOptions):
     if (out.has(jobId) && typeof data === 'string') options.tell(data.replace(/\s+/g, ' '));
   });
   const crew = { lanes: 2, lonely: Date.now() as number | null };
+  const lookFor = async (id: string) => {
+    const job = await queue.getJob(id);
+    if (job === undefined) await again(id, 'Redis forgot a task three times');
+    else if (job.finishedOn !== undefined && job.failedReason === undefined) await fetch(id, job.returnvalue);
+  };
   const look = async () => {
     if (link.client.status !== 'ready') return;
+    const others = await othersKey(link.client);
+    if (others !== null) for (const id of [...out.keys()]) fail(id, others);
     await lookAtCrew(queue, crew, link, out.size > 0 ? options.tell : () => undefined);
-    for (const [id, { since }] of [...out])
-      if (Date.now() - since > LOOK) {
-        const job = await queue.getJob(id);
-        if (job === undefined) await again(id, 'Redis forgot a task three times');
-        else if (job.finishedOn !== undefined && job.failedReason === undefined)
-          await fetch(id, job.returnvalue);
-      }
+    for (const [id, { since }] of [...out]) if (Date.now() - since > LOOK) await lookFor(id);
   };
   const looking = setInterval(() => safely(look()), LOOK);
   safely(look());

@@ -1,6 +1,8 @@
 import type { Job, Worker } from 'bullmq';
-import { type LinkOptions, openLink } from './link.js';
+import type { LinkOptions } from './link.js';
 import { KEPT, laneName, parcelKey, QUEUE } from './names.js';
+import { openOwnLink, othersKey } from './others-keys.js';
+import { QueueError } from './queue-error.js';
 import { type Key, sealOf } from './seal.js';
 import { type Needs, openTask, type Task } from './task.js';
 
@@ -18,7 +20,7 @@ export interface ServeOptions extends LinkOptions {
 /** A worker at a queue. */
 export interface Serving {
   readonly shown: string;
-  /** Done when it was closed; says why when it could not go on. @throws QueueError when Redis stayed away */
+  /** Done when it was closed; says why when it could not go on. @throws QueueError when Redis stayed away, or its names were taken */
   readonly ended: Promise<{ readonly refused: string | null; readonly tasks: number }>;
   /** What it works on is finished, nothing new is taken. */
   readonly close: () => void;
@@ -33,13 +35,13 @@ const LATER = 500; // ms until a task that is not for this worker is offered to 
 /**
  * Take tasks from the queue in a Redis until closed. One that is not for this worker goes back to the others, and the
  * worker ends: it would only take the next one too.
- * @throws QueueError when no Redis answers
+ * @throws QueueError when no Redis answers, or something else stands under the names of the queue
  */
 export async function serveQueue(
   url: string,
   { key, lanes, refuses, work, ...options }: ServeOptions,
 ): Promise<Serving> {
-  const link = await openLink(url, options);
+  const link = await openOwnLink(url, options);
   const { DelayedError, UnrecoverableError, Worker } = await import('bullmq');
   let refused: string | null = null;
   let tasks = 0;
@@ -79,12 +81,19 @@ export async function serveQueue(
     stalledInterval: STALLED,
     maxStalledCount: DEATHS,
   });
-  worker.on('error', () => undefined); // the link tells
-  const ended = Promise.race([link.lost, closing])
+  const spoiled = new Promise<never>((_, failed) => {
+    // that Redis is away the link tells
+    worker.on('error', async () => {
+      const others = link.client.status === 'ready' ? await othersKey(link.client).catch(() => null) : null;
+      if (others !== null) failed(new QueueError(link.shown, others));
+    });
+  });
+  const ended = Promise.race([link.lost, spoiled, closing])
     .then(() => worker.close())
     .then(() => ({ refused, tasks }))
     .finally(async () => {
       if (link.client.status !== 'ready') await worker.disconnect().catch(() => undefined);
+      else await worker.close(true).catch(() => undefined);
       await link.close();
     });
   return { shown: link.shown, ended, close };

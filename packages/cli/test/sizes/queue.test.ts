@@ -1,9 +1,12 @@
+import { spawn } from 'node:child_process';
 import { writeFile } from 'node:fs/promises';
-import { createServer } from 'node:net';
+import { connect } from 'node:net';
 import { join } from 'node:path';
 import { FAMILIES, PROGRAM } from '@tinwright/core';
 import { describe, expect, test } from 'vitest';
+import { freePort, REDIS, startRedis } from '../../../../tests/kit/redis.js';
 import { needsOf, refusalOf } from '../../src/sizes/needs-of.js';
+import { BIN } from '../built.js';
 import { tinwright } from '../host.js';
 import { below, emptyFolder } from '../place.js';
 
@@ -45,15 +48,6 @@ describe('what a worker has to have', () => {
   });
 });
 
-/** A port where nothing listens. */
-async function freePort(): Promise<number> {
-  const server = createServer();
-  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
-  const { port } = server.address() as { port: number };
-  await new Promise((done) => server.close(done));
-  return port;
-}
-
 test('no Redis: one line, exit 3, nothing written', async () => {
   const folder = await emptyFolder();
   await writeFile(
@@ -78,5 +72,59 @@ describe('a key that is none', () => {
     const { exit, err } = await tinwright('worker', '--key', key);
     expect(exit).toBe(2);
     expect(err).toContain('5 characters given, 16 or more wanted');
+  });
+});
+
+describe.runIf(REDIS)('a run whose tasks nobody takes', () => {
+  async function waitingRun() {
+    const redis = await startRedis();
+    const folder = await emptyFolder();
+    await writeFile(
+      join(folder, 'tray.yaml'),
+      'units: mm\nstock: { material: mild-steel, thickness: 1 }\nparts: [{ name: tray, family: open-box, length: 300, width: 200, height: 50 }]\n',
+    );
+    await writeFile(join(folder, 't.csv'), 'length\n200\n');
+    const asked = ['sizes', 'tray.yaml', '--table', 't.csv', '--out', 'out', '--queue', redis.url];
+    const child = spawn(process.execPath, [BIN, ...asked], { cwd: folder });
+    const run = { said: '', exit: null as number | null };
+    child.stderr.on('data', (chunk) => {
+      run.said += chunk;
+    });
+    const ended = new Promise<void>((done) =>
+      child.on('close', (exit) => {
+        run.exit = exit;
+        done();
+      }),
+    );
+    const says = async (what: string) => {
+      while (!run.said.includes(what) && child.exitCode === null)
+        await new Promise((done) => setTimeout(done, 50));
+      expect(run.said).toContain(what);
+    };
+    return { redis, child, run, ended, says };
+  }
+
+  test('says so; after Ctrl-C what it waits for, and a second one ends it', async () => {
+    const { redis, child, run, ended, says } = await waitingRun();
+    await says('no worker is at');
+    child.kill('SIGINT');
+    await says('sizes: stops when what is being made is done; once more ends it at once.');
+    child.kill('SIGINT');
+    await ended;
+    expect(run.exit).toBe(130);
+    await redis.end();
+  });
+
+  test('ends by itself, with the key, when something else takes a name of the queue', async () => {
+    const { redis, run, ended, says } = await waitingRun();
+    await says('no worker is at');
+    const other = connect(Number(new URL(redis.url).port), '127.0.0.1');
+    other.end('SET bull:tinwright-sizes:active x\r\n');
+    await ended;
+    expect(run.said).toContain(
+      `${redis.url}: bull:tinwright-sizes:active is a string there, a list wanted: something else took the name. Remove it, or name another database of this Redis. What was made stands; run it again to go on`,
+    );
+    expect(run.exit).toBe(3);
+    await redis.end();
   });
 });
