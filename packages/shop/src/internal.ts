@@ -22,3 +22,4 @@ export { BAR_LEGS } from './tools/jaw-tools.js';
 export { LEAF_DEPTH } from './tools/leaf-tools.js';
 export { TOOL_DEPTH } from './tools/margin.js';
 export { FLATTENING_BAR } from './tools/press-tools.js';
+export { REAR_STOP_WIDTH } from './tools/stop-tools.js';

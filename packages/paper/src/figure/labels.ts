@@ -1,4 +1,4 @@
-import type { Point } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
 import { contains } from '@tinwright/core/internal';
 import { BELOW } from '../page/box.js';
 import { letter } from '../page/letter.js';
@@ -9,7 +9,7 @@ import type { PaperRoom } from './room.js';
 
 /** A text that belongs to a line, to one of several points, or into an area of a drawing. mm of the page */
 export interface Label {
-  /** What it says, and shorter ways to say it where there is little room. */
+  /** What it says, and shorter ways to say it where there is little room; one with a leader may have several lines. */
   readonly texts: readonly string[];
   readonly of:
     | { readonly kind: 'line'; readonly from: Point; readonly to: Point }
@@ -43,6 +43,10 @@ export function placed(
   return null;
 }
 
+/** A text that names something and says something of it: in one line, else in two. */
+export const inLines = (text: string): readonly string[] =>
+  text.includes(': ') ? [text, text.replace(': ', ':\n')] : [text];
+
 type LineOf = Extract<Label['of'], { kind: 'line' }>;
 
 const mix = ({ from, to }: LineOf, t: number): Point => [
@@ -67,6 +71,23 @@ function along(text: string, line: LineOf, { room, face, height }: LabelSetting)
   return null;
 }
 
+/** Points inside an area to lead to, near its middle first. */
+export function insideOf(corners: readonly Point[]): readonly Point[] {
+  const outline = corners.map((at) => ({ at, bulge: 0 }));
+  const { min, max } = boxOf(corners);
+  return [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((v) =>
+    [0.5, 0.3, 0.7, 0.15, 0.85].flatMap((u): readonly Point[] => {
+      const at: Point = [min[0] + (max[0] - min[0]) * u, min[1] + (max[1] - min[1]) * v];
+      return contains(outline, at) ? [at] : [];
+    }),
+  );
+}
+
+function boxOf(corners: readonly Point[]): Box {
+  const [xs, ys] = [corners.map((p) => p[0]), corners.map((p) => p[1])];
+  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
+}
+
 /** Inside an area, near its middle first. */
 function within(
   text: string,
@@ -74,9 +95,7 @@ function within(
   { room, face, height }: LabelSetting,
 ): readonly Item[] | null {
   const outline = corners.map((at) => ({ at, bulge: 0 }));
-  const [xs, ys] = [corners.map((p) => p[0]), corners.map((p) => p[1])];
-  const [x0, x1] = [Math.min(...xs), Math.max(...xs)];
-  const [y0, y1] = [Math.min(...ys), Math.max(...ys)];
+  const [[x0, y0], [x1, y1]] = [boxOf(corners).min, boxOf(corners).max];
   for (const turn of [0, 90] as const)
     for (const v of [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8])
       for (const u of [0.5, 0.4, 0.6, 0.3, 0.7]) {

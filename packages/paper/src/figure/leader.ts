@@ -10,6 +10,7 @@ const RADII = [5, 7, 9.5, 12.5, 16, 20, 25, 31, 38, 46, 55];
 const DIRECTIONS = 16;
 const CROSSED = 4; // mm a leader may be longer to cross one line less
 const ARROW = 1.6; // mm
+const LEAD = 1.6; // from base line to base line, in heights of text
 
 /** What labels are set with, and where there is room for them. */
 export interface LabelSetting {
@@ -30,11 +31,11 @@ export function steepTo({ from, to }: { readonly from: Point; readonly to: Point
 
 interface Led {
   readonly cost: number;
-  readonly words: Words;
+  readonly words: readonly Words[];
   readonly leader: readonly [Point, Point];
 }
 
-/** At the end of a leader to one of these points: the shortest that crosses little. */
+/** At the end of a leader to one of these points: the shortest that crosses little. A text may have several lines. */
 export function led(
   text: string,
   anchors: readonly Point[],
@@ -50,7 +51,7 @@ export function led(
         if (found !== null && found.cost < (best?.cost ?? Infinity)) best = found;
       }
   }
-  return best === null ? null : [best.words, ...arrow(best.leader)];
+  return best === null ? null : [...best.words, ...arrow(best.leader)];
 }
 
 function tried(
@@ -65,9 +66,15 @@ function tried(
   const off = start(u, v);
   if (off === null) return null;
   const end: Point = [x + (off + r) * u, y + (off + r) * v];
-  const at: Point = [end[0] + Math.sign(u) * OFF, end[1] - height / 2];
-  const words = letter(face, text, at, { height, align: u > 0 ? 'start' : 'end' });
-  if (!room.free(words)) return null;
+  const broken = text.split('\n');
+  const first = end[1] + (LEAD * height * (broken.length - 1) - height) / 2;
+  const words = broken.map((t, i) =>
+    letter(face, t, [end[0] + Math.sign(u) * OFF, first - LEAD * height * i], {
+      height,
+      align: u > 0 ? 'start' : 'end',
+    }),
+  );
+  if (!words.every(room.free)) return null;
   const leader = [[x + off * u, y + off * v] as Point, end] as const;
   const crossed = room.crossings(leader);
   return crossed === null ? null : { cost: r + CROSSED * crossed, words, leader };

@@ -3,6 +3,7 @@ import { boxOfItems } from '../page/box.js';
 import type { Figure } from '../page/figure.js';
 import { letter } from '../page/letter.js';
 import { detailFigure } from '../steps/detail-figure.js';
+import { keyed } from '../steps/labelled.js';
 import type { Scene } from '../steps/scene.js';
 import type { PacketKit } from './kit.js';
 
@@ -19,14 +20,17 @@ export function settingFigures(
   const box: Box = { min: [0, 0], max: [width, high] };
   const alike = new Map(scenes.map((s) => [keyOf(s), s]).reverse() as [string, Scene][]);
   return [...alike.values()].reverse().flatMap((scene): readonly Figure[] => {
-    const drawn = detailFigure(scene, box, { words: steps, dims, face, height });
+    const own = keyed({ words: steps, dims, face, height });
+    const drawn = detailFigure(scene, box, own);
     if (drawn === null) return [];
+    const told = own.key.text();
     const { machineName } = scene.step;
     const caption = letter(face, `${machineName}, ${drawn.scale}`, [0, high + OVER * height], {
       height,
       bold: true,
     });
-    const items = [caption, ...drawn.items];
+    const key = told === '' ? [] : [letter(face, told, [0, -1.6 * height], { height })];
+    const items = [caption, ...drawn.items, ...key];
     return [{ alt: `${machineName}: ${steps.detail(drawn.scale)}`, items, box: boxOfItems(items) as Box }];
   });
 }

@@ -1,14 +1,14 @@
 import type { Box } from '@tinwright/core';
 import { radians } from '@tinwright/core/internal';
 import { dimension } from '../figure/dimension.js';
-import { type Label, placed } from '../figure/labels.js';
+import type { Label } from '../figure/labels.js';
 import { roomIn } from '../figure/room.js';
-import { letter } from '../page/letter.js';
+import { letter, lines } from '../page/letter.js';
 import type { Item } from '../page/page.js';
 import { areaIn, frameAround, frameLine, lineIn, onPage, type SceneFrame } from './frame.js';
 import { joined } from './joined.js';
+import { type FigureSetting, labelled } from './labelled.js';
 import type { Scene } from './scene.js';
-import type { StepSetting } from './setting.js';
 
 /** What is set at the line, enlarged, with the scale it is drawn at; null where there is nothing to set. */
 export interface SettingDetail {
@@ -19,7 +19,7 @@ export interface SettingDetail {
 const UP = 3; // mm, so that the punch is seen over the sheet
 
 /** Nose and hinge of a leaf brake, or the V of a die, before the stroke. */
-export function detailFigure(scene: Scene, box: Box, setting: StepSetting): SettingDetail | null {
+export function detailFigure(scene: Scene, box: Box, setting: FigureSetting): SettingDetail | null {
   const { step } = scene;
   if (step.action === 'close' || (step.machine !== 'brake' && step.machine !== 'press')) return null;
   const opening = step.press?.opening ?? 0;
@@ -56,18 +56,14 @@ export function detailFigure(scene: Scene, box: Box, setting: StepSetting): Sett
     step.machine === 'press' ? vOpening(opening, frame, scene, setting) : setBack(frame, scene, setting);
   const room = roomIn(box);
   room.add([...drawn, ...sized]);
-  const labels = labelsOf(scene, frame, setting).flatMap((l) => {
-    const items = placed(l, room, setting.face, setting.height) ?? [];
-    room.add(items);
-    return items;
-  });
+  const labels = labelled(labelsOf(scene, frame, setting), room, setting);
   return { scale: text, items: [...drawn, ...sized, ...labels] };
 }
 
 function setBack(
   frame: SceneFrame,
   { step, part }: Scene,
-  { words, dims, face, height }: StepSetting,
+  { words, dims, face, height }: FigureSetting,
 ): readonly Item[] {
   const [x0] = onPage(frame, [-(step.setBack ?? 0), 0]);
   const [x1, z] = onPage(frame, [0, 0]);
@@ -90,7 +86,10 @@ function setBack(
         [x0, over + height],
       ],
     },
-    letter(face, words.sightHere, [x0 + 0.8, over], { height }),
+    // from the line to its right, as many lines as that takes
+    ...lines(face, words.sightHere, frame.box.max[0] - x0 - 1.6, height)
+      .toReversed()
+      .map((t, i) => letter(face, t, [x0 + 0.8, over + 1.5 * height * i], { height })),
   ];
 }
 
@@ -98,7 +97,7 @@ function vOpening(
   opening: number,
   frame: SceneFrame,
   { part, shop, step }: Scene,
-  { words, dims, face, height }: StepSetting,
+  { words, dims, face, height }: FigureSetting,
 ): readonly Item[] {
   const die = shop.press?.dies.find((d) => d.name === step.press?.die);
   const deep = (frame.ratio * opening) / 2 / Math.tan(radians(die?.angle ?? 90) / 2) + 4;
@@ -110,7 +109,7 @@ function vOpening(
   return dimension({ axis: 0, from: x0, to: x1, edge: z, off, text, value: opening }, face, height);
 }
 
-function labelsOf({ machine }: Scene, frame: SceneFrame, { words }: StepSetting): readonly Label[] {
+function labelsOf({ machine }: Scene, frame: SceneFrame, { words }: FigureSetting): readonly Label[] {
   const tools = (machine?.before ?? []).flatMap((t): readonly Label[] => {
     const corners = areaIn(frame, t.outline);
     return corners.length < 3 ? [] : [{ texts: [words.tools[t.name]], of: { kind: 'area', corners } }];

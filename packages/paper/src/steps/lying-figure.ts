@@ -10,21 +10,21 @@ import {
   visibleBehind,
   visibleLines,
 } from '@tinwright/files/internal';
-import { type Label, placed } from '../figure/labels.js';
+import { inLines, type Label } from '../figure/labels.js';
 import { roomIn } from '../figure/room.js';
 import { boxOfItems } from '../page/box.js';
 import { type Item, moved, type Pen } from '../page/page.js';
 import { hatching, OFF } from './hatch.js';
-import { type DrawnSurface, toolsDrawn } from './lying-tools.js';
+import { type FigureSetting, labelled } from './labelled.js';
+import { type DrawnSurface, stopDrawn, toolsDrawn } from './lying-tools.js';
 import { moves, type Scene } from './scene.js';
-import type { StepSetting } from './setting.js';
 
 const HATCH = 2.6; // mm on the page between the lines of a hatch
 const LEAST_HOLE = 0.8; // mm on the page
 const MARGIN = 0.12; // of the box, left round the part for labels
 
 /** The part as it lies in the machine before the stroke, in an isometric view from the operator's right. */
-export function lyingFigure(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
+export function lyingFigure(scene: Scene, box: Box, setting: FigureSetting): readonly Item[] {
   const tools = toolsDrawn(scene);
   const plain = [...partDrawn(scene, 0), ...tools];
   const size = extentOf(plain);
@@ -43,12 +43,7 @@ export function lyingFigure(scene: Scene, box: Box, setting: StepSetting): reado
     return [at[0] + ratio * x, at[1] + ratio * y];
   };
   const { facets } = join(plain.map((g) => g.surface));
-  const labels = labelsOf(scene, facets, on, setting).flatMap((l) => {
-    const found = placed(l, free, setting.face, setting.height) ?? [];
-    free.add(found);
-    return found;
-  });
-  return [...items, ...labels];
+  return [...items, ...labelled(labelsOf(scene, facets, on, setting), free, setting)];
 }
 
 /** Panels and bends, thick where they turn; `ratio` 0 leaves hatching out. */
@@ -105,7 +100,7 @@ function labelsOf(
   scene: Scene,
   facets: Surface['facets'],
   on: (v: Vec3) => Point,
-  { words }: StepSetting,
+  { words }: FigureSetting,
 ): readonly Label[] {
   const { step, drawn, state } = scene;
   const seen = (all: readonly Vec3[]): readonly Vec3[] => {
@@ -133,10 +128,24 @@ function labelsOf(
     const panel = found(id);
     return panel === undefined
       ? []
-      : [{ texts: [text], of: { kind: 'points', at: spots(panel), radius: 0.4 } }];
+      : [{ texts: inLines(text), of: { kind: 'points', at: spots(panel), radius: 0.4 } }];
   };
   return [
     ...drawn.gripped.flatMap((id) => label(id, words.held(id, step))),
     ...drawn.beside.flatMap((id) => label(id, words.turns(id, step))),
+    ...stopLabel(scene, on, seen, words),
   ];
+}
+
+/** The stop that an edge lies against, at what is seen of it. */
+function stopLabel(
+  scene: Scene,
+  on: (v: Vec3) => Point,
+  seen: (all: readonly Vec3[]) => readonly Vec3[],
+  { tools }: FigureSetting['words'],
+): readonly Label[] {
+  const stop = stopDrawn(scene);
+  if (stop === null) return [];
+  const at = seen([...stop.surface.lines].map((l) => l.from)).map(on);
+  return at.length === 0 ? [] : [{ texts: [tools[stop.name]], of: { kind: 'points', at, radius: 0.3 } }];
 }

@@ -1,5 +1,6 @@
 import type { Point } from '@tinwright/core';
 import type { Surface } from '@tinwright/files/internal';
+import { REAR_STOP_WIDTH } from '@tinwright/shop/internal';
 import type { Pen } from '../page/page.js';
 import { cutOff } from './cut-off.js';
 import { mountedPieces } from './mounted.js';
@@ -22,10 +23,9 @@ export interface DrawnSurface {
 export function toolsDrawn(scene: Scene): readonly DrawnSurface[] {
   const [from, to] = alongOf(scene);
   const pieces = mountedPieces(scene)?.flat() ?? [{ from, to }];
-  const shown = (scene.machine?.before ?? []).filter((t) =>
-    ['fingers', 'punch', 'bar', 'jaw', 'block'].includes(t.name),
-  );
-  return shown.flatMap((t): readonly DrawnSurface[] => {
+  const all = scene.machine?.before ?? [];
+  const shown = all.filter((t) => ['fingers', 'punch', 'bar', 'jaw', 'block'].includes(t.name));
+  const held = shown.flatMap((t): readonly DrawnSurface[] => {
     const section = low(t);
     const own = t.mounted ? pieces : [{ from, to }];
     return own.flatMap((p): readonly DrawnSurface[] => {
@@ -33,6 +33,22 @@ export function toolsDrawn(scene: Scene): readonly DrawnSurface[] {
       return b - a < 1 ? [] : [{ pen: 'narrow', surface: barSurface(section, [a, b]), kinds: ['edge'] }];
     });
   });
+  const stop = stopDrawn(scene);
+  return stop === null ? held : [...held, { pen: 'narrow', surface: stop.surface, kinds: ['edge'] }];
+}
+
+/** What an edge lies against behind the line, its front; null where nothing does. */
+export function stopDrawn({
+  state: { lines },
+  step: { touches, machine },
+  shop,
+  machine: drawn,
+}: Scene): { readonly name: Tool['name']; readonly surface: Surface } | null {
+  const stop = drawn?.before.find((t) => t.name === 'gauge' || t.name === 'stop');
+  if (stop === undefined || touches === null) return null;
+  const half = (machine === 'press' ? (shop.press?.backGauge.finger.width ?? 0) : REAR_STOP_WIDTH) / 2;
+  const middle = Math.min(...lines.map((l) => l[0])) + touches.at;
+  return { name: stop.name, surface: barSurface(stop.outline, [middle - half, middle + half]) };
 }
 
 /** Where tools stand that are not in pieces: past both ends of the line, a block as long as it; pliers in its middle. */

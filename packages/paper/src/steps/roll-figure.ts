@@ -1,12 +1,12 @@
 import type { Box, FlatBend, Point } from '@tinwright/core';
-import { type Label, placed } from '../figure/labels.js';
+import type { Label } from '../figure/labels.js';
 import { roomIn } from '../figure/room.js';
 import type { Item } from '../page/page.js';
 import { SCALES } from '../page/paper.js';
 import { areaIn, frameAround, frameLine, lineIn, type SceneFrame } from './frame.js';
 import { joined } from './joined.js';
+import { type FigureSetting, labelled } from './labelled.js';
 import { moves, type Scene } from './scene.js';
-import type { StepSetting } from './setting.js';
 
 const ROUND = 32; // corners of a circle
 const AROUND = 3; // mm of metal seen past what is rolled
@@ -27,9 +27,9 @@ export interface RollStage {
 }
 
 /** An edge rolled by hand in three pictures: turned up square, round what it is rolled, closed. */
-export function rollStages(scene: Scene, setting: StepSetting): readonly RollStage[] {
+export function rollStages(scene: Scene, setting: FigureSetting): readonly RollStage[] {
   const { step, cuts } = scene;
-  const { words, face, height } = setting;
+  const { words } = setting;
   const told = words.rolled[step.hem === 'curl' ? 'curl' : 'wired'];
   const roll = rollOf(scene);
   const high = roll.radius + roll.thickness + roll.left;
@@ -57,7 +57,7 @@ export function rollStages(scene: Scene, setting: StepSetting): readonly RollSta
         round === null
           ? []
           : [{ texts: [told.core], of: { kind: 'points', at: areaIn(frame, round), radius: 0.3 } }];
-      return [...drawn, ...labels.flatMap((l) => placed(l, room, face, height) ?? [])];
+      return [...drawn, ...labelled(labels, room, setting)];
     },
   }));
 }

@@ -1,14 +1,14 @@
 import type { Point } from '@tinwright/core';
 import { convexPieces } from '@tinwright/core/internal';
-import { type Label, placed } from '../figure/labels.js';
+import { inLines, type Label } from '../figure/labels.js';
 import { roomIn } from '../figure/room.js';
 import type { Item } from '../page/page.js';
 import { edgesBeyond } from './beyond.js';
 import { areaIn, frameLine, lineIn, type SceneFrame } from './frame.js';
 import { joined } from './joined.js';
+import { type FigureSetting, labelled } from './labelled.js';
 import { moves, type Scene } from './scene.js';
 import type { Cut } from './section.js';
-import type { StepSetting } from './setting.js';
 import { stroke } from './stroke.js';
 import type { Tool } from './tools/tool.js';
 
@@ -17,7 +17,7 @@ export function sectionFigure(
   scene: Scene,
   when: 'before' | 'after',
   frame: SceneFrame,
-  setting: StepSetting,
+  setting: FigureSetting,
 ): readonly Item[] {
   const tools = scene.machine?.[when] ?? [];
   const cuts = scene.cuts[when];
@@ -34,12 +34,7 @@ export function sectionFigure(
   ];
   const room = roomIn(frame.box);
   room.add(drawn);
-  const labels = labelsOf(scene, when, frame, tools, setting).flatMap((label) => {
-    const items = placed(label, room, setting.face, setting.height) ?? [];
-    room.add(items);
-    return items;
-  });
-  return [...drawn, ...labels];
+  return [...drawn, ...labelled(labelsOf(scene, when, frame, tools, setting), room, setting)];
 }
 
 function toolItems({ outline }: Tool, frame: SceneFrame): readonly Item[] {
@@ -65,7 +60,7 @@ function labelsOf(
   when: 'before' | 'after',
   frame: SceneFrame,
   tools: readonly Tool[],
-  { words }: StepSetting,
+  { words }: FigureSetting,
 ): readonly Label[] {
   const { step, drawn } = scene;
   const spots = (keep: (c: Cut) => boolean): readonly Point[] =>
@@ -77,7 +72,7 @@ function labelsOf(
       return [0, 0.45, 0.8].flatMap((k) => area.map((p): Point => [x + k * (p[0] - x), z + k * (p[1] - z)]));
     });
   const at = (text: string, points: readonly Point[], radius: number): readonly Label[] =>
-    points.length === 0 ? [] : [{ texts: [text], of: { kind: 'points', at: points, radius } }];
+    points.length === 0 ? [] : [{ texts: inLines(text), of: { kind: 'points', at: points, radius } }];
   const gripped = scene.cuts[when].find((c) => c.kind === 'panel' && drawn.gripped.includes(c.id))?.id;
   const held = spots((c) => c.kind === 'panel' && c.id === gripped);
   const turning = spots((c) => c.kind === 'panel' && scene.state.moving.has(c.id));

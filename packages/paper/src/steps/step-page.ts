@@ -1,4 +1,4 @@
-import type { Box } from '@tinwright/core';
+import type { Box, Point } from '@tinwright/core';
 import type { BendStep } from '@tinwright/shop';
 import { type ToldBend, tellStep } from '@tinwright/words';
 import { bendPrint } from '../bend-print.js';
@@ -7,6 +7,7 @@ import { type Block, type Item, moved, type Page } from '../page/page.js';
 import { PATTERN_SCALES } from '../page/paper.js';
 import { notesFlow, tableFlow } from '../page/table.js';
 import { detailFigure } from './detail-figure.js';
+import { type FigureSetting, keyed } from './labelled.js';
 import { lyingFigure } from './lying-figure.js';
 import { rollStages } from './roll-figure.js';
 import type { Scene } from './scene.js';
@@ -25,7 +26,8 @@ const TABLE = 80; // mm wide
 const HEIGHTS = [2.3, 2.1, 1.9, 1.7];
 
 /** The page of one operation. */
-export function stepPage(scene: Scene, setting: StepSetting): Page {
+export function stepPage(scene: Scene, own: StepSetting): Page {
+  const setting = keyed(own);
   const { words, dims, face, height } = setting;
   const { step } = scene;
   const [left, right] = [MARGIN, SIZE.width - MARGIN];
@@ -45,15 +47,19 @@ export function stepPage(scene: Scene, setting: StepSetting): Page {
   const bottom = top - TOP;
   const low: Box = { min: [left, MARGIN], max: [right - TABLE - GAP, bottom - 5] };
   const row = toolRow(scene, low, setting);
-  const lie: Box = { ...low, min: [left, row.top] };
   const pictures = sections(scene, { min: [left, bottom], max: [right, top] }, setting);
+  const lie = (min: number): Box => ({ ...low, min: [left, min] });
+  // the key stands between how it lies and its tools, and is known when all is drawn
+  const free = lying(scene, lie(row.top), setting);
+  const key = keyAt([left, row.top], low.max[0] - left, setting);
+  const lies = key.items.length === 0 ? free : lying(scene, lie(key.top), setting);
   return {
     title: `${title}: ${what}`,
     width: SIZE.width,
     height: SIZE.height,
     blocks: [
       { alt: null, items: head },
-      { alt: words.alt(title), items: [...pictures, ...lying(scene, lie, setting), ...row.items] },
+      { alt: words.alt(title), items: [...pictures, ...lies, ...key.items, ...row.items] },
       {
         alt: null,
         items: table(told, step, { min: [right - TABLE, MARGIN], max: [right, bottom - 1.5] }, setting),
@@ -67,7 +73,7 @@ function titleHeight(text: string, width: number, { face }: StepSetting): number
 }
 
 /** Before, after, and enlarged what is set at the line. */
-function sections(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
+function sections(scene: Scene, box: Box, setting: FigureSetting): readonly Item[] {
   const { words, face, height } = setting;
   const boxes = (count: number): readonly Box[] => {
     const width = (box.max[0] - box.min[0] - (count - 1) * GAP) / count;
@@ -108,7 +114,17 @@ function toolRow(scene: Scene, { min, max }: Box, setting: StepSetting) {
   return { top: top + 2.2 * height, items: [caption, ...moved(row.items, [min[0], top])] };
 }
 
-function lying(scene: Scene, box: Box, setting: StepSetting): readonly Item[] {
+/** What numbers in the pictures stand for, its lowest line over a point, and how far up it reaches. */
+function keyAt([x, y]: Point, width: number, { face, height, key }: FigureSetting) {
+  const text = key.text();
+  const told = text === '' ? [] : lines(face, text, width, height);
+  const items = told
+    .toReversed()
+    .map((t, i) => letter(face, t, [x, y + height * (0.5 + 1.6 * i)], { height }));
+  return { top: y + (told.length === 0 ? 0 : height * (1.6 * told.length + 0.5)), items };
+}
+
+function lying(scene: Scene, box: Box, setting: FigureSetting): readonly Item[] {
   const { words, face, height } = setting;
   return [
     letter(face, words.lying, [box.min[0], box.max[1] + 0.6 * height], { height, bold: true }),

@@ -1,9 +1,10 @@
 import type { Box } from '@tinwright/core';
 import { toolRows } from '@tinwright/words/internal';
 import type { Strip } from '../page/flow.js';
-import { fitted, letter } from '../page/letter.js';
+import { fitted, letter, lines } from '../page/letter.js';
 import { moved } from '../page/page.js';
 import { PATTERN_SCALES } from '../page/paper.js';
+import { type FigureSetting, keyed } from './labelled.js';
 import { lyingFigure } from './lying-figure.js';
 import { type RollStage, rollStages } from './roll-figure.js';
 import type { Scene } from './scene.js';
@@ -23,7 +24,8 @@ type Drawn = RollStage;
  * The figures of a step beside each other, in as many rows as their letters ask for: the cross-section before and after
  * or the stages of a rolled edge, and how the part lies in the machine; under them where its tools stand.
  */
-export function stepRow(scene: Scene, alt: string, width: number, setting: StepSetting): Strip {
+export function stepRow(scene: Scene, alt: string, width: number, own: StepSetting): Strip {
+  const setting = keyed(own);
   const { face, height } = setting;
   const drawn = figuresOf(scene, setting);
   const most = Math.max(1, Math.floor((width + BETWEEN) / (LEAST * height + BETWEEN)));
@@ -38,19 +40,41 @@ export function stepRow(scene: Scene, alt: string, width: number, setting: StepS
     const text = fitted(face, caption(box), wide, { height, bold: true });
     return [letter(face, text, [x, top + 0.5 * height], { height, bold: true }), ...draw(box)];
   });
-  const own = row * Math.ceil(drawn.length / each);
-  const tools = stayed(scene) ? null : toolRowFigure(scene, width, setting);
-  if (tools === null) return { height: own, items, alt };
-  const caption = fitted(face, tools.caption, width, { height, bold: true });
-  const top = -own - 2 * height;
+  const told = keyStrip(setting, width);
+  const tools = stayed(scene) ? null : toolStrip(scene, width, setting);
+  let foot = -row * Math.ceil(drawn.length / each);
+  const under = [told, tools].flatMap((strip) => {
+    if (strip === null) return [];
+    const at = foot;
+    foot -= strip.height;
+    return moved(strip.items, [0, at]);
+  });
+  return { height: -foot, items: [...items, ...under], alt };
+}
+
+/** What numbers in the figures stand for; null where there are none. */
+function keyStrip({ face, height, key }: FigureSetting, width: number): Strip | null {
+  const text = key.text();
+  if (text === '') return null;
+  const told = lines(face, text, width, height);
   return {
-    height: own + 2.5 * height + tools.height,
+    height: 1.6 * height * told.length,
+    items: told.map((t, i) => letter(face, t, [0, -height * (1.2 + 1.6 * i)], { height })),
+  };
+}
+
+/** Where tools stand along the line, under what is told of it. */
+function toolStrip(scene: Scene, width: number, setting: StepSetting): Strip | null {
+  const { face, height } = setting;
+  const row = toolRowFigure(scene, width, setting);
+  if (row === null) return null;
+  const caption = fitted(face, row.caption, width, { height, bold: true });
+  return {
+    height: row.height + 2.5 * height,
     items: [
-      ...items,
-      letter(face, caption, [0, top + 0.6 * height], { height, bold: true }),
-      ...moved(tools.items, [0, top]),
+      letter(face, caption, [0, -1.4 * height], { height, bold: true }),
+      ...moved(row.items, [0, -2 * height]),
     ],
-    alt,
   };
 }
 
@@ -60,7 +84,7 @@ const stayed = ({ step, previous }: Scene): boolean =>
   previous.machineName === step.machineName &&
   JSON.stringify(toolRows(previous)) === JSON.stringify(toolRows(step));
 
-function figuresOf(scene: Scene, setting: StepSetting): readonly Drawn[] {
+function figuresOf(scene: Scene, setting: FigureSetting): readonly Drawn[] {
   const { words } = setting;
   const scaleOf = (box: Box) =>
     PATTERN_SCALES.find((s) => s.ratio === sectionFrame(scene, box).ratio)?.text ?? '';

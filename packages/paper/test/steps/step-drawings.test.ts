@@ -2,6 +2,7 @@ import type { Page, Words } from '@tinwright/paper';
 import { pagesPdf, stepDrawings, stepFiles } from '@tinwright/paper';
 import { typeface } from '@tinwright/paper/internal';
 import type { BendStep } from '@tinwright/shop';
+import { LANGUAGES } from '@tinwright/words/internal';
 import { describe, expect, test } from 'vitest';
 import { pageFlaws } from '../../../../tests/kit/page-flaws.js';
 import { CASES, type Case } from './cases.js';
@@ -64,9 +65,22 @@ describe.each(CASES)('$name', (one) => {
 
   test('the held panel is named with what holds it, in both cross-sections and where it lies', () => {
     steps.forEach((step, i) => {
-      const labels = textsOf(pages[i] as Page).filter((t) => t.startsWith(`${step.held}: `));
+      const labels = textsOf(pages[i] as Page).filter((t) => `${t} `.startsWith(`${step.held}: `));
       // stages of a rolled edge show that alone
       expect([step.bends, labels.length]).toEqual([step.bends, step.action === 'roll' ? 1 : 3]);
+    });
+  });
+
+  test.each(['en', 'de'] as const)('every tool that is drawn is named, or numbered (%s)', (language) => {
+    const { part, sequence, shop } = one;
+    const names = Object.values(LANGUAGES[language].steps.tools);
+    stepDrawings(part, sequence, shop, { language }).forEach((page, i) => {
+      const { action, tools } = steps[i] as BendStep;
+      if (action === 'roll') return; // stages of it show no tools
+      const grey = page.blocks.flatMap((b) => b.items.filter((t) => t.kind === 'fill' && t.tone === 'grey'));
+      const row = (tools ?? []).flatMap((g) => g.pieces);
+      const told = textsOf(page).filter((t) => names.includes(t) || /^[1-9]$/.test(t));
+      expect(told.length, page.title).toBeGreaterThanOrEqual(grey.length - row.length);
     });
   });
 
