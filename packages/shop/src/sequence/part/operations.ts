@@ -132,6 +132,11 @@ export function openOperations({ operations }: Work, done: Mask): readonly LineS
   return closing.length > 0 ? closing : open;
 }
 
+/** True for one of them. */
+export const isNext = (work: Work, operation: LineStroke, done: Mask): boolean =>
+  isOpen(operation, done) &&
+  (operation.action === 'close' || !work.operations.some((o) => o.action === 'close' && isOpen(o, done)));
+
 /** True when an operation can be next: not begun, what it waits for done, its line still in one. */
 export function isOpen({ mask, after, before }: LineStroke, done: Mask): boolean {
   return (

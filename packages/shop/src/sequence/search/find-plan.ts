@@ -6,6 +6,7 @@ import { type BeamInput, beam } from './beam.js';
 import { cheapest } from './cheapest.js';
 import { dive, dives } from './dive.js';
 import { guideOf } from './guide.js';
+import { reinserted } from './reinserted.js';
 import { followed, relaxed } from './relaxed.js';
 import type { BendProblem, FoundMoves, FoundPlan } from './states.js';
 import { sweepOrders, sweeps } from './sweeps.js';
@@ -16,8 +17,10 @@ interface Effort {
   readonly ways: number;
   readonly width: number;
   readonly dives: number;
-  /** Looks of the exact search before beams. */
-  readonly looks: number;
+  /** Steps put elsewhere with geometry. */
+  readonly puts: number;
+  /** Looks of the exact search before a plan is made cheaper, and further ones before beams. */
+  readonly looks: { readonly few: number; readonly more: number };
   /** States looked at for any plan before anything else, where sweeps find none. */
   readonly first: number;
   /** Ways tried without geometry: worth it where it is asked of many bends one behind the other. */
@@ -26,9 +29,8 @@ interface Effort {
 
 const EXACT_STEPS = 20; // searched through as a rule
 const FEW_STEPS = 8; // searched through at once
-const FIRST_LOOKS = 300; // of the exact search, before beams, where it may not come to an end
-const MOST_LOOKS = 1500; // where it mostly does
 const FLOOR_WAYS = 20_000; // tried before geometry is asked
+const MOST_PUTS = 30_000; // most plans are as good as they become long before
 const FIRST_DIVES = 500; // states of a part with few steps
 const AHEAD = 10; // bends that may be made before one that a setter would make first
 const EVEN = 1e-6; // s
@@ -42,7 +44,8 @@ function effortFor({ steps, tree }: Work): Effort {
     width: Math.ceil((depth > DEEP ? 8 : 60) * share ** 2),
     floor: depth > DEEP && steps.length > EXACT_STEPS ? FLOOR_WAYS : 0,
     first: Math.max(2 * steps.length, Math.ceil(FIRST_DIVES * share ** 2)),
-    looks: steps.length > EXACT_STEPS ? FIRST_LOOKS : MOST_LOOKS,
+    looks: steps.length > EXACT_STEPS ? { few: 20, more: 280 } : { few: 150, more: 1350 },
+    puts: MOST_PUTS,
     dives: Math.ceil(20_000 * (share * (depth > DEEP ? 0.2 : 1)) ** 5),
   };
 }
@@ -67,7 +70,7 @@ export function* planSearch(problem: BendProblem): Generator<SearchProgress, Fou
 
 /** The search among plans that keep tools on as long as they serve. */
 function* searched(problem: BendProblem): Generator<SearchProgress, FoundMoves> {
-  const { ways, width, first, dives: most, floor: tried, looks } = effortFor(problem.work);
+  const { ways, width, first, dives: most, floor: tried, looks, puts } = effortFor(problem.work);
   const guide = guideOf(problem);
   let least = guide.bound(NONE, null);
   let best = yield* told(sweeps(problem), (cost) => ({ cost, bound: least }));
@@ -82,10 +85,20 @@ function* searched(problem: BendProblem): Generator<SearchProgress, FoundMoves> 
   }
   if (least >= best.cost - EVEN) return { ...best, bound: best.cost };
   const proof = cheapest(problem, guide, ways, () => best.cost);
-  const proving = (bound: number) => soFar(Math.max(least, bound));
+  const proving = (bound: number): SearchProgress => {
+    // whatever no plan went under once none goes under
+    least = Math.max(least, bound);
+    return soFar();
+  };
   // where one good way leads to the end, the exact search is there before any other
-  let exact = yield* some(proof, looks, proving);
+  let exact = yield* some(proof, looks.few, proving);
   least = Math.max(least, guide.bound(NONE, null) + guide.rise(NONE, null));
+  if (exact === null && best.moves !== null)
+    best = yield* told(reinserted(problem, best.moves, puts), (cost) => ({
+      cost,
+      bound: Math.min(cost, least),
+    }));
+  exact ??= yield* some(proof, looks.more, proving);
   const orders = exact === null && problem.work.steps.length > FEW_STEPS ? sweepOrders(problem) : [];
   for (const order of orders) {
     const input: BeamInput = { width, ahead: AHEAD, rank: ranked(problem.work, order), limit: best.cost };

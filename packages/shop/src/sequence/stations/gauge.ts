@@ -3,7 +3,7 @@ import type { Shop } from '../../machines/shop.js';
 import type { TreeBend, TreePanel } from '../part/fold-tree.js';
 import { type HeldSide, lineFrame, sightOffset } from '../part/line.js';
 import type { LineBook } from '../part/line-stands.js';
-import type { Mask } from '../part/mask.js';
+import { keptBy, type Mask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import {
   equalSetting,
@@ -57,7 +57,17 @@ interface Stop extends Gauging {
   readonly room: StopRoom | null;
   /** Left end of the bent material in the machine, mm. */
   readonly left: number;
+  /** What lies against it in a state, each looked at once. */
+  readonly found: (done: Mask) => Found | null;
 }
+
+/** An edge at which a stop has room, and where along the line. mm */
+interface Found {
+  readonly gauged: Gauged;
+  readonly at: number;
+}
+
+const MOST_KEPT = 1024; // states of a line
 
 /**
  * Stops and gauges of a shop's machines for a part: the furthest edge in reach at which a stop finds room. Work by hand is
@@ -78,7 +88,7 @@ export function gaugeBook(
     names.set(name, bit);
     return bit;
   };
-  const made = ({ operation, held, station }: OnMachine): Stop => {
+  const made = ({ operation, held, station }: OnMachine): Omit<Stop, 'found'> => {
     const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
     const half = bend.allowance / 2;
     const reach = reachOf(shop, station, half);
@@ -104,7 +114,9 @@ export function gaugeBook(
     const key = `${operation.index} ${held} ${station.id}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    const stop = needsLine(operation, station) ? made(line) : null;
+    const own = needsLine(operation, station) ? made(line) : null;
+    const stop =
+      own === null ? null : { ...own, found: keptBy(work.all, (done) => gaugedIn(own, done), MOST_KEPT) };
     known.set(key, stop);
     return stop;
   };
@@ -112,11 +124,11 @@ export function gaugeBook(
     at: (line, done) => {
       const stop = stopFor(line);
       if (stop === null) return null;
-      return gaugedIn(stop, done)?.gauged ?? 'line';
+      return stop.found(done)?.gauged ?? 'line';
     },
     touches: (line, done) => {
       const stop = stopFor(line);
-      const found = stop === null ? null : gaugedIn(stop, done);
+      const found = stop?.found(done) ?? null;
       return found === null ? null : { ...found.gauged.touches, at: found.at };
     },
     ever: stopFor,
@@ -124,10 +136,7 @@ export function gaugeBook(
 }
 
 /** What lies against a stop in a state: the furthest edge at which it has room. */
-function gaugedIn(
-  { edges, room, left }: Stop,
-  done: Mask,
-): { readonly gauged: Gauged; readonly at: number } | null {
+function gaugedIn({ edges, room, left }: Omit<Stop, 'found'>, done: Mask): Found | null {
   for (const gauged of edges) {
     if (!isThere(gauged, done)) continue;
     const [from, to] = gauged.along;

@@ -17,6 +17,9 @@ export interface Off {
 /** Nothing is over it. */
 export const OPEN_TABLE: Off = { obstacle: null, putIn: null, takeOff: null };
 
+/** Nothing of it takes the punch along. */
+const DOWN: Off = { obstacle: null, putIn: 'straight', takeOff: 'straight' };
+
 /** A part that is to come under an open punch, and off it once bent. */
 export interface TakingOff {
   /** True for what would take the punch along. */
@@ -66,7 +69,12 @@ export function takingOff(
       flat: s.flat,
     })),
   );
-  const hooked = (s: LumpStand) => [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, tools())));
+  const hooking = new WeakMap<LumpStand, boolean>();
+  const hooked = (s: LumpStand): boolean => {
+    const made = hooking.get(s) ?? [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, tools())));
+    hooking.set(s, made);
+    return made;
+  };
   const off = (
     standing: readonly LumpStand[],
     stands: readonly Interval[],
@@ -83,6 +91,7 @@ export function takingOff(
   return {
     hooked,
     way: (standing, stands) => {
+      if (!standing.some(hooked)) return DOWN;
       const [putIn, takeOff] = [off(standing, stands, 0), off(standing, stands, half)];
       if (putIn !== 'none' && takeOff !== 'none') return { obstacle: null, putIn, takeOff };
       const panel = standing.find(hooked)?.lump.panel ?? -1;
