@@ -1,7 +1,14 @@
 // A wall closed over a block on the bench, where bars find no room between the walls at its ends.
 import { sayIn } from '@tinwright/core/internal';
-import { type BendStep, DEFAULT_SHOP, planSequence, type Shop, verifySequence } from '@tinwright/shop';
-import { plainPrint, tellStep } from '@tinwright/words';
+import {
+  type BendStep,
+  DEFAULT_SHOP,
+  type Mend,
+  planSequence,
+  type Shop,
+  verifySequence,
+} from '@tinwright/shop';
+import { type Language, mendWords, plainPrint, tellStep } from '@tinwright/words';
 import { describe, expect, test } from 'vitest';
 import { planned } from '../shops.js';
 
@@ -20,6 +27,17 @@ function plan(part: ReturnType<typeof planned>, shop: Shop) {
 describe('a tray of 200 x 150 without a brake', () => {
   test('bars of a vise take no wall so deep, nor a base so deep between walls: it cannot be closed', () => {
     expect(plan(tray(80), HANDS).status).toBe('infeasible');
+  });
+
+  test('a block is told as what would help, and with it the tray is bent', () => {
+    const { mends } = planSequence(tray(80), HANDS);
+    const block = mends.find((m) => m.parameter === 'formerBlock.height');
+    expect(block).toMatchObject({ of: 'machine', given: null, found: 80, bound: 'tried' });
+    const own = { ...formerBlock, length: 200, height: 80 };
+    expect(plan(tray(80), { ...HANDS, formerBlock: own }).status).not.toBe('infeasible');
+    const said = (language: Language) => mendWords(block as Mend, sayIn('mm'), language);
+    expect(said('en')).toBe('a former block 80 mm high, sawn to the bends');
+    expect(said('de')).toBe('ein Formklotz von 80 mm Höhe, auf die Kantungen gesägt');
   });
 
   test('over a block it is: walls at whose ends others stand, no more than that', () => {

@@ -65,6 +65,8 @@ function machineWords(mend: Mend, say: Say): string {
       return `a vise that takes ${size} between its jaws`;
     case 'handSeamer.width':
       return `a hand seamer ${size} wide`;
+    case 'formerBlock.height':
+      return `a former block ${size} high, sawn to the bends`;
     default:
       return given === null
         ? `a vise with folding bars ${size} long`

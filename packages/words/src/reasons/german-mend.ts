@@ -62,14 +62,16 @@ function machineWords(mend: Mend, say: Say): string {
     case 'press.dies.sectioned':
       return 'geteilte Gesenke, die nur unter dem Stempel stehen';
     case 'vise.grip':
-      return `Spannleisten von höchstens ${size} Tiefe im Schraubstock`;
+      return `Biegeschienen von höchstens ${size} Tiefe im Schraubstock`;
     case 'vise.depth':
       return `ein Schraubstock, der ${size} zwischen die Backen nimmt`;
     case 'handSeamer.width':
       return `eine Falzzange von ${size} Breite`;
+    case 'formerBlock.height':
+      return `ein Formklotz von ${size} Höhe, auf die Kantungen gesägt`;
     default:
       return given === null
-        ? `ein Schraubstock mit Spannleisten von ${size}`
-        : `Spannleisten von ${size} im Schraubstock`;
+        ? `ein Schraubstock mit Biegeschienen von ${size}`
+        : `Biegeschienen von ${size} im Schraubstock`;
   }
 }

@@ -1,5 +1,6 @@
+import { ASSUMED } from '../../machines/assumed.js';
 import { DEFAULT_SHOP } from '../../machines/default-shop.js';
-import type { Brake, HandSeamer, Vise } from '../../machines/shop.js';
+import type { Brake, FormerBlock, HandSeamer, Vise } from '../../machines/shop.js';
 import { longestLine, type MendTrial, machineMend } from './mend-trial.js';
 import type { Mend } from './plan.js';
 
@@ -16,7 +17,24 @@ const NO_SEAMER: HandSeamer = {
   capacity: NO_BRAKE.capacity.map((c) => ({ ...c, thickness: Math.min(1, c.thickness) })),
 };
 
-/** Longer bars for the vise, or a vise, a hand seamer, a brake where there is none: each tried. */
+const BLOCK_HEIGHTS = [60, 80, 100, 150]; // mm; judgement
+
+/** A block sawn to the longest line, as high as walls at its ends ask for: the lowest that does. Null where even the highest does not. */
+function newBlock({ plan, shop, inShop }: MendTrial): FormerBlock | null {
+  const block = (height: number): FormerBlock => ({
+    name: 'former block',
+    length: Math.ceil(longestLine(plan)),
+    width: ASSUMED.formerBlock.width,
+    height,
+    capacity: NO_VISE.capacity,
+  });
+  const goes = (height: number) => inShop({ ...shop, formerBlock: block(height) }) !== null;
+  const highest = BLOCK_HEIGHTS.at(-1) as number;
+  if (shop.formerBlock !== null || !goes(highest)) return null;
+  return block(BLOCK_HEIGHTS.find((h) => h === highest || goes(h)) as number);
+}
+
+/** Longer bars for the vise, or a vise, a hand seamer, a former block, a brake where there is none: each tried. */
 export function newMachines(trial: MendTrial): readonly Mend[] {
   const { plan, shop, inShop } = trial;
   const line = Math.ceil(longestLine(plan));
@@ -47,7 +65,13 @@ export function newMachines(trial: MendTrial): readonly Mend[] {
       shop: { ...shop, brake: { ...NO_BRAKE, length, fingers } },
     },
   ];
-  return tries.flatMap(({ parameter, given, found, asked, shop: other }) =>
+  const block = newBlock(trial);
+  const blocks =
+    block === null
+      ? []
+      : [machineMend('formerBlock.height', { given: null, found: block.height, bound: 'tried' })];
+  const others = tries.flatMap(({ parameter, given, found, asked, shop: other }) =>
     asked && inShop(other) !== null ? [machineMend(parameter, { given, found, bound: 'least' })] : [],
   );
+  return [...others, ...blocks];
 }
