@@ -4,7 +4,7 @@ import { verifySequence } from '@tinwright/shop';
 import { partToBend, plannedSequence } from '../../packages/shop/dist/sequence/answer/planned-sequence.js';
 import { planSearch } from '../../packages/shop/dist/sequence/search/find-plan.js';
 import { problemOf } from '../../packages/shop/dist/sequence/search/problem.js';
-import { START, successors } from '../../packages/shop/dist/sequence/search/states.js';
+import { openWays, START, stepTo } from '../../packages/shop/dist/sequence/search/states.js';
 import { processorTime } from './measure.mjs';
 import { caseFor } from './sequence-cases.mjs';
 
@@ -90,8 +90,9 @@ function subsetSearch(free) {
 }
 
 function addFollowers(free, node, states) {
-  for (const s of successors(free, node)) {
-    if (free.contact(s.move.mounting.operation, node.done) !== null) continue;
+  for (const way of openWays(free, node)) {
+    const s = stepTo(free, node, way);
+    if (s === null || free.contact(s.move.mounting.operation, node.done) !== null) continue;
     const key = `${s.done.low} ${s.done.high} ${s.at.id}`;
     if ((states.get(key)?.cost ?? Infinity) > s.cost) states.set(key, s);
   }

@@ -1,12 +1,13 @@
 // Random parts, planned and written: what a replay reads is what a shop would get.
 import { FAMILIES, JobError, type JobPlan, jobReader, type PartPlan, planJob } from '@tinwright/core';
+import { atOnce } from '@tinwright/core/internal';
 import { jobFiles } from '@tinwright/files';
 import { planSequence, type Shop } from '@tinwright/shop';
 import { paramsOf } from '@tinwright/testing';
 import fc from 'fast-check';
 import { partToBend } from '../../packages/shop/src/sequence/answer/planned-sequence.js';
 import { problemsOf } from '../../packages/shop/src/sequence/answer/problems.js';
-import { anyPlan, findPlan } from '../../packages/shop/src/sequence/search/find-plan.js';
+import { anyPlan, planSearch } from '../../packages/shop/src/sequence/search/find-plan.js';
 import type { WrittenBend } from './body.js';
 import type { V2 } from './rigid.js';
 import type { WrittenStep } from './step.js';
@@ -89,7 +90,7 @@ export function planned(part: object): JobPlan | null {
 /** True where every order was looked at and none found: why, and what would change it, takes longer to find than that. */
 export function impossible(plan: JobPlan, shop: Shop): boolean | 'unproved' {
   for (const next of problems(plan, shop)) {
-    const found = findPlan(next());
+    const found = atOnce(planSearch(next()));
     if (found.moves !== null) return false;
     if (found.bound < Infinity) return 'unproved';
   }

@@ -173,6 +173,8 @@ export interface OrderView {
   readonly part: string;
   readonly status: 'optimal' | 'feasible' | 'infeasible';
   readonly steps: readonly BendStep[];
+  /** Its time, and whether another order may take less. */
+  readonly claim: string;
   /** A line for each step, and the machine's section as SVG. */
   readonly words: readonly string[];
   readonly sections: readonly string[];

@@ -1,5 +1,6 @@
 // What only sister packages use: no promise to anybody else.
 
+export { claimText, duration } from './bends/claim.js';
 export { sideWords } from './bends/tell-bend.js';
 export { type ToolRow, toolRows } from './bends/tool-rows.js';
 export type { ConsoleWords } from './console/words.js';

@@ -59,7 +59,7 @@ async function run(
     const said = await orderSpeech(lang, units, inShop.shop.units);
     host.out(`${said.words.shop(name === '' ? null : name)}\n\n`);
     for (const s of sequences) host.out(`${sequenceText(host, s, said)}\n`);
-    if (sequences.filter((s) => s.steps.length > 0).length > 1) host.out(batchText(inShop.batch, said.words));
+    if (sequences.filter((s) => s.steps.length > 0).length > 1) host.out(batchText(inShop.batch, said));
   }
   return sequences.some((s) => s.status === 'infeasible') ? EXIT.findings : EXIT.done;
 }

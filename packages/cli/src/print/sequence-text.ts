@@ -1,5 +1,4 @@
 import type { Unit } from '@tinwright/core';
-import { plainNumber } from '@tinwright/core/internal';
 import type { Batch, BatchStep, BendStep, Mend, Reason, Sequence } from '@tinwright/shop';
 import type { Language } from '@tinwright/words';
 import type { ConsoleWords } from '@tinwright/words/internal';
@@ -10,6 +9,9 @@ type OrderWords = ConsoleWords['order'];
 /** What tells bend orders in a language and the units of a job and its shop. */
 export interface OrderSpeech {
   readonly words: OrderWords;
+  /** Seconds as text. */
+  readonly time: (seconds: number) => string;
+  readonly claim: (sequence: Sequence) => string;
   readonly reason: (reason: Reason) => string;
   readonly mend: (mend: Mend) => string;
   readonly step: (step: BendStep) => string;
@@ -18,11 +20,13 @@ export interface OrderSpeech {
 /** @param tools the unit of the shop, which its tools are named in */
 export async function orderSpeech(language: Language, unit: Unit, tools: Unit): Promise<OrderSpeech> {
   const { mendWords, plainPrint, reasonWords, stepLine } = await import('@tinwright/words');
-  const { CONSOLE_WORDS, sayOf } = await import('@tinwright/words/internal');
+  const { CONSOLE_WORDS, claimText, duration, sayOf } = await import('@tinwright/words/internal');
   const say = sayOf(unit, language);
   const print = plainPrint(say, sayOf(tools, language), language);
   return {
     words: CONSOLE_WORDS[language].order,
+    time: duration,
+    claim: (sequence) => claimText(sequence, language),
     reason: (reason) => reasonWords(reason, say, language),
     mend: (mend) => mendWords(mend, say, language),
     step: (step) => stepLine(step, language, print),
@@ -33,7 +37,7 @@ export async function orderSpeech(language: Language, unit: Unit, tools: Unit): 
 export function sequenceText(host: Host, sequence: Sequence, said: OrderSpeech): string {
   const { part, status, steps, reasons, mends } = sequence;
   const { words } = said;
-  const head = `${paint(host, 'bold', part)}: ${headWords(sequence, words)}\n`;
+  const head = `${paint(host, 'bold', part)}: ${said.claim(sequence)}\n`;
   if (status === 'infeasible') {
     const lines = [...reasons.map(said.reason), ...mends.map((m) => words.helps(said.mend(m)))];
     return head + lines.map((l) => `  ${l}\n`).join('');
@@ -49,18 +53,10 @@ function forceLines({ steps }: Sequence, { force }: OrderWords): string {
   return [...formulas].map((f) => `  ${force(f)}\n`).join('');
 }
 
-function headWords({ status, proved, toolsKept, steps, seconds, gap }: Sequence, words: OrderWords): string {
-  const tools = toolsKept ? 'kept' : 'any';
-  if (status === 'infeasible') return words.none(proved ? 'proved' : 'not-found');
-  if (steps.length === 0) return words.flat;
-  const best = proved ? words.best(tools) : words.less(`${plainNumber(100 * gap, 0)} %`, tools);
-  return `${words.steps(steps.length, duration(seconds))}; ${best}`;
-}
-
 /** The bends of all parts in one order: runs of operations of a part, and what is changed before each. */
-export function batchText({ steps, seconds, apart }: Batch, words: OrderWords): string {
+export function batchText({ steps, seconds, apart }: Batch, { words, time }: OrderSpeech): string {
   if (seconds === 0 && apart === 0) return '';
-  const head = `${words.batch(duration(seconds), duration(apart))}\n`;
+  const head = `${words.batch(time(seconds), time(apart))}\n`;
   const rows = runs(steps).map((run, i) => {
     const [first] = run as [BatchStep];
     const last = run.at(-1) as BatchStep;
@@ -79,10 +75,4 @@ function runs(steps: readonly BatchStep[]): readonly (readonly BatchStep[])[] {
     else found.push([step]);
   }
   return found;
-}
-
-/** `40 s`, `3 min 20 s` */
-function duration(seconds: number): string {
-  const all = Math.round(seconds);
-  return all < 60 ? `${all} s` : `${Math.floor(all / 60)} min ${all % 60} s`;
 }

@@ -66,6 +66,7 @@ export function Fold({ state }: { state: State }): JSX.Element {
           {playing ? words.pause : words.play}
         </button>
       </p>
+      <p>{order.claim}</p>
     </>
   );
 }

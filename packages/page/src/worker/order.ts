@@ -4,7 +4,7 @@ import { pageSvg, stepDrawings } from '@tinwright/paper';
 import { type BendStep, DEFAULT_SHOP, planSequenceAsync } from '@tinwright/shop';
 import { type ReplayTurn, turned, turns } from '@tinwright/shop/internal';
 import { mendWords, plainPrint, reasonWords, stepLine } from '@tinwright/words';
-import { sayOf } from '@tinwright/words/internal';
+import { claimText, sayOf } from '@tinwright/words/internal';
 import type { OrderView, SolidView } from '../protocol.js';
 import { solidView } from './solid.js';
 
@@ -25,6 +25,7 @@ export async function orderView(
     part: part.name,
     status: sequence.status,
     steps: sequence.steps,
+    claim: claimText(sequence, language),
     words: sequence.steps.map((s) => stepLine(s, language, plainPrint(say, say, language))),
     sections: pages.map((p) => pageSvg(p, language)),
     reasons: [

@@ -1,11 +1,12 @@
 // Every order, every side, every station, by plain enumeration: nothing of the search but its rules of play.
 import type { PartPlan } from '@tinwright/core';
+import { atOnce } from '@tinwright/core/internal';
 import { DEFAULT_SHOP, type Shop } from '@tinwright/shop';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { both, isEmpty, type Mask, NONE, sameMask, union } from '../../src/sequence/part/mask.js';
 import { isOpen, type LineStroke } from '../../src/sequence/part/operations.js';
-import { findPlan } from '../../src/sequence/search/find-plan.js';
+import { planSearch } from '../../src/sequence/search/find-plan.js';
 import { problemOf } from '../../src/sequence/search/problem.js';
 import type { BendProblem } from '../../src/sequence/search/states.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
@@ -68,7 +69,7 @@ const problemFor = ({ name, part, quantity, material, mass, flat }: PartPlan, sh
   problemOf({ name, part, quantity, material, mass, blank: flat.blank.max }, shop);
 
 function agrees(part: PartPlan, shop: Shop): void {
-  const found = findPlan(problemFor(part, shop));
+  const found = atOnce(planSearch(problemFor(part, shop)));
   const least = cheapestOf(problemFor(part, shop));
   if (found.moves === null) expect(least).toBe(Infinity);
   else expect(found.cost).toBeCloseTo(least, 6);
@@ -76,6 +77,7 @@ function agrees(part: PartPlan, shop: Shop): void {
 
 const RUNS = { numRuns: Math.min(60, Number(process.env.TINWRIGHT_RUNS ?? 30)) };
 const press = pressShop([straight(10)], [vDie(8, 10)]);
+const stopped = shopWith({ rearStop: 300, rearStopHeight: 15 });
 const strips = fc.integer({ min: 1, max: 5 }).chain((n) =>
   fc.record({
     legs: fc.array(fc.integer({ min: 15, max: 90 }), { minLength: n + 1, maxLength: n + 1 }),
@@ -96,6 +98,21 @@ describe('strips of up to five bends', () => {
         agrees(part, shopWith());
       }),
       { ...RUNS, seed: 11 },
+    );
+  });
+
+  test('on one with a rear stop too, which is set anew or left where it is', () => {
+    fc.assert(
+      fc.property(strips, ({ legs, angles }) => {
+        let part: PartPlan;
+        try {
+          part = planned({ family: 'bent-strip', width: 60, legs, angles });
+        } catch {
+          return;
+        }
+        agrees(part, stopped);
+      }),
+      { ...RUNS, seed: 14 },
     );
   });
 
@@ -124,6 +141,7 @@ describe('strips that are alike end for end', () => {
   });
   test.each([
     ['a leaf brake', shopWith()],
+    ['a leaf brake with a rear stop', stopped],
     ['a press brake', press],
   ])('on %s states that are taken for one take the same', (_, shop) => {
     fc.assert(
@@ -164,5 +182,6 @@ describe('parts of up to eight steps', () => {
     const box = { family: 'open-box', length: 180, width: 120, height: 40 };
     agrees(planned({ ...box, hems: { north: { type: 'closed', length: 10 } } }), shopWith());
     agrees(planned({ ...box, flangeReturn: 8 }), shopWith({ gaps: { end: 10, inner: 6 } }));
+    agrees(planned({ family: 'open-box', length: 180, width: 120, height: 40 }), stopped);
   });
 });

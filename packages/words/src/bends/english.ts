@@ -1,3 +1,4 @@
+import { many } from '../english.js';
 import type { BendWords, HandFacts, ToldPlace } from './words.js';
 
 const list = (names: readonly string[]): string =>
@@ -152,6 +153,17 @@ export const BENDS_ENGLISH: BendWords = {
   byHand: 'No machine of the shop bends it there: by hand.',
   check: (square) => `Check with ${square ? 'the square' : 'a protractor or a template'}.`,
   bare: (size) => `Up to ${size} at an end has no finger over it: dress it by hand.`,
+  claim: {
+    none: (proved) => (proved === 'proved' ? 'no order of bends works' : 'no order of bends was found'),
+    flat: 'nothing to bend',
+    steps: (steps, time) => `${many(steps, 'operation')}, ${time} a piece`,
+    best: (tools) =>
+      tools === 'any'
+        ? 'no order takes less time'
+        : 'no order that changes tools only where it has to takes less time',
+    less: (share, tools) =>
+      `another order may take up to ${share} less time${tools === 'any' ? '' : ', with tools changed earlier perhaps more'}`,
+  },
   labels: {
     machine: 'machine',
     held: 'held',

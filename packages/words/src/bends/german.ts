@@ -160,6 +160,18 @@ export const BENDS_GERMAN: BendWords = {
   byHand: 'Keine Maschine der Werkstatt biegt es dort: von Hand.',
   check: (square) => `Mit ${square ? 'dem Winkel' : 'Winkelmesser oder Lehre'} prüfen.`,
   bare: (size) => `An einem Ende liegt auf bis zu ${size} kein Segment: von Hand nachrichten.`,
+  claim: {
+    none: (proved) =>
+      proved === 'proved' ? 'keine Biegefolge ist möglich' : 'keine Biegefolge wurde gefunden',
+    flat: 'nichts zu kanten',
+    steps: (steps, time) => `${steps} ${steps === 1 ? 'Arbeitsgang' : 'Arbeitsgänge'}, ${time} je Stück`,
+    best: (tools) =>
+      tools === 'any'
+        ? 'keine Folge braucht weniger Zeit'
+        : 'keine Folge, die Werkzeuge nur wechselt, wo sie muss, braucht weniger Zeit',
+    less: (share, tools) =>
+      `eine andere Folge braucht vielleicht bis zu ${share} weniger Zeit${tools === 'any' ? '' : ', mit früher gewechselten Werkzeugen vielleicht mehr'}`,
+  },
   labels: {
     machine: 'Maschine',
     held: 'gehalten',

@@ -8,7 +8,8 @@ import { BENDS_GERMAN } from './german.js';
 import { settingsOf } from './settings.js';
 import type { BendPrint, BendWords, ToldSetting } from './words.js';
 
-const WORDS: Readonly<Record<Language, BendWords>> = { en: BENDS_ENGLISH, de: BENDS_GERMAN };
+/** How bends are told, by language. */
+export const BENDS: Readonly<Record<Language, BendWords>> = { en: BENDS_ENGLISH, de: BENDS_GERMAN };
 
 /** A stroke of bending in words: what is done, how, what is set for it, and what is left to do after it. */
 export interface ToldBend {
@@ -24,7 +25,7 @@ export function tellBend(
   language: Language,
   print: BendPrint,
 ): ToldBend {
-  const words = WORDS[language];
+  const words = BENDS[language];
   const { step, action, angle, hem, insideRadius } = work;
   const to = action === 'fold' ? (step?.setAngle ?? angle) : angle;
   const square = angle !== null && Math.abs(angle - 90) < 1e-6;
@@ -64,7 +65,7 @@ const insideOf = (hem: BendStroke['hem'], width: string) => ({
 });
 
 /** A side or corner of the pattern in words. */
-export const sideWords = (side: PatternSide, language: Language): string => WORDS[language].sides[side];
+export const sideWords = (side: PatternSide, language: Language): string => BENDS[language].sides[side];
 
 /** A step of an order in words. */
 export const tellStep = (step: BendStep, language: Language, print: BendPrint): ToldBend =>
@@ -73,7 +74,7 @@ export const tellStep = (step: BendStep, language: Language, print: BendPrint): 
 /** All of a step in one line, for lists; the machine and what hands do are left out. */
 export function stepLine(step: BendStep, language: Language, print: BendPrint): string {
   const { action, settings, after } = tellStep(step, language, print);
-  const { putIn } = WORDS[language];
+  const { putIn } = BENDS[language];
   const told = settings.filter((s) => s.name !== 'machine').map((s) => `${s.label}: ${s.text}`);
   const way = wayOf(putIn, step, step.putIn);
   return [action, ...told, ...[...one(way), ...after].map(asClause)].join('; ');

@@ -52,6 +52,17 @@ export interface ToldPlace extends Pick<RowPlace, 'from' | 'onward'> {
   readonly end: 'inside' | 'past' | 'at';
 }
 
+/** What an order of bends claims of itself. Times are text already. */
+export interface ClaimWords {
+  readonly none: (proved: 'proved' | 'not-found') => string;
+  readonly flat: string;
+  readonly steps: (steps: number, time: string) => string;
+  /** @param tools `kept` where only orders are meant that keep tools on as long as they serve */
+  readonly best: (tools: 'any' | 'kept') => string;
+  /** Another order may take so much less, as a share. */
+  readonly less: (share: string, tools: 'any' | 'kept') => string;
+}
+
 /** How a bend is told in a language; sizes come in as they are printed, with their unit. */
 export interface BendWords {
   /** @param angle null where a hem is folded as far as it goes */
@@ -66,6 +77,7 @@ export interface BendWords {
   readonly byHand: string;
   readonly check: (square: boolean) => string;
   readonly bare: (size: string) => string;
+  readonly claim: ClaimWords;
   readonly labels: Readonly<Record<SettingName, string>>;
   readonly sides: Readonly<Record<PatternSide, string>>;
   readonly values: {

@@ -45,16 +45,7 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
   order: {
     shop: (shop) =>
       `In ${shop ?? 'the shop'}. Left and right are those of who stands in front of the machine.`,
-    none: (proved) => (proved === 'proved' ? 'no order of bends works' : 'no order of bends was found'),
     helps: (mend) => `would help: ${mend}`,
-    flat: 'nothing to bend',
-    steps: (steps, time) => `${many(steps, 'operation')}, ${time} a piece`,
-    best: (tools) =>
-      tools === 'any'
-        ? 'no order takes less time'
-        : 'no order that changes tools only where it has to takes less time',
-    less: (share, tools) =>
-      `another order may take up to ${share} less time${tools === 'any' ? '' : ', with tools changed earlier perhaps more'}`,
     machines: { brake: 'brake', press: 'press', vise: 'vise', hand: 'hand' },
     force: (formula) => `force: ${formula}`,
     batch: (together, apart) =>

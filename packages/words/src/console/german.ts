@@ -45,17 +45,7 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
     `Größe ${size}: ${foundWords(findings)}${errors === 0 ? '' : `, davon ${many(errors, 'Fehler', 'Fehler')}`}.`,
   order: {
     shop: (shop) => `In ${shop ?? 'der Werkstatt'}. Links und rechts gelten, wie man vor der Maschine steht.`,
-    none: (proved) =>
-      proved === 'proved' ? 'keine Biegefolge ist möglich' : 'keine Biegefolge wurde gefunden',
     helps: (mend) => `würde helfen: ${mend}`,
-    flat: 'nichts zu kanten',
-    steps: (steps, time) => `${many(steps, 'Arbeitsgang', 'Arbeitsgänge')}, ${time} je Stück`,
-    best: (tools) =>
-      tools === 'any'
-        ? 'keine Folge braucht weniger Zeit'
-        : 'keine Folge, die Werkzeuge nur wechselt, wo sie muss, braucht weniger Zeit',
-    less: (share, tools) =>
-      `eine andere Folge braucht vielleicht bis zu ${share} weniger Zeit${tools === 'any' ? '' : ', mit früher gewechselten Werkzeugen vielleicht mehr'}`,
     machines: { brake: 'Abkantbank', press: 'Presse', vise: 'Schraubstock', hand: 'von Hand' },
     force: (formula) => `Kraft: ${formula}`,
     batch: (together, apart) =>

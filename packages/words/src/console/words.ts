@@ -55,14 +55,7 @@ export interface FitWords {
 export interface OrderWords {
   /** In which shop, and from where places along a line are measured. @param shop null where it has no name */
   readonly shop: (shop: string | null) => string;
-  readonly none: (proved: 'proved' | 'not-found') => string;
   readonly helps: (mend: string) => string;
-  readonly flat: string;
-  readonly steps: (steps: number, time: string) => string;
-  /** @param tools `kept` where only orders are meant that keep tools on as long as they serve */
-  readonly best: (tools: 'any' | 'kept') => string;
-  /** Another order may take so much less, as a share. */
-  readonly less: (share: string, tools: 'any' | 'kept') => string;
   readonly machines: Readonly<Record<BendStep['machine'], string>>;
   readonly force: (formula: string) => string;
   readonly batch: (together: string, apart: string) => string;

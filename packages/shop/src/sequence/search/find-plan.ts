@@ -166,11 +166,6 @@ function ranked(
   return ({ index }) => ranks.get(index) ?? 0;
 }
 
-/** The whole search at once. */
-export function findPlan(problem: BendProblem): FoundPlan {
-  return atOnce(planSearch(problem));
-}
-
 /** Some plan, or none, sooner than the cheapest is found. @param dives states looked at in all */
 export function anyPlan(problem: BendProblem, dives: number = effortFor(problem.work).dives): FoundMoves {
   const quick = atOnce(sweeps(problem));

@@ -86,14 +86,6 @@ export function openWays(
   return found;
 }
 
-/** States that can follow. Whether the part would run into itself is left to be asked. */
-export function successors(problem: BendProblem, node: Node): readonly Node[] {
-  return openWays(problem, node).flatMap((way) => {
-    const next = stepTo(problem, node, way);
-    return next === null ? [] : [next];
-  });
-}
-
 /** The state after an operation done one way; null where something is in the way, or no tools serve. */
 export function stepTo({ positions, gauges }: BendProblem, node: Node, line: OnMachine): Node | null {
   const { operation, station, held } = line;
