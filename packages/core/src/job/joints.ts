@@ -155,7 +155,7 @@ function placesOf({ at, every, count, edge }: JointData): JointSpec['places'] {
 /** Joints that have the same name. */
 export function jointTwins(list: unknown): readonly Problem[] {
   if (!Array.isArray(list)) return [];
-  const names = list.map((j: { name?: unknown } | null) => j?.name);
+  const names = [...list].map((j: { name?: unknown } | null | undefined) => j?.name);
   const first = new Map(names.map((name, i) => [name, i] as const).toReversed());
   return names.flatMap((name, i) => {
     const before = first.get(name);

@@ -40,7 +40,7 @@ export function read(data: unknown, given: ReadWith): Job {
   const head = parsed(envelope, data, [], problems) as JobData | null;
   const list = (data as { parts?: unknown } | null)?.parts;
   const parts = readParts(
-    Array.isArray(list) && list.length <= MOST_PARTS ? list : [],
+    Array.isArray(list) && list.length <= MOST_PARTS ? [...list] : [],
     head,
     given,
     problems,
@@ -103,7 +103,9 @@ function readParts(
     };
     const stays = made.get(name);
     if (stays !== undefined) return attempt(problems, () => keep({ ...stays, made: true }));
-    const [plain] = attempt(problems, () => resolved(raw, path, name, { known, order, follows, units }));
+    const [plain] = attempt(problems, () =>
+      resolved(raw ?? null, path, name, { known, order, follows, units }),
+    );
     if (plain === undefined) return [];
     const schema = schemas.part((plain as { family?: unknown } | null)?.family);
     const part = parsed(schema, plain, path, problems) as PartData | null;

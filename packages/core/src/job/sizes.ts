@@ -49,6 +49,7 @@ export function splitName(text: unknown): readonly [part: string, size: string] 
   return dot < 1 || dot === text.length - 1 ? null : [text.slice(0, dot), text.slice(dot + 1)];
 }
 
+const DEEPEST = 9; // steps to a value; what lies deeper is refused when it is read
 const WORDS: readonly unknown[] = ['name', 'family', 'quantity', 'note', 'grain'];
 
 /**
@@ -57,8 +58,8 @@ const WORDS: readonly unknown[] = ['name', 'family', 'quantity', 'note', 'grain'
  * @throws JobError naming the nearest part or size, or the order the parts should have
  */
 export function resolved(data: unknown, path: Path, self: string, book: SizeBook): unknown {
+  if (typeof data !== 'object' || data === null || path.length > DEEPEST) return data;
   if (Array.isArray(data)) return data.map((d: unknown, i) => resolved(d, [...path, i], self, book));
-  if (typeof data !== 'object' || data === null) return data;
   if (path.length === 3 && WORDS.includes(path[2])) return data;
   if ('of' in data && path.length > 2) return `${followed(data as Following, path, self, book)} mm`;
   return Object.fromEntries(Object.entries(data).map(([k, v]) => [k, resolved(v, [...path, k], self, book)]));
@@ -182,11 +183,11 @@ export function followedSizes(
   );
 }
 
-/** Parts whose sizes a part follows, as its data says. */
-export function followedParts(data: unknown): readonly string[] {
-  if (typeof data !== 'object' || data === null) return [];
-  if (!Array.isArray(data) && 'of' in data) return (splitName(data.of) ?? []).slice(0, 1);
-  return Object.values(data).flatMap(followedParts);
+/** Parts whose sizes a part follows, as its data says, which may be nested without end. */
+export function followedParts(data: unknown, left = DEEPEST): readonly string[] {
+  if (typeof data !== 'object' || data === null || !left) return [];
+  if ('of' in data) return (splitName(data.of) ?? []).slice(0, 1);
+  return Object.values(data).flatMap((v) => followedParts(v, left - 1));
 }
 
 /** The way on from the last part back to the first, if there is one; parts in `seen` lead nowhere. */
