@@ -3,10 +3,10 @@ import { atOnce } from '@tinwright/core/internal';
 import { DEFAULT_COSTS, verifySequence } from '@tinwright/shop';
 import { expect, test } from 'vitest';
 import { partToBend, plannedSequence } from '../../src/sequence/answer/planned-sequence.js';
-import { findPlan } from '../../src/sequence/search/find-plan.js';
+import { planSearch } from '../../src/sequence/search/find-plan.js';
 import { problemOf } from '../../src/sequence/search/problem.js';
 import { reinserted } from '../../src/sequence/search/reinserted.js';
-import { type Move, type Node, pathTo, START, successors } from '../../src/sequence/search/states.js';
+import { type Move, type Node, openWays, pathTo, START, stepTo } from '../../src/sequence/search/states.js';
 import { pressShop, straight, vDie } from '../press-shop.js';
 import { planned } from '../shops.js';
 
@@ -23,7 +23,10 @@ const problem = problemOf(partToBend(part), { ...shop, costs: DEFAULT_COSTS });
 function dearest(): readonly Move[] {
   let node: Node = START;
   for (;;) {
-    const [next] = successors(problem, node).toSorted((a, b) => b.cost - a.cost);
+    const from = node;
+    const [next] = openWays(problem, from)
+      .flatMap((way) => stepTo(problem, from, way) ?? [])
+      .toSorted((a, b) => b.cost - a.cost);
     if (next === undefined) return pathTo(node);
     node = next;
   }
@@ -44,7 +47,7 @@ test('a dear plan becomes cheaper and stays a plan: every step once, at the seco
 });
 
 test('never under the cheapest plan, which nothing is left to be saved of', () => {
-  const least = findPlan(problem);
+  const least = atOnce(planSearch(problem));
   expect(least.bound).toBe(least.cost);
   expect(better(Infinity).cost).toBeGreaterThanOrEqual(least.cost);
   expect(atOnce(reinserted(problem, least.moves ?? [], Infinity)).cost).toBe(least.cost);
