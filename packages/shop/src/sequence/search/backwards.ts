@@ -1,5 +1,6 @@
 import { isEmpty, type Mask, within, without } from '../part/mask.js';
 import { isOpen, type LineStroke } from '../part/operations.js';
+import { gaugedNext } from './gauging.js';
 import { type BendProblem, clean, type Node, START, stepTo } from './states.js';
 
 /**
@@ -39,8 +40,13 @@ function goesLast({ ways, contact }: BendProblem, operation: LineStroke, done: M
 
 /** An operation on the machine and side that cost least in a state; null where none goes. */
 export function cheapestStep(problem: BendProblem, node: Node, operation: LineStroke): Node | null {
+  const { at, done } = node;
+  const set = at?.gauge ?? 0n;
   const ways = (problem.ways[operation.index] ?? [])
-    .map((way) => ({ way, least: problem.positions.least(node.at, way) }))
+    .map((way) => {
+      const { seconds } = gaugedNext(way, done, set, problem.costs);
+      return { way, least: problem.positions.least(at, way) + seconds };
+    })
     .toSorted((a, b) => a.least - b.least);
   let best: Node | null = null;
   for (const { way, least } of ways) {

@@ -33,7 +33,7 @@ export function sweepOrders(problem: BendProblem): readonly SweepOrder[] {
   const stops = byStops(problem);
   const together: readonly SweepOrder[] = stops === null ? [] : [(a, b) => stops(a, b) || round(a, b)];
   return [
-    ...(many ? [...together, ...rounds] : together),
+    ...(many ? [...rounds, ...together] : together),
     (a, b) => joined(a, b) || a.index - b.index,
     (a, b) => joined(a, b) || b.index - a.index,
     (a, b) => depth(b) - depth(a) || joined(a, b) || a.index - b.index,

@@ -133,7 +133,9 @@ function tried<Tool extends string>(
   const certain = keptBy(steps, (own) => shared(at, all, own));
   // what is certain in any state is so when all is done
   const { stopped, takes } = certain(whole);
-  return { steps, at, certain, ever: stopped || takes.length > 0 };
+  const ever = stopped || takes.length > 0;
+  // the states are let go where nothing is
+  return { steps, at, certain: ever ? certain : nothing, ever };
 }
 
 const NOTHING: Certain = { stopped: false, takes: [] };
