@@ -1,6 +1,7 @@
 import { JobError, jobReader, type PartPlan, planJob } from '@tinwright/core';
 import { drawingOutlines } from '@tinwright/files';
 import { describe, expect, test, vi } from 'vitest';
+import { shortRuns } from '../src/read/short-runs.js';
 
 const read = jobReader(); // keeps the schemas that it builds
 
@@ -409,4 +410,53 @@ test('what is no drawing is refused; text in a DXF is not cut', async () => {
   expect(await drawingOutlines('a.dxf', dxf(square + said))).toEqual(
     await drawingOutlines('a.dxf', dxf(square)),
   );
+});
+
+describe('drawings that are long in one way', () => {
+  const svg = (inside: string) =>
+    drawingOutlines('a.svg', `<svg width="9mm" height="9mm" viewBox="0 0 9 9">${inside}</svg>`);
+  const refusal = (inside: string) => svg(inside).catch((e: Error) => e.message);
+
+  test('5,000 corners after one letter are those of as many letters, whichever it is', async () => {
+    const corners = Array.from({ length: 5000 }, (_, i) => [(i % 173) + 0.5, (i % 89) - 3] as const);
+    const steps: readonly (readonly [string, string, (p: readonly [number, number]) => string])[] = [
+      ['M', 'L', ([x, y]) => `${x} ${y}`],
+      ['m', 'l', ([x, y]) => `${x},${y}`],
+      ['M0 0L', 'L', ([x, y]) => `${x} ${y}`],
+      ['M0 0h', 'h', ([x]) => `${x}`],
+      ['M0 0a', 'a', ([x]) => `1 1 0 01${x} 0`],
+      ['M0 0t', 't', ([x, y]) => `${x} ${y}`],
+    ];
+    for (const [first, then, said] of steps) {
+      const all = corners.map(said);
+      const letters = (run: string) => run.replace(/[^a-z]/gi, '').length;
+      const runs = shortRuns(`${first}${all.join(' ')}z`);
+      expect(letters(runs)).toBeLessThan(100);
+      expect(Math.max(...runs.split(/[a-z]/i).map((r) => r.length))).toBeLessThan(10_000);
+      const written = `${first}${all[0]}${all
+        .slice(1)
+        .map((a) => then + a)
+        .join('')}z`;
+      const flat = (d: string) =>
+        d
+          .replace(/[\s,]+/g, ' ')
+          .replace(/[a-z]/gi, ' ')
+          .replace(/\s+/g, ' ')
+          .trim();
+      expect(flat(runs)).toBe(flat(written));
+    }
+    expect(shortRuns(`M${'1 '.repeat(20_001)}x`).endsWith('1 x')).toBe(true); // for the reader to refuse
+  });
+
+  test('as many strokes as there may be that meet in one place', async () => {
+    const star = Array.from({ length: 20_000 }, () => 'M1 1L2 2');
+    expect(await refusal(`<path d="${star.join('')}"/><path d="M2 2L3 3"/>`)).toContain(
+      'a chain of lines is open',
+    );
+  });
+
+  test('elements without end, or corners of one path, are refused before they take room', async () => {
+    expect(await refusal('<g/>'.repeat(410_000))).toContain('more than 200000 elements');
+    expect(await refusal(`<path d="M${' 0 0 1 1'.repeat(110_000)}"/>`)).toContain('more than 200000 corners');
+  });
 });

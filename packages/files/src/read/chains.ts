@@ -13,27 +13,38 @@ export type ReadOutline = readonly (readonly [number, number, number])[];
 
 const JOIN = 0.01; // mm between ends that are one
 
+/** Strokes with an end in one square of a grid, and how many of the first are used: they are passed over once. */
+interface Ends {
+  readonly strokes: number[];
+  used: number;
+}
+
 /**
  * Strokes joined end to end into closed outlines, in linear time: ends are looked up on a grid.
  * @throws JobError `outline-open` for a chain that does not close, with its ends
  */
 export function chained(strokes: readonly ReadStroke[]): readonly ReadOutline[] {
-  const ends = new Map<string, number[]>();
+  const ends = new Map<string, Ends>();
   const cell = (v: number) => Math.round(v / JOIN);
   const key = (x: number, y: number) => `${x} ${y}`;
   strokes.forEach((s, i) => {
     for (const p of [s.from, s.to]) {
       const k = key(cell(p[0]), cell(p[1]));
       const there = ends.get(k);
-      if (there === undefined) ends.set(k, [i]);
-      else there.push(i);
+      if (there === undefined) ends.set(k, { strokes: [i], used: 0 });
+      else there.strokes.push(i);
     }
   });
   const used = new Set<number>();
   const at = (p: Point): number | undefined => {
     for (const dx of [0, -1, 1])
-      for (const dy of [0, -1, 1])
-        for (const i of ends.get(key(cell(p[0]) + dx, cell(p[1]) + dy)) ?? []) if (!used.has(i)) return i;
+      for (const dy of [0, -1, 1]) {
+        const there = ends.get(key(cell(p[0]) + dx, cell(p[1]) + dy));
+        if (there === undefined) continue;
+        while (used.has(there.strokes[there.used] as number)) there.used += 1;
+        const free = there.strokes[there.used];
+        if (free !== undefined) return free;
+      }
     return undefined;
   };
   const outlines: ReadOutline[] = [];

@@ -4,6 +4,7 @@ import { fail, MOST_CORNERS, quoted } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import svgpath from 'svgpath';
 import { chained, near, type ReadOutline, type ReadStroke } from './chains.js';
+import { leastSegments, shortRuns } from './short-runs.js';
 
 const MM: Readonly<Record<string, number>> = {
   mm: 1,
@@ -15,6 +16,7 @@ const MM: Readonly<Record<string, number>> = {
 type Path = ReturnType<typeof svgpath>;
 
 const SAG = 0.01; // mm a chord may lie off a curve
+const MOST_TAGS = 2 * MOST_CORNERS; // one that opens an element, one that closes it
 const MOST_CHORDS = 20_000; // of one curve
 const DEEPEST = 500; // groups in each other
 
@@ -41,19 +43,21 @@ export function svgOutlines(text: string, perUnit: number | null): readonly Read
     if (!drawn.every(({ from, to }) => [...from, ...to].every(Number.isFinite)))
       return fail('drawing-number', [], 'a coordinate in the drawing is no number', 'Save it as plain SVG');
     strokes += drawn.length;
-    if (strokes > MOST_CORNERS)
-      return fail(
-        'drawing-large',
-        [],
-        `the drawing holds more than ${MOST_CORNERS} corners`,
-        'Draw the outlines to be cut alone, and with fewer corners',
-      );
+    if (strokes > MOST_CORNERS) return large('corners');
     lines.push(...linesOf(drawn));
   }
   // what is drawn closed is an outline of its own, though another touches it; the rest is joined across elements
   const [closed, open] = [lines.filter(isClosed), lines.filter((l) => !isClosed(l))];
   return [...closed.flatMap(chained), ...chained(open.flat())];
 }
+
+const large = (what: 'corners' | 'elements') =>
+  fail(
+    'drawing-large',
+    [],
+    `the drawing holds more than ${MOST_CORNERS} ${what}`,
+    'Draw the outlines to be cut alone, and with fewer corners',
+  );
 
 /** Strokes that go on from each other as they are drawn. */
 function linesOf(strokes: readonly ReadStroke[]): readonly (readonly ReadStroke[])[] {
@@ -70,6 +74,7 @@ const isClosed = (line: readonly ReadStroke[]) =>
   near((line[0] as ReadStroke).from, (line.at(-1) as ReadStroke).to);
 
 function rootOf(text: string): ElementNode {
+  if (manyTags(text)) return large('elements'); // a million empty ones take more room than what can be drawn
   try {
     const root: RootNode = parse(text);
     const svg = root.children.find((c) => c.type === 'element' && c.tagName === 'svg');
@@ -78,6 +83,12 @@ function rootOf(text: string): ElementNode {
     // told below
   }
   return fail('drawing-unread', [], 'the drawing cannot be read as SVG', 'Save it as plain SVG');
+}
+
+function manyTags(text: string): boolean {
+  let count = 0;
+  for (let at = text.indexOf('<'); at >= 0 && count <= MOST_TAGS; at = text.indexOf('<', at + 1)) count += 1;
+  return count > MOST_TAGS;
 }
 
 /** Millimetres in a unit of the drawing; null where it does not say. */
@@ -131,8 +142,11 @@ function* pathsOf(node: ElementNode, around: string, depth: number): Generator<P
   const transform = `${around} ${transformOf(properties)}`.trim();
   const d = dataOf(tagName, properties);
   if (d !== null) {
-    const path = svgpath(d);
+    if (leastSegments(d) > MOST_CORNERS) return large('corners');
+    const path = svgpath(shortRuns(d));
     if ((path as { readonly err?: string }).err) return broken(tagName, 'd', d);
+    if ((path as unknown as { readonly segments: readonly unknown[] }).segments.length > MOST_CORNERS)
+      return large('corners');
     yield path.transform(transform);
   }
   for (const c of node.children)
