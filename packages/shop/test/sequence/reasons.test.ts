@@ -148,3 +148,79 @@ test('a shop with nothing but hands: every part without a plan has its reasons, 
   );
   expect(mends).not.toHaveLength(0);
 });
+
+describe('all that has to be known to see that no order is left', () => {
+  const strip = (legs: readonly number[], angles: readonly number[]) =>
+    planned({ family: 'bent-strip', width: 130, legs, angles });
+
+  test('a Z: its first bend after the second, and its second after the first', () => {
+    const { reasons } = planSequence(strip([35, 28, 50], [90, -90]), { ...DEFAULT_SHOP, vise: null });
+    expect(reasons.map(({ bends, after, panel, flat }) => [...bends, ...after, panel, flat])).toEqual([
+      ['leg-2', 'leg-3', 'leg-3', false],
+      ['leg-2', 'leg-3', 'leg-3', false],
+      ['leg-3', 'leg-2', 'leg-1', false],
+      ['leg-3', 'leg-2', 'leg-1', false],
+    ]);
+  });
+
+  test('a U too narrow for the punch: what runs into it, not that all of the line stays bare', () => {
+    const plan = planSequence(strip([85, 50, 85], [90, 90]), pressShop([straight(10)], [vDie(8, 10)]));
+    expect(said(plan)).toEqual([
+      'leg-2 with leg-1 held: leg-3 runs into the punch',
+      'leg-2 with leg-2 held: leg-3 runs into the punch',
+      'leg-3 with leg-2 held: leg-1 runs into the punch',
+      'leg-3 with leg-3 held: leg-1 runs into the punch',
+    ]);
+  });
+
+  test('a hem before its wall is not told of a wall that does not go either way', () => {
+    const hemmed = {
+      family: 'open-box',
+      length: 240,
+      width: 160,
+      height: 130,
+      hem: { type: 'closed', length: 8 },
+    };
+    const { reasons } = planSequence(planned(hemmed), { ...DEFAULT_SHOP, vise: null });
+    expect(new Set(reasons.flatMap((r) => r.bends))).toEqual(new Set(['north', 'south']));
+  });
+
+  test('tabs of one line: the stroke that bends them all, and the hem that leaves its end bare', () => {
+    const channel = {
+      family: 'hemmed-channel',
+      length: 300,
+      width: 120,
+      height: 40,
+      hem: { type: 'closed', length: 12 },
+      endTabs: { length: 16 },
+    };
+    const { brake } = shopWith();
+    const gaps = { ...(brake as Brake).gaps, end: 10 };
+    const plan = planSequence(planned(channel), { ...shopWith({ gaps }), vise: null });
+    expect(said(plan)).toContainEqual(
+      expect.stringMatching(
+        /^tab-west, tab-north-west, tab-south-west with base held: beside hem-north the fingers would leave 1\d(\.\d)? mm of the line bare, 10 mm at most$/,
+      ),
+    );
+    expect(plan.mends.map((m) => mendWords(m, sayIn('mm')))).toContainEqual(
+      expect.stringMatching(/^a line left bare for 1\d mm at its ends, dressed by hand afterwards$/),
+    );
+  });
+
+  test('what is in the way as long as it is flat is called so', () => {
+    const box = {
+      family: 'open-box',
+      length: 140,
+      width: 90,
+      height: 60,
+      corner: 'tabbed',
+      tabs: { length: 20 },
+    };
+    const plan = planSequence(planned(box), { ...DEFAULT_SHOP, vise: null });
+    expect(said(plan)).toContainEqual(
+      expect.stringMatching(
+        /^tab-north-west, tab-south-west with north held: west, still flat, is in the way of the leaf, by \d/,
+      ),
+    );
+  });
+});

@@ -26,7 +26,8 @@ function obstacleWords(reason: Reason, say: Say): string {
   return clashWords(reason, by === null ? '' : `, by ${tenths(by, say)}`);
 }
 
-function clashWords({ code, machine, panel }: Reason, deep: string): string {
+function clashWords({ code, machine, panel: named, flat }: Reason, deep: string): string {
+  const panel = flat ? `${named}, still flat,` : named;
   switch (code) {
     case 'beam':
       return `${panel} runs into the beam over the fingers${deep}`;
@@ -43,9 +44,9 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'die':
       return `${panel ?? 'the sheet'} runs into the ${code}`;
     case 'put-in':
-      return `with ${panel} up the part cannot be brought under the ${machine === 'press' ? 'punch' : 'jaw'}`;
+      return `with ${named} up the part cannot be brought under the ${machine === 'press' ? 'punch' : 'jaw'}`;
     case 'take-off':
-      return `with ${panel} up the part cannot be taken off the ${machine === 'press' ? 'punch' : 'fingers'}`;
+      return `with ${named} up the part cannot be taken off the ${machine === 'press' ? 'punch' : 'fingers'}`;
     default:
       return `it cannot be done ${machine === 'hand' ? 'by hand' : `on the ${machine}`}`;
   }

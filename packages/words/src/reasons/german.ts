@@ -27,7 +27,8 @@ function obstacleWords(reason: Reason, say: Say): string {
   return clashWords(reason, by === null ? '' : `, um ${tenths(by, say)}`);
 }
 
-function clashWords({ code, machine, panel }: Reason, deep: string): string {
+function clashWords({ code, machine, panel: named, flat }: Reason, deep: string): string {
+  const panel = flat ? `${named}, noch flach,` : named;
   switch (code) {
     case 'beam':
       return `${panel} läuft in die Oberwange über den Segmenten${deep}`;
@@ -46,9 +47,9 @@ function clashWords({ code, machine, panel }: Reason, deep: string): string {
     case 'die':
       return `${panel ?? 'das Blech'} läuft in das Gesenk`;
     case 'put-in':
-      return `mit ${panel} oben lässt sich das Teil nicht unter ${machine === 'press' ? 'den Stempel' : 'die Oberwange'} bringen`;
+      return `mit ${named} oben lässt sich das Teil nicht unter ${machine === 'press' ? 'den Stempel' : 'die Oberwange'} bringen`;
     case 'take-off':
-      return `mit ${panel} oben geht das Teil nicht ${machine === 'press' ? 'vom Stempel' : 'von den Segmenten'}`;
+      return `mit ${named} oben geht das Teil nicht ${machine === 'press' ? 'vom Stempel' : 'von den Segmenten'}`;
     default:
       return machine === 'hand' ? 'von Hand geht es nicht' : `mit ${MACHINES[machine]} geht es nicht`;
   }

@@ -122,6 +122,8 @@ export interface Reason {
   readonly held: string | null;
   /** Panel in the way; null where it is none. */
   readonly panel: string | null;
+  /** True where that panel is in the way because its own bend is not made yet. */
+  readonly flat: boolean;
   /** Found and allowed, and by how much it is over or into a tool; null where no number tells it. */
   readonly value: number | null;
   readonly limit: number | null;

@@ -1,61 +1,68 @@
-import { radians } from '@tinwright/core/internal';
 import { brakeAt } from '../../machines/brakes.js';
-import type { Brake, Shop } from '../../machines/shop.js';
-import { springbackOf } from '../../metal/springback.js';
-import { overlap, turned } from '../../sweep/polygon.js';
-import { leafTools } from '../../tools/leaf-tools.js';
-import { marginFor } from '../../tools/margin.js';
-import { lineFrame, poseInMachine } from '../part/line.js';
-import { lumpsOf, solidsOf } from '../part/lumps.js';
-import { has, type Mask, union } from '../part/mask.js';
-import { type LineStroke, openOperations } from '../part/operations.js';
-import { stageOf } from '../part/stage.js';
+import { subtree } from '../part/fold-tree.js';
+import { has, type Mask, sameMask, union, without } from '../part/mask.js';
+import { type LineStroke, openOperations, type Work } from '../part/operations.js';
 import type { BendProblem } from '../search/states.js';
 import { furthest } from '../search/sweeps.js';
-import { sectionOf } from '../stations/bench.js';
-import { leafWork } from '../stations/leaf-work.js';
-import type { Mounting, Obstacle, Station } from '../stations/station.js';
+import type { Mounting, Station } from '../stations/station.js';
+import { intoTool, type ReasonInput } from './into-tool.js';
 import type { Reason } from './plan.js';
-import { othersDone } from './smallest-core.js';
-
-/** What the reasons of a part are found with. */
-export interface ReasonInput {
-  readonly problem: BendProblem;
-  readonly shop: Shop;
-  readonly material: string;
-  /** Of the blank, mm. */
-  readonly longest: number;
-}
+import { othersDone, stepsWith } from './smallest-core.js';
 
 /**
  * Why some bends cannot all be made: for each as the last of them, what it runs into on every machine of the shop with either side
- * held. What hangs on the machine alone is one reason for all bends it holds for.
+ * held; where it could come before one that hangs on it, also what that one runs into after it. What hangs on the machine
+ * alone is one reason for all bends it holds for.
  */
 export function reasonsOf(input: ReasonInput, cores: readonly (readonly number[])[]): readonly Reason[] {
-  return grouped(cores.flatMap((core) => core.flatMap((panel) => lastOf(input, core, panel))));
+  const { problem } = input;
+  const { tree } = problem.work;
+  return grouped(
+    cores.flatMap((core) => {
+      const later = core.flatMap((panel) =>
+        subtree(tree, panel).filter((p) => p !== panel && goesBefore(problem, core, panel, p)),
+      );
+      return [...new Set([...core, ...later])].flatMap((panel) => lastOf(input, core, panel));
+    }),
+  );
+}
+
+/** Strokes that bend a panel, alone or with others of its line. */
+const strokesOf = ({ operations }: Work, panel: number): readonly LineStroke[] =>
+  operations.filter((o) => o.action !== 'close' && o.panels.includes(panel));
+
+/** True when a bend can be made on some machine before those of a panel that hangs on it, the others done. */
+function goesBefore(problem: BendProblem, core: readonly number[], panel: number, hanging: number): boolean {
+  const { work, stations, positions } = problem;
+  const goes = (mounting: Mounting, station: Station) =>
+    mounting.obstacle === null && positions.place(null, { mounting, station, gauged: null }) !== null;
+  return strokesOf(work, panel).some((o) => {
+    const done = without(othersDone(problem, core, o), stepsWith(problem, [hanging]));
+    return stations.some((s) => SIDES.some((held) => goes(s.mount(o, held, done), s)));
+  });
 }
 
 function lastOf(input: ReasonInput, core: readonly number[], panel: number): readonly Reason[] {
   const { problem } = input;
-  const { work } = problem;
-  const done = othersDone(problem, core, panel);
-  const operation = work.operations.find(
-    (o) => o.panels[0] === panel && o.panels.length === 1 && o.action !== 'close',
-  );
-  if (operation === undefined) return [];
-  const closing = work.operations.find(
-    (o) => o.panels[0] === panel && o.panels.length === 1 && o.action === 'close',
-  );
-  return onMachines(problem, operation, (asked) =>
-    [operation, ...(closing === undefined ? [] : [closing])]
-      .map((o) => {
+  const { tree, operations } = problem.work;
+  const strokes = strokesOf(problem.work, panel);
+  const [first] = strokes;
+  if (first === undefined) return [];
+  const line = new Set(strokes.flatMap((o) => o.panels.map((p) => tree.panels[p]?.id)));
+  return onMachines(problem, first, (asked) => {
+    const ways = strokes.map((stroke) => {
+      const done = othersDone(problem, core, stroke);
+      const closing = operations.filter((o) => o.action === 'close' && sameMask(o.after, stroke.mask));
+      const told = [stroke, ...closing].map((o) => {
         const before = o.action === 'close' ? union(done, o.after) : done;
         return nearest(asked.map((s) => sidesOf(input, o, s, before)));
-      })
-      .filter((r) => r.length > 0)
-      .slice(0, 1)
-      .flat(),
-  );
+      });
+      return told.find((r) => r.length > 0) ?? [];
+    });
+    // what can be bent in the same stroke is in nobody's way
+    const whole = ways.filter((way) => !way.some((r) => r.panel !== null && line.has(r.panel)));
+    return nearest(whole.length > 0 ? whole : ways);
+  });
 }
 
 /** Reasons on every machine that an operation may be asked of, machines of a kind together. */
@@ -91,13 +98,21 @@ export function stuckReasons(input: ReasonInput): readonly Reason[] {
 /** Of the tools of one machine those that come nearest; tools that are not meant for the bend only if there are no others. */
 function nearest(ways: readonly (readonly Reason[])[]): readonly Reason[] {
   const meant = ways.filter((w) => !w.some((r) => r.code === 'die' && r.panel === null));
-  const over = (way: readonly Reason[]) => way.reduce((s, r) => s + (r.by ?? 0), 0);
+  // where no number tells how far it is in the way, another tool that nearly goes is nearer
+  const over = (way: readonly Reason[]) =>
+    way.reduce((s, r) => s + (r.by ?? (r.code === 'tools' ? 0 : Infinity)), 0);
   const all = meant.length > 0 ? meant : ways;
   return all.reduce<readonly Reason[]>(
     (a, b) => (a.length === 0 || (b.length > 0 && over(b) < over(a)) ? b : a),
     [],
   );
 }
+
+const SIDES = ['parent', 'child'] as const;
+
+/** True for a panel whose own bend is not made yet. */
+const stillFlat = ({ steps }: Work, panel: number, done: Mask): boolean =>
+  steps.some((s) => s.panel === panel && !has(done, s.index));
 
 /** What stops an operation on a machine, with the side held that the bend hangs on first. */
 function sidesOf(input: ReasonInput, operation: LineStroke, station: Station, done: Mask): readonly Reason[] {
@@ -111,10 +126,10 @@ function sidesOf(input: ReasonInput, operation: LineStroke, station: Station, do
       .map((s) => id(s.panel) as string),
     machine: station.name,
   };
-  const none = { held: null, panel: null, value: null, limit: null, by: null } as const;
+  const none = { held: null, panel: null, flat: false, value: null, limit: null, by: null } as const;
   const own = problem.contact(operation, done);
   if (own !== null) return [{ ...base, ...none, code: 'part', panel: id(own.held), held: id(own.moving) }];
-  return (['parent', 'child'] as const).flatMap((held): readonly Reason[] => {
+  return SIDES.flatMap((held): readonly Reason[] => {
     const mounting = station.mount(operation, held, done);
     const { obstacle } = mounting;
     if (obstacle === null) {
@@ -130,6 +145,7 @@ function sidesOf(input: ReasonInput, operation: LineStroke, station: Station, do
         // what hangs on the machine alone is the same whichever side is held
         held: obstacle.panel < 0 ? null : id(held === 'parent' ? parent : panel),
         panel: id(obstacle.panel),
+        flat: obstacle.panel !== panel && stillFlat(problem.work, obstacle.panel, done),
         value,
         limit,
         by:
@@ -156,39 +172,4 @@ function grouped(reasons: readonly Reason[]): readonly Reason[] {
     const worst = group.reduce((a, b) => ((b.by ?? 0) > (a.by ?? 0) ? b : a));
     return { ...worst, bends: [...new Set(group.flatMap((r) => r.bends))] };
   });
-}
-
-const STEP = radians(1); // for the reader only; whether it goes is decided without steps
-
-/** Deepest overlap of a panel with leaf, bed or beam during a stroke, margin included, mm; null for other tools. */
-function intoTool(
-  { problem: { work }, shop, material, longest }: ReasonInput,
-  { operation, held }: Mounting,
-  { code, panel }: Obstacle,
-  { done, brake }: { readonly done: Mask; readonly brake: Brake | null },
-): number | null {
-  if (brake === null || (code !== 'leaf' && code !== 'bed' && code !== 'beam')) return null;
-  const frame = lineFrame(work, operation, held);
-  const stage = stageOf(work, done);
-  const springback = springbackOf(shop.strips, material, work.tree.thickness);
-  const { setBack, free } = leafWork(work.tree, operation, brake, springback);
-  const tools = leafTools(brake, work.tree.thickness, setBack, marginFor(shop.margin, longest));
-  const solids = lumpsOf(work.tree)
-    .filter((l) => l.panel === panel)
-    .flatMap((l) => {
-      const pose = poseInMachine(work, frame, l, stage);
-      return solidsOf(work.tree, l, stage(l.panel)).map((s) => sectionOf(s, pose));
-    });
-  const moves = frame.moves[panel] === true;
-  const through = radians(free);
-  const steps = Math.ceil(through / STEP);
-  const depths = solids.flatMap((s) =>
-    Array.from({ length: steps + 1 }, (_, i) => {
-      const turn = (through * i) / steps;
-      if (code === 'leaf') return moves ? overlap(s, tools.leaf) : overlap(s, turned(tools.leafFace, turn));
-      return overlap(moves ? turned(s, turn) : s, tools[code]);
-    }),
-  );
-  const deepest = Math.max(0, ...depths);
-  return deepest > 0 ? deepest : null;
 }

@@ -1,5 +1,6 @@
 import { subtree } from '../part/fold-tree.js';
-import { type Mask, maskOf, within, without } from '../part/mask.js';
+import { type Mask, maskOf, sameMask, within, without } from '../part/mask.js';
+import type { LineStroke } from '../part/operations.js';
 import { dive } from '../search/dive.js';
 import type { BendProblem } from '../search/states.js';
 
@@ -20,9 +21,17 @@ function impossible(problem: BendProblem, steps: Mask): boolean {
   return moves === null && bound === Infinity;
 }
 
-/** Steps of some panels' bends and of all that hangs on them: a wall is as high as its hem leaves it. */
+/**
+ * Steps of some panels' bends and of all that hangs on them: a wall is as high as its hem leaves it. And of what may be bent
+ * in one stroke with them, as it would be in the way of them alone.
+ */
 export function stepsWith({ work }: BendProblem, panels: readonly number[]): Mask {
-  const own = new Set(panels.flatMap((p) => subtree(work.tree, p)));
+  const own = new Set(panels);
+  // a set takes on the way what is put into it
+  for (const p of own) {
+    const joined = work.operations.filter((o) => o.panels.includes(p)).flatMap((o) => o.panels);
+    for (const q of [...subtree(work.tree, p), ...joined]) own.add(q);
+  }
   return maskOf(work.steps.filter((s) => own.has(s.panel)).map((s) => s.index));
 }
 
@@ -50,7 +59,9 @@ export function smallestCores(problem: BendProblem): readonly (readonly number[]
   };
   const alone = panels.filter((p) => fails([p]));
   // what fails because of something that hangs on it is not told, nor where some that hang on it fail together
-  const own = alone.filter((p) => !subtree(tree, p).some((q) => q !== p && alone.includes(q)));
+  const lowest = alone.filter((p) => !subtree(tree, p).some((q) => q !== p && alone.includes(q)));
+  const same = (p: number) => (q: number) => sameMask(stepsWith(problem, [p]), stepsWith(problem, [q]));
+  const own = lowest.filter((p, i) => lowest.findIndex(same(p)) === i);
   if (own.length > 0) return own.map((p) => few(subtree(tree, p).filter((q) => q !== p)) ?? [p]);
   const found = few(panels);
   return found === null ? fewer(panels, fails) : [found];
@@ -78,8 +89,8 @@ export function* choose<T>(list: readonly T[], count: number): Generator<readonl
       for (const rest of choose(list.slice(i + 1), count - 1)) yield [list[i] as T, ...rest];
 }
 
-/** What is done when a bend is the last of a set: the others, and all that hangs on them or on it. */
-export function othersDone(problem: BendProblem, core: readonly number[], panel: number): Mask {
-  const own = maskOf(problem.work.steps.filter((s) => s.panel === panel).map((s) => s.index));
+/** What is done when a stroke is the last of a set: the others, and all that hangs on them or on it. */
+export function othersDone(problem: BendProblem, core: readonly number[], { panels }: LineStroke): Mask {
+  const own = maskOf(problem.work.steps.filter((s) => panels.includes(s.panel)).map((s) => s.index));
   return without(stepsWith(problem, core), own);
 }

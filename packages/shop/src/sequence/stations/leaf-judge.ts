@@ -38,7 +38,7 @@ export function judgeLeaf(setup: LeafLineSetup, standing: readonly StandingLump<
     s.clauses.some((c) => c.takes !== null && c.takes[0] <= to && c.takes[1] >= from),
   );
   const panel = owner?.lump.panel ?? -1;
-  return answer({ code: 'fingers', panel, ...bareBy(to - from, brake.gaps.end) });
+  return answer({ code: 'fingers', panel, ...bareBy(free.bare, frame.spans, brake.gaps.end) });
 }
 
 function stoppedBy(standing: readonly StandingLump<LeafTool>[]): Obstacle | null {

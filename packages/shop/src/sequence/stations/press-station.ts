@@ -241,7 +241,7 @@ function judge(
   return refuse({
     code: tool,
     panel: owner?.lump.panel ?? -1,
-    ...bareBy(to - from, given.press.gaps.end),
+    ...bareBy(free.bare, frame.spans, given.press.gaps.end),
   });
 }
 

@@ -91,6 +91,16 @@ export function mounted(
   return { gap, wide, bare: [first, left - first] };
 }
 
-/** What of a line would stay bare, against what may; none where a line is no longer than that. mm */
-export const bareBy = (value: number, limit: number): { readonly value?: number; readonly limit?: number } =>
-  value > limit ? { value, limit } : {};
+/**
+ * What of a line would stay bare, against what may; no figures where that is all of it, or the line is no longer than that:
+ * then no tool has room there. mm
+ */
+export function bareBy(
+  [from, to]: Interval,
+  spans: readonly Interval[],
+  limit: number,
+): { readonly value?: number; readonly limit?: number } {
+  const value = to - from;
+  const line = Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
+  return value > limit && value < line - 1e-6 ? { value, limit } : {};
+}
