@@ -41,16 +41,22 @@ function someGo(problem: BendProblem, cores: Variant['cores']): boolean {
   });
 }
 
-/** True when what could not be made can be, the other bends left flat. */
+/** True when what could not be made can be, the other bends left flat: with the widest choice of dies, asked once. */
 export function someFeasible(variant: Variant): boolean {
-  return problemsFor(variant).some((next) => someGo(next(), variant.cores));
+  return someGoWith(problemsFor(variant), variant.cores);
 }
+
+const someGoWith = (problems: readonly (() => BendProblem)[], cores: Variant['cores']): boolean => {
+  const widest = problems.at(-1);
+  return widest !== undefined && someGo(widest(), cores);
+};
 
 /** A plan of a variant, whatever it costs; null where none is soon found. */
 export function planOf(variant: Variant): readonly Move[] | null {
-  for (const next of problemsFor(variant)) {
-    const problem = next();
-    const { moves } = someGo(problem, variant.cores) ? anyPlan(problem, MOST_WHOLE) : { moves: null };
+  const problems = problemsFor(variant);
+  if (!someGoWith(problems, variant.cores)) return null;
+  for (const next of problems) {
+    const { moves } = anyPlan(next(), MOST_WHOLE);
     if (moves !== null) return moves;
   }
   return null;
