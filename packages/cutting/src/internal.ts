@@ -23,6 +23,7 @@ export { type BestBlock, type JoinedBlock, type Limited, limitedValue } from './
 export type { Prized } from './shear/value/points.js';
 export { type Split, unlimitedValue, type ValueTable } from './shear/value/unlimited.js';
 export { sameMetal } from './stock/blank.js';
+export { piecesProblem } from './stock/check-blanks.js';
 export { rackOf } from './stock/read-rack.js';
 export { type ShearReach, stockProblems } from './stock/stock-problems.js';
 export { turnsAllowed } from './stock/turns.js';

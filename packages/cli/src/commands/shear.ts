@@ -88,9 +88,13 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const { shearAbility } = await import('@tinwright/files/internal');
   const { limits, reach } = shearAbility(jobs.shop, jobs.plans);
   const { planShear, verifyShearPlan } = await import('@tinwright/cutting');
-  const { stockProblems } = await import('@tinwright/cutting/internal');
+  const { piecesProblem, stockProblems } = await import('@tinwright/cutting/internal');
   const units = jobs.plans[0]?.job.units ?? 'mm';
-  const problems = stockProblems(jobs.blanks, opened.rack, reach, units);
+  const many = piecesProblem(jobs.blanks);
+  const problems = [
+    ...stockProblems(jobs.blanks, opened.rack, reach, units),
+    ...(many === null ? [] : [many]),
+  ];
   if (problems.length > 0) return refused(host, json, new JobError(problems));
   const refusal = await writing(host, json, async () =>
     (await import('../write/files.js')).checkFolder(options.out),

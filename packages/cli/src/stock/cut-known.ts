@@ -1,8 +1,8 @@
-import type { JobPlan } from '@tinwright/core';
+import { JobError, type JobPlan, problemText } from '@tinwright/core';
 import type { KnownCut } from '@tinwright/files';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from '../host/console.js';
-import type { ExitCode } from '../host/failure.js';
+import { type ExitCode, refuse } from '../host/failure.js';
 import { openRack } from '../open/open-rack.js';
 
 /** Whose blanks are cut, and from what. */
@@ -23,5 +23,11 @@ export async function cutKnown(
   const opened = rack === undefined ? null : await openRack(host, rack, json);
   if (opened !== null && 'exit' in opened) return opened;
   const { knownCut } = await import('@tinwright/files');
-  return knownCut({ ...asked, rack: opened?.rack ?? null });
+  try {
+    return knownCut({ ...asked, rack: opened?.rack ?? null });
+  } catch (error) {
+    const [problem] = error instanceof JobError ? error.problems : [];
+    if (problem === undefined) throw error;
+    return { exit: refuse(host, json, problem.code, 'cut list', problemText(problem)) };
+  }
 }

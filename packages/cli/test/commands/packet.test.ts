@@ -132,6 +132,29 @@ describe('a packet for every size', () => {
     expect(await readFile(join(path, 'low.pdf'))).not.toEqual(await readFile(alone.path));
   });
 
+  test('more pieces than are laid out at once are refused, with what to do', async () => {
+    const many = stripJob(
+      ['thickness: 1.0', 'thickness: 1.0\n  sheets: [[1000, 500]]'],
+      ['width: 40', 'width: 40\n    quantity: 10000'],
+    );
+    const { exit, err } = await printedOf(many, 'all.pdf', '--sets', '20');
+    expect({ exit, err }).toEqual({
+      exit: 2,
+      err: 'cut list: 200000 pieces to cut given, up to 100000 allowed. Cut fewer sets, sizes or jobs at a time.\n',
+    });
+    const job = await jobFile(many);
+    const shear = await tinwright(
+      'shear',
+      ...Array.from({ length: 11 }, () => job),
+      '--out',
+      await emptyFolder(),
+    );
+    expect({ exit: shear.exit, err: shear.err }).toEqual({
+      exit: 2,
+      err: 'shear: 110000 pieces to cut given, up to 100000 allowed. Cut fewer sets, sizes or jobs at a time.\n',
+    });
+  });
+
   test('where stock is known, it is said that each is cut alone', async () => {
     const stocked = sized.replace('thickness: 1.0', 'thickness: 1.0\n  sheets: [[1000, 500]]');
     const { out, err } = await printedOf(stocked, 'all', '--sizes');

@@ -1,6 +1,6 @@
-import type { Finding, JobPlan } from '@tinwright/core';
+import { type Finding, JobError, type JobPlan } from '@tinwright/core';
 import { type Blank, blankOf, type Rack, type ShearEffort, verifyShearPlan } from '@tinwright/cutting';
-import { leftOutFinding, shearBlanks } from '@tinwright/cutting/internal';
+import { leftOutFinding, piecesProblem, shearBlanks } from '@tinwright/cutting/internal';
 import { DEFAULT_SHOP, type Shop } from '@tinwright/shop';
 import { cutWork, type KnownCut, listedPart } from './cut-list.js';
 import { shearAbility } from './shear-ability.js';
@@ -34,7 +34,7 @@ function effortFor(pieces: number): ShearEffort {
 /**
  * A verified plan to shear the blanks of a job, with mass in kg, price, fasteners and minutes; what cannot be cut is a
  * finding. Null where no stock is known, or where no rack is given and the shop has a table but no shear.
- * @throws JobError for sheets of the job that cannot be
+ * @throws JobError for sheets of the job that cannot be, and for over 100,000 pieces
  */
 export function knownCut({ plan, shop, rack = null, sets = 1, ...asked }: CutAsk): KnownCut | null {
   if (rack === null && shop !== null && shop.shear === null && shop.table !== null) return null;
@@ -42,6 +42,8 @@ export function knownCut({ plan, shop, rack = null, sets = 1, ...asked }: CutAsk
   const effort = asked.effort ?? effortFor(blanks.reduce((sum, b) => sum + b.quantity, 0));
   const stock = rack ?? stockOf([plan], blanks, shop);
   if (stock === null) return null;
+  const many = piecesProblem(blanks);
+  if (many !== null) throw new JobError([many]);
   const ability = shearAbility(shop, [plan]);
   const { plans, left } = shearBlanks(blanks, stock, ability, effort);
   const cut = blanks.filter((b) => !left.some((l) => l.blank === b && l.why !== 'stock-short'));

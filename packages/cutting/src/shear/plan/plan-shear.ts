@@ -1,5 +1,6 @@
 import { frozen } from '@tinwright/core/internal';
 import { type Blank, pieceId, sameMetal } from '../../stock/blank.js';
+import { checkBlanks } from '../../stock/check-blanks.js';
 import type { Rack, StockSheet } from '../../stock/sheet.js';
 import { lowerBound } from '../bound/lower-bound.js';
 import type { CoverSolver } from '../lp/cover.js';
@@ -41,6 +42,7 @@ const SETTING = 1000;
  * Shear plans for blanks from the sheets of a rack, one a metal and thickness, in the order of the blanks. Goals in
  * order: cheapest sheets, offcuts before sheets; the largest single offcut; fewest settings of the rear stop; fewest
  * cuts. The same seed and steps give the same plan.
+ * @throws RangeError for a blank without a size, for a number of pieces that is none, for over 100,000 pieces
  */
 export function planShear(
   blanks: readonly Blank[],
@@ -48,6 +50,7 @@ export function planShear(
   limits: ShearLimits,
   effort: ShearEffort = SHEAR_EFFORT,
 ): readonly ShearPlan[] {
+  checkBlanks(blanks);
   const metals = blanks.filter((b, i) => blanks.findIndex((a) => sameMetal(a, b)) === i);
   return metals.map((metal) => {
     const sheets = rack.sheets.filter((s) => sameMetal(s, metal));

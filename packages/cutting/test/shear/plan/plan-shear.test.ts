@@ -178,3 +178,15 @@ test('offcuts first: what they hold is cut from them, the rest from as few sheet
   ]);
   expect(verifyShearPlan(plan as NonNullable<typeof plan>, blanks, NO_LIMITS)).toEqual([]);
 });
+
+test.each([
+  [blank('tray', 100, 100, 1e9), '1000000001 pieces to cut given, up to 100000 allowed'],
+  [blank('tray', 100, 100, 1.5), 'blank tray: quantity 1.5 given, a whole number from 1 allowed'],
+  [blank('tray', 100, 100, Number.NaN), 'blank tray: quantity NaN given, a whole number from 1 allowed'],
+  [blank('tray', -100, 100, 1), 'blank tray: x -100 mm given, more than 0 allowed'],
+  [blank('tray', 100, Infinity, 1), 'blank tray: y Infinity mm given, more than 0 allowed'],
+])('%j is refused', (given, message) => {
+  expect(() => planShear([blank('end', 10, 10, 1), given], RACK, NO_LIMITS, QUICK)).toThrow(
+    expect.objectContaining({ name: 'RangeError', message }),
+  );
+});
