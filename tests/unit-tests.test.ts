@@ -42,6 +42,8 @@ const LOOKED_INTO: Readonly<Record<string, string>> = {
   'files/src': 'numbers, layers and drawings that no part gives a writer',
   'files/src/dxf': 'text with every character that means something to the format',
   'files/src/picture': GEOMETRY,
+  'files/src/read':
+    'path data in its pieces: whether a reader was given short ones is not seen in what it made',
   'files/src/sheets': GEOMETRY,
   'files/src/svg': GEOMETRY,
   'page/src/app': 'texts of jobs, in every way that YAML can be written',

@@ -1,12 +1,12 @@
 import { MM_PER_INCH, type Unit } from '@tinwright/core';
 import type { ShearPlan } from '@tinwright/cutting';
-import { changedText, dataOf, type Row } from '../text/changed-text.js';
+import { changedText, dataOf, type ListedRow } from '../text/changed-text.js';
 
 /** A rack file as data, which was read before. */
 interface RackData {
   readonly units?: unknown;
-  readonly sheets?: readonly Row[];
-  readonly offcuts?: readonly Row[];
+  readonly sheets?: readonly ListedRow[];
+  readonly offcuts?: readonly ListedRow[];
 }
 
 /**
@@ -17,15 +17,15 @@ interface RackData {
 export function cutRackText(text: string, plans: readonly ShearPlan[], job: string): string {
   const { units, sheets = [], offcuts = [] } = dataOf(text) as RackData;
   const cut = plans.flatMap((p) => p.sheets);
-  const used = (row: Row) => cut.filter(({ stock }) => stock.name === row.name).length;
-  const fewer = [...sheets.entries()].flatMap(([i, row]): [number, Row][] =>
+  const used = (row: ListedRow) => cut.filter(({ stock }) => stock.name === row.name).length;
+  const fewer = [...sheets.entries()].flatMap(([i, row]): [number, ListedRow][] =>
     typeof row.count === 'number' && used(row) > 0 ? [[i, { ...row, count: row.count - used(row) }]] : [],
   );
-  const without = new Set([...offcuts.keys()].filter((i) => used(offcuts[i] as Row) > 0));
+  const without = new Set([...offcuts.keys()].filter((i) => used(offcuts[i] as ListedRow) > 0));
   const stock = [...sheets, ...offcuts];
   const names = new Set(stock.map((row) => row.name));
   const more = cut.flatMap(({ stock: { name: of }, offcuts: left }, number) =>
-    left.map(({ w, h }, i): Row => {
+    left.map(({ w, h }, i): ListedRow => {
       const name = free(`${job} offcut ${number + 1}.${i + 1}`, names);
       names.add(name);
       return { name, ...metalOf(stock.find((row) => row.name === of)), size: sizeOf([w, h], units) };
@@ -47,7 +47,7 @@ function free(name: string, taken: ReadonlySet<unknown>): string {
 const METAL = ['material', 'thickness', 'gauge', 'grain'];
 
 /** Metal as a row says it: a thickness put into another unit would be rounded, and another one. */
-const metalOf = (row: Row = {}): Row =>
+const metalOf = (row: ListedRow = {}): ListedRow =>
   Object.fromEntries(METAL.flatMap((key) => (Object.hasOwn(row, key) ? [[key, row[key]]] : [])));
 
 function sizeOf(size: readonly [number, number], units: unknown): readonly number[] {

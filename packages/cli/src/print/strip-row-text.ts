@@ -1,11 +1,11 @@
 import { MM_PER_INCH, type Unit } from '@tinwright/core';
 import type { StripRow } from '@tinwright/shop';
-import { changedText, type Row } from '../text/changed-text.js';
+import { changedText, type ListedRow } from '../text/changed-text.js';
 
 const rounded = (value: number, digits: number) => Number(value.toFixed(digits));
 
 /** A row as it stands in a shop file of a unit. */
-export function rowData(row: StripRow, units: Unit): Row {
+export function rowData(row: StripRow, units: Unit): ListedRow {
   const size = (mm: number) => (units === 'mm' ? rounded(mm, 4) : rounded(mm / MM_PER_INCH, 6));
   return {
     name: row.name,
@@ -22,5 +22,5 @@ export function rowData(row: StripRow, units: Unit): Row {
 }
 
 /** The text of a shop file with a row put in the place of number `at` of its strips, or behind them. The rest stays. */
-export const withRow = (text: string, row: Row, at: number | null): string =>
+export const withRow = (text: string, row: ListedRow, at: number | null): string =>
   changedText(text, { list: 'strips', ...(at === null ? { more: [row] } : { rows: new Map([[at, row]]) }) });

@@ -18,17 +18,17 @@ import {
 import { documentOf } from './read-text.js';
 
 /** A row of a list as data. */
-export type Row = Readonly<Record<string, unknown>>;
+export type ListedRow = Readonly<Record<string, unknown>>;
 
 /** What becomes of one list that stands at the top of a file. */
 export interface ListChange {
   readonly list: string;
   /** Rows to be put in the place of those of a number. */
-  readonly rows?: ReadonlyMap<number, Row>;
+  readonly rows?: ReadonlyMap<number, ListedRow>;
   /** Numbers of rows that go. */
   readonly without?: ReadonlySet<number>;
   /** Rows that come behind the others. */
-  readonly more?: readonly Row[];
+  readonly more?: readonly ListedRow[];
 }
 
 /**
@@ -57,11 +57,11 @@ export function dataOf(text: string): unknown {
 }
 
 function changedData(data: unknown, { list, rows, without, more = [] }: ListChange): unknown {
-  const old = (data as Row)[list];
+  const old = (data as ListedRow)[list];
   const kept = (Array.isArray(old) ? old : [])
     .map((row, i) => rows?.get(i) ?? row)
     .filter((_, i) => without?.has(i) !== true);
-  return { ...(data as Row), [list]: [...kept, ...more] };
+  return { ...(data as ListedRow), [list]: [...kept, ...more] };
 }
 
 /** Letters of a text to be replaced. */
@@ -140,7 +140,12 @@ function lineAfter(text: string, at: number): number {
 }
 
 /** A list that a file does not have yet: behind what it says. */
-function newList({ text, document, end, say }: Source, root: YAMLMap, list: string, more: readonly Row[]) {
+function newList(
+  { text, document, end, say }: Source,
+  root: YAMLMap,
+  list: string,
+  more: readonly ListedRow[],
+) {
   const last = root.items.at(-1)?.value;
   if (root.flow === true) {
     const at = isNode(last) ? endOf(last) : startOf(root) + 1;
@@ -154,7 +159,11 @@ function newList({ text, document, end, say }: Source, root: YAMLMap, list: stri
 }
 
 /** A row in the place of another: the values that differ, where it has the same keys, else all of it. */
-function rowSplices({ document, say }: Source, node: ParsedNode | undefined, row: Row): readonly Splice[] {
+function rowSplices(
+  { document, say }: Source,
+  node: ParsedNode | undefined,
+  row: ListedRow,
+): readonly Splice[] {
   if (node === undefined) return [];
   const pairs = isMap(node) ? node.items : [];
   const same =
@@ -179,7 +188,7 @@ function inFlow(
   { text, say }: Source,
   seq: YAMLSeq<ParsedNode>,
   gone: readonly number[],
-  more: readonly Row[],
+  more: readonly ListedRow[],
 ): readonly Splice[] {
   const starts = seq.items.map(startOf);
   const ends = seq.items.map(endOf);
@@ -201,7 +210,7 @@ function inLines(
   { text, end, say }: Source,
   seq: YAMLSeq<ParsedNode>,
   gone: readonly number[],
-  more: readonly Row[],
+  more: readonly ListedRow[],
 ): readonly Splice[] {
   const lineOf = (at: number) => text.lastIndexOf('\n', at - 1) + 1;
   const dashes = seq.items.map((item) => text.lastIndexOf('-', startOf(item) - 1));

@@ -1,10 +1,10 @@
 import type { Seen } from './view.js';
 
 /** A stretch of a line, 0 at its start and 1 at its end. */
-export type Span = readonly [from: number, to: number];
+export type Share = readonly [from: number, to: number];
 
 /** Tells the stretches of the line p q that something hides; they may overlap. */
-export type Hides = (p: Seen, q: Seen, hidden: (span: Span) => void) => void;
+export type Hides = (p: Seen, q: Seen, hidden: (span: Share) => void) => void;
 
 /** How near a plane is to the viewer at a point of the page: a·x + b·y + c. */
 export type PagePlane = readonly [a: number, b: number, c: number];
@@ -16,7 +16,7 @@ export const depth = (a: number, b: number, c: number, { at, near }: Seen): numb
   a * at[0] + b * at[1] + c - near - IN_FRONT;
 
 /** Of a stretch the part that lies behind a plane, by the depths of the line's ends. */
-export function behind(d0: number, d1: number, [from, to]: Span): Span | null {
+export function behind(d0: number, d1: number, [from, to]: Share): Share | null {
   if (d0 <= 0 && d1 <= 0) return null;
   const low = d0 <= 0 ? Math.max(from, d0 / (d0 - d1)) : from;
   const high = d1 <= 0 ? Math.min(to, d0 / (d0 - d1)) : to;

@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import { behind, depth, type Hides, pagePlane, type Span } from './hides.js';
+import { behind, depth, type Hides, pagePlane, type Share } from './hides.js';
 import type { Facet } from './surface.js';
 import { see, type View } from './view.js';
 
@@ -26,11 +26,11 @@ export function pierced({ corners, holes = [] }: Facet, view: View): Hides {
 }
 
 /** The stretches of any line that lie inside an odd number of loops. */
-export function insideOf(loops: readonly (readonly Point[])[]): (p: Point, q: Point) => readonly Span[] {
+export function insideOf(loops: readonly (readonly Point[])[]): (p: Point, q: Point) => readonly Share[] {
   const bands = bandsOf(loops);
   return (p, q) => {
     const cuts = crossings(bands, p, q).toSorted((a, b) => a - b);
-    return [...cuts, 1].flatMap((to, i): readonly Span[] => {
+    return [...cuts, 1].flatMap((to, i): readonly Share[] => {
       const from = i === 0 ? 0 : (cuts[i - 1] as number);
       const t = (from + to) / 2;
       const within = to > from && odd(bands, p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t);

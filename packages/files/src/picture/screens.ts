@@ -1,7 +1,7 @@
 import type { Point } from '@tinwright/core';
 import { polygonArea } from '@tinwright/core/internal';
 import { type BoxesNear, boxesNear } from './boxes-near.js';
-import { behind, depth, type Hides, pagePlane, type Span } from './hides.js';
+import { behind, depth, type Hides, pagePlane, type Share } from './hides.js';
 import type { Facet } from './surface.js';
 import { type Seen, see, type View } from './view.js';
 
@@ -82,7 +82,7 @@ function sidesOf(corners: readonly Point[]): readonly number[] {
 const depthAt = ({ planes }: Screens, i: number, at: Seen) =>
   depth(planes[3 * i] as number, planes[3 * i + 1] as number, planes[3 * i + 2] as number, at);
 
-function clipToConvex([px, py]: Point, [qx, qy]: Point, { sides, starts }: Screens, k: number): Span | null {
+function clipToConvex([px, py]: Point, [qx, qy]: Point, { sides, starts }: Screens, k: number): Share | null {
   let from = 0;
   let to = 1;
   const end = starts[k + 1] as number;

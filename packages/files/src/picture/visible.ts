@@ -1,5 +1,5 @@
 import type { Point } from '@tinwright/core';
-import type { Span } from './hides.js';
+import type { Share } from './hides.js';
 import { pierced } from './pierced.js';
 import { screens } from './screens.js';
 import { anew, type Facet, type Surface, type SurfaceLine } from './surface.js';
@@ -39,7 +39,7 @@ export function visibleBehind(
       const [p, q] = [see(view, from), see(view, to)];
       const length = Math.hypot(q.at[0] - p.at[0], q.at[1] - p.at[1]);
       if (length < SHORT) continue;
-      const hidden: Span[] = [];
+      const hidden: Share[] = [];
       for (const hide of hides) hide(p, q, (span) => void hidden.push(span));
       for (const [s, t] of gaps(hidden)) {
         if ((t - s) * length <= SHORT) continue;
@@ -65,8 +65,8 @@ const along = (p: Seen, q: Seen, t: number): Point => [
   p.at[1] + (q.at[1] - p.at[1]) * t,
 ];
 
-function gaps(hidden: readonly Span[]): readonly Span[] {
-  const found: Span[] = [];
+function gaps(hidden: readonly Share[]): readonly Share[] {
+  const found: Share[] = [];
   let from = 0;
   for (const [a, b] of hidden.toSorted((u, v) => u[0] - v[0])) {
     if (a > from) found.push([from, a]);

@@ -1,5 +1,4 @@
 import type { Box } from '@tinwright/core';
-import { toolRows } from '@tinwright/words/internal';
 import type { Strip } from '../page/flow.js';
 import { fitted, letter, lines } from '../page/letter.js';
 import { moved } from '../page/page.js';
@@ -11,7 +10,6 @@ import type { Scene } from './scene.js';
 import { sectionFigure } from './section-figure.js';
 import { sectionFrame } from './section-frame.js';
 import type { StepSetting } from './setting.js';
-import { toolRowFigure } from './tool-row-figure.js';
 
 const HIGH = 15; // of a figure, in heights of text
 const LEAST = 15; // of a figure's width, in heights of text
@@ -22,7 +20,7 @@ type Drawn = RollStage;
 
 /**
  * The figures of a step beside each other, in as many rows as their letters ask for: the cross-section before and after
- * or the stages of a rolled edge, and how the part lies in the machine; under them where its tools stand.
+ * or the stages of a rolled edge, and how the part lies in the machine. Where its tools stand is in the words beside them.
  */
 export function stepRow(scene: Scene, alt: string, width: number, own: StepSetting): Strip {
   const setting = keyed(own);
@@ -41,15 +39,9 @@ export function stepRow(scene: Scene, alt: string, width: number, own: StepSetti
     return [letter(face, text, [x, top + 0.5 * height], { height, bold: true }), ...draw(box)];
   });
   const told = keyStrip(setting, width);
-  const tools = stayed(scene) ? null : toolStrip(scene, width, setting);
-  let foot = -row * Math.ceil(drawn.length / each);
-  const under = [told, tools].flatMap((strip) => {
-    if (strip === null) return [];
-    const at = foot;
-    foot -= strip.height;
-    return moved(strip.items, [0, at]);
-  });
-  return { height: -foot, items: [...items, ...under], alt };
+  const foot = row * Math.ceil(drawn.length / each);
+  if (told === null) return { height: foot, items, alt };
+  return { height: foot + told.height, items: [...items, ...moved(told.items, [0, -foot])], alt };
 }
 
 /** What numbers in the figures stand for; null where there are none. */
@@ -62,27 +54,6 @@ function keyStrip({ face, height, key }: FigureSetting, width: number): Strip | 
     items: told.map((t, i) => letter(face, t, [0, -height * (1.2 + 1.6 * i)], { height })),
   };
 }
-
-/** Where tools stand along the line, under what is told of it. */
-function toolStrip(scene: Scene, width: number, setting: StepSetting): Strip | null {
-  const { face, height } = setting;
-  const row = toolRowFigure(scene, width, setting);
-  if (row === null) return null;
-  const caption = fitted(face, row.caption, width, { height, bold: true });
-  return {
-    height: row.height + 2.5 * height,
-    items: [
-      letter(face, caption, [0, -1.4 * height], { height, bold: true }),
-      ...moved(row.items, [0, -2 * height]),
-    ],
-  };
-}
-
-/** Tools stand where they stood for the stroke before, on a bend as long. */
-const stayed = ({ step, previous }: Scene): boolean =>
-  previous !== null &&
-  previous.machineName === step.machineName &&
-  JSON.stringify(toolRows(previous)) === JSON.stringify(toolRows(step));
 
 function figuresOf(scene: Scene, setting: FigureSetting): readonly Drawn[] {
   const { words } = setting;
