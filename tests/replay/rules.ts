@@ -158,7 +158,7 @@ function stopFlaws({ body }: Shopped, step: WrittenStep, line: LineUp, state: St
   const goesOn = body.hinges.flatMap((h): readonly Span[] => {
     const unbent = h.sides.includes(panel) && !line.hinges.includes(h) && bent(h).turn === 0;
     const [p, q] = [h.start, pointOn(h, h.length, 0)].map(([x, y]) => at(line.place, [x, y, 0])) as [V3, V3];
-    const there = [p, q].every((e) => Math.abs(e[0] - rear) < h.bend.zone + 0.05);
+    const there = [p, q].every((e) => Math.abs(e[0] - rear) < h.bend.zone / 2 + 0.05);
     return unbent && there ? [[Math.min(p[1], q[1]), Math.max(p[1], q[1])]] : [];
   });
   const flatAt = edges.some(

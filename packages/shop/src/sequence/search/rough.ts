@@ -33,13 +33,15 @@ export const roughOf = ({ done, at, cost }: Node, way: Way): Rough => ({
 /** Steps of a part without geometry, without tools, and without what it takes to bring the part in and off. */
 export function roughSteps({ work, ways, costs, scale }: BendProblem): RoughStep {
   const all = ways.flat();
-  const known = new Float64Array(all.length ** 2).fill(Number.NaN);
+  // a row for each way that a step is left by: a rack of many tools makes more pairs than there is room for
+  const known: Float64Array[] = [];
   const away = (from: Way, to: Way): number => {
-    const pair = from.index * all.length + to.index;
-    const before = known[pair] as number;
+    const row = known[from.index] ?? new Float64Array(all.length).fill(Number.NaN);
+    known[from.index] = row;
+    const before = row[to.index] as number;
     if (!Number.isNaN(before)) return before;
     const made = costs.slide + changeCost(lying(from), lieOf(to), costs, scale);
-    known[pair] = made;
+    row[to.index] = made;
     return made;
   };
   const by = (from: Rough, way: Way): Rough => {
