@@ -143,6 +143,8 @@ try {
     server = redis();
     const third = worker();
     assert.equal(await run.ended, 1, run.said);
+    // a signal that comes before it hears signals ends it without a word
+    await until('the third worker', () => third.said.includes('Working for'));
     for (const w of [second, third]) w.child.kill('SIGTERM');
     for (const w of [second, third]) assert.equal(await w.ended, 0, w.said);
     return run;
