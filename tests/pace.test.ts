@@ -90,6 +90,25 @@ describe('the pace of work', () => {
     await expect(packetFiles(plan, makingOf(plan, DEFAULT_SHOP), paper, ['pdf'])).rejects.toThrow('enough');
   });
 
+  test.each([{}, { sections: ['cuts', 'templates'] }, { worksheet: true }] as const)(
+    'a packet says how far it is, first as it is set, then as its pages are drawn: %j',
+    async (which) => {
+      const plan = planJob(three);
+      const heard: { what: string; of: number; seen: number[] }[] = [];
+      const onProgress = async (what: string, of: number) => {
+        const seen: number[] = [];
+        heard.push({ what, of, seen });
+        return (done: number) => void seen.push(done);
+      };
+      const options = { paper: 'A4', dims: 'mm', ...which, onProgress } as const;
+      const { pages } = await packetFiles(plan, makingOf(plan, DEFAULT_SHOP), options, ['html']);
+      expect(heard.map((h) => h.what)).toEqual(['set', 'drawn']);
+      const [set, drawn] = heard;
+      expect(set?.seen).toEqual(Array.from({ length: Number(set?.of) + 1 }, (_, i) => i));
+      expect([drawn?.of, drawn?.seen.at(-1)]).toEqual([pages, pages]);
+    },
+  );
+
   test('timers run between two parts, and the plan is the same', async () => {
     let turns = 0;
     const timer = setInterval(() => {

@@ -3,8 +3,9 @@
 export { type HtmlInfo, pagesHtml } from './html/write.js';
 export type { BlankEdge, MarkingRow, RowKind } from './marking/row.js';
 export { type Making, type MakingOptions, makingOf, makingOfAsync } from './packet/making.js';
-export { type PacketOptions, packetPages, SECTIONS, type Section } from './packet/packet-pages.js';
-export { type PacketFiles, type PacketForm, type PagesSeen, packetFiles } from './packet-files.js';
+export { type PacketOptions, packetPages } from './packet/packet-pages.js';
+export { SECTIONS, type Section } from './packet/sections.js';
+export { type PacketFiles, type PacketForm, type PacketSeen, packetFiles } from './packet-files.js';
 export type { Anchor, Block, Fill, Item, Page, Pen, Ring, Stroke, Words } from './page/page.js';
 export { PAPERS, PATTERN_SCALES, type Paper, SCALES } from './page/paper.js';
 export { type Run, type SpareFont, type Typeface, typeface } from './page/typeface.js';

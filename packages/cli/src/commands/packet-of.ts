@@ -1,6 +1,6 @@
 import type { JobPlan, ToleranceClass } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
-import type { PacketFiles, PacketForm, PagesSeen, Section } from '@tinwright/paper';
+import type { PacketFiles, PacketForm, PacketSeen, Section } from '@tinwright/paper';
 import type { Shop } from '@tinwright/shop';
 import type { Language } from '@tinwright/words';
 import type { DimsName } from '@tinwright/words/internal';
@@ -70,20 +70,25 @@ export async function packetOf(
       ...(date && { date }),
     };
     const making = await makingIn(host, plan, shop, sets);
-    return withPages(host, (onPages) => packetFiles(plan, making, { ...asked, onPages }, forms, spareFile));
+    return heardBy(host, (onProgress) =>
+      packetFiles(plan, making, { ...asked, onProgress }, forms, spareFile),
+    );
   });
   if (written === null) return { exit: EXIT.unreadable };
   const files = written.files.map((f) => ({ ...f, path: f.path.replace(PACKET, () => name) }));
   return { pages: written.pages, files, cut: cut !== null };
 }
 
-/** A packet's pages, told as they are drawn. */
-async function withPages<T>(host: Host, work: (onPages: PagesSeen) => Promise<T>): Promise<T> {
+const HEARD = { set: 'plans and sections', drawn: 'pages' } as const;
+
+/** What of a packet is set, and its pages, told as they are made. */
+async function heardBy<T>(host: Host, work: (onProgress: PacketSeen) => Promise<T>): Promise<T> {
   let bar: ProgressBar | undefined;
   try {
-    return await work(async (pages) => {
-      bar = await host.progress?.('pages', pages);
-      return (page) => bar?.to(page);
+    return await work(async (what, of) => {
+      bar?.end();
+      bar = await host.progress?.(HEARD[what], of);
+      return (done) => bar?.to(done);
     });
   } finally {
     bar?.end();

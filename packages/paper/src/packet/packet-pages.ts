@@ -5,7 +5,7 @@ import {
   type StopSignal,
   type ToleranceClass,
 } from '@tinwright/core';
-import { frozen } from '@tinwright/core/internal';
+import { atOnce, type Pieces } from '@tinwright/core/internal';
 import type { KnownCut } from '@tinwright/files';
 import type { Language } from '@tinwright/words';
 import type { DimsName, Has } from '@tinwright/words/internal';
@@ -28,22 +28,9 @@ import type { PacketKit } from './kit.js';
 import type { Making } from './making.js';
 import { COVER, numbered } from './numbered.js';
 import { operationFlows } from './operations.js';
+import { type Section, wantedSections } from './sections.js';
 import { chapter, fewestSheets, type TextSection, textSheets } from './text-sheets.js';
 import { worksheetPages } from './worksheet-pages.js';
-
-/** A section of a packet; cover and cautions are in every one. */
-export type Section = 'cautions' | 'cuts' | 'plans' | 'operations' | 'joints' | 'inspection' | 'templates';
-
-/** Sections of a packet, in their order. */
-export const SECTIONS: readonly Section[] = frozen([
-  'cautions',
-  'cuts',
-  'plans',
-  'operations',
-  'joints',
-  'inspection',
-  'templates',
-]);
 
 /** How a packet is printed. */
 export interface PacketOptions {
@@ -76,11 +63,15 @@ export interface PacketOptions {
  * RangeError for a paper there is none of
  */
 export function packetPages(given: JobPlan, making: Making, options: PacketOptions): readonly Page[] {
-  return packetSheets(given, making, options).map(drawn);
+  return atOnce(packetSheets(given, making, options), options.signal).map(drawn);
 }
 
-/** The same pages before they are drawn. */
-export function packetSheets(given: JobPlan, making: Making, options: PacketOptions): readonly PendingPage[] {
+/** The same pages before they are drawn, set in as many pieces as `piecesOf` says. */
+export function* packetSheets(
+  given: JobPlan,
+  making: Making,
+  options: PacketOptions,
+): Pieces<readonly PendingPage[]> {
   const {
     language = 'en',
     lettering = LETTERING,
@@ -110,15 +101,6 @@ export function packetSheets(given: JobPlan, making: Making, options: PacketOpti
   const has: Has = (name) => wanted.some((s) => s === name);
   const asked = { paper: options.paper, dims: options.dims, lettering, tolerance, language, face };
   const { job, parts } = plan;
-  const heard = <T>(work: () => T): T => {
-    options.signal?.throwIfAborted();
-    return work();
-  };
-  const section = (name: TextName): TextSection => ({
-    name,
-    title: words.sections[name],
-    passages: heard(() => passages[name]()).map(once),
-  });
   const passages: Readonly<Record<TextName, () => readonly Flowing[]>> = {
     cautions: () => cautionFlows(kit, making),
     cuts: () => cutFlows(kit, cut, paper, has),
@@ -126,37 +108,41 @@ export function packetSheets(given: JobPlan, making: Making, options: PacketOpti
     joints: () => jointFlows(kit),
     inspection: () => inspectionFlows(kit, { cut: tolerance, bent: coarser(tolerance) }),
   };
-  const texts = (names: readonly TextName[]) => names.filter((n) => wanted.includes(n)).map(section);
+  const texts = (names: readonly TextName[]) =>
+    eachPiece(
+      names.filter((n) => wanted.includes(n)),
+      (name): TextSection => ({ name, title: words.sections[name], passages: passages[name]().map(once) }),
+    );
   const leftOut = [
     ...(wanted.includes('operations') ? (['notes'] as const) : []),
     ...(wanted.includes('inspection') ? (['finished'] as const) : []),
   ];
   const onPlans = { ...asked, leftOut, ...(date && { date }) };
-  const ofParts = (
+  function* ofParts(
     name: 'plans' | 'templates',
     of: (part: PartPlan) => readonly [string, readonly Page[]],
-  ) =>
-    wanted.includes(name)
-      ? chapter(
-          name,
-          words.sections[name],
-          parts.map((p) => heard(() => of(p))).map(([title, pages]) => [title, pages.map(pending)] as const),
-        )
-      : [];
-  const planned = ofParts('plans', (p) => [
+  ): Pieces<readonly PendingPage[]> {
+    if (!wanted.includes(name)) return [];
+    const made = yield* eachPiece(parts, (p) => {
+      const [title, pages] = of(p);
+      return [title, pages.map(pending)] as const;
+    });
+    return chapter(name, words.sections[name], made);
+  }
+  const planned = yield* ofParts('plans', (p) => [
     words.plan(p.name),
     partPlan(job.name, p, onPlans, brakeMarks(p, making)).pages,
   ]);
   const full = { ...asked, medium: { kind: 'sheets', width: paper.width, height: paper.height } } as const;
-  const templates = ofParts('templates', (p) => [
+  const templates = yield* ofParts('templates', (p) => [
     words.template(p.name),
     partTemplate(job.name, p, full, brakeMarks(p, making)).pages,
   ]);
   const last = options.worksheet ? worksheetPages(kit, paper, asked, options.leaveOut ?? []) : [];
   const set = (list: readonly TextSection[]) => fewestSheets(kit, paper, list, date);
-  const cuts = texts(['cuts']);
-  const cautions = texts(['cautions']);
-  const after = texts(['operations', 'joints', 'inspection']);
+  const cuts = yield* texts(['cuts']);
+  const cautions = yield* texts(['cautions']);
+  const after = yield* texts(['operations', 'joints', 'inspection']);
   const alone = { before: set(cautions), after: set(after) };
   const first = coverFlows(kit, making, options.worksheet ? [...wanted, 'worksheets'] : wanted).map(once);
   const title = words.sections.cover;
@@ -183,14 +169,17 @@ export function packetSheets(given: JobPlan, making: Making, options: PacketOpti
   return ways.reduce((best, way) => (way.length < best.length ? way : best));
 }
 
-type TextName = 'cautions' | 'cuts' | 'operations' | 'joints' | 'inspection';
-
-/** Cautions stand in every packet, whatever else was asked for. */
-function wantedSections({ assembly }: JobPlan, { sections, worksheet }: PacketOptions): readonly Section[] {
-  if (worksheet) return ['cautions'];
-  if (sections !== undefined) return SECTIONS.filter((s) => s === 'cautions' || sections.includes(s));
-  return SECTIONS.filter((s) => s !== 'joints' || assembly !== null);
+/** Each of them worked on in a piece of its own. */
+function* eachPiece<T, R>(list: readonly T[], work: (of: T) => R): Pieces<readonly R[]> {
+  const done: R[] = [];
+  for (const of of list) {
+    yield;
+    done.push(work(of));
+  }
+  return done;
 }
+
+type TextName = 'cautions' | 'cuts' | 'operations' | 'joints' | 'inspection';
 
 /** One class coarser: what a hand brake holds beside what is marked out. */
 const coarser = (of: ToleranceClass): ToleranceClass => (({ f: 'm', m: 'c', c: 'c', v: 'v' }) as const)[of];
