@@ -1,3 +1,4 @@
+import { spanOf } from '../part/line.js';
 import type { ToolSet } from '../search/fingers.js';
 import type { Stretch } from '../stations/station.js';
 import { type Interval, mounted } from '../stations/stretches.js';
@@ -20,7 +21,7 @@ export function toolGroups(
   inner: number,
 ): readonly ToolGroup[] | null {
   if (set === null && isOpen(stretches)) return null;
-  const line: Interval = [Math.min(...spans.map((s) => s[0])), Math.max(...spans.map((s) => s[1]))];
+  const line = spanOf(spans);
   const seen = stretches.map((s): Interval => [s.from - line[0], s.to - line[0]]);
   const length = line[1] - line[0];
   return (set ?? [rack]).map((pieces, i): ToolGroup => {

@@ -66,8 +66,16 @@ export function lineFrame(work: Work, operation: LineStroke, held: HeldSide): Li
 }
 
 /** Length of a line from end to end, mm. */
-export const lineLength = ({ spans }: Pick<LineFrame, 'spans'>): number =>
-  Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
+export function lineLength({ spans }: Pick<LineFrame, 'spans'>): number {
+  const [from, to] = spanOf(spans);
+  return to - from;
+}
+
+/** From the first end of intervals to the last. */
+export const spanOf = (intervals: LineFrame['spans']): readonly [from: number, to: number] => [
+  Math.min(...intervals.map(([from]) => from)),
+  Math.max(...intervals.map(([, to]) => to)),
+];
 
 /**
  * From the tangent line on the held side to the edge of the nose, towards the bend, mm: the hinge lies so far in front of

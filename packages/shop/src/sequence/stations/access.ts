@@ -3,6 +3,7 @@ import { type Convex, meet, meetsOnWay, rectangle } from '../../sweep/polygon.js
 import { shifted } from '../../sweep/shift.js';
 import { hasWayOut } from '../../sweep/way-out.js';
 import type { LeafTools } from '../../tools/leaf-tools.js';
+import { spanOf } from '../part/line.js';
 import type { LineSection } from '../part/line-stands.js';
 import { OUT } from './out.js';
 import type { RemovalWay } from './station.js';
@@ -164,10 +165,7 @@ function straight({ seen, jaw: { clear, lifted, floor } }: Asked): boolean {
 
 /** Along the line: nothing that reaches into the jaw's section may have to pass the fingers. */
 function along({ seen, lying, jaw }: Asked): boolean {
-  const ends: Interval = [
-    Math.min(...lying.fingers.map((f) => f[0])),
-    Math.max(...lying.fingers.map((f) => f[1])),
-  ];
+  const ends = spanOf(lying.fingers);
   return [jaw.opening, jaw.opening / 2, 1, LOOSE].some((up) => {
     if (!rises(seen, jaw, up)) return false;
     const fingers = jaw.finger.map((f) => shifted(f, 0, Math.min(up, jaw.opening)));

@@ -1,7 +1,7 @@
 import { brakeAt } from '../../machines/brakes.js';
 import type { Shop } from '../../machines/shop.js';
 import type { TreeBend, TreePanel } from '../part/fold-tree.js';
-import { type HeldSide, lineFrame, sightOffset } from '../part/line.js';
+import { type HeldSide, lineFrame, sightOffset, spanOf } from '../part/line.js';
 import type { LineBook } from '../part/line-stands.js';
 import { keptBy, type Mask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
@@ -106,7 +106,7 @@ export function gaugeBook(
         }),
       sure: body === null,
       room: body === null ? null : stopRoom(lineAt(operation, held), body),
-      left: Math.min(...frame.spans.map((s) => s[0])),
+      left: spanOf(frame.spans)[0],
     };
   };
   const stopFor = (line: OnMachine): Stop | null => {

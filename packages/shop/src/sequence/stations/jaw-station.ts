@@ -2,19 +2,19 @@ import type { Material } from '@tinwright/core';
 import { lazy, radians } from '@tinwright/core/internal';
 import { type Capacity, thicknessLimit } from '../../machines/capacity.js';
 import type { FormerBlock, HandSeamer, Vise } from '../../machines/shop.js';
-import { contactAngle } from '../../sweep/contact.js';
-import { type Convex, meet } from '../../sweep/polygon.js';
+import type { Convex } from '../../sweep/polygon.js';
 import { benchTools, formerTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
-import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
+import { type HeldSide, type LineFrame, lineLength, spanOf } from '../part/line.js';
 import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
 import { keptBy, sameMask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
-import { benchOf, type Clause, type StandingLump } from './bench.js';
+import { benchOf, type StandingLump } from './bench.js';
 import { handMounting } from './hand-mounting.js';
 import type { JawLine } from './jaw-line.js';
+import { hitsBench, jawClause, judge, LOW } from './jaw-room.js';
 import { laidOver, malletLine } from './mallet-line.js';
 import { OPEN } from './prospect.js';
-import { backOf, meetsEarly, type Swing, slideOf } from './slide-out.js';
+import { backOf, slideOf } from './slide-out.js';
 import type { Obstacle, Station } from './station.js';
 import type { Interval } from './stretches.js';
 
@@ -127,7 +127,6 @@ const turning = (
   { held, swings }: LineFrame,
 ): Pick<LineFrame, 'held' | 'swings'> => ({ held, swings: swings && mallet !== null && action !== 'close' });
 
-const LOW = 4; // mm; judgement
 const MOST = 95; // degrees: past square the sheet lies on the bar; judgement
 
 function jawLine(
@@ -146,10 +145,7 @@ function jawLine(
     return malletLine(work, at, operation, gripper.tools.benches);
   if (limits !== null) return { limits, mount: () => mounting(limits), prospect: () => null };
   const turn = radians(Math.min(MOST, Math.abs(operation.angle)));
-  const line: Interval = [
-    Math.min(...frame.spans.map((s) => s[0])),
-    Math.max(...frame.spans.map((s) => s[1])),
-  ];
+  const line = spanOf(frame.spans);
   const slide = operation.action === 'bend' ? slideOf(work, operation, turn) : () => 0;
   const back = backOf(slide, turn);
   /** A solid that by itself leaves the bars no room on the line. */
@@ -181,7 +177,7 @@ function jawLine(
     ),
   );
   const kept = lazy(() =>
-    keptBy(bench().seen, (own) => mounting(judge(gripper, frame, bench().at(own), { turn, slide }))),
+    keptBy(bench().seen, (own) => mounting(judge(gripper.tools, frame, bench().at(own), { turn, slide }))),
   );
   const sure = lazy(() => keptBy(bench().sure, (own) => (bench().certain(own).stopped ? null : OPEN)));
   const own: JawLine = { limits, mount: (done) => kept()(done), prospect: (done) => sure()(done) };
@@ -189,89 +185,6 @@ function jawLine(
   if (operation.action !== 'fold' || closing === undefined || gripper.mallet === null) return own;
   return laidOver(own, malletLine(work, lineAt(closing, 'parent'), closing, gripper.mallet));
 }
-
-/** One convex solid against jaws as wide as anything: it takes the place where it is from them. */
-function jawClause(
-  { corners, section, y }: LineSolid,
-  moves: boolean,
-  flat: boolean,
-  { jaws, depth, back, slide }: JawTools & { readonly back: number; readonly slide: (at: number) => number },
-  turn: number,
-): Clause<'jaws'> {
-  if (flat) return { stops: null, takes: between(corners, -Infinity, moves ? back : -depth) };
-  const hit = jaws.filter((j) =>
-    moves ? contactAngle(section, j, turn) <= turn || meetsEarly(section, j, slide, turn) : meet(section, j),
-  );
-  if (hit.length === 0) return { stops: null, takes: null };
-  if (moves) return { stops: null, takes: y };
-  // what lies aslant takes room only where the jaws are
-  const xs = hit.flat().map((q) => q[0]);
-  return { stops: null, takes: between(corners, Math.min(...xs), Math.max(...xs)) };
-}
-
-/** Where along the line a solid lies from one distance to it to another; null where nowhere. */
-function between(corners: LineSolid['corners'], from: number, to: number): Interval | null {
-  const ys = corners.flatMap((p, i) => [
-    ...(p[0] > from && p[0] < to ? [p[1]] : []),
-    ...corners.slice(i + 1).flatMap((q) =>
-      [from, to].flatMap((x) => {
-        if (p[0] < x === q[0] < x || !Number.isFinite(x)) return [];
-        return [p[1] + ((q[1] - p[1]) * (x - p[0])) / (q[0] - p[0])];
-      }),
-    ),
-  ]);
-  return ys.length === 0 ? null : [Math.min(...ys), Math.max(...ys)];
-}
-
-/** Room for bars as long as the line, and for the bench behind one of them. */
-function judge(
-  { tools }: Gripper,
-  frame: LineFrame,
-  standing: readonly StandingLump<'jaws'>[],
-  swing: Swing,
-): Obstacle | null {
-  const taken = standing.flatMap((s) =>
-    s.clauses.flatMap((c) => (c.takes === null ? [] : [{ span: c.takes, standing: s }])),
-  );
-  const spans: Interval = [
-    Math.min(...frame.spans.map((s) => s[0])),
-    Math.max(...frame.spans.map((s) => s[1])),
-  ];
-  // bars are cut to the line: what stands past its ends is beside them
-  const over = ([a, b]: Interval, room: number) => b > spans[0] - room + 1e-6 && a < spans[1] + room - 1e-6;
-  const inside = taken.filter(({ span, standing: { flat, moves, top, bottom } }) => {
-    if (flat) return over(span, 0);
-    // past its ends a bar is let down on folds that lie on the sheet; over the line it would not hold there
-    return over(span, 0) || (over(span, tools.clamps) && (moves || top > LOW || bottom < -LOW));
-  });
-  const [first] = inside.toSorted((p, q) => Number(q.standing.flat) - Number(p.standing.flat));
-  if (first !== undefined) {
-    const { lump, flat, moves, x } = first.standing;
-    const deep = flat && !moves ? { value: -x[0], limit: tools.depth } : {};
-    return { code: 'jaws', panel: lump.panel, ...deep };
-  }
-  return onBench(tools, standing, swing);
-}
-
-/** The vise is turned so that what stands off does so away from the bench. */
-function onBench(
-  { benches, fixed }: JawTools,
-  standing: readonly StandingLump[],
-  swing: Swing,
-): Obstacle | null {
-  const hits = (tool: Convex) =>
-    standing.find((s) => s.solids.some(({ section }) => hitsBench(section, s.moves, tool, swing))) ?? null;
-  const always = fixed.map(hits).find((s) => s !== null);
-  if (always !== undefined) return { code: 'jaws', panel: always.lump.panel };
-  const blocked = benches.map(hits);
-  const [first = null] = blocked;
-  return first === null || blocked.includes(null) ? null : { code: 'jaws', panel: first.lump.panel };
-}
-
-const hitsBench = (section: Convex, moves: boolean, bench: Convex, { turn, slide }: Swing): boolean =>
-  moves
-    ? contactAngle(section, bench, turn) <= turn || meetsEarly(section, bench, slide, turn)
-    : meet(section, bench);
 
 function limitsOf(
   { tree }: Work,

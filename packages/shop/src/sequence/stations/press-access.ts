@@ -2,6 +2,7 @@ import type { Point } from '@tinwright/core';
 import { type Convex, meet, meetsOnWay, turned } from '../../sweep/polygon.js';
 import { hasWayOut } from '../../sweep/way-out.js';
 import type { PressTools } from '../../tools/press-tools.js';
+import { spanOf } from '../part/line.js';
 import { OUT } from './out.js';
 import type { Interval } from './stretches.js';
 
@@ -38,7 +39,7 @@ function nearOf(
   { punch, ram }: PunchAndRam,
   stands: readonly Interval[],
 ): readonly Near[] {
-  const [from, to] = endsOf(stands);
+  const [from, to] = spanOf(stands);
   const over = ({ y }: UnderPunch, back: number) =>
     y[1] > from + back + 1e-6 &&
     y[0] < to - back - 1e-6 &&
@@ -51,11 +52,6 @@ function nearOf(
     }));
 }
 
-const endsOf = (stands: readonly Interval[]): Interval => [
-  Math.min(...stands.map((s) => s[0])),
-  Math.max(...stands.map((s) => s[1])),
-];
-
 /** How a part slides off an open punch: straight down, or along the line past its end; null for neither. @param stands where it stands along the line */
 export function slidesOff(
   parts: readonly UnderPunch[],
@@ -65,7 +61,7 @@ export function slidesOff(
   const near = nearOf(parts, tools, stands);
   if (!near.some(({ section, against }) => against.some((o) => meetsOnWay(section, 0, -OUT, o))))
     return 'straight';
-  const [from, to] = endsOf(stands);
+  const [from, to] = spanOf(stands);
   const beside = parts.flatMap(({ section, y }) =>
     tools.punch.flatMap(({ shape, back }) => (meet(section, shape) ? [{ y, back }] : [])),
   );

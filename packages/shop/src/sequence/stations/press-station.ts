@@ -5,7 +5,7 @@ import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../me
 import { type DieChoice, diesFor, LEAST_OPENING, mostAngle, usableDies } from '../../tools/press-setting.js';
 import { pressTools, type Tooling } from '../../tools/press-tools.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
-import { type HeldSide, type LineFrame, lineLength } from '../part/line.js';
+import { type HeldSide, type LineFrame, lineLength, spanOf } from '../part/line.js';
 import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
@@ -93,7 +93,7 @@ function pressLine(given: Given): PressLine {
     opening: die.opening,
     thickness: tree.thickness,
     margin,
-    ends: endsOf(frame),
+    ends: spanOf(frame.spans),
     bare: press.gaps.end,
   };
   const tip =
@@ -199,12 +199,6 @@ interface Answers {
 const steps = (most: number) => Array.from({ length: Math.floor(most) }, (_, i) => i + 1);
 
 const standsIn = ({ from, to }: Stretch): Interval => [from, to];
-
-/** From the left end of all that is bent to the right one. */
-const endsOf = ({ spans }: LineFrame): Interval => [
-  Math.min(...spans.map((s) => s[0])),
-  Math.max(...spans.map((s) => s[1])),
-];
 
 function judge(
   given: Given,

@@ -1,3 +1,4 @@
+import { lineLength, spanOf } from '../part/line.js';
 import type { Stretch } from './station.js';
 
 /** A closed stretch along the line. mm */
@@ -31,7 +32,7 @@ export function stretchesFor(
   length: number,
 ): { readonly stretches: readonly Stretch[] } | { readonly bare: Interval } {
   const blocked = merged(taken);
-  const line: Interval = [Math.min(...spans.map((s) => s[0])), Math.max(...spans.map((s) => s[1]))];
+  const line = spanOf(spans);
   const bare = blocked
     .map(([a, b]): Interval => [Math.max(a, line[0]), Math.min(b, line[1])])
     .find(([a, b]) => b - a > (a <= line[0] || b >= line[1] ? gaps.end : gaps.inner) + 1e-9);
@@ -101,6 +102,6 @@ export function bareBy(
   limit: number,
 ): { readonly value?: number; readonly limit?: number } {
   const value = to - from;
-  const line = Math.max(...spans.map((s) => s[1])) - Math.min(...spans.map((s) => s[0]));
+  const line = lineLength({ spans });
   return value > limit && value < line - 1e-6 ? { value, limit } : {};
 }
