@@ -19,6 +19,7 @@ import { MEASURED_OPTION } from '../line/measured.js';
 import { SIZE_OPTION, sizeNamed } from '../open/in-size.js';
 import { openJob } from '../open/open-job.js';
 import { openMeasured } from '../open/open-measured.js';
+import { plainDecimal } from '../text/plain-decimal.js';
 import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
 import { PACKET, type PacketAsk, packetOf } from './packet-of.js';
 
@@ -216,8 +217,8 @@ async function openRows(
 /** How many sets, or a sentence about what cannot be. */
 function setsOf(given: string | undefined): number | string {
   if (given === undefined) return 1;
-  const sets = Number(given);
-  if (Number.isInteger(sets) && sets >= 1 && sets <= MOST_SETS) return sets;
+  const sets = plainDecimal(given);
+  if (sets !== null && Number.isInteger(sets) && sets >= 1 && sets <= MOST_SETS) return sets;
   return `--sets: ${quoted(given)} given, a whole number from 1 to ${MOST_SETS} allowed`;
 }
 

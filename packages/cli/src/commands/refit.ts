@@ -3,7 +3,7 @@ import { hardware } from '@tinwright/core/hardware';
 import { type Host, many, paint, table } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
 import { type AnyCommand, command, DXF_OPTION, JOB, JSON_OPTION, SHOP_OPTION } from '../line/command.js';
-import { MEASURED_OPTION, readMeasured } from '../line/measured.js';
+import { fromMeasured, MEASURED_OPTION, readMeasured } from '../line/measured.js';
 import { contextOf, shopAsked } from '../open/open-shop.js';
 import { withText } from '../open/open-text.js';
 import { findingEntries, findingLines, worst } from '../print/findings.js';
@@ -51,16 +51,19 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if ('exit' in asked) return asked.exit;
   const context = await contextOf(asked.shop);
   const opened = await withText(host, job, 'job', json, (data) =>
-    refitJob(data, { measured, ...context, made }, families, { hardware }),
+    fromMeasured('refit', host, json, measured, () =>
+      refitJob(data, { measured, ...context, made }, families, { hardware }),
+    ),
   );
-  if ('exit' in opened) return opened.exit;
-  const { after, changes, changed } = opened.answer;
+  const fitted = 'exit' in opened ? opened : opened.answer;
+  if ('exit' in fitted) return fitted.exit;
+  const { after, changes, changed } = fitted.answer;
   const { updateSet } = await import('../write/files.js');
   let written: readonly string[] = [];
   const failed = await writing(host, json, async () => {
     if (changed.length === 0) return;
     await updateSet(out, async (standing) => {
-      const files = await refitFiles(opened.answer, { out, dxf }, standing.get('job.json'));
+      const files = await refitFiles(fitted.answer, { out, dxf }, standing.get('job.json'));
       written = files.map((f) => f.path);
       return files;
     });

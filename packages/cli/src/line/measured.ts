@@ -1,4 +1,8 @@
+import { JobError } from '@tinwright/core';
+import type { Host } from '../host/console.js';
+import type { ExitCode } from '../host/failure.js';
 import type { OptionSpec } from './command.js';
+import { refuseOptions, typedNumber } from './typed.js';
 
 /** Sizes measured on the bench. */
 export const MEASURED_OPTION: OptionSpec = {
@@ -19,7 +23,33 @@ export function readMeasured(given: readonly string[]): Readonly<Record<string, 
   if (wrong >= 0) return `--measured ${given[wrong]}: write PART.SIZE=LENGTH, such as body.insideWidth=197.6`;
   const twice = pairs.find(([name], i) => pairs.findIndex(([n]) => n === name) !== i);
   if (twice !== undefined) return `--measured ${twice[0]} given more than once`;
-  return Object.fromEntries(
-    pairs.map(([name, value]) => [name, Number.isNaN(Number(value)) ? value : Number(value)]),
-  );
+  return Object.fromEntries(pairs.map(([name, value]) => [name, typedNumber(value)]));
+}
+
+/**
+ * Compute with what was measured: what is wrong with it is told at the option, not at a line of the job.
+ * @throws what else is wrong
+ */
+export function fromMeasured<T>(
+  verb: string,
+  host: Host,
+  json: boolean,
+  measured: Readonly<Record<string, unknown>>,
+  compute: () => T,
+): { readonly answer: T } | { readonly exit: ExitCode } {
+  try {
+    return { answer: compute() };
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    const own = error.problems.filter(
+      ({ path: [key, name] }) => key === 'measured' && Object.hasOwn(measured, String(name)),
+    );
+    if (own.length === 0) throw error;
+    return refuseOptions(
+      verb,
+      host,
+      json,
+      own.map((p) => ({ ...p, path: [`--measured ${String(p.path[1])}`] })),
+    );
+  }
 }

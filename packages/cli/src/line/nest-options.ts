@@ -1,4 +1,5 @@
 import type { Unit } from '@tinwright/core';
+import { plainDecimal } from '../text/plain-decimal.js';
 import type { OptionSpec } from './command.js';
 import { typedLength } from './typed-length.js';
 
@@ -138,7 +139,7 @@ function countOf(name: string, text: string, least: number, most: number): numbe
 function turnsOf(text: string): readonly number[] | string {
   const named = NAMED[text];
   if (named !== undefined) return named;
-  const list = text.split(',').map(Number);
+  const list = text.split(',').map((t) => plainDecimal(t) ?? Number.NaN);
   if (list.every((n) => Number.isFinite(n) && n >= 0 && n < 360)) return [...new Set(list)];
   return `--turns: ${text} given; quarter, half, none, free or degrees from 0 to below 360 allowed`;
 }

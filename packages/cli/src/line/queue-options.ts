@@ -1,3 +1,4 @@
+import { plainDecimal } from '../text/plain-decimal.js';
 import type { OptionSpec } from './command.js';
 
 /** The option of verbs that share work out. */
@@ -17,7 +18,7 @@ const MOST_JOBS = 64;
 
 /** How much is done at once; a text says what is wrong. */
 export function readJobs(given: string | undefined, usual: number): number | string {
-  const count = given === undefined ? Math.min(usual, MOST_JOBS) : Number(given);
+  const count = given === undefined ? Math.min(usual, MOST_JOBS) : (plainDecimal(given) ?? Number.NaN);
   return Number.isInteger(count) && count >= 1 && count <= MOST_JOBS
     ? count
     : `--jobs: ${given} given, a whole number from 1 to ${MOST_JOBS} allowed`;

@@ -1,12 +1,11 @@
-import { JobError, type Path, pathText, problemText } from '@tinwright/core';
+import { JobError, type Path, type Problem, pathText, problemText } from '@tinwright/core';
 import type { Host } from '../host/console.js';
 import { EXIT, type ExitCode } from '../host/failure.js';
+import { plainDecimal } from '../text/plain-decimal.js';
 
 /** A bare number is a number; a fraction or a length with its unit stays text, as in a job file. */
 export function typedNumber(text: string | undefined): string | number | undefined {
-  if (text === undefined) return undefined;
-  const value = Number(text);
-  return text.trim() !== '' && Number.isFinite(value) ? value : text;
+  return text === undefined ? undefined : (plainDecimal(text) ?? text);
 }
 
 /** What was given of some values; the others are left out. */
@@ -28,18 +27,32 @@ export function fromOptions<T>(
     return { answer: compute() };
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
-    const problems = error.problems.map((p) => ({ ...p, path: optionPath(p.path) }));
-    if (json) {
-      const list = problems.map(({ code, path, message, fix }) => ({
-        code,
-        path: pathText(path),
-        message,
-        fix,
-      }));
-      host.out(`${JSON.stringify({ problems: list }, null, 2)}\n`);
-    } else for (const p of problems) host.err(`${verb}: ${problemText(p)}\n`);
-    return { exit: EXIT.unreadable };
+    return refuseOptions(
+      verb,
+      host,
+      json,
+      error.problems.map((p) => ({ ...p, path: optionPath(p.path) })),
+    );
   }
+}
+
+/** Tells what is wrong with options, whose names begin the paths. */
+export function refuseOptions(
+  verb: string,
+  host: Host,
+  json: boolean,
+  problems: readonly Problem[],
+): { readonly exit: ExitCode } {
+  if (json) {
+    const list = problems.map(({ code, path, message, fix }) => ({
+      code,
+      path: pathText(path),
+      message,
+      fix,
+    }));
+    host.out(`${JSON.stringify({ problems: list }, null, 2)}\n`);
+  } else for (const p of problems) host.err(`${verb}: ${problemText(p)}\n`);
+  return { exit: EXIT.unreadable };
 }
 
 /** Where the value of a problem was typed: `stock.thickness` is `--thickness`. */
@@ -47,5 +60,6 @@ function optionPath(path: Path): Path {
   const [group, name, ...rest] = path;
   const inside = group === 'stock' || group === 'bending' ? name : group;
   if (inside === undefined) return [];
-  return [`--${inside === 'insideRadius' ? 'radius' : inside}`, ...rest];
+  const option = inside === 'insideRadius' ? 'radius' : String(inside);
+  return [`${option.length === 1 ? '-' : '--'}${option}`, ...rest];
 }

@@ -3,7 +3,7 @@ import { hardware } from '@tinwright/core/hardware';
 import type { Shop } from '@tinwright/shop';
 import type { Host } from '../host/console.js';
 import { type ExitCode, refuse } from '../host/failure.js';
-import { readMeasured } from '../line/measured.js';
+import { fromMeasured, readMeasured } from '../line/measured.js';
 import { inSize, sizeNamed } from './in-size.js';
 import { openJob } from './open-job.js';
 import { contextOf, shopAsked } from './open-shop.js';
@@ -37,8 +37,12 @@ export async function openMeasured(
   const context = await contextOf(shop);
   const opened = await withText(host, job, 'job', json, (data) =>
     inSize(data, size, families, (own) =>
-      refit(own, { measured, ...context, made: [] }, families, { hardware }),
+      fromMeasured(verb, host, json, measured, () =>
+        refit(own, { measured, ...context, made: [] }, families, { hardware }),
+      ),
     ),
   );
-  return 'exit' in opened ? opened : { plan: sizeNamed(opened.answer.after, size), shop };
+  if ('exit' in opened) return opened;
+  const fitted = opened.answer;
+  return 'exit' in fitted ? fitted : { plan: sizeNamed(fitted.answer.after, size), shop };
 }

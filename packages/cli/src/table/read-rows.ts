@@ -1,5 +1,6 @@
 import type { AnyFamily, Path } from '@tinwright/core';
 import { isDeviceName, isPlainName } from '@tinwright/core/internal';
+import { plainDecimal } from '../text/plain-decimal.js';
 import { NAME, pathOfColumn } from './columns.js';
 import type { CellPlace, Row, SizeCell } from './row.js';
 import { textTable } from './text-table.js';
@@ -67,5 +68,5 @@ function refusal(name: string, before: number | undefined): string | null {
 function asGiven(value: unknown, path: Path): unknown {
   if (typeof value !== 'string' || path.at(-1) === 'note') return value;
   const text = value.trim();
-  return text !== '' && Number.isFinite(Number(text)) ? Number(text) : text;
+  return plainDecimal(text) ?? text;
 }

@@ -1,7 +1,7 @@
 import type { Problem } from '@tinwright/core';
 import { type Document, LineCounter, parseDocument } from 'yaml';
 import { offsets } from './text-places.js';
-import { checkStructure, MOST_ALIASES } from './text-structure.js';
+import { checkStructure, MOST_ALIASES, OTHER_SPACE } from './text-structure.js';
 
 /** Place in a file, counted from 1. */
 export interface Place {
@@ -58,7 +58,7 @@ export function readText(bytes: Uint8Array, kind: TextKind = 'job'): ReadText {
     const { line, col } = lines.linePos(offset);
     return { line, column: col };
   };
-  const slip = syntax(document, at, kind);
+  const slip = syntax(document, at, kind).map((p) => spaceBefore(p, text) ?? p);
   const wrong = slip.length > 0 ? slip : structure(document, at);
   if (wrong.length > 0) throw new TextError(wrong);
   if (document.contents === null)
@@ -78,12 +78,33 @@ function syntax(document: Document, at: (offset: number) => Place, kind: TextKin
     return [problem('too-deep', `the ${kind} file is nested too deeply`, at(deep.pos[0]))];
   const [first] = found.toSorted((a, b) => a.pos[0] - b.pos[0]); // what follows a slip follows from it
   return (first === undefined ? [] : [first]).map(({ code, message, pos }) => {
-    const said = WORDS[code];
+    const [, bracket] = NOT_CLOSED.exec(message) ?? [];
+    const said: readonly [string, string] | undefined =
+      bracket === undefined
+        ? WORDS[code]
+        : ['a bracket that was opened before this is not closed', `Close it with ${bracket}`];
     return said === undefined
       ? problem('yaml', `not readable here: ${sentence(message)}`, at(pos[0]))
       : problem('yaml', said[0], at(pos[0]), said[1]);
   });
 }
+
+/** A space that is none for the reader, before or behind what parts a value, in the line of a slip: then it is that. */
+function spaceBefore({ place }: TextProblem, text: string): TextProblem | null {
+  const line = text.split('\n')[place.line - 1] ?? '';
+  const at = line.search(new RegExp(`(?<=^[\\s-]*|[:,[{])${OTHER_SPACE.source}`));
+  return at < 0
+    ? null
+    : problem(
+        'space',
+        'a space here is no plain one',
+        { ...place, column: at + 1 },
+        'Type it anew with the space bar',
+      );
+}
+
+/** What the reader says of a bracket that has no end, with the bracket that would be one. */
+const NOT_CLOSED = /must (?:be sufficiently indented and )?end with a ([\]}])/;
 
 /** Words for the reader's most common complaints: what is wrong, how to mend it. */
 const WORDS: Readonly<Record<string, readonly [string, string]>> = {

@@ -57,10 +57,20 @@ function checkNode(node: Node, anchors: Set<string>, say: SayAt): void {
     say(startOf(node) ?? 0, 'tag', 'tags (!…) are not read', 'Write the plain value');
   if ('anchor' in node && typeof node.anchor === 'string') anchors.add(node.anchor);
   if (isMap(node)) checkTwins(node, say);
+  if (isScalar(node) && typeof node.value === 'number' && OTHER_BASE.test(node.source ?? ''))
+    say(
+      startOf(node) ?? 0,
+      'number',
+      `${node.source} given, a decimal number allowed`,
+      'Write it with the digits 0 to 9',
+    );
 }
 
+/** `0x10` and `0o10` are numbers to YAML; nobody means a size so. */
+const OTHER_BASE = /^[+-]?0[xo]/i;
+
 /** Spaces that look like one and are none: what was copied from a text program or a page has them. */
-const OTHER_SPACE = /[\u00a0\u2000-\u200a\u202f\u3000]/;
+export const OTHER_SPACE: RegExp = /[\u00a0\u2000-\u200a\u202f\u3000]/;
 
 function checkKey({ key, value }: Pair, here: (code: string, message: string, fix: string) => void): void {
   if (!isScalar(key)) here('key', 'a list or group stands where a key should', 'Write key: value');

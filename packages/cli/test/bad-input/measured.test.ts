@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { measuredJob } from '../carrier.js';
+import { describe, expect, test } from 'vitest';
+import { carrierJob, measuredJob } from '../carrier.js';
 import { tinwright } from '../host.js';
 import { jobFile, make, refused } from '../place.js';
 
@@ -57,4 +57,21 @@ test('check of a job with a measure tells what is far off', async () => {
   expect(exit).toBe(0);
   // ISO 2768-1 class c, over 120 to 400 mm: 1.2 mm
   expect(out).toMatch(/^warning end: height measured at 137 mm, computed 140 mm: 3 mm apart$/m);
+});
+
+describe('what is wrong with an option is told at the option', () => {
+  test.each([
+    ['refit', 'body.insideWidth=-5', '--measured body.insideWidth: -5 mm given, more than 0 to 10000 mm'],
+    ['plan', 'bodi.x=3', '--measured bodi.x: there is no part "bodi"'],
+    ['packet', 'body.insideWidth=0x10', '--measured body.insideWidth: "0x10" is not a length'],
+  ])('%s --measured %s', async (verb, measured, says) => {
+    const { exit, err } = await tinwright(verb, await jobFile(carrierJob()), '--measured', measured);
+    expect(exit).toBe(2);
+    expect(err).toContain(`${verb}: ${says}`);
+  });
+
+  test('bend -k', async () => {
+    expect((await tinwright('bend', '--thickness', '1', '-k', '5')).err).toMatch(/^bend: -k: 5 given/);
+    expect((await tinwright('bend', '--thickness', '1', '-k', '0x1')).err).toMatch(/^bend: -k: "0x1" given/);
+  });
 });

@@ -82,6 +82,27 @@ test.each([
     /^1:24: a space in this key is no plain one/,
   ],
   [
+    'a no-break space behind a colon in block style',
+    stripJob(['    width: 40', '    width:\u00a040']),
+    /^12:11: a space here is no plain one\. Type it anew with the space bar/,
+  ],
+  [
+    'an indent of no-break spaces',
+    stripJob(['    width: 40', '\u00a0   width: 40']),
+    /^12:1: a space here is no plain one/,
+  ],
+  [
+    'a bracket without an end',
+    `${JOB}note: [a, [b\n`,
+    /: a bracket that was opened before this is not closed\. Close it with \]/,
+  ],
+  [
+    'a hexadecimal number',
+    stripJob(['    width: 40', '    width: 0x28']),
+    /^12:12: 0x28 given, a decimal number allowed/,
+  ],
+  ['an octal number', stripJob(['    width: 40', '    width: 0o50']), /^12:12: 0o50 given/],
+  [
     'a decimal comma',
     `{ units: mm, parts: [{ width: 30,5 }] }`,
     /^1:34: a number stands where a key should\. Write decimals with a point: 12\.5/,
