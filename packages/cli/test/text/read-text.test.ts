@@ -51,8 +51,8 @@ describe('a path leads back to its line and column, counted from 1', () => {
 });
 
 test('numbers, words and dates are read as YAML 1.2: no yes, no octal, no sixty', () => {
-  const { data } = read('a: yes\nb: 012\nc: 1:30\nd: 2026-11-25\ne: 0x10\nf: 1e3\n');
-  expect(data).toEqual({ a: 'yes', b: 12, c: '1:30', d: '2026-11-25', e: 16, f: 1000 });
+  const { data } = read('a: yes\nb: 012\nc: 1:30\nd: 2026-11-25\ne: "0x10"\nf: 1e3\n');
+  expect(data).toEqual({ a: 'yes', b: 12, c: '1:30', d: '2026-11-25', e: '0x10', f: 1000 });
 });
 
 test('all problems of the text are told, each with its place', () => {

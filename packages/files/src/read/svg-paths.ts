@@ -5,7 +5,7 @@ import svgpath from 'svgpath';
 import { leastSegments, shortRuns } from './short-runs.js';
 
 /** Path data that is read, in units of the drawing, y down. */
-export type Path = ReturnType<typeof svgpath>;
+export type DrawnPath = ReturnType<typeof svgpath>;
 
 const DEEPEST = 500; // groups in each other
 
@@ -29,7 +29,7 @@ const ELSEWHERE = ['use', 'svg', 'image', 'foreignObject'];
  * shown is left out.
  * @throws JobError for what is shown and cannot be read
  */
-export function* pathsOf(node: ElementNode, around: string, depth: number): Generator<Path, void> {
+export function* pathsOf(node: ElementNode, around: string, depth: number): Generator<DrawnPath, void> {
   if (depth > DEEPEST)
     return fail('drawing-deep', [], 'the drawing is nested too deeply', 'Save it as plain SVG');
   const { tagName = '', properties = {} } = node;

@@ -1,7 +1,7 @@
 import type { Point } from '@tinwright/core';
 import { fail } from '@tinwright/core/internal';
 import type { ReadStroke } from './chains.js';
-import type { Path } from './svg-paths.js';
+import type { DrawnPath } from './svg-paths.js';
 
 const SAG = 0.01; // mm a chord may lie off a curve
 const MOST_CHORDS = 20_000; // of one curve
@@ -10,7 +10,7 @@ const MOST_CHORDS = 20_000; // of one curve
  * Straight strokes of a path and chords of its curves, mm, y up.
  * @throws JobError for a curve of kilometres
  */
-export function strokesOf(drawn: Path, mm: number): readonly ReadStroke[] {
+export function strokesOf(drawn: DrawnPath, mm: number): readonly ReadStroke[] {
   const path = drawn.abs().unshort().unarc();
   const strokes: ReadStroke[] = [];
   let [at, start]: [Point, Point] = [
