@@ -75,6 +75,34 @@ describe.each(TAKERS)('%s', (_, take) => {
   });
 });
 
+describe('layers and how they look', () => {
+  const { layers, ...rest } = drawing(triangle(10, 0));
+
+  test.each(['', 'CUT LINE', 'A'.repeat(32), 'SCHNITTMA\u00dfE'])('a layer called %j is refused', (name) => {
+    const named = { ...rest, layers: layers.map((l) => ({ ...l, name: name as 'CUT' })) };
+    expect(() => checkDrawing(named)).toThrow(`layer ${JSON.stringify(name)} given, 1 to 31 of`);
+  });
+
+  test.each([
+    [{ colour: 'red' }, 'colour "red" given, such as #0072B2 allowed'],
+    [{ number: 0 }, 'number 0 given, 1 to 255 allowed'],
+    [{ number: 1.5 }, 'number 1.5 given, 1 to 255 allowed'],
+    [{ number: 256 }, 'number 256 given, 1 to 255 allowed'],
+    [{ width: 0 }, 'width 0 given, more than 0 to 5 mm allowed'],
+    [{ width: 5.1 }, 'width 5.1 given, more than 0 to 5 mm allowed'],
+  ])('a layer that looks like %j is refused', (paint, says) => {
+    expect(() => checkDrawing({ ...rest, layers, paints: { CUT: paint } })).toThrow(`layer CUT: ${says}`);
+  });
+});
+
+test('a text that is turned stands turned in an SVG, whose y points down', () => {
+  const text = { kind: 'text', at: [3, 4], height: 5, text: 'tray', centred: true, rotation: 30 } as const;
+  const svg = toSvg(drawing(text));
+  // box of 10 and 5 mm of white all round: x 3 is at 8, y 4 is at 11
+  expect(svg).toContain('<text transform="translate(8 11) rotate(-30)"');
+  expect(svg).toContain('text-anchor="middle">tray</text>');
+});
+
 test('a layer given twice: an SVG, which names its groups, is refused; a DXF holds both in their order', () => {
   const { layers, ...rest } = drawing(triangle(10, 0));
   const twice = {

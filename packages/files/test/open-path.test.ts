@@ -72,3 +72,16 @@ test('a path of one corner is refused by its layer', () => {
   const layers = [{ name: 'CUT', shapes: [{ kind: 'path', path: [{ at: [0, 0], bulge: 0 }] }] }] as const;
   expect(() => toDxf({ ...drawing, layers })).toThrow('layer CUT: a path of fewer than two corners given');
 });
+
+test('a path in inches has its corners in inches and its bulges as they are', () => {
+  const read = new Parser().parseSync(tableDxf(drawing, { ...TABLE_STYLE, unit: 'in' })).entities;
+  expect(
+    read.flatMap((e) => e.vertices.map(({ x, y }) => [x * 25.4, y * 25.4].map((v) => Number(v.toFixed(4))))),
+  ).toEqual([
+    [0, 0],
+    [10, 0],
+    [10, 8],
+    [0, 8],
+  ]);
+  expect(read[0]?.vertices[1]?.bulge).toBe(1);
+});
