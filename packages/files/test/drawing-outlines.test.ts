@@ -103,6 +103,21 @@ describe('a drawing as an opening', () => {
     expect(await areaIn('a.svg', svg(`${guides}${marker}<path d="M0 0h100v50h-100z"/>`))).toBeCloseTo(50, 6);
   });
 
+  test.each([
+    'scale(-1 1)',
+    'scale(1 -1)',
+    'matrix(0 1 1 0 0 0)',
+    'rotate(77) scale(-1 1) skewX(30)',
+    'scale(-1 -1)',
+  ])('an arc under %s bulges as it is drawn, mirrored or not', async (transform) => {
+    const turned = (drawn: string) => areaIn('a.svg', svg(`<g transform="${transform}">${drawn}</g>`));
+    const half = (Math.PI * 5 ** 2) / 2;
+    expect(await turned('<path d="M0 0H200A50 50 0 0 1 200 100H0z"/>')).toBeCloseTo(200 + half, 0);
+    expect(await turned('<path d="m0 0h200a50 50 0 0 0 0 100h-200z"/>')).toBeCloseTo(200 - half, 0);
+    expect(await turned('<path d="M0 0A100 100 0 1 1 100 100z"/>')).toBeCloseTo(75 * Math.PI + 50, 0);
+    expect(await turned('<rect width="100" height="50" rx="20"/>')).toBeCloseTo(50 - (4 - Math.PI) * 4, 0);
+  });
+
   test('a DXF shows what is cut: no layer that is off or frozen, nothing of paper space', async () => {
     const layer = (name: string, flags: number, colour: number) =>
       `0\nLAYER\n2\n${name}\n70\n${flags}\n62\n${colour}\n`;

@@ -25,8 +25,8 @@ const UNSEEN = 'defs clipPath mask symbol marker pattern text title desc metadat
 const ELSEWHERE = ['use', 'svg', 'image', 'foreignObject'];
 
 /**
- * Path data of an element and all in it, with the transforms round it applied, one path after the other; what is not
- * shown is left out.
+ * Path data of an element and all in it, absolute and without arcs, with the transforms round it applied, one path after
+ * the other; what is not shown is left out.
  * @throws JobError for what is shown and cannot be read
  */
 export function* pathsOf(node: ElementNode, around: string, depth: number): Generator<DrawnPath, void> {
@@ -49,7 +49,8 @@ export function* pathsOf(node: ElementNode, around: string, depth: number): Gene
     if ((path as { readonly err?: string }).err) return broken(tagName, 'd', d);
     if ((path as unknown as { readonly segments: readonly unknown[] }).segments.length > MOST_CORNERS)
       return large('corners');
-    yield path.transform(transform);
+    // curves in place of arcs before the transform: what applies it turns an arc the wrong way where it mirrors
+    yield path.abs().unshort().unarc().transform(transform);
   }
   for (const c of node.children)
     if (typeof c === 'object' && c.type === 'element') yield* pathsOf(c, transform, depth + 1);

@@ -10,8 +10,7 @@ const MOST_CHORDS = 20_000; // of one curve
  * Straight strokes of a path and chords of its curves, mm, y up.
  * @throws JobError for a curve of kilometres
  */
-export function strokesOf(drawn: DrawnPath, mm: number): readonly ReadStroke[] {
-  const path = drawn.abs().unshort().unarc();
+export function strokesOf(path: DrawnPath, mm: number): readonly ReadStroke[] {
   const strokes: ReadStroke[] = [];
   let [at, start]: [Point, Point] = [
     [0, 0],
