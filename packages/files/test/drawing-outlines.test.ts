@@ -1,4 +1,4 @@
-import { drawingOutlines } from '@tinwright/files';
+import { drawingOutlines, partDxf, TABLE_STYLE } from '@tinwright/files';
 import { describe, expect, test, vi } from 'vitest';
 import { cut, dxf, line, missing, refusal, svg } from './drawings.js';
 
@@ -40,6 +40,16 @@ describe('a drawing as an opening', () => {
         ],
       ]).flat.area + 1;
     expect(plain - cut([outline]).flat.area).toBeCloseTo(100 + (Math.PI * 25) / 2, 6);
+  });
+
+  test('a half disc of a line and an arc becomes a file that holds half a disc', async () => {
+    const arc = '0\nARC\n8\n0\n10\n10\n20\n0\n40\n10\n50\n0\n51\n180\n';
+    for (const drawn of [line(0, 0, 20, 0) + arc, arc + line(0, 0, 20, 0)]) {
+      const part = cut(await drawingOutlines('half.dxf', dxf(drawn)));
+      expect(await areaIn('half.dxf', dxf(drawn))).toBeCloseTo(50 * Math.PI, 6);
+      expect(partDxf(part)).not.toContain('CIRCLE');
+      expect(partDxf(part, { ...TABLE_STYLE, leastHole: 99 })).not.toContain('SCRIBE'); // nor a place for a punch
+    }
   });
 
   test('circles of a DXF are loops of two arcs; texts and points are passed over, what has no outline is refused', async () => {

@@ -1,5 +1,5 @@
 import type { FlatBend, FlatPattern, Loop, Point } from '@tinwright/core';
-import { arcOf } from '@tinwright/core/internal';
+import { roundOf } from '@tinwright/core/internal';
 import { clearPoint } from '../clear-point.js';
 import type { Drawing, DrawingLayer, Shape } from '../drawing.js';
 import { type CutLayerName, LAYERS } from '../layers.js';
@@ -43,10 +43,8 @@ export function flatDrawing(
 
 /** A loop of two half circles is a hole to drill or cut as a circle. */
 function holeShape(loop: Loop): Shape {
-  const [a, b] = loop;
-  if (loop.length !== 2 || a === undefined || b === undefined) return { kind: 'loop', loop };
-  const { centre, radius } = arcOf({ from: a.at, to: b.at, bulge: a.bulge });
-  return { kind: 'circle', centre, radius };
+  const round = roundOf(loop);
+  return round === null ? { kind: 'loop', loop } : { kind: 'circle', ...round };
 }
 
 /** Lines of text round a clear point of the base, as large as its panel allows. A character is taken to be one height wide. */

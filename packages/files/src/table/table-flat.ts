@@ -1,5 +1,5 @@
 import type { FlatPattern, Loop, Point } from '@tinwright/core';
-import { arcOf, leastEdges } from '@tinwright/core/internal';
+import { leastEdges, roundOf } from '@tinwright/core/internal';
 import type { TableStyle } from './style.js';
 
 /** A pattern as a table cuts it, and where holes are only punched. */
@@ -13,21 +13,15 @@ export function tableFlat(
   flat: FlatPattern,
   { leastHole, leastEdge }: Pick<TableStyle, 'leastHole' | 'leastEdge'>,
 ): TableFlat {
-  const small = (h: Loop) => diameterOf(h) < leastHole;
-  const punched = flat.holes.filter(small).map(centreOf);
+  const small = (h: Loop) => smallRound(h, leastHole);
+  const punched = flat.holes.flatMap((h) => small(h) ?? []);
   const outline = leastEdge > 0 ? leastEdges(flat.outline, leastEdge) : flat.outline;
   if (punched.length === 0 && outline === flat.outline) return { flat, punched };
-  return { flat: { ...flat, outline, holes: flat.holes.filter((h) => !small(h)) }, punched };
+  return { flat: { ...flat, outline, holes: flat.holes.filter((h) => small(h) === null) }, punched };
 }
 
-/** Diameter of a round hole, mm; Infinity of any other. */
-function diameterOf(loop: Loop): number {
-  const [a, b] = loop;
-  if (loop.length !== 2 || a === undefined || b === undefined) return Infinity;
-  return 2 * arcOf({ from: a.at, to: b.at, bulge: a.bulge }).radius;
-}
-
-function centreOf(loop: Loop): Point {
-  const [a, b] = loop as readonly [Loop[number], Loop[number]];
-  return arcOf({ from: a.at, to: b.at, bulge: a.bulge }).centre;
+/** The middle of a round hole whose diameter is under `least`, mm; null for any other. */
+function smallRound(hole: Loop, least: number): readonly [Point] | null {
+  const round = roundOf(hole);
+  return round === null || 2 * round.radius >= least ? null : [round.centre];
 }

@@ -30,6 +30,21 @@ describe('a plate with two holes, a mark, a lip up and a foot down', () => {
     expect((b?.[1] ?? 0) - (a?.[1] ?? 0)).toBeCloseTo(-10, 9);
   });
 
+  test.each([
+    [0, 1],
+    [1, 0],
+    [0.5, 1],
+    [0.5, 0.5],
+    [1, 0.999],
+  ])('cuts a loop of two corners with bulges %d and %d as what it is, no circle', (a, b) => {
+    const hole = [
+      { at: [10, 10], bulge: a },
+      { at: [20, 10], bulge: b },
+    ] as const;
+    const [shape] = on(flatDrawing({ ...flat, holes: [hole] }, 'lens', []), 'CUT');
+    expect(shape).toEqual({ kind: 'loop', loop: hole });
+  });
+
   test('marks a weld by two lines that cross on it', () => {
     const lines = on(drawing, 'WELD-MARK').flatMap((s) => (s.kind === 'line' ? [s] : []));
     expect(lines).toHaveLength(2);
