@@ -18,7 +18,7 @@ export interface OnSheet {
 }
 
 /** Why a piece found no room. */
-export type LeftWhy = 'too-large' | 'no-metal' | 'stock-short' | 'grain' | 'shear';
+export type LeftWhy = 'too-large' | 'no-metal' | 'stock-short' | 'grain' | 'shear' | 'sheet-long';
 
 /** What would have to be bought: pieces, kg of parts, and the sheet that comes nearest. */
 export interface Short {

@@ -2,10 +2,9 @@ import type { Problem, Unit } from '@tinwright/core';
 import { sayIn } from '@tinwright/core/internal';
 import { type Blank, sameMetal } from './blank.js';
 import { roomOf, shortOf } from './room.js';
+import { isBeyond, shearWays } from './shear-ways.js';
 import type { Rack, StockSheet } from './sheet.js';
-import { turnsAllowed } from './turns.js';
 
-const SAME = 1e-6;
 /** A thousandth more is rounding of a gauge. */
 const GAUGE = 1.001;
 
@@ -17,7 +16,7 @@ export interface ShearReach {
 
 /**
  * Blanks that cannot be cut from any sheet of a rack, however few there are: no such metal, too thick for the shear,
- * none large enough, or only against the grain.
+ * none large enough, only against the grain, or only from sheets that no cut of the shear goes across.
  */
 export function stockProblems(
   blanks: readonly Blank[],
@@ -56,39 +55,34 @@ function problemOf(
       message: `${what} is of ${blank.material}, ${say.size(blank.thickness)} thick; the shear takes ${say.most(most)}`,
       fix: 'Cut it on a table, or have it cut elsewhere',
     };
-  if (own.some((s) => fits(blank, s, 'as its grain asks', longest))) return null;
-  if (own.some((s) => fits(blank, s, 'any way', longest)))
+  const from = (asked: Blank, length: number) => own.filter((s) => shearWays(asked, s, length).length > 0);
+  const anyWay = { ...blank, grain: null };
+  if (from(blank, longest).length > 0) return null;
+  if (from(anyWay, longest).length > 0)
     return {
       code: 'grain-impossible',
       message: `${what} with grain along ${blank.grain} fits no sheet that way round`,
       fix: 'Leave its grain out, or add a sheet rolled the other way',
     };
-  const [nearest] = own.toSorted((a, b) => shortOf(blank, a) - shortOf(blank, b)) as [StockSheet];
-  const [x, y] = roomOf(nearest);
-  if (own.some((s) => fits(blank, s, 'any way', Number.POSITIVE_INFINITY)))
+  const large = from(anyWay, Number.POSITIVE_INFINITY);
+  const [beyond] = large;
+  if (beyond !== undefined && large.every((s) => isBeyond(s, longest)))
+    return {
+      code: 'sheet-long',
+      message: `${what} would come from the sheet ${beyond.name}, which is longer both ways than the shear's ${say.most(longest)}`,
+      fix: 'Have the sheet cut in two elsewhere and give the halves in the rack, or add one that goes through the shear',
+    };
+  if (large.length > 0)
     return {
       code: 'blank-long',
       message: `${what} takes a cut longer than the shear's ${say.size(longest)}`,
       fix: 'Have it cut elsewhere, or make it in two',
     };
+  const [nearest] = own.toSorted((a, b) => shortOf(blank, a) - shortOf(blank, b)) as [StockSheet];
+  const [x, y] = roomOf(nearest);
   return {
     code: 'blank-large',
     message: `${what} is larger than every sheet; nearest: ${nearest.name}, ${say.most(x)} x ${say.most(y)} usable`,
     fix: `Add a sheet of ${size} or more, or make it in two`,
   };
-}
-
-function fits(
-  blank: Blank,
-  sheet: StockSheet,
-  way: 'as its grain asks' | 'any way',
-  longest: number,
-): boolean {
-  const [x, y] = roomOf(sheet);
-  const asked = way === 'any way' ? { grain: null } : blank;
-  return turnsAllowed(asked, sheet).some((turn) => {
-    const [w, h] = turn === 'drawn' ? [blank.x, blank.y] : [blank.y, blank.x];
-    const long = (w > longest + SAME && h < sheet.y - SAME) || (h > longest + SAME && w < sheet.x - SAME);
-    return w <= x + SAME && h <= y + SAME && !long;
-  });
 }

@@ -151,6 +151,20 @@ test.each<[what: string, asked: ReturnType<typeof blank>, longest: number, code:
   ],
   ['a blank longer than the shear cuts', blank(1500, 500), 1050, 'blank-long', '1050 mm'],
   [
+    'a sheet that no cut goes across',
+    blank(300, 200),
+    900,
+    'sheet-long',
+    "longer both ways than the shear's 900 mm",
+  ],
+  [
+    'a blank and a sheet too long for the shear',
+    blank(1500, 500),
+    900,
+    'sheet-long',
+    'the sheet full',
+  ],
+  [
     'a blank that fits against its grain only',
     blank(1500, 500, 'y'),
     3000,

@@ -6,7 +6,8 @@ const WHY: Readonly<Record<LeftWhy, string>> = {
   'no-metal': 'no sheet of its metal in the rack',
   'stock-short': 'no room was left on the stock',
   grain: 'too large for the sheets along the grain it asks for',
-  shear: 'the shear cuts neither so long nor so thick',
+  shear: 'too long or too thick for the shear',
+  'sheet-long': 'the sheet is longer both ways than the shear',
 };
 
 const REMEDY: Readonly<Record<LeftWhy, string>> = {
@@ -15,6 +16,7 @@ const REMEDY: Readonly<Record<LeftWhy, string>> = {
   'stock-short': 'add sheets to the rack',
   grain: 'leave its grain out, or add a sheet rolled the other way',
   shear: 'cut it on a table, or have it cut elsewhere',
+  'sheet-long': 'have the sheet cut in two elsewhere and give the halves in the rack',
 };
 
 const NO_COMMON = {

@@ -6,7 +6,8 @@ const WHY: Readonly<Record<LeftWhy, string>> = {
   'no-metal': 'keine Tafel seines Werkstoffs im Lager',
   'stock-short': 'auf dem Lagerbestand war kein Platz mehr',
   grain: 'in der verlangten Walzrichtung zu groß für die Tafeln',
-  shear: 'so lang oder so dick schneidet die Schere nicht',
+  shear: 'zu lang oder zu dick für die Schere',
+  'sheet-long': 'die Tafel ist in beiden Richtungen länger als die Schere',
 };
 
 const REMEDY: Readonly<Record<LeftWhy, string>> = {
@@ -15,6 +16,7 @@ const REMEDY: Readonly<Record<LeftWhy, string>> = {
   'stock-short': 'Tafeln ins Lager nehmen',
   grain: 'die Walzrichtung freigeben oder eine anders gewalzte Tafel nehmen',
   shear: 'auf dem Tisch oder anderswo schneiden',
+  'sheet-long': 'die Tafel anderswo teilen lassen und die Hälften ins Lager schreiben',
 };
 
 const NO_COMMON = {

@@ -1,6 +1,7 @@
 import { type Blank, pieceId } from '../../stock/blank.js';
+import { roomOf } from '../../stock/room.js';
+import { shearWays } from '../../stock/shear-ways.js';
 import type { Rack, StockSheet, UseOfOffcuts } from '../../stock/sheet.js';
-import { turnsAllowed } from '../../stock/turns.js';
 import type { Bin, ShearItem, ShearProblem } from '../problem.js';
 import type { ShearLimits } from './limits.js';
 
@@ -21,11 +22,6 @@ export interface Named {
   readonly stock: readonly StockSheet[];
 }
 
-/** Size of a sheet less its trim. */
-export function usable({ x, y, trim }: StockSheet): { readonly x: number; readonly y: number } {
-  return { x: x - trim.west - trim.east, y: y - trim.south - trim.north };
-}
-
 /**
  * Blanks of one metal and the sheets of it as a problem without kerf or trim: every size grown by one kerf, sheets less
  * their trim.
@@ -38,10 +34,10 @@ export function problemOf(blanks: readonly Blank[], rack: Rack, limits: ShearLim
   const items = pieces.map(({ blank }) => ({ w: blank.x + rack.kerf, h: blank.y + rack.kerf }));
   const cost = costs(stock, rack.offcuts ?? 'free');
   const bins = stock.map((sheet, t): Bin => {
-    const room = usable(sheet);
+    const [x, y] = roomOf(sheet);
     return {
-      x: room.x + rack.kerf,
-      y: room.y + rack.kerf,
+      x: x + rack.kerf,
+      y: y + rack.kerf,
       cutX: limits.length + rack.kerf,
       cutY: limits.length + rack.kerf,
       cost: cost[t] as number,
@@ -52,19 +48,11 @@ export function problemOf(blanks: readonly Blank[], rack: Rack, limits: ShearLim
   return { problem: { items: items satisfies ShearItem[], bins }, pieces, stock };
 }
 
-/** Ways a blank may lie on a sheet: bit 1 as drawn, bit 2 turned; 0 where it cannot be cut from it. */
+/** Ways a blank may lie on a sheet: bit 1 as drawn, bit 2 turned, a square one way; 0 where it cannot be cut from it. */
 function waysOn(blank: Blank, sheet: StockSheet, { length }: ShearLimits): number {
-  const room = usable(sheet);
-  const fits = (w: number, h: number) =>
-    w <= room.x + SAME &&
-    h <= room.y + SAME &&
-    (w <= length + SAME || h >= sheet.y - SAME) &&
-    (h <= length + SAME || w >= sheet.x - SAME);
+  const ways = shearWays(blank, sheet, length);
   const square = Math.abs(blank.x - blank.y) < SAME;
-  return turnsAllowed(blank, sheet).reduce((bits, way) => {
-    if (way === 'drawn') return fits(blank.x, blank.y) ? bits | 1 : bits;
-    return fits(blank.y, blank.x) && !(square && (bits & 1) !== 0) ? bits | 2 : bits;
-  }, 0);
+  return (square ? ways.slice(0, 1) : ways).reduce((bits, way) => bits | (way === 'drawn' ? 1 : 2), 0);
 }
 
 /**

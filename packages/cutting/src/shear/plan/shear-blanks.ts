@@ -23,6 +23,7 @@ const WHY: Readonly<Record<string, LeftWhy>> = {
   'grain-impossible': 'grain',
   'blank-large': 'too-large',
   'blank-long': 'shear',
+  'sheet-long': 'sheet-long',
   'sheet-thick': 'shear',
 };
 

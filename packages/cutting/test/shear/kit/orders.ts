@@ -80,5 +80,6 @@ export const orders: fc.Arbitrary<Order> = fc.record({
     NO_LIMITS,
     { length: 1050, stop: 600 },
     { length: 1050, stop: Number.POSITIVE_INFINITY },
+    { length: 800, stop: 600 },
   ),
 });

@@ -22,6 +22,18 @@ test('random orders: every plan replays without a flaw, and no cost is below the
   );
 });
 
+test('a sheet longer both ways than the shear is used whole or not at all', () => {
+  const limits = { length: 900, stop: 600 };
+  const blanks = [blank('tray', 434.1, 331.2, 3), blank('top', 2000, 1000, 1)];
+  const [plan] = planShear(blanks, { ...RACK, sheets: [FULL, OFFCUT] }, limits, QUICK);
+  expect(verifyShearPlan(plan as NonNullable<typeof plan>, blanks, limits)).toEqual([]);
+  expect(plan?.sheets.map(({ stock, cuts }) => [stock.name, cuts === null])).toEqual([
+    ['full', true],
+    ['end of a sheet', false],
+  ]);
+  expect(plan?.missing).toEqual([{ part: 'tray', count: 2 }]);
+});
+
 test('the same seed and steps: the same plan; another seed may give another', () => {
   const blanks = [
     blank('tray', 434.1, 331.2, 9),
