@@ -157,13 +157,7 @@ test.each<[what: string, asked: ReturnType<typeof blank>, longest: number, code:
     'sheet-long',
     "longer both ways than the shear's 900 mm",
   ],
-  [
-    'a blank and a sheet too long for the shear',
-    blank(1500, 500),
-    900,
-    'sheet-long',
-    'the sheet full',
-  ],
+  ['a blank and a sheet too long for the shear', blank(1500, 500), 900, 'sheet-long', 'the sheet full'],
   [
     'a blank that fits against its grain only',
     blank(1500, 500, 'y'),
