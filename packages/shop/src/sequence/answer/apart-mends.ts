@@ -1,10 +1,9 @@
 import type { Part, PartPlan } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
 import { splitOff } from '../part/split.js';
-import { anyPlan } from '../search/find-plan.js';
+import { trialOf } from './feasible.js';
 import type { Mend } from './plan.js';
 import { partToBend } from './planned-sequence.js';
-import { problemsOf } from './problems.js';
 import { choose } from './smallest-core.js';
 
 const LAP = 15; // mm of a flange to rivet or weld through, up to the outside of the wall on it; judgement
@@ -55,6 +54,6 @@ const nested = ({ panels }: Part, ids: readonly string[]): boolean =>
 
 function goes(plan: PartPlan, part: Part, shop: Shop): boolean {
   if (part.panels.length === 1) return true;
-  const problems = problemsOf({ ...partToBend(plan), part }, shop);
-  return problems.some((next) => anyPlan(next(), MOST_WHOLE).moves !== null);
+  const input = { cores: [], dies: 'all', most: MOST_WHOLE } as const;
+  return trialOf({ ...partToBend(plan), part }, input).planIn(shop) !== null;
 }

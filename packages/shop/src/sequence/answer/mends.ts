@@ -1,15 +1,18 @@
 import type { PartPlan, StopSignal } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
 import { apartMends } from './apart-mends.js';
-import { planOf, type Variant } from './feasible.js';
+import { type TrialInput, trialOf } from './feasible.js';
 import { machineMends } from './machine-mends.js';
 import type { MendTrial } from './mend-trial.js';
 import { partMends } from './part-mends.js';
 import type { Mend, Reason } from './plan.js';
+import { partToBend } from './planned-sequence.js';
 import { toolMends } from './tool-mends.js';
 
 /** Reasons that another die may do away with. */
 const OF_DIES: readonly Reason['code'][] = ['die', 'flange-short', 'force', 'angle', 'tools'];
+
+const MOST_WHOLE = 2000; // states looked at for a plan of a changed part
 
 /**
  * Something to change so that an impossible part becomes possible: values of the part, panels joined on instead of bent,
@@ -25,13 +28,28 @@ export function mendsFor(
   signal?: StopSignal,
 ): readonly Mend[] {
   const dies = reasons.some((r) => r.machine === 'press' && OF_DIES.includes(r.code)) ? 'all' : 'near';
-  const variant = (params: unknown, other: Shop): Variant => {
-    signal?.throwIfAborted();
-    return { plan, params, shop: other, cores, dies };
+  const input: TrialInput = { cores, dies, most: MOST_WHOLE };
+  const given = partToBend(plan);
+  const own = trialOf(given, input);
+  const trial: MendTrial = {
+    plan,
+    shop,
+    reasons,
+    inShop: (other) => {
+      signal?.throwIfAborted();
+      return own.planIn(other);
+    },
   };
-  const trial: MendTrial = { plan, shop, reasons, inShop: (other) => planOf(variant(plan.params, other)) };
+  const changed = (params: unknown) => {
+    signal?.throwIfAborted();
+    try {
+      return trialOf({ ...given, part: plan.family.part(params, plan.sheet) }, input);
+    } catch {
+      return null; // corners leave nothing at this size
+    }
+  };
   return [
-    ...partMends(trial, (params) => variant(params, shop)),
+    ...partMends(trial, changed),
     ...apartMends(plan, shop, cores, () => signal?.throwIfAborted()),
     ...machineMends(trial),
     ...toolMends(trial),

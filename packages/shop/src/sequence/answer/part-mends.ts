@@ -1,6 +1,6 @@
 import type { PartPanel, PartPlan, Path } from '@tinwright/core';
 import { changeOf, declaredAt, nearestSize, sizesIn, withValue, wordAdvice } from '@tinwright/core/internal';
-import { planOf, someFeasible, type Variant } from './feasible.js';
+import type { Trial } from './feasible.js';
 import type { MendTrial } from './mend-trial.js';
 import type { Mend, Reason } from './plan.js';
 
@@ -10,10 +10,13 @@ const MOST_MENDS = 4;
 const MOST_SIZES = 4; // parameters tried, those that shape what is in the way
 const MOST_WORDS = 2; // told
 
-/** Values of an impossible part with which it can be bent: sizes, smaller and larger, nearest first; then words. */
+/**
+ * Values of an impossible part with which it can be bent: sizes, smaller and larger, nearest first; then words.
+ * @param changed the part with other parameters; null where it cannot be made
+ */
 export function partMends(
-  { plan, reasons }: MendTrial,
-  variant: (params: unknown) => Variant,
+  { plan, shop, reasons }: MendTrial,
+  changed: (params: unknown) => Trial | null,
 ): readonly Mend[] {
   const sizes = sizesIn(plan.params)
     .filter(({ path, given }) => touches(plan, path, given, reasons))
@@ -21,20 +24,20 @@ export function partMends(
   const found = sizes.flatMap(({ path, given }) =>
     // wider may do as well as narrower
     [{ most: given }, { least: given }].flatMap((way): readonly Mend[] => {
-      const at = (v: number) => variant(withValue(plan.params, path, v));
-      const near = nearestSize(given, (v) => (v !== given && someFeasible(at(v)) ? 0 : null), {
+      const at = (v: number) => (v === given ? null : changed(withValue(plan.params, path, v)));
+      const near = nearestSize(given, (v) => (at(v)?.someGo(shop) ? 0 : null), {
         step: STEP,
         rungs: RUNGS,
         ...way,
       });
-      if (near === null || planOf(at(near.found)) === null) return [];
+      if (near === null || at(near.found)?.planIn(shop) == null) return [];
       return [{ ...partMend(path), given, ...near, unit: unitOf(plan, path) }];
     }),
   );
   const change = ({ given, found: to }: Mend) => changeOf(given as number, to as number);
   return [
     ...found.toSorted((a, b) => change(a) - change(b)).slice(0, MOST_MENDS),
-    ...words(plan, variant).slice(0, MOST_WORDS),
+    ...words(plan, (params) => changed(params)?.planIn(shop) != null).slice(0, MOST_WORDS),
   ];
 }
 
@@ -45,8 +48,8 @@ const unitOf = ({ family }: PartPlan, path: Path): Mend['unit'] =>
   declaredAt(family.values, path)?.unit === 'deg' ? 'deg' : 'mm';
 
 /** Other words of a list, `corner: open`. */
-function words(plan: PartPlan, variant: (params: unknown) => Variant): readonly Mend[] {
-  const room = (params: unknown) => (planOf(variant(params)) === null ? null : 0);
+function words(plan: PartPlan, goes: (params: unknown) => boolean): readonly Mend[] {
+  const room = (params: unknown) => (goes(params) ? 0 : null);
   const options = ({ path }: { readonly path: Path }) => declaredAt(plan.family.values, path)?.options ?? [];
   return wordAdvice(plan.params, room, options).flatMap(({ path, given, words: good }) =>
     good.map((found): Mend => ({ ...partMend(path), given, found, bound: 'tried', unit: null })),

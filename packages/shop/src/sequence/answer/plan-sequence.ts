@@ -4,6 +4,7 @@ import type { Shop } from '../../machines/shop.js';
 import { NONE } from '../part/mask.js';
 import { planSearch } from '../search/find-plan.js';
 import type { BendProblem, FoundPlan } from '../search/states.js';
+import { quickLook } from './feasible.js';
 import { mendsFor } from './mends.js';
 import type { Sequence } from './plan.js';
 import { partToBend, plannedSequence } from './planned-sequence.js';
@@ -62,15 +63,25 @@ export function* sequenceSteps(
   const plan = revivePart(part);
   const given = partToBend(plan);
   const problems = problemsOf(given, shop);
-  for (const [i, next] of problems.entries()) {
+  const widest = problems.at(-1) as (typeof problems)[number];
+  // where no bend at all can come last, no choice of dies is searched
+  const most = Math.ceil(FIRST / given.part.panels.length);
+  if (quickLook(given, { dies: 'all', most })(shop) === 'none')
+    return withoutPlan(widest(), plan, shop, NEVER, signal);
+  for (const next of problems) {
     const problem = next();
     const found = yield* searched(problem, onProgress);
     const { moves } = found;
     if (moves !== null) return plannedSequence(problem, plan, shop, { ...found, moves });
-    if (i === problems.length - 1) return withoutPlan(problem, plan, shop, found, signal);
+    if (next === widest) return withoutPlan(problem, plan, shop, found, signal);
   }
   throw new RangeError(`no problem of ${plan.name}`);
 }
+
+const FIRST = 50; // states looked at before anything else, shared among panels: where there are many, each takes longer
+
+/** What is found of a part that cannot be bent at all. */
+const NEVER: FoundPlan = { moves: null, bound: Infinity, cost: Infinity, expanded: 0, toolsKept: false };
 
 /** The cheapest plan of a problem, a little at a time. */
 function* searched(problem: BendProblem, onProgress: PlanSequenceOptions['onProgress']): Pieces<FoundPlan> {

@@ -37,7 +37,7 @@ function goesBefore(problem: BendProblem, core: readonly number[], panel: number
   const goes = (mounting: Mounting, station: Station) =>
     mounting.obstacle === null && positions.place(null, { mounting, station, gauged: null }) !== null;
   return strokesOf(work, panel).some((o) => {
-    const done = without(othersDone(problem, core, o), stepsWith(problem, [hanging]));
+    const done = without(othersDone(problem, core, o), stepsWith(work, [hanging]));
     return stations.some((s) => SIDES.some((held) => goes(s.mount(o, held, done), s)));
   });
 }

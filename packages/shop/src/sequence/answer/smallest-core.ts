@@ -1,7 +1,9 @@
+import { atOnce } from '@tinwright/core/internal';
 import { subtree } from '../part/fold-tree.js';
 import { type Mask, maskOf, sameMask, within, without } from '../part/mask.js';
-import type { LineStroke } from '../part/operations.js';
+import type { LineStroke, Work } from '../part/operations.js';
 import { dive } from '../search/dive.js';
+import { fromEnd } from '../search/from-end.js';
 import type { BendProblem } from '../search/states.js';
 
 const MOST_DIVES = 200; // subsets looked at
@@ -9,7 +11,7 @@ const MOST_STATES = 3000; // of one
 const LARGEST = 4; // bends tried together before bends are taken away one by one
 
 /** A problem in which only some steps have to be done; the others stay flat. */
-export function onlySteps(problem: BendProblem, steps: Mask): BendProblem {
+function onlySteps(problem: BendProblem, steps: Mask): BendProblem {
   const { work } = problem;
   const operations = work.operations.filter((o) => within(o.mask, steps));
   return { ...problem, work: { ...work, operations, all: steps } };
@@ -17,7 +19,12 @@ export function onlySteps(problem: BendProblem, steps: Mask): BendProblem {
 
 /** True when it is proved that these steps cannot all be done. */
 function impossible(problem: BendProblem, steps: Mask): boolean {
-  const { moves, bound } = dive(onlySteps(problem, steps), MOST_STATES);
+  const end = atOnce(fromEnd(problem, steps, MOST_STATES));
+  if (end === 'none') return true;
+  const only = onlySteps(problem, steps);
+  // where what is bent in one stroke is not bent one by one there may still be none
+  if (end !== 'unknown' && only.work.operations.every((o) => o.steps.length === 1)) return false;
+  const { moves, bound } = dive(only, MOST_STATES);
   return moves === null && bound === Infinity;
 }
 
@@ -25,7 +32,7 @@ function impossible(problem: BendProblem, steps: Mask): boolean {
  * Steps of some panels' bends and of all that hangs on them: a wall is as high as its hem leaves it. And of what may be bent
  * in one stroke with them, as it would be in the way of them alone.
  */
-export function stepsWith({ work }: BendProblem, panels: readonly number[]): Mask {
+export function stepsWith(work: Work, panels: readonly number[]): Mask {
   const own = new Set(panels);
   // a set takes on the way what is put into it
   for (const p of own) {
@@ -46,7 +53,7 @@ export function smallestCores(problem: BendProblem): readonly (readonly number[]
   let dives = 0;
   const fails = (list: readonly number[]) => {
     dives += 1;
-    return impossible(problem, stepsWith(problem, list));
+    return impossible(problem, stepsWith(problem.work, list));
   };
   /** The first few that fail together. */
   const few = (list: readonly number[]): readonly number[] | null => {
@@ -60,7 +67,8 @@ export function smallestCores(problem: BendProblem): readonly (readonly number[]
   const alone = panels.filter((p) => fails([p]));
   // what fails because of something that hangs on it is not told, nor where some that hang on it fail together
   const lowest = alone.filter((p) => !subtree(tree, p).some((q) => q !== p && alone.includes(q)));
-  const same = (p: number) => (q: number) => sameMask(stepsWith(problem, [p]), stepsWith(problem, [q]));
+  const same = (p: number) => (q: number) =>
+    sameMask(stepsWith(problem.work, [p]), stepsWith(problem.work, [q]));
   const own = lowest.filter((p, i) => lowest.findIndex(same(p)) === i);
   if (own.length > 0) return own.map((p) => few(subtree(tree, p).filter((q) => q !== p)) ?? [p]);
   const found = few(panels);
@@ -92,5 +100,5 @@ export function* choose<T>(list: readonly T[], count: number): Generator<readonl
 /** What is done when a stroke is the last of a set: the others, and all that hangs on them or on it. */
 export function othersDone(problem: BendProblem, core: readonly number[], { panels }: LineStroke): Mask {
   const own = maskOf(problem.work.steps.filter((s) => panels.includes(s.panel)).map((s) => s.index));
-  return without(stepsWith(problem, core), own);
+  return without(stepsWith(problem.work, core), own);
 }

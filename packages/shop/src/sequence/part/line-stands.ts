@@ -1,11 +1,12 @@
 import type { Point, Pose, Vec3 } from '@tinwright/core';
 import { convexHull, lazy } from '@tinwright/core/internal';
 import { ring, type Sector, sectorOf } from '../../sweep/contact.js';
+import { bySide } from './by-side.js';
 import { ancestors, type Stage } from './fold-tree.js';
 import { type HeldSide, type LineFrame, lineFrame } from './line.js';
 import { type HingeBook, hingeBook, linePoses } from './line-poses.js';
 import { type BentLump, type Corners, homeOf, lumpsOf, solidsOf } from './lumps.js';
-import { keptBy, type Mask, maskOf } from './mask.js';
+import { has, keptBy, type Mask, maskOf } from './mask.js';
 import type { LineStroke, Work } from './operations.js';
 import { stageOf } from './stage.js';
 
@@ -43,7 +44,7 @@ export interface LumpStand {
 export interface LumpAtLine {
   readonly lump: BentLump;
   readonly moves: boolean;
-  /** Panels whose bends decide where it stands, and their steps. */
+  /** Panels whose bends decide where it stands, as far as they are made at all, and their steps. */
   readonly bends: readonly number[];
   readonly steps: Mask;
   /** How it stands in a state; null for a bend not yet made. */
@@ -62,11 +63,7 @@ export type LineBook = (operation: LineStroke, held: HeldSide) => PartAtLine;
 /** Every line of a part, once for all machines. */
 export function lineBook(work: Work): LineBook {
   const shape = shapeOf(work);
-  const lines = work.operations.map((o) => ({
-    parent: lazy(() => partAtLine(work, shape, o, 'parent')),
-    child: lazy(() => partAtLine(work, shape, o, 'child')),
-  }));
-  return ({ index }, held) => (lines[index] as (typeof lines)[number])[held]();
+  return bySide(work.operations, (operation, held) => partAtLine(work, shape, operation, held));
 }
 
 /** What is kept of the lumps of a part: of long chains, which have many and in many states, less. */
@@ -84,8 +81,12 @@ const KEEPING: readonly (readonly [chain: number, keeping: Keeping])[] = [
   [Infinity, { bends: 2, states: 1 }],
 ];
 
+/** Where few states are looked at: of a lump on the line alone there is one. */
+const QUICK: Keeping = { bends: 0, states: 32 };
+
 /** What is worth keeping of a part. */
-export function keepingOf({ tree }: Work): Keeping {
+export function keepingOf({ tree, quick }: Work): Keeping {
+  if (quick) return QUICK;
   const longest = Math.max(...tree.panels.map((_, i) => ancestors(tree, i).length));
   const [, keeping] = KEEPING.find(([chain]) => longest <= chain) as (typeof KEEPING)[number];
   return keeping;
@@ -128,9 +129,11 @@ function partAtLine(work: Work, shape: Shape, operation: LineStroke, held: HeldS
   const near = work.steps.length > MANY ? NEAR_STATES : Infinity;
   const lumps = shape.lumps.map(({ lump, home, solids: own }): LumpAtLine => {
     const way = poses.bends(home);
-    const bends = lump.kind === 'bend' && !way.includes(lump.panel) ? [...way, lump.panel] : way;
+    const all = lump.kind === 'bend' && !way.includes(lump.panel) ? [...way, lump.panel] : way;
     const moves = frame.moves[lump.panel] === true;
-    const steps = maskOf(work.steps.filter((s) => bends.includes(s.panel)).map((s) => s.index));
+    const stages = work.steps.filter((s) => all.includes(s.panel) && has(work.all, s.index));
+    const bends = all.filter((p) => stages.some((s) => s.panel === p));
+    const steps = maskOf(stages.map((s) => s.index));
     const standing = (done: Mask): LumpStand | null => {
       const stage = stageOf(work, done);
       const solids = own[stage(lump.panel)]();

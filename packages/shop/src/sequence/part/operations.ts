@@ -36,7 +36,10 @@ export interface Work {
   readonly tree: FoldTree;
   readonly steps: readonly BendStage[];
   readonly operations: readonly LineStroke[];
+  /** Steps that are done in the end. */
   readonly all: Mask;
+  /** True where few states are looked at: none is tried beforehand. */
+  readonly quick: boolean;
   /** By panel: its last step, and its first where it has two; -1 for none. */
   readonly last: readonly number[];
   readonly first: readonly number[];
@@ -56,6 +59,7 @@ export function workOf(tree: FoldTree): Work {
     steps: numbered,
     operations,
     all: maskOf(numbered.map((s) => s.index)),
+    quick: false,
     last: tree.panels.map((_, i) => of(i).at(-1)?.index ?? -1),
     first: tree.panels.map((_, i) => of(i)[0]?.index ?? -1),
   };

@@ -5,6 +5,7 @@ import type { LineStroke, Work } from '../part/operations.js';
 import { type BeamInput, beam } from './beam.js';
 import { cheapest } from './cheapest.js';
 import { dive, dives } from './dive.js';
+import { fromEnd } from './from-end.js';
 import { guideOf } from './guide.js';
 import { reinserted } from './reinserted.js';
 import { followed, relaxed } from './relaxed.js';
@@ -75,6 +76,7 @@ function* searched(problem: BendProblem): Generator<SearchProgress, FoundMoves> 
   let least = guide.bound(NONE, null);
   let best = yield* told(sweeps(problem), (cost) => ({ cost, bound: least }));
   const soFar = (bound = least): SearchProgress => ({ cost: best.cost, bound: Math.min(best.cost, bound) });
+  if (best.moves === null && (yield* neverGoes(problem, first))) return { ...best, bound: Infinity };
   // what is not seen at once is soon found, or soon seen not to be there
   if (best.moves === null) best = yield* told(dives(problem, first), () => soFar());
   if (best.bound === Infinity) return best;
@@ -113,6 +115,13 @@ function* searched(problem: BendProblem): Generator<SearchProgress, FoundMoves> 
   return { ...any, bound: Math.max(any.bound, bound) };
 }
 
+/** True when it is soon seen from the end that there is no plan. @param most states looked at */
+function* neverGoes(problem: BendProblem, most: number): Generator<SearchProgress, boolean> {
+  const looks = fromEnd(problem, problem.work.all, most);
+  const seen = { cost: Infinity, bound: 0 };
+  return (yield* told(looks, () => seen)) === 'none';
+}
+
 /** What no plan goes under without geometry, with the plan that takes as little, where it can be followed. */
 function* floorOf(
   problem: BendProblem,
@@ -133,13 +142,13 @@ function* floorOf(
 }
 
 /** What the search has come to, by what a part of it tells on the way. */
-type Seen = (told: number) => SearchProgress;
+type Seen<Told> = (told: Told) => SearchProgress;
 
 /** So many looks of a part of the search; null when it has not come to an end by then. */
 function* some<T>(
   part: Generator<number, T>,
   looks: number,
-  seen: Seen,
+  seen: Seen<number>,
 ): Generator<SearchProgress, T | null> {
   for (let i = 0; i < looks; i++) {
     const { done, value } = part.next();
@@ -150,7 +159,7 @@ function* some<T>(
 }
 
 /** What a part of the search finds. */
-function* told<T>(part: Generator<number, T>, seen: Seen): Generator<SearchProgress, T> {
+function* told<T, Told>(part: Generator<Told, T>, seen: Seen<Told>): Generator<SearchProgress, T> {
   for (;;) {
     const { done, value } = part.next();
     if (done === true) return value;

@@ -1,27 +1,18 @@
 import type { Material, Part, Point } from '@tinwright/core';
-import { brakeAt, brakesOf } from '../../machines/brakes.js';
+import { brakeAt } from '../../machines/brakes.js';
 import { pieceCosts } from '../../machines/costs.js';
 import type { Shop } from '../../machines/shop.js';
-import { type SheetSpringback, springbackOf } from '../../metal/springback.js';
-import { foldSetting } from '../../tools/leaf-setting.js';
-import { marginFor } from '../../tools/margin.js';
+import type { SheetSpringback } from '../../metal/springback.js';
 import type { DieChoice } from '../../tools/press-setting.js';
-import { foldTree } from '../part/fold-tree.js';
 import type { HeldSide } from '../part/line.js';
-import { type LineBook, lineBook } from '../part/line-stands.js';
-import { type LineStroke, type Work, workOf } from '../part/operations.js';
-import { contactBook } from '../part/self-contact.js';
-import { brakeStation } from '../stations/brake-station.js';
+import type { LineStroke, Work } from '../part/operations.js';
 import { gaugeBook } from '../stations/gauge.js';
-import { handStation } from '../stations/hand-station.js';
-import { benchStation, formerStation, seamerStation, viseStation } from '../stations/jaw-station.js';
-import { type LeafBlank, leafWork } from '../stations/leaf-work.js';
-import { pressRack } from '../stations/press-rack.js';
+import { leafWork } from '../stations/leaf-work.js';
 import type { Station } from '../stations/station.js';
+import { setOnMachines } from './at-machines.js';
 import { handlingScale, headingOf, type PlacingInput, type Setting } from './handling.js';
 import { placingBook } from './placing.js';
 import type { BendProblem } from './states.js';
-import { setAtFirst, toolBook } from './tool-book.js';
 import { waysOf } from './ways.js';
 
 /** A part as the planner of bends sees it. */
@@ -37,8 +28,6 @@ export interface PartToBend {
   readonly blank: Point;
 }
 
-const HEM_FOLD = 135; // degrees a hem is folded to without a leaf; judgement
-
 /** The search problem of a part in a shop. @param dies of a press that are asked: with all of them others only where the nearest do not go */
 export function problemOf(
   { part, quantity, material, mass, blank }: PartToBend,
@@ -46,15 +35,8 @@ export function problemOf(
   dies: DieChoice = 'near',
 ): BendProblem {
   const longest = Math.max(...blank);
-  const { thickness, insideRadius } = part.sheet;
-  const springback = springbackOf(shop.strips, material.name, thickness);
-  // with several brakes, as far as each of them folds a hem
-  const [leaf] = brakesOf(shop)
-    .map(({ brake }) => foldSetting(brake, thickness, insideRadius))
-    .toSorted((a, b) => a.most - b.most);
-  const fold = { angle: leaf?.most ?? HEM_FOLD, setBack: leaf?.setBack ?? null };
-  const work = workOf(foldTree(part, fold));
-  const lines = lineBook(work);
+  const { lines, springback, ...standing } = setOnMachines({ part, material, longest })(shop, dies);
+  const { work, stations } = standing;
   const setting = kept(
     (o, station: Station) => settingOf(work, o, station, shop, springback),
     (s) => s.id,
@@ -69,24 +51,11 @@ export function problemOf(
     setting,
     gauges: gaugeBook(work, lines, shop, (o, station) => setting(o, station).setBack),
   };
-  const own: LeafBlank = { material, margin: marginFor(shop.margin, longest), springback };
-  const { press, profile } = shop;
-  const tools = toolBook();
-  const presses =
-    press === null
-      ? []
-      : pressRack(
-          { ...own, work, lineAt: lines, press, profile, dies },
-          (mounting, station) => tools(setAtFirst(station), mounting, station) !== 'none',
-        );
-  const stations = stationsOf(work, lines, shop, own, presses);
   return {
     ...input,
-    work,
-    stations,
+    ...standing,
     ways: waysOf(work.operations, stations, input),
     positions: placingBook(input, work),
-    contact: contactBook(work, lines),
   };
 }
 
@@ -101,28 +70,6 @@ function kept<B, R>(make: (o: LineStroke, b: B) => R, name: (b: B) => string): (
     known.set(key, made);
     return made;
   };
-}
-
-function stationsOf(
-  work: Work,
-  lines: LineBook,
-  shop: Shop,
-  blank: LeafBlank,
-  presses: readonly Station[],
-): readonly Station[] {
-  return [
-    ...brakesOf(shop).map(({ id, brake }) => brakeStation(work, lines, id, brake, blank)),
-    ...presses,
-    ...(shop.vise === null
-      ? []
-      : [
-          viseStation(work, lines, shop.vise, blank.material),
-          benchStation(work, lines, shop.vise, blank.material),
-        ]),
-    ...(shop.handSeamer === null ? [] : [seamerStation(work, lines, shop.handSeamer, blank.material)]),
-    ...(shop.formerBlock === null ? [] : [formerStation(work, lines, shop.formerBlock, blank.material)]),
-    handStation(),
-  ];
 }
 
 /** What an operation wants set on its machine. */

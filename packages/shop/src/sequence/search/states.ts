@@ -1,21 +1,17 @@
 import { both, isEmpty, type Mask, NONE, union } from '../part/mask.js';
-import { type LineStroke, openOperations, type Work } from '../part/operations.js';
-import type { SelfContact } from '../part/self-contact.js';
+import { openOperations } from '../part/operations.js';
 import type { OnMachine } from '../stations/gauge.js';
-import type { Mounting, Station } from '../stations/station.js';
+import type { Mounting } from '../stations/station.js';
+import type { AtMachines } from './at-machines.js';
 import type { PlacingInput, Position } from './handling.js';
 import type { PlacingBook } from './placing.js';
 import type { Way } from './ways.js';
 
 /** What a search needs to know of a part in a shop. */
-export interface BendProblem extends PlacingInput {
-  readonly work: Work;
-  readonly stations: readonly Station[];
+export interface BendProblem extends PlacingInput, AtMachines {
   /** By the number of the operation. */
   readonly ways: readonly (readonly Way[])[];
   readonly positions: PlacingBook;
-  /** What of the part an operation would drive into another, in a state. */
-  readonly contact: (operation: LineStroke, done: Mask) => SelfContact | null;
 }
 
 /** An operation in its place in a plan. */

@@ -67,16 +67,33 @@ export function benchOf<Tool extends string>(
   return {
     seen: lumps.reduce((m, l) => union(m, l.steps), NONE),
     sure: sure.reduce((m, l) => union(m, l.steps), NONE),
-    at: (done) =>
-      lumps.flatMap((l) => {
-        const s = l.at(done);
-        return s === null ? [] : [s];
-      }),
+    at: work.quick ? (done) => untilStopped(lumps, done) : (done) => standingIn(lumps, done),
     certain: (done) => {
       const all = sure.map((l) => l.certain(done));
       return { stopped: all.some((c) => c.stopped), takes: all.flatMap((c) => c.takes) };
     },
   };
+}
+
+const standingIn = <Tool extends string>(lumps: readonly Watched<Tool>[], done: Mask) =>
+  lumps.flatMap((l) => {
+    const s = l.at(done);
+    return s === null ? [] : [s];
+  });
+
+/** What stops a stroke alone, where only that is asked; else all there is. */
+function untilStopped<Tool extends string>(
+  lumps: readonly Watched<Tool>[],
+  done: Mask,
+): readonly StandingLump<Tool>[] {
+  const all: StandingLump<Tool>[] = [];
+  for (const { at } of lumps) {
+    const s = at(done);
+    if (s === null) continue;
+    if (s.clauses.some((c) => c.stops !== null)) return [s];
+    all.push(s);
+  }
+  return all;
 }
 
 /** A convex solid in the frame of its panel, as it is seen along the line. */

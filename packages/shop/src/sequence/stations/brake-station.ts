@@ -4,8 +4,9 @@ import { thicknessLimit } from '../../machines/capacity.js';
 import type { Brake } from '../../machines/shop.js';
 import { leastFlange, leastHold } from '../../tools/leaf-setting.js';
 import { type LeafTools, leafTools } from '../../tools/leaf-tools.js';
+import { bySide } from '../part/by-side.js';
 import { subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
-import { type HeldSide, lineLength } from '../part/line.js';
+import { lineLength } from '../part/line.js';
 import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
@@ -28,13 +29,9 @@ export function brakeStation(
   blank: LeafBlank,
 ): Station {
   const access = accessBooks(brake, work.tree.thickness);
-  const lines = work.operations.flatMap((operation) =>
-    (['parent', 'child'] as const).map((held) =>
-      leafLine({ work, brake, blank, operation, access, line: lineAt(operation, held) }),
-    ),
+  const lineOf = bySide(work.operations, (operation, held) =>
+    leafLine({ work, brake, blank, operation, access, line: lineAt(operation, held) }),
   );
-  const lineOf = ({ index }: LineStroke, held: HeldSide) =>
-    lines[2 * index + (held === 'parent' ? 0 : 1)] as LeafLine;
   return {
     name: 'brake',
     id,

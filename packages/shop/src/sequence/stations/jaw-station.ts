@@ -4,7 +4,8 @@ import { type Capacity, thicknessLimit } from '../../machines/capacity.js';
 import type { FormerBlock, HandSeamer, Vise } from '../../machines/shop.js';
 import type { Convex } from '../../sweep/polygon.js';
 import { benchTools, formerTools, type JawTools, seamerTools, viseTools } from '../../tools/jaw-tools.js';
-import { type HeldSide, type LineFrame, lineLength, spanOf } from '../part/line.js';
+import { bySide } from '../part/by-side.js';
+import { type LineFrame, lineLength, spanOf } from '../part/line.js';
 import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
 import { keptBy, sameMask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
@@ -98,13 +99,9 @@ export const formerStation = (
 
 /** Every side of every line in a pair of jaws: what stands beside the held sheet, and what the free side swings into. */
 function jawStation(work: Work, lineAt: LineBook, gripper: Gripper, material: Material): Station {
-  const lines = work.operations.flatMap((operation) =>
-    (['parent', 'child'] as const).map((held) =>
-      jawLine(work, gripper, material, operation, lineAt(operation, held), lineAt),
-    ),
+  const lineOf = bySide(work.operations, (operation, held) =>
+    jawLine(work, gripper, material, operation, lineAt(operation, held), lineAt),
   );
-  const lineOf = ({ index }: LineStroke, held: HeldSide) =>
-    lines[2 * index + (held === 'parent' ? 0 : 1)] as JawLine;
   return {
     name: gripper.name,
     id: gripper.id,

@@ -3,9 +3,10 @@ import { wholeAtFirst } from '../../machines/at-first.js';
 import type { Die, Press, Profile } from '../../machines/shop.js';
 import { bendForce, FORCE_CONSTANTS, forceTensile, leastVFlange } from '../../metal/press-force.js';
 import { type DieChoice, diesFor, LEAST_OPENING, mostAngle, usableDies } from '../../tools/press-setting.js';
-import { pressTools, type Tooling } from '../../tools/press-tools.js';
+import { type PressTools, pressTools, type Tooling } from '../../tools/press-tools.js';
+import { bySide } from '../part/by-side.js';
 import { setRadius, subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
-import { type HeldSide, type LineFrame, lineLength, spanOf } from '../part/line.js';
+import { type LineFrame, lineLength, spanOf } from '../part/line.js';
 import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
@@ -33,13 +34,14 @@ export interface PressWork extends LeafBlank {
 /** A press brake with one punch and one die at work on a part. */
 export function pressStation(given: PressWork, tooling: Tooling): Station {
   const { work, lineAt, press } = given;
-  const lines = work.operations.flatMap((operation) =>
-    (['parent', 'child'] as const).map((held) =>
-      pressLine({ ...given, ...tooling, operation, line: lineAt(operation, held) }),
-    ),
+  const { thickness } = work.tree;
+  const tools = {
+    near: lazy(() => pressTools(press, tooling, thickness, given.margin)),
+    bare: lazy(() => pressTools(press, tooling, thickness, 0)),
+  };
+  const lineOf = bySide(work.operations, (operation, held) =>
+    pressLine({ ...given, ...tooling, tools, operation, line: lineAt(operation, held) }),
   );
-  const lineOf = ({ index }: LineStroke, held: HeldSide) =>
-    lines[2 * index + (held === 'parent' ? 0 : 1)] as PressLine;
   return {
     name: 'press',
     id: `press ${tooling.punch.name} / ${tooling.die.name}${tooling.horns === null ? '' : ' between horns'}`,
@@ -62,6 +64,8 @@ interface PressLine {
 }
 
 interface Given extends PressWork, Tooling {
+  /** Its tools with the margin that is kept from them, and without. */
+  readonly tools: { readonly near: () => PressTools; readonly bare: () => PressTools };
   readonly operation: LineStroke;
   readonly line: PartAtLine;
 }
@@ -84,7 +88,7 @@ function pressLine(given: Given): PressLine {
     const mounting = refuse(limits);
     return { limits, mount: () => mounting, prospect: () => null };
   }
-  const tools = pressTools(press, given, tree.thickness, margin);
+  const tools = given.tools.near();
   const closing = operation.action === 'close';
   const half = radians(setFor(given) / 2);
   const stroke = {
@@ -119,15 +123,12 @@ function pressLine(given: Given): PressLine {
       (s) => (s.flat && s.lump.kind === 'panel') || (!closing && off.hooked(s)),
     ),
   );
-  const off = takingOff(
-    lazy(() => pressTools(press, given, tree.thickness, 0)),
-    {
-      tip,
-      half,
-      thickness: tree.thickness,
-      horns: given.horns,
-    },
-  );
+  const off = takingOff(given.tools.bare, {
+    tip,
+    half,
+    thickness: tree.thickness,
+    horns: given.horns,
+  });
   const seen = lazy(() => union(bench().seen, operation.mask));
   return {
     limits,
