@@ -1,5 +1,5 @@
 import type { Point, Pose, Vec3 } from '@tinwright/core';
-import { convexHull, place3 } from '@tinwright/core/internal';
+import { convexHull, lazy, place3 } from '@tinwright/core/internal';
 import {
   type Keeping,
   keepingOf,
@@ -30,11 +30,11 @@ export type Judge<Tool extends string> = (solid: LineSolid, moves: boolean, flat
 
 /** All lumps under a line, each kept by the stages of the bends that move it. */
 export interface LineBench<Tool extends string> {
-  /** Steps that decide anything here. */
-  readonly seen: Mask;
-  /** Steps that decide what is certain. */
-  readonly sure: Mask;
+  /** Steps that decide anything here, as far as it is known by now: fewer once every state was tried. */
+  readonly seen: () => Mask;
   readonly at: (done: Mask) => readonly StandingLump<Tool>[];
+  /** Steps that decide what is certain. */
+  readonly sure: () => Mask;
   /** What no further step takes away again. */
   readonly certain: (done: Mask) => Certain;
 }
@@ -45,9 +45,11 @@ export interface Certain {
   readonly takes: readonly Interval[];
 }
 
+const FEW = 8; // states judged as they come, before it is worth trying them all
+
 /**
- * Set a part under a line. Every state of the bends on the way to a lump is tried beforehand, unless there are too
- * many: a lump that never matters is not looked at again.
+ * Set a part under a line. Once more than a few states were asked for, every state of the bends on the way to a lump is tried,
+ * unless there are too many: a lump that never matters is not looked at again.
  * @param skip panels that are meant to be under the tool
  * @param matters true for a standing lump that has to be known besides its clauses
  */
@@ -61,21 +63,33 @@ export function benchOf<Tool extends string>(
   const keeping = keepingOf(work);
   const lumps = line.lumps
     .filter((l) => !skip.includes(l.lump.panel))
-    .map((l) => watched(work, keeping, l, judge, matters))
-    .filter((l) => l !== null);
-  const sure = lumps.filter((l) => l.ever);
+    .map((l) => judgedLump(l, keeping, judge));
+  const tried = lazy(() =>
+    lumps.flatMap((l) => (l.near && !work.quick ? (triedLump(work, l, matters) ?? []) : { ...l, ...UNSURE })),
+  );
+  const sure = lazy(() => tried().filter((l) => l.ever));
+  const every = lazy(() => stepsIn(lumps));
+  const some = lazy(() => stepsIn(tried()));
+  let asked = 0;
   return {
-    seen: lumps.reduce((m, l) => union(m, l.steps), NONE),
-    sure: sure.reduce((m, l) => union(m, l.steps), NONE),
-    at: work.quick ? (done) => untilStopped(lumps, done) : (done) => standingIn(lumps, done),
+    seen: () => (work.quick || asked < FEW ? every() : some()),
+    at: (done) => {
+      if (work.quick) return untilStopped(lumps, done);
+      asked += 1;
+      return standingIn(asked <= FEW ? lumps : tried(), done);
+    },
+    sure: () => stepsIn(sure()),
     certain: (done) => {
-      const all = sure.map((l) => l.certain(done));
+      const all = sure().map((l) => l.certain(done));
       return { stopped: all.some((c) => c.stopped), takes: all.flatMap((c) => c.takes) };
     },
   };
 }
 
-const standingIn = <Tool extends string>(lumps: readonly Watched<Tool>[], done: Mask) =>
+const stepsIn = (lumps: readonly { readonly steps: Mask }[]): Mask =>
+  lumps.reduce((m, l) => union(m, l.steps), NONE);
+
+const standingIn = <Tool extends string>(lumps: readonly JudgedLump<Tool>[], done: Mask) =>
   lumps.flatMap((l) => {
     const s = l.at(done);
     return s === null ? [] : [s];
@@ -83,7 +97,7 @@ const standingIn = <Tool extends string>(lumps: readonly Watched<Tool>[], done: 
 
 /** What stops a stroke alone, where only that is asked; else all there is. */
 function untilStopped<Tool extends string>(
-  lumps: readonly Watched<Tool>[],
+  lumps: readonly JudgedLump<Tool>[],
   done: Mask,
 ): readonly StandingLump<Tool>[] {
   const all: StandingLump<Tool>[] = [];
@@ -100,48 +114,42 @@ function untilStopped<Tool extends string>(
 export const sectionOf = (corners: readonly Vec3[], pose: Pose): readonly Point[] =>
   convexHull(corners.map((p) => place3(pose, p)).map(([x, , z]): Point => [x, z]));
 
-interface Watched<Tool extends string> {
+/** A lump with what it does under a line. Of a long chain there are ten thousands of these: they hold no more than they need. */
+interface JudgedLump<Tool extends string> {
   readonly steps: Mask;
+  /** Panels whose bends those are. */
+  readonly bends: readonly number[];
   readonly at: (done: Mask) => StandingLump<Tool> | null;
+  /** True where few enough bends are on the way to it that every state of them is tried. */
+  readonly near: boolean;
+}
+
+function judgedLump<Tool extends string>(
+  { bends, steps, at: stand }: LumpAtLine,
+  keeping: Keeping,
+  judge: Judge<Tool>,
+): JudgedLump<Tool> {
+  const judged = (own: Mask): StandingLump<Tool> | null => {
+    const s = stand(own);
+    return s === null ? null : { ...s, clauses: s.solids.map((solid) => judge(solid, s.moves, s.flat)) };
+  };
+  const near = bends.length <= keeping.bends;
+  return { steps, bends, near, at: near ? keptBy(steps, judged) : keptBy(steps, judged, keeping.states) };
+}
+
+interface TriedLump<Tool extends string> extends JudgedLump<Tool> {
   readonly certain: (done: Mask) => Certain;
   /** Whether anything is certain in any state. */
   readonly ever: boolean;
 }
 
-/** A lump with what it does there. Of a long chain there are ten thousands of these: they hold no more than they need. */
-const judgedBy =
-  <Tool extends string>(stand: LumpAtLine['at'], judge: Judge<Tool>) =>
-  (own: Mask): StandingLump<Tool> | null => {
-    const s = stand(own);
-    return s === null ? null : { ...s, clauses: s.solids.map((solid) => judge(solid, s.moves, s.flat)) };
-  };
-
-/** Null for what never matters, where every state is tried. */
-function watched<Tool extends string>(
+/** A lump whose every state is tried; null for what never matters. */
+function triedLump<Tool extends string>(
   work: Work,
-  keeping: Keeping,
-  lump: LumpAtLine,
-  judge: Judge<Tool>,
+  lump: JudgedLump<Tool>,
   matters: (standing: StandingLump<Tool>) => boolean,
-): Watched<Tool> | null {
-  const judged = judgedBy(lump.at, judge);
-  if (lump.bends.length > keeping.bends)
-    return {
-      steps: lump.steps,
-      at: keptBy(lump.steps, judged, keeping.states),
-      certain: nothing,
-      ever: false,
-    };
-  return tried(work, lump, keptBy(lump.steps, judged), matters);
-}
-
-/** A lump whose every state is tried beforehand. */
-function tried<Tool extends string>(
-  work: Work,
-  { bends, steps }: LumpAtLine,
-  at: Watched<Tool>['at'],
-  matters: (standing: StandingLump<Tool>) => boolean,
-): Watched<Tool> | null {
+): TriedLump<Tool> | null {
+  const { bends, steps, at } = lump;
   const used = (s: StandingLump<Tool> | null) =>
     s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
   const all = states(work, bends);
@@ -150,13 +158,12 @@ function tried<Tool extends string>(
   const certain = keptBy(steps, (own) => shared(at, all, own));
   // what is certain in any state is so when all is done
   const { stopped, takes } = certain(whole);
-  const ever = stopped || takes.length > 0;
   // the states are let go where nothing is
-  return { steps, at, certain: ever ? certain : nothing, ever };
+  return stopped || takes.length > 0 ? { ...lump, certain, ever: true } : { ...lump, ...UNSURE };
 }
 
 const NOTHING: Certain = { stopped: false, takes: [] };
-const nothing = () => NOTHING;
+const UNSURE = { certain: () => NOTHING, ever: false } as const;
 
 /** What all states that hold these steps have in common. */
 function shared(at: (done: Mask) => StandingLump | null, states: readonly Mask[], own: Mask): Certain {

@@ -112,7 +112,7 @@ function leafLine({ work, brake, blank, operation, line, access }: LeafLineInput
       ? closingBench(work, line, setup, blank)
       : bendingBench(work, line, setup, blank),
   );
-  const seen = lazy(() => union(bench().seen, operation.mask));
+  const seen = () => union(bench().seen(), operation.mask);
   return {
     limits,
     mount: mountBook(seen, (done) => judgeLeaf(setup, bench().at(done))),

@@ -7,14 +7,15 @@ import { benchTools, formerTools, type JawTools, seamerTools, viseTools } from '
 import { bySide } from '../part/by-side.js';
 import { type LineFrame, lineLength, spanOf } from '../part/line.js';
 import type { LineBook, LineSolid, PartAtLine } from '../part/line-stands.js';
-import { keptBy, sameMask } from '../part/mask.js';
+import { sameMask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import { benchOf, type StandingLump } from './bench.js';
 import { handMounting } from './hand-mounting.js';
 import type { JawLine } from './jaw-line.js';
 import { hitsBench, jawClause, judge, LOW } from './jaw-room.js';
 import { laidOver, malletLine } from './mallet-line.js';
-import { OPEN } from './prospect.js';
+import { mountBook } from './mount-book.js';
+import { unlessStopped } from './prospect.js';
 import { backOf, slideOf } from './slide-out.js';
 import type { Obstacle, Station } from './station.js';
 import type { Interval } from './stretches.js';
@@ -173,11 +174,14 @@ function jawLine(
       (s) => !s.flat,
     ),
   );
-  const kept = lazy(() =>
-    keptBy(bench().seen, (own) => mounting(judge(gripper.tools, frame, bench().at(own), { turn, slide }))),
-  );
-  const sure = lazy(() => keptBy(bench().sure, (own) => (bench().certain(own).stopped ? null : OPEN)));
-  const own: JawLine = { limits, mount: (done) => kept()(done), prospect: (done) => sure()(done) };
+  const own: JawLine = {
+    limits,
+    mount: mountBook(
+      () => bench().seen(),
+      (done) => mounting(judge(gripper.tools, frame, bench().at(done), { turn, slide })),
+    ),
+    prospect: unlessStopped(bench),
+  };
   const closing = work.operations.find((o) => o.action === 'close' && sameMask(o.after, operation.mask));
   if (operation.action !== 'fold' || closing === undefined || gripper.mallet === null) return own;
   return laidOver(own, malletLine(work, lineAt(closing, 'parent'), closing, gripper.mallet));

@@ -2,13 +2,14 @@ import { lazy } from '@tinwright/core/internal';
 import { type Convex, meet, rectangle } from '../../sweep/polygon.js';
 import { subtree, type TreeBend, type TreePanel } from '../part/fold-tree.js';
 import type { PartAtLine } from '../part/line-stands.js';
-import { keptBy, type Mask } from '../part/mask.js';
+import type { Mask } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
 import { benchOf } from './bench.js';
 import { handMounting } from './hand-mounting.js';
 import type { JawLine } from './jaw-line.js';
 import { legOf } from './leaf-setup.js';
-import { OPEN } from './prospect.js';
+import { mountBook } from './mount-book.js';
+import { unlessStopped } from './prospect.js';
 import type { Obstacle } from './station.js';
 
 const SWING = 150; // mm over a fold that a mallet needs; judgement
@@ -49,19 +50,16 @@ export function malletLine(
       (s) => !s.flat,
     ),
   );
-  const kept = lazy(() =>
-    keptBy(bench().seen, (own) => {
-      const stopped = bench()
-        .at(own)
-        .find((s) => s.clauses.some((c) => c.stops !== null));
-      return mounting(stopped === undefined ? null : { code: 'jaws', panel: stopped.lump.panel });
-    }),
-  );
-  const sure = lazy(() => keptBy(bench().sure, (own) => (bench().certain(own).stopped ? null : OPEN)));
+  const judge = (done: Mask) => {
+    const stopped = bench()
+      .at(done)
+      .find((s) => s.clauses.some((c) => c.stops !== null));
+    return mounting(stopped === undefined ? null : { code: 'jaws', panel: stopped.lump.panel });
+  };
   return {
     limits: null,
-    mount: (done: Mask) => kept()(done),
-    prospect: (done: Mask) => sure()(done),
+    mount: mountBook(() => bench().seen(), judge),
+    prospect: unlessStopped(bench),
   };
 }
 

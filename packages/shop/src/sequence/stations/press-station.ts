@@ -129,7 +129,7 @@ function pressLine(given: Given): PressLine {
     thickness: tree.thickness,
     horns: given.horns,
   });
-  const seen = lazy(() => union(bench().seen, operation.mask));
+  const seen = () => union(bench().seen(), operation.mask);
   return {
     limits,
     mount: mountBook(seen, (done) =>

@@ -1,3 +1,4 @@
+import { lazy } from '@tinwright/core/internal';
 import { keptBy, type Mask } from '../part/mask.js';
 import type { LineBench } from './bench.js';
 import type { Prospect } from './station.js';
@@ -15,7 +16,7 @@ export function prospectBook(
 ): (done: Mask) => Prospect | null {
   let kept: ((done: Mask) => Prospect | null) | null = null;
   return (done) => {
-    kept ??= keptBy(bench().sure, (own) => {
+    kept ??= keptBy(bench().sure(), (own) => {
       const { stopped, takes } = bench().certain(own);
       if (stopped) return null;
       if (takes.length === 0) return OPEN;
@@ -30,4 +31,12 @@ export function prospectBook(
     });
     return kept(done);
   };
+}
+
+/** The prospect of a line worked on by hand, each state looked at once. */
+export function unlessStopped(
+  bench: () => Pick<LineBench<string>, 'sure' | 'certain'>,
+): (done: Mask) => Prospect | null {
+  const kept = lazy(() => keptBy(bench().sure(), (own) => (bench().certain(own).stopped ? null : OPEN)));
+  return (done) => kept()(done);
 }
