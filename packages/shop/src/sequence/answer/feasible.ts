@@ -12,7 +12,7 @@ import { diesFor, problemsOf } from './problems.js';
 import { stepsWith } from './smallest-core.js';
 
 /** Whether a part can be bent, asked in one shop after another: what is the same in them is set up once. */
-export interface Trial {
+export interface BendTrial {
   /** True when what could not be made can be, the other bends left flat: a quick look before a whole plan is tried. */
   readonly someGo: (shop: Shop) => boolean;
   /** A plan, whatever it costs; null where none is soon found. */
@@ -20,7 +20,7 @@ export interface Trial {
 }
 
 /** How hard is tried, and with what. */
-export interface TrialInput {
+export interface BendTrialInput {
   /** Bends that could not all be made before, by their ids; none where nothing is known. */
   readonly cores: readonly (readonly string[])[];
   /** Dies that may change that. */
@@ -32,7 +32,7 @@ export interface TrialInput {
 const MOST_STATES = 500; // of a quick look
 
 /** Whether a part can be bent. */
-export function trialOf(part: PartToBend, { cores, dies, most }: TrialInput): Trial {
+export function trialOf(part: PartToBend, { cores, dies, most }: BendTrialInput): BendTrial {
   const input = { dies, most: MOST_STATES };
   const looks = cores.map((core) => quickLook(part, input, (work) => stepsWith(work, panelsOf(work, core))));
   const whole = quickLook(part, input);
@@ -58,7 +58,7 @@ export function trialOf(part: PartToBend, { cores, dies, most }: TrialInput): Tr
  */
 export function quickLook(
   { part, material, blank }: PartToBend,
-  { dies, most }: Pick<TrialInput, 'dies' | 'most'>,
+  { dies, most }: Pick<BendTrialInput, 'dies' | 'most'>,
   steps: (work: Work) => Mask = (work) => work.all,
 ): (shop: Shop) => FromEnd {
   const on = setOnMachines({ part, material, longest: Math.max(...blank) }, steps);

@@ -1,7 +1,7 @@
 import type { PartPlan, StopSignal } from '@tinwright/core';
 import type { Shop } from '../../machines/shop.js';
 import { apartMends } from './apart-mends.js';
-import { type TrialInput, trialOf } from './feasible.js';
+import { type BendTrialInput, trialOf } from './feasible.js';
 import { machineMends } from './machine-mends.js';
 import type { MendTrial } from './mend-trial.js';
 import { partMends } from './part-mends.js';
@@ -28,7 +28,7 @@ export function mendsFor(
   signal?: StopSignal,
 ): readonly Mend[] {
   const dies = reasons.some((r) => r.machine === 'press' && OF_DIES.includes(r.code)) ? 'all' : 'near';
-  const input: TrialInput = { cores, dies, most: MOST_WHOLE };
+  const input: BendTrialInput = { cores, dies, most: MOST_WHOLE };
   const given = partToBend(plan);
   const own = trialOf(given, input);
   const trial: MendTrial = {

@@ -1,6 +1,6 @@
 import type { PartPanel, PartPlan, Path } from '@tinwright/core';
 import { changeOf, declaredAt, nearestSize, sizesIn, withValue, wordAdvice } from '@tinwright/core/internal';
-import type { Trial } from './feasible.js';
+import type { BendTrial } from './feasible.js';
 import type { MendTrial } from './mend-trial.js';
 import type { Mend, Reason } from './plan.js';
 
@@ -16,7 +16,7 @@ const MOST_WORDS = 2; // told
  */
 export function partMends(
   { plan, shop, reasons }: MendTrial,
-  changed: (params: unknown) => Trial | null,
+  changed: (params: unknown) => BendTrial | null,
 ): readonly Mend[] {
   const sizes = sizesIn(plan.params)
     .filter(({ path, given }) => touches(plan, path, given, reasons))
