@@ -72,25 +72,30 @@ export interface Keeping {
   readonly bends: number;
   /** States kept of a lump further away. */
   readonly states: number;
+  /** Of a nearer one, as it stands: of parts with many steps stands take more room than it takes time to make them again. */
+  readonly near: number;
 }
 
 /** By bends one behind the other, up to so many. */
-const KEEPING: readonly (readonly [chain: number, keeping: Keeping])[] = [
+const KEEPING: readonly (readonly [chain: number, keeping: Omit<Keeping, 'near'>])[] = [
   [8, { bends: 7, states: 1 }],
   [20, { bends: 4, states: 32 }],
   [Infinity, { bends: 2, states: 1 }],
 ];
 
 /** Where few states are looked at: of a lump on the line alone there is one. */
-const QUICK: Keeping = { bends: 0, states: 32 };
+const QUICK: Keeping = { bends: 0, states: 32, near: 32 };
 
 /** What is worth keeping of a part. */
-export function keepingOf({ tree, quick }: Work): Keeping {
+export function keepingOf({ tree, steps, quick }: Work): Keeping {
   if (quick) return QUICK;
   const longest = Math.max(...tree.panels.map((_, i) => ancestors(tree, i).length));
   const [, keeping] = KEEPING.find(([chain]) => longest <= chain) as (typeof KEEPING)[number];
-  return keeping;
+  return { ...keeping, near: steps.length > MANY ? NEAR_STATES : Infinity };
 }
+
+const MANY = 30; // steps
+const NEAR_STATES = 4;
 
 /** What of a part is the same under every line. */
 interface Shape {
@@ -119,14 +124,10 @@ function shapeOf({ tree }: Work): Shape {
   return { hinges: hingeBook(tree), lumps };
 }
 
-const MANY = 30; // steps from which stands take more room than it takes time to make them again
-const NEAR_STATES = 4; // kept then of every lump
-
 function partAtLine(work: Work, shape: Shape, operation: LineStroke, held: HeldSide): PartAtLine {
   const frame = lineFrame(work, operation, held);
   const poses = linePoses(work, frame, shape.hinges);
   const keeping = keepingOf(work);
-  const near = work.steps.length > MANY ? NEAR_STATES : Infinity;
   const lumps = shape.lumps.map(({ lump, home, solids: own }): LumpAtLine => {
     const way = poses.bends(home);
     const all = lump.kind === 'bend' && !way.includes(lump.panel) ? [...way, lump.panel] : way;
@@ -150,7 +151,7 @@ function partAtLine(work: Work, shape: Shape, operation: LineStroke, held: HeldS
       moves,
       bends,
       steps,
-      at: keptBy(steps, standing, bends.length > keeping.bends ? keeping.states : near),
+      at: keptBy(steps, standing, bends.length > keeping.bends ? keeping.states : keeping.near),
     };
   });
   return { frame, lumps };

@@ -3,6 +3,7 @@ import { convexHull, lazy, place3 } from '@tinwright/core/internal';
 import {
   type Keeping,
   keepingOf,
+  type LineSection,
   type LineSolid,
   type LumpAtLine,
   type LumpStand,
@@ -20,8 +21,9 @@ export interface Clause<Tool extends string = string> {
   readonly by?: Tool;
 }
 
-/** A lump as it stands under a line, and what it does there. */
-export interface StandingLump<Tool extends string = string> extends LumpStand {
+/** A lump as it stands under a line, and what it does there: of its solids only what is seen along the line is kept. */
+export interface StandingLump<Tool extends string = string> extends Omit<LumpStand, 'solids'> {
+  readonly solids: readonly LineSection[];
   readonly clauses: readonly Clause<Tool>[];
 }
 
@@ -120,6 +122,8 @@ interface JudgedLump<Tool extends string> {
   /** Panels whose bends those are. */
   readonly bends: readonly number[];
   readonly at: (done: Mask) => StandingLump<Tool> | null;
+  /** What it does there: of a near one in every state that was asked for. */
+  readonly clauses: (done: Mask) => readonly Clause<Tool>[];
   /** True where few enough bends are on the way to it that every state of them is tried. */
   readonly near: boolean;
 }
@@ -129,12 +133,19 @@ function judgedLump<Tool extends string>(
   keeping: Keeping,
   judge: Judge<Tool>,
 ): JudgedLump<Tool> {
-  const judged = (own: Mask): StandingLump<Tool> | null => {
+  const judged = (own: Mask): readonly Clause<Tool>[] => {
     const s = stand(own);
-    return s === null ? null : { ...s, clauses: s.solids.map((solid) => judge(solid, s.moves, s.flat)) };
+    return s === null ? [] : s.solids.map((solid) => judge(solid, s.moves, s.flat));
   };
   const near = bends.length <= keeping.bends;
-  return { steps, bends, near, at: near ? keptBy(steps, judged) : keptBy(steps, judged, keeping.states) };
+  const clauses = near ? keptBy(steps, judged) : judged;
+  const at = (own: Mask): StandingLump<Tool> | null => {
+    const s = stand(own);
+    if (s === null) return null;
+    const solids = s.solids.map(({ section, y }) => ({ section, y }));
+    return { ...s, solids, clauses: clauses(own) };
+  };
+  return { steps, bends, near, at: keptBy(steps, at, near ? keeping.near : keeping.states), clauses };
 }
 
 interface TriedLump<Tool extends string> extends JudgedLump<Tool> {
@@ -149,13 +160,16 @@ function triedLump<Tool extends string>(
   lump: JudgedLump<Tool>,
   matters: (standing: StandingLump<Tool>) => boolean,
 ): TriedLump<Tool> | null {
-  const { bends, steps, at } = lump;
-  const used = (s: StandingLump<Tool> | null) =>
-    s !== null && (matters(s) || s.clauses.some((c) => c.stops !== null || c.takes !== null));
+  const { bends, steps, at, clauses } = lump;
+  const used = (own: Mask) => {
+    if (clauses(own).some((c) => c.stops !== null || c.takes !== null)) return true;
+    const s = at(own);
+    return s !== null && matters(s);
+  };
   const all = states(work, bends);
   const whole = all.at(-1) as Mask;
-  if (!used(at(whole)) && !all.some((m) => used(at(m)))) return null;
-  const certain = keptBy(steps, (own) => shared(at, all, own));
+  if (!used(whole) && !all.some(used)) return null;
+  const certain = keptBy(steps, (own) => shared(clauses, all, own));
   // what is certain in any state is so when all is done
   const { stopped, takes } = certain(whole);
   // the states are let go where nothing is
@@ -166,12 +180,12 @@ const NOTHING: Certain = { stopped: false, takes: [] };
 const UNSURE = { certain: () => NOTHING, ever: false } as const;
 
 /** What all states that hold these steps have in common. */
-function shared(at: (done: Mask) => StandingLump | null, states: readonly Mask[], own: Mask): Certain {
+function shared(clausesAt: (done: Mask) => readonly Clause[], states: readonly Mask[], own: Mask): Certain {
   let stopped = true;
   let [from, to] = [-Infinity, Infinity];
   for (const state of states) {
     if (!within(own, state)) continue;
-    const clauses = at(state)?.clauses ?? [];
+    const clauses = clausesAt(state);
     stopped &&= clauses.some((c) => c.stops !== null);
     const takes = clauses.flatMap((c) => (c.takes === null ? [] : [c.takes]));
     // several solids of a lump lie side by side, or on each other

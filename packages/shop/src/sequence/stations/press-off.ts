@@ -1,6 +1,6 @@
 import type { Horns } from '../../machines/shop.js';
 import type { PressTools } from '../../tools/press-tools.js';
-import type { LumpStand } from '../part/line-stands.js';
+import type { StandingLump } from './bench.js';
 import { comesOffEndFirst } from './end-first.js';
 import { hooks, risen, slidesOff, tiltsOff, type UnderPunch } from './press-access.js';
 import { seenFromTip, type Tip } from './press-tip.js';
@@ -23,17 +23,17 @@ const DOWN: Off = { obstacle: null, putIn: 'straight', takeOff: 'straight' };
 /** A part that is to come under an open punch, and off it once bent. */
 export interface TakingOff {
   /** True for what would take the punch along. */
-  readonly hooked: (standing: LumpStand) => boolean;
+  readonly hooked: (standing: StandingLump) => boolean;
   /** @param stands where pieces of the punch stand along the line, horns with them */
-  readonly way: (standing: readonly LumpStand[], stands: readonly Interval[]) => Off;
+  readonly way: (standing: readonly StandingLump[], stands: readonly Interval[]) => Off;
 }
 
 /** A lump under the punch, the side it lies on risen by an angle, radians. */
-type Posed = (standing: LumpStand, rise: number) => readonly UnderPunch[];
+type Posed = (standing: StandingLump, rise: number) => readonly UnderPunch[];
 
 /** The same, each looked at once: it stands so in many states. */
 function posedBook(pose: Posed): Posed {
-  const known = new WeakMap<LumpStand, Map<number, readonly UnderPunch[]>>();
+  const known = new WeakMap<StandingLump, Map<number, readonly UnderPunch[]>>();
   return (standing, rise) => {
     const byRise = known.get(standing) ?? new Map<number, readonly UnderPunch[]>();
     known.set(standing, byRise);
@@ -58,7 +58,7 @@ export function takingOff(
     readonly horns: Horns | null;
   },
 ): TakingOff {
-  const posed = posedBook((s, rise) =>
+  const pose: Posed = (s, rise) =>
     s.solids.map(({ section, y }) => ({
       section: risen(
         seenFromTip(section, s.moves, rise === 0 ? { ...tip, over: 0 } : tip, thickness),
@@ -67,16 +67,16 @@ export function takingOff(
       ),
       y,
       flat: s.flat,
-    })),
-  );
-  const hooking = new WeakMap<LumpStand, boolean>();
-  const hooked = (s: LumpStand): boolean => {
-    const made = hooking.get(s) ?? [0, half].some((h) => posed(s, h).some((p) => hooks(p.section, tools())));
+    }));
+  const posed = posedBook(pose);
+  const hooking = new WeakMap<StandingLump, boolean>();
+  const hooked = (s: StandingLump): boolean => {
+    const made = hooking.get(s) ?? [0, half].some((h) => pose(s, h).some((p) => hooks(p.section, tools())));
     hooking.set(s, made);
     return made;
   };
   const off = (
-    standing: readonly LumpStand[],
+    standing: readonly StandingLump[],
     stands: readonly Interval[],
     rise: number,
   ): RemovalWay | 'none' => {
