@@ -39,6 +39,10 @@ export function ruleFlaws(given: Shopped, step: WrittenStep, line: LineUp, state
             `set to ${setAngle} degrees`,
           )),
       ...rack(step, line, brake.fingers, brake.gaps, brake.length),
+      ...said(
+        step.stopDistance !== null && step.stopDistance < brake.finger.foot - PLAY,
+        `the rear stop stands under the fingers, ${step.stopDistance} mm behind their edge`,
+      ),
       ...stopFlaws(given, step, line, state),
     ];
   }

@@ -10,7 +10,7 @@ export const SHOPS: Readonly<Record<string, Shop>> = {
   school: DEFAULT_SHOP,
   garden: {
     ...DEFAULT_SHOP,
-    name: 'deep feet, a leaf without bars, a seamer, no vise',
+    name: 'deep feet, a leaf without bars, a rear stop, a seamer, no vise',
     brake: {
       ...brake,
       finger: { foot: 60, upright: 35, noseAngle: 45, noseRadius: 0.5 },
@@ -19,6 +19,8 @@ export const SHOPS: Readonly<Record<string, Shop>> = {
       leaf: { width: 20, stop: 120 },
       fingers: [25, 50, 75, 100, 125, 150, 175, 200],
       gaps: { end: 10, inner: 6 },
+      rearStop: 400,
+      rearStopHeight: 15,
     },
     vise: null,
     handSeamer,

@@ -93,4 +93,16 @@ describe('the rear stop of a leaf brake', () => {
     expect(at(28)).toBe('outside');
     expect(at(30)).toBeNull();
   });
+
+  test.each([null, 12])(
+    'of height %s lies behind the feet of the fingers: an edge under them is gone by its line',
+    (height) => {
+      const { brake } = shop(height);
+      const foot = brake?.finger.foot ?? Number.NaN;
+      const setBack = 2; // R + T: the hinge is where the outsides meet, the nose that far behind it
+      const at = (behind: number) => touched([behind + setBack, 60], [90], shop(height))?.by ?? null;
+      expect(at(foot + 0.1)).toBe('edge');
+      expect(at(foot - 0.1)).toBeNull();
+    },
+  );
 });

@@ -90,11 +90,11 @@ export function gaugeBook(
   };
   const made = ({ operation, held, station }: OnMachine): Omit<Stop, 'found'> => {
     const { bend } = work.tree.panels[operation.panels[0] as number] as TreePanel & { bend: TreeBend };
-    const half = bend.allowance / 2;
-    const reach = reachOf(shop, station, half);
-    if (reach === null) return { edges: [], sure: true, room: null, left: 0 };
     const frame = lineFrame(work, operation, held);
-    const off = station.name === 'press' ? half : sightOffset(frame, setBack(operation, station) ?? 0);
+    const off =
+      station.name === 'press' ? bend.allowance / 2 : sightOffset(frame, setBack(operation, station) ?? 0);
+    const reach = reachOf(shop, station, off);
+    if (reach === null) return { edges: [], sure: true, room: null, left: 0 };
     const machine = station.name === 'press' ? 'press' : station.id;
     const body = bodyOf(shop, station, { tree: work.tree, frame, operation, bend });
     return {
@@ -158,9 +158,17 @@ function bodyOf(shop: Shop, station: Station, stroke: Omit<GaugedStroke, 'overbe
 const needsLine = ({ action }: LineStroke, { name }: Station): boolean =>
   action !== 'close' && (name === 'brake' || name === 'press');
 
-/** How far behind the tangent line the stop or gauge of a machine touches; null for one without. mm */
-function reachOf(shop: Shop, { name, id }: Station, half: number): Reach | null {
+/**
+ * How far behind the tangent line the stop or gauge of a machine touches; null for one without. A rear stop lies behind the
+ * feet of the fingers, which stand on the sheet. mm
+ * @param off from the tangent line to where its setting is measured from
+ */
+function reachOf(shop: Shop, { name, id }: Station, off: number): Reach | null {
+  if (name !== 'brake') {
+    const { least, most } = shop.press?.backGauge ?? {};
+    return least === undefined || most === undefined ? null : [least - off, most - off];
+  }
   const brake = brakeAt(shop, id);
-  if (name === 'brake') return brake === null || brake.rearStop === null ? null : [0, brake.rearStop];
-  return shop.press === null ? null : [shop.press.backGauge.least - half, shop.press.backGauge.most - half];
+  if (brake === null || brake.rearStop === null) return null;
+  return [brake.finger.foot - off, brake.rearStop - off];
 }
