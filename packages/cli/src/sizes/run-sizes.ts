@@ -1,9 +1,9 @@
-import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Row } from '../table/row.js';
 import { type Journal, type JournalLine, type Known, lineOf, rowHash, type Shard } from './journal.js';
 import type { Made } from './make-size.js';
 import type { SizePool } from './sizes-pool.js';
+import { standsWhole } from './stands-whole.js';
 
 const AHEAD = 3; // batches a worker, so that none waits
 
@@ -82,5 +82,5 @@ async function keptLine({ known, salt, out }: SizesRun, row: Row): Promise<Journ
   if (row.refused !== undefined) return null;
   const line = await known.get(row.name);
   if (line === undefined || line.hash !== rowHash(salt, row)) return null;
-  return existsSync(join(out, row.name, 'job.json')) ? line : null;
+  return (await standsWhole(join(out, row.name))) ? line : null;
 }

@@ -146,6 +146,18 @@ describe('run again', () => {
     expect((await run('--dxf', 'r12')).out).toContain('4 made, 0 kept');
   });
 
+  test.each([
+    ['is gone', (path: string) => rm(path)],
+    ['is empty', (path: string) => writeFile(path, '')],
+  ])('a size of which a file %s is made again', async (_, spoil) => {
+    const { at, run } = await place(rows([100, 110]));
+    await run();
+    const whole = await readFile(at('out/t1/parts/tray.dxf'), 'utf8');
+    await spoil(at('out/t1/parts/tray.dxf'));
+    expect((await run()).out).toContain('1 made, 1 kept');
+    expect(await readFile(at('out/t1/parts/tray.dxf'), 'utf8')).toBe(whole);
+  });
+
   test('a run that was cut off amid a line goes on behind it', async () => {
     const { at, run } = await place(rows([100, 110, 120, 130]));
     await run();
