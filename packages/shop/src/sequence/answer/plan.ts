@@ -89,8 +89,9 @@ export interface ToolGroup {
   readonly pieces: readonly number[];
   /** From the left end of the bent material; negative where it stands out. */
   readonly from: number;
-  /** Between two pieces, and left bare at either end of the bent material. */
+  /** Between two pieces. */
   readonly gap: number;
+  /** Of the line at either end of it with nothing over it; 0 where another group goes on. */
   readonly bare: readonly [number, number];
 }
 

@@ -1,7 +1,7 @@
 import { spanOf } from '../part/line.js';
 import type { ToolSet } from '../search/fingers.js';
 import type { Stretch } from '../stations/station.js';
-import { type Interval, mounted } from '../stations/stretches.js';
+import { bareEnds, type Interval, mounted } from '../stations/stretches.js';
 import type { ToolGroup } from './plan.js';
 
 /** True where nothing is beside the line that tools could stand in. */
@@ -27,13 +27,11 @@ export function toolGroups(
   return (set ?? [rack]).map((pieces, i): ToolGroup => {
     const [from, to] = seen[i] ?? [0, length];
     const need: Interval = [Math.max(from, 0), Math.min(to, length)];
-    const { gap, wide, bare } = mounted(
-      pieces,
-      stretches[i] ?? { least: 0, covered: length, slack: [0, 0] },
-      inner,
-    );
+    const stretch = stretches[i] ?? { least: 0, covered: length, slack: [0, 0], past: [0, 0] };
+    const own = mounted(pieces, stretch, inner);
+    const { gap, wide } = own;
     const over = Math.max(0, wide - (need[1] - need[0])) / 2;
-    const start = Math.min(Math.max(need[0] + bare[0] - over, from), to - wide);
-    return { pieces, from: start, gap, bare };
+    const start = Math.min(Math.max(need[0] + own.bare[0] - over, from), to - wide);
+    return { pieces, from: start, gap, bare: bareEnds(stretch, own) };
   });
 }

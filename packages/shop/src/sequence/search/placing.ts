@@ -2,7 +2,7 @@ import type { Costs } from '../../machines/shop.js';
 import type { Work } from '../part/operations.js';
 import type { Gauged } from '../stations/gauge.js';
 import type { Mounting, Station, Stretch } from '../stations/station.js';
-import { mounted } from '../stations/stretches.js';
+import { bareEnds, mounted } from '../stations/stretches.js';
 import { NONE_ON, type ToolSet } from './fingers.js';
 import {
   changeCost,
@@ -111,7 +111,7 @@ export function placingBook(input: PlacingInput, work: Work): PlacingBook {
       gauge: gaugeAfter(before, gauged),
     });
     const pieces = on.tools ?? [station.rack];
-    const bare = on.toolsOn === station.id ? bareEnds(on.tools, mounting.stretches, station.gaps.inner) : 0;
+    const bare = on.toolsOn === station.id ? toDress(on.tools, mounting.stretches, station.gaps.inner) : 0;
     return {
       at,
       seconds:
@@ -166,12 +166,12 @@ export function placingBook(input: PlacingInput, work: Work): PlacingBook {
 const BARE = 10; // mm: an end that is bare further than that comes out round; judgement
 
 /** Ends of a line that have to be dressed by hand; the whole rack leaves none bare. */
-const bareEnds = (set: ToolSet, stretches: readonly Stretch[], inner: number): number =>
+const toDress = (set: ToolSet, stretches: readonly Stretch[], inner: number): number =>
   sum(
-    (set === null ? [] : stretches).map((stretch, i) => {
-      const { bare } = mounted(set?.[i] ?? [], stretch, inner);
-      return stretch.past.filter((p, side) => p !== null && p + (bare[side] as number) > BARE + 1e-6).length;
-    }),
+    (set === null ? [] : stretches).map(
+      (stretch, i) =>
+        bareEnds(stretch, mounted(set?.[i] ?? [], stretch, inner)).filter((b) => b > BARE + 1e-6).length,
+    ),
   );
 
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);

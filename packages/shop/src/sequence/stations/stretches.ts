@@ -92,6 +92,12 @@ export function mounted(
   return { gap, wide, bare: [first, left - first] };
 }
 
+/** What of a line is bare at its ends beside pieces in a stretch, that past the stretch too; 0 where the line goes on. mm */
+export const bareEnds = (
+  { past: [left, right] }: Pick<Stretch, 'past'>,
+  { bare: [first, last] }: Pick<Mounted, 'bare'>,
+): Mounted['bare'] => [left === null ? 0 : left + first, right === null ? 0 : right + last];
+
 /**
  * What of a line would stay bare, against what may; no figures where that is all of it, or the line is no longer than that:
  * then no tool has room there. mm
