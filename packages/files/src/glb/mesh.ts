@@ -37,7 +37,7 @@ export function meshOf(formed: Formed): Mesh {
         }
       }
   }
-  return { positions: positions.slice(0, count), normals: normals.slice(0, count) };
+  return { positions: positions.subarray(0, count), normals: normals.subarray(0, count) };
 }
 
 type Triangle = readonly [Vec3, Vec3, Vec3];

@@ -59,11 +59,12 @@ export const GLB: Writer<Solid> = Object.freeze({
 /** Positions and normals of every mesh one after the other in one buffer; two accessors and views a mesh. */
 function glb(scene: string, meshes: readonly Named[], nodes: readonly Node[]): Bytes {
   const arrays = meshes.flatMap(({ mesh }) => [mesh.positions, mesh.normals]);
-  const offsets = arrays.map((_, i) => arrays.slice(0, i).reduce((sum, a) => sum + a.byteLength, 0));
-  const binary = new Uint8Array(arrays.reduce((sum, a) => sum + a.byteLength, 0));
-  const numbers = new DataView(binary.buffer);
-  for (const [i, array] of arrays.entries())
-    for (const [k, v] of array.entries()) numbers.setFloat32((offsets[i] as number) + 4 * k, v, true);
+  const offsets: number[] = [];
+  let length = 0;
+  for (const { byteLength } of arrays) {
+    offsets.push(length);
+    length += byteLength;
+  }
   const document = {
     asset: { version: '2.0', generator: 'Tinwright' },
     scene: 0,
@@ -87,9 +88,9 @@ function glb(scene: string, meshes: readonly Named[], nodes: readonly Node[]): B
       byteLength: array.byteLength,
       target: VERTICES,
     })),
-    buffers: [{ byteLength: binary.length }],
+    buffers: [{ byteLength: length }],
   };
-  return container({ document, binary });
+  return container({ document, arrays });
 }
 
 /** Least and greatest of each coordinate, which the format asks of positions. */

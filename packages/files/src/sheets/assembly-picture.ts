@@ -39,14 +39,7 @@ export function explodedPicture(title: string, assembly: Assembly, legend: Legen
 }
 
 function lettered(title: string, placed: readonly Placed[], asked: Legend): Drawing {
-  // made twice rather than kept: of hundreds of pieces they take more room than all else
-  const surfaceOf = ({ part, pose }: Placed) => partSurface(part.formed, ISOMETRIC, pose, marksByPanel(part));
-  const facets = anew(function* () {
-    for (const p of placed) yield* surfaceOf(p).facets;
-  });
-  // each piece is drawn by itself, hidden by all, so that its own lines are known
-  const visible = visibleBehind(facets, ISOMETRIC);
-  const seen = placed.map((p) => visible(surfaceOf(p).lines));
+  const seen = seenOf(placed);
   const { lines } = scaledTo(seen.flat(), PAGE);
   let start = 0;
   const own = seen.map((s) => {
@@ -74,6 +67,17 @@ function lettered(title: string, placed: readonly Placed[], asked: Legend): Draw
     { name: 'LEADER', shapes: leaders },
     { name: 'LABEL', shapes: [...texts, ...legend] },
   ]);
+}
+
+/** What shows of each piece, drawn by itself and hidden by all; what hides is let go before they are lettered. */
+function seenOf(placed: readonly Placed[]): readonly (readonly VisibleLine[])[] {
+  // made twice rather than kept: of hundreds of pieces they take more room than all else
+  const surfaceOf = ({ part, pose }: Placed) => partSurface(part.formed, ISOMETRIC, pose, marksByPanel(part));
+  const facets = anew(function* () {
+    for (const p of placed) yield* surfaceOf(p).facets;
+  });
+  const visible = visibleBehind(facets, ISOMETRIC);
+  return placed.map((p) => visible(surfaceOf(p).lines));
 }
 
 /**
