@@ -16,6 +16,7 @@ import { replaceFile } from '../write/write-file.js';
 import { type CutSums, cutSums, cutSumsText } from './cut-sums.js';
 import { indexPicture, MOST_PICTURES } from './index-picture.js';
 import { csvName, knownSizes, openJournal, type Shard } from './journal.js';
+import { foldersIn, leftText } from './left-standing.js';
 import type { Common, Made } from './make-size.js';
 import { runSizes } from './run-sizes.js';
 import { type SizePool, sizePool } from './sizes-pool.js';
@@ -51,6 +52,8 @@ interface Tally {
   errors: number;
   unwritable: string | null;
   readonly shown: string[];
+  /** Sizes of an earlier run that no row makes now. */
+  left: number;
 }
 
 /** How a run came to its end. */
@@ -59,7 +62,7 @@ type RunEnd = 'whole' | 'cut short' | 'stopped';
 /** Make every row of a table, and say what came of it. @throws TableError where the table cannot be read */
 export async function makeTable(ask: TableAsk, host: Host, json: boolean): Promise<ExitCode> {
   const total = await countRows(ask);
-  const tally: Tally = { made: 0, kept: 0, refused: 0, errors: 0, unwritable: null, shown: [] };
+  const tally: Tally = { made: 0, kept: 0, refused: 0, errors: 0, unwritable: null, shown: [], left: 0 };
   let end = 'whole' as RunEnd;
   const failed = await writing(host, json, async () => {
     const mine = ask.shard === null ? total : Math.ceil(total / ask.shard.count);
@@ -146,6 +149,8 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
           });
           if (whole) await journal.finish();
           await replaceFile(join(out, 'index.svg'), await indexPicture(out, tally.shown), 'force');
+          // the sizes of other shards stand in the same folder
+          if (whole && ask.shard === null) tally.left = (await foldersIn(out)) - tally.made - tally.kept;
           if (whole) return 'whole';
           return signal.came() ? 'stopped' : 'cut short';
         } finally {
@@ -210,7 +215,8 @@ interface Told extends Tally {
 }
 
 function tell({ out }: TableAsk, tally: Told, end: RunEnd, host: Host, json: boolean): void {
-  const { made, kept, refused, errors, unwritable, cut } = tally;
+  const { made, kept, refused, errors, unwritable, cut, left } = tally;
+  if (left > 0) host.err(leftText(out, left));
   if (json) {
     host.out(
       `${JSON.stringify({ out, made, kept, refused, errors, complete: end === 'whole', ...(cut !== null && { cut }) }, null, 2)}\n`,

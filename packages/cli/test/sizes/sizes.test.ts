@@ -146,6 +146,15 @@ describe('run again', () => {
     expect((await run('--dxf', 'r12')).out).toContain('4 made, 0 kept');
   });
 
+  test('folders that are no size of the table any more are told', async () => {
+    const { at, run } = await place(rows([100, 110, 120, 130]));
+    expect((await run()).err).toBe('');
+    await writeFile(at('sizes.csv'), rows([100, -1, 120]));
+    const { err } = await run();
+    expect(err).toContain('still holds 2 sizes of an earlier run that no row makes now');
+    expect(await below(at('out'))).toContain('t1/parts/tray.dxf');
+  });
+
   test.each([
     ['is gone', (path: string) => rm(path)],
     ['is empty', (path: string) => writeFile(path, '')],
