@@ -52,6 +52,33 @@ describe('a drawing as an opening', () => {
     }
   });
 
+  const round = (x: number, y: number, r: number) => `0\nCIRCLE\n8\n0\n10\n${x}\n20\n${y}\n40\n${r}\n`;
+
+  test('what a DXF draws closed is an outline of its own, however near another lies', async () => {
+    const loops = await drawingOutlines('a.dxf', dxf(round(0, 0, 10) + round(20.01, 0, 10)));
+    expect(loops).toHaveLength(2);
+    expect(areaOf(loops as never)).toBeCloseTo(200 * Math.PI, 6);
+  });
+
+  test('an arc of a whole turn is a circle', async () => {
+    const arc = (from: number, to: number) => `0\nARC\n8\n0\n10\n10\n20\n0\n40\n10\n50\n${from}\n51\n${to}\n`;
+    for (const drawn of [arc(0, 360), arc(90, 450), arc(-180, 180)])
+      expect(await areaIn('a.dxf', dxf(drawn))).toBeCloseTo(100 * Math.PI, 6);
+  });
+
+  const box = line(0, 0, 30, 0) + line(30, 0, 30, 20) + line(30, 20, 0, 20) + line(0, 20, 0, 0);
+  const back = line(30, 0, 0, 0) + line(30, 20, 30, 0) + line(0, 20, 30, 20) + line(0, 0, 0, 20);
+  test.each([
+    ['a circle twice', round(5, 5, 5) + round(5, 5, 5)],
+    ['circles that touch', round(0, 0, 10) + round(20, 0, 10)],
+    ['a circle that touches another inside', round(0, 0, 10) + round(5, 0, 5)],
+    ['lines twice', box + box],
+    ['lines there and back', box + back],
+  ])('%s is refused: it would be cut twice', async (_, drawn) => {
+    const loops = await drawingOutlines('a.dxf', dxf(drawn));
+    expect(await refusal(() => cut(loops))).toContain('lines cross');
+  });
+
   test('circles of a DXF are loops of two arcs; texts and points are passed over, what has no outline is refused', async () => {
     const circle = '0\nCIRCLE\n8\n0\n10\n30\n20\n20\n40\n5\n';
     const point = '0\nPOINT\n8\n0\n10\n1\n20\n1\n';

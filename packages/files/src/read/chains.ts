@@ -20,10 +20,23 @@ interface Ends {
 }
 
 /**
+ * The closed outlines of drawn lines, each a run of strokes. What is drawn closed is an outline of its own, though
+ * another touches it; the rest is joined across lines.
+ * @throws JobError `outline-open` for a chain that does not close, with its ends
+ */
+export function outlinesOf(lines: readonly (readonly ReadStroke[])[]): readonly ReadOutline[] {
+  const [closed, open] = [lines.filter(isClosed), lines.filter((l) => !isClosed(l))];
+  return [...closed.flatMap(chained), ...chained(open.flat())];
+}
+
+const isClosed = (line: readonly ReadStroke[]) =>
+  line.length > 1 && near((line[0] as ReadStroke).from, (line.at(-1) as ReadStroke).to);
+
+/**
  * Strokes joined end to end into closed outlines, in linear time: ends are looked up on a grid.
  * @throws JobError `outline-open` for a chain that does not close, with its ends
  */
-export function chained(strokes: readonly ReadStroke[]): readonly ReadOutline[] {
+function chained(strokes: readonly ReadStroke[]): readonly ReadOutline[] {
   const ends = new Map<string, Ends>();
   const cell = (v: number) => Math.round(v / JOIN);
   const key = (x: number, y: number) => `${x} ${y}`;

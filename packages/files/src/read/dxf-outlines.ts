@@ -1,7 +1,7 @@
 import { JobError, MM_PER_INCH, type Point } from '@tinwright/core';
 import { bulgeAround, fail } from '@tinwright/core/internal';
 import * as dxf from 'dxf-parser';
-import { chained, type ReadOutline, type ReadStroke } from './chains.js';
+import { outlinesOf, type ReadOutline, type ReadStroke } from './chains.js';
 import { shownDxf } from './dxf-shown.js';
 
 /** Millimetres in the units a DXF names by number: inches, feet, mm, cm, m. */
@@ -41,16 +41,17 @@ export function dxfOutlines(text: string, perUnit: number | null): readonly Read
   const mm = perUnit ?? UNITS[Number(drawing.header.$INSUNITS ?? 0)];
   if (mm === undefined)
     return fail('drawing-unit', [], 'the drawing says no unit', 'Give unit: mm or in beside it');
-  const strokes = drawing.entities.flatMap((e) => {
+  const lines = drawing.entities.map((e) => {
     const seen = side(e);
     return strokesOf(e).map(({ from, to, bulge }): ReadStroke => {
       const at = ([x, y]: Point): Point => [x * mm * seen, y * mm];
       return { from: at(from), to: at(to), bulge: bulge * seen };
     });
   });
-  if (!strokes.every(({ from, to, bulge }) => [...from, ...to, bulge].every(Number.isFinite)))
+  if (!lines.flat().every(({ from, to, bulge }) => [...from, ...to, bulge].every(Number.isFinite)))
     return fail('drawing-number', [], 'a coordinate in the drawing is no number', 'Write it again as DXF');
-  return chained(strokes.filter((s) => s.from[0] !== s.to[0] || s.from[1] !== s.to[1]));
+  const isLong = ({ from, to }: ReadStroke) => from[0] !== to[0] || from[1] !== to[1];
+  return outlinesOf(lines.map((line) => line.filter(isLong)));
 }
 
 const TILT = 1e-6;
@@ -84,6 +85,8 @@ function strokesOf(e: Entity): readonly ReadStroke[] {
   });
 }
 
+const WHOLE = 1e-6; // of a turn
+
 function roundStrokes({
   type,
   center: c,
@@ -93,12 +96,14 @@ function roundStrokes({
 }: Entity): readonly ReadStroke[] {
   const middle: Point = [c?.x ?? Number.NaN, c?.y ?? Number.NaN];
   const on = (a: number): Point => [middle[0] + radius * Math.cos(a), middle[1] + radius * Math.sin(a)];
-  if (type === 'CIRCLE')
+  const [start, end] = [startAngle ?? 0, endAngle ?? 0];
+  const turns = (end - start) / (2 * Math.PI);
+  if (type === 'CIRCLE' || (turns !== 0 && Math.abs(turns - Math.round(turns)) < WHOLE))
     return [
       { from: on(0), to: on(Math.PI), bulge: 1 },
       { from: on(Math.PI), to: on(0), bulge: 1 },
     ];
-  const [from, to] = [on(startAngle ?? 0), on(endAngle ?? 0)];
+  const [from, to] = [on(start), on(end)];
   return [{ from, to, bulge: bulgeAround(middle, from, to, 'ccw') }];
 }
 

@@ -2,7 +2,7 @@
 import { MM_PER_INCH } from '@tinwright/core';
 import { fail, MOST_CORNERS } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
-import { chained, near, type ReadOutline, type ReadStroke } from './chains.js';
+import { near, outlinesOf, type ReadOutline, type ReadStroke } from './chains.js';
 import { large, pathsOf } from './svg-paths.js';
 import { strokesOf } from './svg-strokes.js';
 
@@ -41,9 +41,7 @@ export function svgOutlines(text: string, perUnit: number | null): readonly Read
     if (strokes > MOST_CORNERS) return large('corners');
     lines.push(...linesOf(drawn));
   }
-  // what is drawn closed is an outline of its own, though another touches it; the rest is joined across elements
-  const [closed, open] = [lines.filter(isClosed), lines.filter((l) => !isClosed(l))];
-  return [...closed.flatMap(chained), ...chained(open.flat())];
+  return outlinesOf(lines);
 }
 
 /** Strokes that go on from each other as they are drawn. */
@@ -56,9 +54,6 @@ function linesOf(strokes: readonly ReadStroke[]): readonly (readonly ReadStroke[
   }
   return lines;
 }
-
-const isClosed = (line: readonly ReadStroke[]) =>
-  near((line[0] as ReadStroke).from, (line.at(-1) as ReadStroke).to);
 
 function rootOf(text: string): ElementNode {
   if (manyTags(text)) return large('elements'); // a million empty ones take more room than what can be drawn
