@@ -86,6 +86,11 @@ function* searched(problem: BendProblem): Generator<SearchProgress, FoundMoves> 
     least = Math.max(least, floor.bound);
   }
   if (least >= best.cost - EVEN) return { ...best, bound: best.cost };
+  // the proof asks for all prospects at once: a line at a time they can be waited for
+  for (const { station, operation, held } of problem.ways.flat()) {
+    station.prospect(operation, held, NONE);
+    yield soFar();
+  }
   const proof = cheapest(problem, guide, ways, () => best.cost);
   const proving = (bound: number): SearchProgress => {
     // whatever no plan went under once none goes under

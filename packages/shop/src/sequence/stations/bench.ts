@@ -63,22 +63,33 @@ export function benchOf<Tool extends string>(
   matters: (standing: StandingLump<Tool>) => boolean,
 ): LineBench<Tool> {
   const keeping = keepingOf(work);
-  const lumps = line.lumps
+  let lumps: readonly JudgedLump<Tool>[] = line.lumps
     .filter((l) => !skip.includes(l.lump.panel))
     .map((l) => judgedLump(l, keeping, judge));
-  const tried = lazy(() =>
-    lumps.flatMap((l) => (l.near && !work.quick ? (triedLump(work, l, matters) ?? []) : { ...l, ...UNSURE })),
-  );
+  const tried = lazy(() => {
+    const found = lumps.flatMap((l) =>
+      l.near && !work.quick ? (triedLump(work, l, matters) ?? []) : { ...l, ...UNSURE },
+    );
+    // the others are let go
+    lumps = found;
+    seen = stepsIn(found);
+    return found;
+  });
   const sure = lazy(() => tried().filter((l) => l.ever));
-  const every = lazy(() => stepsIn(lumps));
-  const some = lazy(() => stepsIn(tried()));
+  let seen = stepsIn(lumps);
   let asked = 0;
+  const tryAll = () => {
+    if (!work.quick && asked >= FEW) tried();
+  };
   return {
-    seen: () => (work.quick || asked < FEW ? every() : some()),
+    seen: () => {
+      tryAll();
+      return seen;
+    },
     at: (done) => {
-      if (work.quick) return untilStopped(lumps, done);
+      tryAll();
       asked += 1;
-      return standingIn(asked <= FEW ? lumps : tried(), done);
+      return work.quick ? untilStopped(lumps, done) : standingIn(lumps, done);
     },
     sure: () => stepsIn(sure()),
     certain: (done) => {
@@ -122,6 +133,8 @@ interface JudgedLump<Tool extends string> {
   /** Panels whose bends those are. */
   readonly bends: readonly number[];
   readonly at: (done: Mask) => StandingLump<Tool> | null;
+  /** The same made anew. */
+  readonly standing: (done: Mask) => StandingLump<Tool> | null;
   /** What it does there: of a near one in every state that was asked for. */
   readonly clauses: (done: Mask) => readonly Clause<Tool>[];
   /** True where few enough bends are on the way to it that every state of them is tried. */
@@ -145,7 +158,15 @@ function judgedLump<Tool extends string>(
     const solids = s.solids.map(({ section, y }) => ({ section, y }));
     return { ...s, solids, clauses: clauses(own) };
   };
-  return { steps, bends, near, at: keptBy(steps, at, near ? keeping.near : keeping.states), clauses };
+  // what is only tried is not kept
+  return {
+    steps,
+    bends,
+    near,
+    at: near ? keptBy(steps, at) : keptBy(steps, at, keeping.states),
+    standing: at,
+    clauses,
+  };
 }
 
 interface TriedLump<Tool extends string> extends JudgedLump<Tool> {
@@ -160,10 +181,10 @@ function triedLump<Tool extends string>(
   lump: JudgedLump<Tool>,
   matters: (standing: StandingLump<Tool>) => boolean,
 ): TriedLump<Tool> | null {
-  const { bends, steps, at, clauses } = lump;
+  const { bends, steps, standing, clauses } = lump;
   const used = (own: Mask) => {
     if (clauses(own).some((c) => c.stops !== null || c.takes !== null)) return true;
-    const s = at(own);
+    const s = standing(own);
     return s !== null && matters(s);
   };
   const all = states(work, bends);
