@@ -1,13 +1,16 @@
 import { type AnyFamily, FAMILIES, type PartPlan, planJob, readJob } from '@tinwright/core';
 import { quoted, suggestion } from '@tinwright/core/internal';
+import type { Language } from '@tinwright/words';
+import { CONSOLE_WORDS, derivedWords, familyTitle, parameterWords } from '@tinwright/words/internal';
 import { type Host, paint, table } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
-import { type AnyCommand, command, FORCE_OPTION, JSON_OPTION } from '../line/command.js';
+import { type AnyCommand, command, FORCE_OPTION, JSON_OPTION, langOption } from '../line/command.js';
 
 interface Options {
   readonly name: string | undefined;
   readonly picture: string | undefined;
   readonly force: boolean;
+  readonly lang: Language;
   readonly json: boolean;
 }
 
@@ -18,6 +21,7 @@ export const families: AnyCommand = command<Options>({
   options: {
     picture: { type: 'string', describe: 'write a picture of the family with its sizes to this SVG file' },
     force: FORCE_OPTION,
+    lang: langOption('of the list; --json is English'),
     json: JSON_OPTION,
   },
   examples: [
@@ -28,7 +32,7 @@ export const families: AnyCommand = command<Options>({
 });
 
 async function run(options: Options, host: Host, all: readonly AnyFamily[]): Promise<ExitCode> {
-  const { name, picture, json } = options;
+  const { name, picture, lang, json } = options;
   const force = options.force ? 'force' : 'own only';
   const chosen = name === undefined ? all : all.filter((f) => f.name === name);
   if (chosen.length === 0) {
@@ -45,8 +49,8 @@ async function run(options: Options, host: Host, all: readonly AnyFamily[]): Pro
     return refuse(host, json, 'usage', 'families', 'name the family to draw with --picture');
   if (json) host.out(`${JSON.stringify(chosen.map(aboutFamily), null, 2)}\n`);
   else if (name === undefined)
-    host.out(table(all.map((f) => [paint(host, 'bold', f.name), f.describe.title])));
-  else for (const f of chosen) host.out(familyText(host, f));
+    host.out(table(all.map((f) => [paint(host, 'bold', f.name), familyTitle(f, lang)])));
+  else for (const f of chosen) host.out(familyText(host, f, lang));
   return picture === undefined || chosen[0] === undefined
     ? EXIT.done
     : drawFamily(chosen[0], { path: picture, force }, host, json);
@@ -86,20 +90,19 @@ function exampleOf(family: AnyFamily): PartPlan {
   return plan;
 }
 
-function familyText(host: Host, family: AnyFamily): string {
+function familyText(host: Host, family: AnyFamily, lang: Language): string {
+  const words = CONSOLE_WORDS[lang].family;
   const { name, describe } = family;
   const { params, part, sheet } = exampleOf(family);
   const rows = (list: readonly (readonly [string, string])[]) =>
     table(list.map(([key, text]) => [`  ${paint(host, 'bold', key)}`, text]));
-  const derived = family.derived(params, sheet).map((d) => [d.name, d.words] as const);
+  const derived = family.derived(params, sheet).map((d) => [d.name, derivedWords(d, lang)] as const);
   const sites = part.sites.map((s) => s.name);
   return [
-    `${name}: ${describe.title}\n${describe.summary}\n`,
-    rows(Object.entries(describe.sizes)),
-    ...(derived.length === 0
-      ? []
-      : [`Sizes other parts may follow, as { of: PART.${derived[0]?.[0]} }:\n${rows(derived)}`]),
-    ...(sites.length === 0 ? [] : [`Sites to join at: ${sites.join(', ')}\n`]),
-    `A job to start from: tinwright starter ${name}\n`,
+    `${name}: ${familyTitle(family, lang)}\n${lang === 'en' ? `${describe.summary}\n` : ''}`,
+    rows(Object.keys(describe.sizes).map((path) => [path, parameterWords(family, path, lang)] as const)),
+    ...(derived.length === 0 ? [] : [`${words.follow(`{ of: PART.${derived[0]?.[0]} }`)}\n${rows(derived)}`]),
+    ...(sites.length === 0 ? [] : [`${words.sites(sites.join(', '))}\n`]),
+    `${words.starter(`tinwright starter ${name}`)}\n`,
   ].join('\n');
 }

@@ -29,6 +29,22 @@ describe('families', () => {
     );
   });
 
+  test('in German: titles, parameters, derived sizes and what stands round them', async () => {
+    expect((await tinwright('families', '--lang', 'de')).out).toMatch(/^open-box +oben offener Kasten$/m);
+    const { exit, out } = await tinwright('families', 'hemmed-channel', '--lang', 'de');
+    expect(exit).toBe(0);
+    expect(out).toMatch(/^ {2}insideWidth +innen, quer$/m);
+    expect(out).toContain('Maße, denen andere Teile folgen können, als { of: PART.');
+    expect(out).toContain('Ein Auftrag zum Anfangen: tinwright starter hemmed-channel');
+  });
+
+  test.each(FAMILIES.map((f) => f.name))('%s: nothing of it is English in German', async (name) => {
+    const [english, german] = await Promise.all(
+      ['en', 'de'].map(async (lang) => (await tinwright('families', name, '--lang', lang)).out.split('\n')),
+    );
+    expect(german?.filter((line) => line !== '' && english?.includes(line))).toEqual([]);
+  });
+
   test('an unknown family is refused, the nearest one named', async () => {
     const { exit, out, err } = await tinwright('families', 'hemed-chanel');
     expect(exit).toBe(2);

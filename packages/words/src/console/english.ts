@@ -59,4 +59,9 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
       gauge: 'set the stop',
     },
   },
+  family: {
+    follow: (written) => `Sizes other parts may follow, as ${written}:`,
+    sites: (names) => `Sites to join at: ${names}`,
+    starter: (command) => `A job to start from: ${command}`,
+  },
 });

@@ -59,4 +59,9 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
       gauge: 'Anschlag einstellen',
     },
   },
+  family: {
+    follow: (written) => `Maße, denen andere Teile folgen können, als ${written}:`,
+    sites: (names) => `Stellen zum Verbinden: ${names}`,
+    starter: (command) => `Ein Auftrag zum Anfangen: ${command}`,
+  },
 });

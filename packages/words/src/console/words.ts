@@ -38,6 +38,15 @@ export interface ConsoleWords {
   readonly checked: (parts: number, pieces: number, findings: number) => string;
   readonly checkedSize: (size: string, findings: number, errors: number) => string;
   readonly order: OrderWords;
+  readonly family: FamilyListWords;
+}
+
+/** Under the parameters of a family. */
+export interface FamilyListWords {
+  /** Over sizes that others may follow; how that is written. */
+  readonly follow: (written: string) => string;
+  readonly sites: (names: string) => string;
+  readonly starter: (command: string) => string;
 }
 
 /** How the parts of an object fit. */
