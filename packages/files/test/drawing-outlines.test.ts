@@ -72,11 +72,17 @@ describe('a drawing as an opening', () => {
     ['a circle twice', round(5, 5, 5) + round(5, 5, 5)],
     ['circles that touch', round(0, 0, 10) + round(20, 0, 10)],
     ['a circle that touches another inside', round(0, 0, 10) + round(5, 0, 5)],
-    ['lines twice', box + box],
-    ['lines there and back', box + back],
   ])('%s is refused: it would be cut twice', async (_, drawn) => {
     const loops = await drawingOutlines('a.dxf', dxf(drawn));
     expect(await refusal(() => cut(loops))).toContain('lines cross');
+  });
+
+  test.each([
+    ['lines', box + box],
+    ['lines there and back', box + back],
+    ['one line of an outline', box + line(30, 0, 0, 0)],
+  ])('%s drawn twice: the line is named', async (_, drawn) => {
+    expect(await refusal(() => drawingOutlines('a.dxf', dxf(drawn)))).toMatch(/0 mm, 0 mm .*is drawn twice/);
   });
 
   test('circles of a DXF are loops of two arcs; texts and points are passed over, what has no outline is refused', async () => {

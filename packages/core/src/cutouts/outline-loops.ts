@@ -106,14 +106,7 @@ function crossing(a: Cut, b: Cut): Point | undefined {
   );
   if (shared.length > 0 && Math.min(segmentLength(a.segment), segmentLength(b.segment)) < 10 * SAME)
     return undefined;
-  if (shared.length === 2 && overlies(a.segment, b.segment)) return shared[0];
   return meetings(a.segment, b.segment).find((p) => shared.every((q) => distance(p, q) > 1e-5));
-}
-
-/** Is one of two segments with the same ends drawn over the other, there or back? */
-function overlies(a: Segment, b: Segment): boolean {
-  const bulge = distance(a.from, b.from) < SAME ? b.bulge : -b.bulge;
-  return Math.abs(a.bulge - bulge) < SAME;
 }
 
 function islands(loops: readonly Loop[]): void {

@@ -12,6 +12,7 @@ export interface ReadStroke {
 export type ReadOutline = readonly (readonly [number, number, number])[];
 
 const JOIN = 0.01; // mm between ends that are one
+const ALIKE = 1e-6; // of bulges that are one
 
 /** Strokes with an end in one square of a grid, and how many of the first are used: they are passed over once. */
 interface Ends {
@@ -22,7 +23,7 @@ interface Ends {
 /**
  * The closed outlines of drawn lines, each a run of strokes. What is drawn closed is an outline of its own, though
  * another touches it; the rest is joined across lines.
- * @throws JobError `outline-open` for a chain that does not close, with its ends
+ * @throws JobError `outline-open` for a chain that does not close, with its ends; `outline-twice` for a line drawn twice
  */
 export function outlinesOf(lines: readonly (readonly ReadStroke[])[]): readonly ReadOutline[] {
   const [closed, open] = [lines.filter(isClosed), lines.filter((l) => !isClosed(l))];
@@ -37,6 +38,7 @@ const isClosed = (line: readonly ReadStroke[]) =>
  * @throws JobError `outline-open` for a chain that does not close, with its ends
  */
 function chained(strokes: readonly ReadStroke[]): readonly ReadOutline[] {
+  drawnOnce(strokes);
   const ends = new Map<string, Ends>();
   const cell = (v: number) => Math.round(v / JOIN);
   const key = (x: number, y: number) => `${x} ${y}`;
@@ -84,6 +86,26 @@ function chained(strokes: readonly ReadStroke[]): readonly ReadOutline[] {
     outlines.push(chain);
   });
   return outlines;
+}
+
+/** @throws JobError `outline-twice` for a stroke that is drawn over another, there or back: it would be cut twice */
+function drawnOnce(strokes: readonly ReadStroke[]): void {
+  const cell = (v: number) => Math.round(v / JOIN);
+  const key = (a: Point, b: Point, bulge: number) =>
+    [...[...a, ...b].map(cell), Math.round(bulge / ALIKE)].join(' ');
+  const seen = new Set<string>();
+  for (const { from, to, bulge } of strokes) {
+    if (seen.has(key(from, to, bulge)))
+      fail(
+        'outline-twice',
+        [],
+        (say) => `a line from ${place(from, say.size)} to ${place(to, say.size)} is drawn twice`,
+        'Draw every line once',
+      );
+    if (near(from, to)) continue; // too short to be told from its neighbours
+    seen.add(key(from, to, bulge));
+    seen.add(key(to, from, -bulge));
+  }
 }
 
 const place = ([x, y]: Point, size: (mm: number) => string) => `${size(x)}, ${size(y)}`;
