@@ -127,15 +127,13 @@ function sizeNamed(of: unknown, path: Path, self: string, book: SizeBook): numbe
     );
   }
   const ring = ringOf([self, part], book.follows);
-  if (ring !== null) {
-    if (ring.some((p) => book.order.indexOf(p) < book.order.indexOf(self))) throw new JobError([]); // told at its first part
+  if (ring !== null)
     throw refusal(
       path,
       'follow-ring',
-      `sizes follow each other in a ring: ${listed(ring)}`,
+      `sizes follow each other in a ring: ${ring.join(', ')}`,
       'Give one of them a length of its own',
     );
-  }
   const [mine, other] = [book.order.indexOf(self), book.order.indexOf(part)];
   if (other > mine)
     throw refusal(
@@ -152,14 +150,6 @@ function sizeNamed(of: unknown, path: Path, self: string, book: SizeBook): numbe
     suggestion(part, [...book.known.keys()]),
   );
 }
-
-const MOST_LISTED = 10;
-
-/** Parts of a ring by their names; of a long one its beginning and its end. */
-const listed = (ring: readonly string[]) =>
-  ring.length <= MOST_LISTED
-    ? ring.join(', ')
-    : `${ring.slice(0, 4).join(', ')} … ${ring.slice(-2).join(', ')} (${ring.length - 1} parts)`;
 
 /** A size of a part that follows one of another part. mm */
 export interface FollowedSize {

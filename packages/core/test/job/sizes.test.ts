@@ -171,22 +171,6 @@ describe('what cannot be followed', () => {
     expect(found.message).toBe('sizes follow each other in a ring: body, handle, end, body');
   });
 
-  test('a ring of many parts is told once, and not every part of it is named', () => {
-    const parts = Array.from({ length: 400 }, (_, i) => ({
-      name: `p${i}`,
-      family: 'bent-strip',
-      width: { of: `p${(i + 1) % 400}.width` },
-      legs: [30, 30],
-      angles: [90],
-    }));
-    const found = problemsOf(() =>
-      readJob({ units: 'mm', stock: { material: 'mild-steel', thickness: 1 }, parts } as unknown),
-    );
-    expect(found.map((p) => p.message)).toEqual([
-      'sizes follow each other in a ring: p0, p1, p2, p3 … p399, p0 (400 parts)',
-    ]);
-  });
-
   test('a part that follows itself', () => {
     const found = first({ end: { width: { of: 'end.height' } } });
     expect(found).toMatchObject({ code: 'follow-ring', message: 'end would follow itself' });
