@@ -142,6 +142,18 @@ describe.each([
   });
 });
 
+test('a sheet that is held in front of a punch is held there only where enough of it is in front', () => {
+  const [told] = makingOf(plan, PRESS).operations.list.flatMap((o) => (o.kind === 'bend' ? [o.bend] : []));
+  const press = told?.step?.press;
+  if (press == null) throw new Error('it is bent on a press');
+  const texts = (tipsBack: boolean, language: Language) =>
+    said(PRESS, { press: { ...press, tipsBack } }, language).join(' ');
+  expect(texts(false, 'en')).toContain('Hold the sheet by hand in front');
+  expect(texts(true, 'en')).not.toContain('by hand in front');
+  expect(texts(true, 'en')).toContain('what lies behind them carried');
+  expect(texts(true, 'de')).toContain('was dahinter liegt, tragen lassen');
+});
+
 test('an open hem is closed over a strip as thick as its gap, in whatever closes it', () => {
   const stroke = {
     action: 'close',

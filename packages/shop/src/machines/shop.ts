@@ -227,7 +227,7 @@ export interface Costs {
   readonly tool: number;
   readonly hook: number;
   readonly flatten: number;
-  /** The larger side swings, with the leaf or by hand. */
+  /** The larger side swings, with the leaf or by hand, or is carried behind a punch. */
   readonly swing: number;
   /** A bend by hand, 100 mm long or shorter; longer ones in proportion. */
   readonly hand: number;

@@ -146,7 +146,7 @@ const WORDS: Readonly<Record<string, ShopWord>> = {
   'costs.tool': word('each one taken or added, a die too', 's'),
   'costs.hook': word('hooked under the jaw', 's'),
   'costs.flatten': word('a hem flattened', 's'),
-  'costs.swing': word('the larger side swings, with the leaf or by hand', 's'),
+  'costs.swing': word('the larger side swings, with the leaf or by hand, or is carried behind a punch', 's'),
   'costs.hand': word('a bend by hand, 100 mm long or shorter', 's'),
   'costs.seamer': word('a flange bent with the hand seamer', 's'),
   'costs.former': word('a bend over a former block, for each 100 mm or less', 's'),

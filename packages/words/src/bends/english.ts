@@ -28,7 +28,10 @@ const gauge = ({ held, rear }: HandFacts) =>
   rear === null
     ? `Lay ${list(held)} on the die with the line under the punch`
     : `Lay the sheet on the die, ${list(held)} behind the punch, the ${rear.by} of ${rear.panel} against the back gauge`;
-const RISES = 'Hold the sheet by hand in front of the tools; it rises as it is bent.';
+const rises = ({ tipsBack }: HandFacts) =>
+  tipsBack
+    ? 'Too little of it is in front of the tools to hold: have what lies behind them carried, clear of the tools; it rises as it is bent.'
+    : 'Hold the sheet by hand in front of the tools; it rises as it is bent.';
 const wire = ({ bends, rod }: HandFacts) =>
   rod === null
     ? `Bend ${list(bends)} up, lay the wire in and close the edge over it with pliers, mallet and setting-down tool, a little at a time from the middle.`
@@ -66,7 +69,7 @@ export const BENDS_ENGLISH: BendWords = {
       brake: (f) =>
         `Clamp ${list(f.held)} with the sight line under the edge of the fingers, then lift the leaf to ${f.set}${spring(f)}.`,
       press: (f) =>
-        `${gauge(f)}, then press until the bend ${f.set === f.angle ? `measures ${f.angle} with the load off: it springs back` : `is ${f.set}: it springs back to ${f.angle} with the load off`}. ${RISES}`,
+        `${gauge(f)}, then press until the bend ${f.set === f.angle ? `measures ${f.angle} with the load off: it springs back` : `is ${f.set}: it springs back to ${f.angle} with the load off`}. ${rises(f)}`,
       vise: (f) => `${vise(f)} ${over(f)}`,
       bench: (f) => `${bench(f)} ${over(f)}`,
       former: (f) => `${block(f)} ${over(f)}`,
@@ -77,7 +80,7 @@ export const BENDS_ENGLISH: BendWords = {
     fold: {
       brake: (f) =>
         `Clamp ${list(f.held)} with the sight line under the edge of the fingers, then lift the leaf as far as ${f.set}. ${NEXT}`,
-      press: (f) => `${gauge(f)}, then press until the fold is ${f.set}. ${RISES} ${NEXT}`,
+      press: (f) => `${gauge(f)}, then press until the fold is ${f.set}. ${rises(f)} ${NEXT}`,
       vise: (f) => `${vise(f)} ${over(f)} ${laid(f)}`,
       bench: (f) => `${bench(f)} ${over(f)} ${laid(f)}`,
       former: null,

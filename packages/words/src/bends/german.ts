@@ -28,7 +28,10 @@ const gauge = ({ held, rear }: HandFacts) =>
   rear === null
     ? `${list(held)} auf das Gesenk legen, Linie unter dem Stempel`
     : `Das Blech auf das Gesenk legen, ${list(held)} hinter dem Stempel, mit der ${rear.by === 'edge' ? 'Kante' : 'Außenseite'} von ${rear.panel} am Anschlag`;
-const RISES = 'Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.';
+const rises = ({ tipsBack }: HandFacts) =>
+  tipsBack
+    ? 'Vor den Werkzeugen ist zu wenig zum Halten: was dahinter liegt, tragen lassen, mit Abstand zu den Werkzeugen; es geht beim Biegen hoch.'
+    : 'Das Blech vor den Werkzeugen mit den Händen halten; es geht beim Biegen hoch.';
 const wire = ({ bends, rod }: HandFacts) =>
   rod === null
     ? `${list(bends)} hochbiegen, den Draht einlegen und die Kante mit Zange, Holzhammer und Setzhammer darüber schließen, von der Mitte aus und nach und nach.`
@@ -71,7 +74,7 @@ export const BENDS_GERMAN: BendWords = {
       brake: (f) =>
         `${list(f.held)} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange auf ${f.set} heben${spring(f)}.`,
       press: (f) =>
-        `${gauge(f)}, dann pressen, bis der Winkel ${f.set === f.angle ? `ohne Last gemessen ${f.angle} ist: er federt zurück` : `${f.set} ist: ohne Last federt er auf ${f.angle} zurück`}. ${RISES}`,
+        `${gauge(f)}, dann pressen, bis der Winkel ${f.set === f.angle ? `ohne Last gemessen ${f.angle} ist: er federt zurück` : `${f.set} ist: ohne Last federt er auf ${f.angle} zurück`}. ${rises(f)}`,
       vise: (f) => `${vise(f)} ${over(f)}`,
       bench: (f) => `${bench(f)} ${over(f)}`,
       former: (f) => `${block(f)} ${over(f)}`,
@@ -82,7 +85,7 @@ export const BENDS_GERMAN: BendWords = {
     fold: {
       brake: (f) =>
         `${list(f.held)} klemmen, Anlegelinie unter der Kante der Segmente, dann die Biegewange bis ${f.set} heben. ${NEXT}`,
-      press: (f) => `${gauge(f)}, dann pressen, bis der Winkel ${f.set} ist. ${RISES} ${NEXT}`,
+      press: (f) => `${gauge(f)}, dann pressen, bis der Winkel ${f.set} ist. ${rises(f)} ${NEXT}`,
       vise: (f) => `${vise(f)} ${over(f)} ${laid(f)}`,
       bench: (f) => `${bench(f)} ${over(f)} ${laid(f)}`,
       former: null,

@@ -38,6 +38,7 @@ export function tellBend(
     set: print.angle(step?.setAngle ?? angle ?? 180),
     angle: print.angle(angle ?? 180),
     rear: step?.press?.gauge == null ? null : step.touches,
+    tipsBack: step?.press?.tipsBack ?? false,
     ...insideOf(hem, print.size(2 * insideRadius)),
   };
   const how = words.how[action][doer]?.(facts) ?? null;

@@ -36,6 +36,8 @@ export interface HandFacts {
   readonly angle: string;
   /** What lies against a back gauge; null where nothing straight does. */
   readonly rear: BendStep['touches'];
+  /** In front of a punch there is too little to hold. */
+  readonly tipsBack: boolean;
   /** Strip that keeps the gap of an open hem; null for a hem pressed flat or left round. */
   readonly strip: string | null;
   readonly round: boolean;

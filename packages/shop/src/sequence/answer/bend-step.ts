@@ -5,6 +5,7 @@ import { airRadius, bendForce, FORCE_CONSTANTS, forceTensile } from '../../metal
 import { OVER_BARS } from '../../tools/jaw-tools.js';
 import { leafRadius } from '../../tools/leaf-setting.js';
 import { lineFrame, lineLength, sightOffset } from '../part/line.js';
+import { tipsBack } from '../part/tips-back.js';
 import type { BendProblem, Move } from '../search/states.js';
 import { hornsBeside, withHorns } from '../stations/horn-room.js';
 import type { Station } from '../stations/station.js';
@@ -136,7 +137,8 @@ function pressSetting(
 ): Omit<PressSetting, 'offMiddle'> | null {
   const { tooling = null } = stations.find((s) => s.id === position.tooling) ?? {};
   if (tooling === null) return null;
-  const length = lineLength(lineFrame(work, operation, held));
+  const frame = lineFrame(work, operation, held);
+  const length = lineLength(frame);
   const { punch, die, horns } = tooling;
   const constant = FORCE_CONSTANTS[profile];
   const tensile = forceTensile(material);
@@ -149,6 +151,7 @@ function pressSetting(
     force: bendForce(constant.value, tensile, length, sheet.thickness, die.opening),
     forceFormula: `F = ${constant.value} x Rm x L x T^2 / V with Rm ${tensile} N/mm2 (${constant.source})`,
     gauge,
+    tipsBack: tipsBack(work, frame),
   };
 }
 

@@ -110,6 +110,8 @@ export interface PressSetting {
   readonly offMiddle: number;
   /** From the punch line to the edge against the back gauge; null where no edge is straight. */
   readonly gauge: number | null;
+  /** True where most of the part lies behind the punch, and in front too little to hold it by. */
+  readonly tipsBack: boolean;
 }
 
 /** Why a part cannot be bent: what one bend runs into when some others are made. Lengths mm, angles degrees, forces kN. */

@@ -10,6 +10,7 @@ import { type LineFrame, lineLength, spanOf } from '../part/line.js';
 import type { LineBook, PartAtLine } from '../part/line-stands.js';
 import { type Mask, union } from '../part/mask.js';
 import type { LineStroke, Work } from '../part/operations.js';
+import { tipsBack } from '../part/tips-back.js';
 import { benchOf, type StandingLump } from './bench.js';
 import { betweenHorns } from './horn-room.js';
 import type { LeafBlank } from './leaf-work.js';
@@ -51,13 +52,15 @@ export function pressStation(given: PressWork, tooling: Tooling): Station {
     gaps: press.gaps,
     tooling,
     limits: (operation, held) => lineOf(operation, held).limits,
-    swings: () => false,
+    swings: (operation, held) => lineOf(operation, held).carried,
     mount: (operation, held, done) => lineOf(operation, held).mount(done),
     prospect: (operation, held, done) => lineOf(operation, held).prospect(done),
   };
 }
 
 interface PressLine {
+  /** What lies behind the punch has to be carried. */
+  readonly carried: boolean;
   readonly limits: Obstacle | null;
   readonly mount: (done: Mask) => Mounting;
   readonly prospect: (done: Mask) => Prospect | null;
@@ -75,6 +78,7 @@ function pressLine(given: Given): PressLine {
   const { frame } = line;
   const { tree } = work;
   const limits = limitsOf(given, frame);
+  const carried = operation.action !== 'close' && tipsBack(work, frame);
   const refuse = (obstacle: Obstacle | null): Mounting => ({
     operation,
     held: frame.held,
@@ -82,11 +86,11 @@ function pressLine(given: Given): PressLine {
     stretches: [],
     putIn: null,
     takeOff: null,
-    swings: false,
+    swings: carried,
   });
   if (limits !== null) {
     const mounting = refuse(limits);
-    return { limits, mount: () => mounting, prospect: () => null };
+    return { carried, limits, mount: () => mounting, prospect: () => null };
   }
   const tools = given.tools.near();
   const closing = operation.action === 'close';
@@ -131,6 +135,7 @@ function pressLine(given: Given): PressLine {
   });
   const seen = () => union(bench().seen(), operation.mask);
   return {
+    carried,
     limits,
     mount: mountBook(seen, (done) =>
       judge(given, frame, bench().at(done), { refuse, way: closing ? () => OPEN_TABLE : off.way }),

@@ -81,7 +81,7 @@ export interface Station {
   readonly id: string;
   /** What no order changes: angle, length, thickness; null where it can be done at all. */
   readonly limits: (operation: LineStroke, held: HeldSide) => Obstacle | null;
-  /** True when the larger side turns, however the part stands. */
+  /** True when the larger side turns, or has to be carried behind a punch, however the part stands. */
   readonly swings: (operation: LineStroke, held: HeldSide) => boolean;
   readonly mount: (operation: LineStroke, held: HeldSide, done: Mask) => Mounting;
   /** What is left to hope for from a state on, whatever else is done; null where the operation can no longer be done so. */
