@@ -55,6 +55,26 @@ describe('a drawing of endless lines is answered at once', () => {
   });
 });
 
+test.each([
+  ['<style>.a{display:none}</style>', '"display"'],
+  [
+    '<defs><style type="text/css"><![CDATA[\n  .a { fill: none;\n visibility : hidden }]]></style></defs>',
+    '"visibility"',
+  ],
+  ['<STYLE>circle { r: 3px }</STYLE>', '"r"'],
+])('a style sheet that decides what is seen where is refused: %s', async (style, said) => {
+  const text = svg(`${style}<circle class="a" cx="5" cy="5" r="3"/>`);
+  expect(await refusal(() => drawingOutlines('a.svg', text))).toContain(said);
+});
+
+test('a style sheet of colours and line widths is passed over', async () => {
+  const style =
+    '<style>.a, rect:hover { fill: none; stroke:#000; stroke-width:1px; font-family: serif }</style>';
+  expect(await drawingOutlines('a.svg', svg(`${style}<rect class="a" width="10" height="5"/>`))).toHaveLength(
+    1,
+  );
+});
+
 test('what is no drawing is refused; text in a DXF is not cut', async () => {
   for (const text of ['leaf', '<p>leaf</p>', '<svg><'])
     expect(await refusal(() => drawingOutlines('a.svg', text))).toMatch(/cannot be read as SVG/);

@@ -29,5 +29,5 @@ export async function cutSums(file: string): Promise<CutSums> {
 export function cutSumsText({ sizes, sheets, mass, price }: CutSums): string {
   if (sizes === 0) return 'No cut lists: neither --rack, job nor shop say what sheets there are.';
   const paid = price === null ? '' : `, price ${plainNumber(price, 2)}`;
-  return `Cut by themselves, ${many(sizes, 'size')} take ${many(sheets, 'sheet')}, ${plainNumber(mass, 3)} kg${paid}. tinwright shear plans several jobs, or with --sizes those of a job, together.`;
+  return `Cut by themselves, ${many(sizes, 'size')} ${sizes === 1 ? 'takes' : 'take'} ${many(sheets, 'sheet')}, ${plainNumber(mass, 3)} kg${paid}. tinwright shear plans several jobs, or with --sizes those of a job, together.`;
 }

@@ -3,7 +3,7 @@ import { MM_PER_INCH } from '@tinwright/core';
 import { fail, MOST_CORNERS } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import { near, outlinesOf, type ReadOutline, type ReadStroke } from './chains.js';
-import { large, pathsOf } from './svg-paths.js';
+import { checkStyles, large, pathsOf } from './svg-paths.js';
 import { strokesOf } from './svg-strokes.js';
 
 const MM: Readonly<Record<string, number>> = {
@@ -23,6 +23,7 @@ const MOST_TAGS = 2 * MOST_CORNERS; // one that opens an element, one that close
  */
 export function svgOutlines(text: string, perUnit: number | null): readonly ReadOutline[] {
   const svg = rootOf(text);
+  checkStyles(text);
   const mm = perUnit ?? unitOf(svg);
   if (mm === null)
     return fail(

@@ -56,6 +56,24 @@ export function* pathsOf(node: ElementNode, around: string, depth: number): Gene
     if (typeof c === 'object' && c.type === 'element') yield* pathsOf(c, transform, depth + 1);
 }
 
+/** What a style sheet may not say: it hides what is drawn, or puts it elsewhere. */
+const SHAPING = /(?:^|[{;\s])(?:display|visibility|transform|d|cx|cy|r|rx|ry|x|y|width|height)\s*:/;
+
+/** Refuses a drawing whose style sheets decide what is seen where, which is not followed. @throws JobError */
+export function checkStyles(text: string): void {
+  for (const sheet of text.split(/<style\b/i).slice(1)) {
+    const [rules = ''] = sheet.split(/<\/style/i, 1);
+    const [said] = SHAPING.exec(rules) ?? [];
+    if (said !== undefined)
+      fail(
+        'drawing-entity',
+        [],
+        `a style sheet of the drawing says ${quoted(said.replace(/[{;:\s]/g, ''))}`,
+        'Say it with the shapes, or save it as plain SVG',
+      );
+  }
+}
+
 type Properties = NonNullable<ElementNode['properties']>;
 
 /** What a style says of a property, else what an attribute does. */
