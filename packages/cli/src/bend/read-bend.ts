@@ -31,6 +31,8 @@ export interface BendAnswer {
   /** Outside legs given, and the flat length of a strip with this bend between each two of them. */
   readonly legs: readonly number[];
   readonly flatLength: number | null;
+  /** How far legs reach past the outer tangent, mm; 0 where they end there. */
+  readonly beyond: number;
 }
 
 /**
@@ -80,7 +82,7 @@ function answer(
   if (problems.length > 0) throw new JobError(problems);
   const sum = legs.reduce((a, b) => a + b, 0);
   const flatLength = legs.length < 2 ? null : sum - (legs.length - 1) * (terms.deduction + 2 * beyond);
-  return { bend, rule, terms, material, legs, flatLength };
+  return { bend, rule, terms, material, legs, flatLength, beyond };
 }
 
 /** From the outer tangent to the apex, mm; 0 up to 90°. @throws JobError at 180° and over, where faces meet nowhere */

@@ -131,13 +131,20 @@ function answerText(answer: BendAnswer, units: Unit): string {
 }
 
 /** The legs less what their bends take off; that is printed as what is missing between the two, so that it adds up. */
-function flatLengthRow({ legs, flatLength }: BendAnswer, units: Unit): readonly (readonly string[])[] {
+function flatLengthRow(
+  { legs, flatLength, beyond, bend }: BendAnswer,
+  units: Unit,
+): readonly (readonly string[])[] {
   if (flatLength === null) return [];
   const given = legs.map((leg) => givenText(leg, units));
   const left = workedText(flatLength, units);
   const off = given.reduce((sum, leg) => sum + Number.parseFloat(leg), -Number.parseFloat(left));
   const taken = `${plainNumber(off, 4)} ${units} for ${many(legs.length - 1, 'bend')}`;
-  return [['flat length', `${given.join(' + ')} less ${taken} = ${left}`]];
+  const past = `${workedText(beyond, units)} past the outer tangent: tan(${bend.angle}°/2) × (R + T) − (R + T); off both legs of a bend with its deduction`;
+  return [
+    ...(beyond > 0 ? [['to the apex', past]] : []),
+    ['flat length', `${given.join(' + ')} less ${taken} = ${left}`],
+  ];
 }
 
 /** All lengths in mm, whatever unit was asked for. */

@@ -150,6 +150,24 @@ test.each([
   );
 });
 
+test('what legs to the apex lose beside the deduction is told', async () => {
+  const bend = [
+    '--thickness',
+    '1',
+    '--radius',
+    '1',
+    '--angle',
+    '135',
+    '--legs',
+    '30,40',
+    '--legs-to',
+    'apex',
+  ];
+  const { out } = await tinwright('bend', ...bend);
+  expect(out).toContain('to the apex  2.83 mm past the outer tangent'); // 2 × (tan 67.5° − 1)
+  expect(out).toContain('less 6.34 mm'); // 0.68 of deduction and twice that
+});
+
 test('up to 90° a leg to the apex is one to the outer tangent', async () => {
   const bend = ['--thickness', '1', '--radius', '2', '--angle', '60', '--legs', '30,40'];
   expect(await json(...bend, '--legs-to', 'apex')).toEqual(await json(...bend));

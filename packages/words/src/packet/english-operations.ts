@@ -89,7 +89,7 @@ export const ENGLISH_OPERATIONS: PacketWords['operations'] = {
     'walls-block-drill':
       'when the walls stand, the drill may no longer get there, and a flat sheet lies firmly on its block',
     'match-drill': 'holes drilled through both parts fit; holes marked twice seldom do',
-    'hems-before-walls': 'a hem can only be pressed flat while the sheet beside it is flat',
+    'hems-before-walls': 'a hem is pressed flat, an edge rolled, while the sheet beside it is flat',
     'inner-before-outer': 'what hangs on a wall is bent before the wall stands in the way',
     'short-before-long': 'short walls fit between the fingers of the brake, long ones then pass beside them',
     'found-order': 'in this order every bend still fits into the machine',

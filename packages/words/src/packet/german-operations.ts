@@ -89,7 +89,7 @@ export const GERMAN_OPERATIONS: PacketWords['operations'] = {
     'walls-block-drill':
       'stehen die Wände, kommt der Bohrer vielleicht nicht mehr hin, und flaches Blech liegt fest auf',
     'match-drill': 'durch beide Teile gebohrte Löcher passen; zweimal angerissene selten',
-    'hems-before-walls': 'ein Umschlag lässt sich nur zudrücken, solange das Blech daneben flach ist',
+    'hems-before-walls': 'Umschläge drückt man zu und Kanten rollt man, solange das Blech daneben flach ist',
     'inner-before-outer': 'was an einer Wand hängt, wird gebogen, bevor die Wand im Weg steht',
     'short-before-long': 'kurze Wände passen zwischen die Segmente, lange gehen dann daran vorbei',
     'found-order': 'in dieser Folge passt jede Kantung noch in die Maschine',
