@@ -10,6 +10,8 @@ ready();
 const [folder] = process.argv.slice(2);
 const { main } = await import(pathToFileURL(join(root, 'packages/cli/dist/index.js')).href);
 const PAPERS = { A4: [210, 297], letter: [215.9, 279.4], A3: [297, 420], tabloid: [279.4, 431.8] };
+/** On the paper at hand in both; on the large one in the unit of who has it. */
+const DIMS = { A4: ['mm', '1/16'], letter: ['mm', '1/16'], A3: ['mm'], tabloid: ['mm'] };
 const FACES = 0.2; // of a box's height, white above and below the letters
 
 const host = {
@@ -77,7 +79,7 @@ function checked(pdf, size) {
 let pages = 0;
 for (const file of readdirSync(join(root, 'examples')).filter((f) => /(?<!-shop)\.yaml$/.test(f)))
   for (const [paper, size] of Object.entries(PAPERS))
-    for (const dims of ['mm', '1/16']) {
+    for (const dims of DIMS[paper]) {
       const out = join(folder, `${file.replace('.yaml', '')}-${paper}-${dims.replace('/', '-')}`);
       const job = join(root, 'examples', file);
       await run('plan', job, '--paper', paper, '--dims', dims, '--out', out);
