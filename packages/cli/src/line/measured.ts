@@ -1,8 +1,7 @@
-import { JobError } from '@tinwright/core';
 import type { Host } from '../host/console.js';
 import type { ExitCode } from '../host/failure.js';
 import type { OptionSpec } from './command.js';
-import { refuseOptions, typedNumber } from './typed.js';
+import { orRefused, refuseOptions, typedNumber } from './typed.js';
 
 /** Sizes measured on the bench. */
 export const MEASURED_OPTION: OptionSpec = {
@@ -37,10 +36,7 @@ export function fromMeasured<T>(
   measured: Readonly<Record<string, unknown>>,
   compute: () => T,
 ): { readonly answer: T } | { readonly exit: ExitCode } {
-  try {
-    return { answer: compute() };
-  } catch (error) {
-    if (!(error instanceof JobError)) throw error;
+  return orRefused(compute, (error) => {
     const own = error.problems.filter(
       ({ path: [key, name] }) => key === 'measured' && Object.hasOwn(measured, String(name)),
     );
@@ -51,5 +47,5 @@ export function fromMeasured<T>(
       json,
       own.map((p) => ({ ...p, path: [`--measured ${String(p.path[1])}`] })),
     );
-  }
+  });
 }

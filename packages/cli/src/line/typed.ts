@@ -23,16 +23,29 @@ export function fromOptions<T>(
   json: boolean,
   compute: () => T,
 ): { readonly answer: T } | { readonly exit: ExitCode } {
+  return orRefused(compute, ({ problems }) =>
+    refuseOptions(
+      verb,
+      host,
+      json,
+      problems.map((p) => ({ ...p, path: optionPath(p.path) })),
+    ),
+  );
+}
+
+/**
+ * Computes something; what `refuse` tells where it cannot be computed.
+ * @throws what is no JobError, and what `refuse` throws
+ */
+export function orRefused<T>(
+  compute: () => T,
+  refuse: (error: JobError) => { readonly exit: ExitCode },
+): { readonly answer: T } | { readonly exit: ExitCode } {
   try {
     return { answer: compute() };
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
-    return refuseOptions(
-      verb,
-      host,
-      json,
-      error.problems.map((p) => ({ ...p, path: optionPath(p.path) })),
-    );
+    return refuse(error);
   }
 }
 
