@@ -75,8 +75,6 @@ export interface RemarkData<Values> {
   readonly unit?: 'mm' | 'deg' | 'kg' | 'kN';
 }
 
-const NOWHERE: Where = { at: null, names: [], others: [], joints: [] };
-
 /**
  * A remark of any code about one part, as data; lengths mm, angles degrees. Who has codes of their own binds it to them.
  */
@@ -88,7 +86,7 @@ export function remarkOf<Code extends string, Values extends object>(
   return {
     code,
     severity,
-    where: { ...NOWHERE, ...where },
+    where: { at: null, names: [], others: [], joints: [], ...where },
     value: value ?? null,
     limit: limit ?? null,
     unit: unit ?? null,

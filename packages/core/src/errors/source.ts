@@ -54,7 +54,7 @@ export function cite(
   work: SourceKind | (string & {}) | null,
   more: Partial<Omit<Source, 'work'>> = {},
 ): Source {
-  return { rule: null, size: null, basis: null, profile: null, assumed: [], ...more, work };
+  return frozen({ rule: null, size: null, basis: null, profile: null, assumed: [], ...more, work });
 }
 
 /** Computed from the job itself, held against a limit of common practice. */

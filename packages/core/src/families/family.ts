@@ -7,6 +7,7 @@ import type { Part } from '../fold/settle/part.js';
 import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import { type Given, shapeOf, type Values, type Written, wordsOf } from '../schema/value.js';
+import { frozen } from '../units/frozen.js';
 import { withMethods } from '../units/with-methods.js';
 import { COMMON, commonSteps, PART_KEYS } from './common.js';
 import type { DerivedSize } from './derived.js';
@@ -109,7 +110,7 @@ export function defineFamily<const N extends string, V extends Values>(
     // what arrives here went through the schemas, which give what the family declares
     derived: (params: unknown, sheet: Sheet) => family.derived?.(params as Given<V>, sheet) ?? [],
   } satisfies Partial<AnyFamily>;
-  return withMethods({ name, describe: { ...describe, sizes: wordsOf(family.values) } }, methods);
+  return withMethods({ name, describe: frozen({ ...describe, sizes: wordsOf(family.values) }) }, methods);
 }
 
 /** Reads parameters in mm; those that have been read before come out the same. */

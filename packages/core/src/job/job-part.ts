@@ -7,8 +7,6 @@ import type { JobPart } from './job.js';
 import type { BendingData, PartData, StockData } from './part-schema.js';
 import { type MetalTables, sheetOf } from './sheet.js';
 
-const DEFAULT_BENDING: BendingData = { rule: 'k-factor' };
-
 /** What a part takes from its job. */
 export interface FromJob {
   readonly stock?: StockData | undefined;
@@ -37,7 +35,7 @@ export function jobPart(part: PartData, family: AnyFamily, job: FromJob, path: P
         fix: 'Give stock: with a material and a thickness, for the job or for the part',
       },
     ]);
-  const bending = part.bending ?? job.bending ?? DEFAULT_BENDING;
+  const bending = part.bending ?? job.bending ?? { rule: 'k-factor' };
   const { material, sheet } = within(stockPath, () => sheetOf(stock, bending, job.strips, job.tables));
   const params = Object.fromEntries(Object.entries(part).filter(([key]) => !PART_KEYS.includes(key)));
   const { name, quantity, note, grain } = part;

@@ -7,9 +7,6 @@ export interface Frame {
   readonly y: Point;
 }
 
-/** The frame that leaves everything where it is. */
-export const STAY: Frame = { origin: [0, 0], x: [1, 0], y: [0, 1] };
-
 /** Bring a point of the frame into the plane around it. */
 export function place(f: Frame, p: Point): Point {
   return [f.origin[0] + f.x[0] * p[0] + f.y[0] * p[1], f.origin[1] + f.x[1] * p[0] + f.y[1] * p[1]];

@@ -2,7 +2,9 @@ import type { Frame, Point } from '@tinwright/core';
 import { distance, place } from '@tinwright/core/internal';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { compose, STAY } from '../../src/plane/frame.js';
+import { compose } from '../../src/plane/frame.js';
+
+const STAY: Frame = { origin: [0, 0], x: [1, 0], y: [0, 1] };
 
 const near = (found: Point, expected: Point, digits = 9) => {
   expect(found[0]).toBeCloseTo(expected[0], digits);

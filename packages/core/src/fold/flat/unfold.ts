@@ -1,4 +1,4 @@
-import { compose, type Frame, place, STAY } from '../../plane/frame.js';
+import { compose, type Frame, place } from '../../plane/frame.js';
 import {
   boxOf,
   type Loop,
@@ -102,7 +102,7 @@ function outlineOf(first: Laid, reliefs: readonly Circle[]): Loop {
 function framesOf({ panels }: Part): Frames {
   const frames = new Map<string, Frame>();
   for (const { id, hang } of panels) {
-    if (hang === null) frames.set(id, STAY);
+    if (hang === null) frames.set(id, { origin: [0, 0], x: [1, 0], y: [0, 1] });
     else {
       const { bend, hinge } = hang;
       const parent = frames.get(bend.parent) as Frame;
