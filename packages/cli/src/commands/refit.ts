@@ -58,13 +58,13 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const fitted = 'exit' in opened ? opened : opened.answer;
   if ('exit' in fitted) return fitted.exit;
   const { after, changes, changed } = fitted.answer;
-  const { updateSet } = await import('../write/files.js');
+  const { setsIn, updateSet } = await import('../write/files.js');
   let written: readonly string[] = [];
   const failed = await writing(host, json, async () => {
-    if (changed.length === 0) return;
+    if (changed.length === 0 && !(await setsIn(out)).has('job.json')) return;
     await updateSet(out, async (standing) => {
       const files = await refitFiles(fitted.answer, { out, dxf }, standing.get('job.json'));
-      written = files.map((f) => f.path);
+      written = files?.map((f) => f.path) ?? [];
       return files;
     });
   });
@@ -85,12 +85,22 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
         : table(changes.map((c) => rowOf(host, c, after.job.units))),
     );
     for (const line of findingLines(host, after.findings, after.job.units)) host.out(`${line}\n`);
-    const again = `${many(changed.length, 'part')} to cut anew: ${changed.map((p) => p.name).join(', ')}`;
     host.out(
-      changed.length === 0 ? 'Nothing to cut anew.\n' : `${again}. ${written.length} files in ${out}.\n`,
+      `${whatToCut(
+        changed.map((p) => p.name),
+        written.length,
+        out,
+      )}\n`,
     );
   }
   return worst(after.findings) === 'error' ? EXIT.findings : EXIT.done;
+}
+
+function whatToCut(parts: readonly string[], files: number, out: string): string {
+  if (parts.length > 0)
+    return `${many(parts.length, 'part')} to cut anew: ${parts.join(', ')}. ${files} files in ${out}.`;
+  const older = files > 0 ? ` ${out} held parts of other sizes: ${files} files written again.` : '';
+  return `Nothing to cut anew.${older}`;
 }
 
 function rowOf(

@@ -5,4 +5,4 @@ export type { OwnList, OwnLists } from './own-lists.js';
 export { listsIn } from './own-lists.js';
 export { changeFile, checkPlace, replaceFile, startFile } from './write-file.js';
 export { writeFresh } from './write-fresh.js';
-export { checkFolder, updateSet, writeSet } from './write-set.js';
+export { checkFolder, setsIn, updateSet, writeSet } from './write-set.js';

@@ -13,18 +13,22 @@ export interface RefitWanted {
 
 /**
  * The files of the changed parts. Where a set of the job stands already, its manifest stays whole: parts that are as
- * they were keep their files, and what the set had besides cut files is made anew for the others.
- * @throws WriteError where the set of another job stands
+ * they were keep their files, and what the set had besides cut files is made anew for the others. Parts of an earlier
+ * refit are brought up to date also where none has to be cut anew; null where nothing is to be written.
+ * @throws WriteError where the set of another job stands in the way of changed parts
  */
 export async function refitFiles(
   { after, changed }: Refit,
   { out, dxf }: RefitWanted,
   standing: OwnList | undefined,
-): Promise<readonly OutFile[]> {
+): Promise<readonly OutFile[] | null> {
   const { jobFiles } = await import('@tinwright/files');
-  if (standing === undefined) return jobFiles({ ...after, parts: changed, assembly: null }, { dxf });
+  const none = changed.length === 0;
+  if (standing === undefined)
+    return none ? null : jobFiles({ ...after, parts: changed, assembly: null }, { dxf });
   const were = new Map(entries(standing.data).map((e) => [String(e.name), e]));
   const stray = [...were.keys()].find((name) => !after.parts.some((p) => p.name === name));
+  if (stray !== undefined && none) return null;
   if (stray !== undefined)
     throw new WriteError(
       out,
@@ -39,6 +43,7 @@ export async function refitFiles(
   const same = (p: PartPlan) =>
     !changed.includes(p) && sameEntry(entryOf(manifest, p.name), were.get(p.name));
   const kept = parts.filter(same);
+  if (kept.length === parts.length) return null;
   const theirs = jobFiles({ ...after, parts: kept, assembly: null }, wanted);
   const stay = new Set(theirs.map((f) => f.path).filter((f) => f !== 'job.json' && standing.files.has(f)));
   const steps = stepsOf(standing, kept);

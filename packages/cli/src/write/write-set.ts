@@ -51,13 +51,21 @@ async function refuseForeign(disk: Disk, shown: string, target: string, standing
     throw new WriteError(shown, 'holds files that are not from tinwright. Choose another folder with --out');
 }
 
+/** The lists of the sets that stand in a folder. @throws WriteError where it cannot be read */
+export async function setsIn(folder: string, { disk, kept }: Around = around()): Promise<OwnLists> {
+  return await told(folder, unwritten, async () => listsIn(disk, await placeOf(disk, folder, kept)));
+}
+
+/** What is written in the place of sets that stand; null where they are as they should be. */
+type FilesFor = (standing: OwnLists) => Promise<readonly OutFile[] | null>;
+
 /**
  * The same for files that depend on the sets which stand there. What the new list names and is not among the new files
  * stays as it is.
  */
 export async function updateSet(
   folder: string,
-  files: (standing: OwnLists) => Promise<readonly OutFile[]>,
+  files: FilesFor,
   { disk, kept, signals }: Around = around(),
 ): Promise<void> {
   await told(folder, unwritten, async () => {
@@ -93,7 +101,7 @@ function readOnlyAround(target: string, why: string, error: unknown): string {
 async function write(
   disk: Disk,
   places: SettledPlaces,
-  filesFor: (standing: OwnLists) => Promise<readonly OutFile[]>,
+  filesFor: FilesFor,
   stopHere: StopHere,
 ): Promise<void> {
   const { shown, target, fresh } = places;
@@ -101,6 +109,7 @@ async function write(
   const standing = await listsIn(disk, target);
   await refuseForeign(disk, shown, target, standing);
   const files = await filesFor(standing);
+  if (files === null) return;
   await refuseTaken(disk, places, files, standing);
   try {
     await fill(disk, fresh, files, stopHere);

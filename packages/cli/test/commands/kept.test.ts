@@ -79,6 +79,37 @@ describe('refit into the set of the job', () => {
     expect(await below(out)).toEqual([...files, 'job.json', 'parts'].toSorted());
   });
 
+  test.each([
+    ['the computed size', ['--measured', 'body.insideWidth=158']],
+    ['a part that is made', [...measured, '--made', 'end']],
+  ])(
+    'of an earlier refit, and nothing to cut anew for %s: its part is brought up to date',
+    async (_, again) => {
+      const { job, out } = await carrierSet('refit', ...measured);
+      const old = await read(out, 'parts', 'end.dxf');
+      const ran = await tinwright('refit', job, '--out', out, ...again);
+      expect(ran.exit).toBe(0);
+      expect(ran.out).toMatch(
+        /Nothing to cut anew\. .* held parts of other sizes: 3 files written again\.\n$/,
+      );
+      expect((await list(out, 'job.json')).parts[0].blank.x).toBeCloseTo(155.6, 6);
+      expect(await read(out, 'parts', 'end.dxf')).not.toBe(old);
+    },
+  );
+
+  test.each([
+    ['of the job as it is', CARRIER],
+    ['of another job', stripJob()],
+  ])('nothing to cut anew, into the set %s: nothing is written', async (_, text) => {
+    const job = await jobFile(CARRIER);
+    const out = join(dirname(job), 'set');
+    await tinwright('make', await jobFile(text), '--out', out, '--shop', 'default');
+    const before = await stat(join(out, 'job.json'));
+    const ran = await tinwright('refit', job, '--out', out, '--measured', 'body.insideWidth=158');
+    expect(ran).toMatchObject({ exit: 0, out: 'No size changes.\nNothing to cut anew.\n' });
+    expect((await stat(join(out, 'job.json'))).ino).toBe(before.ino);
+  });
+
   test('into the set of another job: refused, nothing changed', async () => {
     const { job, out } = await carrierSet('refit', ...measured);
     const other = join(out, '..', 'other');
