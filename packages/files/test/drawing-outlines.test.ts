@@ -140,10 +140,29 @@ describe('a drawing as an opening', () => {
     const rect = (more: string) => areaIn('a.svg', svg(`<rect width="100" height="50" ${more}/>`));
     expect(await rect('rx="20"')).toBeCloseTo(50 - (4 - Math.PI) * 4, 0);
     expect(await rect('rx="10" ry="99"')).toBeCloseTo(50 - (4 - Math.PI) * 2.5, 0);
-    const hidden = ['style="fill:none; display : none"', 'display="none"', 'visibility="hidden"'];
+    const hidden = [
+      'style="fill:none; display : none"',
+      'style="display:inline;/* off */DISPLAY:None !important"',
+      'display="none"',
+      'visibility="hidden"',
+      'opacity="0"',
+      'style="opacity:0.00"',
+    ];
     const guides = hidden.map((h) => `<g ${h}><path d="M0 0L50 99L99 0z"/></g>`).join('');
     const marker = '<marker><path d="M0 0L9 0L9 9z"/></marker>';
     expect(await areaIn('a.svg', svg(`${guides}${marker}<path d="M0 0h100v50h-100z"/>`))).toBeCloseTo(50, 6);
+  });
+
+  test('what is visible in a hidden group is cut, what is hidden in a visible one is not', async () => {
+    const [inner, outer] = ['<rect width="40" height="10" %/>', '<rect y="50" width="70" height="10"/>'];
+    const [seen, unseen] = ['visible', 'hidden'].map((v) => inner.replace('%', `visibility="${v}"`));
+    expect(await areaIn('a.svg', svg(`<g visibility="hidden">${seen}${outer}</g>`))).toBeCloseTo(4, 6);
+    expect(await areaIn('a.svg', svg(`<g visibility="visible">${unseen}${outer}</g>`))).toBeCloseTo(7, 6);
+  });
+
+  test('notes that programs keep in a name space of their own are not cut', async () => {
+    const note = '<my:view><rect width="90" height="90"/></my:view>';
+    expect(await areaIn('a.svg', svg(`${note}<rect width="40" height="10"/>`))).toBeCloseTo(4, 6);
   });
 
   test.each([

@@ -62,9 +62,24 @@ test.each([
     '"visibility"',
   ],
   ['<STYLE>circle { r: 3px }</STYLE>', '"r"'],
+  ['<style>.a{fill:none;/* off */Clip-Path:url(#b)}</style>', '"Clip-Path"'],
+  ['<style>@import "other.css";</style>', '"@import"'],
+  ['<?xml-stylesheet href="other.css"?>', '"xml-stylesheet"'],
 ])('a style sheet that decides what is seen where is refused: %s', async (style, said) => {
   const text = svg(`${style}<circle class="a" cx="5" cy="5" r="3"/>`);
   expect(await refusal(() => drawingOutlines('a.svg', text))).toContain(said);
+});
+
+test.each([
+  ['<circle clip-path="url(#b)" cx="5" cy="5" r="3"/>', '"clip-path"'],
+  ['<g style="mask:url(#b)"><circle cx="5" cy="5" r="3"/></g>', '"mask"'],
+  ['<circle style="r: 9px" cx="5" cy="5" r="3"/>', '"r"'],
+  ['<circle style="rotate: 30deg" cx="5" cy="5" r="3"/>', '"rotate"'],
+  ['<g transform="rotate(9)" style="transform-origin: 5px 0"><circle r="3"/></g>', '"transform-origin"'],
+  ['<switch><circle r="3"/><circle r="4"/></switch>', 'holds switch'],
+  ['<circle r="3"><animate attributeName="r" to="9"/></circle>', 'holds animate'],
+])('what shows a shape elsewhere, or in part, is refused: %s', async (shapes, said) => {
+  expect(await refusal(() => drawingOutlines('a.svg', svg(shapes)))).toContain(said);
 });
 
 test('a style sheet of colours and line widths is passed over', async () => {

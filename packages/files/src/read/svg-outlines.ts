@@ -3,7 +3,8 @@ import { MM_PER_INCH } from '@tinwright/core';
 import { fail, MOST_CORNERS } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import { near, outlinesOf, type ReadOutline, type ReadStroke } from './chains.js';
-import { checkStyles, large, pathsOf } from './svg-paths.js';
+import { checkStyles } from './svg-looks.js';
+import { large, pathsOf } from './svg-paths.js';
 import { strokesOf } from './svg-strokes.js';
 
 const MM: Readonly<Record<string, number>> = {
@@ -34,7 +35,7 @@ export function svgOutlines(text: string, perUnit: number | null): readonly Read
     );
   const lines: (readonly ReadStroke[])[] = [];
   let strokes = 0;
-  for (const path of pathsOf(svg, '', 0)) {
+  for (const path of pathsOf(svg)) {
     const drawn = strokesOf(path, mm);
     if (!drawn.every(({ from, to }) => [...from, ...to].every(Number.isFinite)))
       return fail('drawing-number', [], 'a coordinate in the drawing is no number', 'Save it as plain SVG');

@@ -3,6 +3,7 @@ import { fail, MOST_CORNERS, quoted } from '@tinwright/core/internal';
 import type { ElementNode } from 'svg-parser';
 import svgpath from 'svgpath';
 import { leastSegments, shortRuns } from './short-runs.js';
+import { checkSizes, looksOf } from './svg-looks.js';
 
 /** Path data that is read, in units of the drawing, y down. */
 export type DrawnPath = ReturnType<typeof svgpath>;
@@ -19,70 +20,83 @@ export function large(what: 'corners' | 'elements'): never {
   );
 }
 
-/** Elements that hold nothing to be seen where they stand. */
-const UNSEEN = 'defs clipPath mask symbol marker pattern text title desc metadata style'.split(' ');
-/** Elements that show what stands elsewhere, or in a frame of its own. */
-const ELSEWHERE = ['use', 'svg', 'image', 'foreignObject'];
+/** Elements that are read, with what stands in them. */
+const FRAMES = ['g', 'a'];
+const SHAPES = ['path', 'rect', 'circle', 'ellipse', 'polygon', 'polyline', 'line'];
+/** Elements that hold nothing to be cut where they stand. */
+const UNSEEN =
+  'defs clipPath mask symbol marker pattern linearGradient radialGradient filter text title desc metadata style script view'.split(
+    ' ',
+  );
+
+/** What stands round an element. */
+interface Around {
+  readonly transform: string;
+  readonly isHidden: boolean;
+  readonly depth: number;
+}
 
 /**
- * Path data of an element and all in it, absolute and without arcs, with the transforms round it applied, one path after
- * the other; what is not shown is left out.
+ * Path data of a drawing, absolute and without arcs, with the transforms round it applied, one path after the other; what
+ * is not shown is left out.
  * @throws JobError for what is shown and cannot be read
  */
-export function* pathsOf(node: ElementNode, around: string, depth: number): Generator<DrawnPath, void> {
-  if (depth > DEEPEST)
-    return fail('drawing-deep', [], 'the drawing is nested too deeply', 'Save it as plain SVG');
+export const pathsOf = (svg: ElementNode): Generator<DrawnPath, void> =>
+  inFrame(svg, { transform: '', isHidden: false, depth: 0 });
+
+function* inFrame({ properties = {}, children }: ElementNode, around: Around): Generator<DrawnPath, void> {
+  const inside = within(properties, around);
+  if (inside === null) return;
+  for (const c of children) if (typeof c === 'object' && c.type === 'element') yield* pathsIn(c, inside);
+}
+
+function* pathsIn(node: ElementNode, around: Around): Generator<DrawnPath, void> {
   const { tagName = '', properties = {} } = node;
-  if (UNSEEN.includes(tagName) || isHidden(properties)) return;
-  if (depth > 0 && ELSEWHERE.includes(tagName))
+  // nobody shows elements of a name space of their own: programs keep notes in them
+  if (UNSEEN.includes(tagName) || tagName.includes(':')) return;
+  if (FRAMES.includes(tagName)) return yield* inFrame(node, around);
+  const inside = within(properties, around);
+  if (inside === null || inside.isHidden) return;
+  const moving = node.children.find((c) => typeof c === 'object' && c.type === 'element' && moves(c));
+  const stray = SHAPES.includes(tagName) ? moving : node;
+  if (stray !== undefined)
     return fail(
       'drawing-entity',
       [],
-      `the drawing holds ${tagName}, which is no path or shape`,
+      `the drawing holds ${(stray as ElementNode).tagName}, which is no path or shape`,
       'Make paths of what it shows, or take it out',
     );
-  const transform = `${around} ${transformOf(properties)}`.trim();
+  checkSizes(properties);
   const d = dataOf(tagName, properties);
-  if (d !== null) {
-    if (leastSegments(d) > MOST_CORNERS) return large('corners');
-    const path = svgpath(shortRuns(d));
-    if ((path as { readonly err?: string }).err) return broken(tagName, 'd', d);
-    if ((path as unknown as { readonly segments: readonly unknown[] }).segments.length > MOST_CORNERS)
-      return large('corners');
-    // curves in place of arcs before the transform: what applies it turns an arc the wrong way where it mirrors
-    yield path.abs().unshort().unarc().transform(transform);
-  }
-  for (const c of node.children)
-    if (typeof c === 'object' && c.type === 'element') yield* pathsOf(c, transform, depth + 1);
+  if (d !== null) yield pathOf(tagName, d, inside.transform);
 }
 
-/** What a style sheet may not say: it hides what is drawn, or puts it elsewhere. */
-const SHAPING = /(?:^|[{;\s])(?:display|visibility|transform|d|cx|cy|r|rx|ry|x|y|width|height)\s*:/;
+const moves = ({ tagName = '' }: ElementNode) => tagName === 'set' || tagName.startsWith('animate');
 
-/** Refuses a drawing whose style sheets decide what is seen where, which is not followed. @throws JobError */
-export function checkStyles(text: string): void {
-  for (const sheet of text.split(/<style\b/i).slice(1)) {
-    const [rules = ''] = sheet.split(/<\/style/i, 1);
-    const [said] = SHAPING.exec(rules) ?? [];
-    if (said !== undefined)
-      fail(
-        'drawing-entity',
-        [],
-        `a style sheet of the drawing says ${quoted(said.replace(/[{;:\s]/g, ''))}`,
-        'Say it with the shapes, or save it as plain SVG',
-      );
-  }
+/** What stands round the content of an element; null for one that is not shown with all in it. */
+function within(p: Properties, { transform, isHidden, depth }: Around): Around | null {
+  if (depth > DEEPEST)
+    return fail('drawing-deep', [], 'the drawing is nested too deeply', 'Save it as plain SVG');
+  const looks = looksOf(p, isHidden);
+  if (looks.isGone) return null;
+  return {
+    transform: `${transform} ${transformOf(looks.transform)}`.trim(),
+    isHidden: looks.isHidden,
+    depth: depth + 1,
+  };
+}
+
+function pathOf(tag: string, d: string, transform: string): DrawnPath {
+  if (leastSegments(d) > MOST_CORNERS) return large('corners');
+  const path = svgpath(shortRuns(d));
+  if ((path as { readonly err?: string }).err) return broken(tag, 'd', d);
+  if ((path as unknown as { readonly segments: readonly unknown[] }).segments.length > MOST_CORNERS)
+    return large('corners');
+  // curves in place of arcs before the transform: what applies it turns an arc the wrong way where it mirrors
+  return path.abs().unshort().unarc().transform(transform);
 }
 
 type Properties = NonNullable<ElementNode['properties']>;
-
-/** What a style says of a property, else what an attribute does. */
-const styled = ({ style, ...p }: Properties, name: string): string =>
-  new RegExp(`(?:^|;)\\s*${name}\\s*:\\s*([^;]*)`).exec(String(style ?? ''))?.[1]?.trim() ??
-  String(p[name] ?? '');
-
-const isHidden = (p: Properties) =>
-  styled(p, 'display') === 'none' || /^(hidden|collapse)$/.test(styled(p, 'visibility'));
 
 const NUMBER = String.raw`[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?`;
 const called = (names: string, ...counts: readonly number[]) =>
@@ -96,11 +110,7 @@ const STEPS = [
 const STEP = new RegExp(String.raw`(?:${STEPS.join('|')})[\s,]*`, 'g');
 
 /** A transform that is read whole: the reader passes over what it does not know. */
-function transformOf(p: Properties): string {
-  const said = styled(p, 'transform').trim();
-  if (said === '' || said === 'none') return '';
-  const origin = styled(p, 'transform-origin');
-  if (origin !== '') return broken('transform-origin', '', origin);
+function transformOf(said: string): string {
   return said.replace(STEP, '') === '' ? said : broken('transform', '', said);
 }
 
