@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { type AnyFamily, FAMILIES } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
+import { LONGEST_TEXT } from '@tinwright/page/internal';
 import type { Host } from '../host/console.js';
 import { EXIT, type ExitCode, refuse, writing } from '../host/failure.js';
 import { type AnyCommand, command, FORCE_OPTION, JOB, JSON_OPTION, langOption } from '../line/command.js';
@@ -73,6 +74,14 @@ async function run(
   const stray = strayLock(lock, opened.plan, families);
   if (stray !== null) return refuse(host, json, 'usage', 'page', stray);
   const text = new TextDecoder().decode(await bytesOf(again, job, 'job'));
+  if (text.length > LONGEST_TEXT)
+    return refuse(
+      host,
+      json,
+      'too-long',
+      'page',
+      `a job of ${text.length} characters given, a page reads up to ${LONGEST_TEXT}. Leave out comments, or make a page for fewer parts`,
+    );
   const [{ pageFile }, { replaceFile }, template] = await Promise.all([
     import('@tinwright/page'),
     import('../write/files.js'),

@@ -1,4 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
+import { documentOf } from '@tinwright/page/internal';
 import {
   type Document,
   isAlias,
@@ -15,7 +16,6 @@ import {
   type YAMLMap,
   type YAMLSeq,
 } from 'yaml';
-import { documentOf } from './read-text.js';
 
 /** A row of a list as data. */
 export type ListedRow = Readonly<Record<string, unknown>>;

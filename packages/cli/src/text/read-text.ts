@@ -1,7 +1,7 @@
 import type { Problem } from '@tinwright/core';
-import { type Document, LineCounter, parseDocument } from 'yaml';
+import { checkStructure, dataOf, documentOf, OTHER_SPACE } from '@tinwright/page/internal';
+import { type Document, LineCounter } from 'yaml';
 import { offsets } from './text-places.js';
-import { checkStructure, MOST_ALIASES, OTHER_SPACE } from './text-structure.js';
 
 /** Place in a file, counted from 1. */
 export interface Place {
@@ -154,17 +154,6 @@ function decoded(bytes: Uint8Array, kind: TextKind): string {
   }
 }
 
-/** A text as all files are read: YAML 1.2, whatever it says of itself; what is wrong with it is in its `errors`. */
-export const documentOf = (text: string, lineCounter: LineCounter = new LineCounter()): Document =>
-  parseDocument(text, {
-    lineCounter,
-    prettyErrors: false,
-    version: '1.2',
-    schema: 'core',
-    merge: false,
-    uniqueKeys: false, // seen to by `checkStructure`
-  });
-
 function parsed(text: string, lineCounter: LineCounter, kind: TextKind): Document {
   try {
     return documentOf(text, lineCounter);
@@ -189,8 +178,8 @@ function structure(document: Document, at: (offset: number) => Place): readonly 
 
 function plainData(document: Document): unknown {
   try {
-    return document.toJS({ maxAliasCount: MOST_ALIASES });
-  } catch {
-    return refuse('aliases', 'aliases of aliases make far too much of this file', 'Write the values out');
+    return dataOf(document);
+  } catch (error) {
+    return refuse('aliases', (error as RangeError).message, 'Write the values out');
   }
 }

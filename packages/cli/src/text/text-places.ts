@@ -1,4 +1,5 @@
 import type { Path } from '@tinwright/core';
+import { startOf } from '@tinwright/page/internal';
 import {
   type Alias,
   type Document,
@@ -11,7 +12,6 @@ import {
   visit,
   type YAMLMap,
 } from 'yaml';
-import { startOf } from './text-structure.js';
 
 /** Finds where a value stands in a text, or its key when the key is at fault. */
 export type OffsetOf = (path: Path, what: 'key' | 'value') => number;

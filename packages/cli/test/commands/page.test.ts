@@ -82,3 +82,12 @@ test('a job that cannot be makes no page', async () => {
   expect(err).toContain('width');
   expect((await below(folder)).filter((f) => f.endsWith('.html'))).toEqual([]);
 });
+
+test('a job that a page does not read makes none', async () => {
+  const folder = await emptyFolder();
+  const job = await jobFile(`${stripJob()}\n${'# and so on\n'.repeat(20_000)}`);
+  const { exit, err } = await tinwright('page', job, '--out', join(folder, 'long.html'));
+  expect(err).toMatch(/^page: a job of \d+ characters given, a page reads up to 200000\./);
+  expect(exit).toBe(2);
+  expect(await below(folder)).toEqual([]);
+});

@@ -1,9 +1,9 @@
-import { type Document, isCollection, isMap, isScalar, isSeq, parseDocument, visit } from 'yaml';
+import { type Document, isCollection, isMap, isScalar, isSeq, LineCounter, visit } from 'yaml';
 import type { JobPath } from '../protocol.js';
+import { checkStructure, dataOf, documentOf } from '../text/text-structure.js';
 
 /** Longest text of a job that is read here, characters. */
 export const LONGEST_TEXT = 200_000;
-const MOST_ALIASES = 50;
 
 /** A job's text as read: its data, or what is wrong with the text. */
 export interface ReadJob {
@@ -11,25 +11,30 @@ export interface ReadJob {
   readonly problem: { readonly line: number; readonly message: string } | null;
 }
 
-/** Read the text of a job, YAML or JSON. */
+/** Read the text of a job, YAML or JSON: what the command does not read is not read here. */
 export function readText(text: string): ReadJob {
   if (text.length > LONGEST_TEXT)
-    return {
-      data: null,
-      problem: { line: 1, message: `${text.length} characters given, ${LONGEST_TEXT} allowed` },
-    };
+    return refused(1, `${text.length} characters given, ${LONGEST_TEXT} allowed`);
+  const zero = text.indexOf('\0');
+  if (zero >= 0) return refused(text.slice(0, zero).split('\n').length, 'a zero byte, which is no text');
+  const lines = new LineCounter();
   try {
-    const document = documentOf(text);
-    const [error] = document.errors;
-    if (error !== undefined)
-      return {
-        data: null,
-        problem: { line: error.linePos?.[0].line ?? 1, message: error.message.split('\n')[0] ?? '' },
-      };
-    return { data: document.toJS({ maxAliasCount: MOST_ALIASES }), problem: null };
+    const document = documentOf(text, lines);
+    const [slip] = slipsOf(document);
+    if (slip !== undefined) return refused(lines.linePos(slip.offset).line, slip.message);
+    return { data: dataOf(document), problem: null };
   } catch (error) {
-    return { data: null, problem: { line: 1, message: error instanceof Error ? error.message : '' } };
+    return refused(1, error instanceof Error ? error.message : '');
   }
+}
+
+const refused = (line: number, message: string): ReadJob => ({ data: null, problem: { line, message } });
+
+/** What is wrong with a text, in the order it stands there. */
+function slipsOf(document: Document): readonly { readonly offset: number; readonly message: string }[] {
+  const found = document.errors.map(({ pos, message }) => ({ offset: pos[0], message }));
+  if (found.length === 0) checkStructure(document, (offset, _, message) => found.push({ offset, message }));
+  return found;
 }
 
 /** The text with a value changed, everything else and every comment as it stands; undefined takes the value out. */
@@ -92,10 +97,6 @@ function edited(text: string, change: (document: Document.Parsed) => void): stri
   change(document);
   return document.toString({ lineWidth: 0, flowCollectionPadding: true });
 }
-
-/** As the command reads it: YAML 1.2, whatever the text says of itself. */
-const documentOf = (text: string): Document.Parsed =>
-  parseDocument(text, { prettyErrors: true, version: '1.2', schema: 'core' });
 
 /** Values in the place of the aliases that stand for them: what is changed or goes is then in one place alone. */
 function writeOut(document: Document.Parsed): void {

@@ -5,14 +5,36 @@ import {
   isNode,
   isPair,
   isScalar,
+  LineCounter,
   type Node,
   type Pair,
+  parseDocument,
   visit,
   type YAMLMap,
 } from 'yaml';
 
+/** A text as all files are read: YAML 1.2, whatever it says of itself; what is wrong with it is in its `errors`. */
+export const documentOf = (text: string, lineCounter: LineCounter = new LineCounter()): Document.Parsed =>
+  parseDocument(text, {
+    lineCounter,
+    prettyErrors: false,
+    version: '1.2',
+    schema: 'core',
+    merge: false,
+    uniqueKeys: false, // seen to by `checkStructure`
+  });
+
+/** What it says as plain data. @throws RangeError where aliases of aliases make too much of it */
+export function dataOf(document: Document): unknown {
+  try {
+    return document.toJS({ maxAliasCount: MOST_ALIASES + 1 }); // the library counts what is named, too
+  } catch {
+    throw new RangeError('aliases of aliases make far too much of this file');
+  }
+}
+
 /** Aliases of one file that are followed. */
-export const MOST_ALIASES = 100;
+const MOST_ALIASES = 100;
 const DEEPEST = 16;
 
 /** Says what is wrong with the node that stands at an offset. */
