@@ -35,3 +35,12 @@ test('from a folder that is gone it says so in one line', () => {
   expect(stderr).toBe('tinwright: the folder it was started in is gone. Change to one that is there.\n');
   expect(status).toBe(2);
 });
+
+test('where it may open too few files to be loaded it says so in one line', () => {
+  const line = 'ulimit -n 28; exec "$0" "$1" families';
+  const { status, stderr } = spawnSync('sh', ['-c', line, process.execPath, BIN], { encoding: 'utf8' });
+  expect(stderr).toBe(
+    'tinwright: cannot be loaded, the system says EMFILE. Of files open at once it needs some forty.\n',
+  );
+  expect(status).toBe(2);
+});
