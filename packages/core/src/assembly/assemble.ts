@@ -172,11 +172,12 @@ function looseFindings(parts: readonly AssemblyPart[], loose: readonly string[])
 }
 
 /** The marks all fasteners leave on a part, each place once, in the order of the fasteners. */
-export function marksOf(
-  { name, quantity }: Pick<AssemblyPart, 'name' | 'quantity'>,
+export const marksOf = (
+  part: Pick<AssemblyPart, 'name' | 'quantity'>,
   fasteners: readonly Fastener[],
-): readonly PanelMark[] {
-  const pieces = pieceNames({ name, quantity });
+): readonly PanelMark[] => marksOn(pieceNames(part), fasteners);
+
+function marksOn(pieces: readonly string[], fasteners: readonly Fastener[]): readonly PanelMark[] {
   const found: PanelMark[] = [];
   for (const { kind, joint, on } of fasteners)
     for (const end of on.filter((e) => pieces.includes(e.piece)))
@@ -214,17 +215,16 @@ export function withMarks(part: Part, marks: readonly PanelMark[]): Part {
 /** Pieces of one part share one pattern: where their fasteners differ it carries the marks of all. */
 function unevenFindings(parts: readonly AssemblyPart[], fasteners: readonly Fastener[]): readonly Finding[] {
   return parts.flatMap((part): readonly Finding[] => {
-    const counts = pieceNames(part).map(
-      (piece) => fasteners.filter((f) => f.on.some((e) => e.piece === piece)).length,
-    );
+    // marks, not fasteners: one that joins a piece to itself leaves two on it
+    const most = Math.max(...pieceNames(part).map((piece) => marksOn([piece], fasteners).length));
     const marks = marksOf(part, fasteners).length;
-    if (part.quantity === 1 || marks === Math.max(...counts)) return [];
+    if (part.quantity === 1 || marks === most) return [];
     return [
       {
         part: part.name,
         ...remark('pieces-differ', 'warning', {
           value: marks,
-          limit: Math.max(...counts),
+          limit: most,
           values: { quantity: part.quantity },
           source: [cite('joints')],
         }),

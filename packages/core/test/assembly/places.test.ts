@@ -95,6 +95,8 @@ describe('a part joined to itself', () => {
     const plan = planned([{ ...BIN, quantity: 2 }], [{ ...CORNERS, by: 'spot-weld' }]);
     expect(plan.assembly?.seated.map((s) => s.joint.name)).toEqual(['corners-1', 'corners-2']);
     expect(codes(plan)).not.toContain('piece-loose');
+    // two marks a fastener, but the same on both pieces
+    expect(codes(plan)).not.toContain('pieces-differ');
     expect(plan.assembly?.fits).toEqual([]);
   });
 
