@@ -19,6 +19,7 @@ describe('a drawing that means harm is refused', () => {
       svg('<rect width="10" height="5"/>', 'width="0mm" viewBox="0 0 0 40"'),
       'says no unit',
     ],
+    ['a block', 'a.dxf', dxf('0\nINSERT\n2\nhole\n'), 'Explode its blocks first'],
     [
       'a polyline of endless corners',
       'a.dxf',

@@ -24,12 +24,13 @@ export function shownDxf(text: string): string {
   const hidden = hiddenLayers(sections.get('TABLES') ?? []);
   const shown = grouped(sections.get('ENTITIES') ?? [], FOLLOWS).filter((entity) => isShown(entity, hidden));
   const stray = shown.find(([[, kind] = [0, '']]) => ![...READ, ...PASSED].includes(kind));
-  if (stray !== undefined)
+  const kind = stray?.[0]?.[1];
+  if (kind !== undefined)
     return fail(
       'drawing-entity',
       [],
-      `the drawing holds ${stray[0]?.[1]}, which is no line, arc, circle or polyline`,
-      'Draw it with those',
+      `the drawing holds ${kind}, which is no line, arc, circle or polyline`,
+      kind === 'INSERT' ? 'Explode its blocks first' : 'Draw it with those',
     );
   const drawn = shown.filter(([[, kind] = [0, '']]) => READ.includes(kind)).flat();
   const endless = shown.some(
