@@ -189,6 +189,19 @@ describe('a drawing as an opening', () => {
     expect(await areaIn('a.dxf', tables + dxf(text))).toBeCloseTo(100, 6);
   });
 
+  test('what a DXF draws flat at some height is read as it lies', async () => {
+    const corners = [
+      [0, 0],
+      [30, 0],
+      [0, 20],
+    ] as const;
+    const sides = corners.map(([x, y], i) => {
+      const [u, v] = corners[(i + 1) % 3] as readonly [number, number];
+      return `0\nLINE\n8\n0\n10\n${x}\n20\n${y}\n30\n7\n11\n${u}\n21\n${v}\n31\n7.0000001\n`;
+    });
+    expect(await areaIn('a.dxf', dxf(sides.join('')))).toBeCloseTo(300, 6);
+  });
+
   test('what a DXF draws mirrored, by its direction, is read mirrored', async () => {
     const back = '210\n0\n220\n0\n230\n-1\n';
     const arc = `0\nARC\n8\n0\n10\n-20\n20\n0\n40\n10\n50\n0\n51\n180\n${back}`;
@@ -306,6 +319,24 @@ describe('a drawing as an opening', () => {
       /holds REGION, which is no line/,
     ],
     [
+      'a line that rises',
+      () => drawingOutlines('a.dxf', dxf(`0\nLINE\n8\n0\n10\n0\n20\n0\n30\n0\n11\n9\n21\n0\n31\n5\n`)),
+      /holds LINE that rises out of its plane/,
+    ],
+    [
+      'a polyline in space',
+      () =>
+        drawingOutlines(
+          'a.dxf',
+          dxf(
+            `0\nPOLYLINE\n8\n0\n66\n1\n70\n9\n${[0, 5, 0]
+              .map((z, i) => `0\nVERTEX\n8\n0\n10\n${i * 9}\n20\n${i === 1 ? 9 : 0}\n30\n${z}\n70\n32\n`)
+              .join('')}0\nSEQEND\n`,
+          ),
+        ),
+      /holds POLYLINE that rises out of its plane/,
+    ],
+    [
       'what lies in a slanting plane',
       () => drawingOutlines('a.dxf', dxf(square('210\n1\n220\n0\n230\n1\n'))),
       /holds LWPOLYLINE in a slanting plane/,
@@ -333,6 +364,24 @@ describe('a drawing as an opening', () => {
           ],
         ]),
       /cutouts\[0\]\.loops\[0\]: (lines cross|an outline without area)/,
+    ],
+    [
+      'a dot of a thousandth of a millimetre',
+      async () => cut(await drawingOutlines('a.svg', svg('<rect width="0.001" height="0.001"/>'))),
+      /narrower than 0\.01 mm/,
+    ],
+    [
+      'a slit of a hundredth, on the slant',
+      () =>
+        cut([
+          [
+            [0, 0],
+            [30, 30],
+            [30, 30.009],
+            [0, 0.009],
+          ],
+        ]),
+      /narrower than 0\.01 mm/,
     ],
     [
       'outlines that cross',

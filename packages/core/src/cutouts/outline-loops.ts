@@ -22,7 +22,7 @@ export type OutlinePoint = readonly number[];
 /**
  * Closed outlines of one's own about the middle of the box round them, counter-clockwise, scaled to `length` along x
  * where it is given. About n log n in the number of segments.
- * @throws JobError for outlines without area, that cross themselves or each other, or lie in one another
+ * @throws JobError for outlines without area or narrower than 0.01 mm, that cross themselves or each other, or lie in one another
  */
 export function outlineLoops(
   given: readonly (readonly OutlinePoint[])[],
@@ -39,7 +39,8 @@ export function outlineLoops(
   );
   crossings(placed);
   placed.forEach((loop, i) => {
-    if (Math.abs(loopArea(loop)) <= SAME) flat(i);
+    const { min, max } = loopBox(loop);
+    if (Math.abs(loopArea(loop)) < NARROWEST * Math.max(max[0] - min[0], max[1] - min[1])) flat(i);
   });
   islands(placed);
   return placed;
@@ -57,8 +58,16 @@ function asLoop(points: readonly OutlinePoint[], i: number): Loop {
   }));
 }
 
+/** Width of an outline, taken over its length, mm: a size of less is no size anywhere else. */
+const NARROWEST = 0.01;
+
 const flat = (i: number): never =>
-  fail('outline-flat', ['loops', i], 'an outline without area', 'Draw a closed outline');
+  fail(
+    'outline-flat',
+    ['loops', i],
+    'an outline without area, or narrower than 0.01 mm',
+    'Draw a closed outline',
+  );
 
 /** Where a segment stands among all. */
 interface Cut {

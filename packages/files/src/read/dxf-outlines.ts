@@ -10,6 +10,8 @@ const UNITS: Readonly<Record<number, number>> = { 1: MM_PER_INCH, 2: 304.8, 4: 1
 interface Vertex {
   readonly x: number;
   readonly y: number;
+  /** Of a line, or of a polyline in space. */
+  readonly z?: number;
   readonly bulge?: number;
   /** Of the frame of a spline, not on the line. */
   readonly splineControlPoint?: boolean;
@@ -55,6 +57,7 @@ export function dxfOutlines(text: string, perUnit: number | null): readonly Read
 }
 
 const TILT = 1e-6;
+const RISE = 1e-3; // what programs that draw in space leave on a flat line, units of the drawing
 
 /** 1, or -1 for an entity drawn in the mirrored frame that its direction asks for; a line stands in that of the drawing. */
 function side({ type, extrusionDirection: d, ...e }: Entity): 1 | -1 {
@@ -78,6 +81,14 @@ function strokesOf(e: Entity): readonly ReadStroke[] {
     );
   if (e.type === 'CIRCLE' || e.type === 'ARC') return roundStrokes(e);
   const vertices = (e.vertices ?? []).filter((v) => v.splineControlPoint !== true);
+  const heights = vertices.map(({ z = 0 }) => z);
+  if (heights.some((z) => Math.abs(z - (heights[0] as number)) > RISE))
+    return fail(
+      'drawing-tilted',
+      [],
+      `the drawing holds ${e.type} that rises out of its plane`,
+      'Draw it flat',
+    );
   const closed = e.type !== 'LINE' && e.shape === true;
   return vertices.slice(0, closed ? undefined : -1).map((v, i): ReadStroke => {
     const next = vertices[(i + 1) % vertices.length] as Vertex;
