@@ -384,6 +384,34 @@ describe('a drawing as an opening', () => {
       /narrower than 0\.01 mm/,
     ],
     [
+      'an outline drawn twice round',
+      () => {
+        const round = [
+          [0, 0],
+          [30, 0],
+          [30, 20],
+          [0, 20],
+        ] as const;
+        return cut([[...round, ...round]]);
+      },
+      /loops\[0\]: lines cross/,
+    ],
+    [
+      'an outline that crosses itself in a corner',
+      () =>
+        cut([
+          [
+            [-10, -10],
+            [0, 0],
+            [10, 10],
+            [20, 0],
+            [0, 0],
+            [-10, 10],
+          ],
+        ]),
+      /loops\[0\]: lines cross/,
+    ],
+    [
       'outlines that cross',
       () =>
         cut([

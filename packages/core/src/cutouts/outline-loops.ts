@@ -108,14 +108,11 @@ const dense = (): never =>
     'Draw it with fewer or shorter lines',
   );
 
-/** Where two segments meet that are not one after the other. */
-function crossing(a: Cut, b: Cut): Point | undefined {
-  const shared = [a.segment.from, a.segment.to].filter(
-    (p) => a.loop === b.loop && (distance(p, b.segment.from) < SAME || distance(p, b.segment.to) < SAME),
-  );
-  if (shared.length > 0 && Math.min(segmentLength(a.segment), segmentLength(b.segment)) < 10 * SAME)
-    return undefined;
-  return meetings(a.segment, b.segment).find((p) => shared.every((q) => distance(p, q) > 1e-5));
+/** Where two segments meet, but for the corner between two that follow each other: a corner passed twice is no such. */
+function crossing({ segment: a }: Cut, { segment: b }: Cut): Point | undefined {
+  const shared = [a.from, a.to].filter((p) => p === b.to || p === b.from);
+  if (shared.length > 0 && Math.min(segmentLength(a), segmentLength(b)) < 10 * SAME) return undefined;
+  return meetings(a, b).find((p) => shared.every((q) => distance(p, q) > 1e-5));
 }
 
 function islands(loops: readonly Loop[]): void {
