@@ -67,7 +67,12 @@ export async function planFiles(
     svg: pages.map((_, i) => sheetPath(part, i)),
     marking: program,
   }));
-  return listed('plans.json', { paper: options.paper, dims: options.dims }, list, files.flat());
+  return listed(
+    'plans.json',
+    { name: job.name, paper: options.paper, dims: options.dims },
+    list,
+    files.flat(),
+  );
 }
 
 const sheetPath = ({ name }: PartPlan, i: number) => `plans/${name}-${i + 1}.svg`;
@@ -99,7 +104,7 @@ export async function templateFiles(
     scale,
     pdf: `templates/${part.name}.pdf`,
   }));
-  return listed('templates.json', { dims: options.dims }, list, files);
+  return listed('templates.json', { name: job.name, dims: options.dims }, list, files);
 }
 
 interface Drawn {

@@ -33,6 +33,7 @@ test('plans: a PDF a part, an SVG a sheet, and a list of them last', async () =>
   expect(JSON.parse(String(files.at(-1)?.content))).toEqual({
     format: 1,
     program: PROGRAM.mark,
+    name: 'garden',
     paper: 'A4',
     dims: 'mm',
     parts: JSON.parse(JSON.stringify(parts)) as unknown,

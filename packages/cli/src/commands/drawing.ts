@@ -1,10 +1,11 @@
-import { JobError, pathText, problemText } from '@tinwright/core';
+import { JobError, type JobPlan, pathText, problemText } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
 import type { DrawnFiles } from '@tinwright/paper';
 import { type Host, many, paint, table } from '../host/console.js';
 import { EXIT, type ExitCode, writing } from '../host/failure.js';
 import type { OptionSpec } from '../line/command.js';
 import { joinedList } from '../write/joined-list.js';
+import { refuseOtherJob } from '../write/one-job.js';
 
 /** Papers and ways to print sizes, as the export package has them; here so that help need not load it. */
 export const PAPER_NAMES: readonly string[] = ['A4', 'letter', 'A3', 'tabloid'];
@@ -22,16 +23,18 @@ export const DIMS_OPTION: OptionSpec = {
   describe: 'sizes in mm, in decimal inches or to the nearest fraction; as the job when left out',
 };
 
-/** Which verb draws, into which folder; of some parts, those of the others stay there. */
+/** Which verb draws what job, into which folder; of some parts, those of the others stay there. */
 export interface DrawingAsk {
   readonly verb: string;
   readonly out: string;
+  readonly plan: JobPlan;
+  readonly list: 'plans.json' | 'templates.json';
   readonly of: 'all parts' | 'some parts';
 }
 
 /** Draw and write, and say what was written; problems are told with the option that is at fault. */
 export async function drawing(
-  { verb, out, of }: DrawingAsk,
+  { verb, out, plan, list, of }: DrawingAsk,
   host: Host,
   json: boolean,
   draw: () => Promise<DrawnFiles>,
@@ -40,9 +43,10 @@ export async function drawing(
   if (drawn === null) return EXIT.unreadable;
   const { updateSet } = await import('../write/files.js');
   const failed = await writing(host, json, () =>
-    updateSet(out, async (standing) =>
-      of === 'all parts' ? drawn.files : joinedList(standing, drawn.files),
-    ),
+    updateSet(out, async (standing) => {
+      refuseOtherJob({ out, list, of }, standing, plan);
+      return of === 'all parts' ? drawn.files : joinedList(standing, drawn.files);
+    }),
   );
   if (failed !== EXIT.done) return failed;
   if (json) {

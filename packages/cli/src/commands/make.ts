@@ -24,6 +24,7 @@ import { findingEntries, findingLines, worst } from '../print/findings.js';
 import { type Spoken, spoken } from '../print/spoken.js';
 import { cutKnown } from '../stock/cut-known.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../stock/table-options.js';
+import { refuseOtherJob } from '../write/one-job.js';
 
 interface Options extends TableOptions {
   readonly job: string;
@@ -100,7 +101,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const inShop = await plannedIn(plan, opened.shop, host);
   const cut = await cutKnown(host, { plan, shop: opened.shop, rack: options.rack, json });
   if (cut !== null && 'exit' in cut) return cut.exit;
-  const [{ allFindings, filesToMake, madeFile }, { writeSet }] = await Promise.all([
+  const [{ allFindings, filesToMake, madeFile }, { updateSet }] = await Promise.all([
     import('@tinwright/files/internal'),
     import('../write/files.js'),
   ]);
@@ -127,7 +128,12 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
       return made;
     }),
   );
-  const failed = files.length === 0 ? EXIT.done : await writing(host, json, () => writeSet(out, files));
+  const write = () =>
+    updateSet(out, async (standing) => {
+      refuseOtherJob({ out, list: 'job.json', of: 'all parts' }, standing, plan);
+      return files;
+    });
+  const failed = files.length === 0 ? EXIT.done : await writing(host, json, write);
   if (failed !== EXIT.done) return failed;
   const written = files.map((f) => f.path);
   if (json) {

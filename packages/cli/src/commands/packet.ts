@@ -20,6 +20,7 @@ import { SIZE_OPTION, sizeNamed } from '../open/in-size.js';
 import { openJob } from '../open/open-job.js';
 import { openMeasured } from '../open/open-measured.js';
 import { plainDecimal } from '../text/plain-decimal.js';
+import { refuseOtherJob } from '../write/one-job.js';
 import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
 import { PACKET, type PacketAsk, packetOf } from './packet-of.js';
 
@@ -128,7 +129,8 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     printed.push({ pages: packet.pages, cut: packet.cut });
     files.push(...packet.files);
   }
-  const failed = await writing(host, json, () => write(out, files, force));
+  const plan = oneJob(options, opened.rows);
+  const failed = await writing(host, json, () => write({ out, plan }, files, force));
   if (failed !== EXIT.done) return failed;
   const pages = printed.reduce((sum, p) => sum + p.pages, 0);
   const paths = forms.length > 1 ? files.map((f) => `${out}/${f.path}`) : [out];
@@ -234,10 +236,23 @@ async function checkOut(out: string, force: 'force' | 'own only'): Promise<void>
   return formsOf(out).length > 1 ? checkFolder(out) : checkPlace(out, force);
 }
 
-async function write(out: string, files: readonly OutFile[], force: 'force' | 'own only'): Promise<void> {
-  const { replaceFile, writeSet } = await import('../write/files.js');
+/** The job that is printed; null where all its sizes are. */
+const oneJob = ({ sizes }: Options, [only]: readonly Row[]): JobPlan | null =>
+  sizes ? null : (only?.plan ?? null);
+
+/** The packet of a job, or without one of all its sizes. */
+async function write(
+  { out, plan }: { readonly out: string; readonly plan: JobPlan | null },
+  files: readonly OutFile[],
+  force: 'force' | 'own only',
+): Promise<void> {
+  const { replaceFile, updateSet } = await import('../write/files.js');
   const [only, ...more] = files;
   if (only !== undefined && more.length === 0) return replaceFile(out, only.content, force);
-  const list = `${JSON.stringify({ format: 1, program: PROGRAM.mark, files: files.map((f) => f.path) }, null, 2)}\n`;
-  return writeSet(out, [...files, { path: 'packet.json', content: list }]);
+  const head = { format: 1, program: PROGRAM.mark, ...(plan && { name: plan.job.name }) };
+  const list = JSON.stringify({ ...head, files: files.map((f) => f.path) }, null, 2);
+  return updateSet(out, async (standing) => {
+    if (plan !== null) refuseOtherJob({ out, list: 'packet.json', of: 'all parts' }, standing, plan);
+    return [...files, { path: 'packet.json', content: `${list}\n` }];
+  });
 }

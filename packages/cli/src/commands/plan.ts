@@ -100,5 +100,5 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     return planFiles(opened.plan, parts, asked, spareFile, making);
   };
   const of = options.part === undefined ? 'all parts' : 'some parts';
-  return drawing({ verb: 'plan', out, of }, host, json, draw);
+  return drawing({ verb: 'plan', out, plan: opened.plan, list: 'plans.json', of }, host, json, draw);
 }

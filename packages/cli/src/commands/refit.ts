@@ -63,7 +63,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const failed = await writing(host, json, async () => {
     if (changed.length === 0 && !(await setsIn(out)).has('job.json')) return;
     await updateSet(out, async (standing) => {
-      const files = await refitFiles(fitted.answer, { out, dxf }, standing.get('job.json'));
+      const files = await refitFiles(fitted.answer, { out, dxf }, standing);
       written = files?.map((f) => f.path) ?? [];
       return files;
     });

@@ -69,7 +69,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     return templateFiles(opened.plan, parts, { dims, medium, language }, spareFile, making);
   };
   const of = options.part === undefined ? 'all parts' : 'some parts';
-  return drawing({ verb: 'template', out, of }, host, json, draw);
+  return drawing({ verb: 'template', out, plan: opened.plan, list: 'templates.json', of }, host, json, draw);
 }
 
 /** What to print on, or a sentence about what cannot be. */

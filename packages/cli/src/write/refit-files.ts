@@ -1,7 +1,7 @@
 import type { PartPlan, Refit } from '@tinwright/core';
 import type { OutFile, Wanted } from '@tinwright/files';
-import { WriteError } from '../host/failure.js';
-import type { OwnList } from './files.js';
+import type { OwnList, OwnLists } from './files.js';
+import { otherJobIn, refuseOtherJob } from './one-job.js';
 
 type Entry = Readonly<Record<string, unknown>>;
 
@@ -20,20 +20,16 @@ export interface RefitWanted {
 export async function refitFiles(
   { after, changed }: Refit,
   { out, dxf }: RefitWanted,
-  standing: OwnList | undefined,
+  lists: OwnLists,
 ): Promise<readonly OutFile[] | null> {
-  const { jobFiles } = await import('@tinwright/files');
+  const place = { out, list: 'job.json', of: 'some parts' } as const;
+  const standing = lists.get('job.json');
   const none = changed.length === 0;
-  if (standing === undefined)
-    return none ? null : jobFiles({ ...after, parts: changed, assembly: null }, { dxf });
+  if (none && (standing === undefined || otherJobIn(place, lists, after) !== null)) return null;
+  refuseOtherJob(place, lists, after);
+  const { jobFiles } = await import('@tinwright/files');
+  if (standing === undefined) return jobFiles({ ...after, parts: changed, assembly: null }, { dxf });
   const were = new Map(entries(standing.data).map((e) => [String(e.name), e]));
-  const stray = [...were.keys()].find((name) => !after.parts.some((p) => p.name === name));
-  if (stray !== undefined && none) return null;
-  if (stray !== undefined)
-    throw new WriteError(
-      out,
-      `holds the set of another job, with a part ${JSON.stringify(stray)}. Choose another folder with --out. Nothing was changed`,
-    );
   const parts = after.parts.filter((p) => changed.includes(p) || were.has(p.name));
   const whole = parts.length === after.parts.length;
   const had = (folder: string) => [...standing.files].some((f) => f.startsWith(`${folder}/`));

@@ -117,7 +117,9 @@ describe('refit into the set of the job', () => {
     const before = await below(other);
     const { exit, err } = await tinwright('refit', job, '--out', other, ...measured);
     expect(exit).toBe(3);
-    expect(err).toContain('holds the set of another job, with a part "bracket". Choose another folder');
+    expect(err).toContain(
+      'holds job.json of another job or size, with a part "bracket". Choose another folder',
+    );
     expect(await below(other)).toEqual(before);
   });
 });
