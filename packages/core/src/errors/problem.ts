@@ -120,13 +120,18 @@ export interface Refusal extends Omit<Problem, 'message' | 'fix'> {
 /** Lengths in the words of a unit: hundredths of a millimetre, thousandths of an inch. */
 export function sayIn(unit: Unit): Say {
   const [per, digits, step] = unit === 'mm' ? [1, 2, 100] : [MM_PER_INCH, 3, 1000];
-  const text = (steps: number) => `${(steps / step).toFixed(digits).replace(/\.?0+$/, '')} ${unit}`;
-  const steps = (mm: number) => (mm / per) * step;
+  const text = (mm: number, whole: (steps: number) => number) => {
+    const given = mm / per;
+    // numbers that large have no digits behind the point, and are written with an exponent
+    const said =
+      Math.abs(given) < 1e15 ? (whole(given * step) / step).toFixed(digits).replace(/\.?0+$/, '') : given;
+    return `${said} ${unit}`;
+  };
   return {
     unit,
-    size: (mm) => text(Math.round(steps(mm) + 1e-6)),
-    most: (mm) => text(Math.floor(steps(mm) + 1e-6)),
-    least: (mm) => text(Math.ceil(steps(mm) - 1e-6)),
+    size: (mm) => text(mm, (steps) => Math.round(steps + 1e-6)),
+    most: (mm) => text(mm, (steps) => Math.floor(steps + 1e-6)),
+    least: (mm) => text(mm, (steps) => Math.ceil(steps - 1e-6)),
   };
 }
 

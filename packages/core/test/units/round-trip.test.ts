@@ -32,6 +32,14 @@ test('a printed length: read back within half its last decimal, whatever the job
   );
 });
 
+test.each([1e14, 1e15, 1e30, 1.5e200, 1e308])(
+  '%d mm, which no job takes, is said as it was given',
+  (value) => {
+    for (const say of [sayIn('mm').size, sayIn('mm').most, sayIn('mm').least])
+      expect(Number(say(value).replace(' mm', ''))).toBe(value);
+  },
+);
+
 test('any text of up to 40 characters: a finite length that is not negative, or a reason', () => {
   const characters = [...' 0123456789./-½"\'mcinft'];
   const text = fc.string({ unit: fc.constantFrom(...characters), maxLength: 40 });
