@@ -64,6 +64,7 @@ test.each([
   ],
   ['<STYLE>circle { r: 3px }</STYLE>', '"r"'],
   ['<style>.a{fill:none;/* off */Clip-Path:url(#b)}</style>', '"Clip-Path"'],
+  ['<style>.a{opacity: 0.0}</style>', '"opacity"'],
   ['<style>@import "other.css";</style>', '"@import"'],
   ['<?xml-stylesheet href="other.css"?>', '"xml-stylesheet"'],
 ])('a style sheet that decides what is seen where is refused: %s', async (style, said) => {
@@ -85,7 +86,7 @@ test.each([
 
 test('a style sheet of colours and line widths is passed over', async () => {
   const style =
-    '<style>.a, rect:hover { fill: none; stroke:#000; stroke-width:1px; font-family: serif }</style>';
+    '<style>.a, rect:hover { fill: none; stroke:#000; stroke-width:1px; font-family: serif; opacity:.05; fill-opacity:0; clip-rule:evenodd }</style>';
   expect(await drawingOutlines('a.svg', svg(`${style}<rect class="a" width="10" height="5"/>`))).toHaveLength(
     1,
   );

@@ -11,7 +11,9 @@ const TURNS = ['transform-origin', 'transform-box'];
 /** What stands as an attribute of its element; said by a style, it is not read. */
 const SIZES = ['d', 'cx', 'cy', 'r', 'rx', 'ry', 'x', 'y', 'width', 'height', 'points'];
 /** What hides what is drawn; read with the element, not from a style sheet. */
-const HIDES = ['display', 'visibility', 'opacity', 'transform'];
+const HIDES = ['display', 'visibility', 'transform'];
+/** An opacity of nothing; of any other, a shape is seen. */
+const NOTHING = String.raw`0*\.?0+%?`;
 
 /** How an element is to look, by its style and its attributes. */
 export interface Looks {
@@ -36,7 +38,7 @@ export function looksOf(p: Properties, isAroundHidden: boolean): Looks {
   if (changed !== undefined) return refuse('the drawing says', changed);
   const visibility = says('visibility').toLowerCase();
   return {
-    isGone: says('display').toLowerCase() === 'none' || /^0*\.?0+%?$/.test(says('opacity')),
+    isGone: says('display').toLowerCase() === 'none' || new RegExp(`^${NOTHING}$`).test(says('opacity')),
     isHidden:
       visibility === '' || visibility === 'inherit'
         ? isAroundHidden
@@ -67,7 +69,10 @@ function styleOf(text: string): ReadonlyMap<string, string> {
 const withoutComments = (css: string) => css.replace(/\/\*[\s\S]*?\*\//g, ' ');
 
 const SHAPING = new RegExp(
-  `(?:^|[{;\\s])(${[...CHANGES, ...TURNS, ...SIZES, ...HIDES].join('|')})\\s*:|(@import)`,
+  [
+    String.raw`(?:^|[{;\s])(?:(${[...CHANGES, ...TURNS, ...SIZES, ...HIDES].join('|')})\s*:`,
+    String.raw`|(opacity)\s*:\s*${NOTHING}\s*(?:[;}!]|$))|(@import)`,
+  ].join(''),
   'i',
 );
 
@@ -76,8 +81,9 @@ export function checkStyles(text: string): void {
   if (/<\?xml-stylesheet\b/i.test(text)) refuse('a style sheet stands beside the drawing:', 'xml-stylesheet');
   for (const sheet of text.split(/<style\b/i).slice(1)) {
     const [rules = ''] = sheet.split(/<\/style/i, 1);
-    const [, said, brought] = SHAPING.exec(withoutComments(rules)) ?? [];
-    if (said ?? brought) refuse('a style sheet of the drawing says', (said ?? brought) as string);
+    const [, ...found] = SHAPING.exec(withoutComments(rules)) ?? [];
+    const said = found.find((f) => f !== undefined);
+    if (said !== undefined) refuse('a style sheet of the drawing says', said);
   }
 }
 
