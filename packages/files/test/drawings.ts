@@ -1,5 +1,6 @@
 // Drawings in text, and a plate with one of them as its opening.
 import { JobError, jobReader, type PartPlan, planJob } from '@tinwright/core';
+import { drawingOutlines } from '@tinwright/files';
 
 const read = jobReader(); // keeps the schemas that it builds
 
@@ -30,3 +31,28 @@ export async function refusal(work: () => unknown): Promise<string> {
 }
 
 export const missing = (loops: unknown, more?: object) => 300 * 200 - cut(loops, more).flat.area;
+
+/** Area that loops of points and bulges enclose, by the trapezoids below chords and the segments over them. */
+export const areaOf = (loops: readonly (readonly (readonly [number, number, number])[])[]) =>
+  loops.reduce((sum, loop) => {
+    const parts = loop.map(([x, y, bulge], i) => {
+      const [u, v] = loop[(i + 1) % loop.length] as readonly [number, number, number];
+      const angle = 4 * Math.atan(bulge);
+      const radius = bulge === 0 ? 0 : Math.hypot(u - x, v - y) / 2 / Math.sin(angle / 2);
+      return (x * v - u * y) / 2 + (radius ** 2 * (angle - Math.sin(angle))) / 2;
+    });
+    return sum + Math.abs(parts.reduce((a, b) => a + b, 0));
+  }, 0);
+/** Area of what a drawing shows, mm². */
+export const areaIn = async (name: string, text: string) =>
+  areaOf((await drawingOutlines(name, text)) as readonly (readonly (readonly [number, number, number])[])[]);
+/** A closed polyline of a DXF, 10 high, with more codes before its corners. */
+export const square = (more = '', x = 10) =>
+  `0\nLWPOLYLINE\n8\n0\n${more}90\n4\n70\n1\n${[
+    [0, 0],
+    [x, 0],
+    [x, 10],
+    [0, 10],
+  ]
+    .map(([a, b]) => `10\n${a}\n20\n${b}\n`)
+    .join('')}`;
