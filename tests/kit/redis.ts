@@ -14,7 +14,12 @@ export async function freePort(): Promise<number> {
 }
 
 /** A Redis of its own that keeps nothing, and what ends it. */
-export async function startRedis(): Promise<{ readonly url: string; readonly end: () => Promise<void> }> {
+export async function startRedis(): Promise<{
+  readonly url: string;
+  /** It keeps its connections and answers nothing any more. */
+  readonly hang: () => void;
+  readonly end: () => Promise<void>;
+}> {
   const port = await freePort();
   const options = ['--port', `${port}`, '--bind', '127.0.0.1', '--save', '', '--appendonly', 'no'];
   const child = spawn('redis-server', options, { stdio: ['ignore', 'pipe', 'ignore'] });
@@ -29,8 +34,9 @@ export async function startRedis(): Promise<{ readonly url: string; readonly end
   const ended = new Promise<void>((done) => child.on('exit', () => done()));
   return {
     url: `redis://127.0.0.1:${port}`,
+    hang: () => void child.kill('SIGSTOP'),
     end: async () => {
-      child.kill();
+      child.kill('SIGKILL');
       await ended;
     },
   };

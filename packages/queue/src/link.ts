@@ -1,3 +1,4 @@
+import { setTimeout as setTimer } from 'node:timers/promises';
 import type { Redis } from 'ioredis';
 import { addressOf } from './address.js';
 import { QueueError } from './queue-error.js';
@@ -16,12 +17,15 @@ export interface Link {
   readonly shown: string;
   /** Fails when patience is at its end; never ends otherwise. */
   readonly lost: Promise<never>;
+  /** What work comes to; null once Redis does not answer, when it might never come to anything. */
+  readonly orSilent: <T>(work: Promise<T>) => Promise<T | null>;
   readonly close: () => Promise<void>;
 }
 
 const FIRST = 5000; // ms for the first answer
 const SILENT = 2000; // ms away before it is told: a restart is often shorter
 const PATIENCE = 600_000; // ms
+const ANSWER = 1000; // ms for an answer when it is to end
 const LONGEST_PAUSE = 1000; // ms between tries
 
 /** Reach a Redis. @throws QueueError when it does not answer */
@@ -54,11 +58,29 @@ export async function openLink(url: string, { tell, patience = PATIENCE }: LinkO
     client,
     shown: address.shown,
     lost: watch.lost,
+    orSilent: (work) => orSilent(client, work),
     close: async () => {
       watch.end();
       client.disconnect();
     },
   };
+}
+
+async function orSilent<T>(client: Redis, work: Promise<T>): Promise<T | null> {
+  let done = false;
+  const silence = async () => {
+    while (!done && client.status === 'ready') {
+      const answered = await within(ANSWER, client.ping()).catch(() => null);
+      if (answered === null) break;
+      await setTimer(ANSWER, undefined, { ref: false });
+    }
+    return null;
+  };
+  try {
+    return await Promise.race([work, silence()]);
+  } finally {
+    done = true;
+  }
 }
 
 /** Tells when a client loses its Redis and finds it again. */
@@ -116,7 +138,8 @@ function unanswered(error: unknown): string {
 async function within<T>(ms: number, work: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout | undefined;
   const late = new Promise<never>((_, failed) => {
-    timer = setTimeout(() => failed(new Error(`nothing within ${ms / 1000} s`)), ms);
+    const over = () => failed(new Error(`nothing within ${ms / 1000} s`));
+    timer = setTimeout(() => setImmediate(over), ms); // after an answer that came while the process was busy
   });
   try {
     return await Promise.race([work, late]);

@@ -17,8 +17,10 @@ export interface QueueOptions extends LinkOptions {
 export interface SizeQueue {
   /** Tasks that all workers take at once, as far as known; no less than two. */
   readonly lanes: () => number;
-  /** What came of a task, an item a row. @throws QueueError */
-  readonly make: (task: Task) => Promise<readonly RowResult[]>;
+  /** What came of a task, an item a row; null when it was given up. @throws QueueError */
+  readonly make: (task: Task) => Promise<readonly RowResult[] | null>;
+  /** Nothing more is waited for: what is out, and what is still given, is given up. */
+  readonly giveUp: () => void;
   readonly close: () => Promise<void>;
 }
 
@@ -27,7 +29,7 @@ interface Waiting {
   readonly task: Task;
   readonly tries: number;
   readonly since: number;
-  readonly done: (items: readonly RowResult[]) => void;
+  readonly done: (items: readonly RowResult[] | null) => void;
   readonly failed: (error: Error) => void;
 }
 
@@ -52,8 +54,10 @@ export async function openQueue(url: string, { key, ...options }: QueueOptions):
   const run = randomUUID();
   const out = new Map<string, Waiting>();
   let count = 0;
+  let givenUp = false;
 
   const give = async (waiting: Waiting) => {
+    if (givenUp) return waiting.done(null);
     count += 1;
     const id = `${run}-${count}`;
     out.set(id, waiting);
@@ -118,16 +122,22 @@ export async function openQueue(url: string, { key, ...options }: QueueOptions):
     make: (task) =>
       Promise.race([
         link.lost,
-        new Promise<readonly RowResult[]>((done, failed) => {
+        new Promise<readonly RowResult[] | null>((done, failed) => {
           give({ task, tries: 1, since: Date.now(), done, failed }).catch((error: unknown) =>
             failed(notTaken(link.shown, error)),
           );
         }),
       ]),
+    giveUp: () => {
+      givenUp = true;
+      for (const { done } of out.values()) done(null);
+    },
     close: async () => {
       clearInterval(looking);
       if (link.client.status === 'ready')
-        await Promise.all([...out.keys()].map((id) => queue.remove(id).catch(() => undefined)));
+        await link.orSilent(
+          Promise.all([...out.keys()].map((id) => queue.remove(id).catch(() => undefined))),
+        );
       await closed(queue, events, link);
     },
   };
@@ -169,7 +179,7 @@ async function lookAtCrew(
 
 async function closed(queue: Queue, events: QueueEvents, link: Link): Promise<void> {
   const away = link.client.status !== 'ready';
-  await (away ? events.disconnect() : events.close()).catch(() => undefined);
-  if (!away) await queue.close().catch(() => undefined);
+  await link.orSilent((away ? events.disconnect() : events.close()).catch(() => undefined));
+  if (!away) await link.orSilent(queue.close().catch(() => undefined));
   await link.close();
 }

@@ -22,7 +22,7 @@ export interface Serving {
   readonly shown: string;
   /** Done when it was closed; says why when it could not go on. @throws QueueError when Redis stayed away, or its names were taken */
   readonly ended: Promise<{ readonly refused: string | null; readonly tasks: number }>;
-  /** What it works on is finished, nothing new is taken. */
+  /** What it works on is finished, nothing new is taken; where Redis does not answer, others get what it worked on. */
   readonly close: () => void;
 }
 
@@ -45,6 +45,7 @@ export async function serveQueue(
   const { DelayedError, UnrecoverableError, Worker } = await import('bullmq');
   let refused: string | null = null;
   let tasks = 0;
+  let silent = false;
   let close: () => void = () => undefined;
   const closing = new Promise<void>((done) => {
     close = done;
@@ -89,11 +90,14 @@ export async function serveQueue(
     });
   });
   const ended = Promise.race([link.lost, spoiled, closing])
-    .then(() => worker.close())
-    .then(() => ({ refused, tasks }))
+    .then(async () => {
+      silent = (await link.orSilent(worker.close().then(() => true))) === null;
+      if (silent) options.tell(`Redis at ${link.shown} does not answer; what was worked on goes to others`);
+      return { refused, tasks };
+    })
     .finally(async () => {
-      if (link.client.status !== 'ready') await worker.disconnect().catch(() => undefined);
-      else await worker.close(true).catch(() => undefined);
+      const end = silent || link.client.status !== 'ready' ? worker.disconnect() : worker.close(true);
+      await link.orSilent(end.catch(() => undefined));
       await link.close();
     });
   return { shown: link.shown, ended, close };

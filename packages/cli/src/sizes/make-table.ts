@@ -130,7 +130,7 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
         await replaceFile(join(out, 'sizes.json'), `${JSON.stringify(list, null, 2)}\n`, 'force');
         const journal = await openJournal(out, name);
         const progress = await host.progress?.('sizes', mine);
-        const signal = heard(host);
+        const signal = heard(host, pool.stop);
         try {
           const whole = await runSizes({
             out,
@@ -175,13 +175,14 @@ async function takeFolder(out: string): Promise<void> {
     );
 }
 
-/** Ctrl-C ends the run after the sizes that are being made; pressed again, at once. */
-function heard(host: Host): { readonly came: () => boolean; readonly end: () => void } {
+/** Ctrl-C ends the run after the sizes that are being made here; pressed again, at once. */
+function heard(host: Host, stop: () => void): { readonly came: () => boolean; readonly end: () => void } {
   let came = false;
   let waiting: NodeJS.Timeout | undefined;
   const hear = () => {
     if (came) process.exit(130);
     came = true;
+    stop();
     waiting = setTimeout(() => host.err(`sizes: ${STOPPING}\n`), SOON);
   };
   for (const s of ['SIGINT', 'SIGTERM'] as const) process.on(s, hear);

@@ -27,7 +27,7 @@ type Batch = {
   readonly rows: readonly Row[];
   /** Lines of rows that stand as they would be made; null for the others. */
   readonly kept: readonly (JournalLine | null)[];
-  readonly made: Promise<readonly Made[]>;
+  readonly made: Promise<readonly Made[] | null>;
 };
 
 /**
@@ -62,6 +62,7 @@ export async function runSizes(run: SizesRun): Promise<boolean> {
 async function settleFirst(run: SizesRun, waiting: Batch[]): Promise<void> {
   const batch = waiting.shift() as Batch;
   const made = await batch.made;
+  if (made === null) return;
   const byNumber = new Map(made.map((m) => [m.number, m]));
   for (const [i, row] of batch.rows.entries()) {
     const fresh = byNumber.get(row.number);

@@ -11,7 +11,10 @@ export interface SizePool {
   readonly width: () => number;
   /** Rows of a batch. */
   readonly batch: number;
-  readonly make: (rows: readonly Row[]) => Promise<readonly Made[]>;
+  /** What came of rows; null when they were given up. */
+  readonly make: (rows: readonly Row[]) => Promise<readonly Made[] | null>;
+  /** The run is to end: what is waited for from elsewhere is given up, what is made here is finished. */
+  readonly stop: () => void;
   readonly close: () => Promise<void>;
 }
 
@@ -31,7 +34,7 @@ export async function sizePool(
       for (const row of rows) made.push(await writeSize(start.out, await planSize(row)));
       return made;
     };
-    return { width: () => 1, batch: BATCH, make, close: async () => undefined };
+    return { width: () => 1, batch: BATCH, make, stop: () => undefined, close: async () => undefined };
   }
   const { Tinypool } = await import('tinypool');
   const pool = new Tinypool({
@@ -41,5 +44,11 @@ export async function sizePool(
     workerData: start,
     runtime: 'worker_threads',
   });
-  return { width: () => jobs, batch: BATCH, make: (rows) => pool.run(rows), close: () => pool.destroy() };
+  return {
+    width: () => jobs,
+    batch: BATCH,
+    make: (rows) => pool.run(rows),
+    stop: () => undefined,
+    close: () => pool.destroy(),
+  };
 }

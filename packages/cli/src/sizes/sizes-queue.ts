@@ -52,6 +52,7 @@ export async function queuePool(
   const make = async (rows: readonly Row[]) => {
     const stands = '. What was made stands; run it again to go on';
     const items = await orTold(queue.make({ needs, common, rows }), stands);
+    if (items === null) return null;
     if (items.length !== rows.length || !items.every((item, i) => isOf(item, rows[i] as Row)))
       throw new WriteError(url, `what came back are not the sizes that were asked for${stands}`);
     const made: Made[] = [];
@@ -62,6 +63,7 @@ export async function queuePool(
     width: queue.lanes,
     batch: Math.min(TASK.most, Math.max(TASK.least, Math.round(total / TASK.parts))),
     make,
+    stop: queue.giveUp,
     close: queue.close,
   };
 }

@@ -28,8 +28,8 @@ export async function work(ask: WorkAsk, host: Host): Promise<ExitCode> {
   if (typeof loaded === 'string') return refused(loaded);
   const here = await modulesHashed(modules);
   const lanes = await lanesFor(ask, jobs);
-  const signal = new AbortController();
-  const hear = () => (signal.signal.aborted ? process.exit(130) : signal.abort());
+  let end: () => void = () => process.exit(130); // a second signal, or one before there is anything to finish
+  const hear = () => end();
   for (const s of ['SIGINT', 'SIGTERM'] as const) process.on(s, hear);
   try {
     const serving = await loaded.serveQueue(queue, {
@@ -39,8 +39,11 @@ export async function work(ask: WorkAsk, host: Host): Promise<ExitCode> {
       work: lanes.work,
       tell: (line) => host.err(`worker: ${line}.\n`),
     });
-    signal.signal.addEventListener('abort', serving.close);
-    if (signal.signal.aborted) serving.close();
+    const atOnce = end;
+    end = () => {
+      end = atOnce;
+      serving.close();
+    };
     host.out(`Working for ${serving.shown}, ${many(jobs, 'task')} at once; Ctrl-C ends it.\n`);
     const { refused: why, tasks } = await serving.ended;
     host.out(`${many(tasks, 'task')} done.\n`);

@@ -75,6 +75,8 @@ describe('a key that is none', () => {
   });
 });
 
+const HANGS = 60_000; // ms
+
 describe.runIf(REDIS)('a run whose tasks nobody takes', () => {
   async function waitingRun() {
     const redis = await startRedis();
@@ -86,7 +88,10 @@ describe.runIf(REDIS)('a run whose tasks nobody takes', () => {
     await writeFile(join(folder, 't.csv'), 'length\n200\n');
     const asked = ['sizes', 'tray.yaml', '--table', 't.csv', '--out', 'out', '--queue', redis.url];
     const child = spawn(process.execPath, [BIN, ...asked], { cwd: folder });
-    const run = { said: '', exit: null as number | null };
+    const run = { out: '', said: '', exit: null as number | null };
+    child.stdout.on('data', (chunk) => {
+      run.out += chunk;
+    });
     child.stderr.on('data', (chunk) => {
       run.said += chunk;
     });
@@ -101,19 +106,47 @@ describe.runIf(REDIS)('a run whose tasks nobody takes', () => {
         await new Promise((done) => setTimeout(done, 50));
       expect(run.said).toContain(what);
     };
-    return { redis, child, run, ended, says };
+    return { redis, folder, child, run, ended, says };
   }
 
-  test('says so; after Ctrl-C what it waits for, and a second one ends it', async () => {
-    const { redis, child, run, ended, says } = await waitingRun();
-    await says('no worker is at');
-    child.kill('SIGINT');
-    await says('sizes: stops when what is being made is done; once more ends it at once.');
-    child.kill('SIGINT');
-    await ended;
-    expect(run.exit).toBe(130);
-    await redis.end();
-  });
+  test.each(['SIGINT', 'SIGTERM'] as const)(
+    'ends with one %s, and can be run again',
+    async (signal) => {
+      const { redis, folder, child, run, ended, says } = await waitingRun();
+      await says('no worker is at');
+      child.kill(signal);
+      await ended;
+      expect(run.out).toBe(
+        '0 sizes in out: 0 made, 0 kept, 0 refused. Stopped before the end; run it again to go on.\n',
+      );
+      expect(child.signalCode).toBe('SIGINT');
+      expect(await below(join(folder, 'out'))).toEqual([
+        '.sizes.csv.before',
+        '.sizes.csv.begun',
+        'index.svg',
+        'sizes.json',
+      ]);
+      await redis.end();
+      const table = ['--table', join(folder, 't.csv'), '--out', join(folder, 'out')];
+      expect((await tinwright('sizes', join(folder, 'tray.yaml'), ...table)).out).toContain(
+        '1 made, 0 kept, 0 refused',
+      );
+    },
+    HANGS,
+  );
+
+  test(
+    'ends with one signal after its Redis is gone, too',
+    async () => {
+      const { redis, child, run, ended, says } = await waitingRun();
+      await says('no worker is at');
+      await redis.end();
+      child.kill('SIGINT');
+      await ended;
+      expect(run.out).toContain('Stopped before the end; run it again to go on.');
+    },
+    HANGS,
+  );
 
   test('ends by itself, with the key, when something else takes a name of the queue', async () => {
     const { redis, run, ended, says } = await waitingRun();
@@ -128,3 +161,27 @@ describe.runIf(REDIS)('a run whose tasks nobody takes', () => {
     await redis.end();
   });
 });
+
+test.runIf(REDIS)(
+  'a worker ends with one signal, after its Redis is gone, too',
+  async () => {
+    for (const gone of [false, true]) {
+      const redis = await startRedis();
+      const child = spawn(process.execPath, [BIN, 'worker', '--queue', redis.url, '--jobs', '1']);
+      let said = '';
+      const ended = new Promise((done) => child.on('close', done));
+      await new Promise<void>((ready) =>
+        child.stdout.on('data', (chunk) => {
+          said += chunk;
+          if (said.includes('Ctrl-C ends it')) ready();
+        }),
+      );
+      if (gone) await redis.end();
+      child.kill('SIGTERM');
+      expect(await ended).toBe(0);
+      expect(said).toContain('0 tasks done.');
+      if (!gone) await redis.end();
+    }
+  },
+  HANGS,
+);
