@@ -52,6 +52,7 @@ export function manifestOf(
     ...(plan.job.name === '' ? {} : { name: plan.job.name }),
     ...(plan.job.note === '' ? {} : { note: plan.job.note }),
     units: plan.job.units,
+    ...measuredEntry(plan),
     parts: plan.parts.map((p) => ({ ...partEntry(p, marks.of(p.name), files(p)), ...sequence(p.name) })),
     ...(inShop === null ? {} : { shop: inShop.shop.name, batch: inShop.batch }),
     findings: tellFindings(allFindings(plan, inShop, cut), plan.job.units, language).map(findingEntry),
@@ -59,6 +60,14 @@ export function manifestOf(
     ...(plan.assembly === null ? {} : { assembly: assemblyEntry(plan, plan.assembly, marks) }),
     files: written,
   };
+}
+
+/** What was measured on parts that are made, by `part.size`, mm; absent where nothing was. */
+function measuredEntry({ job: { parts } }: JobPlan): object {
+  const all = parts.flatMap((p) =>
+    p.measured.map(({ size, value }) => [`${p.name}.${size}`, value] as const),
+  );
+  return all.length === 0 ? {} : { measured: Object.fromEntries(all) };
 }
 
 /** All there is to know of a job: of its parts, of the shop, of the stock; by part, worst first. */

@@ -8,7 +8,7 @@ import { contextOf, shopAsked } from '../open/open-shop.js';
 import { withText } from '../open/open-text.js';
 import { findingEntries, findingLines, worst } from '../print/findings.js';
 import { sizeText } from '../print/size-text.js';
-import { refitFiles } from '../write/refit-files.js';
+import { type RefitSet, refitFiles } from '../write/refit-files.js';
 
 interface Options {
   readonly job: string;
@@ -59,22 +59,25 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if ('exit' in fitted) return fitted.exit;
   const { after, changes, changed } = fitted.answer;
   const { setsIn, updateSet } = await import('../write/files.js');
-  let written: readonly string[] = [];
+  let set = null as RefitSet | null;
   const failed = await writing(host, json, async () => {
     if (changed.length === 0 && !(await setsIn(out)).has('job.json')) return;
     await updateSet(out, async (standing) => {
-      const files = await refitFiles(fitted.answer, { out, dxf }, standing);
-      written = files?.map((f) => f.path) ?? [];
-      return files;
+      set = await refitFiles(fitted.answer, { out, dxf }, standing);
+      return set?.files ?? null;
     });
   });
   if (failed !== EXIT.done) return failed;
+  const { files = [], again = [], gone = [] } = set ?? {};
+  const names = changed.map((p) => p.name);
   if (json) {
     const answer = {
       out,
       changes,
-      changed: changed.map((p) => p.name),
-      files: written,
+      changed: names,
+      again,
+      files: files.map((f) => f.path),
+      gone,
       findings: findingEntries(after.findings, after.job.units),
     };
     host.out(`${JSON.stringify(answer, null, 2)}\n`);
@@ -85,23 +88,35 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
         : table(changes.map((c) => rowOf(host, c, after.job.units))),
     );
     for (const line of findingLines(host, after.findings, after.job.units)) host.out(`${line}\n`);
-    host.out(
-      `${whatToCut(
-        changed.map((p) => p.name),
-        written.length,
-        out,
-      )}\n`,
-    );
+    host.out(`${whatToCut(names, { files, again, gone }, out)}\n`);
   }
   return worst(after.findings) === 'error' ? EXIT.findings : EXIT.done;
 }
 
-function whatToCut(parts: readonly string[], files: number, out: string): string {
-  if (parts.length > 0)
-    return `${many(parts.length, 'part')} to cut anew: ${parts.join(', ')}. ${files} files in ${out}.`;
-  const older = files > 0 ? ` ${out} held parts of other sizes: ${files} files written again.` : '';
-  return `Nothing to cut anew.${older}`;
+/** What there is to cut, and what became of the folder besides. */
+function whatToCut(parts: readonly string[], { files, again, gone }: RefitSet, out: string): string {
+  const cut =
+    parts.length === 0
+      ? 'Nothing to cut anew.'
+      : `${many(parts.length, 'part')} to cut anew: ${parts.join(', ')}.`;
+  const older = again.length === 0 ? '' : ` ${out} held ${again.join(', ')} at other sizes: written again.`;
+  const written = files.length === 0 ? '' : ` ${many(files.length, 'file')} in ${out}.`;
+  return `${cut}${older}${written}${goneText(gone)}`;
 }
+
+const CUT_LIST = 'cutlist.csv';
+
+/** What a folder no longer holds, and how to have a cut list again. */
+function goneText(gone: readonly string[]): string {
+  if (gone.length === 0) return '';
+  const shown = gone.length > MOST_SHOWN ? [...gone.slice(0, MOST_SHOWN), 'more'] : gone;
+  const list = gone.includes(CUT_LIST)
+    ? ' For a cut list of these sizes write measured: into the job and make it again with --rack.'
+    : '';
+  return `\n${many(gone.length, 'file')} of the sizes before taken away: ${shown.join(', ')}.${list}`;
+}
+
+const MOST_SHOWN = 12;
 
 function rowOf(
   host: Host,

@@ -1,7 +1,7 @@
 import { readFile, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { CARRIER } from '../carrier.js';
+import { CARRIER, measuredJob } from '../carrier.js';
 import { tinwright } from '../host.js';
 import { stripJob } from '../jobs.js';
 import { below, emptyFolder, jobFile } from '../place.js';
@@ -69,14 +69,77 @@ describe('refit into the set of the job', () => {
     expect(await read(out, 'pictures', 'end.svg')).not.toBe(oldPicture);
   });
 
-  test('into the folder of an earlier refit: its part is brought up to date too', async () => {
+  test('with a cut list and bend orders: what was of the old sizes goes, is told, and job.json says so', async () => {
+    const job = await jobFile(CARRIER);
+    const rack = join(dirname(job), 'rack.yaml');
+    await writeFile(
+      rack,
+      'units: mm\nsheets:\n  - { name: full, material: mild-steel, thickness: 1, size: [2000, 1000] }\n',
+    );
+    const out = join(dirname(job), 'set');
+    await tinwright('make', job, '--out', out, '--rack', rack, '--steps');
+    const before = await below(out);
+    const ran = await tinwright('refit', job, '--out', out, ...measured);
+    const now = await below(out);
+    const gone = before.filter((f) => !now.includes(f));
+    expect(gone).toEqual(expect.arrayContaining(['cutlist.csv', 'fasteners.csv']));
+    expect(gone.filter((f) => /^steps\/(body|handle)/.test(f))).toEqual([]);
+    for (const file of gone) expect(ran.out).toContain(file);
+    expect(ran.out).toContain('taken away: ');
+    const manifest = await list(out, 'job.json');
+    expect(manifest).not.toHaveProperty('cutList');
+    expect(manifest).not.toHaveProperty('batch');
+    expect(manifest.parts.map((p: object) => 'sequence' in p)).toEqual([true, false, true]);
+    const folders = ['parts', 'steps', 'job.json'];
+    expect(now).toEqual([...manifest.files, ...folders].toSorted());
+    // what it says to do for a cut list of these sizes
+    const again = await jobFile(measuredJob('body.insideWidth: 157.7'));
+    expect((await tinwright('make', again, '--out', out, '--rack', rack)).exit).toBe(0);
+    const made = await list(out, 'job.json');
+    expect(made.cutList).toBeDefined();
+    expect(made.parts[1].blank).toEqual(manifest.parts[1].blank);
+  });
+
+  test('whose files say what to cut them from: they go on doing so', async () => {
+    const { job, out } = await carrierSet('make', '--file-names', 'full');
+    const before = await below(out);
+    const handle = join(out, 'parts', 'handle_1x_mild-steel_1mm.svg');
+    await writeFile(handle, 'with notes of its user');
+    const ran = await tinwright('refit', job, '--out', out, ...measured);
+    expect(await below(out)).toEqual(before);
+    expect(await read(handle)).toBe('with notes of its user');
+    expect(ran.out).toMatch(/1 part to cut anew: end\. 3 files in .*\.\n$/);
+  });
+
+  test('of an earlier refit to a measure that is not given again: refused, and what it says to give works', async () => {
     const { job, out } = await carrierSet('refit', ...measured);
-    expect(named((await list(out, 'job.json')).parts)).toEqual(['end']);
-    await tinwright('refit', job, '--out', out, '--measured', 'body.insideLength=317.8');
+    const manifest = await list(out, 'job.json');
+    expect(named(manifest.parts)).toEqual(['end']);
+    expect(manifest.measured).toEqual({ 'body.insideWidth': 157.7 });
+    const other = ['--measured', 'body.insideLength=317.8'];
+    const refused = await tinwright('refit', job, '--out', out, ...other);
+    expect(refused.exit).toBe(3);
+    expect(refused.err).toContain('give that too, --measured "body.insideWidth=157.7 mm", or choose another');
+    expect(await list(out, 'job.json')).toEqual(manifest);
+    const given = ['--measured', 'body.insideWidth=157.7 mm'];
+    const ran = await tinwright('refit', job, '--out', out, ...other, ...given);
+    expect(ran.exit).toBe(0);
     const { parts, files } = await list(out, 'job.json');
     expect(named(parts)).toEqual(['end', 'handle']);
-    expect(parts[0].blank.x).toBeCloseTo(155.6, 6); // of the computed width: this time it was not measured
+    expect(parts[0].blank).toEqual(manifest.parts[0].blank);
     expect(await below(out)).toEqual([...files, 'job.json', 'parts'].toSorted());
+    // a measure that stands in the job is not lost either
+    const inJob = await jobFile(measuredJob('body.insideWidth: 157.7'));
+    expect((await tinwright('refit', inJob, '--out', out, ...other)).exit).toBe(0);
+  });
+
+  test('a part that follows no measure and stood there at other sizes is named', async () => {
+    const { job, out } = await carrierSet('refit', ...measured, '--measured', 'body.insideLength=317.8');
+    const corrected = ['--measured', 'body.insideWidth=158', '--measured', 'body.insideLength=317.6'];
+    const ran = await tinwright('refit', job, '--out', out, ...corrected);
+    expect(ran.out).toMatch(
+      /1 part to cut anew: handle\. .* held end at other sizes: written again\. 5 files/,
+    );
   });
 
   test.each([
@@ -90,7 +153,7 @@ describe('refit into the set of the job', () => {
       const ran = await tinwright('refit', job, '--out', out, ...again);
       expect(ran.exit).toBe(0);
       expect(ran.out).toMatch(
-        /Nothing to cut anew\. .* held parts of other sizes: 3 files written again\.\n$/,
+        /Nothing to cut anew\. .* held end at other sizes: written again\. 3 files in .*\.\n$/,
       );
       expect((await list(out, 'job.json')).parts[0].blank.x).toBeCloseTo(155.6, 6);
       expect(await read(out, 'parts', 'end.dxf')).not.toBe(old);
