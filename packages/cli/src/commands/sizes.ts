@@ -1,7 +1,5 @@
-import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
-import { type AnyFamily, PROGRAM } from '@tinwright/core';
+import type { AnyFamily } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
 import type { Host } from '../host/console.js';
 import { type ExitCode, refuse } from '../host/failure.js';
@@ -19,6 +17,7 @@ import { STANDARD_INPUT, withText } from '../open/open-text.js';
 import type { Shard } from '../sizes/journal.js';
 import { keyIn, loadQueue } from '../sizes/load-queue.js';
 import type { Common } from '../sizes/make-size.js';
+import { runMarks } from '../sizes/run-marks.js';
 import type { QueueAsk } from '../sizes/sizes-queue.js';
 import { TableError } from '../table/row.js';
 
@@ -124,7 +123,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
         table: options.table ?? null,
         listed: own,
         locate: (path) => locate(['sizes', ...path]),
-        salt: await saltOf(common, options.with ?? []),
+        marks: await runMarks(common, options.with ?? []),
         strict: options.strict,
         ...asked,
       },
@@ -180,11 +179,4 @@ async function queueAsked(
   const [loaded, key] = [await loadQueue(), await keyIn(file)];
   if (typeof loaded === 'string') return loaded;
   return typeof key === 'string' ? key : { queue: { url, ...key } };
-}
-
-/** Tells apart whatever makes another size of the same row: version, job, options, modules. */
-async function saltOf(common: Common, modules: readonly string[]): Promise<string> {
-  const hash = createHash('sha256').update(`${PROGRAM.mark}\n${JSON.stringify(common)}\n`);
-  for (const m of modules) hash.update(await readFile(m));
-  return hash.digest('hex');
 }

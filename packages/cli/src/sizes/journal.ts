@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { type FileHandle, open, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -6,7 +5,6 @@ import { pipeline } from 'node:stream';
 import { parse } from 'csv-parse';
 import { parse as parseNow } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
-import type { Row } from '../table/row.js';
 import { textTable } from '../table/text-table.js';
 import type { Made } from './make-size.js';
 
@@ -169,12 +167,3 @@ export const lineOf = (made: Made, hash: string): JournalLine => ({
   sheets: made.sheets,
   price: made.price,
 });
-
-/** Tells by its content whether a size is the same as before: 16 hexadecimal digits. */
-export function rowHash(salt: string, row: Row): string {
-  const values = row.cells.map(({ path, value }) => [path, value]);
-  return createHash('sha256')
-    .update(`${salt}\n${JSON.stringify(values)}`)
-    .digest('hex')
-    .slice(0, 16);
-}

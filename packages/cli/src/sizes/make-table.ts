@@ -18,7 +18,9 @@ import { indexPicture, MOST_PICTURES } from './index-picture.js';
 import { csvName, knownSizes, openJournal, type Shard } from './journal.js';
 import { foldersIn, leftText } from './left-standing.js';
 import type { Common, Made } from './make-size.js';
+import { type RunMarks, type TableMark, tableMarker } from './run-marks.js';
 import { runSizes } from './run-sizes.js';
+import { markShard, unmarkShards } from './shard-list.js';
 import { type SizePool, sizePool } from './sizes-pool.js';
 import { type QueueAsk, queuePool } from './sizes-queue.js';
 
@@ -33,7 +35,7 @@ export interface TableAsk {
   readonly listed: unknown;
   /** Where a value of those rows stands. */
   readonly locate: Locate;
-  readonly salt: string;
+  readonly marks: RunMarks;
   readonly strict: boolean;
   readonly jobs: number;
   /** Where sizes are handed out to workers; null for this machine alone. */
@@ -61,14 +63,14 @@ type RunEnd = 'whole' | 'cut short' | 'stopped';
 
 /** Make every row of a table, and say what came of it. @throws TableError where the table cannot be read */
 export async function makeTable(ask: TableAsk, host: Host, json: boolean): Promise<ExitCode> {
-  const total = await countRows(ask);
+  const read = await readThrough(ask);
   const tally: Tally = { made: 0, kept: 0, refused: 0, errors: 0, unwritable: null, shown: [], left: 0 };
   let end = 'whole' as RunEnd;
   const failed = await writing(host, json, async () => {
-    const mine = ask.shard === null ? total : Math.ceil(total / ask.shard.count);
+    const mine = ask.shard === null ? read.rows : Math.ceil(read.rows / ask.shard.count);
     const pool = await poolFor(ask, mine, host);
     try {
-      end = await inFolder(ask, { pool, mine }, host, tally);
+      end = await inFolder(ask, { pool, mine, read }, host, tally);
     } finally {
       await pool.close();
     }
@@ -88,20 +90,21 @@ const rowsOf = ({ table, listed, locate, common, families }: TableAsk): AsyncIte
   });
 
 /** Reads the whole table once before anything is made: what is wrong with it as a whole is told at once. */
-async function countRows(ask: TableAsk): Promise<number> {
-  let count = 0;
+async function readThrough(ask: TableAsk): Promise<TableMark> {
+  const marker = tableMarker();
   try {
-    for await (const { line, column } of rowsOf(ask)) {
-      count += 1;
-      if (count > MOST_ROWS)
-        throw new TableError({ line, column }, `more than ${MOST_ROWS} rows. Make them from several tables`);
+    for await (const row of rowsOf(ask)) {
+      if (row.number > MOST_ROWS)
+        throw new TableError(row, `more than ${MOST_ROWS} rows. Make them from several tables`);
+      marker.add(row);
     }
   } catch (error) {
     if (error instanceof TableError) throw error;
     throw new TableError({ line: 1, column: 1 }, whyUnread(error, 'a table'));
   }
-  if (count === 0) throw new TableError({ line: 1, column: 1 }, 'the table has no rows');
-  return count;
+  const read = marker.mark();
+  if (read.rows === 0) throw new TableError({ line: 1, column: 1 }, 'the table has no rows');
+  return read;
 }
 
 async function poolFor(ask: TableAsk, mine: number, host: Host): Promise<SizePool> {
@@ -114,9 +117,15 @@ interface Crew {
   readonly pool: SizePool;
   /** Rows that are this run's. */
   readonly mine: number;
+  readonly read: TableMark;
 }
 
-async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: Tally): Promise<RunEnd> {
+async function inFolder(
+  ask: TableAsk,
+  { pool, mine, read }: Crew,
+  host: Host,
+  tally: Tally,
+): Promise<RunEnd> {
   const { out } = ask;
   const name = csvName(ask.shard);
   return told(
@@ -125,6 +134,7 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
     async () => {
       await takeFolder(out);
       return locked(DISK, { target: join(out, name), shown: out, patience: PATIENCE.short }, async () => {
+        await unmarkShards(out, ask.shard);
         const known = await knownSizes(out, name);
         const list = { format: 1, program: PROGRAM.mark, files: [name, 'index.svg'] };
         await replaceFile(join(out, 'sizes.json'), `${JSON.stringify(list, null, 2)}\n`, 'force');
@@ -138,7 +148,7 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
             pool,
             known,
             journal,
-            salt: ask.salt,
+            marks: ask.marks,
             shard: ask.shard,
             stopped: () => signal.came() || tally.unwritable !== null || (ask.strict && tally.refused > 0),
             onMade: (made, kept, standing) => {
@@ -148,6 +158,7 @@ async function inFolder(ask: TableAsk, { pool, mine }: Crew, host: Host, tally: 
             },
           });
           if (whole) await journal.finish();
+          if (whole && ask.shard !== null) await markShard(out, ask.shard, { ...ask.marks, ...read });
           await replaceFile(join(out, 'index.svg'), await indexPicture(out, tally.shown), 'force');
           // the sizes of other shards stand in the same folder
           if (whole && ask.shard === null) tally.left = (await foldersIn(out)) - tally.made - tally.kept;

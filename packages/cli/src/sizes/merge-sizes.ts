@@ -1,4 +1,4 @@
-import { cp, readdir, rename, rm } from 'node:fs/promises';
+import { cp, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { PROGRAM } from '@tinwright/core';
 import { type Host, many } from '../host/console.js';
@@ -6,28 +6,16 @@ import { EXIT, type ExitCode, refuse, WriteError, writing } from '../host/failur
 import { DISK } from '../write/disk.js';
 import { told } from '../write/reason.js';
 import { replaceFile } from '../write/write-file.js';
+import { apart } from './apart.js';
 import { indexPicture, MOST_PICTURES } from './index-picture.js';
-import { type JournalLine, linesOf, openJournal } from './journal.js';
-
-/** A shard that was made in a folder. */
-interface Found {
-  readonly folder: string;
-  readonly index: number;
-  readonly count: number;
-}
-
-const SHARD = /^sizes-(\d+)-of-(\d+)\.csv$/;
+import { csvName, type JournalLine, linesOf, openJournal } from './journal.js';
+import { type FoundShard, shardsIn } from './shard-list.js';
 
 /** Join what shards made: the folders of sizes in the first one, and one list of all, in the order of the table. */
 export async function mergeSizes(folders: readonly string[], host: Host, json: boolean): Promise<ExitCode> {
-  const found: Found[] = [];
-  for (const folder of folders)
-    for (const name of await readdir(folder).catch(() => [])) {
-      const [, index, count] = SHARD.exec(name) ?? [];
-      if (index !== undefined) found.push({ folder, index: Number(index), count: Number(count) });
-    }
+  const found = (await Promise.all(folders.map(shardsIn))).flat();
   const shards = found.toSorted((a, b) => a.index - b.index);
-  const problem = missing(shards);
+  const problem = apart(shards) ?? (await short(shards));
   if (problem !== null) return refuse(host, json, 'shards', 'sizes', `${folders.join(', ')}: ${problem}`);
   const out = folders[0] as string;
   const names: string[] = [];
@@ -64,24 +52,26 @@ export async function mergeSizes(folders: readonly string[], host: Host, json: b
   return EXIT.done;
 }
 
-function missing(shards: readonly Found[]): string | null {
-  const count = shards[0]?.count;
-  if (count === undefined) return 'no shards here; each writes a file such as sizes-1-of-3.csv';
-  if (shards.some((s) => s.count !== count)) return 'shards of different runs';
-  const lack = Array.from({ length: count }, (_, i) => i + 1).filter(
-    (n) => !shards.some((s) => s.index === n),
-  );
-  if (lack.length > 0) return `shard ${lack.join(', ')} of ${count} is missing`;
-  return shards.length > count ? 'a shard is there twice' : null;
+/** A shard with less or more lines than rows are its own; null where none is. */
+async function short(shards: readonly FoundShard[]): Promise<string | null> {
+  for (const shard of shards) {
+    const { index, count, folder, of } = shard;
+    const own = Math.floor(((of?.rows ?? 0) + count - index) / count);
+    let lines = 0;
+    for await (const _ of linesOf(join(folder, csvName(shard)))) lines += 1;
+    if (lines !== own)
+      return `${csvName(shard)} has ${many(lines, 'line')} for ${many(own, 'row')}: run it again with --shard ${index}/${count}`;
+  }
+  return null;
 }
 
 /** Row 1 is of the first shard, row 2 of the second, and so on round. */
 async function* inOrder(
-  shards: readonly Found[],
+  shards: readonly FoundShard[],
 ): AsyncGenerator<{ readonly line: JournalLine; readonly folder: string }> {
-  const readers = shards.map(({ folder, index, count }) => ({
-    folder,
-    lines: linesOf(join(folder, `sizes-${index}-of-${count}.csv`)),
+  const readers = shards.map((shard) => ({
+    folder: shard.folder,
+    lines: linesOf(join(shard.folder, csvName(shard))),
   }));
   for (;;)
     for (const { folder, lines } of readers) {

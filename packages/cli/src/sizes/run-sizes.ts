@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import type { Row } from '../table/row.js';
-import { type Journal, type JournalLine, type Known, lineOf, rowHash, type Shard } from './journal.js';
+import { type Journal, type JournalLine, type Known, lineOf, type Shard } from './journal.js';
 import type { Made } from './make-size.js';
+import { type RunMarks, rowHash } from './run-marks.js';
 import type { SizePool } from './sizes-pool.js';
 import { standsWhole } from './stands-whole.js';
 
@@ -14,8 +15,7 @@ export interface SizesRun {
   readonly pool: SizePool;
   readonly known: Known;
   readonly journal: Journal;
-  /** Tells versions, jobs and options apart. */
-  readonly salt: string;
+  readonly marks: RunMarks;
   readonly shard: Shard | null;
   /** Asked between batches: true ends the run. */
   readonly stopped: () => boolean;
@@ -66,7 +66,7 @@ async function settleFirst(run: SizesRun, waiting: Batch[]): Promise<void> {
   const byNumber = new Map(made.map((m) => [m.number, m]));
   for (const [i, row] of batch.rows.entries()) {
     const fresh = byNumber.get(row.number);
-    const line = fresh === undefined ? batch.kept[i] : lineOf(fresh, rowHash(run.salt, row));
+    const line = fresh === undefined ? batch.kept[i] : lineOf(fresh, rowHash(run.marks, row));
     if (line) await run.journal.write(line);
   }
   const kept = batch.rows.length - made.length;
@@ -79,9 +79,9 @@ async function settleFirst(run: SizesRun, waiting: Batch[]): Promise<void> {
 }
 
 /** The line of a size that stands as it would be made. */
-async function keptLine({ known, salt, out }: SizesRun, row: Row): Promise<JournalLine | null> {
+async function keptLine({ known, marks, out }: SizesRun, row: Row): Promise<JournalLine | null> {
   if (row.refused !== undefined) return null;
   const line = await known.get(row.name);
-  if (line === undefined || line.hash !== rowHash(salt, row)) return null;
+  if (line === undefined || line.hash !== rowHash(marks, row)) return null;
   return (await standsWhole(join(out, row.name))) ? line : null;
 }

@@ -240,6 +240,83 @@ test('shards, merged, give the bytes of one run', async () => {
     expect(await readFile(at(`a/${file}`), 'utf8')).toBe(await readFile(at(`out/${file}`), 'utf8'));
 });
 
+describe('shards that are not of one run', () => {
+  const rows = (count: number, from = 100) =>
+    `name,width\n${Array.from({ length: count }, (_, i) => `t${i},${from + i}\n`).join('')}`;
+
+  /** Two shards of ten rows, made in one folder; `shard` makes one of them again. */
+  async function twoShards() {
+    const placed = await place(rows(10));
+    const { at } = placed;
+    const shard = (n: number, ...options: readonly string[]) =>
+      tinwright(
+        ...['sizes', at('tray.yaml'), '--table', at('sizes.csv'), '--out', at('a')],
+        ...['--shard', `${n}/2`, ...options],
+      );
+    for (const n of [1, 2]) expect((await shard(n)).exit).toBe(0);
+    return { at, shard, merge: () => tinwright('sizes', 'merge', at('a')) };
+  }
+
+  test.each([
+    ['more rows', rows(12), 'of another table'],
+    ['other values', rows(10, 200), 'of another table'],
+    ['another name', rows(10).replace('t9', 'u9'), 'of another table'],
+  ])('one of a table with %s: refused, and what it says to do works', async (_, table, says) => {
+    const { at, shard, merge } = await twoShards();
+    await writeFile(at('sizes.csv'), table);
+    expect((await shard(2)).exit).toBe(0);
+    const { exit, err } = await merge();
+    expect(exit).toBe(2);
+    expect(err).toContain(`shard 2 of 2 is ${says} than shard 1. All have to be of one run: run --shard 2/2`);
+    expect(await below(at('a'))).not.toContain('sizes.csv');
+    expect((await shard(1)).exit).toBe(0);
+    expect((await merge()).exit).toBe(0);
+    await tinwright('sizes', at('tray.yaml'), '--table', at('sizes.csv'), '--out', at('out'));
+    expect(await readFile(at('a/sizes.csv'), 'utf8')).toBe(await readFile(at('out/sizes.csv'), 'utf8'));
+  });
+
+  test('one of a job, options or a shop of another kind', async () => {
+    const { at, shard, merge } = await twoShards();
+    await shard(2, '--dxf', 'r12');
+    expect((await merge()).err).toContain('shard 2 of 2 is made with other options than shard 1');
+    await shard(2, '--shop', 'default');
+    expect((await merge()).err).toContain('shard 2 of 2 is of another shop than shard 1');
+    await writeFile(at('tray.yaml'), TRAY.replace('k: 0.4', 'k: 0.45'));
+    await shard(2);
+    expect((await merge()).err).toContain('shard 2 of 2 is of another job than shard 1');
+  });
+
+  test('one that was stopped by a row, or whose lines were taken out', async () => {
+    const { at, shard, merge } = await twoShards();
+    await writeFile(at('sizes.csv'), rows(10, -5));
+    await shard(1, '--strict');
+    expect((await merge()).err).toMatch(
+      /shard 1 of 2 did not come to its end.* run it again with --shard 1\/2/,
+    );
+    await writeFile(at('sizes.csv'), rows(10));
+    await shard(1);
+    const file = at('a/sizes-1-of-2.csv');
+    await writeFile(file, (await readFile(file, 'utf8')).split('\n').slice(0, -2).join('\n'));
+    expect((await merge()).err).toContain(
+      'sizes-1-of-2.csv has 4 lines for 5 rows: run it again with --shard 1/2',
+    );
+  });
+
+  test('after a run of the whole table none is left to be joined', async () => {
+    const { at, merge } = await twoShards();
+    await tinwright('sizes', at('tray.yaml'), '--table', at('sizes.csv'), '--out', at('a'));
+    expect((await below(at('a'))).filter((f) => f.startsWith('sizes'))).toEqual(['sizes.csv', 'sizes.json']);
+    expect((await merge()).err).toContain('no shards here');
+  });
+
+  test('shards of other numbers of runs are named', async () => {
+    const { at, merge } = await twoShards();
+    const table = ['--table', at('sizes.csv'), '--out', at('a'), '--shard', '1/3'];
+    await tinwright('sizes', at('tray.yaml'), ...table);
+    expect((await merge()).err).toContain('sizes-1-of-2.csv and sizes-1-of-3.csv are of different runs');
+  });
+});
+
 test('rows within the job: lists and ranges are combined; other verbs pass over them', async () => {
   const own = `${TRAY}sizes:\n  - { name: small, length: 200 }\n  - { name: grid, length: { from: 300, to: 350, step: 25 }, height: [40, 50] }\n`;
   const { at, csv } = await place('', 'none.csv', own);
