@@ -18,6 +18,7 @@ export {
   stepOf,
 } from './advice/nearest-size.js';
 export { type Leaf, sizesIn, valueAt, withValue, wordsIn } from './advice/values.js';
+export { cutPose } from './assembly/as-cut.js';
 export { assemble, sameMark } from './assembly/assemble.js';
 export { reachTo } from './assembly/reach.js';
 export { type SiteFrame, siteFrame } from './assembly/site-frame.js';

@@ -12,8 +12,8 @@ import type {
 } from '@tinwright/core';
 import {
   add3,
-  compose3,
   contains,
+  cutPose,
   distanceToLoop,
   dot3,
   place,
@@ -117,7 +117,7 @@ function groundOf(end: FastenerEnd, parts: readonly PartPlan[], placed: readonly
   const part = parts.find((p) => p.name === piece.part.name) as PartPlan;
   const named = <T extends { readonly id: string }>(panels: readonly T[]) =>
     panels.find((p) => p.id === end.panel) as T;
-  const pose = compose3(piece.pose, named(piece.part.formed.panels).pose);
+  const pose = cutPose(piece, end.panel);
   return { part, panel: named(part.formed.panels), flat: named(part.flat.panels), pose };
 }
 

@@ -3,12 +3,13 @@ import {
   type Bought,
   type Finding,
   type FlatBend,
+  type FlatPanel,
   type JobPlan,
   type PartPlan,
-  type Pose,
+  type Placed,
   PROGRAM,
 } from '@tinwright/core';
-import { sortFindings } from '@tinwright/core/internal';
+import { cutPose, sortFindings } from '@tinwright/core/internal';
 import type { ShopPlan } from '@tinwright/shop';
 import { type Language, tellFindings } from '@tinwright/words';
 import { findingEntry, spotWords } from '@tinwright/words/internal';
@@ -142,7 +143,7 @@ function assemblyEntry(plan: JobPlan, assembly: Assembly, marks: WrittenMarks): 
     placements: placed.map(({ piece, part, pose }) => ({
       name: piece,
       part: part.name,
-      matrix: matrixOf(plan, part.name, pose),
+      matrix: matrixOf(plan, { part, pose }),
     })),
     ...(bought.length === 0
       ? {}
@@ -166,8 +167,10 @@ function boughtEntry({ piece, spec, holds, pose: { x, y, z, origin } }: Bought):
 }
 
 /** Column-major; the formed part's frame starts at its base panel's own origin, the flat's at the outline's corner. */
-function matrixOf(plan: JobPlan, part: string, { x, y, z, origin }: Pose): readonly number[] {
-  const [u, v] = planOf(plan, part).flat.panels[0]?.frame.origin ?? [0, 0];
+function matrixOf(plan: JobPlan, placed: Pick<Placed, 'part' | 'pose'>): readonly number[] {
+  const base = planOf(plan, placed.part.name).flat.panels[0] as FlatPanel;
+  const { x, y, z, origin } = cutPose(placed, base.id);
+  const [u, v] = base.frame.origin;
   const from = ([0, 1, 2] as const).map((k) => origin[k] - u * x[k] - v * y[k]);
   return [...x, 0, ...y, 0, ...z, 0, ...from, 1];
 }

@@ -4,12 +4,13 @@ import { fail, type Path, within } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import { reaches } from '../fold/draft/least.js';
 import { compose3, cross3, dot3, type Pose, place3, scale3, sub3, type Vec3 } from '../fold/draft/space.js';
-import type { PartPanel } from '../fold/settle/part.js';
+import type { Part, PartPanel } from '../fold/settle/part.js';
 import type { Body } from '../hardware/body.js';
 import type { HardwareType } from '../hardware/params.js';
 import { boxOf } from '../plane/loop.js';
-import { type Point, sub } from '../plane/point.js';
+import { add, type Point, sub } from '../plane/point.js';
 import { radians } from '../units/angle.js';
+import { cutShift } from './as-cut.js';
 import { namedSite, siteNames } from './named-site.js';
 import { onFace, outward, type StandingFace, seenOn } from './overlap.js';
 import type { JointEnd, Placed } from './types.js';
@@ -45,8 +46,8 @@ export function faceAt({ piece, site }: JointEnd, placed: readonly Placed[], pat
   return { placed: host, panel, face: face.face, pose: compose3(host.pose, panel.pose) };
 }
 
-const outlineOf = ({ placed, panel }: StandingFace) =>
-  (placed.part.part.panels.find((p) => p.id === panel.id) as PartPanel).outline;
+const outlineOf = ({ placed, panel }: StandingFace, { panels }: Part = placed.part.part) =>
+  (panels.find((p) => p.id === panel.id) as PartPanel).outline;
 
 /** Where a face's place lies, x to the right of who looks at it. */
 export function faceFrame(
@@ -68,8 +69,12 @@ export function faceFrame(
   return { origin, x: both(Math.cos(a), Math.sin(a)), y: both(-Math.sin(a), Math.cos(a)), z };
 }
 
-const placeAt = (face: StandingFace, at: Readonly<Record<string, number>>, i: number): Point =>
-  within(['at', i], () => placeOn(face.panel.id, outlineOf(face), at));
+/** Told of the part as drawn: where its holes were cut. */
+function placeAt(face: StandingFace, at: Readonly<Record<string, number>>, i: number): Point {
+  const { part } = face.placed;
+  const place = within(['at', i], () => placeOn(face.panel.id, outlineOf(face, part.drawn), at));
+  return add(place, cutShift(part, face.panel.id));
+}
 
 /**
  * The frame on the line where two faces of one plane meet, y towards the second.

@@ -5,8 +5,9 @@ import { place3 } from '../fold/draft/space.js';
 import type { BodyHole } from '../hardware/body.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
 import { boxOf, type Loop } from '../plane/loop.js';
-import { type Point, size, sub } from '../plane/point.js';
+import { add, type Point, size, sub } from '../plane/point.js';
 import { placeLoop } from '../plane/shapes.js';
+import { cutShift } from './as-cut.js';
 import type { Bought } from './bought.js';
 import type { Fastened } from './fasten.js';
 import type { FastenerEnd } from './fastener.js';
@@ -63,11 +64,14 @@ function fastenBought(
     const round = holes === undefined ? diameter : (holes[1] ?? null);
     const seen = (x: number, y: number) => seenOn(face, place3(pose, [at[0] + x, at[1] + y, 0]));
     const p = seen(0, 0);
+    const cut = sub(p, cutShift(face.placed.part, face.panel.id));
     const end: FastenerEnd = {
       piece: face.placed.piece,
       panel: face.panel.id,
-      at: p,
-      ...(opening === null ? { hole: round } : { hole: null, opening: openingAt(opening, p, seen(1, 0)) }),
+      at: cut,
+      ...(opening === null
+        ? { hole: round }
+        : { hole: null, opening: openingAt(opening, cut, sub(seen(1, 0), p)) }),
     };
     return { joint: piece, kind: by?.kind.name ?? spec.params.type, at: onFace(face, p), on: [end] };
   });
@@ -82,11 +86,9 @@ function fastenBought(
   return { joint: piece, part: part.name, fasteners, holes: [drilled], remarks };
 }
 
-/** An opening, the same when mirrored, with its x towards a point. */
-const openingAt = (opening: Loop, origin: Point, towards: Point): Loop => {
-  const x = sub(towards, origin);
-  return placeLoop({ origin, x, y: [-x[1], x[0]] }, opening);
-};
+/** An opening, the same when mirrored, with its x this way. */
+const openingAt = (opening: Loop, origin: Point, x: Point): Loop =>
+  placeLoop({ origin, x, y: [-x[1], x[0]] }, opening);
 
 /** Across a hole, whichever way. */
 const widthOf = ({ opening, diameter }: BodyHole): number =>
@@ -99,13 +101,13 @@ function keepsMetal(
   path: Path,
 ): void {
   const room = (end: FastenerEnd, diameter: number, [x, y]: Point) => {
-    const { shape } = (
-      faces.find((f) => f.panel.id === end.panel && f.placed.piece === end.piece) as StandingFace
-    ).panel;
+    const face = faces.find((f) => f.panel.id === end.panel && f.placed.piece === end.piece) as StandingFace;
+    const { shape } = face.panel;
+    const at = add(end.at, cutShift(face.placed.part, end.panel));
     const loop = shape.map((at) => ({ at, bulge: 0 }));
     const { min, max } = boxOf(shape);
     const need = (end.hole ?? diameter) / 2 + LEAST_METAL;
-    const p: Point = [end.at[0] + x, end.at[1] + y];
+    const p: Point = [at[0] + x, at[1] + y];
     const inwards = (k: 0 | 1) => Math.max(min[k] + need - p[k], Math.min(0, max[k] - need - p[k]));
     return {
       clear: contains(loop, p) && reaches(distanceToLoop(p, loop), need),

@@ -2,8 +2,9 @@ import { remark } from '../errors/core-findings.js';
 import type { Remark } from '../errors/finding.js';
 import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import type { FastenerNeeds } from '../joining/fastener.js';
-import { distance, type Point, sub, unit } from '../plane/point.js';
-import { type Fastener, type FastenerEnd, fastenerAt } from './fastener.js';
+import { add, distance, type Point, size, sub, unit } from '../plane/point.js';
+import { cutShift } from './as-cut.js';
+import { type Fastener, type FastenerEnd, fastenerAt, MEET } from './fastener.js';
 import { keepOffs } from './keep-off.js';
 import { type Overlap, onFace, seenOn } from './overlap.js';
 import { closeRemarks, narrow, type Spread } from './spread.js';
@@ -28,12 +29,15 @@ export function carried(
   const lost = landed.filter((l) => l === null).length;
   const there = landed.filter((l) => l !== null);
   const least = there.reduce<Landed | null>((a, b) => (a === null || b.share < a.share ? b : a), null);
-  const apart = Math.max(0, ...there.map((l) => l.apart));
+  const drilled = needs.holes.some((h) => h !== null); // what is only marked need not meet so nearly
+  const apart = drilled ? Math.max(0, ...there.map((l) => l.apart)) : 0;
+  const doubt = drilled ? Math.max(0, ...there.map((l) => l.doubt)) : 0;
   return {
     fasteners: there.map((l) => l.fastener),
     remarks: [
       ...(lost === 0 ? [] : [lostRemark(seated, first, lost)]),
       ...(apart <= APART ? [] : [apartRemark(seated, apart)]),
+      ...(doubt <= MEET ? [] : [doubtRemark(seated, doubt)]),
       ...(least === null || least.share >= 1 - 1e-6
         ? []
         : [narrow(least.overlap, needs, least.share, 'cut')]),
@@ -53,6 +57,8 @@ interface Landed {
   readonly share: number;
   /** Between the places on two parts that are both made. mm */
   readonly apart: number;
+  /** How far from there a place of a measured part may lie: where along the size it came out otherwise is not known. mm */
+  readonly doubt: number;
 }
 
 function land(
@@ -64,9 +70,10 @@ function land(
   needs: FastenerNeeds,
 ): Landed | null {
   const [own, other] = [on[first], on[1 - first]] as [FastenerEnd, FastenerEnd];
+  const host = first === 0 ? seated.from : seated.to;
   for (const overlap of overlaps.filter((o) => (first === 0 ? o.from : o.to).panel.id === own.panel)) {
     const onFirst = (p: Point) => (first === 0 ? p : seenOn(overlap.from, onFace(overlap.to, p)));
-    const p = onFirst(own.at);
+    const p = onFirst(add(own.at, cutShift(host.part, own.panel)));
     const share = Math.min(...keepOffs(overlap, needs).map((k) => inward(k, p) / k.keep), 1);
     if (share <= 0) continue;
     const fresh = fastenerAt(seated, overlap, p, needs.holes);
@@ -74,7 +81,8 @@ function land(
     const mate = both ? other : facing;
     const ends = first === 0 ? [own, mate] : [mate, own];
     const apart = both ? distance(facing.at, other.at) : 0;
-    return { fastener: { ...fresh, on: ends }, overlap, share, apart };
+    const doubt = size(cutShift(host.part, own.panel));
+    return { fastener: { ...fresh, on: ends }, overlap, share, apart, doubt };
   }
   return null;
 }
@@ -102,6 +110,17 @@ function apartRemark({ from, to }: Seated, apart: number): Remark {
     limit: APART,
     unit: 'mm',
     values: { pieces: [from.piece, to.piece] },
+    source: [cite('measured', { basis: 'computed' }), ...COMMON_PRACTICE],
+  });
+}
+
+function doubtRemark({ from, to }: Seated, doubt: number): Remark {
+  const made = [from, to].filter((p) => p.part.made).map((p) => p.piece);
+  return remark('fastener-doubt', 'note', {
+    value: doubt,
+    limit: MEET,
+    unit: 'mm',
+    values: { made },
     source: [cite('measured', { basis: 'computed' }), ...COMMON_PRACTICE],
   });
 }

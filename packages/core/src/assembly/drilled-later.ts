@@ -4,10 +4,8 @@ import type { Remark } from '../errors/finding.js';
 import { COMPUTED } from '../errors/source.js';
 import type { Part, PartPanel } from '../fold/settle/part.js';
 import type { Fastened } from './fasten.js';
-import type { Fastener } from './fastener.js';
+import { type Fastener, MEET } from './fastener.js';
 import type { Seated } from './types.js';
-
-const MEET = 0.1; // mm two holes may miss each other by; common practice, no source
 
 /**
  * Holes of a part joined to itself: both are cut flat where they still meet once it is bent, for all that the bends

@@ -1,6 +1,7 @@
 import type { Vec3 } from '../fold/draft/space.js';
 import type { Loop } from '../plane/loop.js';
 import type { Point } from '../plane/point.js';
+import { cutPose } from './as-cut.js';
 import { type Overlap, onFace, type StandingFace, seenOn } from './overlap.js';
 import type { Seated } from './types.js';
 
@@ -12,7 +13,7 @@ export interface Fastener {
   readonly on: readonly FastenerEnd[];
 }
 
-/** A fastener's place on one panel, in the panel's frame. */
+/** A fastener's place on one panel, in the panel's frame as its pattern has it. */
 export interface FastenerEnd {
   readonly piece: string;
   readonly panel: string;
@@ -22,6 +23,9 @@ export interface FastenerEnd {
   /** What is cut there in place of a round hole, in the panel's frame. */
   readonly opening?: Loop;
 }
+
+/** Two holes may miss each other by so much, mm; common practice, no source. */
+export const MEET = 0.1;
 
 /** Places nearer than this are one place, mm. */
 export const SAME_PLACE = 0.01;
@@ -37,7 +41,7 @@ export function fastenerAt(
   const end = (face: StandingFace, i: number): FastenerEnd => ({
     piece: face.placed.piece,
     panel: face.panel.id,
-    at: seenOn(face, at),
+    at: seenOn({ pose: cutPose(face.placed, face.panel.id) }, at),
     hole: holes[i] ?? null,
   });
   return {

@@ -3,7 +3,7 @@ import type { Remark } from '../errors/finding.js';
 import { COMPUTED } from '../errors/source.js';
 import { LEAST_METAL } from '../fold/draft/least.js';
 import type { Hole } from '../fold/draft/tree.js';
-import type { FormedPanel } from '../fold/formed/formed.js';
+import { holesOf, type PartPanel } from '../fold/settle/part.js';
 import { contains, distanceToLoop } from '../plane/inside.js';
 import { circleLoop, type Loop } from '../plane/loop.js';
 import { loopsNear } from '../plane/loops-near.js';
@@ -20,17 +20,21 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
   const cut = new Map<string, Hole[]>();
   const shaped = new Map<string, Loop[]>();
   const partOf = ({ piece }: FastenerEnd) => (placed.find((p) => p.piece === piece) as Placed).part;
+  const panelOf = (end: FastenerEnd): { readonly key: string; readonly panel: PartPanel } => {
+    const { name, drawn } = partOf(end);
+    const panel = drawn.panels.find((p) => p.id === end.panel) as PartPanel;
+    return { key: `${name}.${end.panel}`, panel };
+  };
   const fits = (end: FastenerEnd, diameter: number): boolean => {
-    const { name, formed } = partOf(end);
-    const { shape, holes, cutouts } = formed.panels.find((p) => p.id === end.panel) as FormedPanel;
-    const others = cut.get(`${name}.${end.panel}`) ?? [...holes];
-    cut.set(`${name}.${end.panel}`, others);
+    const { key, panel } = panelOf(end);
+    const others = cut.get(key) ?? [...holesOf(panel)];
+    cut.set(key, others);
     if (others.some((h) => distance(h.at, end.at) < SAME_PLACE && h.diameter === diameter)) return true;
-    const loop = shape.map((at) => ({ at, bulge: 0 }));
+    const loop = panel.shape.map((e) => ({ at: e.from, bulge: 0 }));
     const room = Math.min(
       contains(loop, end.at) ? distanceToLoop(end.at, loop) : 0,
       ...others.map((h) => distance(h.at, end.at) - h.diameter / 2),
-      ...[...cutouts, ...(shaped.get(`${name}.${end.panel}`) ?? [])].map((c) =>
+      ...[...loopsOf(panel), ...(shaped.get(key) ?? [])].map((c) =>
         contains(c, end.at) ? 0 : distanceToLoop(end.at, c),
       ),
     );
@@ -39,13 +43,12 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
     return true;
   };
   const opens = (end: FastenerEnd, opening: Loop): boolean => {
-    const { name, formed } = partOf(end);
-    const key = `${name}.${end.panel}`;
-    const { holes, cutouts } = formed.panels.find((p) => p.id === end.panel) as FormedPanel;
+    const { key, panel } = panelOf(end);
     const own = shaped.get(key) ?? [];
     if (own.some((o) => isSamePlace(o, opening))) return true;
-    const round = (cut.get(key) ?? holes).map((h) => circleLoop(h.at, h.diameter / 2));
-    if ([...round, ...cutouts, ...own].some((other) => loopsNear(opening, other, LEAST_METAL))) return false;
+    const round = (cut.get(key) ?? holesOf(panel)).map((h) => circleLoop(h.at, h.diameter / 2));
+    if ([...round, ...loopsOf(panel), ...own].some((other) => loopsNear(opening, other, LEAST_METAL)))
+      return false;
     shaped.set(key, [...own, opening]);
     return true;
   };
@@ -70,6 +73,8 @@ export function withRoom(fastened: readonly Fastened[], placed: readonly Placed[
     return { ...joint, fasteners, remarks: [...joint.remarks, ...crowdRemarks(crowded)] };
   });
 }
+
+const loopsOf = ({ cutouts }: PartPanel): readonly Loop[] => cutouts.map((c) => c.loop);
 
 const isSamePlace = ([a]: Loop, [b]: Loop): boolean =>
   a !== undefined && b !== undefined && distance(a.at, b.at) < SAME_PLACE;

@@ -3,7 +3,8 @@ import { JobError, type Wording } from '../errors/problem.js';
 import { quoted } from '../errors/quote.js';
 import type { Seat } from '../fold/draft/tree.js';
 import type { Point } from '../plane/point.js';
-import { cross, dot } from '../plane/point.js';
+import { cross, dot, sub } from '../plane/point.js';
+import { cutShift } from './as-cut.js';
 import { namedSite } from './named-site.js';
 import { type AssemblyPart, type JointPlaces, type JointSpec, pieceNames } from './types.js';
 
@@ -58,20 +59,20 @@ function placedJoints(
 
 /** Across the site from where its seat is, mm, one for each place. */
 function placesAlong(
-  { part }: AssemblyPart,
+  host: AssemblyPart,
   seat: Seat,
   { at, every, count, edge }: JointPlaces,
   pieces: number,
   joint: JointSpec,
 ): readonly number[] {
-  const panel = part.panels.find((p) => p.id === seat.panel);
+  const panel = host.drawn.panels.find((p) => p.id === seat.panel); // told of the part as drawn
   if (panel === undefined || typeof seat.looks !== 'string')
     throw refusal(joint, 'this site has no width to stand along', 'Join at a face of a panel');
   const right: Point = seat.looks === 'marked' ? [seat.up[1], -seat.up[0]] : [-seat.up[1], seat.up[0]];
   const along = panel.outline.map((e) => dot(e.from, right));
   const [low, high] = [Math.min(...along), Math.max(...along)];
   const [start, way] = edge === null ? [low, 1] : startAt(panel.outline, edge, right, [low, high], joint);
-  const seatAt = dot(seat.at, right);
+  const seatAt = dot(sub(seat.at, cutShift(host, seat.panel)), right);
   if (at !== null) {
     const far = at.find((d) => d > high - low + 1e-9);
     if (far !== undefined)

@@ -32,7 +32,8 @@ export function standBought(spec: HardwareSpec, placed: readonly Placed[]): Stan
     const names = boughtNames(spec);
     const formed = formedOf(body.blocks);
     const { part } = first.placed;
-    const asPart = { ...part, name: spec.name, quantity: names.length, formed, made: false };
+    const bare = { ...part.part, panels: [], rootHoles: [], asked: [], sites: [] };
+    const asPart = { ...part, name: spec.name, quantity: names.length, formed, made: false, drawn: bare };
     const bought = spec.at.map((at, i): Bought => {
       const frame =
         body.along > 0
@@ -40,7 +41,7 @@ export function standBought(spec: HardwareSpec, placed: readonly Placed[]): Stan
           : faceFrame(first, at, spec.turn, i);
       return {
         piece: names[i] as string,
-        part: { ...asPart, part: { ...part.part, panels: [], rootHoles: [], asked: [], sites: [] } },
+        part: { ...asPart, part: bare },
         pose: frame,
         type: spec.params.type,
         spec,

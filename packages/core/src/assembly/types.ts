@@ -10,8 +10,11 @@ import type { Material } from '../stock/materials.js';
 export interface AssemblyPart {
   readonly name: string;
   readonly quantity: number;
+  /** As it stands: once it was measured, as it seems to have been made. */
   readonly part: Part;
   readonly formed: Formed;
+  /** As its pattern is cut; the same unless it was measured. */
+  readonly drawn: Part;
   readonly material: Material;
   /** True when it is made already: places of its fasteners stay where they were cut. */
   readonly made: boolean;

@@ -49,6 +49,8 @@ export interface CoreFindings {
   readonly 'hole-crowded': { readonly parts: readonly string[] };
   readonly 'fastener-lost': { readonly made: string; readonly other: string };
   readonly 'fastener-apart': { readonly pieces: readonly [string, string] };
+  /** The pieces that are made; the value is how far their places may lie from where they are taken to be. */
+  readonly 'fastener-doubt': { readonly made: readonly string[] };
   readonly 'fit-tight': { readonly between: readonly [Spot, Spot] };
   readonly 'fastener-in-way': { readonly piece: string; readonly kind: string; readonly count: number };
   readonly clash: {

@@ -1,3 +1,4 @@
+import { cutShift } from '../assembly/as-cut.js';
 import { type Assembly, assemble, marksOf, withMarks, withParts } from '../assembly/assemble.js';
 import type { Fastener } from '../assembly/fastener.js';
 import type { AssemblyPart } from '../assembly/types.js';
@@ -8,6 +9,8 @@ import { fail, JobError, worded } from '../errors/problem.js';
 import { unfoldMarks } from '../fold/flat/unfold.js';
 import { verifyFlat } from '../fold/flat/verify-flat.js';
 import { form } from '../fold/formed/form.js';
+import { add } from '../plane/point.js';
+import { placeLoop } from '../plane/shapes.js';
 import type { Unit } from '../units/length.js';
 import { atOnce, inTurns, type Pieces } from '../units/pieces.js';
 import { withPlaces } from './clash-changes.js';
@@ -94,13 +97,22 @@ function drawnFasteners({ drawn, joints }: Job): readonly Fastener[] {
   return drawn === null || joints.length === 0 ? [] : (planJob(drawn).assembly?.fasteners ?? []);
 }
 
-const standing = ({ name, quantity, material, made, stands }: PartPlan): AssemblyPart => ({
+const standing = ({ name, quantity, material, made, part, stands }: PartPlan): AssemblyPart => ({
   name,
   quantity,
   material,
   made,
+  drawn: part,
   ...stands,
 });
+
+/** Marks where they lie on the part as it was found. */
+const marksAsFound = (plan: PartPlan, marks: ReturnType<typeof marksOf>): ReturnType<typeof marksOf> =>
+  marks.map((m) => {
+    const shift = cutShift({ drawn: plan.part, part: plan.stands.part }, m.panel);
+    const opening = m.opening && placeLoop({ origin: shift, x: [1, 0], y: [0, 1] }, m.opening);
+    return { ...m, at: add(m.at, shift), ...(opening && { opening }) };
+  });
 
 /** The part with its fasteners marked, on the pattern and on the formed part. */
 function* withFasteners(
@@ -111,7 +123,8 @@ function* withFasteners(
   const marks = marksOf(plan, fasteners);
   if (marks.length === 0) return plan;
   const part = withMarks(plan.part, marks);
-  const stood = plan.stands.part === plan.part ? part : withMarks(plan.stands.part, marks);
+  const stood =
+    plan.stands.part === plan.part ? part : withMarks(plan.stands.part, marksAsFound(plan, marks));
   // no panel moves for a mark: only a pattern with new holes has to be made and looked at again
   if (marks.every((m) => m.hole === null && m.opening === undefined))
     return {

@@ -1,6 +1,8 @@
 /** A point or vector in the plane, mm. */
 export type Point = readonly [number, number];
 
+export const ORIGIN: Point = Object.freeze([0, 0] as const);
+
 /** Two points nearer than this are the same, mm. Far under any tool, far over rounding of metre-sized parts. */
 export const SAME = 1e-7;
 

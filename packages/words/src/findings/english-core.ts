@@ -116,6 +116,12 @@ export const ENGLISH_CORE: Tellings<CoreFindings> = {
       `${a} and ${b} are both made, and their fastening places lie ${t.size(value)} apart`,
     aim: ({ pieces: [, b] }) => `make ${b} again, or drill new places through both`,
   },
+  'fastener-doubt': {
+    message: ({ made, value }, t) =>
+      `holes of ${made.join(' and ')} are taken to lie about the middle of what was measured: at which end it is short or long is not known, and they may lie ${t.size(value)} from there`,
+    aim: ({ made }) =>
+      `measure from an end of ${made.join(' and ')} to one of its holes before the other part is cut, or drill that through it`,
+  },
   'fit-tight': {
     message: ({ between: [a, b], value, limit }, t) =>
       `${t.size(value)} between ${t.spot(a)} and ${t.spot(b)}, ${t.size(limit)} asked for`,

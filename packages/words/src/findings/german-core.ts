@@ -120,6 +120,12 @@ export const GERMAN_CORE: Tellings<CoreFindings> = {
       `${a} und ${b} sind beide gefertigt, und ihre Verbindungsstellen liegen ${t.size(value)} auseinander`,
     aim: ({ pieces: [, b] }) => `${b} neu machen oder neue Stellen durch beide bohren`,
   },
+  'fastener-doubt': {
+    message: ({ made, value }, t) =>
+      `Löcher von ${made.join(' und ')} werden um die Mitte des Messmaßes angenommen: an welchem Ende es zu kurz oder zu lang ist, ist nicht bekannt, und sie können ${t.size(value)} davon entfernt liegen`,
+    aim: ({ made }) =>
+      `vor dem Zuschnitt des anderen Teils von einem Ende von ${made.join(' und ')} zu einem Loch messen, oder es durchbohren`,
+  },
   'fit-tight': {
     message: ({ between: [a, b], value, limit }, t) =>
       `${t.size(value)} zwischen ${t.spot(a)} und ${t.spot(b)}, verlangt sind ${t.size(limit)}`,
