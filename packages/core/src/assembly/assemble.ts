@@ -8,6 +8,7 @@ import type { Loop } from '../plane/loop.js';
 import { distance } from '../plane/point.js';
 import type { Pieces } from '../units/pieces.js';
 import type { Bought, Fitted, JobHardware } from './bought.js';
+import { asCut } from './carry-bought.js';
 import { drilledLater } from './drilled-later.js';
 import { endsInWay } from './ends-in-way.js';
 import { type Fastened, fasten } from './fasten.js';
@@ -43,7 +44,7 @@ export function* assemble(
 ): Pieces<Assembly> {
   const { joints, hardware } = job;
   const { placed, seated, loose, open, sheets, bought, fastened: fitted, bodies } = standing(parts, job);
-  const wanted = [...(yield* fastenAll(seated, sheets, cut)), ...fitted];
+  const wanted = [...(yield* fastenAll(seated, sheets, cut)), ...asCut(fitted, cut, placed)];
   const fastened = drilledLater(withRoom(wanted, placed), seated);
   const lumps = lumpsWhere(bodies);
   const { rows: fits, findings } = fitsOf(seated, bodies, lumps, open);

@@ -4,6 +4,7 @@ import { COMMON_PRACTICE, cite } from '../errors/source.js';
 import type { FastenerNeeds } from '../joining/fastener.js';
 import { add, distance, type Point, size, sub, unit } from '../plane/point.js';
 import { cutShift } from './as-cut.js';
+import { doubtRemark } from './doubt.js';
 import { type Fastener, type FastenerEnd, fastenerAt, MEET } from './fastener.js';
 import { keepOffs } from './keep-off.js';
 import { type Overlap, onFace, seenOn } from './overlap.js';
@@ -37,7 +38,7 @@ export function carried(
     remarks: [
       ...(lost === 0 ? [] : [lostRemark(seated, first, lost)]),
       ...(apart <= APART ? [] : [apartRemark(seated, apart)]),
-      ...(doubt <= MEET ? [] : [doubtRemark(seated, doubt)]),
+      ...(doubt <= MEET ? [] : [doubtRemark(madeOf(seated), doubt)]),
       ...(least === null || least.share >= 1 - 1e-6
         ? []
         : [narrow(least.overlap, needs, least.share, 'cut')]),
@@ -114,13 +115,4 @@ function apartRemark({ from, to }: Seated, apart: number): Remark {
   });
 }
 
-function doubtRemark({ from, to }: Seated, doubt: number): Remark {
-  const made = [from, to].filter((p) => p.part.made).map((p) => p.piece);
-  return remark('fastener-doubt', 'note', {
-    value: doubt,
-    limit: MEET,
-    unit: 'mm',
-    values: { made },
-    source: [cite('measured', { basis: 'computed' }), ...COMMON_PRACTICE],
-  });
-}
+const madeOf = ({ from, to }: Seated) => [from, to].filter((p) => p.part.made).map((p) => p.piece);

@@ -93,8 +93,9 @@ function* saidIn<T>(unit: Unit, work: Pieces<T>): Pieces<T> {
 }
 
 /** Fasteners of the job as it was before anything was measured. */
-function drawnFasteners({ drawn, joints }: Job): readonly Fastener[] {
-  return drawn === null || joints.length === 0 ? [] : (planJob(drawn).assembly?.fasteners ?? []);
+function drawnFasteners({ drawn, joints, hardware }: Job): readonly Fastener[] {
+  const alone = joints.length === 0 && hardware === null;
+  return drawn === null || alone ? [] : (planJob(drawn).assembly?.fasteners ?? []);
 }
 
 const standing = ({ name, quantity, material, made, part, stands }: PartPlan): AssemblyPart => ({

@@ -1,9 +1,12 @@
 import {
+  FAMILIES,
   type FastenerEnd,
   type JobPlan,
+  jobReader,
   type PartPlan,
   type Placed,
   type Point,
+  planJob,
   type RefitAsk,
   refit,
 } from '@tinwright/core';
@@ -141,6 +144,47 @@ test('holes of bought parts stay where they were cut, told from either end', () 
   const stood = (p: JobPlan) => p.assembly?.bought.map((b) => b.pose.origin[0]) ?? [];
   expect(stood(found.before)).toEqual([15, 145].map((x) => expect.closeTo(x, 9)));
   expect(stood(found.after)).toEqual([14, 144].map((x) => expect.closeTo(x, 9)));
+});
+
+describe('a hinge between a half box that came out 0.7 mm low and its other half', () => {
+  const half = { family: 'hinged-box', hem: { type: 'closed', length: 12 }, corner: 'open' };
+  const holes = { diameter: 4.2, count: 3, edge: 12 };
+  const hinged = {
+    ...SHEET,
+    parts: [
+      { name: 'body', length: 300, width: 200, height: 60, ...half },
+      { name: 'lid', length: { of: 'body.length' }, width: { of: 'body.width' }, height: 60, ...half },
+    ],
+    joints: [{ name: 'shut', from: 'body.rim', to: 'lid.rim', by: 'none' }],
+    hardware: [
+      {
+        name: 'hinge',
+        type: 'hinge',
+        on: 'body.north-out',
+        and: 'lid.north-out',
+        length: 90,
+        leaf: 34,
+        knuckle: 7,
+        thickness: 1.2,
+        holes,
+      },
+    ],
+  };
+  const found = fitted(hinged, { 'body.height': 59.3 });
+
+  test('the finished half keeps its holes, also in the plan with the measure in the job', () => {
+    const was = partOf(found.before, 'body').flat;
+    expect(was.marks.length).toBeGreaterThanOrEqual(holes.count);
+    expect(partOf(found.after, 'body').flat).toEqual(was);
+    const read = jobReader(FAMILIES, { hardware })({ ...hinged, measured: { 'body.height': 59.3 } });
+    expect(partOf(planJob(read), 'body').flat).toEqual(was);
+  });
+
+  test('how far they may lie from the hinge is told: it stands where the edges meet', () => {
+    const told = found.after.findings.filter((f) => f.code === 'fastener-doubt');
+    expect(told).toHaveLength(1);
+    expect(told[0]?.value).toBeCloseTo(0.35, 9);
+  });
 });
 
 describe('a divider riveted to two walls of a box that came out 1 mm short', () => {
