@@ -30,7 +30,7 @@ export type { ExitCode } from './host/failure.js';
 export async function main(words: readonly string[], shown: Host = processHost()): Promise<ExitCode> {
   const argv = words[0] === COMPLETION_FLAG ? words : withoutDashes(words, COMMANDS);
   const json = argv.includes('--json');
-  const host = printable(shown, json || argv.includes('--schema'));
+  const host = { ...printable(shown, json || argv.includes('--schema')), inputs: new Set<string>() };
   try {
     if (argv[0] === COMPLETION_FLAG) return offer(host, argv.slice(1));
     const unknown = unknownVerb(argv, COMMANDS) ?? inheritedOption(argv, COMMANDS);
@@ -79,7 +79,9 @@ type Chosen = { readonly command: AnyCommand; readonly options: Readonly<Record<
 async function run({ command, options }: Chosen, host: Host, json: boolean): Promise<ExitCode> {
   const wrong = givenTwice(options, command) ?? givenEmpty(options, command);
   if (wrong !== null) return refuse(host, json, 'usage', command.verb, wrong);
-  const families = await loadFamilies((options.with ?? []) as readonly string[]);
+  const modules = (options.with ?? []) as readonly string[];
+  for (const module of modules) host.inputs?.add(module);
+  const families = await loadFamilies(modules);
   if (typeof families === 'string') return refuse(host, json, 'with', command.verb, families);
   return command.run(options as never, host, families);
 }

@@ -5,7 +5,6 @@ import { type Host, many, paint, table } from '../host/console.js';
 import { EXIT, type ExitCode, writing } from '../host/failure.js';
 import type { OptionSpec } from '../line/command.js';
 import { joinedList } from '../write/joined-list.js';
-import { refuseOtherJob } from '../write/one-job.js';
 
 /** Papers and ways to print sizes, as the export package has them; here so that help need not load it. */
 export const PAPER_NAMES: readonly string[] = ['A4', 'letter', 'A3', 'tabloid'];
@@ -39,12 +38,17 @@ export async function drawing(
   json: boolean,
   draw: () => Promise<DrawnFiles>,
 ): Promise<ExitCode> {
+  const { checkFolder, refuseJobSet, updateSet } = await import('../write/files.js');
+  const set = { out, list, of, plan, inputs: host.inputs };
+  const refused = await writing(host, json, () =>
+    checkFolder(out, (standing) => refuseJobSet(set, standing)),
+  );
+  if (refused !== EXIT.done) return refused;
   const drawn = await refusable(verb, host, json, draw);
   if (drawn === null) return EXIT.unreadable;
-  const { updateSet } = await import('../write/files.js');
   const failed = await writing(host, json, () =>
     updateSet(out, async (standing) => {
-      refuseOtherJob({ out, list, of }, standing, plan);
+      await refuseJobSet(set, standing);
       return of === 'all parts' ? drawn.files : joinedList(standing, drawn.files);
     }),
   );

@@ -62,11 +62,14 @@ async function drawFamily(
   host: Host,
   json: boolean,
 ): Promise<ExitCode> {
-  const [{ familyPicture, toSvg }, { replaceFile, signed }] = await Promise.all([
+  const [{ familyPicture, toSvg }, { refuseInput, replaceFile, signed }] = await Promise.all([
     import('@tinwright/files'),
     import('../write/files.js'),
   ]);
-  return writing(host, json, () => replaceFile(path, signed(toSvg(familyPicture(family))), force));
+  return writing(host, json, async () => {
+    await refuseInput(host.inputs, path);
+    await replaceFile(path, signed(toSvg(familyPicture(family))), force);
+  });
 }
 
 /** A family's words, the sites of its example and the sizes it publishes. */

@@ -24,7 +24,7 @@ import { findingEntries, findingLines, worst } from '../print/findings.js';
 import { type Spoken, spoken } from '../print/spoken.js';
 import { cutKnown } from '../stock/cut-known.js';
 import { TABLE_OPTIONS, type TableOptions, tableStyle } from '../stock/table-options.js';
-import { refuseOtherJob } from '../write/one-job.js';
+import type { JobSet } from '../write/files.js';
 
 interface Options extends TableOptions {
   readonly job: string;
@@ -98,13 +98,16 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const asked = await tableStyle(host, options, limits, json);
   if (typeof asked === 'string') return refuse(host, json, 'usage', 'make', asked);
   if ('exit' in asked) return asked.exit;
+  const { checkFolder, refuseJobSet, updateSet } = await import('../write/files.js');
+  const set: JobSet = { out, list: 'job.json', of: 'all parts', plan, inputs: host.inputs };
+  const refused = await writing(host, json, () =>
+    checkFolder(out, (standing) => refuseJobSet(set, standing)),
+  );
+  if (refused !== EXIT.done) return refused;
   const inShop = await plannedIn(plan, opened.shop, host);
   const cut = await cutKnown(host, { plan, shop: opened.shop, rack: options.rack, json });
   if (cut !== null && 'exit' in cut) return cut.exit;
-  const [{ allFindings, filesToMake, madeFile }, { updateSet }] = await Promise.all([
-    import('@tinwright/files/internal'),
-    import('../write/files.js'),
-  ]);
+  const { allFindings, filesToMake, madeFile } = await import('@tinwright/files/internal');
   const findings = allFindings(plan, inShop, cut);
   const wrong = worst(findings) === 'error';
   const also = steps && !(strict && wrong) ? await stepsOf(plan, inShop, host, lang) : [];
@@ -130,7 +133,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   );
   const write = () =>
     updateSet(out, async (standing) => {
-      refuseOtherJob({ out, list: 'job.json', of: 'all parts' }, standing, plan);
+      await refuseJobSet(set, standing);
       return files;
     });
   const failed = files.length === 0 ? EXIT.done : await writing(host, json, write);

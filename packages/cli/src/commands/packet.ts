@@ -20,7 +20,7 @@ import { SIZE_OPTION, sizeNamed } from '../open/in-size.js';
 import { openJob } from '../open/open-job.js';
 import { openMeasured } from '../open/open-measured.js';
 import { plainDecimal } from '../text/plain-decimal.js';
-import { refuseOtherJob } from '../write/one-job.js';
+import type { JobSet } from '../write/files.js';
 import { DIMS_OPTION, PAPER_OPTION } from './drawing.js';
 import { PACKET, type PacketAsk, packetOf } from './packet-of.js';
 
@@ -119,7 +119,11 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   if ('exit' in opened) return opened.exit;
   const force = options.force ? 'force' : 'own only';
   const forms = formsOf(out);
-  const refused = await writing(host, json, () => checkOut(out, force));
+  const set: JobSet = {
+    ...{ out, list: 'packet.json', of: 'all parts' },
+    ...{ plan: opened.job, inputs: host.inputs },
+  };
+  const refused = await writing(host, json, () => checkOut(set, force));
   if (refused !== EXIT.done) return refused;
   const printed: { readonly pages: number; readonly cut: boolean }[] = [];
   const files: OutFile[] = [];
@@ -129,8 +133,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
     printed.push({ pages: packet.pages, cut: packet.cut });
     files.push(...packet.files);
   }
-  const plan = oneJob(options, opened.rows);
-  const failed = await writing(host, json, () => write({ out, plan }, files, force));
+  const failed = await writing(host, json, () => write(set, files, force));
   if (failed !== EXIT.done) return failed;
   const pages = printed.reduce((sum, p) => sum + p.pages, 0);
   const paths = forms.length > 1 ? files.map((f) => `${out}/${f.path}`) : [out];
@@ -193,17 +196,25 @@ async function wantedRows(
   return stray === null ? opened : { exit: refuse(host, options.json, 'usage', 'packet', stray) };
 }
 
+/** What packets are printed of: the job itself, or as its rows have it. */
+interface Rows {
+  readonly job: JobPlan;
+  readonly rows: readonly Row[];
+  readonly shop: Shop | null;
+}
+
 /** The job as it is asked for, or every row of its sizes. */
 async function openRows(
   host: Host,
   options: Options,
   families: readonly AnyFamily[],
-): Promise<{ readonly rows: readonly Row[]; readonly shop: Shop | null } | { readonly exit: ExitCode }> {
+): Promise<Rows | { readonly exit: ExitCode }> {
   const { job, json, shop } = options;
   if (!options.sizes) {
     const others = '--size NAME takes one, --sizes all';
     const opened = await openMeasured(host, families, { ...options, verb: 'packet', others });
-    return 'exit' in opened ? opened : { rows: [{ plan: opened.plan, name: PACKET }], shop: opened.shop };
+    if ('exit' in opened) return opened;
+    return { job: opened.plan, rows: [{ plan: opened.plan, name: PACKET }], shop: opened.shop };
   }
   const rows: Row[] = [];
   const each = (plan: JobPlan, name: string) => void rows.push({ plan: sizeNamed(plan, name), name });
@@ -213,7 +224,7 @@ async function openRows(
   if (rows.length === 0) return no(`--sizes given, and ${quoted(job)} has no sizes:`);
   if (rows.length > MOST_SIZES)
     return no(`--sizes: over ${MOST_SIZES} rows given, ${MOST_SIZES} allowed. Print one with --size NAME`);
-  return { rows, shop: opened.shop };
+  return { job: opened.plan, rows, shop: opened.shop };
 }
 
 /** How many sets, or a sentence about what cannot be. */
@@ -231,28 +242,26 @@ function formsOf(out: string): readonly PacketForm[] {
 }
 
 /** What cannot be written is told before it is drawn. */
-async function checkOut(out: string, force: 'force' | 'own only'): Promise<void> {
-  const { checkFolder, checkPlace } = await import('../write/files.js');
-  return formsOf(out).length > 1 ? checkFolder(out) : checkPlace(out, force);
+async function checkOut(set: JobSet, force: 'force' | 'own only'): Promise<void> {
+  const { checkFolder, checkPlace, refuseInput, refuseJobSet } = await import('../write/files.js');
+  if (formsOf(set.out).length > 1) return checkFolder(set.out, (standing) => refuseJobSet(set, standing));
+  await refuseInput(set.inputs, set.out);
+  await checkPlace(set.out, force);
 }
 
-/** The job that is printed; null where all its sizes are. */
-const oneJob = ({ sizes }: Options, [only]: readonly Row[]): JobPlan | null =>
-  sizes ? null : (only?.plan ?? null);
-
-/** The packet of a job, or without one of all its sizes. */
-async function write(
-  { out, plan }: { readonly out: string; readonly plan: JobPlan | null },
-  files: readonly OutFile[],
-  force: 'force' | 'own only',
-): Promise<void> {
-  const { replaceFile, updateSet } = await import('../write/files.js');
-  const [only, ...more] = files;
-  if (only !== undefined && more.length === 0) return replaceFile(out, only.content, force);
-  const head = { format: 1, program: PROGRAM.mark, ...(plan && { name: plan.job.name }) };
+/** The packet of a job, or of all its sizes. */
+async function write(set: JobSet, files: readonly OutFile[], force: 'force' | 'own only'): Promise<void> {
+  const { out, plan, inputs } = set;
+  const { refuseInput, refuseJobSet, replaceFile, updateSet } = await import('../write/files.js');
+  const [only] = files;
+  if (only !== undefined && formsOf(out).length === 1) {
+    await refuseInput(inputs, out);
+    return replaceFile(out, only.content, force);
+  }
+  const head = { format: 1, program: PROGRAM.mark, name: plan.job.name };
   const list = JSON.stringify({ ...head, files: files.map((f) => f.path) }, null, 2);
   return updateSet(out, async (standing) => {
-    if (plan !== null) refuseOtherJob({ out, list: 'packet.json', of: 'all parts' }, standing, plan);
+    await refuseJobSet(set, standing);
     return [...files, { path: 'packet.json', content: `${list}\n` }];
   });
 }

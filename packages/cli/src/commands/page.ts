@@ -82,13 +82,16 @@ async function run(
       'page',
       `a job of ${text.length} characters given, a page reads up to ${LONGEST_TEXT}. Leave out comments, or make a page for fewer parts`,
     );
-  const [{ pageFile }, { replaceFile }, template] = await Promise.all([
+  const [{ pageFile }, { refuseInput, replaceFile }, template] = await Promise.all([
     import('@tinwright/page'),
     import('../write/files.js'),
     readFile(createRequire(import.meta.url).resolve('@tinwright/page/page.html'), 'utf8'),
   ]);
   const content = pageFile(template, { text, language: lang, locked: lock, worksheet });
-  const failed = await writing(host, json, () => replaceFile(out, content, force ? 'force' : 'own only'));
+  const failed = await writing(host, json, async () => {
+    await refuseInput(host.inputs, out);
+    await replaceFile(out, content, force ? 'force' : 'own only');
+  });
   if (failed !== EXIT.done) return failed;
   host.out(json ? `${JSON.stringify({ out }, null, 2)}\n` : `${out}: open it in a browser.\n`);
   return EXIT.done;

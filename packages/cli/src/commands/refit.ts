@@ -63,7 +63,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const failed = await writing(host, json, async () => {
     if (changed.length === 0 && !(await setsIn(out)).has('job.json')) return;
     await updateSet(out, async (standing) => {
-      set = await refitFiles(fitted.answer, { out, dxf }, standing);
+      set = await refitFiles(fitted.answer, { out, dxf, inputs: host.inputs }, standing);
       return set?.files ?? null;
     });
   });

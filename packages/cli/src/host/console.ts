@@ -8,6 +8,8 @@ export interface Host {
   readonly colour: boolean;
   /** A fault of the program is shown with the place it happened at. */
   readonly debug?: boolean;
+  /** Files the run has read, filled as it reads them. */
+  readonly inputs?: Set<string>;
   readonly stdin: () => Promise<Uint8Array>;
   /** Shows how far a long piece of work is; without it nothing does. */
   readonly progress?: (what: string, total: number) => Promise<ProgressBar>;

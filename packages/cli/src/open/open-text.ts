@@ -27,7 +27,10 @@ export async function withText<T>(
   try {
     const bytes = await bytesOf(host, file, kind);
     text = readText(bytes, kind);
-    const data = kind === 'job' ? await withDrawings(text.data, file) : text.data;
+    const data =
+      kind === 'job'
+        ? await withDrawings(text.data, file, (drawing) => host.inputs?.add(drawing))
+        : text.data;
     const { locate } = text;
     return { answer: await compute(data, bytes, (path) => locate({ path })) };
   } catch (error) {
@@ -38,5 +41,8 @@ export async function withText<T>(
 }
 
 /** What a file says, as bytes. @throws TextError when there is nothing to read */
-export const bytesOf = async (host: Host, file: string, kind: TextKind): Promise<Uint8Array> =>
-  file === STANDARD_INPUT ? host.stdin() : textBytes(file, kind);
+export async function bytesOf(host: Host, file: string, kind: TextKind): Promise<Uint8Array> {
+  if (file === STANDARD_INPUT) return host.stdin();
+  host.inputs?.add(file);
+  return textBytes(file, kind);
+}

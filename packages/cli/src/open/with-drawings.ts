@@ -5,13 +5,23 @@ import { firstBytes } from '../text/file-bytes.js';
 
 /**
  * The job with the outlines of the drawings its cut-outs name, read from files beside it.
+ * @param reads told of every file before it is read
  * @throws JobError with the place of a drawing that cannot be read or cut
  */
-export async function withDrawings(data: unknown, job: string): Promise<unknown> {
+export async function withDrawings(
+  data: unknown,
+  job: string,
+  reads: (file: string) => void = () => undefined,
+): Promise<unknown> {
   const { parts } = (data ?? {}) as { readonly parts?: unknown };
   if (!Array.isArray(parts)) return data;
+  const fileBeside = (name: string) => {
+    const file = resolve(dirname(job), name);
+    reads(file);
+    return file;
+  };
   try {
-    const read = await Promise.all(parts.map((part, i) => withOutlines(part, ['parts', i], dirname(job))));
+    const read = await Promise.all(parts.map((part, i) => withOutlines(part, ['parts', i], fileBeside)));
     return { ...(data as object), parts: read };
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
@@ -19,10 +29,16 @@ export async function withDrawings(data: unknown, job: string): Promise<unknown>
   }
 }
 
-async function withOutlines(part: unknown, path: Path, folder: string): Promise<unknown> {
+async function withOutlines(
+  part: unknown,
+  path: Path,
+  fileBeside: (name: string) => string,
+): Promise<unknown> {
   const { cutouts } = (part ?? {}) as { readonly cutouts?: unknown };
   if (!Array.isArray(cutouts) || !cutouts.some(isDrawn)) return part;
-  const read = cutouts.map((c, i) => (isDrawn(c) ? outlined(c, [...path, 'cutouts', i, 'cut'], folder) : c));
+  const read = cutouts.map((c, i) =>
+    isDrawn(c) ? outlined(c, [...path, 'cutouts', i, 'cut'], fileBeside(c.cut)) : c,
+  );
   return { ...(part as object), cutouts: await Promise.all(read) };
 }
 
@@ -33,9 +49,9 @@ interface Drawn {
 
 const isDrawn = (c: unknown): c is Drawn => typeof (c as { cut?: unknown } | null)?.cut === 'string';
 
-async function outlined(cutout: Drawn, path: Path, folder: string): Promise<object> {
+async function outlined(cutout: Drawn, path: Path, file: string): Promise<object> {
   const { drawingOutlines } = await import('@tinwright/files');
-  const text = await drawingText(resolve(folder, cutout.cut), cutout.cut, path);
+  const text = await drawingText(file, cutout.cut, path);
   try {
     return { ...cutout, loops: await drawingOutlines(cutout.cut, text, cutout.unit) };
   } catch (error) {

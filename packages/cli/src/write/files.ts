@@ -1,5 +1,7 @@
 // The only door of `write`: what puts files on the disk.
 
+export { type Inputs, refuseInput } from './inputs.js';
+export { type JobSet, refuseJobSet } from './job-set.js';
 export { signed } from './own-file.js';
 export type { OwnList, OwnLists } from './own-lists.js';
 export { listsIn } from './own-lists.js';

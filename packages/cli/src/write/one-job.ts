@@ -1,7 +1,7 @@
 import type { JobPlan } from '@tinwright/core';
 import { quoted } from '@tinwright/core/internal';
 import { WriteError } from '../host/failure.js';
-import type { OwnList, OwnLists } from './files.js';
+import type { OwnList, OwnLists } from './own-lists.js';
 
 /** Lists of sets that are of one job, by the name it has; those of a strip, a nest, shearing are of several or of none. */
 const OF_A_JOB: readonly string[] = ['job.json', 'packet.json', 'plans.json', 'templates.json'];

@@ -3,7 +3,9 @@ import { plainNumber } from '@tinwright/core/internal';
 import type { OutFile, Wanted } from '@tinwright/files';
 import { WriteError } from '../host/failure.js';
 import type { OwnList, OwnLists } from './files.js';
-import { otherJobIn, refuseOtherJob } from './one-job.js';
+import type { Inputs } from './inputs.js';
+import { refuseJobSet } from './job-set.js';
+import { otherJobIn } from './one-job.js';
 
 type Entry = Readonly<Record<string, unknown>>;
 
@@ -11,6 +13,7 @@ type Entry = Readonly<Record<string, unknown>>;
 export interface RefitWanted {
   readonly out: string;
   readonly dxf: Wanted['dxf'];
+  readonly inputs: Inputs;
 }
 
 /** What is written, and what somebody who knows the folder has to be told of it. */
@@ -32,14 +35,14 @@ export interface RefitSet {
  */
 export async function refitFiles(
   { after, changed }: Refit,
-  { out, dxf }: RefitWanted,
+  { out, dxf, inputs }: RefitWanted,
   lists: OwnLists,
 ): Promise<RefitSet | null> {
   const place = { out, list: 'job.json', of: 'some parts' } as const;
   const standing = lists.get('job.json');
   const none = changed.length === 0;
   if (none && (standing === undefined || otherJobIn(place, lists, after) !== null)) return null;
-  refuseOtherJob(place, lists, after);
+  await refuseJobSet({ ...place, plan: after, inputs }, lists);
   const [{ jobFiles, TABLE_STYLE }, { filesToMake, madeFile }] = await Promise.all([
     import('@tinwright/files'),
     import('@tinwright/files/internal'),

@@ -37,11 +37,17 @@ export async function writeSet(
  * Whether a set could be written as things stand: asked before work that takes long, and again when it is written.
  * @throws WriteError as `writeSet`
  */
-export async function checkFolder(folder: string, { disk, kept }: Around = around()): Promise<void> {
+export async function checkFolder(
+  folder: string,
+  also: (standing: OwnLists) => Promise<void> = async () => undefined,
+  { disk, kept }: Around = around(),
+): Promise<void> {
   await told(folder, unwritten, async () => {
     const target = await placeOf(disk, folder, kept);
     if ((await disk.look(placesOf(folder, target).old)) !== null) return; // what a run left comes back first
-    await refuseForeign(disk, folder, target, await listsIn(disk, target));
+    const standing = await listsIn(disk, target);
+    await refuseForeign(disk, folder, target, standing);
+    await also(standing);
   });
 }
 

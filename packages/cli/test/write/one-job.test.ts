@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { tinwright } from '../host.js';
+import { tinwright, tinwrightWatched } from '../host.js';
 import { HEAD, STRIP } from '../jobs.js';
 import { below, emptyFolder, jobFile } from '../place.js';
 
@@ -58,6 +58,32 @@ describe('a folder holds what is made of one job', () => {
     expect(part).toMatchObject({ exit: 3, err: expect.stringContaining('with a part "stay"') });
     const other = await tinwright('make', await jobFile(named('', 'lid')), '--out', out);
     expect(other).toMatchObject({ exit: 3, err: expect.stringContaining('with a part "bracket"') });
+  });
+});
+
+test.each(['plan', 'packet'])('%s: told before anything is drawn', async (verb) => {
+  const out = await standing(SHELF, 'make');
+  const job = await jobFile(BIN);
+  const ran = await tinwrightWatched(verb, job, '--shop', 'default', '--out', out);
+  expect(ran).toMatchObject({ exit: 3, watched: [] });
+  const alone = await tinwrightWatched(verb, job, '--shop', 'default', '--out', join(out, '..', 'alone'));
+  expect(alone.watched).not.toEqual([]);
+});
+
+describe('packets of all sizes of a job', () => {
+  const sized = (job: string) =>
+    `${job}sizes:\n  - { name: low, bracket.width: 30 }\n  - { name: high, bracket.width: 50 }\n`;
+
+  test('are not put beside what is made of another job, nor that beside them', async () => {
+    const out = await standing(SHELF, 'make');
+    const job = await jobFile(sized(BIN));
+    const refused = await tinwright('packet', job, '--sizes', '--out', out);
+    expect(refused).toMatchObject({ exit: 3, err: expect.stringContaining('another job or size, "shelf"') });
+    const packets = join(out, '..', 'packets');
+    expect((await tinwright('packet', job, '--sizes', '--out', packets)).exit).toBe(0);
+    const made = await tinwright('make', await jobFile(SHELF), '--out', packets);
+    expect(made).toMatchObject({ exit: 3, err: expect.stringContaining('another job or size, "bin"') });
+    expect((await tinwright('make', job, '--out', packets)).exit).toBe(0);
   });
 });
 
