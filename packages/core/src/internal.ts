@@ -59,6 +59,7 @@ export { type FormedSize, formedSizes } from './job/formed-sizes.js';
 export { isDeviceName, isPlainName } from './job/name.js';
 export { ownMaterials, ownMaterialsSchema } from './job/own-materials.js';
 export { type BendingData, bendingSchema, type StockData, stockSchema } from './job/part-schema.js';
+export { asFile } from './job/piece-named.js';
 export { planPart } from './job/plan-parts.js';
 export { named } from './job/read.js';
 export { revivePart } from './job/revive.js';

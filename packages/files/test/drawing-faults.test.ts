@@ -39,6 +39,26 @@ test.each<[string, () => unknown, RegExp]>([
     /circle r "10mm" cannot be read/,
   ],
   [
+    'a size in the style of the drawing, which counts before its width',
+    () =>
+      drawingOutlines(
+        'a.svg',
+        svg('<rect width="9" height="9"/>', 'width="40mm" viewBox="0 0 40 20" style="width: 20mm"'),
+      ),
+    /a style in the drawing says "width", which is not followed/,
+  ],
+  ...[
+    '<rect x="9" width="-9" height="9"/>',
+    '<rect width="9" height="-9"/>',
+    '<rect width="9" height="9" ry="-2"/>',
+    '<circle r="-5"/>',
+    '<ellipse rx="5" ry="-5"/>',
+  ].map((drawn): [string, () => unknown, RegExp] => [
+    `the negative size in ${drawn}`,
+    () => drawingOutlines('a.svg', svg(drawn)),
+    /(rect|circle|ellipse) \w+ "-\d" cannot be read/,
+  ]),
+  [
     'path data that breaks off',
     () => drawingOutlines('a.svg', svg('<path d="M0 0h9v9h-9z M5 5 hop"/>')),
     /path d ".*" cannot be read/,
@@ -60,6 +80,11 @@ test.each<[string, () => unknown, RegExp]>([
     () => drawingOutlines('a.dxf', dxf(line(0, 0, Number.NaN, 0))),
     /a coordinate in the drawing is no number/,
   ],
+  ...['10,5', '10mm', '1.D1', ''].map((x): [string, () => unknown, RegExp] => [
+    `the coordinate "${x}"`,
+    () => drawingOutlines('a.dxf', dxf(square().replace('10\n10\n20\n10', `10\n${x}\n20\n10`))),
+    /a coordinate in the drawing is no number: ".*"\. Write it again as DXF/,
+  ]),
   [
     'a region, which the reader does not know',
     () => drawingOutlines('a.dxf', dxf(`${square()}0\nREGION\n8\n0\n`)),

@@ -1,6 +1,6 @@
 import { drawingOutlines } from '@tinwright/files';
 import { describe, expect, test, vi } from 'vitest';
-import { areaIn, dxf, line, square, svg } from './drawings.js';
+import { areaIn, areaOf, dxf, line, square, svg } from './drawings.js';
 
 describe('a drawing is read as it is shown', () => {
   test('an SVG shows what is cut: round corners of a rectangle, nothing hidden', async () => {
@@ -25,6 +25,26 @@ describe('a drawing is read as it is shown', () => {
     const [seen, unseen] = ['visible', 'hidden'].map((v) => inner.replace('%', `visibility="${v}"`));
     expect(await areaIn('a.svg', svg(`<g visibility="hidden">${seen}${outer}</g>`))).toBeCloseTo(4, 6);
     expect(await areaIn('a.svg', svg(`<g visibility="visible">${unseen}${outer}</g>`))).toBeCloseTo(7, 6);
+  });
+
+  test('shapes of no size are shown by nobody', async () => {
+    const none = '<rect width="0" height="9"/><rect width="9"/><circle cx="9"/><ellipse rx="9" ry="0"/>';
+    expect(await areaIn('a.svg', svg(`${none}<rect width="40" height="10"/>`))).toBeCloseTo(4, 6);
+  });
+
+  test.each([
+    ['a circle', '<circle r="1000"/>'],
+    ['two arcs', '<path d="M-1000 0A1000 1000 0 0 0 0 1000A1000 1000 0 1 0 -1000 0"/>'],
+    ['arcs whose radii grow', '<path d="M-1000 0A1 1 77 0 1 1000 0A1 1 0 1 1 -1000 0"/>'],
+    ['a tilted ellipse, stretched', '<g transform="scale(2 1)"><ellipse rx="500" ry="1000"/></g>'],
+  ])('%s of a metre is round to the hundredth', async (_, drawn) => {
+    const [outline = []] = await drawingOutlines('a.svg', svg(drawn, 'width="1mm" viewBox="0 0 1 1"'));
+    const off = outline.flatMap(([x, y], i) => {
+      const [u, v] = outline[(i + 1) % outline.length] as readonly [number, number, number];
+      return [Math.hypot(x, y), Math.hypot((x + u) / 2, (y + v) / 2)].map((r) => Math.abs(r - 1000));
+    });
+    expect(outline.length).toBeGreaterThan(500);
+    expect(Math.max(...off)).toBeLessThan(0.015);
   });
 
   test('notes that programs keep in a name space of their own are not cut', async () => {
@@ -75,6 +95,19 @@ describe('a drawing is read as it is shown', () => {
     expect(await areaIn('a.dxf', dxf(line(10, 0, 30, 0) + arc))).toBeCloseTo(50 * Math.PI, 6);
     const [loop] = await drawingOutlines('a.dxf', dxf(square(back)));
     expect(Math.min(...(loop ?? []).map(([x]) => x))).toBe(-10);
+    const circle = `0\nCIRCLE\n8\n0\n10\n50\n20\n0\n40\n10\n${back}`;
+    const [round = []] = await drawingOutlines('a.dxf', dxf(circle));
+    expect(areaOf([round])).toBeCloseTo(100 * Math.PI, 6);
+    expect(round.map(([x]) => Math.round(x)).toSorted()).toEqual([-40, -60]);
+  });
+
+  test('a polyline of a DXF keeps its corners, whatever else is said of each', async () => {
+    const corners = ['10\n0\n20\n0\n', '10\n30\n20\n0\n42\n0\n', '10\n30\n20\n20\n', '10\n0\n20\n20\n'];
+    const drawn = (after: (i: number) => string) =>
+      `0\nLWPOLYLINE\n8\n0\n90\n4\n70\n1\n43\n0\n${corners.map((c, i) => c + after(i)).join('')}`;
+    const circle = '0\nCIRCLE\n8\n0\n10\n90\n20\n0\n40\n10\n';
+    for (const after of [() => '91\n0\n', (i: number) => (i === 1 ? '91\n7\n' : ''), () => '1000\nnote\n'])
+      expect(await areaIn('a.dxf', dxf(drawn(after) + circle))).toBeCloseTo(600 + 100 * Math.PI, 6);
   });
 
   test('codes that its reader has no type for are kept from it: it would print them', async () => {

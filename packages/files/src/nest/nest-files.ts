@@ -13,6 +13,7 @@ import { toSvg } from '../svg/write.js';
 import { tableDxf } from '../table/part-table.js';
 import { TABLE_STYLE, type TableStyle } from '../table/style.js';
 import { type NestFlat, sheetDrawing } from './sheet-drawing.js';
+import { sheetPaths } from './sheet-paths.js';
 
 /** A nest with its cuts, sheet by sheet. */
 export interface CutNest {
@@ -32,9 +33,9 @@ export function nestFiles(
   style: TableStyle = TABLE_STYLE,
   findings: readonly object[] = [],
 ): readonly OutFile[] {
+  const paths = sheetPaths(nest.sheets.map((sheet) => sheet.name));
   const files = nest.sheets.flatMap((sheet, i): readonly OutFile[] => {
-    const own = cuts[i] as SheetCuts;
-    const path = `nests/${fileName(sheet.name)}`;
+    const [own, path] = [cuts[i] as SheetCuts, paths[i] as string];
     return [
       { path: `${path}.dxf`, content: tableDxf(sheetDrawing(sheet, own, flats, style, 'cut'), style) },
       { path: `${path}.svg`, content: toSvg(sheetDrawing(sheet, own, flats, style, 'look-at')) },
@@ -89,5 +90,3 @@ function nestJson(
     files,
   };
 }
-
-const fileName = (name: string): string => name.replaceAll(/[^\p{L}\p{N}._-]+/gu, '-');

@@ -79,7 +79,7 @@ function strokesOf(e: Entity): readonly ReadStroke[] {
       'the drawing holds a mesh',
       'Draw it with lines, arcs, circles or polylines',
     );
-  if (e.type === 'CIRCLE' || e.type === 'ARC') return roundStrokes(e);
+  if (e.type === 'ARC') return roundStrokes(e);
   const vertices = (e.vertices ?? []).filter((v) => v.splineControlPoint !== true);
   const heights = vertices.map(({ z = 0 }) => z);
   if (heights.some((z) => Math.abs(z - (heights[0] as number)) > RISE))
@@ -99,7 +99,6 @@ function strokesOf(e: Entity): readonly ReadStroke[] {
 const WHOLE = 1e-6; // of a turn
 
 function roundStrokes({
-  type,
   center: c,
   radius = Number.NaN,
   startAngle,
@@ -109,7 +108,7 @@ function roundStrokes({
   const on = (a: number): Point => [middle[0] + radius * Math.cos(a), middle[1] + radius * Math.sin(a)];
   const [start, end] = [startAngle ?? 0, endAngle ?? 0];
   const turns = (end - start) / (2 * Math.PI);
-  if (type === 'CIRCLE' || (turns !== 0 && Math.abs(turns - Math.round(turns)) < WHOLE))
+  if (turns !== 0 && Math.abs(turns - Math.round(turns)) < WHOLE)
     return [
       { from: on(0), to: on(Math.PI), bulge: 1 },
       { from: on(Math.PI), to: on(0), bulge: 1 },

@@ -1,4 +1,4 @@
-import { fail } from '@tinwright/core/internal';
+import { fail, quoted } from '@tinwright/core/internal';
 
 /** A group code and its value, as a DXF is written. */
 type Pair = readonly [code: number, value: string];
@@ -8,8 +8,12 @@ const READ = ['LINE', 'LWPOLYLINE', 'POLYLINE', 'CIRCLE', 'ARC'];
 const PASSED = ['TEXT', 'MTEXT', 'POINT', 'ATTDEF', 'ATTRIB', 'VIEWPORT'];
 const FOLLOWS = ['VERTEX', 'SEQEND', 'ATTRIB']; // belong to the entity before them
 
-/** Codes that an entity to be read says its geometry with; the reader would print a complaint of codes it has no type for. */
-const isGeometry = (code: number) => code <= 99 || code === 100 || (code >= 210 && code <= 239);
+/**
+ * Codes that an entity says its outline with, all of them numbers. The reader gets no others: it ends a polyline at one it
+ * does not know among its corners, such as their identifiers, and prints a complaint of those it has no type for.
+ */
+const DRAWN = [10, 20, 30, 11, 21, 31, 40, 42, 50, 51, 70, 90, 210, 220, 230];
+const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/;
 
 const [LAYER, OFF_PAGE, HIDDEN, COLOUR, FLAGS, CORNERS] = [8, 67, 60, 62, 70, 90];
 
@@ -32,7 +36,18 @@ export function shownDxf(text: string): string {
       `the drawing holds ${kind}, which is no line, arc, circle or polyline`,
       kind === 'INSERT' ? 'Explode its blocks first' : 'Draw it with those',
     );
-  const drawn = shown.filter(([[, kind] = [0, '']]) => READ.includes(kind)).flat();
+  const drawn = shown
+    .filter(([[, kind] = [0, '']]) => READ.includes(kind))
+    .map(roundAsArc)
+    .flatMap((entity) => entity.filter(([code]) => code === 0 || DRAWN.includes(code)));
+  const odd = drawn.find(([code, value]) => code !== 0 && !NUMBER.test(value));
+  if (odd !== undefined)
+    return fail(
+      'drawing-number',
+      [],
+      `a coordinate in the drawing is no number: ${quoted(odd[1].slice(0, 60))}`,
+      'Write it again as DXF',
+    );
   const endless = shown.some(
     (e) => e[0]?.[1] === 'POLYLINE' && !e.some(([c, v]) => c === 0 && v === 'SEQEND'),
   );
@@ -47,14 +62,14 @@ export function shownDxf(text: string): string {
     ...content,
     [0, 'ENDSEC'],
   ];
-  const kept = [
-    ...section('HEADER', head),
-    ...section(
-      'ENTITIES',
-      drawn.filter(([c]) => isGeometry(c)),
-    ),
-  ];
+  const kept = [...section('HEADER', head), ...section('ENTITIES', drawn)];
   return [...kept, [0, 'EOF']].map(([code, value]) => `${code}\n${value}\n`).join('');
+}
+
+/** A circle as an arc once round: the reader passes over which way a circle faces, not an arc. */
+function roundAsArc(entity: readonly Pair[]): readonly Pair[] {
+  const [[, kind] = [0, ''], ...rest] = entity;
+  return kind === 'CIRCLE' ? [[0, 'ARC'], ...rest, [50, '0'], [51, '360']] : entity;
 }
 
 function pairsOf(text: string): readonly Pair[] {

@@ -47,7 +47,7 @@ export function looksOf(p: Properties, isAroundHidden: boolean): Looks {
   };
 }
 
-/** Refuses a shape whose style says where it lies or how large it is. @throws JobError */
+/** Refuses a shape, or a drawing, whose style says where it lies or how large it is. @throws JobError */
 export function checkSizes(p: Properties): void {
   const style = styleOf(String(p.style ?? ''));
   const sized = SIZES.find((name) => style.has(name));

@@ -3,7 +3,7 @@ import { MM_PER_INCH } from '@tinwright/core';
 import { fail, MOST_CORNERS } from '@tinwright/core/internal';
 import { type ElementNode, parse, type RootNode } from 'svg-parser';
 import { near, outlinesOf, type ReadOutline, type ReadStroke } from './chains.js';
-import { checkStyles } from './svg-looks.js';
+import { checkSizes, checkStyles } from './svg-looks.js';
 import { large, pathsOf } from './svg-paths.js';
 import { strokesOf } from './svg-strokes.js';
 
@@ -75,8 +75,9 @@ function manyTags(text: string): boolean {
   return count > MOST_TAGS;
 }
 
-/** Millimetres in a unit of the drawing; null where it does not say. */
+/** Millimetres in a unit of the drawing; null where it does not say. @throws JobError where a style says another size */
 function unitOf({ properties: p = {} }: ElementNode): number | null {
+  checkSizes(p);
   const [wide, high] = [sizeOf(p.width), sizeOf(p.height)];
   if (wide === null) return null;
   const box = String(p.viewBox ?? '')

@@ -3,6 +3,7 @@ import { fail, MOST_CORNERS, quoted } from '@tinwright/core/internal';
 import type { ElementNode } from 'svg-parser';
 import svgpath from 'svgpath';
 import { leastSegments, shortRuns } from './short-runs.js';
+import { withShortArcs } from './svg-arcs.js';
 import { checkSizes, looksOf } from './svg-looks.js';
 
 /** Path data that is read, in units of the drawing, y down. */
@@ -93,7 +94,7 @@ function pathOf(tag: string, d: string, transform: string): DrawnPath {
   if ((path as unknown as { readonly segments: readonly unknown[] }).segments.length > MOST_CORNERS)
     return large('corners');
   // curves in place of arcs before the transform: what applies it turns an arc the wrong way where it mirrors
-  return path.abs().unshort().unarc().transform(transform);
+  return withShortArcs(path.abs().unshort()).unarc().transform(transform);
 }
 
 type Properties = NonNullable<ElementNode['properties']>;
@@ -132,14 +133,20 @@ function dataOf(tag: string, p: Properties): string | null {
       ? Number(said)
       : broken(tag, name, said);
   };
+  /** A size: nobody shows a shape of nothing, and what is negative is an error in the drawing. */
+  const size = (name: string, other?: number): number => {
+    const found = n(name, other);
+    return found >= 0 ? found : broken(tag, name, p[name]);
+  };
   switch (tag) {
     case 'path':
       return String(p.d ?? '');
     case 'rect':
-      return rectData(n);
+      return rectData(n, size);
     case 'circle':
     case 'ellipse': {
-      const [rx, ry] = tag === 'circle' ? [n('r'), n('r')] : [n('rx'), n('ry')];
+      const [rx, ry] = tag === 'circle' ? [size('r'), size('r')] : [size('rx'), size('ry')];
+      if (rx === 0 || ry === 0) return null;
       return `M${n('cx') - rx} ${n('cy')}a${rx} ${ry} 0 1 0 ${2 * rx} 0a${rx} ${ry} 0 1 0 ${-2 * rx} 0z`;
     }
     case 'polygon':
@@ -154,11 +161,14 @@ function dataOf(tag: string, p: Properties): string | null {
   }
 }
 
+type Read = (name: string, other?: number) => number;
+
 /** A rectangle; its corners are round where one of their radii is given, half a side at most. */
-function rectData(n: (name: string, other?: number) => number): string {
-  const [x, y, w, h] = [n('x'), n('y'), n('width'), n('height')];
-  const rx = Math.min(n('rx', n('ry')), w / 2);
-  const ry = Math.min(n('ry', n('rx')), h / 2);
+function rectData(n: Read, size: Read): string | null {
+  const [x, y, w, h] = [n('x'), n('y'), size('width'), size('height')];
+  if (w === 0 || h === 0) return null;
+  const rx = Math.min(size('rx', size('ry')), w / 2);
+  const ry = Math.min(size('ry', size('rx')), h / 2);
   if (!(rx > 0 && ry > 0)) return `M${x} ${y}h${w}v${h}h${-w}z`;
   const turn = (right: number, down: number) => `a${rx} ${ry} 0 0 1 ${right} ${down}`;
   const [across, up] = [w - 2 * rx, h - 2 * ry];
