@@ -1,5 +1,8 @@
 import type { Point } from '@tinwright/core';
-import type { DrawnPath } from './svg-paths.js';
+import type svgpath from 'svgpath';
+
+/** Path data that is read, in units of the drawing, y down. */
+export type DrawnPath = ReturnType<typeof svgpath>;
 
 /** Radii, tilt in degrees, which of four arcs, and where it ends. */
 type Arc = readonly [

@@ -3,11 +3,8 @@ import { fail, MOST_CORNERS, quoted } from '@tinwright/core/internal';
 import type { ElementNode } from 'svg-parser';
 import svgpath from 'svgpath';
 import { leastSegments, shortRuns } from './short-runs.js';
-import { withShortArcs } from './svg-arcs.js';
+import { type DrawnPath, withShortArcs } from './svg-arcs.js';
 import { checkSizes, looksOf } from './svg-looks.js';
-
-/** Path data that is read, in units of the drawing, y down. */
-export type DrawnPath = ReturnType<typeof svgpath>;
 
 const DEEPEST = 500; // groups in each other
 

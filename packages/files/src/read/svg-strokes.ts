@@ -1,7 +1,7 @@
 import type { Point } from '@tinwright/core';
 import { fail } from '@tinwright/core/internal';
 import type { ReadStroke } from './chains.js';
-import type { DrawnPath } from './svg-paths.js';
+import type { DrawnPath } from './svg-arcs.js';
 
 const SAG = 0.01; // mm a chord may lie off a curve
 const MOST_CHORDS = 20_000; // of one curve
