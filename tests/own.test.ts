@@ -1,5 +1,6 @@
 // What is one's own is passed in, and nobody else gets it: material, bend rule, checks, writer, layers and their colours.
 import {
+  type BendInput,
   type Check,
   cite,
   FAMILIES,
@@ -16,7 +17,7 @@ import {
   revivePlan,
   timesThickness,
 } from '@tinwright/core';
-import { type FastenerAsk, fastenerKind, ruleKind } from '@tinwright/core/family';
+import { type FastenerAsk, type FastenerKind, fastenerKind, ruleKind } from '@tinwright/core/family';
 import {
   DRAWING_WRITERS,
   type Drawing,
@@ -87,8 +88,37 @@ describe('material and bend rule', () => {
   });
 });
 
+describe('numbers that no metal has', () => {
+  test.each([
+    ['density', undefined, 'density undefined given, more than 0 to 25000 kg/m³ allowed'],
+    ['density', Number.NaN, 'density NaN given'],
+    ['density', 0, 'density 0 given'],
+    ['density', -1, 'density -1 given'],
+    ['density', '7850', 'density 7850 given'],
+    ['k', 1.5, 'k 1.5 given, more than 0 to 1 allowed'],
+    ['yield', Infinity, 'yield Infinity given'],
+    ['modulus', Number.NaN, 'modulus NaN given'],
+  ])('%s %s of a material', (key, value, says) => {
+    const materials = [{ ...TERNE, [key]: value } as Material];
+    expect(() => jobReader(undefined, { materials })).toThrow(`material "terne-plate": ${says}`);
+  });
+
+  test.each(['allowance', 'setback', 'deduction'] as const)('%s by a bend rule', (key) => {
+    for (const value of [Number.NaN, Infinity, undefined]) {
+      const make = (...given: Parameters<typeof HALF.make>) => {
+        const rule = HALF.make(...given);
+        return { ...rule, terms: (bend: BendInput) => ({ ...rule.terms(bend), [key]: value as number }) };
+      };
+      const reader = jobReader(undefined, { materials: [TERNE], rules: [{ ...HALF, make }] });
+      expect(() => planJob(reader(DATA))).toThrow(
+        `bending: ${key} by rule "half-way": ${value} given, -100000 mm to 100000 mm allowed. Mend the code of the rule.`,
+      );
+    }
+  });
+});
+
 /** A pin that is driven through both sheets and spread. */
-const PIN = fastenerKind<'drive-pin', FastenerAsk & { readonly diameter: number }>({
+const PIN_KIND: FastenerKind<FastenerAsk & { readonly diameter: number }, 'drive-pin'> = {
   name: 'drive-pin',
   facts: {
     hole: 'through',
@@ -109,7 +139,8 @@ const PIN = fastenerKind<'drive-pin', FastenerAsk & { readonly diameter: number 
     holes: stack.map(() => diameter + 0.1),
   }),
   remarks: () => [],
-});
+};
+const PIN = fastenerKind(PIN_KIND);
 
 describe('a fastener', () => {
   const strip = { family: 'bent-strip', width: 60, legs: [40, 40], angles: [90] };
@@ -131,6 +162,20 @@ describe('a fastener', () => {
     expect(assembly?.fasteners.flatMap((f) => f.on.map((e) => e.hole))).toContain(3.1);
     expect(assembly?.fasteners.every((f) => f.kind === 'drive-pin')).toBe(true);
     expect(() => readJob(data)).toThrow(/drive-pin/);
+  });
+
+  test.each([
+    ['pitch', Number.NaN, 'pitch that a drive-pin needs: NaN given, 0 mm to'],
+    ['edge', -1, 'edge that a drive-pin needs: -1 mm given, 0 mm to'],
+    ['bend', undefined, 'bend that a drive-pin needs: undefined given'],
+    ['holes', [3, 1e-6], 'hole that a drive-pin needs: 0.000001 mm given, 0.01 mm to'],
+  ])('%s it cannot need: refused', (key, value, says) => {
+    const { needs } = PIN;
+    const odd = fastenerKind({
+      ...PIN_KIND,
+      needs: (...place) => ({ ...needs(...(place as [never, never, never])), [key]: value }),
+    });
+    expect(() => planJob(readJob(data, FAMILIES, { fasteners: [odd] }))).toThrow(says);
   });
 
   test('operations lay out its tools, and a packet has its words and its source', async () => {

@@ -97,6 +97,7 @@ export { nearPairs } from './plane/near-pairs.js';
 export { distance } from './plane/point.js';
 export { segmentDistance } from './plane/segment-distance.js';
 export { flattened, keyholeLoop, placeLoop, roundedRectangle, roundOf, slotLoop } from './plane/shapes.js';
+export { UNSOUND } from './schema/in-range.js';
 export { LONGEST, MOST_CORNERS } from './schema/kit.js';
 export { problemsOf, withWords } from './schema/problems.js';
 export {
@@ -116,3 +117,4 @@ export { lazy } from './units/lazy.js';
 export { massText } from './units/mass.js';
 export { atOnce, inTurns, type Pieces } from './units/pieces.js';
 export { numberAbove, numberBetween } from './units/range.js';
+export { withMethods } from './units/with-methods.js';

@@ -1,5 +1,5 @@
-import { type JobError, type Problem, pathText, placeText, problemText } from '@tinwright/core';
-import { safeText } from '@tinwright/core/internal';
+import { JobError, type Problem, pathText, placeText, problemText } from '@tinwright/core';
+import { safeText, UNSOUND } from '@tinwright/core/internal';
 import type { Place, ReadText, TextError } from '../text/read-text.js';
 import type { Host } from './console.js';
 
@@ -39,10 +39,15 @@ export function refuse(
   return exit;
 }
 
-/** What was thrown, as text: it may be anything. */
+const MOST_SAID = 300; // letters of what a module throws
+
+/** What was thrown, in one line of some length: it may be anything. */
 export function messageOf(error: unknown): string {
   try {
-    return error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+    const [said = ''] = (error instanceof Error ? `${error.name}: ${error.message}` : String(error)).split(
+      '\n',
+    );
+    return said.length > MOST_SAID ? `${said.slice(0, MOST_SAID)}…` : said;
   } catch {
     return 'something that cannot be said';
   }
@@ -50,9 +55,10 @@ export function messageOf(error: unknown): string {
 
 /** Say that the program itself is at fault: one line, and where it happened only for who debugs it. */
 export function fault(host: Host, json: boolean, error: unknown): ExitCode {
-  const [said = ''] = messageOf(error).split('\n');
+  const unsound = error instanceof JobError && error.problems.some((p) => p.code === UNSOUND);
+  if (unsound) return refuse(host, json, 'with', 'tinwright', error.message);
   if (host.debug === true && error instanceof Error) host.err(`${error.stack}\n`);
-  const what = `a fault of the program (${said}); please report it with the job file`;
+  const what = `a fault of the program (${messageOf(error)}); please report it with the job file`;
   return refuse(host, json, 'fault', 'tinwright', what);
 }
 

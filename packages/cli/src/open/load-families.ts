@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type AnyFamily, FAMILIES } from '@tinwright/core';
 import { messageOf } from '../host/failure.js';
+import { moduleFamily } from './module-family.js';
 
 const LARGEST = 10_000_000; // bytes of a module
 
@@ -15,7 +16,7 @@ export async function loadFamilies(modules: readonly string[]): Promise<readonly
     for (const family of loaded) {
       if (families.some((f) => f.name === family.name))
         return `--with ${file}: there is a family "${family.name}" already. Give yours another name`;
-      families.push(family);
+      families.push(moduleFamily(family, file));
     }
   }
   return families;
@@ -30,8 +31,8 @@ async function familiesIn(file: string): Promise<readonly AnyFamily[] | string> 
   try {
     ({ default: exported } = (await import(pathToFileURL(resolve(file)).href)) as { default?: unknown });
   } catch (error) {
-    const [said] = (error instanceof Error ? error.message : `it throws ${messageOf(error)}`).split('\n');
-    return `cannot be loaded: ${said}`;
+    const said = messageOf(error).replace(/^Error: /, '');
+    return `cannot be loaded: ${error instanceof Error ? said : `it throws ${said}`}`;
   }
   const list: readonly unknown[] = Array.isArray(exported) ? exported : [exported];
   const sound = (f: unknown): f is AnyFamily =>

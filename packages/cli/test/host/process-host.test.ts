@@ -29,14 +29,14 @@ test('an answer that cannot be printed on a full disk: one line, exit 3', async 
 test('TINWRIGHT_DEBUG=1 shows where a fault happened, nothing else does', async () => {
   const module = join(await emptyFolder(), 'broken.mjs');
   await writeFile(module, BROKEN);
-  const job = await jobFile(stripJob(['bent-strip', 'broken-marker']));
+  const job = await jobFile(stripJob());
   const run = (debug: string) =>
     spawnSync(process.execPath, [BIN, 'check', job, '--with', module], {
       encoding: 'utf8',
       env: { ...process.env, TINWRIGHT_DEBUG: debug },
     });
   const FAULT =
-    'tinwright: a fault of the program (TypeError: no such verb); please report it with the job file.\n';
+    'tinwright: a fault of the program (TypeError: too late); please report it with the job file.\n';
   expect(run('')).toMatchObject({ status: 2, stdout: '', stderr: FAULT });
   const shown = run('1');
   expect(shown.status).toBe(2);
@@ -44,8 +44,9 @@ test('TINWRIGHT_DEBUG=1 shows where a fault happened, nothing else does', async 
   expect(shown.stderr).toContain('broken.mjs:3');
 });
 
-/** A family that fails while it is built, in its third line. */
-const BROKEN = `export default { name: 'broken-marker', describe: { sizes: {} }, values: {}, check: () => [], derived: () => [],
-  params: (k) => ({ width: k.size(), legs: k.list(k.size(), 1, 9), angles: k.list(k.angle(-180, 180), 0, 9) }),
-  part: () => { throw new TypeError('no such verb'); } };
-`;
+/** A module that fails in its third line, where nobody waits for it. */
+const BROKEN = `export default [];
+setTimeout(() => {
+  throw new TypeError('too late');
+});
+await new Promise((done) => setTimeout(done, 500));`;

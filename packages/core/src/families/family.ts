@@ -2,8 +2,10 @@ import type * as z from 'zod/mini';
 import { JobError, type Path } from '../errors/problem.js';
 import { drafted, fold } from '../fold/build.js';
 import { type NamesIn, namedIn } from '../fold/draft/names.js';
+import { verbs } from '../fold/draft/sound.js';
 import type { Sheet, Step } from '../fold/draft/tree.js';
 import type { Part } from '../fold/settle/part.js';
+import { inRange, PLACE } from '../schema/in-range.js';
 import { type ParamKit, paramKit, strictGroup } from '../schema/kit.js';
 import { problemsOf } from '../schema/problems.js';
 import { type Given, shapeOf, type Values, type Written, wordsOf } from '../schema/value.js';
@@ -99,7 +101,7 @@ export function defineFamily<const N extends string, V extends Values>(
       const own = family.check?.(filled, sheet) ?? [];
       if (own.length > 0) throw new JobError(own.map((c) => refused(c, filled)));
       try {
-        return fold(sheet, ...family.build(filled, sheet), ...commonSteps(filled));
+        return fold(sheet, ...verbs(family.build(filled, sheet)), ...commonSteps(filled));
       } catch (error) {
         if (!(error instanceof JobError)) throw error;
         throw new JobError(error.refusals.map((r) => withGiven(r, filled)));
@@ -108,7 +110,11 @@ export function defineFamily<const N extends string, V extends Values>(
     named: (params: unknown, sheet: Sheet) =>
       namedIn(drafted(sheet, family.build(fill(params) as Given<V>, sheet))),
     // what arrives here went through the schemas, which give what the family declares
-    derived: (params: unknown, sheet: Sheet) => family.derived?.(params as Given<V>, sheet) ?? [],
+    derived: (params: unknown, sheet: Sheet) => {
+      const sizes = family.derived?.(params as Given<V>, sheet) ?? [];
+      for (const { name: size, value } of sizes) inRange(value, PLACE, () => `derived size "${size}"`);
+      return sizes;
+    },
   } satisfies Partial<AnyFamily>;
   return withMethods({ name, describe: frozen({ ...describe, sizes: wordsOf(family.values) }) }, methods);
 }

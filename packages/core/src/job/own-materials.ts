@@ -9,6 +9,14 @@ import { nameSchema } from './name.js';
 
 const MOST = 50; // in one file
 
+/** What a number of a metal may be at most; all are above 0. */
+const GREATEST = {
+  density: [25_000, ' kg/m³'],
+  yield: [3000, ' N/mm²'],
+  modulus: [1000, ' GPa'],
+  k: [1, ''],
+} as const;
+
 /** A material as a job or a shop file tells it. mm, kg/m³, N/mm², GPa */
 export interface MaterialData {
   readonly name: string;
@@ -24,19 +32,35 @@ export interface MaterialData {
   readonly coating: 'none' | 'zinc' | null;
 }
 
+/** Refuse rows that code gives whose numbers no metal has. @throws RangeError */
+export function soundMaterials(rows: readonly Material[]): void {
+  for (const row of rows)
+    for (const [key, [most, unit]] of Object.entries(GREATEST)) {
+      const value = row[key as keyof typeof GREATEST] as unknown;
+      if (!(typeof value === 'number' && value > 0 && value <= most))
+        throw new RangeError(
+          `material "${row.name}": ${key} ${String(value)} given, more than 0 to ${most}${unit} allowed`,
+        );
+    }
+}
+
 /** Schema of materials of one's own. */
 export function ownMaterialsSchema(kit: ParamKit): Gives<readonly MaterialData[]> {
-  const strength = numberAbove(0, 3000, ' N/mm²');
+  const above = (key: keyof typeof GREATEST) => {
+    const [most, unit] = GREATEST[key];
+    return numberAbove(0, most, unit) as Gives<number>;
+  };
+  const strength = above('yield');
   const row = strictGroup({ thickness: kit.size({ max: 10 }), radius: kit.size({ min: 0, max: 200 }) });
   const one = strictGroup({
     name: nameSchema,
     like: kit.oneOf(MATERIAL_NAMES),
     title: kit.maybe(kit.text()),
-    density: kit.maybe(numberAbove(0, 25_000, ' kg/m³') as Gives<number>),
+    density: kit.maybe(above('density')),
     tensile: kit.maybe(kit.list(strength, 2, 2) as Gives<readonly [number, number]>),
-    yield: kit.maybe(strength as Gives<number>),
-    modulus: kit.maybe(numberAbove(0, 1000, ' GPa') as Gives<number>),
-    k: kit.maybe(numberAbove(0, 1) as Gives<number>),
+    yield: kit.maybe(strength),
+    modulus: kit.maybe(above('modulus')),
+    k: kit.maybe(above('k')),
     leastRadius: kit.maybe(kit.list(row as Gives<unknown>, 1, MOST) as Gives<MaterialData['leastRadius']>),
     coating: kit.maybe(kit.oneOf(['none', 'zinc'])),
   });

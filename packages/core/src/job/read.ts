@@ -1,5 +1,5 @@
 import type { StripBend } from '../bending/strip-bend.js';
-import { JobError, type Path, type Problem, worded } from '../errors/problem.js';
+import { JobError, type Path, type Problem, within, worded } from '../errors/problem.js';
 import type { AnyFamily } from '../families/family.js';
 import type { Material } from '../stock/materials.js';
 import type { Unit } from '../units/length.js';
@@ -98,7 +98,8 @@ function readParts(
     const name = order[i] as string;
     const keep = (part: JobPart) => {
       const read = withMeasured(part, measured?.get(name) ?? [], units);
-      known.set(name, sizesOf(read.family, read.asMade, read.sheet));
+      const sizes = within(path, () => sizesOf(read.family, read.asMade, read.sheet));
+      known.set(name, sizes);
       return read;
     };
     const stays = made.get(name);

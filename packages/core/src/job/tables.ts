@@ -4,6 +4,7 @@ import { RULE_KINDS } from '../bending/kinds.js';
 import type { AnyFastenerKind } from '../joining/fastener.js';
 import { FASTENER_KINDS } from '../joining/kinds.js';
 import { MATERIALS, type Material } from '../stock/materials.js';
+import { soundMaterials } from './own-materials.js';
 
 /** Rows of one's own that a job may name beside the built-in ones. */
 export interface OwnTables {
@@ -21,7 +22,7 @@ export type Tables = Required<OwnTables>;
 
 /**
  * The built-in tables with rows of one's own.
- * @throws RangeError when a name is there twice
+ * @throws RangeError when a name is there twice, and for a material whose numbers no metal has
  */
 export function tablesWith({
   materials = [],
@@ -29,6 +30,7 @@ export function tablesWith({
   fasteners = [],
   hardware = null,
 }: OwnTables = {}): Tables {
+  soundMaterials(materials);
   return {
     materials: once<Material>([...MATERIALS, ...materials]),
     rules: once<RuleKind>([...RULE_KINDS, ...rules]),

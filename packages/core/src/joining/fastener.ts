@@ -1,5 +1,6 @@
 import type { Remark } from '../errors/finding.js';
 import type { Source } from '../errors/source.js';
+import { inRange, ROOM, SIZE } from '../schema/in-range.js';
 import type { Gives, ParamKit } from '../schema/kit.js';
 import type { Material } from '../stock/materials.js';
 import { frozen } from '../units/frozen.js';
@@ -124,7 +125,20 @@ export function fastenerKind<const N extends string, Ask extends FastenerAsk>(
   kind: FastenerKind<Ask, N>,
 ): NamedFastenerKind<N, Ask> {
   const { name, facts, ...methods } = kind;
-  return withMethods({ name, facts: frozen(facts) }, methods) as unknown as NamedFastenerKind<N, Ask>;
+  const needs: typeof kind.needs = (...place) => soundNeeds(name, kind.needs(...place));
+  return withMethods({ name, facts: frozen(facts) }, { ...methods, needs }) as unknown as NamedFastenerKind<
+    N,
+    Ask
+  >;
+}
+
+/** Needs that a place can be looked for with. @throws JobError `code-unsound` */
+function soundNeeds(name: string, needs: FastenerNeeds): FastenerNeeds {
+  for (const key of ['edge', 'pitch', 'usualPitch', 'bend'] as const)
+    inRange(needs[key], ROOM, () => `${key} that a ${name} needs`, 'fastener');
+  for (const hole of needs.holes)
+    if (hole !== null) inRange(hole, SIZE, () => `hole that a ${name} needs`, 'fastener');
+  return needs;
 }
 
 /** Thickness of the whole stack, mm. */

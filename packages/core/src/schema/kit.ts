@@ -11,7 +11,7 @@ import { countBetween, numberBetween } from '../units/range.js';
 export const LONGEST = 10_000;
 
 /** Least size that is read, mm: a hundredth is what a cut or a measure can tell. */
-const LEAST = 0.01;
+export const LEAST = 0.01;
 
 /** Range of a size, mm. */
 export interface SizeRange {

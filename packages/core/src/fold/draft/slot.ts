@@ -14,6 +14,7 @@ import {
   sub,
   unit,
 } from '../../plane/point.js';
+import { inRange, SIZE } from '../../schema/in-range.js';
 import { nextDraft } from './next-draft.js';
 import type { Edge, Outline, Panel, Step } from './tree.js';
 
@@ -42,7 +43,9 @@ export function slot(id: string, spec: SlotSpec): Step {
           draft.panels.map((p) => p.id),
         ),
       );
-    const { edge, at, width, by = { at: [], depth: [] } } = spec;
+    const { edge, at, width, depth, by = { at: [], depth: [] } } = spec;
+    inRange(width, SIZE, () => `panel "${id}": slot, width`);
+    inRange(depth, SIZE, () => `panel "${id}": slot, depth`);
     const i = panel.outline.findIndex((e, k) => e.name === edge && within(panel.outline, k, at, width / 2));
     const cut = i < 0 ? null : slotted(panel, i, spec);
     if (cut !== null) return nextDraft(draft, { panels: draft.panels.map((p) => (p === panel ? cut : p)) });

@@ -1,16 +1,18 @@
 import { type HemSpec, hemFold, leastHemLength } from '../../bending/hem.js';
-import { type BendInput, type BendTerms, outsideSetback } from '../../bending/rule.js';
+import { type BendInput, type BendRule, type BendTerms, outsideSetback } from '../../bending/rule.js';
 import { curlOf, type WiredEdge, wireAllowance } from '../../bending/wired-edge.js';
 import { suggestion } from '../../errors/nearest.js';
 import { fail, type Path, type Refusal, within } from '../../errors/problem.js';
 import type { Point } from '../../plane/point.js';
 import { roundOf } from '../../plane/shapes.js';
+import { inRange, PLACE, ROOM, SIZE } from '../../schema/in-range.js';
 import type { CornerStyle } from './corner-style.js';
 import { hingeAt } from './hinge.js';
 import { legOf, reaches } from './least.js';
 import type { NameOf } from './names.js';
 import { nextDraft } from './next-draft.js';
 import { edgeIndex } from './outline.js';
+import { cornered } from './sound.js';
 import type {
   Asked,
   Bend,
@@ -41,8 +43,9 @@ export function panel<const X extends Path = [], const Y extends Path = []>(
   by?: readonly [x: X, y: Y],
 ): Step<NameOf<X> | NameOf<Y>> {
   const { by: ways }: Pick<Panel, 'by'> = { by: by ?? [[], []] };
-  return (draft) =>
-    add(draft, {
+  return (draft) => {
+    cornered(id, outline);
+    return add(draft, {
       id,
       outline,
       bend: null,
@@ -53,6 +56,7 @@ export function panel<const X extends Path = [], const Y extends Path = []>(
       marks: [],
       by: ways,
     });
+  };
 }
 
 /** What everything that hangs on an edge may say of itself. */
@@ -119,6 +123,7 @@ export function wired(
 ): Step {
   return (draft) => {
     const { thickness, rule } = draft.sheet;
+    inRange(wireAllowance(edge), SIZE, () => `panel "${id}": metal of the rolled edge`);
     const { angle, insideRadius, lip, terms } = curlOf(edge, thickness);
     const sign = side === 'up' ? 1 : -1;
     const roll = { height: terms.setback + lip, angle: sign * angle, insideRadius, inset };
@@ -156,6 +161,7 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
     const { length } = hingeAt(parent.outline, i);
     const [west, east] = spec.inset ?? [0, 0];
     const spread = spec.spread ?? 0;
+    inRange(spec.height, PLACE, () => `panel "${id}": height`);
     const [low, high] = spec.far ?? [
       [west - spread, spec.height],
       [length - east + spread, spec.height],
@@ -249,6 +255,7 @@ function bendOf(draft: Draft, [parent, edge]: On, spec: FlangeSpec, finish: Edge
   const input = { thickness: draft.sheet.thickness, insideRadius, angle: Math.abs(angle) };
   if (!(input.angle > 0 && input.angle <= 270))
     return fail('bend-angle-range', ['angle'], `${angle} deg given, -270 to 270 and not 0 allowed`);
+  inRange(insideRadius, ROOM, () => `bend on edge "${edge}" of panel "${parent}": inside radius`);
   const { terms, metal } = finish?.terms === undefined ? byRule(draft, input) : byTerms(finish.terms);
   const setback = outsideSetback(input);
   return { parent, edge, angle, insideRadius, terms, metal, setback, hem: finish?.kind ?? null };
@@ -260,10 +267,18 @@ function byRule(draft: Draft, input: BendInput): Pick<Bend, 'terms' | 'metal'> {
   for (const { bend } of draft.panels)
     if (bend?.insideRadius === input.insideRadius && Math.abs(bend.angle) === input.angle && !isRolled(bend))
       return bend;
-  const terms = within(['bending'], () => rule.terms(input));
+  const sane = (terms: () => BendTerms) => within(['bending'], () => soundTerms(rule, terms()));
+  const terms = sane(() => rule.terms(input));
   if (rule.forms === undefined) return byTerms(terms);
-  const { allowance: width } = within(['bending'], () => (rule.forms as typeof rule.terms)(input));
+  const { allowance: width } = sane(() => (rule.forms as typeof rule.terms)(input));
   return { terms, metal: { width, setback: terms.setback + (width - terms.allowance) / 2 } };
+}
+
+/** Terms as a rule has to give them. */
+function soundTerms({ name }: BendRule, terms: BendTerms): BendTerms {
+  for (const key of ['allowance', 'setback', 'deduction'] as const)
+    inRange(terms?.[key], PLACE, () => `${key} by rule "${name}"`, 'rule');
+  return terms;
 }
 
 /** The roll of an edge has terms of its own. */

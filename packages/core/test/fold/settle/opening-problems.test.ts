@@ -95,7 +95,7 @@ function seat(rule: typeof sheet.rule, on: string, y: number): readonly number[]
     { ...sheet, rule },
     panel('base', rectangle(60, 40)),
     flange('wall', ['base', 'east'], { height: 20 }),
-    site('here', [{ panel: on, face: 'marked' }], { panel: on, at: [5, y], turn: 0 } as never),
+    site('here', [{ panel: on, face: 'marked' }], { panel: on, at: [5, y], up: [0, 1] }),
   );
   return part.sites[0]?.seat.at;
 }
