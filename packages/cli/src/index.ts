@@ -9,6 +9,7 @@ import type { AnyCommand, OptionSpec } from './line/command.js';
 import { COMPLETION_FLAG, completions } from './line/complete.js';
 import { withExamples } from './line/help.js';
 import {
+  givenBroken,
   givenEmpty,
   givenTwice,
   inheritedOption,
@@ -77,7 +78,7 @@ function verbFirst(argv: readonly string[], at: number): readonly string[] {
 type Chosen = { readonly command: AnyCommand; readonly options: Readonly<Record<string, unknown>> };
 
 async function run({ command, options }: Chosen, host: Host, json: boolean): Promise<ExitCode> {
-  const wrong = givenTwice(options, command) ?? givenEmpty(options, command);
+  const wrong = givenTwice(options, command) ?? givenEmpty(options, command) ?? givenBroken(options, command);
   if (wrong !== null) return refuse(host, json, 'usage', command.verb, wrong);
   const modules = (options.with ?? []) as readonly string[];
   for (const module of modules) host.inputs?.add(module);

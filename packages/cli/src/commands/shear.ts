@@ -113,8 +113,13 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
   const failed = await writing(host, json, () => write(options, jobs, opened, plans));
   if (failed !== EXIT.done) return failed;
   const findings = await leftOut(plans, jobs, opened.rack);
-  tellShear(host, { ...options, units }, plans, findings);
+  tellShear(host, { ...options, units, usual: opened.usual }, plans, findings);
   return findings.length > 0 ? EXIT.findings : EXIT.done;
+}
+
+interface ShearStock extends OpenRack {
+  /** Sheets that nobody said are there. */
+  readonly usual: Rack['sheets'];
 }
 
 /** Where nobody says what stock there is, sheets of the usual sizes, as many as needed. */
@@ -122,11 +127,11 @@ async function stockFor(
   jobs: JobBlanks,
   { rack, json, offcuts }: Options,
   host: Host,
-): Promise<OpenRack | { readonly exit: ExitCode }> {
+): Promise<ShearStock | { readonly exit: ExitCode }> {
   const known = await stockKnown(host, { ...jobs, ...(rack !== undefined && { rack }), json });
   if (known !== null && 'exit' in known) return known;
   const { rack: found, bytes } = known ?? { rack: await usualRack(jobs), bytes: null };
-  return { rack: { ...found, offcuts }, bytes };
+  return { rack: { ...found, offcuts }, bytes, usual: known === null ? found.sheets : [] };
 }
 
 async function usualRack({ blanks }: JobBlanks): Promise<Rack> {

@@ -121,6 +121,7 @@ async function run(options: Options, host: Host, families: readonly AnyFamily[])
         families,
         modules: options.with ?? [],
         table: options.table ?? null,
+        source: options.table ?? job,
         listed: own,
         locate: (path) => locate(['sizes', ...path]),
         marks: await runMarks(common, options.with ?? []),

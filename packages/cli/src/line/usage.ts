@@ -84,6 +84,17 @@ export function givenTwice(options: Readonly<Record<string, unknown>>, command: 
   return twice === undefined ? null : `--${twice} given more than once, once allowed`;
 }
 
+/** An option, or the argument, of more than one line: whatever prints it would break. */
+export function givenBroken(options: Readonly<Record<string, unknown>>, command: AnyCommand): string | null {
+  const { argument } = command;
+  const typed = [...Object.keys(command.options), 'with', ...(argument === undefined ? [] : [argument.name])];
+  for (const name of typed)
+    for (const text of [options[name]].flat())
+      if (typeof text === 'string' && /[\n\r\u0085\u2028\u2029]/.test(text))
+        return `${name === argument?.name ? name : `--${name}`}: ${quoted(text)} given, a text in one line allowed`;
+  return null;
+}
+
 /** An option, or the argument, of no text at all: a variable of a script that is not set, and no name of a file or size. */
 export function givenEmpty(options: Readonly<Record<string, unknown>>, command: AnyCommand): string | null {
   const { argument } = command;

@@ -1,4 +1,4 @@
-import { type AnyFamily, JobError, type JobPlan, type Problem } from '@tinwright/core';
+import { type AnyFamily, JobError, type JobPlan, type Problem, problemText } from '@tinwright/core';
 import { quoted, suggestion } from '@tinwright/core/internal';
 import { readRows } from '../table/read-rows.js';
 import { listedRows } from '../table/read-table.js';
@@ -25,7 +25,12 @@ export async function inSize<T>(
   const names: string[] = [];
   for await (const { row, job } of sizedJobs(data, families)) {
     names.push(row.name);
-    if (row.name === size) return inRow(row, () => compute(job));
+    if (row.name === size)
+      return inRow(
+        row,
+        () => compute(job),
+        () => compute(data),
+      );
   }
   return fail(size, names);
 }
@@ -68,19 +73,38 @@ function fail(size: string, names: readonly string[]): never {
 const problem = (path: Problem['path'], message: string, fix: string) =>
   new JobError([{ code: 'size-unknown', path, message, fix }]);
 
-/** Compute with a row's job: problems of values that the row wrote are the row's. */
-export async function inRow<T>({ line, cells, refused }: Row, work: () => T | Promise<T>): Promise<T> {
+/** Compute with a row's job: problems that the job alone does not have are the row's. */
+export async function inRow<T>(
+  { line, cells, refused }: Row,
+  work: () => T | Promise<T>,
+  alone: () => unknown,
+): Promise<T> {
   if (refused !== undefined) throw problem(['sizes', line], refused, '');
   try {
     return await work();
   } catch (error) {
     if (!(error instanceof JobError)) throw error;
-    const own = ({ path }: Problem) =>
+    const before = await problemsOf(alone);
+    const wrote = ({ path }: Problem) =>
       cells.some((c) => c.path.every((step, i) => String(step) === String(path[i])));
     throw new JobError(
-      error.problems.map((p) =>
-        own(p) ? { ...p, path: ['sizes', line], message: `${p.path.at(-1)}: ${p.message}` } : p,
-      ),
+      error.problems.map((p) => {
+        if (wrote(p)) return { ...p, path: ['sizes', line], message: `${p.path.at(-1)}: ${p.message}` };
+        if (before.includes(problemText(p))) return p;
+        const { part: _, ...rest } = p;
+        return { ...rest, path: ['sizes', line], message: problemText({ ...p, fix: '' }).replace(/\.$/, '') };
+      }),
     );
+  }
+}
+
+/** What a job is refused for, told; nothing where it is not. */
+async function problemsOf(work: () => unknown): Promise<readonly string[]> {
+  try {
+    await work();
+    return [];
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error;
+    return error.problems.map(problemText);
   }
 }

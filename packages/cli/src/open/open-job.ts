@@ -50,7 +50,15 @@ export async function openJob(
       return plan;
     }
     for await (const { row, job } of sizedJobs(data, families))
-      if (row.number <= most) await each(await inRow(row, () => planned(job)), row.name);
+      if (row.number <= most)
+        await each(
+          await inRow(
+            row,
+            () => planned(job),
+            () => plan,
+          ),
+          row.name,
+        );
     return plan;
   });
   return 'exit' in opened ? opened : { plan: sizeNamed(opened.answer, size), shop };

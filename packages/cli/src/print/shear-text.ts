@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { Finding, Unit } from '@tinwright/core';
-import type { ShearPlan, Short } from '@tinwright/cutting';
+import type { ShearPlan, Short, StockSheet } from '@tinwright/cutting';
 import type { Language } from '@tinwright/words';
 import { type Host, paint, table } from '../host/console.js';
 import { findingEntries, findingLines } from './findings.js';
@@ -12,12 +12,14 @@ interface ShearSpeech {
   readonly units: Unit;
   readonly lang: Language;
   readonly json: boolean;
+  /** Sheets that are taken to be there, since nobody says which are. */
+  readonly usual: readonly StockSheet[];
 }
 
 /** Sheets, cuts and what no sheet was left for, as lines or as JSON. */
 export function tellShear(
   host: Host,
-  { out, units, lang, json }: ShearSpeech,
+  { out, units, lang, json, usual }: ShearSpeech,
   plans: readonly ShearPlan[],
   findings: readonly Finding[],
 ): void {
@@ -42,7 +44,9 @@ export function tellShear(
     findings: findingEntries(findings, units, lang),
   };
   if (json) {
-    host.out(`${JSON.stringify({ out, ...answer }, null, 2)}\n`);
+    host.out(
+      `${JSON.stringify({ out, ...answer, ...(usual.length > 0 && { usualSheets: usual.map(({ x, y }) => [x, y]) }) }, null, 2)}\n`,
+    );
     return;
   }
   const { words, percent, size } = spoken(lang, units);
@@ -54,6 +58,8 @@ export function tellShear(
     largest === undefined ? words.noOffcut : words.offcut(size(largest.w, largest.h)),
   ]);
   if (rows.length > 0) host.out(table(rows));
+  const sizes = usual.map(({ x, y }) => size(x, y));
+  if (usual.length > 0) host.out(`${words.usualSheets([...new Set(sizes)])}\n`);
   host.out(`${words.cuts(answer.cuts, answer.settings)} ${words.open(join(out, 'shear.pdf'))}\n`);
   for (const line of findingLines(host, findings, units, lang)) host.out(`${line}\n`);
 }

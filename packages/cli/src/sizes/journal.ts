@@ -20,6 +20,7 @@ export const COLUMNS = [
   'files',
   'sheets',
   'price',
+  'contents',
 ] as const;
 
 /** A line of `sizes.csv` by its columns. */
@@ -166,4 +167,5 @@ export const lineOf = (made: Made, hash: string): JournalLine => ({
   files: String(made.files),
   sheets: made.sheets,
   price: made.price,
+  contents: made.contents,
 });

@@ -24,8 +24,9 @@ import { type Row, writtenOver } from '../table/row.js';
 import { SWIFT_DISK } from '../write/disk.js';
 import { writeFresh } from '../write/write-fresh.js';
 import { updateSet } from '../write/write-set.js';
+import { contentsMark } from './contents.js';
 
-const NOTHING = { blanks: '', mass: '', sheets: '', price: '', files: 0 } as const;
+const NOTHING = { blanks: '', mass: '', sheets: '', price: '', files: 0, contents: '' } as const;
 
 /** What all sizes of a run have in common. Plain data but for the families, so that it crosses to a worker. */
 export interface Common {
@@ -55,6 +56,8 @@ export interface Made {
   readonly sheets: string;
   readonly price: string;
   readonly files: number;
+  /** Tells by its content whether a file of it was changed since; empty where none was made. */
+  readonly contents: string;
   /** Why it was refused, with places in the table. */
   readonly problems: readonly { readonly line: number; readonly column: number; readonly text: string }[];
 }
@@ -135,6 +138,7 @@ async function planned(
     sheets: all === null ? '' : String(all.sheets),
     price: all === null || all.price === null ? '' : plainNumber(all.price, 2),
     files: files.length,
+    contents: contentsMark(files),
     problems: [],
   };
   return { made, files };

@@ -1,5 +1,6 @@
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { type AnyFamily, PROGRAM } from '@tinwright/core';
+import { safeText } from '@tinwright/core/internal';
 import { type Host, many } from '../host/console.js';
 import { EXIT, type ExitCode, WriteError, writing } from '../host/failure.js';
 import type { Locate } from '../open/open-text.js';
@@ -12,6 +13,7 @@ import { locked, PATIENCE } from '../write/lock.js';
 import { listsIn } from '../write/own-lists.js';
 import { folderAt } from '../write/place-of.js';
 import { told } from '../write/reason.js';
+import { placesOf, settle } from '../write/settle.js';
 import { replaceFile } from '../write/write-file.js';
 import { type CutSums, cutSums, cutSumsText } from './cut-sums.js';
 import { indexPicture, MOST_PICTURES } from './index-picture.js';
@@ -32,6 +34,8 @@ export interface TableAsk {
   readonly modules: readonly string[];
   /** The table's file; null for the rows that the job itself lists. */
   readonly table: string | null;
+  /** The file whose lines are named: the table, or the job that lists the rows. */
+  readonly source: string;
   readonly listed: unknown;
   /** Where a value of those rows stands. */
   readonly locate: Locate;
@@ -175,8 +179,17 @@ async function inFolder(
   );
 }
 
+/** A set that a run left aside as it was cut off comes back first. */
+async function settleFolder(out: string): Promise<void> {
+  const places = placesOf(out, resolve(out));
+  if ((await DISK.look(places.old)) === null) return;
+  const at = { target: places.target, shown: out, patience: PATIENCE.short };
+  await locked(DISK, at, () => settle(DISK, places));
+}
+
 /** A folder that is new, empty or of an earlier run. @throws WriteError for any other */
 async function takeFolder(out: string): Promise<void> {
+  await settleFolder(out);
   if ((await folderAt(DISK, out)) === null) await DISK.makeFolder(out);
   const names = (await DISK.names(out)).filter((n) => !n.includes('.tinwright-lock-'));
   if (names.length > 0 && !(await listsIn(DISK, out)).has('sizes.json'))
@@ -218,7 +231,7 @@ function count(tally: Tally, made: readonly Made[], kept: number, ask: TableAsk,
     tally.errors += m.errors;
     if (tally.refused > MOST_TOLD) continue;
     for (const p of m.problems)
-      host.err(`${ask.table ?? 'sizes'}:${p.line}:${p.column}: ${m.name}: ${p.text}.\n`);
+      host.err(`${safeText(ask.source)}:${p.line}:${p.column}: ${m.name}: ${p.text}.\n`);
   }
 }
 

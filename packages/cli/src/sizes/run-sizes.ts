@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import type { Row } from '../table/row.js';
+import { standsAsMade } from './contents.js';
 import { type Journal, type JournalLine, type Known, lineOf, type Shard } from './journal.js';
 import type { Made } from './make-size.js';
 import { type RunMarks, rowHash } from './run-marks.js';
 import type { SizePool } from './sizes-pool.js';
-import { standsWhole } from './stands-whole.js';
 
 const AHEAD = 3; // batches a worker, so that none waits
 
@@ -83,5 +83,5 @@ async function keptLine({ known, marks, out }: SizesRun, row: Row): Promise<Jour
   if (row.refused !== undefined) return null;
   const line = await known.get(row.name);
   if (line === undefined || line.hash !== rowHash(marks, row)) return null;
-  return (await standsWhole(join(out, row.name))) ? line : null;
+  return (await standsAsMade(join(out, row.name), line.contents)) ? line : null;
 }

@@ -176,3 +176,17 @@ sizes:
     ['ada', 'ben', 'cem', 'dua'].map((name) => `${name}.tray`),
   );
 });
+
+test('where nobody says what sheets there are, those that are taken for usual are told', async () => {
+  const { at, shear } = await place({ 'job.yaml': JOB, 'rack.yaml': RACK });
+  const say = 'Neither --rack, job nor shop say what sheets there are: cut from as many as needed of ';
+  const { out } = await shear(at('job.yaml'), '--out', at('cut'));
+  expect(out).toContain(say);
+  const [, told = ''] = out.split(say);
+  const json = JSON.parse((await shear(at('job.yaml'), '--out', at('cut'), '--json')).out);
+  for (const [x, y] of json.usualSheets) expect(told).toContain(`${x} x ${y} mm`);
+  const german = await shear(at('job.yaml'), '--out', at('cut'), '--lang', 'de');
+  expect(german.out).toContain('Weder --rack noch Auftrag noch Werkstatt sagen');
+  const known = await shear(at('job.yaml'), '--rack', at('rack.yaml'), '--out', at('cut'), '--json');
+  expect(JSON.parse(known.out)).not.toHaveProperty('usualSheets');
+});

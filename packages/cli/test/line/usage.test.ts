@@ -29,6 +29,21 @@ describe('a verb there is none of', () => {
   );
 });
 
+test.each([
+  [
+    'an option',
+    ['make', 'job.yaml', '--out', 'a\nb'],
+    'make: --out: "aU+000Ab" given, a text in one line allowed.\n',
+  ],
+  ['one of several', ['refit', 'job.yaml', '--made', 'a', '--made', 'b\r'], '--made: "bU+000D" given'],
+  ['an argument', ['check', 'a\u2028b.yaml'], 'check: job: "aU+2028b.yaml" given'],
+  ['one of several arguments', ['sizes', 'merge', 'a', 'b\nc'], 'sizes: job: "bU+000Ac" given'],
+])('%s of two lines is refused before it is printed', async (_, argv, says) => {
+  const { exit, out, err } = await tinwright(...argv);
+  expect({ exit, out }).toEqual({ exit: 2, out: '' });
+  expect(err).toContain(says);
+});
+
 describe('behind -- nothing is an option', () => {
   test('a job is one there too', async () => {
     const { exit, out } = await tinwright('check', '--json', '--', await jobFile(stripJob()));

@@ -53,6 +53,26 @@ test('a row of sizes that names nothing is told at its place, with the nearest n
   expect([one.exit, one.err]).toEqual([2, expect.stringContaining(`tray.yaml:6:5: sizes[0]: ${wrong}`)]);
 });
 
+test('what a row leaves missing is told at the row, what the job lacks at the job', async () => {
+  const row = '  - { name: soft, stock.material: copper, bending.insideRadius: 2 }\n';
+  const { file, folder } = await job(JOB.replace(/.*flat.*\n/, row));
+  const missing = 'bending.rule: missing. One of k-factor,';
+  for (const argv of [
+    ['check', file],
+    ['make', file, '--size', 'soft', '--out', join(folder, 'made')],
+    ['packet', file, '--sizes', '--out', join(folder, 'packets')],
+  ]) {
+    const { exit, err } = await tinwright(...argv);
+    expect([exit, err]).toEqual([2, expect.stringContaining(`tray.yaml:7:5: sizes[1]: ${missing}`)]);
+  }
+  const made = await tinwright('sizes', file, '--out', join(folder, 'sizes'));
+  expect([made.exit, made.err]).toEqual([1, expect.stringContaining(`${file}:7:5: soft: ${missing}`)]);
+  const { file: lacking } = await job(JOB.replace('thickness: 1', 'thicknes: 1'));
+  const wrong = await tinwright('make', lacking, '--size', 'small');
+  expect(wrong.err).toMatch(/tray\.yaml:2:\d+: stock/);
+  expect(wrong.err).not.toContain('sizes[0]');
+});
+
 test('a check looks at every row of sizes, and tells one that cannot be at its row', async () => {
   const { file } = await job(JOB.replace(/.*flat.*\n/, '  - { name: deep, tray.height: 160 }\n'));
   const looked = await tinwright('check', file, '--shop', 'default');

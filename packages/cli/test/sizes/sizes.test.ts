@@ -1,4 +1,4 @@
-import { mkdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { appendFile, mkdir, readFile, rename, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { tinwright } from '../host.js';
@@ -47,7 +47,7 @@ describe('a table of sizes', () => {
       'small/parts/tray.svg',
     ]);
     const [head, small, large] = await csv();
-    expect(head).toBe('name,status,hash,findings,message,blanks,mass,files,sheets,price');
+    expect(head).toBe('name,status,hash,findings,message,blanks,mass,files,sheets,price,contents');
     expect(small).toMatch(/^small,made,[0-9a-f]{16},0,,tray 296\.46 x 196\.46,/); // 200 + 2 × (50 less 1.77), 1.77 the deduction at K 0.42
     expect(large).toMatch(/^large,made,/);
     const { parts } = JSON.parse(await readFile(at('out/large/job.json'), 'utf8'));
@@ -158,6 +158,11 @@ describe('run again', () => {
   test.each([
     ['is gone', (path: string) => rm(path)],
     ['is empty', (path: string) => writeFile(path, '')],
+    ['has bytes more', (path: string) => appendFile(path, '999\nnotes\n')],
+    [
+      'says another number of as many digits',
+      async (path: string) => writeFile(path, (await readFile(path, 'utf8')).replace(/\d(\d*)$/m, '7$1')),
+    ],
   ])('a size of which a file %s is made again', async (_, spoil) => {
     const { at, run } = await place(rows([100, 110]));
     await run();
@@ -165,6 +170,21 @@ describe('run again', () => {
     await spoil(at('out/t1/parts/tray.dxf'));
     expect((await run()).out).toContain('1 made, 1 kept');
     expect(await readFile(at('out/t1/parts/tray.dxf'), 'utf8')).toBe(whole);
+  });
+
+  test('a set that make left aside as it was cut off comes back, and is not taken for sizes', async () => {
+    const { at, run } = await place(rows([100]));
+    await tinwright('make', at('tray.yaml'), '--out', at('out'));
+    const before = await below(at('out'));
+    await rename(at('out'), at('.out.tinwright-old')); // between its two renames
+    await mkdir(at('.out.tinwright-new'));
+    const { exit, err } = await run();
+    expect(exit).toBe(3);
+    expect(err).toContain('holds files that are not sizes from tinwright');
+    expect(await below(at('out'))).toEqual(before);
+    expect(await below(at(''))).toEqual(
+      expect.not.arrayContaining(['.out.tinwright-old', '.out.tinwright-new']),
+    );
   });
 
   test('a run that was cut off amid a line goes on behind it', async () => {

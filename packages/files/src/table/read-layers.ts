@@ -69,6 +69,15 @@ export function readLayers(data: unknown): LayerMap {
   const read = schema(paramKit('mm')).safeParse(data);
   if (!read.success) throw new JobError(problemsOf(read.error.issues, data));
   const asked = read.data as Asked;
+  if (asked.CUT === 'off')
+    throw new JobError([
+      {
+        code: 'layer-cut',
+        path: ['CUT'],
+        message: '"off" given for what is cut: nothing would be',
+        fix: 'Give it a name, a colour or a linetype',
+      },
+    ]);
   const shared = cutAsWell(asked);
   if (shared !== null) throw new JobError([shared]);
   const looks = LAYERS.flatMap(({ name, number }) => {

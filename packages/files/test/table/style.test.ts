@@ -111,6 +111,12 @@ test('the basic map gives every layer one of the seven basic colours', () => {
   expect(numbersOf.toSorted()).toEqual([1, 2, 3, 4, 5, 6, 7]);
 });
 
+test('a map that leaves out what is cut is refused: nothing would be cut', () => {
+  expect(() => readLayers({ CUT: 'off' })).toThrow(
+    'CUT: "off" given for what is cut: nothing would be. Give it a name, a colour or a linetype',
+  );
+});
+
 test('the note in full says quantity, material and thickness; off says nothing', () => {
   const part = { ...marked, quantity: 24, material: { name: 'galvanised-steel' } as never };
   const texts = (style: Partial<TableStyle>) =>

@@ -17,6 +17,8 @@ export const CONSOLE_ENGLISH: ConsoleWords = frozen({
   noOffcut: 'no offcut',
   cuts: (cuts: number, settings: number) =>
     `${many(cuts, 'cut')} with ${many(settings, 'setting')} of the stop.`,
+  usualSheets: (sizes: readonly string[]) =>
+    `Neither --rack, job nor shop say what sheets there are: cut from as many as needed of ${sizes.join(', ')}.`,
   open: (file: string) => `Open ${file}.`,
   blank: (size: string) => `blank ${size}`,
   filesIn: (n: number, folder: string, open: string) =>

@@ -18,6 +18,8 @@ export const CONSOLE_GERMAN: ConsoleWords = frozen({
   noOffcut: 'kein Reststück',
   cuts: (cuts: number, settings: number) =>
     `${many(cuts, 'Schnitt', 'Schnitte')}, Anschlag ${settings}-mal eingestellt.`,
+  usualSheets: (sizes: readonly string[]) =>
+    `Weder --rack noch Auftrag noch Werkstatt sagen, welche Tafeln es gibt: geschnitten aus beliebig vielen von ${sizes.join(', ')}.`,
   open: (file: string) => `Öffne ${file}.`,
   blank: (size: string) => `Zuschnitt ${size}`,
   filesIn: (n: number, folder: string, open: string) =>

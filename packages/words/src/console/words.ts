@@ -11,6 +11,8 @@ export interface ConsoleWords {
   readonly offcut: (size: string) => string;
   readonly noOffcut: string;
   readonly cuts: (cuts: number, settings: number) => string;
+  /** Where nobody says what sheets there are: sizes that are taken to be usual. */
+  readonly usualSheets: (sizes: readonly string[]) => string;
   readonly open: (file: string) => string;
   /** A part made of a blank of that size. */
   readonly blank: (size: string) => string;
