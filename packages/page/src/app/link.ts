@@ -1,4 +1,4 @@
-import { Inflate, strFromU8, strToU8, zlibSync } from 'fflate';
+import { Inflate, strToU8, zlibSync } from 'fflate';
 import { LONGEST_TEXT } from './job-text.js';
 
 const LONGEST_LINK = 100_000; // characters of a fragment that are looked at
@@ -10,15 +10,21 @@ export function linkOf(text: string): string {
   return `#job=${btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')}`;
 }
 
-/** The job a fragment carries; null where it carries none, 'bad' where nobody can read it. */
-export function textOf(fragment: string): string | null | 'bad' {
+/** What a fragment carries: a job's text, or the name of the words for why there is none to be read. */
+export type Linked = { readonly text: string } | { readonly unread: 'badLink' | 'emptyLink' };
+
+/** What a link carries; null for the fragment of something else. */
+export function linked(fragment: string): Linked | null {
   if (!fragment.startsWith('#job=')) return null;
-  if (fragment.length > LONGEST_LINK) return 'bad';
+  if (fragment === '#job=') return { unread: 'emptyLink' };
+  if (fragment.length > LONGEST_LINK) return { unread: 'badLink' };
   try {
     const binary = atob(fragment.slice(5).replaceAll('-', '+').replaceAll('_', '/'));
-    return strFromU8(unpacked(Uint8Array.from(binary, (c) => c.charCodeAt(0))));
+    const bytes = unpacked(Uint8Array.from(binary, (c) => c.charCodeAt(0)));
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return text.trim() === '' ? { unread: 'emptyLink' } : { text };
   } catch {
-    return 'bad';
+    return { unread: 'badLink' };
   }
 }
 
@@ -40,5 +46,17 @@ function unpacked(bytes: Uint8Array): Uint8Array {
     whole.set(p, at);
     at += p.length;
   }
+  const sum = bytes.subarray(-4).reduce((n, byte) => n * 256 + byte, 0);
+  if (sum !== adler32(whole)) throw new RangeError('not whole');
   return whole;
+}
+
+/** The sum at the end of what is packed, by RFC 1950. */
+function adler32(bytes: Uint8Array): number {
+  let [a, b] = [1, 0];
+  for (const byte of bytes) {
+    a = (a + byte) % 65521;
+    b = (b + a) % 65521;
+  }
+  return b * 65536 + a;
 }

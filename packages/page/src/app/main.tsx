@@ -3,21 +3,25 @@ import { render } from 'preact';
 import type { PageContent } from '../content.js';
 import { App, keyed } from './app.js';
 import { engine } from './engine.js';
-import { textOf } from './link.js';
+import { type Linked, linked } from './link.js';
 import { pageState } from './state.js';
 
 const read = (id: string): string => document.getElementById(id)?.textContent ?? '';
 
 const content = JSON.parse(read('content')) as PageContent;
-const shared = textOf(location.hash);
 const state = pageState(engine(read('worker')), content);
-if (shared !== null && shared !== 'bad') state.write(shared);
+const shared = linked(location.hash);
+if (shared !== null && 'text' in shared) state.write(shared.text);
 const place = document.getElementById('page');
 if (place !== null) render(<App state={state} />, place);
-if (shared === 'bad') state.said.value = state.words.value.badLink;
+tell(shared);
 addEventListener('keydown', (e) => keyed(e, state));
 addEventListener('hashchange', () => {
-  const linked = textOf(location.hash);
-  if (linked === 'bad') state.said.value = state.words.value.badLink;
-  else if (linked !== null) state.write(linked);
+  const now = linked(location.hash);
+  if (now !== null && 'text' in now) state.write(now.text);
+  tell(now);
 });
+
+function tell(link: Linked | null): void {
+  if (link !== null && 'unread' in link) state.said.value = state.words.value[link.unread];
+}

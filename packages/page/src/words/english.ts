@@ -26,6 +26,7 @@ export const PAGE_ENGLISH: PageWords = {
   redo: 'Redo',
   share: 'Link to this job',
   shared: 'The address of this page now carries the job: copy it.',
+  emptyLink: 'The link carries no job, it is empty; the page shows its own.',
   badLink: 'The link carries no job that can be read; the page shows its own.',
   language_: 'Language',
   blank: 'Blank',

@@ -26,6 +26,7 @@ export const PAGE_GERMAN: PageWords = {
   redo: 'Wieder vor',
   share: 'Link zu diesem Auftrag',
   shared: 'Die Adresse dieser Seite enthält nun den Auftrag: bitte kopieren.',
+  emptyLink: 'Der Link ist leer, ohne Auftrag; die Seite zeigt ihren eigenen.',
   badLink: 'Der Link enthält keinen lesbaren Auftrag; die Seite zeigt ihren eigenen.',
   language_: 'Sprache',
   blank: 'Zuschnitt',

@@ -26,6 +26,7 @@ export interface PageWords {
   readonly share: string;
   readonly shared: string;
   readonly badLink: string;
+  readonly emptyLink: string;
   readonly language_: string;
   readonly blank: string;
   readonly mass: string;
