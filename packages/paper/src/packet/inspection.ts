@@ -7,6 +7,7 @@ import { type Cell, notesFlow, type TypeSetting, tableFlow } from '../page/table
 import { bendNumber } from '../pattern/features.js';
 import { finishedSizes } from './finished-sizes.js';
 import type { PacketKit } from './kit.js';
+import { objectsOf } from './objects.js';
 
 const WIDE = '\u00A0'.repeat(8);
 const ROW = 6.5; // mm, to write in
@@ -24,7 +25,7 @@ export function inspectionFlows(kit: PacketKit, classes: Classes): readonly Flow
   return [
     notesFlow(null, [words.inspection.sign, ...words.inspection.notes(classes.cut, classes.bent)], setting),
     ...plan.parts.map((p) => partTable(kit, p, classes)),
-    ...objectTable(kit, classes),
+    ...objectTables(kit, classes),
   ];
 }
 
@@ -108,22 +109,35 @@ function inspectionTable(
   );
 }
 
-/** Overall sizes of the object put together. */
-function objectTable({ plan, words, dims, setting }: PacketKit, classes: Classes): readonly Flowing[] {
-  const { assembly } = plan;
-  if (assembly === null) return [];
+const NAMED = 3; // pieces that tell an object from others
+
+/** Overall sizes of the object put together; of several objects those of more than one piece, each by its pieces. */
+function objectTables({ plan, words, dims, setting }: PacketKit, classes: Classes): readonly Flowing[] {
+  const objects = plan.assembly === null ? [] : objectsOf(plan.assembly);
   const w = words.inspection;
-  const boxes = assembly.placed.map(({ part, pose }) => measuredBox(stand(part.formed, pose), 'all'));
-  const extent = (k: 0 | 1 | 2) =>
-    Math.max(...boxes.map((box) => box.max[k])) - Math.min(...boxes.map((box) => box.min[k]));
-  const rows = ([0, 1, 2] as const).map((k) => {
-    const value = extent(k);
-    return [
-      w.overall[(['x', 'y', 'z'] as const)[k]],
-      { text: dims.text(value), value },
-      limitText(value, classes.bent, dims),
-      '',
-    ];
+  const shown = objects.length === 1 ? objects : objects.filter((pieces) => pieces.length > 1);
+  return shown.map((pieces) => {
+    const names = pieces.slice(0, NAMED).map((p) => p.piece);
+    const told = [...names, ...(pieces.length > NAMED ? ['…'] : [])].join(', ');
+    const boxes = pieces.map(({ part, pose }) => measuredBox(stand(part.formed, pose), 'all'));
+    const extent = (k: 0 | 1 | 2) =>
+      Math.max(...boxes.map((box) => box.max[k])) - Math.min(...boxes.map((box) => box.min[k]));
+    const rows = ([0, 1, 2] as const).map((k) => {
+      const value = extent(k);
+      return [
+        w.overall[(['x', 'y', 'z'] as const)[k]],
+        { text: dims.text(value), value },
+        limitText(value, classes.bent, dims),
+        '',
+      ];
+    });
+    return inspectionTable(
+      w,
+      objects.length === 1 ? w.object : `${w.object}: ${told}`,
+      rows,
+      1,
+      dims,
+      setting,
+    );
   });
-  return [inspectionTable(w, w.object, rows, 1, dims, setting)];
 }
