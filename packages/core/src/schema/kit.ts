@@ -107,10 +107,15 @@ export function paramKit(unit: Unit, materials: readonly string[] = MATERIAL_NAM
 function listOf<T>(schema: Gives<T>, least: number, most: number): Gives<readonly T[]> {
   const error = (issue: { input: unknown }) =>
     `${(issue.input as readonly unknown[]).length} in the list, ${least} to ${most} allowed`;
-  return z
+  const list = z
     .array(schema)
     .check(z.refine(({ length }) => length >= least && length <= most, { error }))
     .register(z.globalRegistry, { minItems: least, maxItems: most });
+  const { parse } = list._zod;
+  // of a list that is too long that alone is told: what stands in it may be more than can be read
+  list._zod.parse = (given, context) =>
+    Array.isArray(given.value) && given.value.length > most ? given : parse(given, context);
+  return list;
 }
 
 const MOST_OUTLINES = 2000;
