@@ -17,6 +17,9 @@ export function addressOf(text: string): Address {
     throw new QueueError('--queue', `${quoted(hidden(text))} given; redis://host:6379 is an address`);
   if (!/^(\/\d{0,3})?$/.test(url.pathname))
     throw new QueueError('--queue', `the database of a Redis is a number, ${quoted(url.pathname)} given`);
+  const rest = url.search + url.hash;
+  if (rest !== '')
+    throw new QueueError('--queue', `${quoted(rest)} given behind the address of a Redis, nothing allowed`);
   return { url: url.href, shown: `${url.protocol}//${url.host}${url.pathname === '/' ? '' : url.pathname}` };
 }
 

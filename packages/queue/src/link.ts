@@ -48,6 +48,7 @@ export async function openLink(url: string, { tell, patience = PATIENCE }: LinkO
       FIRST,
       client.connect().then(() => client.ping()),
     );
+    if (why !== null) throw why; // a database that is not there: the client would use the first one
   } catch (error) {
     client.disconnect();
     throw new QueueError(address.shown, unanswered(why ?? error));
@@ -132,6 +133,7 @@ function unanswered(error: unknown): string {
   const { code, message = '' } = error as { code?: string; message?: string };
   if (/NOAUTH|WRONGPASS|NOPERM/.test(message))
     return 'Redis wants another password: redis://:PASSWORD@host:6379';
+  if (/DB index/.test(message)) return 'this Redis has no database of that number; most have 0 to 15';
   return `no Redis answers here (${code ?? message.split('\n')[0]?.replace(/\.$/, '')})`;
 }
 

@@ -20,6 +20,9 @@ describe('an address that is none', () => {
     ['http://store:6379', '"http://store:6379" given; redis://host:6379 is an address'],
     ['redis://', '"redis://" given; redis://host:6379 is an address'],
     ['redis://store/nine', 'the database of a Redis is a number, "/nine" given'],
+    ['redis://store/-1', 'the database of a Redis is a number, "/-1" given'],
+    ['redis://store/1?db=2', '"?db=2" given behind the address of a Redis, nothing allowed'],
+    ['redis://store#1', '"#1" given behind the address of a Redis, nothing allowed'],
     ['redis ://user:secret@store', '"redis ://store" given'],
   ])('%s', async (url, says) => {
     const { place, message } = await failure(url);

@@ -99,3 +99,18 @@ describe.runIf(REDIS)('a Redis that others write to', () => {
     expect(told).toContain('one two three');
   });
 });
+
+test.runIf(REDIS)(
+  'a database that a Redis does not have: neither a run nor a worker takes another one',
+  async () => {
+    const server = await startRedis();
+    const options = { key: null, tell: () => undefined };
+    const says = 'this Redis has no database of that number; most have 0 to 15';
+    await expect(openQueue(`${server.url}/99`, options)).rejects.toThrow(says);
+    const work = async () => new Uint8Array();
+    const worker = serveQueue(`${server.url}/16`, { ...options, lanes: 1, refuses: () => null, work });
+    await expect(worker).rejects.toThrow(says);
+    await (await openQueue(`${server.url}/15`, options)).close();
+    await server.end();
+  },
+);

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { tinwright } from '../host.js';
 import { partJob } from '../jobs.js';
-import { refused } from '../place.js';
+import { jobFile, refused } from '../place.js';
 
 const inches = (rule: object) => ({
   units: 'in',
@@ -37,4 +37,15 @@ test('panels in the same place: how deep', async () => {
 test('one bend by itself', async () => {
   const sheet = ['--units', 'in', '--thickness', '0.06', '--radius', '0.001', '--rule', 'din-6935'];
   expect((await tinwright('bend', ...sheet)).err).toContain('Use an inside radius of 0.003 in or more');
+});
+
+test('a length given behind an option', async () => {
+  const job = await jobFile(strip({ rule: 'k-factor' }));
+  for (const [given, told] of [
+    ['2', '2 in'],
+    ['20 mm', '0.7874 in'],
+  ] as const)
+    expect((await tinwright('make', job, '--least-edge', given)).err).toBe(
+      `make: --least-edge: ${told} given, 0 in to 0.393 in allowed.\n`,
+    );
 });

@@ -1,7 +1,7 @@
 import { type SizeAdvice, sizeAdvice } from '../advice/advice.js';
-import { nearestSize, passing, type SearchBudget, stepOf } from '../advice/nearest-size.js';
+import { type Found, nearestSize, passing, type SearchBudget, stepOf } from '../advice/nearest-size.js';
 import { type Leaf, sizesIn, valueAt, withValue } from '../advice/values.js';
-import { JobError, type Path, pathText, type Refusal } from '../errors/problem.js';
+import { JobError, type Path, pathText, type Refusal, type Say } from '../errors/problem.js';
 import { withGiven } from '../families/refused.js';
 import { LONGEST } from '../schema/kit.js';
 import { declaredAt } from '../schema/value.js';
@@ -28,6 +28,7 @@ export function withAdvice(
   const lengths = sizesIn(part.params).filter(
     ({ path }) => declaredAt(part.family.values, path)?.unit === 'mm',
   );
+  const before = (f: Refusal) => refusals.some((r) => r.code === f.code && samePath(r.path, f.path));
   const nearest = ({ path, given }: Leaf<number>) => {
     const search = (works: (found: readonly Refusal[]) => boolean) =>
       nearestSize(
@@ -35,10 +36,11 @@ export function withAdvice(
         passing((v) => works(problems(withValue(part.params, path, v)))),
         budget,
       );
-    // where nothing makes all of it right, other parameters may stay wrong
+    // where nothing makes all of it right, what was wrong elsewhere may stay so; nothing else may be wrong then
     return (
       search((found) => found.length === 0) ??
-      search((found) => found.every((f) => f.path.length > 0 && !samePath(f.path, path)))
+      search((found) => found.every((f) => f.path.length > 0 && !samePath(f.path, path) && before(f))) ??
+      (problems(withValue(part.params, path, 0)).length === 0 ? ({ found: 0, bound: 'most' } as const) : null)
     );
   };
   // another place for what is refused, else another size of it: whichever changes least
@@ -47,7 +49,9 @@ export function withAdvice(
     const moves = own.filter((l) => l.path.includes('from'));
     const room = (params: unknown) => {
       const found = problems(params);
-      return found.length < refusals.length && !found.some((f) => starts(f.path, group)) ? 0 : null;
+      return found.length < refusals.length && found.every((f) => before(f) && !starts(f.path, group))
+        ? 0
+        : null;
     };
     const tried = (list: readonly Leaf<number>[]) => sizeAdvice(part.params, room, () => budget, list)[0];
     return tried(moves) ?? tried(own.filter((l) => !moves.includes(l))) ?? elsewhere(group, room);
@@ -74,17 +78,16 @@ export function withAdvice(
     if (refusal.fix !== '') return refusal;
     const blamed = lengths.find((l) => samePath(l.path, refusal.path));
     const own = blamed === undefined ? null : nearest(blamed);
-    if (own !== null)
-      return { ...refusal, fix: (say) => `Use ${say.size(own.found)} or ${wordFor(own.bound)}` };
+    if (own !== null) return { ...refusal, fix: (say) => use(say, '', own) };
     const best = inGroup(refusal.path) ?? (refusals.length === 1 ? every() : null);
     if (best === null) return { ...refusal, fix: STAY_CLEAR.includes(refusal.code) ? CLEAR : NOTHING };
-    const { path, found, bound } = best;
+    const { path } = best;
     if (refusal.path.length === 0)
       return {
         ...withGiven({ ...refusal, path }, part.params),
-        fix: (say) => `Use ${say.size(found)} or ${wordFor(bound)}`,
+        fix: (say) => use(say, '', best),
       };
-    return { ...refusal, fix: (say) => `Use ${pathText(path)} of ${say.size(found)} or ${wordFor(bound)}` };
+    return { ...refusal, fix: (say) => use(say, `${pathText(path)} of `, best) };
   });
 }
 
@@ -93,7 +96,8 @@ const NO_PLACE = ['edge-unknown', 'place-edges'];
 const NOTHING = 'No size works here while the others stay as they are';
 const STAY_CLEAR = ['form-clash', 'flat-crosses'];
 const CLEAR = 'Change the sizes so that they stay clear of each other';
-const wordFor = (bound: 'least' | 'most') => (bound === 'most' ? 'less' : 'more');
+const use = ({ size }: Say, what: string, { found, bound }: Found) =>
+  `Use ${what}${size(found)}${found === 0 ? '' : ` or ${bound === 'most' ? 'less' : 'more'}`}`;
 /** True for a way that leads through another, which leads somewhere. */
 const starts = (path: Path, by: Path) => by.length > 0 && by.every((step, i) => step === path[i]);
 const samePath = (a: Path, b: Path) => a.length === b.length && a.every((step, i) => step === b[i]);

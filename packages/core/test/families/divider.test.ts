@@ -66,6 +66,11 @@ test('a slot for what crosses is as wide as said', () => {
 test('slots that leave no metal between them, or run into each other, are refused by their place in the list', () => {
   const cut = (...at: readonly number[]) => crossing({ slots: { at, from: 'top' } });
   expect(() => cut(60, 61.5)).toThrow(/slots.at\[1\]: 61.5 mm given, too little metal would be left/);
+  // every size that is named works alone
+  expect(() => cut(60, 61.5)).toThrow(/slots.at\[0\]: .+ Use 59.8 mm or less\.$/m);
+  expect(() => cut(59.8, 61.5)).not.toThrow();
+  expect(() => cut(60, 61.5)).toThrow(/slots.clearance: 0.2 mm given, .+ Use 0 mm\.$/m);
+  expect(() => crossing({ slots: { at: [60, 61.5], from: 'top', clearance: 0 } })).not.toThrow();
   expect(() => cut(60, 60.5)).toThrow(/slots.at\[1\]: 60.5 mm given, panel "plate" has no room for the slot/);
 });
 
