@@ -83,5 +83,5 @@ async function keptLine({ known, marks, out }: SizesRun, row: Row): Promise<Jour
   if (row.refused !== undefined) return null;
   const line = await known.get(row.name);
   if (line === undefined || line.hash !== rowHash(marks, row)) return null;
-  return (await standsAsMade(join(out, row.name), line.contents)) ? line : null;
+  return standsAsMade(join(out, row.name), line.contents) ? line : null;
 }
