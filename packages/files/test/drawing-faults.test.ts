@@ -59,6 +59,12 @@ test.each<[string, () => unknown, RegExp]>([
     /(rect|circle|ellipse) \w+ "-\d" cannot be read/,
   ]),
   [
+    'a drawing that breaks off',
+    () =>
+      drawingOutlines('a.svg', svg('<rect width="9" height="9"/><circle r="9"/>').replace(/<circle.*/, '')),
+    /the drawing breaks off before its <\/svg>\. Save it as plain SVG/,
+  ],
+  [
     'path data that breaks off',
     () => drawingOutlines('a.svg', svg('<path d="M0 0h9v9h-9z M5 5 hop"/>')),
     /path d ".*" cannot be read/,

@@ -59,15 +59,20 @@ function linesOf(strokes: readonly ReadStroke[]): readonly (readonly ReadStroke[
 
 function rootOf(text: string): ElementNode {
   if (manyTags(text)) return large('elements'); // a million empty ones take more room than what can be drawn
-  try {
-    const root: RootNode = parse(text);
-    const svg = root.children.find((c) => c.type === 'element' && c.tagName === 'svg');
-    if (svg !== undefined && svg.type === 'element') return svg;
-  } catch {
-    // told below
-  }
-  return fail('drawing-unread', [], 'the drawing cannot be read as SVG', 'Save it as plain SVG');
+  const svg = parsed(text)?.children.find((c) => c.type === 'element' && c.tagName === 'svg');
+  if (svg?.type !== 'element') return unread('the drawing cannot be read as SVG');
+  return /<\/svg\s*>/.test(text) ? svg : unread('the drawing breaks off before its </svg>'); // the parser takes what came
 }
+
+function parsed(text: string): RootNode | null {
+  try {
+    return parse(text);
+  } catch {
+    return null;
+  }
+}
+
+const unread = (what: string): never => fail('drawing-unread', [], what, 'Save it as plain SVG');
 
 function manyTags(text: string): boolean {
   let count = 0;
