@@ -47,6 +47,7 @@ const LOOKED_INTO: Readonly<Record<string, string>> = {
   'files/src/sheets': GEOMETRY,
   'files/src/svg': GEOMETRY,
   'page/src/app': 'texts of jobs, in every way that YAML can be written',
+  'page/src/worker': 'files that a browser saves, before there is one',
   'paper/src': PAPER,
   'paper/src/figure': PAPER,
   'paper/src/marking': PAPER,

@@ -72,7 +72,7 @@ async function everything(plan: JobPlan, ask: Asks['files']): Promise<Bytes> {
   const inShop = planShop(plan, DEFAULT_SHOP);
   const files = [
     { path: 'job.yaml', content: ask.text },
-    ...jobFiles(plan, { dxf: 'r2000', pictures: true, inShop }),
+    ...jobFiles(plan, { dxf: 'r2000', pictures: true, inShop, language: ask.language }),
     ...(await plans(plan, ask)),
     ...(await packet(plan, ask)),
   ];
