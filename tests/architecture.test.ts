@@ -84,6 +84,7 @@ const PRODUCERS = [
   'separate',
   'corner-cuts',
   'corner-arms',
+  'space-cuts',
   'hinge',
   'bite-hole',
   'find-plan',

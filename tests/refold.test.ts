@@ -97,3 +97,15 @@ for (const family of FAMILIES)
       { numRuns: Number(process.env.TINWRIGHT_RUNS ?? 6) },
     );
   });
+
+// beside a roll as wide as this the wall's end is not where its slope would begin
+test.each([
+  { type: 'closed', length: 6 },
+  { type: 'open', length: 8, gap: 2, side: 'down' },
+  { type: 'return', height: 12 },
+])('a scoop with a wired lip and %j on the slopes of its sides folds back', async (finish) => {
+  const lip = { type: 'wire', diameter: 18 };
+  const edges = ['south', 'north'].map((panel) => ({ ...finish, panel, edge: 'lip' }));
+  const scoop = { name: 'part', family: 'scoop', length: 380, width: 130, height: 120, slope: 190 };
+  await refold({ units: 'mm', stock, bending: bendings[0], parts: [{ ...scoop, lip, edges }] }, 'r2000');
+});

@@ -58,7 +58,10 @@ export function insetAt(
   if (other === null) return reach;
   const half = (1 + cos) / Math.max(sin, 1e-9); // of the setbacks of two that meet
   const standing = (Math.max(other.setback, own.lies ? 0 : own.setback) + GAP / 2) * half;
-  if (!(own.lies && other.lies && other.comes === 'before')) return Math.max(reach, standing);
+  if (!own.lies) return standing;
+  if (!other.lies)
+    return cos > 0 ? Math.max(standing, (other.setback + GAP / 2 + own.depth * cos) / sin) : standing;
+  if (other.comes === 'after') return Math.max(reach, standing);
   const clear = other.depth + GAP;
   return Math.max(standing, cos > 0 ? (clear + own.depth * cos) / sin : clear * sin);
 }

@@ -1,5 +1,5 @@
 import { planJob, readJob } from '@tinwright/core';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 
 const job = (parts: readonly object[], more: object = {}) =>
   planJob(
@@ -32,6 +32,43 @@ test('its mouth is wider than its back by the flare on each side, where nothing 
   // the side runs out 22 in 220
   expect(Math.abs((side?.pose.x[1] ?? 0) / (side?.pose.x[0] ?? 1))).toBeCloseTo(0.1, 12);
   expect(side?.pose.y).toEqual([expect.closeTo(0, 9), expect.closeTo(0, 9), expect.closeTo(1, 9)]);
+});
+
+describe('a finish on the slope of a side beside a rolled lip', () => {
+  const sides = ['south', 'north'];
+  const wired = { ...SCOOP, height: 120, length: 380, slope: 190, lip: { type: 'wire', diameter: 18 } };
+  const finishes = [
+    { type: 'closed', length: 6 },
+    { type: 'open', length: 8, gap: 2 },
+    { type: 'teardrop', length: 14 },
+    { type: 'return', height: 12 },
+    { type: 'wired', diameter: 4 },
+  ];
+  const along = (panel: string, plan: ReturnType<typeof job>) => {
+    const { cut } = plan.parts[0]?.part.panels.find((p) => p.id === panel) ?? { cut: { shape: [] } };
+    return cut.shape.map(({ from }) => from[0]);
+  };
+
+  test.each(finishes.flatMap((f) => ['down', 'up'].map((side) => ({ ...f, side }))))(
+    '%j leaves the end of the side where it was and ends with it',
+    (finish) => {
+      const plain = job([wired]);
+      const edges = sides.map((panel) => ({ ...finish, panel, edge: 'lip' }));
+      const finished = job([{ ...wired, edges }]);
+      expect(Math.min(...along('south', finished))).toBeCloseTo(Math.min(...along('south', plain)), 9);
+      expect(Math.max(...along('north', finished))).toBeCloseTo(Math.max(...along('north', plain)), 9);
+      // x of the part runs to the lip: nothing of a side or its fold stands further out than the side's own end
+      const end = (plan: ReturnType<typeof job>) =>
+        Math.max(
+          ...(plan.parts[0]?.formed.panels ?? [])
+            .filter(({ id }) => /south|north/.test(id))
+            .flatMap(({ shape, pose }) =>
+              shape.map((v) => pose.origin[0] + v[0] * pose.x[0] + v[1] * pose.y[0]),
+            ),
+        );
+      expect(end(finished)).toBeLessThanOrEqual(end(plain) + 1e-9);
+    },
+  );
 });
 
 test('a handle on feet stands on its back, as far off as its tabs are long', () => {

@@ -131,6 +131,8 @@ export interface Panel {
 export interface CornerRequest {
   readonly panel: string;
   readonly style: CornerStyle;
+  /** The panels there were: what stands at the end of one is a tab of the same author. */
+  readonly there: readonly Panel[];
 }
 
 /** A finished size the author asked for, to be found again on the formed part and shown on its picture. */

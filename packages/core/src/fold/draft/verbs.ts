@@ -192,10 +192,13 @@ function hang(id: string, on: On, spec: FlangeSpec, finish: EdgeFinish | null): 
   };
 }
 
-/** Finish the corners of these panels, where two of their edges are bent, in this style. */
+/**
+ * Finish the corners of these panels, where two of their edges are bent, in this style; tabs that it is to know of hang
+ * there already.
+ */
 export function corners(panels: readonly string[], style: CornerStyle): Step {
   return (draft) => {
-    const requests = panels.map((id) => ({ panel: panelOf(draft, id).id, style }));
+    const requests = panels.map((id) => ({ panel: panelOf(draft, id).id, style, there: draft.panels }));
     return nextDraft(draft, { corners: [...draft.corners, ...requests] });
   };
 }

@@ -1,27 +1,20 @@
 import type { Point } from '../../plane/point.js';
-import { radians } from '../../units/angle.js';
 import type { ArmCut, CornerStyle, Relief } from '../draft/corner-style.js';
-import { bendAxis } from '../draft/hinge.js';
-import type { Lookup } from '../draft/lookup.js';
-import { edgeIndex, type HalfPlane } from '../draft/outline.js';
-import { dot3, type Pose, place3, scale3 } from '../draft/space.js';
-import type { Edge, Panel } from '../draft/tree.js';
+import type { HalfPlane } from '../draft/outline.js';
+import { dot3, place3, scale3 } from '../draft/space.js';
+import type { CornerRequest, Edge, Panel } from '../draft/tree.js';
 import { type Arm, type CornerSide, cornerOf } from './corner-arms.js';
-import { bisect, type HalfSpace, isFoldedBack, type Meeting, onPanel, sharesPlane } from './separate.js';
-
-/** A half plane to cut a panel with, in the panel's own frame. */
-export interface PanelCut {
-  readonly panel: string;
-  readonly half: HalfPlane;
-}
-
-/** What the cuts of one part are computed from. */
-export interface CornerScene {
-  readonly lookup: Lookup;
-  /** Pose of a panel with the setbacks of its real bends, whatever the rule. */
-  readonly pose: (id: string) => Pose;
-  readonly thickness: number;
-}
+import { bisect, type HalfSpace, isFoldedBack, type Meeting, sharesPlane } from './separate.js';
+import {
+  beyondCuts,
+  type CornerScene,
+  chain,
+  finishCuts,
+  goesOn,
+  type PanelCut,
+  spaceCuts,
+  upright,
+} from './space-cuts.js';
 
 /** An end of a flange's bend. */
 export interface BendEnd {
@@ -42,16 +35,17 @@ export interface CornerWork {
 }
 
 /** The work at all corners of a host: first what keeps the formed flanges apart, then what the style asks. */
-export function cornerWork(scene: CornerScene, host: Panel, style: CornerStyle): readonly CornerWork[] {
+export function cornerWork(scene: CornerScene, host: Panel, request: CornerRequest): readonly CornerWork[] {
   const work: CornerWork[] = [];
   const n = host.outline.length;
+  const { style } = request;
   const { relief } = style;
   host.outline.forEach((next, i) => {
     const prev = host.outline[(i + n - 1) % n] as Edge;
     if (next.name === 'near' || prev.name === 'near') return; // settled with the parent's corner
     const { before, after, root } = cornerOf(scene.lookup, host, i);
     if (before !== null && after !== null) {
-      const { cuts, toRoot } = pairWork(scene, style, before, after);
+      const { cuts, toRoot } = pairWork(scene, request, before, after);
       work.push({ host: host.id, relief, cuts, toRoot, root });
       return;
     }
@@ -64,21 +58,78 @@ export function cornerWork(scene: CornerScene, host: Panel, style: CornerStyle):
   return work;
 }
 
-/** Where a tab folds round the end of a flange it lies beside the other flange: those two meet. */
+/**
+ * Two flanges at a corner. What is hung on the end of one once the corner was styled, and on an edge that goes on past the
+ * corner's own cut, folds round no corner: it ends with its flange.
+ */
 function pairWork(
+  scene: CornerScene,
+  request: CornerRequest,
+  before: CornerSide,
+  after: CornerSide,
+): Pick<CornerWork, 'cuts' | 'toRoot'> {
+  const a = tabbed(scene, request, before, after);
+  const b = tabbed(scene, request, after, a);
+  const { cuts, toRoot, apart } = besideEachOther(scene, request.style, a, b);
+  return {
+    cuts: [
+      ...cuts,
+      ...(a === before ? NONE : endedWith(scene, before, cuts, apart[0])),
+      ...(b === after ? NONE : endedWith(scene, after, cuts, apart[1])),
+    ],
+    toRoot,
+  };
+}
+
+/** A side of a corner, without what hangs at the end of its flange where that is no tab. */
+function tabbed(
+  scene: CornerScene,
+  { style, there }: CornerRequest,
+  side: CornerSide,
+  other: CornerSide,
+): CornerSide {
+  const { arm, tab } = side;
+  if (tab === null || there.some(({ id }) => id === tab.flange.id)) return side;
+  const bare: CornerSide = { arm, tab: null };
+  const { cuts } = besideEachOther(scene, style, bare, other);
+  const own = cuts.filter(({ panel }) => panel === arm.flange.id);
+  return goesOn(scene, tab.flange, own) ? bare : side;
+}
+
+/** What hangs at the end of a flange ends where the flange does. */
+function endedWith(
+  scene: CornerScene,
+  { arm, tab }: CornerSide,
+  cuts: readonly PanelCut[],
+  apart: HalfSpace | null,
+): readonly PanelCut[] {
+  const { flange } = arm;
+  const pose = scene.pose(flange.id);
+  const own = cuts.filter(({ panel }) => panel === flange.id).map(({ half }) => upright(half, pose));
+  const halves = apart === null ? own : [...own, apart];
+  return tab === null ? NONE : halves.flatMap((half) => finishCuts(scene, tab.flange, half));
+}
+
+/** What two sides of a corner are cut by, and the half spaces that keep them apart. */
+interface PairCuts extends Pick<CornerWork, 'cuts' | 'toRoot'> {
+  readonly apart: readonly [HalfSpace | null, HalfSpace | null];
+}
+
+/** Where a tab folds round the end of a flange it lies beside the other flange: those two meet. */
+function besideEachOther(
   scene: CornerScene,
   style: CornerStyle,
   before: CornerSide,
   after: CornerSide,
-): Pick<CornerWork, 'cuts' | 'toRoot'> {
+): PairCuts {
   const { gap } = style;
   const a = meeting(scene, before.tab ?? before.arm);
   const b = meeting(scene, after.tab ?? after.arm);
   const [keepA, keepB] = apart(scene, style, a, b);
   const mitred = style.meet === 'mitre';
-  const goesOn = ({ arm }: CornerSide) => scene.lookup.on(arm.flange.id, 'far') !== null;
+  const hasMore = ({ arm }: CornerSide) => scene.lookup.on(arm.flange.id, 'far') !== null;
   const beyond =
-    style.beyond !== 'free' && (goesOn(before) || goesOn(after))
+    style.beyond !== 'free' && (hasMore(before) || hasMore(after))
       ? bisect(meeting(scene, before.arm), meeting(scene, after.arm), gap)
       : null;
   const cuts = [
@@ -88,10 +139,10 @@ function pairWork(
     ...(keepB === null ? NONE : spaceCuts(scene, b.arm.flange, keepB)),
     ...overCuts(scene, a, b, gap),
     ...overCuts(scene, b, a, gap),
-    ...(beyond === null ? NONE : beyondCuts(scene, before.arm, beyond[0])),
-    ...(beyond === null ? NONE : beyondCuts(scene, after.arm, beyond[1])),
+    ...(beyond === null ? NONE : beyondCuts(scene, before.arm.flange, beyond[0])),
+    ...(beyond === null ? NONE : beyondCuts(scene, after.arm.flange, beyond[1])),
   ];
-  return { cuts, toRoot: slanting(style, [a.arm, b.arm]) };
+  return { cuts, toRoot: slanting(style, [a.arm, b.arm]), apart: [keepA, keepB] };
 }
 
 const NONE: readonly PanelCut[] = [];
@@ -151,65 +202,6 @@ function meeting(scene: CornerScene, arm: Arm): ArmMeeting {
     corner: [arm.end === 'low' ? 0 : arm.length, 0, outside],
     along: [arm.end === 'low' ? 1 : -1, 0, 0],
   };
-}
-
-/** Cut a flange and whatever hangs on its far edge with one half space. */
-function spaceCuts(scene: CornerScene, flange: Panel, half: HalfSpace): readonly PanelCut[] {
-  return chain(scene, flange).map(({ id }) => ({
-    panel: id,
-    half: onPanel(half, scene.pose(id), scene.thickness),
-  }));
-}
-
-/** What hangs on a flange: its panels, and the folds they hang by, which bulge past the panels they join. */
-function beyondCuts(scene: CornerScene, { flange }: Arm, half: HalfSpace): readonly PanelCut[] {
-  const cuts: PanelCut[] = [];
-  for (const panel of chain(scene, flange)) {
-    if (panel === flange) continue;
-    cuts.push({ panel: panel.id, half: onPanel(half, scene.pose(panel.id), scene.thickness) });
-    const fold = foldCut(scene, panel, half);
-    if (fold !== null) cuts.push(fold);
-  }
-  return cuts;
-}
-
-/** Ends of a fold where its whole ring lies in a half space; null where that says nothing of its ends. */
-function foldCut(
-  { lookup, pose, thickness }: CornerScene,
-  panel: Panel,
-  { n, c }: HalfSpace,
-): PanelCut | null {
-  const { bend } = panel;
-  if (bend === null) return null;
-  const parent = lookup.panel(bend.parent);
-  const hinge = lookup.hinge(parent, edgeIndex(parent.outline, bend.edge));
-  const axis = bendAxis(pose(bend.parent), hinge, bend, thickness);
-  const along = dot3(n, axis.x);
-  if (Math.abs(along) < 1e-6) return null;
-  const least = ringReach(
-    dot3(n, axis.y),
-    dot3(n, axis.z),
-    radians(Math.abs(bend.angle)),
-    bend.insideRadius,
-    thickness,
-  );
-  return { panel: panel.id, half: { x: along, y: 0, c: c - dot3(n, axis.origin) - least } };
-}
-
-/** Least value of r·(y·cos φ + z·sin φ) over a ring of this turn. */
-function ringReach(y: number, z: number, sweep: number, insideRadius: number, thickness: number): number {
-  const lowest = (((Math.atan2(z, y) + Math.PI) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
-  let least = Infinity;
-  for (const phi of lowest < sweep ? [0, sweep, lowest] : [0, sweep]) {
-    const reach = y * Math.cos(phi) + z * Math.sin(phi);
-    least = Math.min(least, insideRadius * reach, (insideRadius + thickness) * reach);
-  }
-  return least;
-}
-
-function chain(scene: CornerScene, flange: Panel): readonly Panel[] {
-  const next = scene.lookup.on(flange.id, 'far');
-  return next === null ? [flange] : [flange, ...chain(scene, next)];
 }
 
 /** The style's cuts of one flange. A straight end goes on through whatever hangs on its far edge. */

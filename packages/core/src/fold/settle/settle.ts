@@ -6,9 +6,10 @@ import type { Lookup } from '../draft/lookup.js';
 import { clip, edgeIndex, type HalfPlane, inside } from '../draft/outline.js';
 import { homePose, type Pose } from '../draft/space.js';
 import type { Bend, Draft, Edge, Outline, Panel, Site } from '../draft/tree.js';
-import { type BendEnd, type CornerScene, type CornerWork, cornerWork } from './corner-cuts.js';
+import { type BendEnd, type CornerWork, cornerWork } from './corner-cuts.js';
 import type { Part, PartPanel, RootHole, Zone } from './part.js';
 import { setBack } from './set-back.js';
+import type { CornerScene } from './space-cuts.js';
 
 /**
  * A site with its seat where it is on the formed panel: outside faces may meet elsewhere than they were laid out to, while
@@ -42,7 +43,7 @@ export function settle(draft: Draft, lookup: Lookup): Part {
     thickness: draft.sheet.thickness,
   };
   const work: CornerWork[] = [];
-  for (const { panel, style } of draft.corners) work.push(...cornerWork(scene, lookup.panel(panel), style));
+  for (const request of draft.corners) work.push(...cornerWork(scene, lookup.panel(request.panel), request));
   const cuts = grouped(work);
   const shapes = new Map<string, Shapes>();
   for (const p of draft.panels) {
