@@ -121,12 +121,12 @@ test('common cuts of a job cut by hand: told that there is none, the spacing is 
 });
 
 test.each([
-  [['--spacing', '0'], /--spacing: 0 given, 0.1 to 200 mm allowed/],
+  [['--spacing', '0'], /--spacing: 0 mm given, 0.1 mm to 200 mm allowed/],
   [['--spacing', '-3'], /--spacing/],
   [['--turns', 'sideways'], /--turns: sideways given; quarter, half, none, free/],
   [['--lanes', '0'], /--lanes: 0 given, a whole number from 1 to 64/],
   [['--least-edge', 'kerf', '--kerf', '0'], /--least-edge: kerf given, and nobody says how wide the cut is/],
-  [['--least-edge', '99'], /--least-edge: 99 given, 0 to 10 mm allowed/],
+  [['--least-edge', '99'], /--least-edge: 99 mm given, 0 mm to 10 mm allowed/],
 ])('%j is refused and nothing is written', async (options, words) => {
   const { exit, err, files } = await nest(1, RACK, ...options);
   expect(exit).toBe(2);
