@@ -8,12 +8,12 @@ const resolveDir = join(dirname(fileURLToPath(import.meta.url)), '..', 'tests');
 
 /** Bytes at most; the aim for everything is 55,000, missed: it brings every family, cut-outs, and plans that cross threads. */
 const DOORS = [
-  { name: 'everything', code: "export * from '@tinwright/core';", most: 98_750 },
-  { name: 'jobs', code: "export { planJob, readJob } from '@tinwright/core';", most: 96_610 },
+  { name: 'everything', code: "export * from '@tinwright/core';", most: 98_900 },
+  { name: 'jobs', code: "export { planJob, readJob } from '@tinwright/core';", most: 96_750 },
   {
     name: 'one family',
     code: "import { makePart, openBox } from '@tinwright/core'; export const box = (size, sheet) => makePart(openBox, size, sheet);",
-    most: 53_550,
+    most: 53_650,
   },
 ];
 

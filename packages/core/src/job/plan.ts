@@ -1,7 +1,7 @@
 import { cutShift } from '../assembly/as-cut.js';
 import { type Assembly, assemble, marksOf, withMarks, withParts } from '../assembly/assemble.js';
 import type { Fastener } from '../assembly/fastener.js';
-import type { AssemblyPart } from '../assembly/types.js';
+import { type AssemblyPart, pieceNames } from '../assembly/types.js';
 import type { Check } from '../checks/check.js';
 import { findingsOf } from '../checks/index.js';
 import { type Finding, sortFindings } from '../errors/finding.js';
@@ -9,7 +9,8 @@ import { fail, JobError, worded } from '../errors/problem.js';
 import { unfoldMarks } from '../fold/flat/unfold.js';
 import { verifyFlat } from '../fold/flat/verify-flat.js';
 import { form } from '../fold/formed/form.js';
-import { add } from '../plane/point.js';
+import type { Loop } from '../plane/loop.js';
+import { add, type Point } from '../plane/point.js';
 import { placeLoop } from '../plane/shapes.js';
 import type { Unit } from '../units/length.js';
 import { atOnce, inTurns, type Pieces } from '../units/pieces.js';
@@ -59,8 +60,8 @@ function* planPieces(given: Job, options: PlanJobOptions): Pieces<JobPlan> {
   const job = reviveJob(given);
   if (job.hardware !== null && !('fit' in job.hardware.tools))
     fail('code-missing', ['hardware'], 'bought parts came as data, without their code', 'Read the job again');
-  const { cut = drawnFasteners(job), checks = [] } = options;
   const parts = yield* plannedParts(job, options);
+  const { cut = drawnFasteners(job, parts), checks = [] } = options;
   const alone = job.joints.length === 0 && job.hardware === null;
   const found: Assembly | null = alone
     ? null
@@ -92,10 +93,27 @@ function* saidIn<T>(unit: Unit, work: Pieces<T>): Pieces<T> {
   }
 }
 
-/** Fasteners of the job as it was before anything was measured. */
-function drawnFasteners({ drawn, joints, hardware }: Job): readonly Fastener[] {
-  const alone = joints.length === 0 && hardware === null;
-  return drawn === null || alone ? [] : (planJob(drawn).assembly?.fasteners ?? []);
+/**
+ * Fasteners of the job as it was before anything was measured, on the patterns as they are now: a part that follows a
+ * measured one may have another.
+ */
+function drawnFasteners({ drawn, joints, hardware }: Job, parts: readonly PartPlan[]): readonly Fastener[] {
+  if (drawn === null || (joints.length === 0 && hardware === null)) return [];
+  const { parts: was, assembly } = planJob(drawn);
+  return (assembly?.fasteners ?? []).map((f) => ({
+    ...f,
+    on: f.on.map((end) => {
+      const [then, now] = [was, parts].map((list) => list.find((p) => pieceNames(p).includes(end.piece)));
+      if (then === undefined || now === undefined) return end;
+      return shifted(end, cutShift({ drawn: then.part, part: now.part }, end.panel));
+    }),
+  }));
+}
+
+/** A place on a panel, and what is cut there, moved. */
+function shifted<T extends { readonly at: Point; readonly opening?: Loop }>(place: T, shift: Point): T {
+  const opening = place.opening && placeLoop({ origin: shift, x: [1, 0], y: [0, 1] }, place.opening);
+  return { ...place, at: add(place.at, shift), ...(opening && { opening }) };
 }
 
 const standing = ({ name, quantity, material, made, part, stands }: PartPlan): AssemblyPart => ({
@@ -109,11 +127,7 @@ const standing = ({ name, quantity, material, made, part, stands }: PartPlan): A
 
 /** Marks where they lie on the part as it was found. */
 const marksAsFound = (plan: PartPlan, marks: ReturnType<typeof marksOf>): ReturnType<typeof marksOf> =>
-  marks.map((m) => {
-    const shift = cutShift({ drawn: plan.part, part: plan.stands.part }, m.panel);
-    const opening = m.opening && placeLoop({ origin: shift, x: [1, 0], y: [0, 1] }, m.opening);
-    return { ...m, at: add(m.at, shift), ...(opening && { opening }) };
-  });
+  marks.map((m) => shifted(m, cutShift({ drawn: plan.part, part: plan.stands.part }, m.panel)));
 
 /** The part with its fasteners marked, on the pattern and on the formed part. */
 function* withFasteners(

@@ -14,6 +14,7 @@ import { hardware } from '@tinwright/core/hardware';
 import { compose3, dot3, length3, place3, scale3, sub3 } from '@tinwright/core/internal';
 import { describe, expect, test } from 'vitest';
 import { told as spoken } from '../../../../tests/kit/told.js';
+import { carrier } from '../carrier.js';
 
 const RIVET = { by: { 'blind-rivet': { diameter: 3.2, count: 2 } } };
 const SCREW = { by: { screw: { diameter: 3.5, count: 2 } } };
@@ -144,6 +145,28 @@ test('holes of bought parts stay where they were cut, told from either end', () 
   const stood = (p: JobPlan) => p.assembly?.bought.map((b) => b.pose.origin[0]) ?? [];
   expect(stood(found.before)).toEqual([15, 145].map((x) => expect.closeTo(x, 9)));
   expect(stood(found.after)).toEqual([14, 144].map((x) => expect.closeTo(x, 9)));
+});
+
+describe('ends that follow a body, both made before either was measured', () => {
+  const rivets = Object.fromEntries(['west', 'east', 'grip-west', 'grip-east'].map((name) => [name, RIVET]));
+  const job = carrier({ joints: rivets });
+  const measured = { 'body.insideWidth': 157, 'end.width': 155.1 };
+
+  test('the ends keep the pattern they were cut by', () => {
+    const found = fitted(job, measured);
+    const [was, is] = [found.before, found.after].map((p) => partOf(p, 'end').flat.outline);
+    expect(is).toEqual(was);
+    expect(found.changed.map((p) => p.name)).toEqual([]);
+  });
+
+  test('the handle is riveted where it was to be: in the middle, told to a refit or by the job', () => {
+    const plans = [fitted(job, measured).after, planJob(jobReader(FAMILIES, {})({ ...job, measured }))];
+    for (const plan of plans) {
+      const was = partOf(fitted(job, {}).before, 'handle').flat.marks;
+      const is = partOf(plan, 'handle').flat.marks;
+      expect(is.map((m) => m.at)).toEqual(was.map((m) => m.at.map((v) => expect.closeTo(v, 9))));
+    }
+  });
 });
 
 describe('a hinge between a half box that came out 0.7 mm low and its other half', () => {

@@ -101,8 +101,20 @@ function offPanel({ id, shape }: PartPanel, sides: readonly Side[], opening: Ope
   return [refusal('cutout-off', by, `lies outside panel "${id}"`)];
 }
 
+/** Which of the cut-outs an opening is; null for one of the family, which may have a size of its own that asks for it. */
+function indexOf(by: Path | null): number | null {
+  const last = by?.at(-1);
+  return typeof last === 'number' ? last : null;
+}
+
 /** In the order they were asked for, those of the family first. */
-const inOrder = (a: Opening, b: Opening) => Number(a.by?.at(-1) ?? -1) - Number(b.by?.at(-1) ?? -1);
+const inOrder = (a: Opening, b: Opening) => (indexOf(a.by) ?? -1) - (indexOf(b.by) ?? -1);
+
+/** What an opening is called that another one runs into. */
+function named(by: Path): string {
+  const index = indexOf(by);
+  return index === null ? `the opening that ${by.join('.')} asks for` : `cut-out ${index + 1}`;
+}
 
 /** Openings nearer to each other than a little metal, or in one another; told of the later one. */
 function together(openings: readonly Opening[]): readonly Refusal[] {
@@ -122,7 +134,7 @@ function together(openings: readonly Opening[]): readonly Refusal[] {
         ? 'a hole of the part itself'
         : a.by.join() === b.by.join()
           ? 'its own next one'
-          : `cut-out ${Number(a.by.at(-1)) + 1}`;
+          : named(a.by);
     return [
       refusal('cutout-over', by, (say) => `leaves less than ${say.least(LEAST_METAL)} of metal to ${other}`),
     ];
