@@ -31,8 +31,8 @@ export interface JobPlan {
 
 /** How a job is planned. */
 export interface PlanJobOptions extends PlanPartsOptions {
-  /** Fasteners as they were when parts that are made were cut; those of the job as drawn by default. */
-  readonly cut?: readonly Fastener[];
+  /** The plan that parts that are made were cut by; that of the job as drawn by default. */
+  readonly cut?: Pick<JobPlan, 'parts' | 'assembly'> | null;
   /** Checks of one's own, after the built-in ones. */
   readonly checks?: readonly Check[];
 }
@@ -61,11 +61,11 @@ function* planPieces(given: Job, options: PlanJobOptions): Pieces<JobPlan> {
   if (job.hardware !== null && !('fit' in job.hardware.tools))
     fail('code-missing', ['hardware'], 'bought parts came as data, without their code', 'Read the job again');
   const parts = yield* plannedParts(job, options);
-  const { cut = drawnFasteners(job, parts), checks = [] } = options;
+  const { cut = drawnPlan(job), checks = [] } = options;
   const alone = job.joints.length === 0 && job.hardware === null;
   const found: Assembly | null = alone
     ? null
-    : yield* saidIn(job.units, assemble(parts.map(standing), job, cut));
+    : yield* saidIn(job.units, assemble(parts.map(standing), job, cutFasteners(cut, parts)));
   const assembly = found && {
     ...found,
     findings: withPlaces(found.findings, parts.map(standing), job),
@@ -93,19 +93,21 @@ function* saidIn<T>(unit: Unit, work: Pieces<T>): Pieces<T> {
   }
 }
 
-/**
- * Fasteners of the job as it was before anything was measured, on the patterns as they are now: a part that follows a
- * measured one may have another.
- */
-function drawnFasteners({ drawn, joints, hardware }: Job, parts: readonly PartPlan[]): readonly Fastener[] {
-  if (drawn === null || (joints.length === 0 && hardware === null)) return [];
-  const { parts: was, assembly } = planJob(drawn);
-  return (assembly?.fasteners ?? []).map((f) => ({
+/** The job as it was before anything was measured. */
+function drawnPlan({ drawn, joints, hardware }: Job): PlanJobOptions['cut'] {
+  return drawn === null || (joints.length === 0 && hardware === null) ? null : planJob(drawn);
+}
+
+/** Fasteners of a plan on the patterns as they are now: what follows a measured part may have another than it was cut by. */
+function cutFasteners(cut: PlanJobOptions['cut'], parts: readonly PartPlan[]): readonly Fastener[] {
+  return (cut?.assembly?.fasteners ?? []).map((f) => ({
     ...f,
     on: f.on.map((end) => {
-      const [then, now] = [was, parts].map((list) => list.find((p) => pieceNames(p).includes(end.piece)));
-      if (then === undefined || now === undefined) return end;
-      return shifted(end, cutShift({ drawn: then.part, part: now.part }, end.panel));
+      const [was, is] = [cut?.parts, parts].map((list) =>
+        list?.find((p) => pieceNames(p).includes(end.piece)),
+      );
+      if (was === undefined || is === undefined) return end;
+      return shifted(end, cutShift({ drawn: was.part, part: is.part }, end.panel));
     }),
   }));
 }

@@ -10,7 +10,7 @@ import { jobReader } from './job-reader.js';
 import { type JobPlan, planJob } from './plan.js';
 import type { PartPlan } from './plan-parts.js';
 import type { JobContext } from './read.js';
-import { sizesOf, splitName } from './sizes.js';
+import { sizesOf } from './sizes.js';
 import type { OwnTables } from './tables.js';
 
 /** What was found on the bench. */
@@ -57,16 +57,10 @@ export function refit(
   const read = jobReader(families, own);
   const job = read(data, context);
   const before = planJob(job);
+  const made = new Map(madeParts(job.parts, named).map((p) => [p.name, p]));
   const was = (data as { measured?: object }).measured ?? {};
   const fresh = { ...(data as object), measured: { ...was, ...measured } };
-  // what was measured is cut already: it follows nothing that is measured only now
-  const cut = Object.keys(fresh.measured).flatMap((size) => splitName(size)?.[0] ?? []);
-  const stays = [...madeParts(job.parts, named), ...job.parts.filter((p) => cut.includes(p.name))];
-  const made = new Map(stays.map((p) => [p.name, p]));
-  const after = planJob(
-    { ...read(fresh, { ...context, made }), drawn: null },
-    { cut: before.assembly?.fasteners ?? [] },
-  );
+  const after = planJob({ ...read(fresh, { ...context, made }), drawn: null }, { cut: before });
   const pairs = after.parts.map((a, i) => [before.parts[i] as PartPlan, a] as const);
   const closed = after.assembly?.seated.map((s) => s.joint.name) ?? [];
   return {
